@@ -1,0 +1,33 @@
+package org.ohmloom.model;
+
+import static org.ohmloom.units.Require.notNegative;
+import static org.ohmloom.units.Require.positive;
+
+import java.util.List;
+
+/**
+ * An alternator with its regulator: holds its set point up to its current limit and takes no current back.
+ * Terminals {@code +} and {@code -}. Off unless the operating state says it runs.
+ *
+ * @param setPointVolts regulated voltage at its terminals, V, more than 0
+ * @param internalOhms  fall of voltage per ampere below the limit, ohm, 0 or more
+ * @param limitAmps     most current it gives, A, more than 0
+ */
+public record Alternator(double setPointVolts, double internalOhms, double limitAmps) implements Device {
+
+    public Alternator {
+        positive(setPointVolts, "alternator set point");
+        notNegative(internalOhms, "alternator internal resistance");
+        positive(limitAmps, "alternator current limit");
+    }
+
+    @Override
+    public List<String> terminals() {
+        return List.of(POSITIVE, NEGATIVE);
+    }
+
+    @Override
+    public boolean isSource() {
+        return true;
+    }
+}

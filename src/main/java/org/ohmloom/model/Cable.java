@@ -1,0 +1,43 @@
+package org.ohmloom.model;
+
+import static org.ohmloom.units.Require.notBlank;
+import static org.ohmloom.units.Require.positive;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A multicore cable or a twisted pair; its cores are the wires that name it.
+ *
+ * @param id                identity
+ * @param name              what people call it
+ * @param kind              how its cores lie together
+ * @param shielded          whether it has a shield; the shield or its drain is a wire of class SHIELD in this cable
+ * @param outsideDiameterMm outside diameter, mm, more than 0, if known
+ * @param layLengthMm       length of one full twist, mm, more than 0, if twisted
+ * @param part              entry of the parts list
+ * @param assembly          the assembly it belongs to
+ */
+public record Cable(
+        CableId id,
+        String name,
+        Kind kind,
+        boolean shielded,
+        OptionalDouble outsideDiameterMm,
+        OptionalDouble layLengthMm,
+        Optional<PartId> part,
+        Optional<AssemblyId> assembly)
+        implements Element {
+
+    /** How the cores of a cable lie together. */
+    public enum Kind {
+        MULTICORE,
+        TWISTED_PAIR
+    }
+
+    public Cable {
+        notBlank(name, "name of cable " + id);
+        outsideDiameterMm.ifPresent(value -> positive(value, "outside diameter of cable " + id));
+        layLengthMm.ifPresent(value -> positive(value, "lay length of cable " + id));
+    }
+}

@@ -1,0 +1,49 @@
+package org.ohmloom.model;
+
+import static org.ohmloom.units.Require.notBlank;
+import static org.ohmloom.units.Require.positive;
+import static org.ohmloom.units.Require.that;
+import static org.ohmloom.units.Require.within;
+
+import java.util.Optional;
+import org.ohmloom.units.Gauge;
+import org.ohmloom.units.GaugeSystem;
+
+/**
+ * The design basis and limits a harness is judged by.
+ *
+ * @param basis               id of a design basis of the tables, for example {@code road-vehicle}
+ * @param nominalVolts        nominal supply voltage, V, more than 0; 60 V DC and above is out of scope and refused
+ * @param allowedDropFraction most voltage drop, feed and return together, as a share of the nominal voltage, for loads
+ *                            without a limit of their own; more than 0, less than 1
+ * @param gaugeSystem         whether sizes are chosen in AWG or mm2
+ * @param insulation          insulation type of wires that name none
+ * @param minimumGauge        mechanical minimum for single wires; empty takes the basis's own
+ * @param ambientCelsius      ambient where no zone says otherwise, deg C
+ */
+public record DesignRules(
+        String basis,
+        double nominalVolts,
+        double allowedDropFraction,
+        GaugeSystem gaugeSystem,
+        String insulation,
+        Optional<Gauge> minimumGauge,
+        double ambientCelsius) {
+
+    public DesignRules {
+        notBlank(basis, "design basis");
+        positive(nominalVolts, "nominal voltage");
+        that(nominalVolts < 60, "nominal voltage %s V: 60 V DC and above is out of scope", nominalVolts);
+        that(
+                allowedDropFraction > 0 && allowedDropFraction < 1,
+                "allowed drop must be a share between 0 and 1 of the nominal voltage, was %s",
+                allowedDropFraction);
+        notBlank(insulation, "insulation type");
+        within(ambientCelsius, -60, 400, "default ambient");
+    }
+
+    /** The allowed drop of loads without a limit of their own, V. */
+    public double allowedDropVolts() {
+        return allowedDropFraction * nominalVolts;
+    }
+}

@@ -1,0 +1,25 @@
+package org.ohmloom.model;
+
+/** A thing in a harness that has an identity of its own. */
+public sealed interface Element
+        permits Assembly,
+                Breakout,
+                BundleSegment,
+                Cable,
+                ChassisBody,
+                Component,
+                Connector,
+                ContactPart,
+                GroundPoint,
+                Note,
+                OperatingState,
+                Part,
+                Splice,
+                Strap,
+                Waiver,
+                Wire,
+                Zone {
+
+    /** Identity, unique in the harness. */
+    ElementId id();
+}

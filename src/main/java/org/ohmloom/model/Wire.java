@@ -1,0 +1,144 @@
+package org.ohmloom.model;
+
+import static org.ohmloom.units.Require.notBlank;
+import static org.ohmloom.units.Require.notNegative;
+import static org.ohmloom.units.Require.positive;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.units.Gauge;
+
+/**
+ * A wire from one end to another. A shield or its drain wire is a wire of class {@link SignalClass#SHIELD} in a cable.
+ *
+ * @param id           identity
+ * @param from         one end
+ * @param to           the other end
+ * @param gauge        conductor size; empty means "to be chosen"
+ * @param family       conductor family of the tables (its listed resistance); empty means the design basis's own
+ * @param insulation   insulation type of the tables; empty means the design rules' own
+ * @param colour       insulation colour
+ * @param lengthMetres length between its ends, m, more than 0; empty means the length of its route
+ * @param signalClass  what it carries
+ * @param circuit      name of its circuit, if given
+ * @param cable        the multicore cable or twisted pair it is a core of
+ * @param measuredOhms measured or estimated end-to-end resistance, ohm, more than 0; overrides the table
+ * @param presentAmps  current it carries already for equipment that is not modelled, A, 0 or more, from to to
+ * @param existing     already in the vehicle: not in the cut list or the bill of materials
+ * @param assembly     the assembly it belongs to
+ */
+public record Wire(
+        WireId id,
+        WireEnd from,
+        WireEnd to,
+        Optional<Gauge> gauge,
+        Optional<String> family,
+        Optional<String> insulation,
+        Optional<WireColour> colour,
+        OptionalDouble lengthMetres,
+        SignalClass signalClass,
+        Optional<String> circuit,
+        Optional<CableId> cable,
+        OptionalDouble measuredOhms,
+        OptionalDouble presentAmps,
+        boolean existing,
+        Optional<AssemblyId> assembly)
+        implements Element {
+
+    public Wire {
+        family.ifPresent(value -> notBlank(value, "conductor family of wire " + id));
+        insulation.ifPresent(value -> notBlank(value, "insulation type of wire " + id));
+        circuit.ifPresent(value -> notBlank(value, "circuit of wire " + id));
+        lengthMetres.ifPresent(value -> positive(value, "length of wire " + id));
+        measuredOhms.ifPresent(value -> positive(value, "measured resistance of wire " + id));
+        presentAmps.ifPresent(value -> notNegative(value, "present current of wire " + id));
+    }
+
+    /** A wire of a size and a length between two ends, everything else left open. */
+    public static Wire of(String id, WireEnd from, WireEnd to, SignalClass signalClass) {
+        return new Wire(
+                new WireId(id),
+                from,
+                to,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                signalClass,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                false,
+                Optional.empty());
+    }
+
+    /** Its two ends, {@code from} first. */
+    public List<WireEnd> ends() {
+        return List.of(from, to);
+    }
+
+    /** This wire with another conductor size; a measured resistance belongs to the old one and goes. */
+    public Wire withGauge(Optional<Gauge> changed) {
+        return changed.equals(gauge)
+                ? this
+                : new Wire(
+                        id,
+                        from,
+                        to,
+                        changed,
+                        family,
+                        insulation,
+                        colour,
+                        lengthMetres,
+                        signalClass,
+                        circuit,
+                        cable,
+                        OptionalDouble.empty(),
+                        presentAmps,
+                        existing,
+                        assembly);
+    }
+
+    /** This wire with another length; empty takes the length of the route. */
+    public Wire withLengthMetres(OptionalDouble changed) {
+        return new Wire(
+                id,
+                from,
+                to,
+                gauge,
+                family,
+                insulation,
+                colour,
+                changed,
+                signalClass,
+                circuit,
+                cable,
+                measuredOhms,
+                presentAmps,
+                existing,
+                assembly);
+    }
+
+    /** This wire with other ends. */
+    public Wire withEnds(WireEnd changedFrom, WireEnd changedTo) {
+        return new Wire(
+                id,
+                changedFrom,
+                changedTo,
+                gauge,
+                family,
+                insulation,
+                colour,
+                lengthMetres,
+                signalClass,
+                circuit,
+                cable,
+                measuredOhms,
+                presentAmps,
+                existing,
+                assembly);
+    }
+}
