@@ -1,0 +1,67 @@
+package org.ohmloom;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** A number's name carries its unit, in every record below the drawing. */
+class UnitSuffixTest {
+    /** From this floor on, lengths are millimetres of paper and say so once, in the package. */
+    private static final int DRAWING_FLOOR = Floors.floorOf("draw");
+
+    private static final Set<Class<?>> NUMBERS =
+            Set.of(double.class, Double.class, float.class, Float.class, double[].class, OptionalDouble.class);
+
+    /** Record components without a unit in their name, each with the reason. */
+    private static final Map<String, String> EXCEPTIONS =
+            Map.of("org.ohmloom.units.Quantity.value", "the unit is the record's other component");
+
+    @Test
+    void everyNumberInARecordNamesItsUnit() throws ClassNotFoundException {
+        assertEquals(
+                List.of(),
+                numbersOfRecords().stream()
+                        .filter(each -> !EXCEPTIONS.containsKey(each))
+                        .filter(each -> !UnitSuffix.endsIn(each.substring(each.lastIndexOf('.') + 1)))
+                        .toList());
+    }
+
+    @Test
+    void namesWithAndWithoutAUnitAreToldApart() {
+        assertTrue(UnitSuffix.endsIn("lengthMetres"));
+        assertTrue(UnitSuffix.endsIn("areaMm2"));
+        assertTrue(UnitSuffix.endsIn("capacityAmpHours"));
+        assertTrue(UnitSuffix.endsIn("resistanceOhmsPerKilometre"));
+        assertTrue(UnitSuffix.endsIn("coefficientPerKelvin"));
+        assertTrue(UnitSuffix.endsIn("dutyFraction"));
+        assertTrue(UnitSuffix.endsIn("amps"));
+        assertFalse(UnitSuffix.endsIn("length"));
+        assertFalse(UnitSuffix.endsIn("metresLength"));
+        assertFalse(UnitSuffix.endsIn("value"));
+        assertFalse(UnitSuffix.endsIn("resistancePerLength"));
+    }
+
+    private static List<String> numbersOfRecords() throws ClassNotFoundException {
+        Set<String> names = new TreeSet<>();
+        for (JavaClass each : OurClasses.MAIN) {
+            if (each.isRecord() && Floors.floorOf(Floors.floorPackage(each.getPackageName())) < DRAWING_FLOOR) {
+                for (RecordComponent component : Class.forName(each.getName()).getRecordComponents()) {
+                    if (NUMBERS.contains(component.getType())) {
+                        names.add(each.getName() + "." + component.getName());
+                    }
+                }
+            }
+        }
+        return new ArrayList<>(names);
+    }
+}
