@@ -1,0 +1,168 @@
+package org.ohmloom.graph;
+
+import static org.ohmloom.units.Require.finite;
+import static org.ohmloom.units.Require.notNegative;
+import static org.ohmloom.units.Require.positive;
+import static org.ohmloom.units.Require.that;
+import static org.ohmloom.units.Require.within;
+
+/**
+ * How the current of a branch and the voltage along it hang together. Everywhere, {@code amps} is positive from
+ * {@code from} to {@code to} and {@code volts} is V(from) - V(to).
+ */
+public sealed interface Law {
+
+    /** Conducts nothing in this operating state. */
+    record Open() implements Law {}
+
+    /**
+     * volts = ohms x amps.
+     *
+     * @param ohms resistance, ohm, more than 0
+     */
+    record Resistance(double ohms) implements Law {
+        public Resistance {
+            positive(ohms, "resistance of a branch");
+        }
+    }
+
+    /**
+     * A resistance that conducts for a share of every period and is open for the rest.
+     *
+     * @param onOhms       resistance while on, ohm, more than 0
+     * @param dutyFraction share of the time it is on, more than 0, less than 1
+     */
+    record SwitchedResistance(double onOhms, double dutyFraction) implements Law {
+        public SwitchedResistance {
+            positive(onOhms, "on-state resistance of a branch");
+            that(dutyFraction > 0 && dutyFraction < 1, "duty must lie between 0 and 1, was %s", dutyFraction);
+        }
+    }
+
+    /**
+     * A source with {@code from} its negative and {@code to} its positive terminal: V(to) - V(from) = emfVolts - ohms x
+     * amps while minimumAmps &lt;= amps &lt;= maximumAmps; at a limit the current stays there and the voltage gives way
+     * (at the maximum it is lower than the law asks, at the minimum higher).
+     *
+     * @param emfVolts    voltage without current, V, more than 0
+     * @param ohms        internal resistance, ohm, 0 or more
+     * @param minimumAmps least current it gives, A; minus infinity for a battery, 0 for a regulated source
+     * @param maximumAmps most current it gives, A; plus infinity for a battery
+     */
+    record VoltageSource(double emfVolts, double ohms, double minimumAmps, double maximumAmps) implements Law {
+        public VoltageSource {
+            positive(emfVolts, "electromotive force");
+            notNegative(ohms, "internal resistance");
+            that(minimumAmps < maximumAmps, "current limits %s A and %s A are the wrong way round", minimumAmps, maximumAmps);
+        }
+
+        /** A battery: no current limits. */
+        public static VoltageSource battery(double emfVolts, double ohms) {
+            return new VoltageSource(emfVolts, ohms, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        }
+
+        /** A regulated source: gives 0 to maximumAmps, takes nothing back. */
+        public static VoltageSource regulated(double setPointVolts, double ohms, double maximumAmps) {
+            return new VoltageSource(setPointVolts, ohms, 0, maximumAmps);
+        }
+    }
+
+    /**
+     * Takes a current whatever the voltage, as long as there is a positive voltage to take it from.
+     *
+     * @param amps the current, A, 0 or more
+     */
+    record ConstantCurrent(double amps) implements Law {
+        public ConstantCurrent {
+            notNegative(amps, "constant current");
+        }
+    }
+
+    /**
+     * volts x amps = watts.
+     *
+     * @param watts the power, W, more than 0
+     */
+    record ConstantPower(double watts) implements Law {
+        public ConstantPower {
+            positive(watts, "constant power");
+        }
+    }
+
+    /**
+     * amps = ratedAmps x (|volts| / ratedVolts)^exponent, with the sign of volts: a filament lamp.
+     *
+     * @param ratedAmps  current at the rated voltage, A, more than 0
+     * @param ratedVolts rated voltage, V, more than 0
+     * @param exponent   0 to 1
+     */
+    record PowerLaw(double ratedAmps, double ratedVolts, double exponent) implements Law {
+        public PowerLaw {
+            positive(ratedAmps, "rated current");
+            positive(ratedVolts, "rated voltage");
+            within(exponent, Double.MIN_NORMAL, 1, "exponent");
+        }
+    }
+
+    /**
+     * Conducts from {@code from} to {@code to} when volts exceeds a threshold: amps = (volts - forwardVolts) / ohms,
+     * otherwise 0.
+     *
+     * @param forwardVolts threshold, V, 0 or more
+     * @param ohms         slope resistance, ohm, more than 0
+     */
+    record Threshold(double forwardVolts, double ohms) implements Law {
+        public Threshold {
+            notNegative(forwardVolts, "threshold");
+            positive(ohms, "slope resistance");
+        }
+    }
+
+    /**
+     * A relay contact that follows the solved voltage of its coil.
+     *
+     * @param coil          branch of the coil
+     * @param pullInVolts   coil voltage, either sign, at which the relay pulls in, V
+     * @param dropOutVolts  coil voltage below which it drops out, V
+     * @param ohms          resistance while closed, ohm, more than 0
+     * @param closedAtRest  true for a break contact
+     */
+    record CoilOperated(BranchId coil, double pullInVolts, double dropOutVolts, double ohms, boolean closedAtRest)
+            implements Law {
+        public CoilOperated {
+            positive(pullInVolts, "pull-in voltage");
+            positive(dropOutVolts, "drop-out voltage");
+            positive(ohms, "contact resistance");
+        }
+    }
+
+    /**
+     * Takes the power its output gives divided by the efficiency: the input of a converter.
+     *
+     * @param output             branch of the output, a {@link VoltageSource}
+     * @param efficiencyFraction more than 0, at most 1
+     */
+    record PowerOf(BranchId output, double efficiencyFraction) implements Law {
+        public PowerOf {
+            that(efficiencyFraction > 0 && efficiencyFraction <= 1, "efficiency %s is not in 0 to 1", efficiencyFraction);
+        }
+    }
+
+    /**
+     * Takes the current its output gives: the input of a series-regulated reference supply.
+     *
+     * @param output branch of the output, a {@link VoltageSource}
+     */
+    record CurrentOf(BranchId output) implements Law {}
+
+    /**
+     * A fixed current whatever the voltage and its sign, for equipment that is not modelled.
+     *
+     * @param amps the current, A
+     */
+    record FixedCurrent(double amps) implements Law {
+        public FixedCurrent {
+            finite(amps, "fixed current");
+        }
+    }
+}

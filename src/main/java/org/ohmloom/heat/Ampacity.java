@@ -1,0 +1,43 @@
+package org.ohmloom.heat;
+
+import static org.ohmloom.units.Require.notBlank;
+
+import java.util.List;
+import org.ohmloom.tables.Citation;
+import org.ohmloom.tables.CitedValue;
+
+/**
+ * What a conductor may carry where it lies: a table value and the factors it is multiplied by.
+ *
+ * @param limitAmps      the result: base value times all factors, A
+ * @param base           table value, A, with its row
+ * @param factors        ambient, bundle and other factors in order, each named and cited
+ * @param ambientCelsius hottest ambient along the wire, deg C
+ * @param limitCelsius   temperature the insulation stands, deg C
+ * @param loadedCount    current-carrying conductors in the fullest bundle segment along the wire
+ */
+public record Ampacity(
+        double limitAmps,
+        CitedValue base,
+        List<Factor> factors,
+        double ambientCelsius,
+        double limitCelsius,
+        int loadedCount) {
+
+    public Ampacity {
+        factors = List.copyOf(factors);
+    }
+
+    /**
+     * One factor.
+     *
+     * @param name     what it corrects for, for example "ambient 60 deg C"
+     * @param ratio    the factor
+     * @param citation where it comes from
+     */
+    public record Factor(String name, double ratio, Citation citation) {
+        public Factor {
+            notBlank(name, "name of a factor");
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package org.ohmloom.heat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.model.StateId;
+import org.ohmloom.model.Wire;
+import org.ohmloom.tables.Citation;
+import org.ohmloom.units.Gauge;
+
+/**
+ * What a wire is, what it carries at worst and what it may carry.
+ *
+ * @param wire           the wire
+ * @param gauge          size it was solved with: its own, or the smallest that serves when it has none yet
+ * @param provisional    whether the size is not the wire's own yet
+ * @param areaMm2        copper area of that size, mm2
+ * @param lengthMetres   entered length, or length of the route; empty when neither is known
+ * @param ohms           end-to-end resistance at its temperature, ohm
+ * @param resistance     table row its resistance comes from; empty for a measured one
+ * @param worstState     state with the largest heating current; empty when there is no state
+ * @param worstAmps      largest RMS current in any state, A
+ * @param worstDropVolts largest on-state drop along it in any state, V
+ * @param worstWatts     largest mean heat in any state, W
+ * @param celsius        conductor temperature in the worst state, deg C
+ * @param ampacity       what it may carry; empty when no table has its size or insulation
+ */
+public record WireRating(
+        Wire wire,
+        Gauge gauge,
+        boolean provisional,
+        double areaMm2,
+        OptionalDouble lengthMetres,
+        double ohms,
+        Optional<Citation> resistance,
+        Optional<StateId> worstState,
+        double worstAmps,
+        double worstDropVolts,
+        double worstWatts,
+        double celsius,
+        Optional<Ampacity> ampacity) {}

@@ -1,0 +1,51 @@
+package org.ohmloom.review;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import org.ohmloom.graph.ReturnLoop;
+import org.ohmloom.graph.Routes;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.StateId;
+import org.ohmloom.model.WireId;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.DeviceChoice;
+import org.ohmloom.solve.Solution;
+import org.ohmloom.tables.DesignBasis;
+import org.ohmloom.tables.WireTables;
+
+/**
+ * Everything a rule may look at.
+ *
+ * @param harness         the harness under review
+ * @param tables          published tables
+ * @param basis           the design basis it is judged by
+ * @param routes          ways of the wires over the physical harness
+ * @param solutions       solution of every operating state in id order; its network has the laws of that state
+ * @param ratings         what each wire is, carries and may carry
+ * @param conductors      smallest conductor for each wire, and why
+ * @param devices         rating for each protective device, and why
+ * @param loops           independent cycles of the return network
+ */
+public record Evidence(
+        Harness harness,
+        WireTables tables,
+        DesignBasis basis,
+        Routes routes,
+        SortedMap<StateId, Solution> solutions,
+        SortedMap<WireId, WireRating> ratings,
+        SortedMap<WireId, ConductorChoice> conductors,
+        SortedMap<ComponentId, DeviceChoice> devices,
+        List<ReturnLoop> loops) {
+
+    public Evidence {
+        loops = List.copyOf(loops);
+    }
+
+    /** What a wire is, carries and may carry. */
+    public Optional<WireRating> rating(WireId wire) {
+        return Optional.ofNullable(ratings.get(wire));
+    }
+}

@@ -1,0 +1,17 @@
+package org.ohmloom.size;
+
+import java.util.Optional;
+import org.ohmloom.tables.Citation;
+import org.ohmloom.units.Gauge;
+
+/**
+ * One thing a conductor must satisfy, with the smallest size that does.
+ *
+ * @param governor  which requirement
+ * @param smallest  smallest size of the family that satisfies it; empty when none does
+ * @param areaMm2   copper area of that size, mm2; 0 when none does
+ * @param reason    the calculation in words and numbers a person can follow, ending in the table row
+ * @param citation  table row it rests on
+ */
+public record Requirement(
+        Governor governor, Optional<Gauge> smallest, double areaMm2, String reason, Citation citation) {}

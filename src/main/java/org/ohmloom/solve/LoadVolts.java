@@ -1,0 +1,49 @@
+package org.ohmloom.solve;
+
+import java.util.List;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.model.ComponentId;
+
+/**
+ * What reaches one load in one operating state. feedDropVolts + returnDropVolts = source volts - volts; all means but
+ * the on-state values, by which the drop is judged.
+ *
+ * @param load             the load
+ * @param reference        the source its drop is measured from
+ * @param amps             mean current, A
+ * @param volts            mean voltage at its terminals, V
+ * @param feedDropVolts    V(source +) - V(load +), V
+ * @param returnDropVolts  V(load -) - V(source -), V
+ * @param contactDropVolts portion of both lost in contacts and joints along the way of the largest current, V
+ * @param deviceDropVolts  portion of both lost in fuses, switches, relays and outputs along that way, V
+ * @param onVolts          voltage at its terminals while every duty-cycled output is on, V
+ * @param onDropVolts      source volts - load volts then, V
+ * @param limitVolts       allowed total drop, V
+ * @param feedPath         branches from the source's positive terminal to the load, along the largest current
+ * @param returnPath       branches from the load back to the source's negative terminal
+ */
+public record LoadVolts(
+        ComponentId load,
+        ComponentId reference,
+        double amps,
+        double volts,
+        double feedDropVolts,
+        double returnDropVolts,
+        double contactDropVolts,
+        double deviceDropVolts,
+        double onVolts,
+        double onDropVolts,
+        double limitVolts,
+        List<BranchId> feedPath,
+        List<BranchId> returnPath) {
+
+    public LoadVolts {
+        feedPath = List.copyOf(feedPath);
+        returnPath = List.copyOf(returnPath);
+    }
+
+    /** Feed and return together, mean, V. */
+    public double dropVolts() {
+        return feedDropVolts + returnDropVolts;
+    }
+}
