@@ -81,23 +81,23 @@ public final class Register<I extends ElementId, E extends Element> {
         return byId.isEmpty();
     }
 
-    /** This register with the element added, or put in the place of the one of its identity. */
-    public Register<I, E> with(E element) {
-        if (element.equals(byId.get(Register.<I, E>idOf(element)))) {
-            return this;
-        }
+    /** This register with the elements added, or put in the place of those of their identity. */
+    Register<I, E> withAll(Collection<? extends E> elements) {
         SortedMap<I, E> map = new TreeMap<>(byId);
-        map.put(idOf(element), element);
-        return new Register<>(map);
+        boolean changed = false;
+        for (E element : elements) {
+            changed |= !element.equals(map.put(idOf(element), element));
+        }
+        return changed ? new Register<>(map) : this;
     }
 
-    /** This register without the element of that identity. */
-    public Register<I, E> without(I id) {
-        if (!byId.containsKey(id)) {
+    /** This register without the elements of those identities; identities of other kinds are passed over. */
+    Register<I, E> without(Collection<? extends ElementId> ids) {
+        if (ids.stream().noneMatch(byId::containsKey)) {
             return this;
         }
         SortedMap<I, E> map = new TreeMap<>(byId);
-        map.remove(id);
+        map.keySet().removeIf(ids::contains);
         return new Register<>(map);
     }
 
