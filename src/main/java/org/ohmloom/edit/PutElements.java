@@ -1,0 +1,28 @@
+package org.ohmloom.edit;
+
+import java.util.List;
+import org.ohmloom.model.Element;
+import org.ohmloom.model.Harness;
+
+/**
+ * Adds elements or puts them in the place of those of their identity.
+ *
+ * @param label    what that does
+ * @param elements the elements; they may refer to one another
+ */
+public record PutElements(String label, List<Element> elements) implements Edit {
+
+    public PutElements {
+        elements = List.copyOf(elements);
+    }
+
+    /** Puts one element. */
+    public static PutElements one(String label, Element element) {
+        return new PutElements(label, List.of(element));
+    }
+
+    @Override
+    public Harness apply(Harness before) {
+        return before.withAll(elements);
+    }
+}

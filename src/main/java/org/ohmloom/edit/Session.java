@@ -1,0 +1,98 @@
+package org.ohmloom.edit;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.ohmloom.model.Harness;
+
+/**
+ * A harness being worked on: the only mutable object below the workbench. Not for use by several threads; listeners are
+ * called on the caller's thread.
+ */
+public final class Session {
+
+    private final List<Listener> listeners = new CopyOnWriteArrayList<>();
+    private History history;
+    private Harness saved;
+    private Optional<Path> file;
+
+    /** Hears of every change of the harness or of its file. */
+    @FunctionalInterface
+    public interface Listener {
+        /** Called after each change; {@code before == after} when only the file or the saved state changed. */
+        void changed(Harness before, Harness after);
+    }
+
+    /** A session on a harness as it was read from a file, or a new one without a file. */
+    public Session(Harness harness, Optional<Path> file) {
+        this.history = History.from(harness);
+        this.saved = harness;
+        this.file = file;
+    }
+
+    /** The harness as it is now. */
+    public Harness current() {
+        return history.current();
+    }
+
+    /** The file it was read from or saved to. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    /** Whether it differs from what is saved; undoing back to the saved state makes it unchanged again. */
+    public boolean isChanged() {
+        return current() != saved;
+    }
+
+    /** Applies an edit as one step. */
+    public void apply(Edit edit) {
+        move(history.after(edit, true));
+    }
+
+    /** Takes back the last step, if there is one. */
+    public void undo() {
+        move(history.undone());
+    }
+
+    /** Brings back the last undone step, if there is one. */
+    public void redo() {
+        move(history.redone());
+    }
+
+    /** Label of the step {@link #undo()} would take back. */
+    public Optional<String> undoLabel() {
+        return history.undoLabel();
+    }
+
+    /** Label of the step {@link #redo()} would bring back. */
+    public Optional<String> redoLabel() {
+        return history.redoLabel();
+    }
+
+    /** Notes that a harness of this session was written to a file. */
+    public void savedAs(Harness written, Path to) {
+        saved = written;
+        file = Optional.of(to);
+        tell(current());
+    }
+
+    /** Adds a listener. */
+    public void listen(Listener listener) {
+        listeners.add(listener);
+    }
+
+    private void move(History changed) {
+        if (changed == history) {
+            return;
+        }
+        Harness before = current();
+        history = changed;
+        tell(before);
+    }
+
+    private void tell(Harness before) {
+        listeners.forEach(listener -> listener.changed(before, current()));
+    }
+}

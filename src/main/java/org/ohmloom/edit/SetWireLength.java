@@ -1,0 +1,33 @@
+package org.ohmloom.edit;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ohmloom.model.Element;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.WireId;
+
+/**
+ * Sets the length of wires.
+ *
+ * @param wires        the wires
+ * @param lengthMetres length, m, more than 0; empty takes the length of the route
+ */
+public record SetWireLength(List<WireId> wires, OptionalDouble lengthMetres) implements Edit {
+
+    public SetWireLength {
+        wires = List.copyOf(wires);
+    }
+
+    @Override
+    public String label() {
+        return "Set length of " + Subjects.text(wires, "wires");
+    }
+
+    @Override
+    public Harness apply(Harness before) {
+        List<Element> changed = wires.stream()
+                .map(id -> (Element) before.wires().get(id).withLengthMetres(lengthMetres))
+                .toList();
+        return before.withAll(changed);
+    }
+}
