@@ -1,0 +1,96 @@
+package org.ohmloom.tables;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.ohmloom.units.Gauge;
+
+/**
+ * The factor on each conductor's current when several loaded conductors lie in one bundle.
+ *
+ * <p>Between rows the next row up counts, the smaller factor. Beyond the last row of a table that does not say "and
+ * more", the factor falls with the square root of the count, which keeps the bundle's total heat at that of the last row.
+ *
+ * @param id           what files call it
+ * @param title        what people call it
+ * @param rows         its rows, fewest conductors first
+ * @param largeFromMm2 the copper area from which the factors for large conductors hold, mm2; infinite when it has none
+ */
+public record BundleFactors(String id, String title, List<BundleRow> rows, double largeFromMm2) {
+    /** Sorts the rows by count. */
+    public BundleFactors {
+        rows = rows.stream()
+                .sorted(Comparator.comparingInt(BundleRow::upToConductors))
+                .toList();
+    }
+
+    /** The factor for that many loaded conductors; 1 for one. */
+    public CitedValue factor(int loadedConductors) {
+        return factor(loadedConductors, 0);
+    }
+
+    /** The factor for that many loaded conductors, on a conductor of that copper area, mm2; 1 for one. */
+    public CitedValue factor(int loadedConductors, double copperAreaMm2) {
+        BundleRow first = rows.get(0);
+        if (loadedConductors <= 1) {
+            return new CitedValue(1, first.factor().citation().withRow("1 loaded conductor"));
+        }
+        for (BundleRow row : rows) {
+            if (row.upToConductors() >= loadedConductors) {
+                return value(row, copperAreaMm2);
+            }
+        }
+        BundleRow last = rows.get(rows.size() - 1);
+        CitedValue end = value(last, copperAreaMm2);
+        String text = String.format(
+                Locale.ROOT,
+                "%s x sqrt(%d/%d), beyond the table at the same total heat",
+                end.citation().row(),
+                last.upToConductors(),
+                loadedConductors);
+        return new CitedValue(
+                end.value() * Math.sqrt((double) last.upToConductors() / loadedConductors),
+                end.citation().withRow(text).noBetterThan(Status.COMPUTED));
+    }
+
+    private CitedValue value(BundleRow row, double copperAreaMm2) {
+        return copperAreaMm2 >= largeFromMm2 ? row.largeFactor().orElse(row.factor()) : row.factor();
+    }
+
+    /**
+     * Reads a sheet with the columns upToConductors (empty: and more) and factor, where it has them printed and
+     * factorLarge with the head key "large from".
+     */
+    static BundleFactors read(SheetReader sheet) {
+        List<BundleRow> rows = sheet.rows(row -> {
+            int upTo = row.optionalText("upToConductors").isEmpty() ? Integer.MAX_VALUE : row.count("upToConductors");
+            String text = row.optionalText("printed").orElse("up to " + upTo + " conductors");
+            CitedValue factor = factor(row, "factor", text);
+            Optional<CitedValue> large = row.optionalText("factorLarge").map(cell -> factor(row, "factorLarge", text));
+            return new BundleRow(upTo, factor, large);
+        });
+        String largeFrom = sheet.sheet().head().get("large from");
+        double largeFromMm2 = largeFrom == null
+                ? Double.POSITIVE_INFINITY
+                : gauge(sheet, largeFrom).nominalAreaMm2();
+        return new BundleFactors(sheet.sheet().id(), sheet.sheet().title(), rows, largeFromMm2);
+    }
+
+    private static CitedValue factor(RowReader row, String column, String text) {
+        double factor = row.positive(column, "1");
+        if (factor > 1) {
+            throw row.wrong(column, "the factor " + factor + " is above 1", "write a factor of 1 or less");
+        }
+        return new CitedValue(factor, row.citation(text, column));
+    }
+
+    private static Gauge gauge(SheetReader sheet, String text) {
+        try {
+            return Gauge.parse(text);
+        } catch (IllegalArgumentException e) {
+            throw new TableFormatException(
+                    sheet.sheet().fileName(), 1, "", "'" + text + "' is not a conductor size", "write one as 8 AWG");
+        }
+    }
+}

@@ -1,0 +1,31 @@
+package org.ohmloom.tables;
+
+/**
+ * A kind of insulation and the conductor temperatures it stands.
+ *
+ * @param id             the standard's own name, as in "ISO 6722-1 class B"
+ * @param title          what people call it
+ * @param maximumCelsius highest continuous conductor temperature, C
+ * @param minimumCelsius lowest temperature, C; negative infinity where the source lists none
+ * @param citation       where the highest temperature comes from
+ */
+public record InsulationType(String id, String title, double maximumCelsius, double minimumCelsius, Citation citation) {
+
+    /** Whether the source lists a lowest temperature. */
+    public boolean listsMinimum() {
+        return Double.isFinite(minimumCelsius);
+    }
+
+    /** Reads a row with the columns id, title, minimumCelsius (may be empty) and maximumCelsius. */
+    static InsulationType read(RowReader row) {
+        String id = row.text("id");
+        double minimum = row.optionalText("minimumCelsius").isEmpty()
+                ? Double.NEGATIVE_INFINITY
+                : row.number("minimumCelsius", "C");
+        double maximum = row.number("maximumCelsius", "C");
+        if (minimum >= maximum) {
+            throw row.wrong("minimumCelsius", "the minimum is not below the maximum", "check both temperatures");
+        }
+        return new InsulationType(id, row.text("title"), maximum, minimum, row.citation(id, "maximumCelsius"));
+    }
+}

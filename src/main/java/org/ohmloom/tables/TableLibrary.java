@@ -1,0 +1,120 @@
+package org.ohmloom.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Takes sheets one by one, reads each for its kinds, and in the end checks what refers to what. */
+final class TableLibrary {
+    final Shelf<TableSheet> sheets = new Shelf<>("table file");
+    final Shelf<ConductorFamily> families = new Shelf<>("conductor family");
+    final Shelf<AmpacityTable> ampacities = new Shelf<>("ampacity table");
+    final Shelf<BundleFactors> bundles = new Shelf<>("bundle table");
+    final Shelf<AmbientFactors> ambients = new Shelf<>("ambient table");
+    final Shelf<InsulationType> insulations = new Shelf<>("insulation type");
+    final Shelf<DesignBasis> bases = new Shelf<>("design basis");
+    final Shelf<AllowableDrops> drops = new Shelf<>("voltage drop table");
+    final Shelf<ProtectorChart> protectors = new Shelf<>("protector chart");
+    final Shelf<CopperConstants> copper = new Shelf<>("set of copper constants");
+    final Shelf<BreakerType> breakers = new Shelf<>("breaker type");
+    final Shelf<WireColourRow> colours = new Shelf<>("colour");
+    final Shelf<TerminalNumber> terminals = new Shelf<>("terminal number");
+    final Shelf<DeratingRule> deratings = new Shelf<>("derating rule");
+    final Shelf<MechanicalMinimum> minimums = new Shelf<>("mechanical minimum");
+    final Shelf<PlacementRule> placements = new Shelf<>("placement rule");
+    final List<DeviceRatingRule> deviceRatings = new ArrayList<>();
+    final List<SwitchDerating> switches = new ArrayList<>();
+    final List<OutsideDiameter> diameters = new ArrayList<>();
+    final FuseShelf fuses = new FuseShelf();
+
+    private final List<RowReader> basisRows = new ArrayList<>();
+
+    /** How each kind of table is read. */
+    private final Map<String, Use> uses = Map.ofEntries(
+            Map.entry("reference", sheet -> {}),
+            Map.entry("conductors", whole(families, ConductorFamily::read)),
+            Map.entry("ampacity", whole(ampacities, AmpacityTable::read)),
+            Map.entry("bundle", whole(bundles, BundleFactors::read)),
+            Map.entry("ambient", whole(ambients, AmbientFactors::read)),
+            Map.entry("drop", whole(drops, AllowableDrops::read)),
+            Map.entry("protector", whole(protectors, ProtectorChart::read)),
+            Map.entry("copper", whole(copper, CopperConstants::read)),
+            Map.entry("insulation", byRow(insulations, InsulationType::read, InsulationType::id)),
+            Map.entry("breakers", byRow(breakers, BreakerType::read, BreakerType::id)),
+            Map.entry("colours", byRow(colours, WireColourRow::read, WireColourRow::code)),
+            Map.entry("terminals", byRow(terminals, TerminalNumber::read, TerminalNumber::number)),
+            Map.entry("fuse-derating", byRow(deratings, DeratingRule::read, DeratingRule::id)),
+            Map.entry("mechanical", byRow(minimums, MechanicalMinimum::read, MechanicalMinimum::basis)),
+            Map.entry("placement", byRow(placements, PlacementRule::read, PlacementRule::id)),
+            Map.entry("device-rating", sheet -> deviceRatings.addAll(sheet.rows(DeviceRatingRule::read))),
+            Map.entry("switch", sheet -> switches.addAll(sheet.rows(SwitchDerating::read))),
+            Map.entry("outside-diameters", sheet -> diameters.addAll(sheet.rows(OutsideDiameter::read))),
+            Map.entry("fuse-ratings", fuses::addRatings),
+            Map.entry("fuse-times", fuses::addTimes),
+            Map.entry("fuse-resistances", fuses::addResistances),
+            Map.entry("design-bases", this::addBases));
+
+    /** One way to read a sheet. */
+    private interface Use {
+        void read(SheetReader sheet);
+    }
+
+    void add(TableSheet sheet) {
+        sheets.put(sheet.name(), sheet, sheet.fileName(), 1);
+        for (String kind : sheet.kinds()) {
+            Use use = uses.get(kind);
+            if (use == null) {
+                throw new TableFormatException(
+                        sheet.fileName(),
+                        1,
+                        "",
+                        "the kind '" + kind + "' is not known",
+                        "write one of "
+                                + String.join(
+                                        ", ", uses.keySet().stream().sorted().toList()));
+            }
+            use.read(new SheetReader(sheet));
+        }
+    }
+
+    private void addBases(SheetReader sheet) {
+        byRow(bases, DesignBasis::read, DesignBasis::id).read(sheet);
+        basisRows.addAll(sheet.rows(row -> row));
+    }
+
+    /** Refuses a design basis that names a table that is not there. */
+    void checkBases() {
+        for (RowReader row : basisRows) {
+            check(row, "defaultAwgFamily", families);
+            check(row, "defaultMetricFamily", families);
+            check(row, "ampacityTable", ampacities);
+            check(row, "bundleTable", bundles);
+            check(row, "ambientTable", ambients);
+            check(row, "dropTable", drops);
+            check(row, "protectorTable", protectors);
+        }
+    }
+
+    private static void check(RowReader row, String column, Shelf<?> shelf) {
+        Optional<String> id = row.textOrNone(column);
+        if (id.isPresent() && shelf.find(id.get()).isEmpty()) {
+            throw row.wrong(
+                    column, "there is no table '" + id.get() + "'", "write one of " + String.join(", ", shelf.ids()));
+        }
+    }
+
+    private static <T> Use whole(Shelf<T> shelf, Function<SheetReader, T> reader) {
+        return sheet ->
+                shelf.put(sheet.sheet().id(), reader.apply(sheet), sheet.sheet().fileName(), 1);
+    }
+
+    private static <T> Use byRow(Shelf<T> shelf, Function<RowReader, T> reader, Function<T, String> id) {
+        return sheet -> sheet.rows(row -> {
+            T value = reader.apply(row);
+            shelf.put(id.apply(value), value, sheet.sheet().fileName(), row.line());
+            return value;
+        });
+    }
+}

@@ -1,0 +1,219 @@
+package org.ohmloom.tables;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ohmloom.units.Gauge;
+
+/**
+ * All published reference data, read once and immutable.
+ *
+ * <p>Methods that take an id throw {@link IllegalArgumentException}, naming the ids there are, when it is not one of
+ * them; those that begin with "find" return an empty Optional instead.
+ */
+public final class WireTables {
+    private static final String COPPER = "copper";
+
+    private final TableLibrary library;
+    private final Map<String, FuseSeries> fuses;
+
+    private WireTables(TableLibrary library) {
+        library.checkBases();
+        this.library = library;
+        this.fuses = library.fuses.series();
+        library.copper.get(COPPER);
+    }
+
+    /**
+     * Reads the tables that come with the program.
+     *
+     * @throws TableFormatException when one is malformed
+     */
+    public static WireTables bundled() {
+        return new WireTables(read(TableFiles.bundled(), "wire-tables/", new TableLibrary()));
+    }
+
+    /**
+     * Reads the tables that come with the program and a builder's own files beside them.
+     *
+     * @param directory a folder of {@code *.csv} files in the same format; their ids must be new
+     * @throws TableFormatException when the folder cannot be read or a file in it is malformed
+     */
+    public static WireTables load(Path directory) {
+        TableLibrary library = read(TableFiles.bundled(), "wire-tables/", new TableLibrary());
+        return new WireTables(read(TableFiles.in(directory), "", library));
+    }
+
+    private static TableLibrary read(Map<String, String> texts, String folder, TableLibrary library) {
+        texts.forEach((name, text) -> library.add(TableSheetReader.read(folder + name, text)));
+        return library;
+    }
+
+    /** Every table file as it stands. */
+    public List<TableSheet> sheets() {
+        return library.sheets.all();
+    }
+
+    /** The table file of that name, as in "ac-43-13-1b-table-11-9", when there is one. */
+    public Optional<TableSheet> findSheet(String name) {
+        return library.sheets.find(name);
+    }
+
+    /** The conductor families. */
+    public List<ConductorFamily> families() {
+        return library.families.all();
+    }
+
+    /** The conductor family of that id. */
+    public ConductorFamily family(String id) {
+        return library.families.get(id);
+    }
+
+    /** The conductor family of that id, when there is one. */
+    public Optional<ConductorFamily> findFamily(String id) {
+        return library.families.find(id);
+    }
+
+    /** The ampacity tables. */
+    public List<AmpacityTable> ampacities() {
+        return library.ampacities.all();
+    }
+
+    /** The ampacity table of that id. */
+    public AmpacityTable ampacity(String id) {
+        return library.ampacities.get(id);
+    }
+
+    /** The bundle factors of that id. */
+    public BundleFactors bundleFactors(String id) {
+        return library.bundles.get(id);
+    }
+
+    /** The published ambient factors of that id. */
+    public AmbientFactors ambientFactors(String id) {
+        return library.ambients.get(id);
+    }
+
+    /** The insulation types. */
+    public List<InsulationType> insulations() {
+        return library.insulations.all();
+    }
+
+    /** The insulation type of that id. */
+    public InsulationType insulation(String id) {
+        return library.insulations.get(id);
+    }
+
+    /** The insulation type of that id, when there is one. */
+    public Optional<InsulationType> findInsulation(String id) {
+        return library.insulations.find(id);
+    }
+
+    /** The design bases. */
+    public List<DesignBasis> bases() {
+        return library.bases.all();
+    }
+
+    /** The design basis of that id. */
+    public DesignBasis basis(String id) {
+        return library.bases.get(id);
+    }
+
+    /** The design basis of that id, when there is one. */
+    public Optional<DesignBasis> findBasis(String id) {
+        return library.bases.find(id);
+    }
+
+    /** The constants of conductor copper. */
+    public CopperConstants copper() {
+        return library.copper.get(COPPER);
+    }
+
+    /** The allowed voltage drops of that id. */
+    public AllowableDrops allowableDrops(String id) {
+        return library.drops.get(id);
+    }
+
+    /** The chart of largest protective devices of that id. */
+    public ProtectorChart protectorChart(String id) {
+        return library.protectors.get(id);
+    }
+
+    /** The fuse series. */
+    public List<FuseSeries> fuseSeries() {
+        return List.copyOf(fuses.values());
+    }
+
+    /** The fuse series of that type, as in "ISO 8820-3 type C", when there is one. */
+    public Optional<FuseSeries> fuseSeries(String type) {
+        return Optional.ofNullable(fuses.get(type));
+    }
+
+    /** The rules on how far a fuse may be loaded. */
+    public List<DeratingRule> fuseDeratings() {
+        return library.deratings.all();
+    }
+
+    /** The rule of that id on how far a fuse may be loaded. */
+    public DeratingRule fuseDerating(String id) {
+        return library.deratings.get(id);
+    }
+
+    /** The types of circuit breaker. */
+    public List<BreakerType> breakerTypes() {
+        return library.breakers.all();
+    }
+
+    /** The insulation colours. */
+    public List<WireColourRow> colours() {
+        return library.colours.all();
+    }
+
+    /** The insulation colour of that code, when there is one. */
+    public Optional<WireColourRow> findColour(String code) {
+        return library.colours.find(code);
+    }
+
+    /** The terminal numbers. */
+    public List<TerminalNumber> terminals() {
+        return library.terminals.all();
+    }
+
+    /** The rules of a design basis on where a protective device may sit, shortest distance first in the file. */
+    public List<PlacementRule> placementRules(String basis) {
+        return library.placements.all().stream()
+                .filter(rule -> rule.basis().equals(basis))
+                .toList();
+    }
+
+    /** The rule of a design basis on the size of a protective device at that system voltage, V. */
+    public Optional<DeviceRatingRule> deviceRatingRule(String basis, double systemVolts) {
+        return library.deviceRatings.stream()
+                .filter(rule -> rule.basis().equals(basis) && rule.fromVolts() <= systemVolts)
+                .reduce((lower, higher) -> higher.fromVolts() >= lower.fromVolts() ? higher : lower);
+    }
+
+    /** The smallest conductor that a design basis holds strong enough. */
+    public Optional<MechanicalMinimum> mechanicalMinimum(String basis) {
+        return library.minimums.find(basis);
+    }
+
+    /** How much larger than the load's current a switch must be rated. */
+    public List<SwitchDerating> switchDeratings() {
+        return List.copyOf(library.switches);
+    }
+
+    /** The outside diameters of insulated wires. */
+    public List<OutsideDiameter> outsideDiameters() {
+        return List.copyOf(library.diameters);
+    }
+
+    /** The outside diameter of a size in a series such as "AS22759/32", mm, when it is listed. */
+    public Optional<CitedValue> outsideDiameterMm(String series, Gauge gauge) {
+        return library.diameters.stream()
+                .filter(each -> each.series().equals(series) && each.gauge().equals(gauge))
+                .map(OutsideDiameter::diameterMm)
+                .findFirst();
+    }
+}
