@@ -64,8 +64,50 @@ public record Harness(
      * @throws BrokenReferenceException when a reference leads nowhere
      * @throws IllegalArgumentException when two elements have one identity
      */
-    public Harness {
-        layout = Collections.unmodifiableSortedMap(new TreeMap<>(layout));
+    // Not the compact form: the check reads the fields, which that form sets only at its end.
+    public Harness(
+            TitleBlock titleBlock,
+            DesignRules rules,
+            Register<PartId, Part> parts,
+            Register<ContactId, ContactPart> contacts,
+            Register<AssemblyId, Assembly> assemblies,
+            Register<ZoneId, Zone> zones,
+            Register<BreakoutId, Breakout> breakouts,
+            Register<SegmentId, BundleSegment> segments,
+            Register<ComponentId, Component> components,
+            Register<ConnectorId, Connector> connectors,
+            Register<SpliceId, Splice> splices,
+            Register<ChassisBodyId, ChassisBody> bodies,
+            Register<GroundPointId, GroundPoint> grounds,
+            Register<StrapId, Strap> straps,
+            Register<CableId, Cable> cables,
+            Register<WireId, Wire> wires,
+            Register<StateId, OperatingState> states,
+            Register<WaiverId, Waiver> waivers,
+            Register<NoteId, Note> notes,
+            SortedMap<String, Position> layout,
+            UnknownKeys unknownKeys) {
+        this.titleBlock = titleBlock;
+        this.rules = rules;
+        this.parts = parts;
+        this.contacts = contacts;
+        this.assemblies = assemblies;
+        this.zones = zones;
+        this.breakouts = breakouts;
+        this.segments = segments;
+        this.components = components;
+        this.connectors = connectors;
+        this.splices = splices;
+        this.bodies = bodies;
+        this.grounds = grounds;
+        this.straps = straps;
+        this.cables = cables;
+        this.wires = wires;
+        this.states = states;
+        this.waivers = waivers;
+        this.notes = notes;
+        this.layout = Collections.unmodifiableSortedMap(new TreeMap<>(layout));
+        this.unknownKeys = unknownKeys;
         References.requireWhole(this);
     }
 
