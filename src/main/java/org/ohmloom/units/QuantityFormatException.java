@@ -1,0 +1,15 @@
+package org.ohmloom.units;
+
+/**
+ * A text is not the quantity or conductor size that was asked for.
+ *
+ * <p>The message is one line for the person who typed the text: what is wrong, and what would be right.
+ */
+public final class QuantityFormatException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    /** Creates the refusal with its one-line message. */
+    public QuantityFormatException(String message) {
+        super(message);
+    }
+}
