@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.units.Gauge;
@@ -62,6 +63,18 @@ public record AmpacityTable(
                 .filter(row -> row.copperAreaMm2() <= copperAreaMm2 * (1 + SAME_AREA))
                 .reduce((thinner, thicker) -> thicker)
                 .flatMap(row -> amps(row, insulationCelsius, why));
+    }
+
+    /**
+     * The conductor temperature of the column that insulation of that limit is read from, both C: the temperature to
+     * reckon with when the current is carried to another ambient. Empty when every column is hotter.
+     */
+    public OptionalDouble columnCelsius(double insulationCelsius) {
+        return rows.stream()
+                .flatMap(row -> row.ampsByCelsius().keySet().stream())
+                .mapToDouble(Double::doubleValue)
+                .filter(celsius -> celsius <= insulationCelsius)
+                .max();
     }
 
     private Optional<AmpacityRow> ownRow(Gauge gauge) {

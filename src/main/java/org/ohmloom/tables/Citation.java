@@ -24,7 +24,7 @@ public record Citation(String document, String edition, String table, String row
         if (!document.equals(NONE)) {
             text.append(document);
             if (!edition.equals(NONE) && !edition.equals(NOT_STATED)) {
-                text.append(' ').append(edition);
+                text.append(datedByColon() ? ":" : " ").append(edition);
             }
             text.append(", ");
         }
@@ -36,6 +36,11 @@ public record Citation(String document, String edition, String table, String row
             text.append(" (").append(status.words()).append(')');
         }
         return text.toString();
+    }
+
+    /** ISO and IEC write the year of a standard after a colon. */
+    private boolean datedByColon() {
+        return edition.matches("\\d{4}") && (document.startsWith("ISO ") || document.startsWith("IEC "));
     }
 
     /** The same place with another row text. */

@@ -37,6 +37,11 @@ public record DesignBasis(
         PlacementSeverity placementSeverity,
         Citation citation) {
 
+    /** Whether the body asks for its bundle factors at that system voltage, V. */
+    public boolean asksForBundleFactors(double systemVolts) {
+        return bundleTable.isPresent() && systemVolts >= bundleFromVolts;
+    }
+
     /** Reads a row; "none" stands for no table. */
     static DesignBasis read(RowReader row) {
         String id = row.text("id");

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** The fuses of one type: their ratings and colours, how fast they open, what they resist. */
+/** The fuses or breakers of one type: their ratings and colours, how fast they open, what they resist. */
 public final class FuseSeries {
     private final String type;
     private final List<FuseRating> ratings;

@@ -22,7 +22,11 @@ final class Shelf<T> {
         String taken = fileById.putIfAbsent(id, fileName);
         if (taken != null) {
             throw new TableFormatException(
-                    fileName, line, "id", "the " + what + " '" + id + "' is already in " + taken, "give it another id");
+                    fileName,
+                    line,
+                    "id",
+                    "the " + what + " '" + id + "' is already in " + taken,
+                    "choose another name");
         }
         byId.put(id, value);
     }

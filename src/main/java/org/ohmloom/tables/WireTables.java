@@ -140,12 +140,12 @@ public final class WireTables {
         return library.protectors.get(id);
     }
 
-    /** The fuse series. */
+    /** The series of fuses and breakers. */
     public List<FuseSeries> fuseSeries() {
         return List.copyOf(fuses.values());
     }
 
-    /** The fuse series of that type, as in "ISO 8820-3 type C", when there is one. */
+    /** The series of fuses or breakers of that type, as in "ISO 8820-3 type C", when there is one. */
     public Optional<FuseSeries> fuseSeries(String type) {
         return Optional.ofNullable(fuses.get(type));
     }

@@ -1,6 +1,7 @@
 package org.ohmloom.tables;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
@@ -25,8 +26,16 @@ class FactorTablesTest {
         assertEquals(0.5, factors.factor(7).value());
         assertEquals(0.4, factors.factor(200).value());
         assertEquals(
-                "33 CFR 183.425 current, Table 5, note 2, row 7 to 24",
+                "33 CFR 183.425, Table 5, note 2, row 7 to 24",
                 factors.factor(24).citation().text());
+    }
+
+    @Test
+    void theRegulationAsksForNoteTwoFromFiftyVoltsAndThePracticeAlways() {
+        // 33 CFR 183.435(b): 50 V and more; ABYC E-11: every circuit
+        assertFalse(TABLES.basis("33-cfr-183").asksForBundleFactors(24));
+        assertTrue(TABLES.basis("33-cfr-183").asksForBundleFactors(50));
+        assertTrue(TABLES.basis("abyc-e-11").asksForBundleFactors(12));
     }
 
     @Test

@@ -40,6 +40,8 @@ class PublishedCellsTest {
         assertEquals(9, table.amps(Gauge.parse("20 AWG"), 260).orElseThrow().value());
         assertEquals(Optional.empty(), table.amps(Gauge.parse("20 AWG"), 100), "no column at or below 100 C");
         assertEquals(70, table.baseAmbientCelsius());
+        assertEquals(150, table.columnCelsius(175).orElseThrow());
+        assertTrue(table.columnCelsius(100).isEmpty());
     }
 
     @Test
@@ -64,7 +66,7 @@ class PublishedCellsTest {
         CitedValue amps = TABLES.ampacity("33-cfr-183.425").amps(row, 105).orElseThrow();
         assertEquals(35, amps.value());
         assertEquals(
-                "33 CFR 183.425 current, Table 5, row 14 AWG (the largest row not above 2.269 mm2 of copper), "
+                "33 CFR 183.425, Table 5, row 14 AWG (the largest row not above 2.269 mm2 of copper), "
                         + "105 C column",
                 amps.citation().text());
     }

@@ -23,7 +23,7 @@ class ReferenceRowsTest {
         assertEquals(105, TABLES.insulation("105C").maximumCelsius());
         assertFalse(TABLES.insulation("105C").listsMinimum());
         assertEquals(
-                "ISO 6722-1 2011, temperature classes, row ISO 6722-1 class B (from memory)",
+                "ISO 6722-1:2011, temperature classes, row ISO 6722-1 class B (from memory)",
                 TABLES.insulation("ISO 6722-1 class B").citation().text());
     }
 
@@ -36,7 +36,7 @@ class ReferenceRowsTest {
         // AC 43.13-1B uses 254.5/(234.5 + T): at 100 C, 334.5/254.5 = 1.31434
         assertEquals(1.31434, copper.resistanceRatio(100), 5e-6);
         assertEquals(
-                "IEC 60949 1988, beta for copper, row beta",
+                "IEC 60949:1988, beta for copper, row beta",
                 copper.beta().citation().text());
     }
 

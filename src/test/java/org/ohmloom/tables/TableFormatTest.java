@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,6 +47,22 @@ class TableFormatTest {
                 "invented, row 2.5 mm2 (common practice, no source)",
                 family.rows().get(1).citation().text());
         assertEquals(WireTables.bundled().sheets().size() + 1, tables.sheets().size());
+    }
+
+    @Test
+    void theExampleOfTheReadmeIsATable() throws IOException {
+        // the lines of wire-tables/README.md that are set in by four blanks
+        String example = Files.readString(Path.of("wire-tables", "README.md"))
+                .lines()
+                .filter(line -> line.startsWith("    "))
+                .map(String::strip)
+                .collect(Collectors.joining("\n"));
+        write(example);
+        // 7.98 ohm/km is 0.00798 ohm/m
+        assertEquals(
+                0.00798,
+                WireTables.load(folder).family("my-cable").rows().get(0).ohmsPerMetreAt20Celsius(),
+                1e-12);
     }
 
     @Test
@@ -172,7 +189,7 @@ class TableFormatTest {
         refused(
                 HEAD.replace("example-family", "iso-6722-1") + "gauge,resistance\n2.5,7.6\n",
                 "own.csv, line 1, column id: the conductor family 'iso-6722-1' is already in "
-                        + "wire-tables/iso-6722-1-conductors.csv; give it another id");
+                        + "wire-tables/iso-6722-1-conductors.csv; choose another name");
     }
 
     @Test
