@@ -1,0 +1,60 @@
+package org.ohmloom.store;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+
+/** Reads JSON text strictly: one value, no key twice, no comments, bounded depth and length. */
+final class JsonParsing {
+
+    /** How deep objects and arrays may lie in one another; the format itself needs seven levels. */
+    static final int DEEPEST = 64;
+
+    /** Most characters of one text. */
+    static final int LONGEST_TEXT = 100_000;
+
+    private static final ObjectReader READER = JsonMapper.builder(JsonFactory.builder()
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(DEEPEST)
+                            .maxStringLength(LONGEST_TEXT)
+                            .maxNameLength(1_000)
+                            .maxNumberLength(200)
+                            .build())
+                    .build())
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+            .build()
+            .reader();
+
+    private JsonParsing() {}
+
+    /**
+     * The value of a text; missing when there is only white space.
+     *
+     * @throws JsonProcessingException when it is not JSON
+     */
+    static JsonNode parse(String text) throws JsonProcessingException {
+        return READER.readTree(text);
+    }
+
+    /**
+     * The value of a text kept from a file.
+     *
+     * @throws IllegalArgumentException when it is not JSON, which only a text that never was in a file can be
+     */
+    static JsonNode kept(String json) {
+        try {
+            return parse(json);
+        } catch (JsonProcessingException broken) {
+            throw new IllegalArgumentException("the value of an unknown key is not JSON: " + json, broken);
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package org.ohmloom.store;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Says in our words why a text is not JSON. */
+final class SyntaxProblem {
+    private static final Pattern CHARACTER = Pattern.compile("Unexpected character \\((.*) \\(code \\d+.*?\\)\\):? ?(.*)", Pattern.DOTALL);
+    private static final Pattern TOKEN = Pattern.compile("Unrecognized token '(.*)':.*", Pattern.DOTALL);
+    private static final Pattern NON_STANDARD = Pattern.compile("Non-standard token '(.*)':.*", Pattern.DOTALL);
+    private static final Pattern DUPLICATE = Pattern.compile("Duplicate (?:field|Object property) [\"'](.*)[\"']", Pattern.DOTALL);
+    private static final Pattern OPENED = Pattern.compile(".*start marker at \\[.*line: (\\d+), column: (\\d+)\\].*", Pattern.DOTALL);
+    private static final Pattern SOURCE = Pattern.compile(" ?\\(?(?:at|for)? ?\\[Source:[^\\]]*\\]\\)?");
+
+    private SyntaxProblem() {}
+
+    static String of(String original) {
+        Matcher duplicate = DUPLICATE.matcher(original);
+        if (duplicate.matches()) {
+            return "the key '" + duplicate.group(1) + "' stands here for the second time in one object; keep one";
+        }
+        Matcher standard = NON_STANDARD.matcher(original);
+        if (standard.matches()) {
+            return standard.group(1) + " is not a number JSON knows; leave the key out when there is no value";
+        }
+        if (original.contains("nesting depth")) {
+            return "objects and arrays lie more than " + JsonParsing.DEEPEST + " deep in one another";
+        }
+        if (original.startsWith("String value length")) {
+            return "a text is longer than " + JsonParsing.LONGEST_TEXT + " characters";
+        }
+        if (original.startsWith("Number value length") || original.startsWith("BigDecimal scale")) {
+            return "a number has too many digits";
+        }
+        if (original.startsWith("Name value length") || original.startsWith("Name length")) {
+            return "a key is too long";
+        }
+        return notJson(original);
+    }
+
+    private static String notJson(String original) {
+        Matcher token = TOKEN.matcher(original);
+        if (token.matches()) {
+            return "'" + token.group(1) + "' is not a JSON value; texts and keys stand in double quotes";
+        }
+        Matcher character = CHARACTER.matcher(original);
+        if (character.matches()) {
+            return "unexpected " + character.group(1) + expected(character.group(2));
+        }
+        Matcher opened = OPENED.matcher(original);
+        if (original.startsWith("Unexpected end-of-input")) {
+            return opened.matches()
+                    ? "the file ends inside what was opened at " + opened.group(1) + ":" + opened.group(2)
+                    : "the file ends in the middle of a value";
+        }
+        if (original.startsWith("Illegal unquoted character")) {
+            return "a text is not closed on its line; write \\n for a line break in a text";
+        }
+        if (original.startsWith("Trailing token")) {
+            return "something follows the end of the object; a harness file holds one object";
+        }
+        return "not JSON: " + SOURCE.matcher(original).replaceAll("");
+    }
+
+    private static String expected(String hint) {
+        if (hint.contains("comment")) {
+            return "; JSON has no comments";
+        }
+        if (hint.contains("Leading zeroes")) {
+            return "; a number has no leading zeros";
+        }
+        String plain = hint.replaceFirst("(?s)^was expecting ", "");
+        return plain.isEmpty() || plain.equals(hint) ? "" : "; needed here: " + plain.replace("token ", "");
+    }
+}

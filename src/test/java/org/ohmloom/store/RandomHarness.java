@@ -1,0 +1,322 @@
+package org.ohmloom.store;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ohmloom.model.Alternator;
+import org.ohmloom.model.Assembly;
+import org.ohmloom.model.AssemblyId;
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.BatteryIsolator;
+import org.ohmloom.model.Breakout;
+import org.ohmloom.model.BreakoutId;
+import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.BusBar;
+import org.ohmloom.model.Cable;
+import org.ohmloom.model.CableId;
+import org.ohmloom.model.CaseGround;
+import org.ohmloom.model.Cavity;
+import org.ohmloom.model.ChassisBody;
+import org.ohmloom.model.ChassisBodyId;
+import org.ohmloom.model.ChassisPath;
+import org.ohmloom.model.ChassisRule;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ConnectorId;
+import org.ohmloom.model.ContactId;
+import org.ohmloom.model.ContactLimit;
+import org.ohmloom.model.ContactPart;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Converter;
+import org.ohmloom.model.Covering;
+import org.ohmloom.model.DesignRules;
+import org.ohmloom.model.Device;
+import org.ohmloom.model.Diode;
+import org.ohmloom.model.DoubleCrimp;
+import org.ohmloom.model.Draw;
+import org.ohmloom.model.Element;
+import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.GroundPointId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.Note;
+import org.ohmloom.model.NoteId;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.OutputPin;
+import org.ohmloom.model.Part;
+import org.ohmloom.model.PartId;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.PinRole;
+import org.ohmloom.model.Place;
+import org.ohmloom.model.Position;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.RegulatedSupply;
+import org.ohmloom.model.Relay;
+import org.ohmloom.model.Revision;
+import org.ohmloom.model.Seal;
+import org.ohmloom.model.SegmentId;
+import org.ohmloom.model.Sensor;
+import org.ohmloom.model.Setting;
+import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.SolidStateOutput;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.SpliceId;
+import org.ohmloom.model.StateId;
+import org.ohmloom.model.Strap;
+import org.ohmloom.model.StrapId;
+import org.ohmloom.model.Switch;
+import org.ohmloom.model.TitleBlock;
+import org.ohmloom.model.Waiver;
+import org.ohmloom.model.WaiverId;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireColour;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
+import org.ohmloom.model.Zone;
+import org.ohmloom.model.ZoneId;
+import org.ohmloom.units.Gauge;
+import org.ohmloom.units.GaugeSystem;
+
+/** Harnesses with elements of every kind and random values; one seed, one harness. */
+final class RandomHarness {
+    private static final List<String> TEXTS = List.of(
+            "Left fan", "Ümläut µΩ", "quote \" and \\ back", "tab\tand\nline", "emoji \uD83D\uDE97", "lone \uD800 half",
+            "=1+1", "a/b~c", "\u0000\u001f\u007f", "x".repeat(150), "$.wires[0]", "İı", "a\u2028b");
+
+    private final Random random;
+    private final List<Element> elements = new ArrayList<>();
+
+    private RandomHarness(long seed) {
+        random = new Random(seed);
+    }
+
+    static Harness of(long seed) {
+        return new RandomHarness(seed).build();
+    }
+
+    private Harness build() {
+        frame();
+        physical();
+        components();
+        joints();
+        wires();
+        words();
+        Harness empty = Harness.empty(titleBlock(), rules());
+        return empty.withAll(elements).withLayout(layout());
+    }
+
+    private TitleBlock titleBlock() {
+        return new TitleBlock(
+                text(), maybe(text()), "EX-" + random.nextInt(1000), maybe(text()), maybe(text()), maybe(text()),
+                maybe("2026-02-03"), maybe("en"), few(new Revision("A", "2026-02-03", text(), ""), new Revision("B", "", "", text())));
+    }
+
+    private DesignRules rules() {
+        return new DesignRules(
+                "road-vehicle", 1 + 58 * random.nextDouble(), 0.001 + 0.9 * random.nextDouble(), pick(GaugeSystem.values()),
+                text(), maybe(gauge()), -60 + 460 * random.nextDouble());
+    }
+
+    private void frame() {
+        elements.add(new Part(new PartId("P1"), text(), text(), number()));
+        elements.add(new Part(new PartId("EX-10-\u00e9"), text(), text(), number()));
+        elements.add(new Assembly(new AssemblyId("A1"), text(), text(), text()));
+        elements.add(new Zone(new ZoneId("Z1"), text(), -60 + 460 * random.nextDouble(), random.nextBoolean()));
+        elements.add(new ContactPart(
+                new ContactId("C1"), maybe(new PartId("P1")), zeroOr(), few(new ContactLimit(-40.5, value()), new ContactLimit(85, value())),
+                0.35, 2.5, 0, 2.4, few(new DoubleCrimp(value(), value()), new DoubleCrimp(0.5, 0.5)), value(),
+                text(), maybe(new Seal(new PartId("P1"), 1.2, 2.4)), maybe(new PartId("EX-10-\u00e9"))));
+    }
+
+    private void physical() {
+        elements.add(new Breakout(new BreakoutId("B1"), text(), assembly()));
+        elements.add(new Breakout(new BreakoutId("B10"), text(), assembly()));
+        elements.add(new BundleSegment(
+                new SegmentId("SEG1"), new BreakoutId("B1"), new BreakoutId("B10"), value(), zone(),
+                maybe(new Covering(pick(Covering.Kind.values()), text(), part())), assembly()));
+        elements.add(new ChassisBody(
+                new ChassisBodyId("FRAME"), text(), random.nextBoolean(),
+                few(new ChassisPath(new GroundPointId("G1"), new GroundPointId("G2"), value())),
+                maybe(new ChassisRule(value(), text()))));
+        for (String id : List.of("G1", "G2")) {
+            elements.add(new GroundPoint(
+                    new GroundPointId(id), text(), new ChassisBodyId("FRAME"), zeroOr(), breakout(), zone(), part(),
+                    random.nextBoolean(), assembly()));
+        }
+        elements.add(new Strap(
+                new StrapId("ST1"), text(), new GroundPointId("G1"), new GroundPointId("G2"), value(), part(),
+                random.nextBoolean(), assembly()));
+    }
+
+    private void components() {
+        List<Device> devices = List.of(
+                new Battery(value(), value(), value()), new Alternator(value(), zeroOr(), value()),
+                new RegulatedSupply(pick(RegulatedSupply.Use.values()), value(), zeroOr(), value()),
+                new Converter(value(), zeroOr(), value(), 0.9, random.nextBoolean()), new Diode(zeroOr(), value(), value()),
+                new BatteryIsolator(1 + random.nextInt(8), zeroOr(), value(), value()),
+                new ProtectiveDevice(pick(ProtectiveDevice.Kind.values()), text(), value(), number()),
+                new Switch(List.of("2", "2a", text()), value(), value()),
+                new Relay(value(), 8.5, 1.25, value(), value(), random.nextBoolean()),
+                new SolidStateOutput(value(), value()), new Load(draw(), pick(Load.Control.values()), number()),
+                new Sensor(pick(Sensor.Kind.values()), zeroOr(), number()),
+                new ControlUnit(List.of(pin("A1"), pin("A.2"), pin("a/3")), zeroOr(), number(), number()),
+                new BusBar(List.of("1", "2", text()), zeroOr()));
+        for (int k = 0; k < devices.size(); k++) {
+            Device device = devices.get(k);
+            elements.add(new Component(
+                    new ComponentId("D" + k), text(), device, part(), zone(), breakout(),
+                    maybe(new CaseGround(device.terminals().get(0), new GroundPointId("G2"), zeroOr())),
+                    random.nextBoolean(), assembly()));
+        }
+    }
+
+    private void joints() {
+        elements.add(new Connector(
+                new ConnectorId("X1"), text(), Optional.of(new ComponentId("D12")), Optional.empty(), breakout(),
+                List.of(
+                        new Cavity("1", maybe("A1"), maybe(new ContactId("C1")), part(), random.nextBoolean()),
+                        new Cavity("a/2", maybe("A.2"), maybe(new ContactId("C1")), part(), random.nextBoolean())),
+                part(), part(), part(), number(), zone(), random.nextBoolean(), assembly()));
+        for (String id : List.of("X2", "X3")) {
+            elements.add(new Connector(
+                    new ConnectorId(id), text(), Optional.empty(), maybe(new ConnectorId(id.equals("X2") ? "X3" : "X2")),
+                    breakout(), List.of(new Cavity("1", Optional.empty(), Optional.empty(), part(), false)), part(), part(),
+                    part(), number(), zone(), random.nextBoolean(), assembly()));
+        }
+        Place place = random.nextBoolean()
+                ? new Place.AtBreakout(new BreakoutId("B1"))
+                : new Place.OnSegment(new SegmentId("SEG1"), zeroOr());
+        elements.add(new Splice(new SpliceId("S1"), text(), zeroOr(), maybe(place), part(), random.nextBoolean(), assembly()));
+        elements.add(new Cable(
+                new CableId("K1"), text(), pick(Cable.Kind.values()), random.nextBoolean(), number(), number(), part(),
+                assembly()));
+    }
+
+    private void wires() {
+        for (int k = 0; k < random.nextInt(40); k++) {
+            elements.add(new Wire(
+                    new WireId("W" + random.nextInt(100) + "_" + k), end(), end(), maybe(gauge()), maybe(text()), maybe(text()),
+                    maybe(WireColour.parse(pick("RD", "RDWH", "GNYEBK"))), number(), pick(SignalClass.values()), maybe(text()),
+                    maybe(new CableId("K1")), number(), number(), random.nextBoolean(), assembly()));
+        }
+    }
+
+    private void words() {
+        SortedMap<ComponentId, Boolean> sources = new TreeMap<>();
+        SortedMap<ComponentId, Setting> set = new TreeMap<>();
+        for (int k = 0; k < 14; k++) {
+            if (random.nextBoolean()) {
+                sources.put(new ComponentId("D" + k), random.nextBoolean());
+                set.put(new ComponentId("D" + (13 - k)), setting());
+            }
+        }
+        SortedMap<OutputPin, Setting> outputs = new TreeMap<>();
+        List.of("A1", "A.2", "a/3").forEach(pin -> outputs.put(new OutputPin(new ComponentId("D12"), pin), setting()));
+        elements.add(new OperatingState(new StateId("run"), text(), pick(OperatingState.EngineMode.values()), sources, set, outputs));
+        elements.add(OperatingState.of("off", text(), OperatingState.EngineMode.OFF));
+        elements.add(new Waiver(new WaiverId("V1"), "wire-current", few("W10", "W9"), text(), "", ""));
+        elements.add(new Note(new NoteId("N1"), maybe("W1"), text()));
+    }
+
+    private Setting setting() {
+        return switch (random.nextInt(5)) {
+            case 0 -> Setting.ON;
+            case 1 -> Setting.OFF;
+            case 2 -> Setting.duty(1 - random.nextDouble());
+            default ->
+                new Setting(random.nextBoolean(), random.nextBoolean() ? 1 : 0.25, maybe(text()), random.nextBoolean());
+        };
+    }
+
+    private Draw draw() {
+        double amps = value();
+        return pick(
+                new Draw.Resistive(amps, value()), new Draw.ConstantCurrent(zeroOr(), value()),
+                new Draw.ConstantPower(value(), value()), new Draw.Motor(amps, amps * 6, value()),
+                new Draw.Lamp(value(), value()));
+    }
+
+    private Pin pin(String name) {
+        PinRole role = pick(PinRole.values());
+        Set<PinRole> can = random.nextBoolean() ? Set.of() : EnumSet.of(pick(PinRole.values()), PinRole.SPARE);
+        return new Pin(name, role, can, number(), number(), number(), number(), number());
+    }
+
+    private WireEnd end() {
+        return pick(
+                new WireEnd.AtCavity(new ConnectorId("X1"), pick("1", "a/2")), new WireEnd.AtTerminal(new ComponentId("D0"), "+"),
+                new WireEnd.AtSplice(new SpliceId("S1")), new WireEnd.AtGround(new GroundPointId("G2")), new WireEnd.Loose());
+    }
+
+    private Gauge gauge() {
+        return random.nextBoolean() ? Gauge.awg(random.nextInt(44) - 3) : Gauge.metric(0.05 + 399 * random.nextDouble());
+    }
+
+    private SortedMap<String, Position> layout() {
+        SortedMap<String, Position> layout = new TreeMap<>();
+        for (int k = 0; k < 12; k++) {
+            layout.put("X" + k, new Position(random.nextInt(500) - 250.5, value()));
+        }
+        return random.nextBoolean() ? layout : new TreeMap<>();
+    }
+
+    /** More than 0; whole, short, long, tiny or huge. */
+    private double value() {
+        return switch (random.nextInt(5)) {
+            case 0 -> 1 + random.nextInt(100);
+            case 1 -> (1 + random.nextInt(10_000)) / 1000.0;
+            case 2 -> 1e-12 * (1 + random.nextDouble());
+            case 3 -> 1e18 * (1 + random.nextDouble());
+            default -> 1 - random.nextDouble();
+        };
+    }
+
+    private double zeroOr() {
+        return random.nextInt(3) == 0 ? 0 : value();
+    }
+
+    private OptionalDouble number() {
+        return random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(value());
+    }
+
+    private String text() {
+        return random.nextBoolean() ? "Name " + random.nextInt(50) : TEXTS.get(random.nextInt(TEXTS.size()));
+    }
+
+    private Optional<PartId> part() {
+        return maybe(new PartId("P1"));
+    }
+
+    private Optional<ZoneId> zone() {
+        return maybe(new ZoneId("Z1"));
+    }
+
+    private Optional<BreakoutId> breakout() {
+        return maybe(new BreakoutId("B10"));
+    }
+
+    private Optional<AssemblyId> assembly() {
+        return maybe(new AssemblyId("A1"));
+    }
+
+    private <T> Optional<T> maybe(T some) {
+        return random.nextBoolean() ? Optional.of(some) : Optional.empty();
+    }
+
+    @SafeVarargs
+    private <T> List<T> few(T... all) {
+        return List.of(all).subList(0, random.nextInt(all.length + 1));
+    }
+
+    @SafeVarargs
+    private <T> T pick(T... all) {
+        return all[random.nextInt(all.length)];
+    }
+}

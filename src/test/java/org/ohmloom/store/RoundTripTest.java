@@ -1,0 +1,58 @@
+package org.ohmloom.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.ohmloom.model.Element;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Register;
+
+/** What is written is read back as the same harness, and writing it again gives the same bytes. */
+class RoundTripTest {
+    private static final Path FILE = Path.of("random.harness.json");
+
+    @Property(tries = 400)
+    void aRandomHarnessSurvivesWritingAndReading(@ForAll long seed) throws HarnessFileException {
+        Harness harness = RandomHarness.of(seed);
+        String text = HarnessText.write(harness);
+        Harness again = HarnessText.read(text, FILE);
+        assertEquals(harness, again);
+        assertEquals(text, HarnessText.write(again));
+    }
+
+    @Property(tries = 100)
+    void theOrderOfTheFileDoesNotMatter(@ForAll long seed) throws HarnessFileException {
+        Harness harness = RandomHarness.of(seed);
+        String text = HarnessText.write(harness);
+        String backwards = JsonLayout.inline(Backwards.keysAndElements(text));
+        assertEquals(text, HarnessText.write(HarnessText.read(backwards, FILE)));
+    }
+
+    @Property(tries = 100)
+    void noLineIsLongerThan120ColumnsUnlessOneValueIs(@ForAll long seed) {
+        for (String line : HarnessText.write(RandomHarness.of(seed)).split("\n")) {
+            assertTrue(line.length() <= 120 || line.contains("x".repeat(150)), line);
+        }
+    }
+
+    @Test
+    void everyRegisterOfTheRandomHarnessGetsElements() {
+        boolean[] filled = new boolean[17];
+        for (long seed = 0; seed < 20; seed++) {
+            List<Register<? extends ElementId, ? extends Element>> registers =
+                    RandomHarness.of(seed).registers();
+            for (int k = 0; k < filled.length; k++) {
+                filled[k] |= !registers.get(k).isEmpty();
+            }
+        }
+        for (boolean each : filled) {
+            assertTrue(each);
+        }
+    }
+}
