@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
 final class AtomicSave {
     private static final int MOST_LEFTOVERS = 1000;
     private static final int MOST_LINKS = 40;
-    private static final Set<PosixFilePermission> WRITE = Set.of(
-            PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
+    private static final Set<PosixFilePermission> WRITE =
+            Set.of(PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
 
     private final Disk disk;
 
@@ -157,8 +157,8 @@ final class AtomicSave {
     /** Refuses a file marked read-only, even where the folder or the user would let it be replaced. */
     private static void requireWritable(Path named, Path target) throws IOException, HarnessFileException {
         PosixFileAttributeView posix = Files.getFileAttributeView(target, PosixFileAttributeView.class);
-        boolean marked = posix != null
-                && posix.readAttributes().permissions().stream().noneMatch(WRITE::contains);
+        boolean marked =
+                posix != null && posix.readAttributes().permissions().stream().noneMatch(WRITE::contains);
         if (marked || !Files.isWritable(target)) {
             throw new HarnessFileException(named, "not saved: the file is read-only; save under another name");
         }

@@ -13,8 +13,7 @@ class Disk {
 
     /** Writes a new file and waits until it is on the medium. */
     void create(Path file, byte[] content) throws IOException {
-        try (FileChannel channel =
-                FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             ByteBuffer left = ByteBuffer.wrap(content);
             while (left.hasRemaining()) {
                 channel.write(left);

@@ -15,9 +15,8 @@ public final class FileChangedException extends HarnessFileException {
         super(
                 path,
                 "the file was changed on disk at "
-                        + DateTimeFormatter.ISO_INSTANT.format(found.modified()
-                                .atOffset(ZoneOffset.UTC)
-                                .truncatedTo(ChronoUnit.SECONDS))
+                        + DateTimeFormatter.ISO_INSTANT.format(
+                                found.modified().atOffset(ZoneOffset.UTC).truncatedTo(ChronoUnit.SECONDS))
                         + " since it was read and was not overwritten; read it again or save under another name");
         this.found = found;
     }

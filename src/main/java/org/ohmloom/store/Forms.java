@@ -66,7 +66,9 @@ final class Forms {
     }
 
     private static Optional<Form> component(RecordComponent component) {
-        return component.getType() == UnknownKeys.class ? Optional.empty() : Optional.of(of(component.getGenericType()));
+        return component.getType() == UnknownKeys.class
+                ? Optional.empty()
+                : Optional.of(of(component.getGenericType()));
     }
 
     private static Form key(Type type) {
@@ -118,7 +120,8 @@ final class Forms {
         for (Class<?> kind : Device.class.getPermittedSubclasses()) {
             if (kind == ProtectiveDevice.class) {
                 Arrays.stream(ProtectiveDevice.Kind.values())
-                        .forEach(value -> put(forms, SimpleForms.word(value), fields(kind).fixed("kind", value)));
+                        .forEach(value ->
+                                put(forms, SimpleForms.word(value), fields(kind).fixed("kind", value)));
             } else if (kind == Sensor.class) {
                 put(forms, SimpleForms.word(kind), fields(kind).renamed("kind", "sensing"));
             } else {

@@ -13,7 +13,6 @@ import org.ohmloom.model.BrokenReferenceException;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Register;
-import org.ohmloom.model.UnknownKeys;
 
 /** A whole harness as the object of a file. */
 final class HarnessForm {
@@ -42,7 +41,9 @@ final class HarnessForm {
         Unknown.keep(object, key -> FIELDS.keys().contains(key) || key.equals(FORMAT) || key.equals(VERSION), root);
         for (String key : FIELDS.keys()) {
             if (values.get(key) instanceof List<?> elements) {
-                values.put(key, Register.of(elements.stream().map(Element.class::cast).toList()));
+                values.put(
+                        key,
+                        Register.of(elements.stream().map(Element.class::cast).toList()));
             }
         }
         values.put("unknownKeys", kept.all());
@@ -79,8 +80,10 @@ final class HarnessForm {
     private int version(JsonNode object, Spot root) {
         JsonNode node = object.get(VERSION);
         if (node == null) {
-            throw new RefusedException(root, "the key 'version' is missing; this program writes version "
-                    + migrations.currentVersion() + " of the format");
+            throw new RefusedException(
+                    root,
+                    "the key 'version' is missing; this program writes version " + migrations.currentVersion()
+                            + " of the format");
         }
         Spot spot = root.key(VERSION);
         double version = Found.number(node, spot);
@@ -88,9 +91,11 @@ final class HarnessForm {
             throw Found.needed("a whole number from 1", node, spot);
         }
         if (version > migrations.currentVersion()) {
-            throw new RefusedException(spot, "version " + JsonLayout.inline(node)
-                    + " of the format is newer than version " + migrations.currentVersion()
-                    + ", the newest this program knows; open the file with a newer program");
+            throw new RefusedException(
+                    spot,
+                    "version " + JsonLayout.inline(node)
+                            + " of the format is newer than version " + migrations.currentVersion()
+                            + ", the newest this program knows; open the file with a newer program");
         }
         return (int) version;
     }
@@ -105,8 +110,10 @@ final class HarnessForm {
                     Spot here = root.key(key).item(index++, id);
                     Spot before = seen.putIfAbsent(id, here);
                     if (before != null) {
-                        throw new RefusedException(here, "the id '" + id + "' is already used at " + before.path()
-                                + "; ids are unique across all kinds of element");
+                        throw new RefusedException(
+                                here,
+                                "the id '" + id + "' is already used at " + before.path()
+                                        + "; ids are unique across all kinds of element");
                     }
                 }
             }

@@ -11,8 +11,8 @@ final class OutputPins {
     static OutputPin read(String text) {
         int dot = text.indexOf('.');
         if (dot < 0) {
-            throw new IllegalArgumentException(
-                    Texts.quoted(text) + " does not name an output; write the unit, a dot and the pin, as in 'ECU1.A3'");
+            throw new IllegalArgumentException(Texts.quoted(text)
+                    + " does not name an output; write the unit, a dot and the pin, as in 'ECU1.A3'");
         }
         return new OutputPin(new ComponentId(text.substring(0, dot)), text.substring(dot + 1));
     }

@@ -124,7 +124,9 @@ final class RecordFields {
 
     /** The value of the component under a key. */
     Object get(Object value, String key) {
-        return get(value, fields.stream().filter(f -> f.key.equals(key)).findFirst().orElseThrow());
+        return get(
+                value,
+                fields.stream().filter(f -> f.key.equals(key)).findFirst().orElseThrow());
     }
 
     /**

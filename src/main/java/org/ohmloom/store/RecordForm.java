@@ -38,7 +38,11 @@ record RecordForm(RecordFields fields, Map<String, JsonNode> leading) implements
 
     /** Name of a record of this form as it stands in the file: its id or name, empty when it has neither. */
     String nameOf(JsonNode node) {
-        return nameKey().map(node::get).filter(JsonNode::isTextual).map(JsonNode::textValue).orElse("");
+        return nameKey()
+                .map(node::get)
+                .filter(JsonNode::isTextual)
+                .map(JsonNode::textValue)
+                .orElse("");
     }
 
     /** Name of a record of this form: its id or name, empty when it has neither. */

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
-import java.util.Optional;
 import org.ohmloom.model.Setting;
 
 /**
@@ -16,8 +15,7 @@ record SettingForm(RecordForm object) implements Form {
 
     /** The form whose object has these components. */
     static SettingForm of(RecordFields fields) {
-        RecordFields defaulting = fields.defaulting("on", true)
-                .defaulting("dutyFraction", 1.0);
+        RecordFields defaulting = fields.defaulting("on", true).defaulting("dutyFraction", 1.0);
         return new SettingForm(new RecordForm(defaulting, Map.of()));
     }
 

@@ -5,11 +5,14 @@ import java.util.regex.Pattern;
 
 /** Says in our words why a text is not JSON. */
 final class SyntaxProblem {
-    private static final Pattern CHARACTER = Pattern.compile("Unexpected character \\((.*) \\(code \\d+.*?\\)\\):? ?(.*)", Pattern.DOTALL);
+    private static final Pattern CHARACTER =
+            Pattern.compile("Unexpected character \\((.*) \\(code \\d+.*?\\)\\):? ?(.*)", Pattern.DOTALL);
     private static final Pattern TOKEN = Pattern.compile("Unrecognized token '(.*)':.*", Pattern.DOTALL);
     private static final Pattern NON_STANDARD = Pattern.compile("Non-standard token '(.*)':.*", Pattern.DOTALL);
-    private static final Pattern DUPLICATE = Pattern.compile("Duplicate (?:field|Object property) [\"'](.*)[\"']", Pattern.DOTALL);
-    private static final Pattern OPENED = Pattern.compile(".*start marker at \\[.*line: (\\d+), column: (\\d+)\\].*", Pattern.DOTALL);
+    private static final Pattern DUPLICATE =
+            Pattern.compile("Duplicate (?:field|Object property) [\"'](.*)[\"']", Pattern.DOTALL);
+    private static final Pattern OPENED =
+            Pattern.compile(".*start marker at \\[.*line: (\\d+), column: (\\d+)\\].*", Pattern.DOTALL);
     private static final Pattern SOURCE = Pattern.compile(" ?\\(?(?:at|for)? ?\\[Source:[^\\]]*\\]\\)?");
 
     private SyntaxProblem() {}

@@ -87,8 +87,19 @@ import org.ohmloom.units.GaugeSystem;
 /** Harnesses with elements of every kind and random values; one seed, one harness. */
 final class RandomHarness {
     private static final List<String> TEXTS = List.of(
-            "Left fan", "Ümläut µΩ", "quote \" and \\ back", "tab\tand\nline", "emoji \uD83D\uDE97", "lone \uD800 half",
-            "=1+1", "a/b~c", "\u0000\u001f\u007f", "x".repeat(150), "$.wires[0]", "İı", "a\u2028b");
+            "Left fan",
+            "Ümläut µΩ",
+            "quote \" and \\ back",
+            "tab\tand\nline",
+            "emoji \uD83D\uDE97",
+            "lone \uD800 half",
+            "=1+1",
+            "a/b~c",
+            "\u0000\u001f\u007f",
+            "x".repeat(150),
+            "$.wires[0]",
+            "İı",
+            "a\u2028b");
 
     private final Random random;
     private final List<Element> elements = new ArrayList<>();
@@ -114,14 +125,26 @@ final class RandomHarness {
 
     private TitleBlock titleBlock() {
         return new TitleBlock(
-                text(), maybe(text()), "EX-" + random.nextInt(1000), maybe(text()), maybe(text()), maybe(text()),
-                maybe("2026-02-03"), maybe("en"), few(new Revision("A", "2026-02-03", text(), ""), new Revision("B", "", "", text())));
+                text(),
+                maybe(text()),
+                "EX-" + random.nextInt(1000),
+                maybe(text()),
+                maybe(text()),
+                maybe(text()),
+                maybe("2026-02-03"),
+                maybe("en"),
+                few(new Revision("A", "2026-02-03", text(), ""), new Revision("B", "", "", text())));
     }
 
     private DesignRules rules() {
         return new DesignRules(
-                "road-vehicle", 1 + 58 * random.nextDouble(), 0.001 + 0.9 * random.nextDouble(), pick(GaugeSystem.values()),
-                text(), maybe(gauge()), -60 + 460 * random.nextDouble());
+                "road-vehicle",
+                1 + 58 * random.nextDouble(),
+                0.001 + 0.9 * random.nextDouble(),
+                pick(GaugeSystem.values()),
+                text(),
+                maybe(gauge()),
+                -60 + 460 * random.nextDouble());
     }
 
     private void frame() {
@@ -130,81 +153,159 @@ final class RandomHarness {
         elements.add(new Assembly(new AssemblyId("A1"), text(), text(), text()));
         elements.add(new Zone(new ZoneId("Z1"), text(), -60 + 460 * random.nextDouble(), random.nextBoolean()));
         elements.add(new ContactPart(
-                new ContactId("C1"), maybe(new PartId("P1")), zeroOr(), few(new ContactLimit(-40.5, value()), new ContactLimit(85, value())),
-                0.35, 2.5, 0, 2.4, few(new DoubleCrimp(value(), value()), new DoubleCrimp(0.5, 0.5)), value(),
-                text(), maybe(new Seal(new PartId("P1"), 1.2, 2.4)), maybe(new PartId("EX-10-\u00e9"))));
+                new ContactId("C1"),
+                maybe(new PartId("P1")),
+                zeroOr(),
+                few(new ContactLimit(-40.5, value()), new ContactLimit(85, value())),
+                0.35,
+                2.5,
+                0,
+                2.4,
+                few(new DoubleCrimp(value(), value()), new DoubleCrimp(0.5, 0.5)),
+                value(),
+                text(),
+                maybe(new Seal(new PartId("P1"), 1.2, 2.4)),
+                maybe(new PartId("EX-10-\u00e9"))));
     }
 
     private void physical() {
         elements.add(new Breakout(new BreakoutId("B1"), text(), assembly()));
         elements.add(new Breakout(new BreakoutId("B10"), text(), assembly()));
         elements.add(new BundleSegment(
-                new SegmentId("SEG1"), new BreakoutId("B1"), new BreakoutId("B10"), value(), zone(),
-                maybe(new Covering(pick(Covering.Kind.values()), text(), part())), assembly()));
+                new SegmentId("SEG1"),
+                new BreakoutId("B1"),
+                new BreakoutId("B10"),
+                value(),
+                zone(),
+                maybe(new Covering(pick(Covering.Kind.values()), text(), part())),
+                assembly()));
         elements.add(new ChassisBody(
-                new ChassisBodyId("FRAME"), text(), random.nextBoolean(),
+                new ChassisBodyId("FRAME"),
+                text(),
+                random.nextBoolean(),
                 few(new ChassisPath(new GroundPointId("G1"), new GroundPointId("G2"), value())),
                 maybe(new ChassisRule(value(), text()))));
         for (String id : List.of("G1", "G2")) {
             elements.add(new GroundPoint(
-                    new GroundPointId(id), text(), new ChassisBodyId("FRAME"), zeroOr(), breakout(), zone(), part(),
-                    random.nextBoolean(), assembly()));
+                    new GroundPointId(id),
+                    text(),
+                    new ChassisBodyId("FRAME"),
+                    zeroOr(),
+                    breakout(),
+                    zone(),
+                    part(),
+                    random.nextBoolean(),
+                    assembly()));
         }
         elements.add(new Strap(
-                new StrapId("ST1"), text(), new GroundPointId("G1"), new GroundPointId("G2"), value(), part(),
-                random.nextBoolean(), assembly()));
+                new StrapId("ST1"),
+                text(),
+                new GroundPointId("G1"),
+                new GroundPointId("G2"),
+                value(),
+                part(),
+                random.nextBoolean(),
+                assembly()));
     }
 
     private void components() {
         List<Device> devices = List.of(
-                new Battery(value(), value(), value()), new Alternator(value(), zeroOr(), value()),
+                new Battery(value(), value(), value()),
+                new Alternator(value(), zeroOr(), value()),
                 new RegulatedSupply(pick(RegulatedSupply.Use.values()), value(), zeroOr(), value()),
-                new Converter(value(), zeroOr(), value(), 0.9, random.nextBoolean()), new Diode(zeroOr(), value(), value()),
+                new Converter(value(), zeroOr(), value(), 0.9, random.nextBoolean()),
+                new Diode(zeroOr(), value(), value()),
                 new BatteryIsolator(1 + random.nextInt(8), zeroOr(), value(), value()),
                 new ProtectiveDevice(pick(ProtectiveDevice.Kind.values()), text(), value(), number()),
                 new Switch(List.of("2", "2a", text()), value(), value()),
                 new Relay(value(), 8.5, 1.25, value(), value(), random.nextBoolean()),
-                new SolidStateOutput(value(), value()), new Load(draw(), pick(Load.Control.values()), number()),
+                new SolidStateOutput(value(), value()),
+                new Load(draw(), pick(Load.Control.values()), number()),
                 new Sensor(pick(Sensor.Kind.values()), zeroOr(), number()),
                 new ControlUnit(List.of(pin("A1"), pin("A.2"), pin("a/3")), zeroOr(), number(), number()),
                 new BusBar(List.of("1", "2", text()), zeroOr()));
         for (int k = 0; k < devices.size(); k++) {
             Device device = devices.get(k);
             elements.add(new Component(
-                    new ComponentId("D" + k), text(), device, part(), zone(), breakout(),
+                    new ComponentId("D" + k),
+                    text(),
+                    device,
+                    part(),
+                    zone(),
+                    breakout(),
                     maybe(new CaseGround(device.terminals().get(0), new GroundPointId("G2"), zeroOr())),
-                    random.nextBoolean(), assembly()));
+                    random.nextBoolean(),
+                    assembly()));
         }
     }
 
     private void joints() {
         elements.add(new Connector(
-                new ConnectorId("X1"), text(), Optional.of(new ComponentId("D12")), Optional.empty(), breakout(),
+                new ConnectorId("X1"),
+                text(),
+                Optional.of(new ComponentId("D12")),
+                Optional.empty(),
+                breakout(),
                 List.of(
                         new Cavity("1", maybe("A1"), maybe(new ContactId("C1")), part(), random.nextBoolean()),
                         new Cavity("a/2", maybe("A.2"), maybe(new ContactId("C1")), part(), random.nextBoolean())),
-                part(), part(), part(), number(), zone(), random.nextBoolean(), assembly()));
+                part(),
+                part(),
+                part(),
+                number(),
+                zone(),
+                random.nextBoolean(),
+                assembly()));
         for (String id : List.of("X2", "X3")) {
             elements.add(new Connector(
-                    new ConnectorId(id), text(), Optional.empty(), maybe(new ConnectorId(id.equals("X2") ? "X3" : "X2")),
-                    breakout(), List.of(new Cavity("1", Optional.empty(), Optional.empty(), part(), false)), part(), part(),
-                    part(), number(), zone(), random.nextBoolean(), assembly()));
+                    new ConnectorId(id),
+                    text(),
+                    Optional.empty(),
+                    maybe(new ConnectorId(id.equals("X2") ? "X3" : "X2")),
+                    breakout(),
+                    List.of(new Cavity("1", Optional.empty(), Optional.empty(), part(), false)),
+                    part(),
+                    part(),
+                    part(),
+                    number(),
+                    zone(),
+                    random.nextBoolean(),
+                    assembly()));
         }
         Place place = random.nextBoolean()
                 ? new Place.AtBreakout(new BreakoutId("B1"))
                 : new Place.OnSegment(new SegmentId("SEG1"), zeroOr());
-        elements.add(new Splice(new SpliceId("S1"), text(), zeroOr(), maybe(place), part(), random.nextBoolean(), assembly()));
+        elements.add(new Splice(
+                new SpliceId("S1"), text(), zeroOr(), maybe(place), part(), random.nextBoolean(), assembly()));
         elements.add(new Cable(
-                new CableId("K1"), text(), pick(Cable.Kind.values()), random.nextBoolean(), number(), number(), part(),
+                new CableId("K1"),
+                text(),
+                pick(Cable.Kind.values()),
+                random.nextBoolean(),
+                number(),
+                number(),
+                part(),
                 assembly()));
     }
 
     private void wires() {
         for (int k = 0; k < random.nextInt(40); k++) {
             elements.add(new Wire(
-                    new WireId("W" + random.nextInt(100) + "_" + k), end(), end(), maybe(gauge()), maybe(text()), maybe(text()),
-                    maybe(WireColour.parse(pick("RD", "RDWH", "GNYEBK"))), number(), pick(SignalClass.values()), maybe(text()),
-                    maybe(new CableId("K1")), number(), number(), random.nextBoolean(), assembly()));
+                    new WireId("W" + random.nextInt(100) + "_" + k),
+                    end(),
+                    end(),
+                    maybe(gauge()),
+                    maybe(text()),
+                    maybe(text()),
+                    maybe(WireColour.parse(pick("RD", "RDWH", "GNYEBK"))),
+                    number(),
+                    pick(SignalClass.values()),
+                    maybe(text()),
+                    maybe(new CableId("K1")),
+                    number(),
+                    number(),
+                    random.nextBoolean(),
+                    assembly()));
         }
     }
 
@@ -219,7 +320,8 @@ final class RandomHarness {
         }
         SortedMap<OutputPin, Setting> outputs = new TreeMap<>();
         List.of("A1", "A.2", "a/3").forEach(pin -> outputs.put(new OutputPin(new ComponentId("D12"), pin), setting()));
-        elements.add(new OperatingState(new StateId("run"), text(), pick(OperatingState.EngineMode.values()), sources, set, outputs));
+        elements.add(new OperatingState(
+                new StateId("run"), text(), pick(OperatingState.EngineMode.values()), sources, set, outputs));
         elements.add(OperatingState.of("off", text(), OperatingState.EngineMode.OFF));
         elements.add(new Waiver(new WaiverId("V1"), "wire-current", few("W10", "W9"), text(), "", ""));
         elements.add(new Note(new NoteId("N1"), maybe("W1"), text()));
@@ -230,16 +332,18 @@ final class RandomHarness {
             case 0 -> Setting.ON;
             case 1 -> Setting.OFF;
             case 2 -> Setting.duty(1 - random.nextDouble());
-            default ->
-                new Setting(random.nextBoolean(), random.nextBoolean() ? 1 : 0.25, maybe(text()), random.nextBoolean());
+            default -> new Setting(
+                    random.nextBoolean(), random.nextBoolean() ? 1 : 0.25, maybe(text()), random.nextBoolean());
         };
     }
 
     private Draw draw() {
         double amps = value();
         return pick(
-                new Draw.Resistive(amps, value()), new Draw.ConstantCurrent(zeroOr(), value()),
-                new Draw.ConstantPower(value(), value()), new Draw.Motor(amps, amps * 6, value()),
+                new Draw.Resistive(amps, value()),
+                new Draw.ConstantCurrent(zeroOr(), value()),
+                new Draw.ConstantPower(value(), value()),
+                new Draw.Motor(amps, amps * 6, value()),
                 new Draw.Lamp(value(), value()));
     }
 
@@ -251,12 +355,17 @@ final class RandomHarness {
 
     private WireEnd end() {
         return pick(
-                new WireEnd.AtCavity(new ConnectorId("X1"), pick("1", "a/2")), new WireEnd.AtTerminal(new ComponentId("D0"), "+"),
-                new WireEnd.AtSplice(new SpliceId("S1")), new WireEnd.AtGround(new GroundPointId("G2")), new WireEnd.Loose());
+                new WireEnd.AtCavity(new ConnectorId("X1"), pick("1", "a/2")),
+                new WireEnd.AtTerminal(new ComponentId("D0"), "+"),
+                new WireEnd.AtSplice(new SpliceId("S1")),
+                new WireEnd.AtGround(new GroundPointId("G2")),
+                new WireEnd.Loose());
     }
 
     private Gauge gauge() {
-        return random.nextBoolean() ? Gauge.awg(random.nextInt(44) - 3) : Gauge.metric(0.05 + 399 * random.nextDouble());
+        return random.nextBoolean()
+                ? Gauge.awg(random.nextInt(44) - 3)
+                : Gauge.metric(0.05 + 399 * random.nextDouble());
     }
 
     private SortedMap<String, Position> layout() {
