@@ -110,8 +110,8 @@ public final class Ampacities {
      */
     public double celsius(Wire wire, Optional<Ampacity> ampacity, double amps) {
         double melting = tables.copper().meltingPoint().value();
-        return ampacity.map(each ->
-                        Math.min(melting, ConductorTemperature.celsius(each, table.baseAmbientCelsius(), amps)))
+        return ampacity.map(
+                        each -> Math.min(melting, ConductorTemperature.celsius(each, table.baseAmbientCelsius(), amps)))
                 .orElseGet(() -> ambientCelsius(wire));
     }
 }

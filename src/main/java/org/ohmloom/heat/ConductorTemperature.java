@@ -35,7 +35,11 @@ public final class ConductorTemperature {
         if (ampacity.limitAmps() > 0) {
             return celsius(ampacity.ambientCelsius(), ampacity.limitCelsius(), amps, ampacity.limitAmps());
         }
-        double rise = celsius(baseAmbientCelsius, ampacity.limitCelsius(), amps, ampacity.base().value())
+        double rise = celsius(
+                        baseAmbientCelsius,
+                        ampacity.limitCelsius(),
+                        amps,
+                        ampacity.base().value())
                 - baseAmbientCelsius;
         return ampacity.ambientCelsius() + Math.max(0, rise);
     }

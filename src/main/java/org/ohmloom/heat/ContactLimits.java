@@ -35,8 +35,7 @@ public final class ContactLimits {
     }
 
     private static double between(ContactLimit cooler, ContactLimit hotter, double ambientCelsius) {
-        double share =
-                (ambientCelsius - cooler.ambientCelsius()) / (hotter.ambientCelsius() - cooler.ambientCelsius());
+        double share = (ambientCelsius - cooler.ambientCelsius()) / (hotter.ambientCelsius() - cooler.ambientCelsius());
         return cooler.limitAmps() + share * (hotter.limitAmps() - cooler.limitAmps());
     }
 }

@@ -70,13 +70,11 @@ public final class LoadedConductors {
     }
 
     private void add(Wire wire) {
-        routes.of(wire.id())
-                .ifPresent(route -> route.segmentSet().forEach(segment -> bySegment
-                        .computeIfAbsent(segment, id -> new HashSet<>())
-                        .add(wire.id())));
-        wire.cable()
-                .ifPresent(cable ->
-                        byCable.computeIfAbsent(cable, id -> new HashSet<>()).add(wire.id()));
+        routes.of(wire.id()).ifPresent(route -> route.segmentSet().forEach(segment -> bySegment
+                .computeIfAbsent(segment, id -> new HashSet<>())
+                .add(wire.id())));
+        wire.cable().ifPresent(cable -> byCable.computeIfAbsent(cable, id -> new HashSet<>())
+                .add(wire.id()));
     }
 
     private static int others(Wire wire, Set<WireId> together) {

@@ -53,25 +53,21 @@ record WirePlaces(List<Zone> zones, boolean defaultAmbient) {
         } else if (end instanceof WireEnd.AtGround ground) {
             met.add(harness.grounds().get(ground.ground()).zone());
         } else if (end instanceof WireEnd.AtSplice splice) {
-            segmentOf(harness, harness.splices().get(splice.splice()))
-                    .ifPresent(segment -> met.add(segment.zone()));
+            segmentOf(harness, harness.splices().get(splice.splice())).ifPresent(segment -> met.add(segment.zone()));
         }
     }
 
     /** Zone of a connector: its own, otherwise that of the component it plugs into. */
     static Optional<ZoneId> zoneOf(Harness harness, Connector connector) {
-        return connector
-                .zone()
-                .or(() -> connector
-                        .component()
-                        .map(id -> harness.components().get(id))
-                        .flatMap(Component::zone));
+        return connector.zone().or(() -> connector
+                .component()
+                .map(id -> harness.components().get(id))
+                .flatMap(Component::zone));
     }
 
     private static Optional<BundleSegment> segmentOf(Harness harness, Splice splice) {
-        return splice.place()
-                .filter(Place.OnSegment.class::isInstance)
-                .map(place -> harness.segments().get(((Place.OnSegment) place).segment()));
+        return splice.place().filter(Place.OnSegment.class::isInstance).map(place -> harness.segments()
+                .get(((Place.OnSegment) place).segment()));
     }
 
     /** Whether one of the zones is an engine space. */
