@@ -24,7 +24,8 @@ public record CalculationLog(List<Line> lines) {
     /** The lines, two spaces deeper for each level. */
     public String text() {
         StringBuilder text = new StringBuilder();
-        lines.forEach(line -> text.append("  ".repeat(line.depth())).append(line.text()).append('\n'));
+        lines.forEach(line ->
+                text.append("  ".repeat(line.depth())).append(line.text()).append('\n'));
         return text.toString();
     }
 }

@@ -48,7 +48,10 @@ public final class History {
         }
         List<Step> kept = new ArrayList<>(steps.subList(0, cursor));
         Step step = new Step(edit.label(), edit.mergeKey(), after);
-        if (merge && cursor > 0 && step.mergeKey() != null && step.mergeKey().equals(kept.get(cursor - 1).mergeKey())) {
+        if (merge
+                && cursor > 0
+                && step.mergeKey() != null
+                && step.mergeKey().equals(kept.get(cursor - 1).mergeKey())) {
             kept.set(cursor - 1, step);
         } else {
             kept.add(step);
@@ -58,12 +61,16 @@ public final class History {
 
     /** Label of the step undo would take back. */
     public Optional<String> undoLabel() {
-        return cursor == 0 ? Optional.empty() : Optional.of(steps.get(cursor - 1).label());
+        return cursor == 0
+                ? Optional.empty()
+                : Optional.of(steps.get(cursor - 1).label());
     }
 
     /** Label of the step redo would bring back. */
     public Optional<String> redoLabel() {
-        return cursor == steps.size() ? Optional.empty() : Optional.of(steps.get(cursor).label());
+        return cursor == steps.size()
+                ? Optional.empty()
+                : Optional.of(steps.get(cursor).label());
     }
 
     /** One step back, or the same history at its start. */

@@ -53,7 +53,11 @@ public sealed interface Law {
         public VoltageSource {
             positive(emfVolts, "electromotive force");
             notNegative(ohms, "internal resistance");
-            that(minimumAmps < maximumAmps, "current limits %s A and %s A are the wrong way round", minimumAmps, maximumAmps);
+            that(
+                    minimumAmps < maximumAmps,
+                    "current limits %s A and %s A are the wrong way round",
+                    minimumAmps,
+                    maximumAmps);
         }
 
         /** A battery: no current limits. */
@@ -144,7 +148,10 @@ public sealed interface Law {
      */
     record PowerOf(BranchId output, double efficiencyFraction) implements Law {
         public PowerOf {
-            that(efficiencyFraction > 0 && efficiencyFraction <= 1, "efficiency %s is not in 0 to 1", efficiencyFraction);
+            that(
+                    efficiencyFraction > 0 && efficiencyFraction <= 1,
+                    "efficiency %s is not in 0 to 1",
+                    efficiencyFraction);
         }
     }
 

@@ -61,6 +61,9 @@ final class Assembling {
             Collection<? extends Element> changed,
             Class<E> kind) {
         return before.without(gone)
-                .withAll(changed.stream().filter(kind::isInstance).map(kind::cast).toList());
+                .withAll(changed.stream()
+                        .filter(kind::isInstance)
+                        .map(kind::cast)
+                        .toList());
     }
 }

@@ -27,7 +27,6 @@ public record Cavity(
 
     /** A cavity that meets a component's terminal with a kind of contact. */
     public static Cavity of(String name, String terminal, String contact) {
-        return new Cavity(
-                name, Optional.of(terminal), Optional.of(new ContactId(contact)), Optional.empty(), false);
+        return new Cavity(name, Optional.of(terminal), Optional.of(new ContactId(contact)), Optional.empty(), false);
     }
 }

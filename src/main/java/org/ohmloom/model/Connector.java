@@ -55,7 +55,9 @@ public record Connector(
 
     /** The cavity of that name. */
     public Optional<Cavity> cavity(String cavityName) {
-        return cavities.stream().filter(cavity -> cavity.name().equals(cavityName)).findFirst();
+        return cavities.stream()
+                .filter(cavity -> cavity.name().equals(cavityName))
+                .findFirst();
     }
 
     /** This connector with a cavity put in the place of the one of the same name. */

@@ -9,7 +9,23 @@ import java.util.regex.Pattern;
  * selection or a file can name any of them by its text alone.
  */
 public sealed interface ElementId extends Comparable<ElementId>
-        permits AssemblyId, BreakoutId, CableId, ChassisBodyId, ComponentId, ConnectorId, ContactId, GroundPointId, NoteId, PartId, SegmentId, SpliceId, StateId, StrapId, WaiverId, WireId, ZoneId {
+        permits AssemblyId,
+                BreakoutId,
+                CableId,
+                ChassisBodyId,
+                ComponentId,
+                ConnectorId,
+                ContactId,
+                GroundPointId,
+                NoteId,
+                PartId,
+                SegmentId,
+                SpliceId,
+                StateId,
+                StrapId,
+                WaiverId,
+                WireId,
+                ZoneId {
 
     /** Letters, digits, hyphen and underscore; starts with a letter or a digit. */
     Pattern FORM = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}_-]*");

@@ -114,12 +114,49 @@ public record Harness(
     /** A harness without elements. */
     public static Harness empty(TitleBlock titleBlock, DesignRules rules) {
         return new Harness(
-                titleBlock, rules, Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), Register.empty(), new TreeMap<>(), UnknownKeys.NONE);
+                titleBlock,
+                rules,
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                Register.empty(),
+                new TreeMap<>(),
+                UnknownKeys.NONE);
     }
 
     /** The registers in file order. */
     public List<Register<? extends ElementId, ? extends Element>> registers() {
-        return List.of(parts, contacts, assemblies, zones, breakouts, segments, components, connectors, splices, bodies, grounds, straps, cables, wires, states, waivers, notes);
+        return List.of(
+                parts,
+                contacts,
+                assemblies,
+                zones,
+                breakouts,
+                segments,
+                components,
+                connectors,
+                splices,
+                bodies,
+                grounds,
+                straps,
+                cables,
+                wires,
+                states,
+                waivers,
+                notes);
     }
 
     /** All elements in file order. */
@@ -162,21 +199,105 @@ public record Harness(
 
     /** This harness with another title block. */
     public Harness withTitleBlock(TitleBlock changed) {
-        return new Harness(changed, rules, parts, contacts, assemblies, zones, breakouts, segments, components, connectors, splices, bodies, grounds, straps, cables, wires, states, waivers, notes, layout, unknownKeys);
+        return new Harness(
+                changed,
+                rules,
+                parts,
+                contacts,
+                assemblies,
+                zones,
+                breakouts,
+                segments,
+                components,
+                connectors,
+                splices,
+                bodies,
+                grounds,
+                straps,
+                cables,
+                wires,
+                states,
+                waivers,
+                notes,
+                layout,
+                unknownKeys);
     }
 
     /** This harness judged by other rules. */
     public Harness withRules(DesignRules changed) {
-        return new Harness(titleBlock, changed, parts, contacts, assemblies, zones, breakouts, segments, components, connectors, splices, bodies, grounds, straps, cables, wires, states, waivers, notes, layout, unknownKeys);
+        return new Harness(
+                titleBlock,
+                changed,
+                parts,
+                contacts,
+                assemblies,
+                zones,
+                breakouts,
+                segments,
+                components,
+                connectors,
+                splices,
+                bodies,
+                grounds,
+                straps,
+                cables,
+                wires,
+                states,
+                waivers,
+                notes,
+                layout,
+                unknownKeys);
     }
 
     /** This harness with other layout positions. */
     public Harness withLayout(SortedMap<String, Position> changed) {
-        return new Harness(titleBlock, rules, parts, contacts, assemblies, zones, breakouts, segments, components, connectors, splices, bodies, grounds, straps, cables, wires, states, waivers, notes, changed, unknownKeys);
+        return new Harness(
+                titleBlock,
+                rules,
+                parts,
+                contacts,
+                assemblies,
+                zones,
+                breakouts,
+                segments,
+                components,
+                connectors,
+                splices,
+                bodies,
+                grounds,
+                straps,
+                cables,
+                wires,
+                states,
+                waivers,
+                notes,
+                changed,
+                unknownKeys);
     }
 
     /** This harness with other keys to keep. */
     public Harness withUnknownKeys(UnknownKeys changed) {
-        return new Harness(titleBlock, rules, parts, contacts, assemblies, zones, breakouts, segments, components, connectors, splices, bodies, grounds, straps, cables, wires, states, waivers, notes, layout, changed);
+        return new Harness(
+                titleBlock,
+                rules,
+                parts,
+                contacts,
+                assemblies,
+                zones,
+                breakouts,
+                segments,
+                components,
+                connectors,
+                splices,
+                bodies,
+                grounds,
+                straps,
+                cables,
+                wires,
+                states,
+                waivers,
+                notes,
+                layout,
+                changed);
     }
 }

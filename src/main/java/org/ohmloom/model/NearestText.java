@@ -17,8 +17,7 @@ public final class NearestText {
     public static Optional<String> to(String text, Collection<String> candidates) {
         String wanted = text.toLowerCase(Locale.ROOT);
         return candidates.stream()
-                .min(Comparator.comparingInt((String candidate) ->
-                                distance(wanted, candidate.toLowerCase(Locale.ROOT)))
+                .min(Comparator.comparingInt((String candidate) -> distance(wanted, candidate.toLowerCase(Locale.ROOT)))
                         .thenComparing(NaturalOrder.INSTANCE));
     }
 

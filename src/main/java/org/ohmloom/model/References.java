@@ -90,9 +90,8 @@ final class References {
             cavity.contact().ifPresent(id -> exists(within + "/contact", id, harness.contacts(), "contact"));
             part(within + "/plug", cavity.plug());
             cavity.terminal()
-                    .ifPresent(terminal -> connector
-                            .component()
-                            .ifPresent(id -> terminal(within + "/terminal", id, terminal)));
+                    .ifPresent(terminal ->
+                            connector.component().ifPresent(id -> terminal(within + "/terminal", id, terminal)));
         }
     }
 
@@ -193,11 +192,7 @@ final class References {
 
     private void terminal(String place, ComponentId component, String terminal) {
         component(place, component);
-        named(
-                place,
-                terminal,
-                harness.components().get(component).terminals(),
-                "terminal of component " + component);
+        named(place, terminal, harness.components().get(component).terminals(), "terminal of component " + component);
     }
 
     private <I extends ElementId> void exists(String place, I id, Register<I, ?> register, String kind) {

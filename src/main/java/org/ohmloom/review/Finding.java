@@ -49,7 +49,6 @@ public record Finding(
 
     /** This finding accepted. */
     public Finding waivedBy(Waiver accepted) {
-        return new Finding(
-                rule, severity, message, subjects, highlight, source, values, fix, Optional.of(accepted));
+        return new Finding(rule, severity, message, subjects, highlight, source, values, fix, Optional.of(accepted));
     }
 }

@@ -33,7 +33,13 @@ class SessionTest {
         return Harness.empty(
                         TitleBlock.of("Test harness", "T-1"),
                         new DesignRules(
-                                "road-vehicle", 12, 0.05, GaugeSystem.METRIC, "ISO 6722-1 class B", Optional.empty(), 25))
+                                "road-vehicle",
+                                12,
+                                0.05,
+                                GaugeSystem.METRIC,
+                                "ISO 6722-1 class B",
+                                Optional.empty(),
+                                25))
                 .with(Component.of("HEATER", "Heater", Load.of(new Draw.Resistive(5, 12))))
                 .with(Wire.of("W1", new WireEnd.Loose(), new WireEnd.Loose(), SignalClass.FEED));
     }
@@ -54,8 +60,7 @@ class SessionTest {
         assertFalse(session.isChanged());
         session.redo();
         assertEquals(
-                Optional.of(gauge("2.5 mm2")),
-                session.current().wires().get(W1).gauge());
+                Optional.of(gauge("2.5 mm2")), session.current().wires().get(W1).gauge());
     }
 
     @Test

@@ -11,8 +11,8 @@ import org.ohmloom.units.GaugeSystem;
 
 class HarnessTest {
 
-    private static final DesignRules RULES = new DesignRules(
-            "road-vehicle", 12, 0.05, GaugeSystem.METRIC, "ISO 6722-1 class B", Optional.empty(), 25);
+    private static final DesignRules RULES =
+            new DesignRules("road-vehicle", 12, 0.05, GaugeSystem.METRIC, "ISO 6722-1 class B", Optional.empty(), 25);
 
     private static Harness empty() {
         return Harness.empty(TitleBlock.of("Test harness", "T-1"), RULES);
@@ -24,10 +24,7 @@ class HarnessTest {
 
     private static Wire wire(String id, String terminal) {
         return Wire.of(
-                id,
-                new WireEnd.AtTerminal(new ComponentId("BAT1"), terminal),
-                new WireEnd.Loose(),
-                SignalClass.FEED);
+                id, new WireEnd.AtTerminal(new ComponentId("BAT1"), terminal), new WireEnd.Loose(), SignalClass.FEED);
     }
 
     @Test

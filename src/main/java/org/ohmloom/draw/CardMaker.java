@@ -1,0 +1,117 @@
+package org.ohmloom.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.ZoneId;
+
+/** Makes the cards and measures them. */
+final class CardMaker {
+
+    static final double TITLE_MM = 2.2;
+    static final double NAME_MM = 2.0;
+    static final double SMALL_MM = 1.8;
+    static final double PAD_MM = 1.5;
+    static final double LINE_MM = 3.3;
+
+    private static final double LEAST_BOX_MM = 20;
+    private static final double MOST_NAME_MM = 36;
+    private static final double LEAST_TAB_MM = 9;
+    private static final double TAB_HEIGHT_MM = 7.6;
+    static final double SYMBOL_MM = 6;
+
+    private final Harness harness;
+    private final Lettering lettering;
+
+    CardMaker(Harness harness, Lettering lettering) {
+        this.harness = harness;
+        this.lettering = lettering;
+    }
+
+    /** A component with those of its connectors that are in one place. */
+    Card component(Component component, List<Connector> connectors) {
+        List<Tab> tabs = connectors.stream().map(this::tab).toList();
+        Optional<ZoneId> zone = component.zone();
+        for (Connector connector : connectors) {
+            zone = zone.or(connector::zone);
+        }
+        String id = component.id().value();
+        String remark = Words.device(component.device());
+        String text = id + ", " + component.name() + ", " + remark + (component.existing() ? ", existing" : "");
+        return card(Card.Kind.COMPONENT, id, remark, component.name(), tabs, zone, text);
+    }
+
+    /** A connector that plugs into no component of the harness, alone or with its mate beside it. */
+    Card connector(Connector connector, Optional<Connector> mate) {
+        List<Tab> tabs = new ArrayList<>(List.of(tab(connector)));
+        mate.ifPresent(other -> tabs.add(tab(other)));
+        String id = connector.id().value();
+        String remark = mate.map(other -> "mates with " + other.id()).orElse("free end");
+        String text = id + ", " + connector.name() + ", " + Words.ways(connector);
+        return card(Card.Kind.CONNECTOR, id, remark, connector.name(), tabs, connector.zone(), text);
+    }
+
+    Card ground(GroundPoint ground) {
+        String body = harness.bodies().get(ground.body()).name();
+        String id = ground.id().value();
+        String text = id + ", ground point " + ground.name() + ", on " + body;
+        return card(Card.Kind.GROUND, id, "ground on " + body, ground.name(), List.of(), ground.zone(), text);
+    }
+
+    Card splice(Splice splice) {
+        String id = splice.id().value();
+        String text = id + ", splice " + splice.name();
+        return card(Card.Kind.SPLICE, id, "splice", splice.name(), List.of(), Optional.empty(), text);
+    }
+
+    /** The end of a segment that closes a loop: it goes on at another breakout. */
+    Card continuation(BundleSegment segment, String elsewhere) {
+        String id = segment.id().value();
+        String text = id + ", " + segment.lengthMetres() + " m, goes on at " + elsewhere;
+        return card(Card.Kind.CONTINUATION, id, "", "goes on at " + elsewhere, List.of(), Optional.empty(), text);
+    }
+
+    Tab tab(Connector connector) {
+        String id = connector.id().value();
+        String ways = Words.ways(connector);
+        String text = id + ", connector " + connector.name() + ", " + ways + (connector.existing() ? ", existing" : "");
+        return new Tab(id, id, ways, text);
+    }
+
+    /** Width a tab wants, mm. */
+    double tabWidthMm(Tab tab) {
+        double title = lettering.widthMm(tab.title(), Weight.BOLD, NAME_MM);
+        double subtitle = lettering.widthMm(tab.subtitle(), Weight.REGULAR, SMALL_MM);
+        return Math.max(LEAST_TAB_MM, Math.max(title, subtitle) + 2 * PAD_MM);
+    }
+
+    private Card card(
+            Card.Kind kind,
+            String id,
+            String remark,
+            String name,
+            List<Tab> tabs,
+            Optional<ZoneId> zone,
+            String description) {
+        List<String> lines =
+                name.equals(id) ? List.of() : lettering.wrapped(name, Weight.REGULAR, NAME_MM, MOST_NAME_MM, 2);
+        double widest = lettering.widthMm(id, Weight.BOLD, TITLE_MM)
+                + (remark.isEmpty() ? 0 : 1.5 + lettering.widthMm(remark, Weight.REGULAR, SMALL_MM));
+        for (String line : lines) {
+            widest = Math.max(widest, lettering.widthMm(line, Weight.REGULAR, NAME_MM));
+        }
+        double symbol = kind == Card.Kind.GROUND || kind == Card.Kind.SPLICE ? SYMBOL_MM : 0;
+        double tabWidth = tabs.stream().mapToDouble(this::tabWidthMm).max().orElse(0);
+        double box = Math.max(symbol > 0 ? 0 : LEAST_BOX_MM, widest + 2 * PAD_MM);
+        double textHeight = 2 * PAD_MM + TITLE_MM + lines.size() * LINE_MM;
+        double height = Math.max(textHeight, Math.max(TAB_HEIGHT_MM, tabs.size() * TAB_HEIGHT_MM));
+        double width = symbol + tabWidth + box;
+        return new Card(kind, id, id, remark, lines, tabs, tabWidth, width, height, zone, description);
+    }
+}

@@ -1,0 +1,85 @@
+package org.ohmloom.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sets texts: measured with the drawing font, shortened, narrowed or wrapped so that they stay in their place. */
+final class Lettering {
+
+    /** Smallest lettering of a printed sheet, mm: the smallest of the ISO 3098 series. */
+    static final double SMALLEST_MM = 1.8;
+
+    private static final String ELLIPSIS = "…";
+
+    private final SceneFonts fonts;
+
+    Lettering(SceneFonts fonts) {
+        this.fonts = fonts;
+    }
+
+    double widthMm(String text, Weight weight, double heightMm) {
+        return fonts.widthMm(text, weight, heightMm);
+    }
+
+    Text text(String text, Point at, double heightMm, Anchor anchor, Weight weight, Ink ink) {
+        return new Text(text, at, heightMm, widthMm(text, weight, heightMm), anchor, 0, weight, ink);
+    }
+
+    Text turned(String text, Point at, double heightMm, Anchor anchor, double rotationDegrees, Ink ink) {
+        double width = widthMm(text, Weight.REGULAR, heightMm);
+        return new Text(text, at, heightMm, width, anchor, rotationDegrees, Weight.REGULAR, ink);
+    }
+
+    /** A text no wider than the room, cut with an ellipsis when it is too long. */
+    Text fitted(String text, Point at, double heightMm, double roomMm, Anchor anchor, Weight weight, Ink ink) {
+        return text(cut(text, weight, heightMm, roomMm), at, heightMm, anchor, weight, ink);
+    }
+
+    /** A text no wider than the room: lower first, down to the least height, then cut. */
+    Text shrunk(
+            String text,
+            Point at,
+            double heightMm,
+            double leastMm,
+            double roomMm,
+            Anchor anchor,
+            Weight weight,
+            Ink ink) {
+        double wide = widthMm(text, weight, heightMm);
+        double height = wide <= roomMm ? heightMm : Math.max(leastMm, heightMm * roomMm / wide);
+        return fitted(text, at, height, roomMm, anchor, weight, ink);
+    }
+
+    /** The text, cut with an ellipsis when it is wider than the room. */
+    String cut(String text, Weight weight, double heightMm, double roomMm) {
+        if (widthMm(text, weight, heightMm) <= roomMm + 1e-6) {
+            return text;
+        }
+        int[] letters = text.codePoints().toArray();
+        for (int count = letters.length - 1; count > 0; count--) {
+            String shorter = new String(letters, 0, count).stripTrailing() + ELLIPSIS;
+            if (widthMm(shorter, weight, heightMm) <= roomMm) {
+                return shorter;
+            }
+        }
+        return widthMm(ELLIPSIS, weight, heightMm) <= roomMm ? ELLIPSIS : "";
+    }
+
+    /** The text in lines no wider than the room, broken at spaces; the last line allowed takes the rest and is cut. */
+    List<String> wrapped(String text, Weight weight, double heightMm, double roomMm, int mostLines) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            boolean fits = widthMm(longer, weight, heightMm) <= roomMm;
+            if (fits || line.isEmpty() || lines.size() == mostLines - 1) {
+                line = new StringBuilder(longer);
+            } else {
+                lines.add(line.toString());
+                line = new StringBuilder(word);
+            }
+        }
+        lines.add(line.toString());
+        return lines.stream().map(each -> cut(each, weight, heightMm, roomMm)).toList();
+    }
+}

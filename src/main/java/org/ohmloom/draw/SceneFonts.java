@@ -1,0 +1,85 @@
+package org.ohmloom.draw;
+
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.font.FontRenderContext;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+
+/**
+ * The one font of all drawings, for screen, picture and PDF alike: Roboto (Apache-2.0), TrueType outlines, bundled.
+ * Loaded once and handed in. Safe to share between threads.
+ * <p>A text with letters the font does not have is set in the platform's own sans-serif font.
+ */
+public final class SceneFonts {
+
+    private static final String FOLDER = "/com/formdev/flatlaf/fonts/roboto/";
+    private static final float MEASURED_AT = 100;
+    private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
+
+    /** Height of the capitals of the font as a share of its size; from its own outlines. */
+    private static final double CAPITAL_RATIO = 0.711;
+
+    private final Font regular;
+    private final Font bold;
+
+    private SceneFonts(Font regular, Font bold) {
+        this.regular = regular;
+        this.bold = bold;
+    }
+
+    /**
+     * Reads the bundled font.
+     *
+     * @throws UncheckedIOException when it is not on the class path, or is damaged
+     */
+    public static SceneFonts load() {
+        return new SceneFonts(read(Weight.REGULAR), read(Weight.BOLD));
+    }
+
+    /** A new stream of the font file, TrueType, to be registered in a PDF; the caller closes it. */
+    public static InputStream open(Weight weight) {
+        String file = FOLDER + (weight == Weight.BOLD ? "Roboto-Medium.ttf" : "Roboto-Regular.ttf");
+        InputStream stream = SceneFonts.class.getResourceAsStream(file);
+        if (stream == null) {
+            throw new UncheckedIOException(new IOException("the drawing font " + file + " is not on the class path"));
+        }
+        return stream;
+    }
+
+    private static Font read(Weight weight) {
+        try (InputStream stream = open(weight)) {
+            return Font.createFont(Font.TRUETYPE_FONT, stream);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        } catch (FontFormatException failed) {
+            throw new UncheckedIOException(new IOException("the drawing font is damaged", failed));
+        }
+    }
+
+    /**
+     * The font for a text whose capitals are to be of a height.
+     *
+     * @param heightMm height of the capitals, mm; one unit of the font's size is one mm
+     */
+    public Font font(String text, Weight weight, double heightMm) {
+        return face(text, weight).deriveFont((float) (heightMm / CAPITAL_RATIO));
+    }
+
+    /** Width of a text whose capitals are of a height, mm. */
+    public double widthMm(String text, Weight weight, double heightMm) {
+        double width = face(text, weight)
+                .deriveFont(MEASURED_AT)
+                .getStringBounds(text, MEASURE)
+                .getWidth();
+        return width / MEASURED_AT * heightMm / CAPITAL_RATIO;
+    }
+
+    private Font face(String text, Weight weight) {
+        Font bundled = weight == Weight.BOLD ? bold : regular;
+        return bundled.canDisplayUpTo(text) < 0
+                ? bundled
+                : new Font(Font.SANS_SERIF, weight == Weight.BOLD ? Font.BOLD : Font.PLAIN, 1);
+    }
+}

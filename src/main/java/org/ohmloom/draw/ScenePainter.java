@@ -1,0 +1,171 @@
+package org.ohmloom.draw;
+
+import java.awt.AlphaComposite;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.List;
+
+/**
+ * Paints scenes into any {@code Graphics2D}: screen, picture, PDF, printer. One unit of the given graphics is one
+ * millimetre; the caller sets that transform. Works without a display.
+ */
+public final class ScenePainter {
+
+    private static final double FLATTEST_DASH_MM = 0.01;
+
+    private final SceneFonts fonts;
+
+    /** A painter with the drawing font. */
+    public ScenePainter(SceneFonts fonts) {
+        this.fonts = fonts;
+    }
+
+    /** Paints the ground and the scene; leaves {@code g} as it was found. Safe on any thread that owns {@code g}. */
+    public void paint(Graphics2D g, Scene scene, DrawStyle style) {
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            prepare(own);
+            own.setColor(style.colour(Ink.GROUND));
+            own.fill(rectangle(scene.extent()));
+            for (Item item : scene.items()) {
+                paint(own, item.mark(), style);
+            }
+        } finally {
+            own.dispose();
+        }
+    }
+
+    /** Paints one mark without a ground, for overlays; leaves {@code g} as it was found. */
+    public void paintMark(Graphics2D g, Mark mark, DrawStyle style) {
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            prepare(own);
+            paint(own, mark, style);
+        } finally {
+            own.dispose();
+        }
+    }
+
+    private static void prepare(Graphics2D g) {
+        g.setComposite(AlphaComposite.SrcOver);
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_RENDERING, RenderingHints.VALUE_RENDER_QUALITY);
+    }
+
+    private void paint(Graphics2D g, Mark mark, DrawStyle style) {
+        if (mark instanceof Line line) {
+            g.setColor(style.colour(line.ink()));
+            g.setStroke(stroke(line));
+            g.draw(path(line.points(), false));
+        } else if (mark instanceof Box box) {
+            double corner = 2 * box.cornerMm();
+            Extent extent = box.extent();
+            Shape shape = corner == 0
+                    ? rectangle(extent)
+                    : new RoundRectangle2D.Double(
+                            extent.leftMm(), extent.topMm(), extent.widthMm(), extent.heightMm(), corner, corner);
+            fill(g, shape, box.fill(), style);
+        } else if (mark instanceof Disc disc) {
+            double size = 2 * disc.radiusMm();
+            fill(
+                    g,
+                    new Ellipse2D.Double(
+                            disc.centre().xMm() - disc.radiusMm(), disc.centre().yMm() - disc.radiusMm(), size, size),
+                    disc.fill(),
+                    style);
+        } else if (mark instanceof Area area) {
+            fill(g, path(area.points(), true), area.fill(), style);
+        } else if (mark instanceof Text text) {
+            text(g, text, style);
+        } else if (mark instanceof Swatch swatch) {
+            swatch(g, swatch, style);
+        }
+    }
+
+    private static void fill(Graphics2D g, Shape shape, Fill fill, DrawStyle style) {
+        fill.inside().ifPresent(ink -> {
+            g.setColor(style.colour(ink));
+            g.fill(shape);
+        });
+        fill.edge().filter(ink -> fill.edgeWidthMm() > 0).ifPresent(ink -> {
+            g.setColor(style.colour(ink));
+            g.setStroke(new BasicStroke((float) fill.edgeWidthMm(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+            g.draw(shape);
+        });
+    }
+
+    private void text(Graphics2D g, Text text, DrawStyle style) {
+        Graphics2D turned = (Graphics2D) g.create();
+        try {
+            turned.translate(text.at().xMm(), text.at().yMm());
+            turned.rotate(Math.toRadians(text.rotationDegrees()));
+            turned.setColor(style.colour(text.ink()));
+            turned.setFont(fonts.font(text.text(), text.weight(), text.heightMm()));
+            turned.drawString(
+                    text.text(), (float) (-text.widthMm() * text.anchor().fraction()), 0f);
+        } finally {
+            turned.dispose();
+        }
+    }
+
+    /** The base colour with its tracers as stripes along the middle, the way they run along a wire. */
+    private static void swatch(Graphics2D g, Swatch swatch, DrawStyle style) {
+        Extent extent = swatch.extent();
+        List<String> tracers = swatch.colour().tracers();
+        paint(g, extent, InsulationColours.of(swatch.colour().base()), style);
+        double stripe = extent.heightMm() / (tracers.size() * 2 + 1);
+        for (int k = 0; k < tracers.size(); k++) {
+            double top = extent.topMm() + stripe * (2 * k + 1);
+            paint(
+                    g,
+                    Extent.at(extent.leftMm(), top, extent.widthMm(), stripe),
+                    InsulationColours.of(tracers.get(k)),
+                    style);
+        }
+        g.setColor(style.colour(Ink.TEXT));
+        g.setStroke(new BasicStroke((float) Swatch.EDGE_MM));
+        g.draw(rectangle(extent));
+    }
+
+    private static void paint(Graphics2D g, Extent extent, Color colour, DrawStyle style) {
+        g.setColor(style.mono() ? InsulationColours.grey(colour) : colour);
+        g.fill(rectangle(extent));
+    }
+
+    private static BasicStroke stroke(Line line) {
+        float width = (float) line.widthMm();
+        List<Double> widths = line.pattern().widths();
+        if (widths.isEmpty()) {
+            return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+        }
+        float[] dashes = new float[widths.size()];
+        for (int k = 0; k < dashes.length; k++) {
+            dashes[k] = (float) Math.max(FLATTEST_DASH_MM, widths.get(k) * width);
+        }
+        return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10f, dashes, 0f);
+    }
+
+    private static Rectangle2D rectangle(Extent extent) {
+        return new Rectangle2D.Double(extent.leftMm(), extent.topMm(), extent.widthMm(), extent.heightMm());
+    }
+
+    private static Path2D path(List<Point> points, boolean closed) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(points.get(0).xMm(), points.get(0).yMm());
+        points.stream().skip(1).forEach(point -> path.lineTo(point.xMm(), point.yMm()));
+        if (closed) {
+            path.closePath();
+        }
+        return path;
+    }
+}

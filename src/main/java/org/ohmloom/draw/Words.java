@@ -1,0 +1,89 @@
+package org.ohmloom.draw;
+
+import org.ohmloom.model.Alternator;
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.BatteryIsolator;
+import org.ohmloom.model.BusBar;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Converter;
+import org.ohmloom.model.Device;
+import org.ohmloom.model.Diode;
+import org.ohmloom.model.Draw;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.RegulatedSupply;
+import org.ohmloom.model.Relay;
+import org.ohmloom.model.Sensor;
+import org.ohmloom.model.SolidStateOutput;
+import org.ohmloom.model.Switch;
+import org.ohmloom.units.Formats;
+
+/** What things are called on drawings, in plain trade language. */
+final class Words {
+
+    private Words() {}
+
+    /** A device in two or three words with its rating. */
+    static String device(Device device) {
+        if (device instanceof Battery battery) {
+            return "battery " + Formats.volts(battery.emfVolts());
+        }
+        if (device instanceof ProtectiveDevice protective) {
+            String kind = protective.kind() == ProtectiveDevice.Kind.FUSE ? "fuse " : "breaker ";
+            return kind + Formats.amps(protective.ratingAmps());
+        }
+        if (device instanceof Load load) {
+            return (load.draw() instanceof Draw.Motor ? "motor " : load.draw() instanceof Draw.Lamp ? "lamp " : "load ")
+                    + Formats.amps(load.draw().ratedAmps());
+        }
+        return kind(device);
+    }
+
+    private static String kind(Device device) {
+        if (device instanceof Alternator) {
+            return "alternator";
+        }
+        if (device instanceof RegulatedSupply) {
+            return "supply";
+        }
+        if (device instanceof Converter) {
+            return "converter";
+        }
+        if (device instanceof Diode) {
+            return "diode";
+        }
+        if (device instanceof BatteryIsolator) {
+            return "battery isolator";
+        }
+        if (device instanceof Switch) {
+            return "switch";
+        }
+        if (device instanceof Relay) {
+            return "relay";
+        }
+        if (device instanceof SolidStateOutput) {
+            return "solid-state output";
+        }
+        if (device instanceof Sensor) {
+            return "sensor";
+        }
+        if (device instanceof ControlUnit) {
+            return "control unit";
+        }
+        if (device instanceof BusBar) {
+            return "bus bar";
+        }
+        return "component";
+    }
+
+    /** Cavities of a connector: "4-way". */
+    static String ways(Connector connector) {
+        return connector.cavities().size() + "-way";
+    }
+
+    /** A count with its noun: "1 wire", "3 wires". */
+    static String count(int count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
+    }
+}
