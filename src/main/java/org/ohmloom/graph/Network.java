@@ -9,27 +9,52 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.model.WireId;
 
 /**
  * The electrical multigraph of the whole harness in one operating state: feeds, returns and chassis together. Parallel
  * branches are allowed; a branch from a point to itself is not.
  *
- * @param state    the operating state
- * @param points   every electrical point, also those nothing conducts to
- * @param branches every conducting element by identity
- * @param datum    the point all voltages are relative to: the first source's negative terminal; empty without a source
+ * @param state       the operating state
+ * @param points      every electrical point, also those nothing conducts to
+ * @param branches    every conducting element by identity
+ * @param datum       the point all voltages are relative to: the first source's negative terminal; empty without a source
+ * @param index       which point each place of the harness belongs to
+ * @param assumptions what was taken for granted because the harness does not say it
  */
 public record Network(
-        StateId state, SortedSet<PointId> points, SortedMap<BranchId, Branch> branches, Optional<PointId> datum) {
+        StateId state,
+        SortedSet<PointId> points,
+        SortedMap<BranchId, Branch> branches,
+        Optional<PointId> datum,
+        PointIndex index,
+        List<Assumption> assumptions) {
 
     public Network {
         points = Collections.unmodifiableSortedSet(new TreeSet<>(points));
         branches = Collections.unmodifiableSortedMap(new TreeMap<>(branches));
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /** A network that was not made from a harness: it knows no places and takes nothing for granted. */
+    public Network(
+            StateId state, SortedSet<PointId> points, SortedMap<BranchId, Branch> branches, Optional<PointId> datum) {
+        this(state, points, branches, datum, PointIndex.NONE, List.of());
     }
 
     /** The branches in order. */
     public List<Branch> all() {
         return List.copyOf(branches.values());
+    }
+
+    /** The branch of that identity. */
+    public Optional<Branch> branch(BranchId id) {
+        return Optional.ofNullable(branches.get(id));
+    }
+
+    /** The branch of a wire; empty when both its ends are one point. */
+    public Optional<Branch> branch(WireId wire) {
+        return branch(new BranchId(wire.value()));
     }
 
     /** The branches that belong to a component. */
