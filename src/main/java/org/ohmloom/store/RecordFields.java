@@ -12,7 +12,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.ohmloom.units.Texts;
 
 /** The components of a record as keys of an object, in the order of the record. */
 final class RecordFields {
@@ -146,6 +149,25 @@ final class RecordFields {
         } catch (ReflectiveOperationException impossible) {
             throw new IllegalStateException("cannot make " + constructor, impossible);
         }
+    }
+
+    /** The one key whose value a refusal quotes at its end, as "must be greater than 0, was -1.0". */
+    Optional<String> quotedBy(String refusal, Map<String, Object> values) {
+        List<String> keys = fields.stream()
+                .filter(f -> f.form.isPresent() && refusal.endsWith(", was " + quoted(values.get(f.component))))
+                .map(Field::key)
+                .toList();
+        return keys.size() == 1 ? Optional.of(keys.get(0)) : Optional.empty();
+    }
+
+    private static String quoted(@Nullable Object value) {
+        if (value instanceof OptionalDouble number) {
+            return number.isPresent() ? String.valueOf(number.getAsDouble()) : "";
+        }
+        if (value instanceof Optional<?> optional) {
+            return quoted(optional.orElse(null));
+        }
+        return value instanceof String text ? Texts.quoted(text) : String.valueOf(value);
     }
 
     private static Object get(Object value, Field field) {

@@ -23,7 +23,9 @@ record RecordForm(RecordFields fields, Map<String, JsonNode> leading) implements
         try {
             return fields.create(values);
         } catch (IllegalArgumentException refused) {
-            throw new RefusedException(spot, String.valueOf(refused.getMessage()));
+            String reason = String.valueOf(refused.getMessage());
+            throw new RefusedException(
+                    fields.quotedBy(reason, values).map(spot::key).orElse(spot), reason);
         }
     }
 
