@@ -20,12 +20,11 @@ import org.ohmloom.units.Require;
  * number, and a lone sign such as the name of a battery terminal, is no formula and stays as it is.
  */
 public final class CsvText {
-    private static final Pattern FORMULA = Pattern.compile("[=+\\-@\\t\\r\\n\\uFF1D\\uFF0B\\uFF0D\\uFF20].*", Pattern.DOTALL);
+    private static final Pattern FORMULA =
+            Pattern.compile("[=+\\-@\\t\\r\\n\\uFF1D\\uFF0B\\uFF0D\\uFF20].*", Pattern.DOTALL);
     private static final Pattern HARMLESS = Pattern.compile("[+-]|[+-]?(\\d+([.,]\\d+)?|[.,]\\d+)([eE][+-]?\\d+)?");
-    private static final CSVFormat RFC_4180 = CSVFormat.RFC4180
-            .builder()
-            .setQuoteMode(QuoteMode.MINIMAL)
-            .get();
+    private static final CSVFormat RFC_4180 =
+            CSVFormat.RFC4180.builder().setQuoteMode(QuoteMode.MINIMAL).get();
 
     private final int columns;
     private final List<List<String>> rows = new ArrayList<>();
@@ -81,7 +80,8 @@ public final class CsvText {
     }
 
     private static String guarded(String text) {
-        boolean formula = FORMULA.matcher(text).matches() && !HARMLESS.matcher(text).matches();
+        boolean formula =
+                FORMULA.matcher(text).matches() && !HARMLESS.matcher(text).matches();
         return formula ? "'" + text : text;
     }
 }

@@ -1,7 +1,5 @@
 package org.ohmloom.store;
 
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import org.ohmloom.model.Harness;
@@ -38,11 +36,8 @@ public final class HarnessText {
         JsonNode node;
         try {
             node = JsonParsing.parse(text);
-        } catch (JsonProcessingException broken) {
-            JsonLocation at = broken.getLocation();
-            String place = at == null ? "" : at.getLineNr() + ":" + at.getColumnNr();
-            throw new HarnessFileException(
-                    path, place, place.isEmpty() ? "" : ":" + place, SyntaxProblem.of(broken.getOriginalMessage()));
+        } catch (SyntaxException broken) {
+            throw new HarnessFileException(path, broken.place(), ":" + broken.place(), broken.problem());
         }
         try {
             return new HarnessForm(migrations).read(node);

@@ -1,6 +1,8 @@
 package org.ohmloom.store;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -9,6 +11,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
 
 /** Reads JSON text strictly: one value, no key twice, no comments, bounded depth and length. */
 final class JsonParsing {
@@ -37,12 +40,26 @@ final class JsonParsing {
     private JsonParsing() {}
 
     /**
-     * The value of a text; missing when there is only white space.
+     * The value of a text.
      *
-     * @throws JsonProcessingException when it is not JSON
+     * @throws SyntaxException when it is not JSON
      */
-    static JsonNode parse(String text) throws JsonProcessingException {
-        return READER.readTree(text);
+    static JsonNode parse(String text) throws SyntaxException {
+        try (JsonParser parser = READER.createParser(text)) {
+            try {
+                return READER.readValue(parser, JsonNode.class);
+            } catch (JsonProcessingException broken) {
+                JsonLocation told = broken.getLocation();
+                JsonLocation at = told == null ? parser.currentLocation() : told;
+                throw new SyntaxException(
+                        at.getLineNr(), at.getColumnNr(), SyntaxProblem.of(broken.getOriginalMessage()));
+            } catch (NumberFormatException tooLong) {
+                JsonLocation at = parser.currentLocation();
+                throw new SyntaxException(at.getLineNr(), at.getColumnNr(), "the exponent of a number is too long");
+            }
+        } catch (IOException impossible) {
+            throw new IllegalStateException("a text in memory refused to be read", impossible);
+        }
     }
 
     /**
@@ -53,7 +70,7 @@ final class JsonParsing {
     static JsonNode kept(String json) {
         try {
             return parse(json);
-        } catch (JsonProcessingException broken) {
+        } catch (SyntaxException broken) {
             throw new IllegalArgumentException("the value of an unknown key is not JSON: " + json, broken);
         }
     }

@@ -1,5 +1,6 @@
 package org.ohmloom.store;
 
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,6 +15,19 @@ final class SyntaxProblem {
     private static final Pattern OPENED =
             Pattern.compile(".*start marker at \\[.*line: (\\d+), column: (\\d+)\\].*", Pattern.DOTALL);
     private static final Pattern SOURCE = Pattern.compile(" ?\\(?(?:at|for)? ?\\[Source:[^\\]]*\\]\\)?");
+
+    private static final Pattern CLOSING = Pattern.compile(
+            "Unexpected close marker '(.)': expected '(.)' .*line: (\\d+), column: (\\d+)\\].*", Pattern.DOTALL);
+
+    /** What the parser was expecting, in its words and ours. */
+    private static final Map<String, String> NEEDED = Map.of(
+            "colon to separate", "a colon between a key and its value",
+            "start field name", "a key in double quotes",
+            "start property name", "a key in double quotes",
+            "separate Object entries", "a comma or the end of the object",
+            "separate Array entries", "a comma or the end of the array",
+            "valid value", "a value; texts stand in double quotes",
+            "hex-digit", "four hexadecimal digits after \\u");
 
     private SyntaxProblem() {}
 
@@ -51,13 +65,30 @@ final class SyntaxProblem {
             return "unexpected " + character.group(1) + expected(character.group(2));
         }
         Matcher opened = OPENED.matcher(original);
+        Matcher closing = CLOSING.matcher(original);
+        if (closing.matches()) {
+            return "unexpected '" + closing.group(1) + "'; '" + closing.group(2) + "' is needed for what was opened at "
+                    + closing.group(3) + ":" + closing.group(4);
+        }
+        if (original.startsWith("Unexpected close marker")) {
+            return "something is closed that was not opened";
+        }
         if (original.startsWith("Unexpected end-of-input")) {
             return opened.matches()
                     ? "the file ends inside what was opened at " + opened.group(1) + ":" + opened.group(2)
                     : "the file ends in the middle of a value";
         }
+        if (original.contains("Leading zeroes")) {
+            return "a number has no leading zeros";
+        }
         if (original.startsWith("Illegal unquoted character")) {
-            return "a text is not closed on its line; write \\n for a line break in a text";
+            return "a line end or tab inside a text; close the text, or write \\n or \\t";
+        }
+        if (original.startsWith("Illegal character")) {
+            return "a control character stands between the values; take it out";
+        }
+        if (original.startsWith("Unrecognized character escape")) {
+            return "no such escape in a text; a backslash itself is written \\\\";
         }
         if (original.startsWith("Trailing token")) {
             return "something follows the end of the object; a harness file holds one object";
@@ -69,10 +100,14 @@ final class SyntaxProblem {
         if (hint.contains("comment")) {
             return "; JSON has no comments";
         }
-        if (hint.contains("Leading zeroes")) {
-            return "; a number has no leading zeros";
+        if (hint.contains("umeric") || hint.contains("ecimal")) {
+            return "; a number is written as 5, 0.5 or 5e-3";
         }
-        String plain = hint.replaceFirst("(?s)^was expecting ", "");
-        return plain.isEmpty() || plain.equals(hint) ? "" : "; needed here: " + plain.replace("token ", "");
+        for (Map.Entry<String, String> each : NEEDED.entrySet()) {
+            if (hint.contains(each.getKey())) {
+                return "; needed here: " + each.getValue();
+            }
+        }
+        return "";
     }
 }
