@@ -1,0 +1,92 @@
+package org.ohmloom.store;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever step of a save fails, the old file is there and whole, and nothing is left lying about. */
+class AtomicSaveTest {
+    private static final byte[] OLD = "old content".getBytes(StandardCharsets.UTF_8);
+    private static final byte[] NEW = "the new content, longer".getBytes(StandardCharsets.UTF_8);
+
+    @TempDir
+    private Path folder;
+
+    private Path target;
+
+    @BeforeEach
+    void anOldFile() throws IOException {
+        target = Files.write(folder.resolve("a.harness.json"), OLD);
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.map(each -> each.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void theOldFileIsKeptBesideTheNew(boolean movesInOneStep) throws Exception {
+        FileStamp stamp = new AtomicSave(new FailingDisk(-1, movesInOneStep)).save(target, NEW, Optional.empty());
+        assertArrayEquals(NEW, Files.readAllBytes(target));
+        assertArrayEquals(OLD, Files.readAllBytes(folder.resolve("a.harness.json.bak")));
+        assertEquals(List.of("a.harness.json", "a.harness.json.bak"), names());
+        assertEquals(NEW.length, stamp.sizeBytes());
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void everyStepMayFail(boolean movesInOneStep) throws Exception {
+        FailingDisk whole = new FailingDisk(-1, movesInOneStep);
+        new AtomicSave(whole).save(target, NEW, Optional.empty());
+        assertEquals(4, whole.steps(), "new file, backup, its move, the move");
+        for (int step = 0; step < 4; step++) {
+            Files.write(target, OLD);
+            AtomicSave save = new AtomicSave(new FailingDisk(step, movesInOneStep));
+            HarnessFileException failed =
+                    assertThrows(HarnessFileException.class, () -> save.save(target, NEW, Optional.empty()));
+            assertArrayEquals(OLD, Files.readAllBytes(target), "after step " + step);
+            assertTrue(failed.getMessage().startsWith(target + ": not saved, what was on disk is unchanged: "));
+            assertTrue(names().stream().noneMatch(name -> name.endsWith(".tmp")), names().toString());
+        }
+    }
+
+    @Test
+    void aNewFileThatCannotBeWrittenIsNotThereAtAll() throws Exception {
+        Path fresh = folder.resolve("b.harness.json");
+        for (int step = 0; step < 2; step++) {
+            AtomicSave save = new AtomicSave(new FailingDisk(step, true));
+            assertThrows(HarnessFileException.class, () -> save.save(fresh, NEW, Optional.empty()));
+            assertEquals(List.of("a.harness.json"), names());
+        }
+    }
+
+    @Test
+    void aFileLeftBehindByACrashIsNotInTheWay() throws Exception {
+        Files.write(folder.resolve(".a.harness.json.0.tmp"), OLD);
+        new AtomicSave(new Disk()).save(target, NEW, Optional.empty());
+        assertArrayEquals(NEW, Files.readAllBytes(target));
+    }
+
+    @Test
+    void savingTheSameContentAgainKeepsTheOlderBackup() throws Exception {
+        new AtomicSave(new Disk()).save(target, NEW, Optional.empty());
+        new AtomicSave(new Disk()).save(target, NEW, Optional.empty());
+        assertArrayEquals(OLD, Files.readAllBytes(folder.resolve("a.harness.json.bak")));
+    }
+}
