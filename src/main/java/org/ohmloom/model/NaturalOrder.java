@@ -18,7 +18,7 @@ public enum NaturalOrder implements Comparator<String> {
             if (isDigit(left.charAt(i)) && isDigit(right.charAt(j))) {
                 int iEnd = endOfDigits(left, i);
                 int jEnd = endOfDigits(right, j);
-                int byValue = compareDigits(left.substring(i, iEnd), right.substring(j, jEnd));
+                int byValue = compareDigits(left, i, iEnd, right, j, jEnd);
                 if (byValue != 0) {
                     return byValue;
                 }
@@ -47,10 +47,22 @@ public enum NaturalOrder implements Comparator<String> {
         return end;
     }
 
-    private static int compareDigits(String left, String right) {
-        String a = left.replaceFirst("^0+(?=.)", "");
-        String b = right.replaceFirst("^0+(?=.)", "");
-        int byLength = Integer.compare(a.length(), b.length());
-        return byLength != 0 ? byLength : a.compareTo(b);
+    /** Compares two runs of digits by value, without making texts of them: sorting ids is most of what graphs do. */
+    private static int compareDigits(String left, int i, int iEnd, String right, int j, int jEnd) {
+        int iFirst = afterZeros(left, i, iEnd);
+        int jFirst = afterZeros(right, j, jEnd);
+        int order = Integer.compare(iEnd - iFirst, jEnd - jFirst);
+        for (int k = 0; order == 0 && iFirst + k < iEnd; k++) {
+            order = Character.compare(left.charAt(iFirst + k), right.charAt(jFirst + k));
+        }
+        return order;
+    }
+
+    private static int afterZeros(String text, int start, int end) {
+        int first = start;
+        while (first < end - 1 && text.charAt(first) == '0') {
+            first++;
+        }
+        return first;
     }
 }
