@@ -53,8 +53,12 @@ final class Anchors {
     private Optional<BreakoutId> connector(Connector connector) {
         return connector
                 .at()
-                .or(() -> connector.component().flatMap(id -> harness.components().get(id).at()))
-                .or(() -> connector.mate().flatMap(id -> harness.connectors().get(id).at()));
+                .or(() -> connector
+                        .component()
+                        .flatMap(id -> harness.components().get(id).at()))
+                .or(() -> connector
+                        .mate()
+                        .flatMap(id -> harness.connectors().get(id).at()));
     }
 
     private List<Anchor> place(Place place) {
@@ -78,6 +82,7 @@ final class Anchors {
     }
 
     private static List<Anchor> breakout(Optional<BreakoutId> breakout) {
-        return breakout.map(id -> List.of(new Anchor(id, 0, Optional.empty(), 0))).orElse(List.of());
+        return breakout.map(id -> List.of(new Anchor(id, 0, Optional.empty(), 0)))
+                .orElse(List.of());
     }
 }

@@ -104,8 +104,7 @@ final class Router {
     private record Leg(WireId wire, Anchor from, Anchor to, boolean backwards) {
 
         Optional<Route> route(SingleSourcePaths<BreakoutId, SegmentId> paths) {
-            GraphPath<BreakoutId, SegmentId> path =
-                    paths.getPath(backwards ? from.breakout() : to.breakout());
+            GraphPath<BreakoutId, SegmentId> path = paths.getPath(backwards ? from.breakout() : to.breakout());
             if (path == null) {
                 return Optional.empty();
             }

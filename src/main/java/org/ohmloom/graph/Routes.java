@@ -34,9 +34,9 @@ public record Routes(SortedMap<WireId, Route> byWire) {
     /** The wires in each segment that has any. */
     public SortedMap<SegmentId, SortedSet<WireId>> wiresBySegment() {
         SortedMap<SegmentId, SortedSet<WireId>> wires = new TreeMap<>();
-        byWire.forEach((wire, route) -> route.segmentSet().forEach(segment -> wires.computeIfAbsent(
-                        segment, id -> new TreeSet<>())
-                .add(wire)));
+        byWire.forEach((wire, route) -> route.segmentSet()
+                .forEach(segment ->
+                        wires.computeIfAbsent(segment, id -> new TreeSet<>()).add(wire)));
         return Collections.unmodifiableSortedMap(wires);
     }
 

@@ -39,7 +39,9 @@ class RoutesTest {
 
     private static void assertWay(Harness harness, double lengthMetres, String... segments) {
         Route route = route(harness, "W1");
-        assertEquals(List.of(segments), route.segments().stream().map(SegmentId::value).toList());
+        assertEquals(
+                List.of(segments),
+                route.segments().stream().map(SegmentId::value).toList());
         assertEquals(lengthMetres, route.lengthMetres(), EXACT_METRES);
     }
 
@@ -86,8 +88,7 @@ class RoutesTest {
 
     @Test
     void aWireWithoutAPlaceOrAWayHasNoRoute() {
-        Harness harness = trunk()
-                .segment("FAR", "B8", "B9", 1)
+        Harness harness = trunk().segment("FAR", "B8", "B9", 1)
                 .at("L2", "B9")
                 .wire("W1", "BAT1.+", "S1", 0.1)
                 .wire("W2", "BAT1.+", "L2.+", 0.1)

@@ -15,8 +15,23 @@ class NaturalOrderTest {
     void runsOfDigitsCompareByValueWhateverTheirZeros() {
         // W01 and W1 are the same number: plain text decides between them
         List<String> expected = List.of(
-                "", "0", "00", "7", "W", "W01", "W1", "W1a", "W01b", "W2", "W010", "W10", "W11", "W99999999999999999999",
-                "W100000000000000000000", "X1.2", "X1.10");
+                "",
+                "0",
+                "00",
+                "7",
+                "W",
+                "W01",
+                "W1",
+                "W1a",
+                "W01b",
+                "W2",
+                "W010",
+                "W10",
+                "W11",
+                "W99999999999999999999",
+                "W100000000000000000000",
+                "X1.2",
+                "X1.10");
         for (int seed = 0; seed < 50; seed++) {
             List<String> shuffled = new ArrayList<>(expected);
             Collections.shuffle(shuffled, new Random(seed));
