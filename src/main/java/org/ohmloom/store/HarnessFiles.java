@@ -57,7 +57,12 @@ public final class HarnessFiles {
             throw new HarnessFileException(
                     path, "the file is larger than " + LARGEST_BYTES / 1024 / 1024 + " MB; no harness needs that");
         }
-        return new StoredHarness(HarnessText.read(text(content, path), path), FileStamp.of(content, modified));
+        return new StoredHarness(read(content, path), FileStamp.of(content, modified));
+    }
+
+    /** Reads the bytes of a file. */
+    static Harness read(byte[] content, Path path) throws HarnessFileException {
+        return HarnessText.read(text(content, path), path);
     }
 
     /**

@@ -37,7 +37,7 @@ final class HarnessForm {
         Spot root = Spot.root(kept);
         ObjectNode object = migrations.toCurrent(format(Found.object(node, root), root), version(node, root));
         Map<String, Object> values = new HashMap<>(FIELDS.read(object, root));
-        requireDifferentIds(object, values, root);
+        requireDifferentIds(values, root);
         Unknown.keep(object, key -> FIELDS.keys().contains(key) || key.equals(FORMAT) || key.equals(VERSION), root);
         for (String key : FIELDS.keys()) {
             if (values.get(key) instanceof List<?> elements) {
@@ -100,7 +100,7 @@ final class HarnessForm {
         return (int) version;
     }
 
-    private static void requireDifferentIds(ObjectNode object, Map<String, Object> values, Spot root) {
+    private static void requireDifferentIds(Map<String, Object> values, Spot root) {
         Map<String, Spot> seen = new HashMap<>();
         for (String key : FIELDS.keys()) {
             if (values.get(key) instanceof Collection<?> elements) {

@@ -90,7 +90,7 @@ final class JsonLayout {
         out.append('\n').append(" ".repeat(indent)).append(node.isArray() ? ']' : '}');
     }
 
-    /** Adds the one-line text; for containers gives up and returns false once it is longer than the limit. */
+    /** Adds the one-line text; returns false, and may give up half-way, once the line is longer than the limit. */
     private static boolean inline(JsonNode node, StringBuilder line, int limit) {
         if (node.isTextual()) {
             quote(node.textValue(), line);
@@ -108,7 +108,7 @@ final class JsonLayout {
                     quote(fields.next().getKey(), line);
                     line.append(": ");
                 }
-                if (!inline(child, line, limit) && child.isContainerNode() || line.length() > limit) {
+                if (!inline(child, line, limit)) {
                     return false;
                 }
                 comma = ", ";

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * One of several records, told apart by the key {@code kind}, which comes first.
+ * One of several records, told apart by the word under {@code "kind"}, which comes first.
  *
  * @param what  what they are together, for messages
  * @param kinds the records by their words

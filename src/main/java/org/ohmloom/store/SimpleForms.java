@@ -103,7 +103,7 @@ final class SimpleForms {
         return new TextualForm(fromText::apply, value -> toText.apply(type.cast(value)));
     }
 
-    /** A constant of an enumeration, written as {@link #word(String)}. */
+    /** A constant of an enumeration, written as {@link #word(Enum)}. */
     static Form constant(Class<?> type) {
         Map<String, Object> byWord = new LinkedHashMap<>();
         List.of(type.getEnumConstants()).forEach(value -> byWord.put(word((Enum<?>) value), value));

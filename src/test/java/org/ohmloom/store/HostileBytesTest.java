@@ -12,15 +12,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever the bytes, reading gives a harness or one clear line, and nothing else. */
 class HostileBytesTest {
     private static final long SEED = 20260203;
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
-
-    @TempDir
-    private Path folder;
 
     private static List<byte[]> originals() throws IOException {
         List<byte[]> all = new ArrayList<>();
@@ -45,7 +41,7 @@ class HostileBytesTest {
     void flippedAndMovedBytesNeverBreakTheReader() throws IOException {
         Random random = new Random(SEED);
         List<byte[]> originals = originals();
-        int tries = FULL ? 1_000_000 : 10_000;
+        int tries = FULL ? 200_000 : 10_000;
         int refused = 0;
         for (int k = 0; k < tries; k++) {
             byte[] bytes = originals.get(k % originals.size()).clone();
@@ -71,10 +67,10 @@ class HostileBytesTest {
         }
     }
 
-    private boolean isRefusedInOneLine(byte[] bytes) throws IOException {
-        Path file = Files.write(folder.resolve("hostile.harness.json"), bytes);
+    private static boolean isRefusedInOneLine(byte[] bytes) {
+        Path file = Path.of("hostile.harness.json");
         try {
-            HarnessText.write(HarnessFiles.read(file));
+            HarnessText.write(HarnessFiles.read(bytes, file));
             return false;
         } catch (HarnessFileException refused) {
             String line = refused.getMessage();

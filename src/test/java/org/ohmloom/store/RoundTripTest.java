@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
@@ -53,6 +56,23 @@ class RoundTripTest {
         }
         for (boolean each : filled) {
             assertTrue(each);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en-US", "de-DE", "tr-TR", "ar-EG-u-nu-arab"})
+    void theFileIsTheSameWhereverTheComputerStands(String tag) throws HarnessFileException {
+        String text = HarnessText.write(RandomHarness.of(3));
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag(tag));
+            assertEquals(text, HarnessText.write(HarnessText.read(text, FILE)));
+            assertEquals(
+                    "$.segments[0] (SEG1).lengthMetres: length of segment SEG1 must be greater than 0, was -2.5",
+                    Refusals.with("\"lengthMetres\": 2.4", "\"lengthMetres\": -2.5")
+                            .substring(18));
+        } finally {
+            Locale.setDefault(before);
         }
     }
 }
