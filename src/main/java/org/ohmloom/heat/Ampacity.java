@@ -5,6 +5,7 @@ import static org.ohmloom.units.Require.notBlank;
 import java.util.List;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.CitedValue;
+import org.ohmloom.units.Formats;
 
 /**
  * What a conductor may carry where it lies: a table value and the factors it is multiplied by.
@@ -26,6 +27,16 @@ public record Ampacity(
 
     public Ampacity {
         factors = List.copyOf(factors);
+    }
+
+    /** The calculation in one line: "36.6 A x 0.775 (ambient 60 °C) x 0.7 (3 loaded conductors together) = 19.8 A". */
+    public String words() {
+        StringBuilder words = new StringBuilder(Formats.amps(base.value()));
+        for (Factor factor : factors) {
+            words.append(" x ").append(Formats.number(factor.ratio()));
+            words.append(" (").append(factor.name()).append(')');
+        }
+        return words.append(" = ").append(Formats.amps(limitAmps)).toString();
     }
 
     /**

@@ -1,0 +1,44 @@
+package org.ohmloom.size;
+
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.ohmloom.tables.Citation;
+import org.ohmloom.tables.ConductorFamily;
+import org.ohmloom.tables.ConductorRow;
+
+/**
+ * A requirement that can be put to any size.
+ *
+ * @param requirement the smallest size that meets it, and why
+ * @param fits        whether a size meets it
+ */
+record Demand(Requirement requirement, Predicate<ConductorRow> fits) {
+
+    /** A requirement met by the smallest size, whatever it is. */
+    static Demand none(Governor governor, ConductorFamily family, String reason) {
+        ConductorRow first = family.rows().get(0);
+        return met(governor, first, reason, first.citation(), row -> true);
+    }
+
+    /** A requirement met from that size on. */
+    static Demand met(
+            Governor governor, ConductorRow row, String reason, Citation citation, Predicate<ConductorRow> fits) {
+        return new Demand(
+                new Requirement(governor, Optional.of(row.gauge()), row.copperAreaMm2(), reason, citation), fits);
+    }
+
+    /** A requirement no size meets. */
+    static Demand unmet(Governor governor, String reason, Citation citation) {
+        return new Demand(new Requirement(governor, Optional.empty(), 0, reason, citation), row -> false);
+    }
+
+    /** The smallest size of a family that meets a condition. */
+    static Optional<ConductorRow> smallest(ConductorFamily family, Predicate<ConductorRow> fits) {
+        return family.rows().stream().filter(fits).findFirst();
+    }
+
+    /** The largest size of a family. */
+    static ConductorRow largest(ConductorFamily family) {
+        return family.rows().get(family.rows().size() - 1);
+    }
+}

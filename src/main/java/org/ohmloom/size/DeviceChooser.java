@@ -1,0 +1,158 @@
+package org.ohmloom.size;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.Wire;
+import org.ohmloom.tables.CitedValue;
+import org.ohmloom.tables.FuseRating;
+import org.ohmloom.tables.FuseSeries;
+import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
+
+/**
+ * Chooses the rating of each protective device: the smallest of its series whose continuous-load share (80 % by the
+ * tables) still covers the largest lasting current through it, if every sized conductor that relies on it allows that
+ * rating. Wires without a size do not limit it; they are chosen to suit it. Start currents against the time-current band
+ * are not part of this choice.
+ */
+public final class DeviceChooser {
+
+    /** Id of the table rule on the continuous load of a protective device. */
+    private static final String CONTINUOUS_LOAD = "continuous-load-blade";
+
+    private final SizingInput input;
+    private final SizingFacts facts;
+    private final DeviceAllowance allowance;
+    private final CitedValue loadPercent;
+    private final Map<ComponentId, List<Wire>> relying = new HashMap<>();
+
+    /** A chooser on one set of solutions. */
+    public DeviceChooser(SizingInput input) {
+        this.input = input;
+        this.facts = new SizingFacts(input);
+        this.allowance = DeviceAllowance.of(
+                input.tables(), input.basis(), input.harness().rules().nominalVolts());
+        this.loadPercent = input.tables().fuseDerating(CONTINUOUS_LOAD).value();
+        for (Wire wire : input.harness().wires().all()) {
+            if (wire.gauge().isPresent()) {
+                facts.devices(wire).forEach(device -> relying.computeIfAbsent(device, id -> new ArrayList<>())
+                        .add(wire));
+            }
+        }
+    }
+
+    /** The choice for every protective device. */
+    public SortedMap<ComponentId, DeviceChoice> chooseAll() {
+        SortedMap<ComponentId, DeviceChoice> choices = new TreeMap<>();
+        for (Component component : input.harness().components().all()) {
+            if (component.device() instanceof ProtectiveDevice device) {
+                choices.put(component.id(), choose(component.id(), device));
+            }
+        }
+        return Collections.unmodifiableSortedMap(choices);
+    }
+
+    /** Whether the rating a device has now covers its load and suits every sized conductor that relies on it. */
+    public boolean serves(ComponentId id) {
+        ProtectiveDevice device =
+                facts.device(id).orElseThrow(() -> new IllegalArgumentException(id + " is not a protective device"));
+        return device.ratingAmps() >= leastAmps(id) && allowed(id, device, device.ratingAmps());
+    }
+
+    private DeviceChoice choose(ComponentId id, ProtectiveDevice device) {
+        double loadAmps = facts.worst(id).amps();
+        Optional<FuseSeries> series = input.tables().fuseSeries(device.series());
+        if (loadAmps == 0 || series.isEmpty()) {
+            return present(id, device, loadAmps);
+        }
+        double least = leastAmps(id);
+        String load = load(loadAmps, least);
+        Optional<FuseRating> smallest = series.get().ratingFrom(least);
+        if (smallest.isEmpty()) {
+            return none(id, loadAmps, load + "; " + device.series() + " has no such rating");
+        }
+        FuseRating rating = smallest.get();
+        String chosen = load + "; the next rating of " + device.series() + " is " + Formats.amps(rating.ratingAmps());
+        if (!allowed(id, device, rating.ratingAmps())) {
+            return none(id, loadAmps, chosen + ", too large" + thinnest(id));
+        }
+        return new DeviceChoice(
+                id,
+                OptionalDouble.of(rating.ratingAmps()),
+                loadAmps,
+                chosen + thinnest(id) + "; " + loadPercent.citation().text(),
+                loadPercent.citation());
+    }
+
+    /** Nothing to choose from or by: the present rating if it serves. */
+    private DeviceChoice present(ComponentId id, ProtectiveDevice device, double loadAmps) {
+        String why = loadAmps == 0
+                ? "carries nothing in any operating state that lasts"
+                : load(loadAmps, leastAmps(id)) + "; no table lists the ratings of " + device.series();
+        if (!serves(id)) {
+            return none(
+                    id, loadAmps, why + "; its " + Formats.amps(device.ratingAmps()) + " do not serve" + thinnest(id));
+        }
+        return new DeviceChoice(
+                id,
+                OptionalDouble.of(device.ratingAmps()),
+                loadAmps,
+                why + "; its " + Formats.amps(device.ratingAmps()) + " stay" + thinnest(id),
+                allowance.citation());
+    }
+
+    private DeviceChoice none(ComponentId id, double loadAmps, String reason) {
+        return new DeviceChoice(
+                id,
+                OptionalDouble.empty(),
+                loadAmps,
+                reason + "; " + allowance.citation().text(),
+                allowance.citation());
+    }
+
+    private String load(double loadAmps, double leastAmps) {
+        return "carries up to " + Formats.amps(loadAmps) + ", no more than "
+                + Formats.percent(loadPercent.value() / 100) + " of its rating: at least " + Formats.amps(leastAmps);
+    }
+
+    private double leastAmps(ComponentId id) {
+        return facts.worst(id).amps() / (loadPercent.value() / 100);
+    }
+
+    private boolean allowed(ComponentId id, ProtectiveDevice device, double ratingAmps) {
+        return relying(id).stream()
+                .allMatch(wire -> allowance.allows(device, ratingAmps, gauge(wire), ampacityAmps(wire)));
+    }
+
+    private String thinnest(ComponentId id) {
+        return relying(id).stream()
+                .min(Comparator.comparingDouble(this::ampacityAmps))
+                .map(wire -> "; the weakest conductor behind it, " + wire.id() + " ("
+                        + gauge(wire).text() + "), may carry " + Formats.amps(ampacityAmps(wire)) + " and allows "
+                        + allowance.words())
+                .orElse("");
+    }
+
+    private List<Wire> relying(ComponentId id) {
+        return relying.getOrDefault(id, List.of());
+    }
+
+    private double ampacityAmps(Wire wire) {
+        return facts.ampacityAmps(wire, gauge(wire));
+    }
+
+    private static Gauge gauge(Wire wire) {
+        return wire.gauge().orElseThrow();
+    }
+}

@@ -1,0 +1,77 @@
+package org.ohmloom.size;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.ohmloom.heat.Ampacity;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.Wire;
+import org.ohmloom.tables.Citation;
+import org.ohmloom.tables.ConductorFamily;
+import org.ohmloom.tables.ConductorRow;
+import org.ohmloom.units.Formats;
+
+/** A conductor must be able to carry what the protective device it relies on lets through for good. */
+final class ProtectionDemand {
+
+    private ProtectionDemand() {}
+
+    static Demand of(SizingFacts facts, DeviceAllowance allowance, Wire wire) {
+        ConductorFamily family = facts.family(wire);
+        List<ComponentId> devices = facts.devices(wire);
+        Optional<ComponentId> largest = devices.stream().max(Comparator.comparingDouble(id -> rating(facts, id)));
+        if (largest.isEmpty()) {
+            return Demand.none(Governor.PROTECTION, family, "no protective device upstream");
+        }
+        ComponentId id = largest.get();
+        Predicate<ConductorRow> fits = row -> devices.stream()
+                .allMatch(each -> allowance.allows(
+                        facts.device(each).orElseThrow(),
+                        rating(facts, each),
+                        row.gauge(),
+                        facts.ampacityAmps(wire, row.gauge())));
+        String behind =
+                "behind " + id + ", " + Formats.amps(rating(facts, id)) + "; the basis allows " + allowance.words();
+        return Demand.smallest(family, fits)
+                .map(row -> met(facts, allowance, wire, row, id, behind, fits))
+                .orElseGet(() -> Demand.unmet(
+                        Governor.PROTECTION,
+                        behind + "; even the largest size is too thin"
+                                + carries(facts, wire, Demand.largest(family)) + "; "
+                                + allowance.citation().text(),
+                        allowance.citation()));
+    }
+
+    private static Demand met(
+            SizingFacts facts,
+            DeviceAllowance allowance,
+            Wire wire,
+            ConductorRow row,
+            ComponentId id,
+            String behind,
+            Predicate<ConductorRow> fits) {
+        ProtectiveDevice device = facts.device(id).orElseThrow();
+        Citation citation = facts.family(wire).rows().stream()
+                .filter(each -> each.copperAreaMm2() < row.copperAreaMm2())
+                .reduce((thinner, thicker) -> thicker)
+                .map(next -> allowance.citation(
+                        device, device.ratingAmps(), next.gauge(), facts.ampacityAmps(wire, next.gauge())))
+                .orElse(allowance.citation());
+        return Demand.met(
+                Governor.PROTECTION, row, behind + carries(facts, wire, row) + "; " + citation.text(), citation, fits);
+    }
+
+    private static String carries(SizingFacts facts, Wire wire, ConductorRow row) {
+        return facts.ampacity(wire, row.gauge())
+                .map(Ampacity::words)
+                .map(words -> "; " + row.gauge().text() + " may carry " + words)
+                .orElse("; the ampacity table has no current for " + row.gauge().text() + " with insulation "
+                        + facts.insulation(wire));
+    }
+
+    private static double rating(SizingFacts facts, ComponentId id) {
+        return facts.device(id).map(ProtectiveDevice::ratingAmps).orElse(0.0);
+    }
+}

@@ -1,0 +1,107 @@
+package org.ohmloom.size;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ohmloom.heat.Ampacities;
+import org.ohmloom.heat.Ampacity;
+import org.ohmloom.heat.ConductorResistance;
+import org.ohmloom.heat.ContinuousStates;
+import org.ohmloom.heat.LoadedConductors;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
+import org.ohmloom.tables.ConductorFamily;
+import org.ohmloom.tables.ConductorRow;
+import org.ohmloom.units.Gauge;
+import org.ohmloom.units.GaugeSystem;
+
+/** What all requirements of one sizing share, worked out once. */
+final class SizingFacts {
+    private final SizingInput input;
+    private final ConductorResistance resistance;
+    private final Ampacities ampacities;
+    private final WorstCurrents worst;
+    private final LoadedConductors loaded;
+
+    SizingFacts(SizingInput input) {
+        this.input = input;
+        Harness harness = input.harness();
+        resistance = new ConductorResistance(input.tables(), input.basis());
+        ampacities = new Ampacities(harness, input.tables(), input.basis(), input.routes());
+        worst = new WorstCurrents(input.solutions(), ContinuousStates.of(harness));
+        Map<WireId, Double> amps = new HashMap<>();
+        harness.wires().ids().forEach(id -> amps.put(id, worst.of(id).amps()));
+        loaded = LoadedConductors.of(harness, input.routes(), amps);
+    }
+
+    SizingInput input() {
+        return input;
+    }
+
+    Harness harness() {
+        return input.harness();
+    }
+
+    /** The largest lasting RMS current of a wire. */
+    WorstCurrents.Worst worst(Wire wire) {
+        return worst.of(wire.id());
+    }
+
+    /** The largest lasting RMS current of a component's branches. */
+    WorstCurrents.Worst worst(ComponentId component) {
+        return worst.of(component);
+    }
+
+    /** The family a wire's size is chosen from: in the system of its own size, the design rules' when it has none. */
+    ConductorFamily family(Wire wire) {
+        GaugeSystem system =
+                wire.gauge().map(Gauge::system).orElse(harness().rules().gaugeSystem());
+        return resistance.family(wire, system);
+    }
+
+    /** What a wire may carry with a size. */
+    Optional<Ampacity> ampacity(Wire wire, Gauge gauge) {
+        return ampacities.of(wire, gauge, loaded.alongside(wire));
+    }
+
+    /** What a wire may carry with a size, A; 0 when no table says. */
+    double ampacityAmps(Wire wire, Gauge gauge) {
+        return ampacity(wire, gauge).map(Ampacity::limitAmps).orElse(0.0);
+    }
+
+    /** Name of the wire's insulation. */
+    String insulation(Wire wire) {
+        return wire.insulation().orElse(harness().rules().insulation());
+    }
+
+    /** Temperature of a wire with a size at its largest lasting current, deg C. */
+    double celsius(Wire wire, Gauge gauge) {
+        return ampacities.celsius(wire, ampacity(wire, gauge), worst(wire).amps());
+    }
+
+    /** Resistance per metre of a size at that temperature, ohm/m. */
+    double ohmsPerMetre(Wire wire, ConductorRow row) {
+        return row.ohmsPerMetreAt20Celsius() * resistance.ratio(celsius(wire, row.gauge()));
+    }
+
+    /** The protective devices a wire relies on that are there. */
+    List<ComponentId> devices(Wire wire) {
+        return input.upstream().nearest(wire.id()).stream()
+                .filter(id -> device(id).isPresent())
+                .toList();
+    }
+
+    /** The protective device of that identity. */
+    Optional<ProtectiveDevice> device(ComponentId id) {
+        return harness()
+                .components()
+                .find(id)
+                .map(component -> component.device())
+                .filter(ProtectiveDevice.class::isInstance)
+                .map(ProtectiveDevice.class::cast);
+    }
+}

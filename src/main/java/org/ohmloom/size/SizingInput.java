@@ -1,0 +1,34 @@
+package org.ohmloom.size;
+
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ohmloom.graph.Routes;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.StateId;
+import org.ohmloom.solve.Solution;
+import org.ohmloom.tables.DesignBasis;
+import org.ohmloom.tables.WireTables;
+
+/**
+ * What the choice of conductors and protective devices rests on.
+ *
+ * @param harness   the harness; wires without a size were solved with a provisional one
+ * @param tables    published tables
+ * @param basis     the design basis
+ * @param routes    ways of the wires over the physical harness
+ * @param solutions solution of every operating state
+ * @param upstream  protective devices the wires rely on
+ */
+public record SizingInput(
+        Harness harness,
+        WireTables tables,
+        DesignBasis basis,
+        Routes routes,
+        SortedMap<StateId, Solution> solutions,
+        UpstreamDevices upstream) {
+
+    public SizingInput {
+        solutions = Collections.unmodifiableSortedMap(new TreeMap<>(solutions));
+    }
+}
