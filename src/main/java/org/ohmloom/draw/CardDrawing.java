@@ -30,12 +30,12 @@ final class CardDrawing {
                 ? new Extent(extent.leftMm(), extent.topMm(), extent.rightMm() - before, extent.bottomMm())
                 : new Extent(extent.leftMm() + before, extent.topMm(), extent.rightMm(), extent.bottomMm());
         boolean plain = symbol > 0 || card.kind() == Card.Kind.CONTINUATION;
-        Fill fill = plain
-                ? Fill.of(Ink.PLATE)
-                : card.kind() == Card.Kind.CONNECTOR
-                        ? Fill.of(Ink.PLATE, Ink.CONNECTOR_EDGE, EDGE_MM / 2)
-                        : Fill.of(Ink.COMPONENT, Ink.COMPONENT_EDGE, EDGE_MM);
-        add(items, card, new Box(box, CORNER_MM, fill));
+        if (!plain) {
+            Fill fill = card.kind() == Card.Kind.CONNECTOR
+                    ? Fill.of(Ink.PLATE, Ink.CONNECTOR_EDGE, EDGE_MM / 2)
+                    : Fill.of(Ink.COMPONENT, Ink.COMPONENT_EDGE, EDGE_MM);
+            add(items, card, new Box(box, CORNER_MM, fill));
+        }
         if (symbol > 0) {
             double x = mirror ? extent.rightMm() : extent.leftMm();
             symbol(items, card, new Point(x, extent.centre().yMm()), mirror ? -1 : 1);
@@ -91,7 +91,7 @@ final class CardDrawing {
         Optional<String> id = Optional.of(tab.element());
         Optional<String> text = Optional.of(tab.description());
         Point middle = place.centre();
-        Fill fill = Fill.of(Ink.CONNECTOR, Ink.CONNECTOR_EDGE, EDGE_MM);
+        Fill fill = Fill.of(tab.connector() ? Ink.CONNECTOR : Ink.PLATE, Ink.CONNECTOR_EDGE, EDGE_MM);
         items.add(new Item(Layer.CONNECTORS, new Box(place, CORNER_MM / 2, fill), id, text));
         items.add(new Item(
                 Layer.CONNECTORS,

@@ -8,7 +8,9 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.Splice;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.ZoneId;
 
 /** Makes the cards and measures them. */
@@ -23,6 +25,7 @@ final class CardMaker {
     private static final double LEAST_BOX_MM = 20;
     private static final double MOST_NAME_MM = 36;
     private static final double LEAST_TAB_MM = 9;
+    private static final double MOST_TERMINALS_MM = 14;
     private static final double TAB_HEIGHT_MM = 7.6;
     static final double SYMBOL_MM = 6;
 
@@ -34,9 +37,10 @@ final class CardMaker {
         this.lettering = lettering;
     }
 
-    /** A component with those of its connectors that are in one place. */
-    Card component(Component component, List<Connector> connectors) {
-        List<Tab> tabs = connectors.stream().map(this::tab).toList();
+    /** A component with those of its connectors and terminals that are in one place. */
+    Card component(Component component, List<Connector> connectors, List<Tab> terminals) {
+        List<Tab> tabs = new ArrayList<>(connectors.stream().map(this::tab).toList());
+        tabs.addAll(terminals);
         Optional<ZoneId> zone = component.zone();
         for (Connector connector : connectors) {
             zone = zone.or(connector::zone);
@@ -81,7 +85,26 @@ final class CardMaker {
         String id = connector.id().value();
         String ways = Words.ways(connector);
         String text = id + ", connector " + connector.name() + ", " + ways + (connector.existing() ? ", existing" : "");
-        return new Tab(id, id, ways, text);
+        return new Tab(id, id, ways, true, text);
+    }
+
+    /** The terminals of a component that wires are fastened to without a connector, if there are any. */
+    List<Tab> terminals(Component component) {
+        List<String> names = harness.wires().all().stream()
+                .flatMap(wire -> wire.ends().stream())
+                .filter(end ->
+                        end instanceof WireEnd.AtTerminal at && at.component().equals(component.id()))
+                .map(end -> ((WireEnd.AtTerminal) end).terminal())
+                .distinct()
+                .sorted(NaturalOrder.INSTANCE)
+                .toList();
+        if (names.isEmpty()) {
+            return List.of();
+        }
+        String all = lettering.cut(String.join(" ", names), Weight.BOLD, NAME_MM, MOST_TERMINALS_MM);
+        String id = component.id().value();
+        String text = id + ", terminals " + String.join(", ", names);
+        return List.of(new Tab(id, all, names.size() == 1 ? "terminal" : "terminals", false, text));
     }
 
     /** Width a tab wants, mm. */

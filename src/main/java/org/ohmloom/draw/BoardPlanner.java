@@ -1,0 +1,112 @@
+package org.ohmloom.draw;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.function.ToDoubleFunction;
+import org.ohmloom.model.BreakoutId;
+import org.ohmloom.model.Position;
+
+/**
+ * Lays the physical harness out: the longest way through it as a level trunk, what hangs at each breakout above and below
+ * it in rows that never meet. Not to scale. Several trunks and spacings are tried; the one that fills a sheet of the
+ * wanted proportion best is taken. Positions given by the harness move a breakout with all beyond it.
+ */
+final class BoardPlanner {
+
+    private static final double BETWEEN_TREES_MM = 12;
+    private static final double CLEARANCE_MM = 7;
+    private static final List<Double> SPREADS = List.of(0.0, 0.15, 0.3, 0.45, 0.6, 0.8, 1.0);
+
+    private final Sprouts sprouts;
+    private final RunTexts texts;
+    private final RunLabels labels;
+    private final Thickness thickness;
+    private final Map<String, Position> positions;
+    private final SortedSet<BreakoutId> sources;
+
+    BoardPlanner(
+            Sprouts sprouts,
+            RunTexts texts,
+            RunLabels labels,
+            Thickness thickness,
+            Map<String, Position> positions,
+            SortedSet<BreakoutId> sources) {
+        this.sprouts = sprouts;
+        this.texts = texts;
+        this.labels = labels;
+        this.thickness = thickness;
+        this.positions = positions;
+        this.sources = sources;
+    }
+
+    /**
+     * The board of all trees, one below the other.
+     *
+     * @param aspectRatio wanted width over height, more than 0
+     */
+    Board plan(List<Tree> trees, double aspectRatio) {
+        Board all = new Board(List.of(), List.of(), List.of());
+        double y = 0;
+        for (Tree tree : trees) {
+            Plan best = best(tree, aspectRatio);
+            Optional<Extent> extent = arranged(tree, best, Map.of(), 0).bounds();
+            if (extent.isPresent()) {
+                all = all.with(arranged(tree, best, positions, y - extent.get().topMm()));
+                y += extent.get().heightMm() + BETWEEN_TREES_MM;
+            }
+        }
+        return all;
+    }
+
+    /** A way to lay a tree out: its trunk, and how far apart its breakouts stand, from 0 to 1. */
+    private record Plan(List<BreakoutId> trunk, double spread) {}
+
+    private Plan best(Tree tree, double aspectRatio) {
+        List<ToDoubleFunction<Tie>> measures =
+                List.of(Tie::lengthMetres, tie -> 1, tie -> thickness.count(tie.id()), tie -> 1 + tie.lengthMetres());
+        return measures.stream()
+                .map(measure -> tree.trunk(measure, sources))
+                .distinct()
+                .flatMap(trunk -> SPREADS.stream().map(spread -> new Plan(trunk, spread)))
+                .min(Comparator.comparingDouble(plan -> arranged(tree, plan, Map.of(), 0)
+                        .bounds()
+                        .map(extent -> Math.max(extent.widthMm() / aspectRatio, extent.heightMm()))
+                        .orElse(0.0)))
+                .orElseThrow();
+    }
+
+    private Board arranged(Tree tree, Plan plan, Map<String, Position> moved, double originYMm) {
+        List<BreakoutId> trunk = plan.trunk();
+        int last = trunk.size() - 1;
+        List<Tie> ties = new ArrayList<>();
+        for (int k = 0; k < last; k++) {
+            BreakoutId next = trunk.get(k + 1);
+            ties.add(tree.at(trunk.get(k)).stream()
+                    .filter(tie -> tie.touches(next))
+                    .findFirst()
+                    .orElseThrow());
+        }
+        List<Fan> fans = new ArrayList<>();
+        for (int k = 0; k <= last; k++) {
+            List<Twig> twigs = sprouts.twigs(tree, trunk.get(k), ties);
+            fans.add(Fan.of(trunk.get(k), twigs, last == 0, k == 0 || k == last));
+        }
+        double[] x = new double[last + 1];
+        for (int k = 1; k <= last; k++) {
+            double least = sprouts.runMm(ties.get(k - 1), trunk.get(k - 1), true, k == 1);
+            double roomy = k == 1 ? 0 : fans.get(k - 1).widthMm() + Bush.GAP_MM;
+            x[k] = x[k - 1] + least + plan.spread() * Math.max(0, roomy - least);
+        }
+        double clearance = CLEARANCE_MM
+                + ties.stream()
+                                .mapToDouble(tie -> thickness.bodyMm(tie.id()))
+                                .max()
+                                .orElse(0)
+                        / 2;
+        return new Spread(texts, labels, moved, originYMm).trunk(trunk, ties, fans, x, clearance);
+    }
+}

@@ -1,0 +1,115 @@
+package org.ohmloom.draw;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.Zone;
+import org.ohmloom.model.ZoneId;
+import org.ohmloom.units.Formats;
+
+/** The key below a layout: line patterns of the signal classes in use, and the zones with their ambient temperatures. */
+final class Legend {
+
+    private static final double ROW_MM = 5;
+    private static final double GAP_MM = 6;
+    private static final double SAMPLE_MM = 16;
+    private static final double TEXT_MM = 1.8;
+
+    private final Lettering lettering;
+    private final double roomMm;
+    private final List<Item> items = new ArrayList<>();
+    private double xMm;
+    private double yMm;
+
+    private Legend(Lettering lettering, double roomMm) {
+        this.lettering = lettering;
+        this.roomMm = roomMm;
+    }
+
+    /** The items of the key, its upper left corner at the origin, as wide as the room at most. */
+    static List<Item> items(Harness harness, boolean wires, Lettering lettering, double roomMm) {
+        Legend legend = new Legend(lettering, roomMm);
+        if (wires) {
+            Set<SignalClass> used = EnumSet.noneOf(SignalClass.class);
+            harness.wires().all().forEach(wire -> used.add(wire.signalClass()));
+            used.forEach(legend::signal);
+            legend.row();
+        }
+        zones(harness).forEach(id -> legend.zone(harness.zones().get(id)));
+        return legend.items;
+    }
+
+    /** A zone in plain words. */
+    static String describe(Zone zone) {
+        String id = zone.id().value();
+        String name = zone.name().equals(id) ? id : id + " " + zone.name();
+        return name + ", " + Formats.celsius(zone.ambientCelsius());
+    }
+
+    private static Set<ZoneId> zones(Harness harness) {
+        Set<ZoneId> used = new TreeSet<>();
+        harness.segments().all().stream()
+                .map(BundleSegment::zone)
+                .flatMap(Optional::stream)
+                .forEach(used::add);
+        harness.components().all().stream()
+                .map(Component::zone)
+                .flatMap(Optional::stream)
+                .forEach(used::add);
+        harness.connectors().all().stream()
+                .map(Connector::zone)
+                .flatMap(Optional::stream)
+                .forEach(used::add);
+        harness.grounds().all().stream()
+                .map(GroundPoint::zone)
+                .flatMap(Optional::stream)
+                .forEach(used::add);
+        return new LinkedHashSet<>(used);
+    }
+
+    private void signal(SignalClass signalClass) {
+        SignalLook look = SignalLook.of(signalClass);
+        place(SAMPLE_MM, look.word(), at -> {
+            Point from = at.plus(0, ROW_MM / 2);
+            List<Point> points = List.of(from, from.plus(SAMPLE_MM, 0));
+            return Item.of(Layer.CONNECTORS, new Line(points, 0.45, look.ink(), look.pattern()));
+        });
+    }
+
+    private void zone(Zone zone) {
+        place(5, describe(zone), at -> {
+            Fill fill = Fill.of(BoardDrawing.tint(zone), Ink.ZONE_EDGE, 0.18);
+            Box box = new Box(Extent.at(at.xMm(), at.yMm() + 0.7, 5, ROW_MM - 1.4), 0.8, fill);
+            return Item.of(Layer.CONNECTORS, box, zone.id().value(), describe(zone));
+        });
+    }
+
+    private void place(double sampleMm, String words, java.util.function.Function<Point, Item> sample) {
+        double textWidth = lettering.widthMm(words, Weight.REGULAR, TEXT_MM);
+        if (xMm > 0 && xMm + sampleMm + 1.5 + textWidth > roomMm) {
+            row();
+        }
+        items.add(sample.apply(new Point(xMm, yMm)));
+        Point at = new Point(xMm + sampleMm + 1.5, yMm + ROW_MM / 2 + TEXT_MM / 2);
+        items.add(
+                Item.of(Layer.CONNECTORS, lettering.text(words, at, TEXT_MM, Anchor.START, Weight.REGULAR, Ink.TEXT)));
+        xMm += sampleMm + 1.5 + textWidth + GAP_MM;
+    }
+
+    private void row() {
+        if (xMm > 0) {
+            xMm = 0;
+            yMm += ROW_MM;
+        }
+    }
+}

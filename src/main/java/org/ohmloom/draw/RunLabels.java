@@ -1,0 +1,108 @@
+package org.ohmloom.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes length, identity, zone, covering and number along a run, and the names of the breakouts at its ends. */
+final class RunLabels {
+
+    private final Lettering lettering;
+    private final Thickness thickness;
+
+    RunLabels(Lettering lettering, Thickness thickness) {
+        this.lettering = lettering;
+        this.thickness = thickness;
+    }
+
+    /**
+     * The texts of a run.
+     *
+     * @param near where the breakout it is drawn from lies; off the run's own level when a person has moved it
+     */
+    List<Item> of(Board.Run run, Point near) {
+        if (run.text().length().isEmpty()) {
+            return List.of();
+        }
+        double lengthMm = run.from().distanceMm(run.to());
+        boolean beside = lengthMm < run.text().widthMm() - 1
+                && Math.abs(near.yMm() - run.to().yMm()) > lengthMm;
+        return beside ? beside(run, near) : along(run);
+    }
+
+    private List<Item> along(Board.Run run) {
+        List<Item> items = new ArrayList<>();
+        boolean rightwards = run.from().xMm() <= run.to().xMm();
+        double left = Math.min(run.from().xMm(), run.to().xMm()) + inset(rightwards ? run.near() : run.far());
+        double right = Math.max(run.from().xMm(), run.to().xMm()) - inset(rightwards ? run.far() : run.near());
+        double half = thickness.bodyMm(run.tie().id()) / 2;
+        double above = run.from().yMm() - half - 0.9;
+        double below = run.from().yMm() + half + 0.8 + RunTexts.SMALL_MM;
+        Text length = length(run, new Point(left, above));
+        items.add(number(length, run));
+        double next = left + length.widthMm() + RunTexts.BETWEEN_MM;
+        items.add(number(small(run.text().soft(), new Point(next, above), Anchor.START, Ink.SOFT_TEXT), run));
+        String atLeft = rightwards ? run.text().near() : run.text().far();
+        String atRight = rightwards ? run.text().far() : run.text().near();
+        String leftId = (rightwards ? run.near() : run.far()).value();
+        String rightId = (rightwards ? run.far() : run.near()).value();
+        double after = left;
+        if (!atLeft.isEmpty()) {
+            items.add(breakout(atLeft, new Point(left, below), Anchor.START, leftId));
+            after += lettering.widthMm(atLeft, Weight.REGULAR, RunTexts.SMALL_MM) + RunTexts.BETWEEN_MM;
+        }
+        if (!atRight.isEmpty()) {
+            items.add(breakout(atRight, new Point(right, below), Anchor.END, rightId));
+        }
+        Point at = new Point(after, below);
+        run.text().number().ifPresent(text -> items.add(number(small(text, at, Anchor.START, Ink.TEXT), run)));
+        return items;
+    }
+
+    /** Beside the upright part, near the far breakout, one text below the other. */
+    private List<Item> beside(Board.Run run, Point near) {
+        List<Item> items = new ArrayList<>();
+        boolean down = near.yMm() < run.to().yMm();
+        double x = run.from().xMm() + inset(run.near());
+        double step = 3;
+        double lines = run.text().number().isPresent() ? 4 : 3;
+        double y = down ? run.to().yMm() - 3 - (lines - 1) * step : run.to().yMm() + 3 + RunTexts.LENGTH_MM;
+        items.add(number(length(run, new Point(x, y)), run));
+        items.add(number(small(run.text().soft(), new Point(x, y + step), Anchor.START, Ink.SOFT_TEXT), run));
+        items.add(breakout(
+                run.text().far(),
+                new Point(x, y + 2 * step),
+                Anchor.START,
+                run.far().value()));
+        Point last = new Point(x, y + 3 * step);
+        run.text().number().ifPresent(text -> items.add(number(small(text, last, Anchor.START, Ink.TEXT), run)));
+        return items;
+    }
+
+    /** The name of a breakout. */
+    Item breakout(String text, Point at, Anchor anchor, String id) {
+        return Item.of(Layer.NUMBERS, small(text, at, anchor, Ink.SOFT_TEXT), id, "breakout " + text);
+    }
+
+    /** A segment in plain words. */
+    String describe(Board.Run run) {
+        return "segment " + run.tie().id() + ", " + run.text().length() + ", "
+                + Words.count(thickness.count(run.tie().id()), "wire")
+                + run.text().number().map(number -> ", " + number).orElse("");
+    }
+
+    private double inset(org.ohmloom.model.BreakoutId joint) {
+        return RunTexts.INSET_MM + thickness.bodyMm(joint.value()) / 2;
+    }
+
+    private Text length(Board.Run run, Point at) {
+        return lettering.text(run.text().length(), at, RunTexts.LENGTH_MM, Anchor.START, Weight.BOLD, Ink.TEXT);
+    }
+
+    private Text small(String text, Point at, Anchor anchor, Ink ink) {
+        return lettering.text(text, at, RunTexts.SMALL_MM, anchor, Weight.REGULAR, ink);
+    }
+
+    private Item number(Text text, Board.Run run) {
+        return Item.of(Layer.NUMBERS, text, run.tie().id(), describe(run));
+    }
+}

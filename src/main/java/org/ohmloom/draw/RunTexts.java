@@ -1,0 +1,103 @@
+package org.ohmloom.draw;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ohmloom.model.Breakout;
+import org.ohmloom.model.BreakoutId;
+import org.ohmloom.model.Covering;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Place;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.WireId;
+import org.ohmloom.units.Formats;
+
+/** What is written along the ties and at the breakouts, and how much room that needs. */
+final class RunTexts {
+
+    static final double LENGTH_MM = 2.0;
+    static final double SMALL_MM = 1.8;
+    static final double INSET_MM = 2;
+    static final double BETWEEN_MM = 1.5;
+
+    private static final double LEAST_RUN_MM = 16;
+    private static final double MOST_NAME_MM = 26;
+
+    private final Harness harness;
+    private final Figures figures;
+    private final Lettering lettering;
+    private final Map<String, List<WireId>> wiresOf;
+
+    RunTexts(Harness harness, Figures figures, Lettering lettering, Map<String, List<WireId>> wiresOf) {
+        this.harness = harness;
+        this.figures = figures;
+        this.lettering = lettering;
+        this.wiresOf = wiresOf;
+    }
+
+    /**
+     * The texts of a tie.
+     *
+     * @param towards   the breakout it leads to
+     * @param branching whether the harness branches there
+     * @param first     whether the breakout it comes from is named by no other tie
+     */
+    RunText of(Tie tie, BreakoutId towards, boolean branching, boolean first) {
+        if (tie.segment().isEmpty()) {
+            return new RunText("", "", Optional.empty(), "", "", 0);
+        }
+        String near = first ? joint(tie.other(towards), true) : "";
+        String far = joint(towards, branching);
+        String length = Formats.millimetres(tie.lengthMetres() * 1000);
+        String covering =
+                tie.segment().get().covering().map(each -> " " + covering(each)).orElse("");
+        String zone = tie.segment().get().zone().map(each -> " " + each).orElse("");
+        String soft = tie.id() + zone + covering;
+        Optional<String> number = figures.ofBundle(wiresOf.getOrDefault(tie.id(), List.of()));
+        double above = lettering.widthMm(length, Weight.BOLD, LENGTH_MM)
+                + BETWEEN_MM
+                + lettering.widthMm(soft, Weight.REGULAR, SMALL_MM);
+        double below = number.map(text -> lettering.widthMm(text, Weight.REGULAR, SMALL_MM) + BETWEEN_MM)
+                        .orElse(0.0)
+                + (first ? lettering.widthMm(near, Weight.REGULAR, SMALL_MM) + BETWEEN_MM : 0)
+                + lettering.widthMm(far, Weight.REGULAR, SMALL_MM);
+        double width = Math.max(LEAST_RUN_MM, Math.max(above, below) + 2 * INSET_MM);
+        return new RunText(length, soft, number, near, far, width);
+    }
+
+    /** What is written at a breakout: its id, and its name where the harness branches. */
+    String joint(BreakoutId id, boolean branching) {
+        Breakout breakout = harness.breakouts().get(id);
+        return branching ? lettering.cut(Spot.name(breakout), Weight.REGULAR, SMALL_MM, MOST_NAME_MM) : id.value();
+    }
+
+    /** Extra run for the splices along a segment, mm: each needs its own label. */
+    double splicesMm(Tie tie) {
+        return splices(tie).stream()
+                .mapToDouble(splice -> Math.max(8, lettering.widthMm(splice.id().value(), Weight.BOLD, SMALL_MM) + 3))
+                .sum();
+    }
+
+    /** Splices along a tie, nearest to its {@code from} end first. */
+    List<Splice> splices(Tie tie) {
+        return harness.splices().all().stream()
+                .filter(splice -> splice.place()
+                        .filter(place -> place instanceof Place.OnSegment on
+                                && tie.segment().isPresent()
+                                && on.segment().equals(tie.segment().get().id()))
+                        .isPresent())
+                .sorted(java.util.Comparator.comparingDouble(
+                        splice -> ((Place.OnSegment) splice.place().orElseThrow()).distanceMetres()))
+                .toList();
+    }
+
+    private static String covering(Covering covering) {
+        return switch (covering.kind()) {
+            case TAPE -> "tape";
+            case BRAIDED_SLEEVE -> "braid";
+            case CONDUIT -> "conduit";
+            case HEAT_SHRINK -> "heat shrink";
+            case TUBE -> "tube";
+        };
+    }
+}

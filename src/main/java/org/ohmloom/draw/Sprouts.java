@@ -1,0 +1,92 @@
+package org.ohmloom.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.model.BreakoutId;
+import org.ohmloom.model.Harness;
+
+/** Measures what hangs at each breakout of a tree, from the ends inwards. */
+final class Sprouts {
+
+    static final double SPUR_MM = 7;
+
+    private static final double LEAST_ROW_MM = 9;
+
+    private final Harness harness;
+    private final Stations stations;
+    private final RunTexts texts;
+    private final Thickness thickness;
+    private final Lettering lettering;
+
+    Sprouts(Harness harness, Stations stations, RunTexts texts, Thickness thickness, Lettering lettering) {
+        this.harness = harness;
+        this.stations = stations;
+        this.texts = texts;
+        this.thickness = thickness;
+        this.lettering = lettering;
+    }
+
+    /** The rows at a breakout: its cards, the ends of loops, the ties that lead away from it but for those left out. */
+    List<Twig> twigs(Tree tree, BreakoutId at, List<Tie> without) {
+        List<Twig> twigs = new ArrayList<>();
+        for (Card card : stations.at(at)) {
+            twigs.add(card(card));
+        }
+        for (Tie loop : tree.loops()) {
+            if (loop.touches(at) && loop.segment().isPresent()) {
+                twigs.add(card(stations.maker()
+                        .continuation(
+                                loop.segment().get(),
+                                Spot.name(harness.breakouts().get(loop.other(at))))));
+            }
+        }
+        for (Tie tie : tree.at(at)) {
+            if (!without.contains(tie)) {
+                twigs.add(tie(tree, tie, at));
+            }
+        }
+        return twigs;
+    }
+
+    private Twig card(Card card) {
+        double body = thickness.bodyMm(card.element());
+        double height = Math.max(card.heightMm(), card.tabs().isEmpty() ? body + 1 : 0);
+        return new Twig(Optional.of(card), Optional.empty(), Optional.empty(), SPUR_MM, 0, height, height / 2);
+    }
+
+    private Twig tie(Tree tree, Tie tie, BreakoutId near) {
+        BreakoutId far = tie.other(near);
+        List<Twig> rows = twigs(tree, far, List.of(tie));
+        Bush beyond = Bush.of(far, rows);
+        if (rows.isEmpty()) {
+            double name = lettering.widthMm(texts.joint(far, true), Weight.REGULAR, RunTexts.SMALL_MM);
+            beyond = new Bush(far, List.of(), name + 3, 0);
+        }
+        double height = Math.max(beyond.heightMm(), LEAST_ROW_MM + thickness.bodyMm(tie.id()));
+        double line = (height - beyond.heightMm()) / 2 + beyond.middleMm();
+        return new Twig(
+                Optional.empty(),
+                Optional.of(tie),
+                Optional.of(beyond),
+                runMm(tie, near, rows.size() > 1, false),
+                0,
+                height,
+                line);
+    }
+
+    /** Length a tie is drawn with, mm. */
+    double runMm(Tie tie, BreakoutId near, boolean branching, boolean first) {
+        BreakoutId far = tie.other(near);
+        double bars = thickness.bodyMm(near.value()) / 2 + thickness.bodyMm(far.value()) / 2;
+        if (tie.segment().isEmpty()) {
+            return tie.pair().stream()
+                            .mapToDouble(each ->
+                                    stations.maker().tabWidthMm(stations.maker().tab(each)))
+                            .sum()
+                    + 2 * SPUR_MM
+                    + bars;
+        }
+        return texts.of(tie, far, branching, first).widthMm() + texts.splicesMm(tie) + bars;
+    }
+}
