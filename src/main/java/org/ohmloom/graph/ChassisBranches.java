@@ -1,6 +1,5 @@
 package org.ohmloom.graph;
 
-import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -10,6 +9,7 @@ import org.ohmloom.model.ChassisPath;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.units.Formats;
 
 /**
  * Branches of chassis bodies.
@@ -59,20 +59,27 @@ final class ChassisBranches {
                     body.id(),
                     body.rule().map(rule -> rule.toMiddleOhms()).orElse(0.0));
         }
-        if (body.rule().isPresent()) {
-            network.assume(
-                    body.id(),
-                    "Chassis body " + body.id() + " is taken as a star: "
-                            + body.rule().get().toMiddleOhms() + " ohm from each of " + names(heads)
-                            + " to its middle.",
-                    body.rule().get().source());
-        } else if (heads.size() > 1) {
-            network.assume(
-                    body.id(),
-                    "No resistance is entered in chassis body " + body.id() + " between " + names(heads)
-                            + ": taken as 0 ohm.",
-                    Assumption.COMMON_PRACTICE);
+        if (heads.size() > 1) {
+            assume(
+                    body,
+                    String.join(", ", heads.stream().map(GroundPointId::value).toList()));
         }
+    }
+
+    private void assume(ChassisBody body, String heads) {
+        body.rule()
+                .ifPresentOrElse(
+                        rule -> network.assume(
+                                body.id(),
+                                "Chassis body " + body.id() + " is taken as a star: "
+                                        + Formats.ohms(rule.toMiddleOhms()) + " from each of " + heads
+                                        + " to its middle.",
+                                rule.source()),
+                        () -> network.assume(
+                                body.id(),
+                                "No resistance is entered in chassis body " + body.id() + " between " + heads
+                                        + ": taken as " + Formats.ohms(0) + ".",
+                                Assumption.COMMON_PRACTICE));
     }
 
     /** The first ground point of each group that entered paths hold together; a group may be a single one. */
@@ -91,10 +98,5 @@ final class ChassisBranches {
             headOf.replaceAll((id, old) -> old.equals(one) || old.equals(other) ? head : old);
         }
         return new TreeSet<>(headOf.values());
-    }
-
-    private static String names(SortedSet<GroundPointId> heads) {
-        List<String> names = heads.stream().map(GroundPointId::value).toList();
-        return String.join(", ", names);
     }
 }

@@ -6,6 +6,7 @@ import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
+import org.ohmloom.units.Formats;
 
 /**
  * Branches of a control unit.
@@ -98,7 +99,8 @@ final class ControlUnitBranches {
                 draft.network().state().setting(output), pin.onOhms().orElse(FALLBACK_ON_OHMS));
         if (pin.onOhms().isEmpty() && !(law instanceof Law.Open)) {
             draft.assume(
-                    "Output " + output + " states no on-state resistance: taken as " + FALLBACK_ON_OHMS + " ohm.",
+                    "Output " + output + " states no on-state resistance: taken as " + Formats.ohms(FALLBACK_ON_OHMS)
+                            + ".",
                     Assumption.COMMON_PRACTICE);
         }
         return law;

@@ -1,10 +1,10 @@
 package org.ohmloom.graph;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Setting;
 import org.ohmloom.tables.CitedValue;
+import org.ohmloom.units.Formats;
 
 /**
  * Branches of fuses and breakers: their measured resistance, else the typical cold resistance of their type and rating,
@@ -33,13 +33,9 @@ final class ProtectiveBranches {
         Optional<CitedValue> listed = fuseOhms.coldOhms(device.series(), device.ratingAmps());
         double ohms = listed.map(CitedValue::value).orElse(FALLBACK_DROP_VOLTS / device.ratingAmps());
         draft.assume(
-                String.format(
-                        Locale.ROOT,
-                        "The resistance of %s, %s %s A, was not measured: taken as %.3g ohm.",
-                        draft.component().id(),
-                        device.series(),
-                        device.ratingAmps(),
-                        ohms),
+                "The resistance of " + draft.component().id() + ", " + device.series() + " "
+                        + Formats.amps(device.ratingAmps()) + ", was not measured: taken as "
+                        + Formats.ohms(ohms) + ".",
                 listed.map(value -> value.citation().text()).orElse(Assumption.COMMON_PRACTICE));
         return ohms;
     }

@@ -26,7 +26,7 @@ class ChassisBranchesTest {
         assertEquals("G4 to FRAME", ends(network, "G4.joint"));
         Assumption assumption = network.assumptions().get(0);
         assertEquals(
-                "No resistance is entered in chassis body FRAME between G1, G2, G3, G4: taken as 0 ohm.",
+                "No resistance is entered in chassis body FRAME between G1, G2, G3, G4: taken as 0 Ω.",
                 assumption.text());
         assertEquals(Assumption.COMMON_PRACTICE, assumption.source());
     }
