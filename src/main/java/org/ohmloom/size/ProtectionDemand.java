@@ -23,7 +23,7 @@ final class ProtectionDemand {
         List<ComponentId> devices = facts.devices(wire);
         Optional<ComponentId> largest = devices.stream().max(Comparator.comparingDouble(id -> rating(facts, id)));
         if (largest.isEmpty()) {
-            return Demand.none(Governor.PROTECTION, family, "no protective device upstream");
+            return Demand.none(Governor.PROTECTION, family, "relies on no protective device of its own");
         }
         ComponentId id = largest.get();
         Predicate<ConductorRow> fits = row -> devices.stream()
@@ -32,13 +32,13 @@ final class ProtectionDemand {
                         rating(facts, each),
                         row.gauge(),
                         facts.ampacityAmps(wire, row.gauge())));
-        String behind =
-                "behind " + id + ", " + Formats.amps(rating(facts, id)) + "; the basis allows " + allowance.words();
+        String relies =
+                "relies on " + id + ", " + Formats.amps(rating(facts, id)) + "; the basis allows " + allowance.words();
         return Demand.smallest(family, fits)
-                .map(row -> met(facts, allowance, wire, row, id, behind, fits))
+                .map(row -> met(facts, allowance, wire, row, id, relies, fits))
                 .orElseGet(() -> Demand.unmet(
                         Governor.PROTECTION,
-                        behind + "; even the largest size is too thin"
+                        relies + "; even the largest size is too thin"
                                 + carries(facts, wire, Demand.largest(family)) + "; "
                                 + allowance.citation().text(),
                         allowance.citation()));
@@ -50,7 +50,7 @@ final class ProtectionDemand {
             Wire wire,
             ConductorRow row,
             ComponentId id,
-            String behind,
+            String relies,
             Predicate<ConductorRow> fits) {
         ProtectiveDevice device = facts.device(id).orElseThrow();
         Citation citation = facts.family(wire).rows().stream()
@@ -60,7 +60,7 @@ final class ProtectionDemand {
                         device, device.ratingAmps(), next.gauge(), facts.ampacityAmps(wire, next.gauge())))
                 .orElse(allowance.citation());
         return Demand.met(
-                Governor.PROTECTION, row, behind + carries(facts, wire, row) + "; " + citation.text(), citation, fits);
+                Governor.PROTECTION, row, relies + carries(facts, wire, row) + "; " + citation.text(), citation, fits);
     }
 
     private static String carries(SizingFacts facts, Wire wire, ConductorRow row) {

@@ -26,12 +26,14 @@ final class SizingFacts {
     private final Ampacities ampacities;
     private final WorstCurrents worst;
     private final LoadedConductors loaded;
+    private final ReturnDevices returns;
 
     SizingFacts(SizingInput input) {
         this.input = input;
         Harness harness = input.harness();
         resistance = new ConductorResistance(input.tables(), input.basis());
         ampacities = new Ampacities(harness, input.tables(), input.basis(), input.routes());
+        returns = new ReturnDevices(input);
         worst = new WorstCurrents(input.solutions(), ContinuousStates.of(harness));
         Map<WireId, Double> amps = new HashMap<>();
         harness.wires().ids().forEach(id -> amps.put(id, worst.of(id).amps()));
@@ -88,11 +90,11 @@ final class SizingFacts {
         return row.ohmsPerMetreAt20Celsius() * resistance.ratio(celsius(wire, row.gauge()));
     }
 
-    /** The protective devices a wire relies on that are there. */
+    /** The protective devices a wire relies on: those upstream, for a return the one that limits its loads. */
     List<ComponentId> devices(Wire wire) {
-        return input.upstream().nearest(wire.id()).stream()
-                .filter(id -> device(id).isPresent())
-                .toList();
+        List<ComponentId> upstream = input.upstream().of(wire.id());
+        return (upstream.isEmpty() ? returns.of(wire.id()) : upstream)
+                .stream().filter(id -> device(id).isPresent()).toList();
     }
 
     /** The protective device of that identity. */

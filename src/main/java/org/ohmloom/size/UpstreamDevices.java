@@ -1,7 +1,16 @@
 package org.ohmloom.size;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.ohmloom.graph.Guard;
+import org.ohmloom.graph.Upstream;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.WireId;
 
 /** Tells which protective devices a wire relies on. */
@@ -12,8 +21,38 @@ public interface UpstreamDevices {
     UpstreamDevices NONE = wire -> List.of();
 
     /**
-     * The nearest protective device on each way from a source to the wire; the ratings of all of them must suit its
-     * conductor. Empty when a way leads to it without any, and for a wire no source reaches but through a load.
+     * The protective devices whose ratings, each by itself, must suit the conductor of a wire; empty for a wire without
+     * any and for a return. Where feeds behind several devices are joined, all of them are named.
      */
-    List<ComponentId> nearest(WireId wire);
+    List<ComponentId> of(WireId wire);
+
+    /**
+     * Taken from the feeds of a harness, for each source that can feed the wire: the device of the smallest rating among
+     * those that stand on every way from it, or the last devices of all ways when none of those is larger. A source
+     * with a way past all devices adds none.
+     */
+    static UpstreamDevices of(Harness harness, Upstream upstream) {
+        return wire -> {
+            SortedSet<ComponentId> devices = new TreeSet<>();
+            upstream.guards(wire).forEach(guard -> devices.addAll(effective(harness, guard)));
+            return List.copyOf(devices);
+        };
+    }
+
+    private static List<ComponentId> effective(Harness harness, Guard guard) {
+        Comparator<ComponentId> byRating = Comparator.comparingDouble(id -> ratingAmps(harness, id));
+        Optional<ComponentId> inSeries = guard.inSeries().stream().min(byRating);
+        Optional<ComponentId> largestLast = guard.nearest().stream().max(byRating);
+        return inSeries.filter(id -> largestLast.isEmpty() || byRating.compare(id, largestLast.get()) <= 0)
+                .map(List::of)
+                .orElseGet(() -> new ArrayList<>(guard.nearest()));
+    }
+
+    private static double ratingAmps(Harness harness, ComponentId id) {
+        return harness.components()
+                .find(id)
+                .filter(component -> component.device() instanceof ProtectiveDevice)
+                .map(component -> ((ProtectiveDevice) component.device()).ratingAmps())
+                .orElse(Double.POSITIVE_INFINITY);
+    }
 }

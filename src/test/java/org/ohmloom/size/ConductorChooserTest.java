@@ -128,6 +128,16 @@ class ConductorChooserTest {
     }
 
     @Test
+    void aReturnBearsWhatTheFuseOfItsOnlyLoadLetsThrough() {
+        // 2 A, but a 15 A fuse: 0.75 mm2 (18.9 A) on the feed and on the way back
+        FedLoad fed = new FedLoad(road(), 2, 0.6, 0.02, FedLoad.fuse(15)).wire("R1", 0.5);
+        SizingInput input = fed.input(fed.largest(), UpstreamDevices.NONE);
+        ConductorChoice choice = new ConductorChooser(input).chooseAll().get(new WireId("R1"));
+        assertEquals(Optional.of(Gauge.metric(0.75)), choice.gauge());
+        assertTrue(choice.governing().reason().startsWith("relies on F, 15 A"));
+    }
+
+    @Test
     void theMechanicalMinimumGovernsAShortWireWithLittleCurrent() {
         // 33 CFR 183.425: no single conductor below 16 AWG
         FedLoad fed = new FedLoad(craft(), 1, 1.2, 0.05, FedLoad.fuse(2)).wire("W1", 0.5);

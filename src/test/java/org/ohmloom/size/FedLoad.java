@@ -40,7 +40,8 @@ import org.ohmloom.units.Gauge;
 
 /**
  * One load of constant current L, fed over the fuse F and wires in series, worked out by Ohm's law: every wire loses
- * I x listed resistance at 20 C, the fuse loses what it is told to. The wires are loose ends; only their ids matter.
+ * I x listed resistance at 20 C, the fuse loses what it is told to. The wires are loose ends; only their ids matter:
+ * one that begins with R lies on the way back.
  */
 final class FedLoad {
     static final ComponentId FUSE = new ComponentId("F");
@@ -96,7 +97,7 @@ final class FedLoad {
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.of(lengthMetres),
-                SignalClass.FEED,
+                id.startsWith("R") ? SignalClass.RETURN : SignalClass.FEED,
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty(),
@@ -121,10 +122,14 @@ final class FedLoad {
 
     /** The input with sizes solved as given, all wires relying on the fuse. */
     SizingInput input(ProvisionalSizes sizes) {
+        return input(sizes, wire -> List.of(FUSE));
+    }
+
+    /** The input with sizes solved as given. */
+    SizingInput input(ProvisionalSizes sizes, UpstreamDevices upstream) {
         SortedMap<StateId, Solution> solutions = new TreeMap<>();
         solutions.put(STATE, solution(sizes));
-        return new SizingInput(
-                harness(), tables, basis(), new Routes(new TreeMap<>()), solutions, wire -> List.of(FUSE));
+        return new SizingInput(harness(), tables, basis(), new Routes(new TreeMap<>()), solutions, upstream);
     }
 
     ProvisionalSizes largest() {
@@ -139,6 +144,7 @@ final class FedLoad {
         ConductorResistance resistance = new ConductorResistance(tables, basis());
         SortedMap<BranchId, BranchFlow> flows = new TreeMap<>();
         List<BranchId> way = new ArrayList<>();
+        List<BranchId> back = new ArrayList<>();
         double drop = fuseVolts;
         put(flows, "F", BranchKind.FUSE, Optional.of(FUSE), 0, fuseVolts);
         way.add(new BranchId("F"));
@@ -146,24 +152,13 @@ final class FedLoad {
         for (Wire wire : wires.values()) {
             double volts = amps * resistance.ohms(wire, sizes.gauge(wire), wire.lengthMetres(), 20);
             put(flows, wire.id().value(), BranchKind.WIRE, Optional.empty(), point++, volts);
-            way.add(new BranchId(wire.id().value()));
+            (wire.signalClass() == SignalClass.RETURN ? back : way)
+                    .add(new BranchId(wire.id().value()));
             drop += volts;
         }
         double volts = rules.nominalVolts() - drop;
         LoadVolts load = new LoadVolts(
-                LOAD,
-                new ComponentId("B"),
-                amps,
-                volts,
-                drop,
-                0,
-                0,
-                fuseVolts,
-                volts,
-                drop,
-                limitVolts,
-                way,
-                List.of());
+                LOAD, new ComponentId("B"), amps, volts, drop, 0, 0, fuseVolts, volts, drop, limitVolts, way, back);
         Network network =
                 new Network(STATE, new TreeMap<PointId, String>().navigableKeySet(), new TreeMap<>(), Optional.empty());
         return new Solution(
