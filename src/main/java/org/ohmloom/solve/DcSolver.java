@@ -1,0 +1,36 @@
+package org.ohmloom.solve;
+
+import java.util.function.BooleanSupplier;
+import org.ohmloom.graph.Network;
+import org.ohmloom.model.Harness;
+
+/**
+ * Solves a harness in one operating state: {@link NetworkSolver} for currents and voltages, {@link LoadVoltsStudy} for what
+ * reaches each load, {@link ResidualCheck} for how far to trust it.
+ */
+public final class DcSolver {
+
+    private DcSolver() {}
+
+    /**
+     * Solves the network of a harness.
+     *
+     * @param network   the harness as a network in one operating state
+     * @param harness   the harness, for its loads and their limits
+     * @param cancelled asked now and then; true stops the solution
+     * @throws java.util.concurrent.CancellationException when asked to stop
+     */
+    public static Solution solve(Network network, Harness harness, BooleanSupplier cancelled) {
+        NetworkSolution solved = NetworkSolver.solve(network, cancelled);
+        ResidualCheck check = ResidualCheck.of(solved.flows().values(), solved.volts());
+        return new Solution(
+                network,
+                solved.islands(),
+                solved.islandOf(),
+                solved.volts(),
+                solved.flows(),
+                LoadVoltsStudy.of(solved, harness),
+                check.amps(),
+                check.volts());
+    }
+}

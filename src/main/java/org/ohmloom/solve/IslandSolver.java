@@ -1,0 +1,91 @@
+package org.ohmloom.solve;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Solves one island in one moment.
+ *
+ * <ol>
+ *   <li>All loads that hold their power sleep. The rest never draws less at more voltage, so there is a balance, and
+ *       {@link Newton} finds it, first with leaky branches, then with {@link Leak#FINAL_SIEMENS}.
+ *   <li>Loads that hold their power and see at least {@link DrawnPower#WAKE_VOLTS} wake. From the voltages without them, the
+ *       highest there can be, Newton's method comes down upon the upper, stable operating point.
+ *   <li>Where it finds none {@link PowerLimit} raises the power step by step, to be sure and to name the cause.
+ * </ol>
+ *
+ * <p>Keeps its last voltages to start from when it is asked again.
+ */
+final class IslandSolver {
+
+    private final Circuit circuit;
+    private final Newton newton;
+    private final Regulation regulation;
+    private Optional<Precise[]> lastOpen = Optional.empty();
+    private Optional<Precise[]> lastFull = Optional.empty();
+
+    IslandSolver(Circuit circuit, BooleanSupplier cancelled) {
+        this.circuit = circuit;
+        this.newton = new Newton(circuit, cancelled);
+        this.regulation = new Regulation(circuit, newton);
+    }
+
+    /**
+     * Solves for the given characteristics, one for each branch of the circuit.
+     *
+     * @return voltages and currents, or why there are none
+     */
+    IslandMoment solve(Characteristic[] laws) {
+        Characteristic[] fed = Feeding.withoutUnfed(circuit, laws);
+        Characteristic[] sleeping = fed.clone();
+        Arrays.setAll(sleeping, each -> fed[each] instanceof DrawnPower ? Asleep.ASLEEP : fed[each]);
+        Newton.Result open = search(sleeping);
+        if (open.end() != Newton.End.BALANCED) {
+            return IslandMoment.failed(Failure.of(circuit, sleeping, open));
+        }
+        lastOpen = Optional.of(open.volts());
+        Characteristic[] awake = Feeding.awake(circuit, fed, open.volts());
+        if (Arrays.stream(awake).noneMatch(DrawnPower.class::isInstance)) {
+            return moment(awake, open.volts());
+        }
+        Newton.Result full = regulation.settle(awake, lastFull.orElse(open.volts()));
+        if (full.end() != Newton.End.BALANCED || PowerLimit.isCollapsed(circuit, awake, full.volts())) {
+            lastFull = Optional.empty();
+            PowerLimit limit = PowerLimit.find(circuit, regulation, awake, open.volts());
+            if (limit.shareFraction() < 1) {
+                return IslandMoment.failed(limit.failure(circuit, awake));
+            }
+            full = new Newton.Result(Newton.End.BALANCED, limit.volts(), 0);
+        }
+        lastFull = Optional.of(full.volts());
+        return moment(awake, full.volts());
+    }
+
+    private Newton.Result search(Characteristic[] laws) {
+        if (lastOpen.isPresent()) {
+            Newton.Result again = regulation.settle(laws, lastOpen.get());
+            if (again.end() == Newton.End.BALANCED) {
+                return again;
+            }
+        }
+        Precise[] volts = circuit.flat();
+        if (!Arrays.stream(laws).allMatch(Characteristic::isLinear)) {
+            Characteristic[] soft = Regulation.softened(laws);
+            for (double leakSiemens : Leak.STAGES_SIEMENS) {
+                volts = newton.approach(soft, leakSiemens, volts).volts();
+            }
+            regulation.guess(soft, volts);
+        }
+        return regulation.settle(laws, volts);
+    }
+
+    private IslandMoment moment(Characteristic[] laws, Precise[] volts) {
+        Characteristic[] held = regulation.held(laws);
+        Precise[] amps = new Precise[held.length];
+        Arrays.setAll(amps, branch -> held[branch].amps(circuit.along(branch, volts)));
+        return IdealSources.loop(circuit, held)
+                .map(IslandMoment::failed)
+                .orElseGet(() -> IslandMoment.solved(volts, amps));
+    }
+}

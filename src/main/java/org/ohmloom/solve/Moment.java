@@ -1,0 +1,124 @@
+package org.ohmloom.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Law;
+
+/**
+ * Solves all powered islands in one stretch of the period.
+ *
+ * <p>A converter takes from one island what it gives in another, or in the same. Each round solves the islands with what the
+ * outputs gave in the round before; rounds repeat until the outputs agree with them to 13 digits. Usually the output's
+ * island does not notice its input at all and the second round is the last; through a common ground wire it does a
+ * little, and each round gains some digits.
+ */
+final class Moment {
+
+    private static final int MOST_ROUNDS = 100;
+
+    private final List<Optional<Circuit>> circuits;
+    private final Period period;
+    private final List<Optional<IslandSolver>> solvers = new ArrayList<>();
+    private final List<Optional<IslandMoment>> results = new ArrayList<>();
+
+    /**
+     * Prepares a moment.
+     *
+     * @param circuits  circuit of each island that is powered
+     * @param period    the stretch of the period
+     * @param cancelled asks to stop
+     */
+    Moment(List<Optional<Circuit>> circuits, Period period, BooleanSupplier cancelled) {
+        this.circuits = circuits;
+        this.period = period;
+        for (Optional<Circuit> circuit : circuits) {
+            solvers.add(circuit.map(each -> new IslandSolver(each, cancelled)));
+            results.add(Optional.empty());
+        }
+    }
+
+    /** Solves; one result for each island that is powered. */
+    List<Optional<IslandMoment>> solve() {
+        Outputs outputs = new Outputs();
+        for (int island = 0; island < circuits.size(); island++) {
+            solve(island, outputs);
+        }
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            Outputs now = given();
+            if (unsettled(outputs, now).isEmpty()) {
+                return results;
+            }
+            outputs = now;
+            for (int island = 0; island < circuits.size(); island++) {
+                if (!inputs(island).isEmpty()) {
+                    solve(island, outputs);
+                }
+            }
+        }
+        giveUp(unsettled(outputs, given()));
+        return results;
+    }
+
+    private void solve(int island, Outputs outputs) {
+        if (circuits.get(island).isPresent()) {
+            Characteristic[] laws = Characteristics.of(circuits.get(island).get(), period, outputs);
+            results.set(island, solvers.get(island).map(solver -> solver.solve(laws)));
+        }
+    }
+
+    private Outputs given() {
+        Outputs outputs = new Outputs();
+        for (int island = 0; island < circuits.size(); island++) {
+            Optional<IslandMoment> result = results.get(island).filter(each -> each.failure().isEmpty());
+            if (result.isPresent()) {
+                Circuit circuit = circuits.get(island).get();
+                for (int branch = 0; branch < circuit.branches().size(); branch++) {
+                    if (circuit.branches().get(branch).law() instanceof Law.VoltageSource) {
+                        double amps = result.get().amps()[branch].value();
+                        double volts =
+                                -circuit.along(branch, result.get().volts()).value();
+                        outputs.put(circuit.branches().get(branch).id(), volts * amps, amps);
+                    }
+                }
+            }
+        }
+        return outputs;
+    }
+
+    /** The inputs whose outputs give something else than they were solved with. */
+    private List<Branch> unsettled(Outputs before, Outputs now) {
+        List<Branch> unsettled = new ArrayList<>();
+        for (int island = 0; island < circuits.size(); island++) {
+            for (Branch input : inputs(island)) {
+                BranchId output = input.law() instanceof Law.PowerOf power
+                        ? power.output()
+                        : ((Law.CurrentOf) input.law()).output();
+                if (!before.of(output).agreesWith(now.of(output))) {
+                    unsettled.add(input);
+                }
+            }
+        }
+        return unsettled;
+    }
+
+    private List<Branch> inputs(int island) {
+        return circuits.get(island).map(Circuit::branches).orElse(List.of()).stream()
+                .filter(branch -> branch.law() instanceof Law.PowerOf || branch.law() instanceof Law.CurrentOf)
+                .toList();
+    }
+
+    private void giveUp(List<Branch> unsettled) {
+        for (int island = 0; island < circuits.size(); island++) {
+            for (Branch input : inputs(island)) {
+                if (unsettled.contains(input)) {
+                    results.set(island, Optional.of(IslandMoment.failed(Failure.circling(input))));
+                    break;
+                }
+            }
+        }
+    }
+}

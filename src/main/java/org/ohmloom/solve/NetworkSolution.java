@@ -1,0 +1,36 @@
+package org.ohmloom.solve;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Network;
+import org.ohmloom.graph.PointId;
+
+/**
+ * The solved network without what needs the harness.
+ *
+ * @param network  the network it is the solution of
+ * @param islands  islands in order
+ * @param islandOf id of the island of every point
+ * @param volts    mean voltage of every point that has one, V
+ * @param onVolts  voltage of the same points while every duty-cycled output is on, V
+ * @param flows    currents and voltages of every branch; relay contacts and fed outputs keep their own law there
+ */
+public record NetworkSolution(
+        Network network,
+        List<Island> islands,
+        SortedMap<PointId, String> islandOf,
+        SortedMap<PointId, Double> volts,
+        SortedMap<PointId, Double> onVolts,
+        SortedMap<BranchId, BranchFlow> flows) {
+
+    public NetworkSolution {
+        islands = List.copyOf(islands);
+        islandOf = Collections.unmodifiableSortedMap(new TreeMap<>(islandOf));
+        volts = Collections.unmodifiableSortedMap(new TreeMap<>(volts));
+        onVolts = Collections.unmodifiableSortedMap(new TreeMap<>(onVolts));
+        flows = Collections.unmodifiableSortedMap(new TreeMap<>(flows));
+    }
+}

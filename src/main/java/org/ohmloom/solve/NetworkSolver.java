@@ -1,0 +1,138 @@
+package org.ohmloom.solve;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Network;
+import org.ohmloom.graph.PointId;
+
+/**
+ * Solves a network: currents and voltages of every branch in one operating state.
+ *
+ * <p>From the outside in: {@link SwitchingSearch} decides relays and fed outputs, {@link IslandSplit} finds the islands,
+ * {@link Period} cuts the duty cycle into stretches, {@link Moment} solves all islands in one stretch, {@link IslandSolver}
+ * one of them, {@link Newton} its balance, {@link StarMesh} the linear network in it; {@link IslandAverage} puts the stretches
+ * together. Each stretch is taken as if the currents had settled in it: inductance is left out.
+ */
+public final class NetworkSolver {
+
+    private final Network network;
+    private final SwitchingSearch search;
+    private final Trial trial;
+    private final List<Island> islands = new ArrayList<>();
+    private final SortedMap<PointId, String> islandOf = new TreeMap<>();
+    private final SortedMap<PointId, Double> volts = new TreeMap<>();
+    private final SortedMap<PointId, Double> onVolts = new TreeMap<>();
+    private final SortedMap<BranchId, BranchFlow> flows = new TreeMap<>();
+
+    private NetworkSolver(Network network, BooleanSupplier cancelled) {
+        this.network = network;
+        search = new SwitchingSearch(network, cancelled);
+        trial = search.settle();
+    }
+
+    /**
+     * Solves a network.
+     *
+     * @param network   the network
+     * @param cancelled asked now and then; true stops the solution
+     * @throws java.util.concurrent.CancellationException when asked to stop
+     */
+    public static NetworkSolution solve(Network network, BooleanSupplier cancelled) {
+        return new NetworkSolver(network, cancelled).result();
+    }
+
+    private NetworkSolution result() {
+        for (IslandPart part : trial.islands()) {
+            part.points().forEach(point -> islandOf.put(point, part.id()));
+        }
+        Map<String, Failure> restless = restless();
+        Optional<PointId> main = trial.islands().stream()
+                .filter(IslandPart::isMain)
+                .flatMap(part -> part.datum().stream())
+                .findFirst();
+        for (int number = 0; number < trial.islands().size(); number++) {
+            IslandPart part = trial.islands().get(number);
+            Optional<Failure> failure =
+                    Optional.ofNullable(restless.get(part.id())).or(failureOf(number));
+            if (part.powered() && failure.isEmpty()) {
+                failure = publish(number, part);
+            }
+            islands.add(IslandSentence.of(part, failure, main));
+        }
+        nothingElsewhere();
+        return new NetworkSolution(network, islands, islandOf, volts, onVolts, flows);
+    }
+
+    private Supplier<Optional<Failure>> failureOf(int island) {
+        return () -> trial.failure(island);
+    }
+
+    /** Islands with a relay or fed output that found no rest. */
+    private Map<String, Failure> restless() {
+        Map<String, Failure> restless = new HashMap<>();
+        for (Branch branch : network.branches().values()) {
+            search.buzzing(branch).ifPresent(failure -> {
+                restless.putIfAbsent(islandOf.get(branch.from()), failure);
+                restless.putIfAbsent(islandOf.get(branch.to()), failure);
+            });
+        }
+        return restless;
+    }
+
+    /** Publishes an island, unless the check of its numbers fails. */
+    private Optional<Failure> publish(int number, IslandPart part) {
+        Circuit circuit = trial.circuit(number).orElseThrow();
+        IslandAverage average =
+                new IslandAverage(network, part.id(), circuit, trial.periods(), trial.moments(number));
+        List<BranchFlow> own = average.flows();
+        SortedMap<PointId, Double> ownVolts = new TreeMap<>();
+        put(circuit, average.meanVolts(), ownVolts);
+        ResidualCheck check = ResidualCheck.of(own, ownVolts);
+        if (!check.isWithinTolerances()) {
+            return Optional.of(Failure.unbalanced(check));
+        }
+        volts.putAll(ownVolts);
+        put(circuit, average.onVolts(), onVolts);
+        own.forEach(flow -> flows.put(flow.branch().id(), flow));
+        return Optional.empty();
+    }
+
+    private static void put(Circuit circuit, double[] values, Map<PointId, Double> target) {
+        target.put(circuit.datum(), 0.0);
+        for (int point = 0; point < values.length; point++) {
+            target.put(circuit.points().get(point), values[point]);
+        }
+    }
+
+    /** Branches without current: open ones, and all in islands without a solution. */
+    private void nothingElsewhere() {
+        Set<BranchId> silent = new HashSet<>(network.branches().keySet());
+        silent.removeAll(flows.keySet());
+        for (BranchId id : silent) {
+            Branch branch = network.branches().get(id);
+            String island = islandOf.get(branch.from());
+            boolean together = island.equals(islandOf.get(branch.to()));
+            double drop = together ? difference(branch, volts) : 0;
+            double onDrop = together ? difference(branch, onVolts) : 0;
+            flows.put(id, new BranchFlow(branch, island, OptionalDouble.empty(), 0, 0, 0, drop, onDrop, 0));
+        }
+    }
+
+    private static double difference(Branch branch, Map<PointId, Double> volts) {
+        Double from = volts.get(branch.from());
+        Double to = volts.get(branch.to());
+        return from == null || to == null ? 0 : from - to;
+    }
+}

@@ -1,0 +1,125 @@
+package org.ohmloom.solve;
+
+import java.util.Arrays;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Finds the voltages at which the currents of every point balance.
+ *
+ * <p>Newton's method: at the present voltages V every branch is replaced by its tangent, the linear network is solved by
+ * {@link StarMesh} for the step d that would balance the currents F, J d = -F, and V moves by a x d. For branches whose
+ * current never falls with the voltage the balance is the minimum of a convex function, the co-content of the network
+ * (Millar, Philosophical Magazine 42, 1951), whose slope along the step is F . d; where a whole step would climb out of the
+ * valley on the other side, a is sought so that the slope there has at most half its first size. So the method arrives
+ * from anywhere, also over the kinks of diodes and current limits.
+ *
+ * <p>F and V are {@link Precise}, J is not; near the balance each step then gains some 14 digits for straight branches, and
+ * the same loop that searches also polishes.
+ */
+final class Newton {
+
+    /** How a search ended. */
+    enum End {
+        /** The currents balance. */
+        BALANCED,
+        /** The tangents have no stable solution: loads that hold their power ask too much here. */
+        UNSTABLE,
+        /** A voltage beyond all bounds: a current has no way to go. */
+        ADRIFT,
+        /** Too many steps. */
+        LOST
+    }
+
+    /**
+     * The end of a search.
+     *
+     * @param end   how it ended
+     * @param volts voltage of each point, V
+     * @param ratio largest imbalance, see {@link Balance#ratio}
+     */
+    record Result(End end, Precise[] volts, double ratio) {}
+
+    private static final int MOST_STEPS = 300;
+    private static final int MOST_CUTS = 60;
+    private static final double BALANCED_RATIO = 1e-13;
+    private static final double NEARLY_BALANCED_RATIO = 1e-9;
+    private static final double CAREFUL_ABOVE_RATIO = 1e-7;
+    private static final double LONGEST_STEP_VOLTS = 1e4;
+    private static final double ADRIFT_VOLTS = 1e5;
+
+    private final Circuit circuit;
+    private final BooleanSupplier cancelled;
+
+    Newton(Circuit circuit, BooleanSupplier cancelled) {
+        this.circuit = circuit;
+        this.cancelled = cancelled;
+    }
+
+    /** Balances to a thousand-millionth, good enough to start the next stage. */
+    Result approach(Characteristic[] laws, double leakSiemens, Precise[] start) {
+        return run(laws, leakSiemens, start, NEARLY_BALANCED_RATIO, false);
+    }
+
+    /** Balances as far as the numbers allow, with the least leak. */
+    Result settle(Characteristic[] laws, Precise[] start) {
+        return run(laws, Leak.FINAL_SIEMENS, start, BALANCED_RATIO, true);
+    }
+
+    private Result run(Characteristic[] laws, double leak, Precise[] start, double goodRatio, boolean polish) {
+        Precise[] volts = start.clone();
+        Balance balance = new Balance(circuit, laws, leak, volts);
+        double ratio = balance.ratio();
+        for (int step = 0; step < MOST_STEPS; step++) {
+            Cancelled.check(cancelled);
+            if (!circuit.mesh().eliminate(balance.siemens())) {
+                return new Result(End.UNSTABLE, volts, ratio);
+            }
+            double[] stepVolts = circuit.mesh().volts(balance.missingAmps());
+            double part = ratio > CAREFUL_ABOVE_RATIO ? part(laws, leak, volts, balance, stepVolts) : 1;
+            volts = moved(volts, stepVolts, part);
+            balance = new Balance(circuit, laws, leak, volts);
+            double before = ratio;
+            ratio = balance.ratio();
+            if (ratio <= goodRatio && (!polish || ratio == 0 || ratio > before / 4)) {
+                return new Result(End.BALANCED, volts, ratio);
+            }
+            if (polish && Arrays.stream(volts).anyMatch(each -> Math.abs(each.value()) > ADRIFT_VOLTS)) {
+                return new Result(End.ADRIFT, volts, ratio);
+            }
+        }
+        return new Result(End.LOST, volts, ratio);
+    }
+
+    /** How much of a step to take: all of it, unless the slope at its end is too steep the other way. */
+    private double part(Characteristic[] laws, double leak, Precise[] volts, Balance balance, double[] stepVolts) {
+        double longest = 0;
+        for (double each : stepVolts) {
+            longest = Math.max(longest, Math.abs(each));
+        }
+        double steep = Math.abs(balance.along(stepVolts)) / 2;
+        double low = 0;
+        double high = Math.min(1, LONGEST_STEP_VOLTS / longest);
+        double part = high;
+        for (int cut = 0; cut < MOST_CUTS; cut++) {
+            double slope = new Balance(circuit, laws, leak, moved(volts, stepVolts, part)).along(stepVolts);
+            if (Math.abs(slope) <= steep || (slope < 0 && part == high && cut == 0)) {
+                return part;
+            }
+            if (slope > 0) {
+                high = part;
+            } else {
+                low = part;
+            }
+            part = (low + high) / 2;
+        }
+        return part;
+    }
+
+    private static Precise[] moved(Precise[] volts, double[] stepVolts, double part) {
+        Precise[] moved = new Precise[volts.length];
+        for (int point = 0; point < moved.length; point++) {
+            moved[point] = volts[point].plus(part * stepVolts[point]);
+        }
+        return moved;
+    }
+}

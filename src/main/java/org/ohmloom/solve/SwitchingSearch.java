@@ -1,0 +1,117 @@
+package org.ohmloom.solve;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Law;
+import org.ohmloom.graph.Network;
+
+/**
+ * Finds what relays and fed outputs come to rest at.
+ *
+ * <p>All begin at rest. The network is solved; of those that want to change at their voltage the first in branch order
+ * does; again, until none wants to. A relay on an output with a duty follows the mean of its coil voltage. When a state
+ * comes back that was there before, the first of those that changed in between buzzes: it is put to rest, its islands
+ * have no solution, and the search goes on without it. There are finitely many states, so it always ends; after {@link
+ * #CHANGES_EACH} changes for each of them it takes the last one as buzzing.
+ */
+final class SwitchingSearch {
+
+    private static final int CHANGES_EACH = 10;
+
+    private final Network network;
+    private final BooleanSupplier cancelled;
+    private final SortedMap<BranchId, Failure> buzzing = new TreeMap<>();
+    private final List<Change> changes = new ArrayList<>();
+    private final Set<Switching> seen = new HashSet<>();
+    private Switching switching;
+
+    private record Change(Switching before, BranchId deciding, double volts) {
+        boolean starts() {
+            return !before.active().contains(deciding);
+        }
+    }
+
+    SwitchingSearch(Network network, BooleanSupplier cancelled) {
+        this.network = network;
+        this.cancelled = cancelled;
+        this.switching = Switching.atRest(network);
+        seen.add(switching);
+    }
+
+    /** The trial in which nothing wants to change any more. */
+    Trial settle() {
+        while (true) {
+            Trial trial = new Trial(network, switching, cancelled);
+            Optional<BranchId> next = switching.watched().keySet().stream()
+                    .filter(each -> wantsChange(trial, each))
+                    .findFirst();
+            if (next.isEmpty()) {
+                return trial;
+            }
+            change(next.get(), trial.meanVolts(next.get()).orElse(0));
+        }
+    }
+
+    /** The branches that found no rest, coils and inputs, each with the sentence about it. */
+    SortedMap<BranchId, Failure> buzzing() {
+        return buzzing;
+    }
+
+    /** Whether a branch is a contact of a relay or the output of an input that found no rest. */
+    Optional<Failure> buzzing(Branch branch) {
+        if (branch.law() instanceof Law.CoilOperated contact) {
+            return Optional.ofNullable(buzzing.get(contact.coil()));
+        }
+        return Optional.ofNullable(buzzing.get(branch.id()));
+    }
+
+    private boolean wantsChange(Trial trial, BranchId deciding) {
+        return trial.meanVolts(deciding).stream().anyMatch(volts -> switching.wantsChange(deciding, volts));
+    }
+
+    private void change(BranchId deciding, double volts) {
+        changes.add(new Change(switching, deciding, volts));
+        Switching next = switching.toggled(deciding);
+        boolean tooMany = changes.size() > CHANGES_EACH * switching.watched().size();
+        if (seen.add(next) && !tooMany) {
+            switching = next;
+            return;
+        }
+        BranchId blamed = changes.stream()
+                .dropWhile(change -> !tooMany && !change.before().equals(next))
+                .map(Change::deciding)
+                .sorted()
+                .findFirst()
+                .orElse(deciding);
+        buzzing.put(blamed, failure(blamed));
+        switching = next.pinned(blamed);
+        changes.clear();
+        seen.clear();
+        seen.add(switching);
+    }
+
+    private Failure failure(BranchId blamed) {
+        Branch branch = network.branches().get(blamed);
+        double atRest = lastVolts(blamed, true);
+        double active = lastVolts(blamed, false);
+        return switching.watched().get(blamed).coil()
+                ? Failure.buzzing(branch, atRest, active)
+                : Failure.pulsing(branch, atRest, active);
+    }
+
+    private double lastVolts(BranchId blamed, boolean starts) {
+        return changes.stream()
+                .filter(change -> change.deciding().equals(blamed))
+                .filter(change -> change.starts() == starts)
+                .mapToDouble(Change::volts)
+                .reduce(0, (earlier, later) -> later);
+    }
+}
