@@ -50,7 +50,10 @@ final class Balance {
 
     /** Current that has to be fed into each point to balance it, A. */
     double[] missingAmps() {
-        return Arrays.stream(outAmps).mapToDouble(Precise::value).map(amps -> -amps).toArray();
+        return Arrays.stream(outAmps)
+                .mapToDouble(Precise::value)
+                .map(amps -> -amps)
+                .toArray();
     }
 
     /** Largest imbalance of a point over the largest current there, the latter taken as at least 1 A. */

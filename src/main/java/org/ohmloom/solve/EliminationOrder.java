@@ -44,7 +44,8 @@ record EliminationOrder(int[] place, int[][] later) {
             }
             int point = (int) (queue.pollFirst() & 0xffffffffL);
             place[point] = step;
-            touched[step] = neighbours.get(point).stream().mapToInt(Integer::intValue).toArray();
+            touched[step] =
+                    neighbours.get(point).stream().mapToInt(Integer::intValue).toArray();
             remove(point, touched[step], neighbours, queue);
         }
         for (int step = 0; step < points; step++) {

@@ -34,9 +34,7 @@ record Failure(IslandStatus status, String sentence, Optional<BranchId> cause) {
 
     /** A search without constant power that found no balance. */
     static Failure of(Circuit circuit, Characteristic[] laws, Newton.Result result) {
-        return result.end() == Newton.End.ADRIFT
-                ? adrift(circuit, laws, result.volts())
-                : lost(circuit, laws, result);
+        return result.end() == Newton.End.ADRIFT ? adrift(circuit, laws, result.volts()) : lost(circuit, laws, result);
     }
 
     private static Failure lost(Circuit circuit, Characteristic[] laws, Newton.Result result) {

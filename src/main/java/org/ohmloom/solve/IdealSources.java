@@ -23,7 +23,8 @@ final class IdealSources {
                     && source.ohms() <= LimitedSource.IDEAL_OHMS
                     && !source.canGoFlat()) {
                 BranchId id = circuit.branches().get(branch).id();
-                if (!joining.join(circuit.mesh().from()[branch] + 1, circuit.mesh().to()[branch] + 1)) {
+                if (!joining.join(
+                        circuit.mesh().from()[branch] + 1, circuit.mesh().to()[branch] + 1)) {
                     return Optional.of(Failure.idealLoop(circuit.branches().get(branch), other.orElse(id)));
                 }
                 other = Optional.of(id);

@@ -35,8 +35,7 @@ final class IslandAverage {
      * @param periods the stretches of the period
      * @param moments the solution in each of them
      */
-    IslandAverage(
-            Network network, String island, Circuit circuit, List<Period> periods, List<IslandMoment> moments) {
+    IslandAverage(Network network, String island, Circuit circuit, List<Period> periods, List<IslandMoment> moments) {
         this.network = network;
         this.island = island;
         this.circuit = circuit;
@@ -107,15 +106,7 @@ final class IslandAverage {
         }
         double known = ohms.getAsDouble();
         return new BranchFlow(
-                branch,
-                island,
-                ohms,
-                amps,
-                rmsAmps,
-                onAmps,
-                amps * known,
-                onAmps * known,
-                rmsAmps * rmsAmps * known);
+                branch, island, ohms, amps, rmsAmps, onAmps, amps * known, onAmps * known, rmsAmps * rmsAmps * known);
     }
 
     /** Never less than the mean, which rounding could otherwise bring about. */

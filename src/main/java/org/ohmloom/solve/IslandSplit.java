@@ -61,7 +61,10 @@ final class IslandSplit {
                         .map(source -> joining.root(numbers.get(source.from()))));
         List<IslandPart> islands = new ArrayList<>();
         pointsOf.forEach((root, members) -> islands.add(island(
-                members, branchesOf.getOrDefault(root, List.of()), network.datum(), mainRoot.equals(Optional.of(root)))));
+                members,
+                branchesOf.getOrDefault(root, List.of()),
+                network.datum(),
+                mainRoot.equals(Optional.of(root)))));
         return islands;
     }
 

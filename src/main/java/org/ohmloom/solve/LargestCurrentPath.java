@@ -80,7 +80,8 @@ final class LargestCurrentPath {
             }
             Optional<BranchFlow> next = flowsAt.getOrDefault(here, List.of()).stream()
                     .filter(flow -> !flow.branch().equals(load))
-                    .filter(flow -> upstream ? head(flow).equals(here) : tail(flow).equals(here))
+                    .filter(flow ->
+                            upstream ? head(flow).equals(here) : tail(flow).equals(here))
                     .filter(flow -> isSource(flow) || !visited.contains(upstream ? tail(flow) : head(flow)))
                     .max(Comparator.comparingDouble((BranchFlow flow) -> Math.abs(flow.amps()))
                             .thenComparing(flow -> flow.branch().id(), Comparator.reverseOrder()));

@@ -70,8 +70,7 @@ final class LoadVoltsStudy {
         boolean reversed = flow.amps() < 0;
         PointId positive = reversed ? branch.to() : branch.from();
         PointId negative = reversed ? branch.from() : branch.to();
-        Optional<LargestCurrentPath.Found> feed =
-                flow.amps() == 0 ? Optional.empty() : paths.feeding(branch, positive);
+        Optional<LargestCurrentPath.Found> feed = flow.amps() == 0 ? Optional.empty() : paths.feeding(branch, positive);
         Optional<Branch> source = feed.map(LargestCurrentPath.Found::source);
         Optional<LargestCurrentPath.Found> back =
                 flow.amps() == 0 ? Optional.empty() : paths.returning(branch, negative, source);
@@ -101,7 +100,8 @@ final class LoadVoltsStudy {
         List<Branch> sources = solution.network().branches().values().stream()
                 .filter(branch -> branch.kind().part() == BranchKind.Part.SOURCE)
                 .filter(branch -> branch.law() instanceof Law.VoltageSource)
-                .filter(branch -> island.equals(solution.flows().get(branch.id()).island()))
+                .filter(branch ->
+                        island.equals(solution.flows().get(branch.id()).island()))
                 .filter(branch -> solution.volts().containsKey(branch.to()))
                 .filter(branch -> solution.volts().containsKey(branch.from()))
                 .toList();

@@ -73,7 +73,8 @@ final class Moment {
     private Outputs given() {
         Outputs outputs = new Outputs();
         for (int island = 0; island < circuits.size(); island++) {
-            Optional<IslandMoment> result = results.get(island).filter(each -> each.failure().isEmpty());
+            Optional<IslandMoment> result =
+                    results.get(island).filter(each -> each.failure().isEmpty());
             if (result.isPresent()) {
                 Circuit circuit = circuits.get(island).get();
                 for (int branch = 0; branch < circuit.branches().size(); branch++) {

@@ -94,8 +94,7 @@ public final class NetworkSolver {
     /** Publishes an island, unless the check of its numbers fails. */
     private Optional<Failure> publish(int number, IslandPart part) {
         Circuit circuit = trial.circuit(number).orElseThrow();
-        IslandAverage average =
-                new IslandAverage(network, part.id(), circuit, trial.periods(), trial.moments(number));
+        IslandAverage average = new IslandAverage(network, part.id(), circuit, trial.periods(), trial.moments(number));
         List<BranchFlow> own = average.flows();
         SortedMap<PointId, Double> ownVolts = new TreeMap<>();
         put(circuit, average.meanVolts(), ownVolts);

@@ -68,8 +68,7 @@ record PowerLimit(double shareFraction, Precise[] volts, int cause) {
 
     private static Characteristic[] scaled(Characteristic[] laws, double shareFraction) {
         Characteristic[] scaled = laws.clone();
-        Arrays.setAll(
-                scaled, each -> laws[each] instanceof DrawnPower power ? power.share(shareFraction) : laws[each]);
+        Arrays.setAll(scaled, each -> laws[each] instanceof DrawnPower power ? power.share(shareFraction) : laws[each]);
         return scaled;
     }
 

@@ -87,12 +87,10 @@ final class Regulation {
         for (int branch = 0; branch < laws.length; branch++) {
             if (isStiff(laws[branch])) {
                 LimitedSource source = (LimitedSource) laws[branch];
-                held[branch] =
-                        switch (pieces[branch]) {
-                            case REGULATES -> source.withoutLimits();
-                            case AT_MOST -> new ForcedCurrent(source.maximumAmps());
-                            case AT_LEAST -> new ForcedCurrent(source.minimumAmps());
-                        };
+                held[branch] = switch (pieces[branch]) {
+                    case REGULATES -> source.withoutLimits();
+                    case AT_MOST -> new ForcedCurrent(source.maximumAmps());
+                    case AT_LEAST -> new ForcedCurrent(source.minimumAmps());};
             }
         }
         return held;

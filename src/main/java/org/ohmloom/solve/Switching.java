@@ -47,9 +47,7 @@ record Switching(SortedMap<BranchId, Watched> watched, SortedSet<BranchId> activ
             if (branch.law() instanceof Law.CoilOperated contact) {
                 watched.put(contact.coil(), new Watched(contact.pullInVolts(), contact.dropOutVolts(), true));
             } else if (branch.law() instanceof Law.PowerOf || branch.law() instanceof Law.CurrentOf) {
-                watched.put(
-                        branch.id(),
-                        new Watched(DrawnPower.WAKE_VOLTS, DrawnPower.WAKE_VOLTS * STOP_RATIO, false));
+                watched.put(branch.id(), new Watched(DrawnPower.WAKE_VOLTS, DrawnPower.WAKE_VOLTS * STOP_RATIO, false));
             }
         }
         return new Switching(watched, new TreeSet<>());

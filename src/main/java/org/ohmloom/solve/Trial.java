@@ -75,9 +75,7 @@ final class Trial {
 
     /** The results of a powered island, one for each stretch of the period. */
     List<IslandMoment> moments(int island) {
-        return moments.stream()
-                .flatMap(moment -> moment.get(island).stream())
-                .toList();
+        return moments.stream().flatMap(moment -> moment.get(island).stream()).toList();
     }
 
     /**

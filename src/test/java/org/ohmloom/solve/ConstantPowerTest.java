@@ -12,7 +12,8 @@ class ConstantPowerTest {
     @Test
     void ofTheTwoOperatingPointsTheUpperOneIsFound() {
         // 12 V, 0.1 ohm, 110 W: V = (12 + sqrt(144 - 44)) / 2 = 11 V, 10 A
-        new Net().battery("B", "0", "a", 12, 0.1)
+        new Net()
+                .battery("B", "0", "a", 12, 0.1)
                 .power("L", "a", "0", 110)
                 .solve()
                 .hasVolts("a", 11)
@@ -38,7 +39,9 @@ class ConstantPowerTest {
                     .solve();
             assertEquals(IslandStatus.OVERLOADED, solved.status("a"));
             assertEquals(new BranchId("L"), solved.island("a").cause().orElseThrow());
-            assertTrue(solved.island("a").sentence().contains("72 W of it"), solved.island("a").sentence());
+            assertTrue(
+                    solved.island("a").sentence().contains("72 W of it"),
+                    solved.island("a").sentence());
             assertEquals(0, solved.amps("L"));
         }
     }
@@ -121,7 +124,8 @@ class ConstantPowerTest {
         // 12 V and 10 A: 120 W
         Net net = new Net().regulated("G", "0", "a", 12, 0, 10);
         net.power("L", "a", "0", 119).solve().hasVolts("a", 12);
-        assertEquals(IslandStatus.OVERLOADED, net.power("L", "a", "0", 121).solve().status("a"));
+        assertEquals(
+                IslandStatus.OVERLOADED, net.power("L", "a", "0", 121).solve().status("a"));
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.graph.PointId;
 
 /** Outputs that switch at a duty, on one time base with their rising edges aligned. */
 class DutyCyclesTest {
@@ -48,11 +49,7 @@ class DutyCyclesTest {
         Solved.near(15.6, solved.flow("W").watts(), "heat of the feed");
         // mean voltage at a: 12 - 3
         solved.hasVolts("a", 9);
-        Solved.near(
-                0.3 * 6 + 0.3 * 4 * (0.5 / 2) * 2 * 0 + 0,
-                0.3 * 6,
-                "arithmetic of the test: a holds 6 V while both are on");
-        Solved.near(6, solved.solution().onVolts().get(new org.ohmloom.graph.PointId("a")), "on-state voltage");
+        Solved.near(6, solved.solution().onVolts().get(new PointId("a")), "on-state voltage");
     }
 
     @Test

@@ -12,7 +12,8 @@ class HandWorkedNetworksTest {
     @Test
     void aDividerSharesTheVoltageInTheRatioOfItsResistances() {
         // 12 V over 1 + 2 + 3 = 6 ohm: 2 A; 4 V and 6 V over the two loads
-        new Net().battery("B", "0", "a", 12, 1)
+        new Net()
+                .battery("B", "0", "a", 12, 1)
                 .heater("R2", "a", "b", 2)
                 .heater("R3", "b", "0", 3)
                 .solve()
@@ -37,7 +38,8 @@ class HandWorkedNetworksTest {
     @Test
     void ofTwoBatteriesInParallelTheStrongerOneChargesTheOther() {
         // 12.6 V and 12.2 V behind 10 mohm each: 0.4 V / 20 mohm = 20 A around, 12.4 V at both
-        new Net().battery("B1", "0", "a", 12.6, 0.01)
+        new Net()
+                .battery("B1", "0", "a", 12.6, 0.01)
                 .battery("B2", "0", "a", 12.2, 0.01)
                 .solve()
                 .hasAmps("B1", 20)
@@ -50,7 +52,8 @@ class HandWorkedNetworksTest {
         // Arms 1 and 2 ohm on the left, 2 and 1 ohm on the right, 1 ohm between, 7 V without resistance.
         // By symmetry Va + Vb = 7; (7 - Va)/1 = Va/2 + (Va - Vb)/1 gives Va = 4, Vb = 3: 1 A in the middle,
         // 3 A + 2 A = 5 A in all
-        new Net().battery("B", "0", "t", 7, 0)
+        new Net()
+                .battery("B", "0", "t", 7, 0)
                 .wire("W1", "t", "a", 1)
                 .wire("W2", "a", "0", 2)
                 .wire("W3", "t", "b", 2)
@@ -66,7 +69,8 @@ class HandWorkedNetworksTest {
     @Test
     void parallelWiresShareInTheRatioOfTheirConductances() {
         // 10, 20 and 20 mohm in parallel make 5 mohm; with 1.195 ohm 12 V give 10 A, split 5, 2.5, 2.5
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .wire("W1", "a", "b", 0.01)
                 .wire("W2", "a", "b", 0.02)
                 .wire("W3", "a", "b", 0.02)
@@ -81,7 +85,8 @@ class HandWorkedNetworksTest {
     void aReturnThroughWireAndChassisDividesBetweenThem() {
         // 5.97 ohm load, return 40 mohm by wire in parallel with 3 x 40 mohm by chassis: 30 mohm together;
         // 12 V / 6 ohm = 2 A, of which 1.5 A by wire and 0.5 A by chassis; load - stands at 60 mV
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .heater("L", "a", "r", 5.97)
                 .wire("W", "r", "0", 0.04)
                 .wire("G1", "r", "c", 0.04)
@@ -96,7 +101,8 @@ class HandWorkedNetworksTest {
     @Test
     void voltagesAreRelativeToTheNegativeTerminalOfTheFirstSource() {
         // two 12 V batteries in series: the upper one's negative terminal stands at 12 V
-        new Net().battery("B1", "n", "m", 12, 0)
+        new Net()
+                .battery("B1", "n", "m", 12, 0)
                 .battery("B2", "m", "p", 12, 0)
                 .heater("L", "p", "n", 24)
                 .solve()

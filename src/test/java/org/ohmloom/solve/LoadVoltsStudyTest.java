@@ -64,9 +64,7 @@ class LoadVoltsStudyTest {
     void theLimitIsTheLoadsOwnOrThatOfTheRules() {
         Harness rules = harness("L");
         Harness own = rules.with(Component.of(
-                "L",
-                "Lamp",
-                new Load(new Draw.Resistive(1, 12), Load.Control.FEED, OptionalDouble.of(0.4))));
+                "L", "Lamp", new Load(new Draw.Resistive(1, 12), Load.Control.FEED, OptionalDouble.of(0.4))));
         NetworkSolution solution = simple().solve().solution();
         near(
                 rules.rules().allowedDropVolts(),

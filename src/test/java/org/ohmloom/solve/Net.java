@@ -83,8 +83,7 @@ final class Net {
 
     /** An output that switches at a duty. */
     Net output(String id, String from, String to, double onOhms, double dutyFraction) {
-        return branch(
-                id, BranchKind.SOLID_STATE_OUTPUT, from, to, new Law.SwitchedResistance(onOhms, dutyFraction));
+        return branch(id, BranchKind.SOLID_STATE_OUTPUT, from, to, new Law.SwitchedResistance(onOhms, dutyFraction));
     }
 
     /** An open switch. */

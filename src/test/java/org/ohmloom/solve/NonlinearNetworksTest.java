@@ -13,7 +13,8 @@ class NonlinearNetworksTest {
     @Test
     void aConstantCurrentFlowsWhateverTheVoltage() {
         // 5 A through 0.2 ohm lose 1 V of 12
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .wire("W", "a", "b", 0.2)
                 .current("L", "b", "0", 5)
                 .solve()
@@ -25,7 +26,8 @@ class NonlinearNetworksTest {
     void threeConstantCurrentsOnATwoEndedFeed() {
         // A ring a-b-c-d-a of 10 mohm each, fed at a with 12 V; 3, 6, 3 A drawn at b, c, d. By symmetry 6 A each way;
         // Vb = 12 - 0.06, Vc = Vb - 0.03
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .wire("W1", "a", "b", 0.01)
                 .wire("W2", "b", "c", 0.01)
                 .wire("W3", "c", "d", 0.01)
@@ -43,7 +45,8 @@ class NonlinearNetworksTest {
 
     @Test
     void aConstantCurrentIsNotDrawnFromAVoltageTheWrongWayRound() {
-        new Net().battery("B", "0", "a", 12, 0.1)
+        new Net()
+                .battery("B", "0", "a", 12, 0.1)
                 .current("L", "0", "a", 5)
                 .solve()
                 .hasAmps("L", 0);
@@ -65,7 +68,8 @@ class NonlinearNetworksTest {
         // 12 V through 12 ohm bring at most 1 A. On the knee I = 2 A x V / 10 mV = 200 V:
         // (12 - V) / 12 = 200 V gives V = 12 / 2401
         double volts = 12.0 / 2401;
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .wire("W", "a", "b", 12)
                 .current("L", "b", "0", 2)
                 .solve()
@@ -86,7 +90,8 @@ class NonlinearNetworksTest {
                 high = volts;
             }
         }
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .wire("W", "a", "b", 0.2)
                 .lamp("L", "b", "0", 5, 12)
                 .solve()
@@ -97,7 +102,8 @@ class NonlinearNetworksTest {
     @Test
     void twoEqualLampsInSeriesTakeHalfTheVoltageEach() {
         // 6 V each: 5 A x 0.5^0.55
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .lamp("L1", "a", "b", 5, 12)
                 .lamp("L2", "0", "b", 5, 12)
                 .solve()
@@ -125,7 +131,8 @@ class NonlinearNetworksTest {
         // 12.6 V and 12.5 V, 0.5 V + 0.1 ohm each, load 1.2 ohm. At 11.0 V: (12.1 - V)/0.1 + (12.0 - V)/0.1 = V/1.2
         // 241 = V (20 + 1/1.2), V = 11.568; 5.32 A and 4.32 A
         double volts = 241 / (20 + 1 / 1.2);
-        new Net().battery("B1", "0", "a", 12.6, 0)
+        new Net()
+                .battery("B1", "0", "a", 12.6, 0)
                 .battery("B2", "0", "b", 12.5, 0)
                 .diode("D1", "a", "c", 0.5, 0.1)
                 .diode("D2", "b", "c", 0.5, 0.1)
@@ -139,7 +146,8 @@ class NonlinearNetworksTest {
     @Test
     void anAlternatorBelowItsLimitHoldsItsSetPointAndChargesTheBattery() {
         // 14.4 V set point; battery 12.6 V behind 50 mohm takes 1.8 V / 50 mohm = 36 A, the load 14.4 A
-        new Net().battery("B", "0", "a", 12.6, 0.05)
+        new Net()
+                .battery("B", "0", "a", 12.6, 0.05)
                 .regulated("G", "0", "a", 14.4, 0, 100)
                 .heater("L", "a", "0", 1)
                 .solve()
@@ -151,7 +159,8 @@ class NonlinearNetworksTest {
     @Test
     void anAlternatorAtItsLimitLeavesTheRestToTheBattery() {
         // 30 A limit, load 40 A: the battery gives 10 A at 12.6 - 10 x 0.05 = 12.1 V
-        new Net().battery("B", "0", "a", 12.6, 0.05)
+        new Net()
+                .battery("B", "0", "a", 12.6, 0.05)
                 .regulated("G", "0", "a", 14.4, 0.01, 30)
                 .current("L", "a", "0", 40)
                 .solve()
@@ -163,7 +172,8 @@ class NonlinearNetworksTest {
     @Test
     void aRegulatedSourceTakesNoCurrentBack() {
         // set to 12 V beside 13.8 V: idle
-        new Net().battery("B", "0", "a", 13.8, 0.01)
+        new Net()
+                .battery("B", "0", "a", 13.8, 0.01)
                 .regulated("G", "0", "a", 12, 0.01, 30)
                 .heater("L", "a", "0", 1.37)
                 .solve()
@@ -174,7 +184,8 @@ class NonlinearNetworksTest {
     @Test
     void aSourceAtItsLimitAloneLetsTheVoltageSink() {
         // 5 A limit into 2 ohm: 10 V instead of 14 V
-        new Net().regulated("G", "0", "a", 14, 0, 5)
+        new Net()
+                .regulated("G", "0", "a", 14, 0, 5)
                 .heater("L", "a", "0", 2)
                 .solve()
                 .hasAmps("G", 5)
@@ -184,7 +195,8 @@ class NonlinearNetworksTest {
     @Test
     void twoIdealSupplyWithLimitsShareByTheirSetPoints() {
         // 14.2 V gives its 10 A, 14.0 V the other 5 A and holds the voltage
-        new Net().regulated("G1", "0", "a", 14.2, 0, 10)
+        new Net()
+                .regulated("G1", "0", "a", 14.2, 0, 10)
                 .regulated("G2", "0", "a", 14.0, 0, 10)
                 .current("L", "a", "0", 15)
                 .solve()
@@ -202,7 +214,9 @@ class NonlinearNetworksTest {
                     .heater("L", "a", "0", 6)
                     .solve();
             assertEquals(IslandStatus.SINGULAR, solved.status("a"));
-            assertTrue(solved.island("a").sentence().contains("B2 and B1"), solved.island("a").sentence());
+            assertTrue(
+                    solved.island("a").sentence().contains("B2 and B1"),
+                    solved.island("a").sentence());
             assertEquals(0, solved.amps("L"));
         }
     }

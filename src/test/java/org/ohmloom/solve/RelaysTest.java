@@ -32,7 +32,8 @@ class RelaysTest {
 
     @Test
     void theSignOfTheCoilVoltageDoesNotMatter() {
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .coil("K1.coil", "0", "a", 100)
                 .make("K1.30-87", "K1.coil", "a", "b")
                 .heater("L1", "b", "0", 11.999)
@@ -95,7 +96,8 @@ class RelaysTest {
 
     @Test
     void aRelayPullsInTheNext() {
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .coil("K1.coil", "a", "0", 100)
                 .make("K1.30-87", "K1.coil", "a", "b")
                 .coil("K2.coil", "b", "0", 100)
@@ -121,7 +123,8 @@ class RelaysTest {
 
     @Test
     void aRelaySwitchesAnIslandOfItsOwn() {
-        new Net().battery("B", "0", "a", 12, 0)
+        new Net()
+                .battery("B", "0", "a", 12, 0)
                 .coil("K1.coil", "a", "0", 100)
                 .battery("C", "n", "p", 24, 0)
                 .make("K1.30-87", "K1.coil", "p", "q")
