@@ -3,8 +3,10 @@ package org.ohmloom.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import org.ohmloom.graph.Network;
 import org.ohmloom.graph.ReturnLoop;
 import org.ohmloom.graph.Routes;
+import org.ohmloom.graph.Upstream;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
@@ -24,10 +26,13 @@ import org.ohmloom.tables.WireTables;
  * @param basis           the design basis it is judged by
  * @param routes          ways of the wires over the physical harness
  * @param solutions       solution of every operating state in id order; its network has the laws of that state
+ * @param wireCelsius     conductor temperature of every wire in every state, deg C
  * @param ratings         what each wire is, carries and may carry
  * @param conductors      smallest conductor for each wire, and why
  * @param devices         rating for each protective device, and why
+ * @param drawn           the network as drawn, with nothing switched on; the same points and branches as in every state
  * @param loops           independent cycles of the return network
+ * @param upstream        what stands between sources and conductors
  */
 public record Evidence(
         Harness harness,
@@ -35,10 +40,13 @@ public record Evidence(
         DesignBasis basis,
         Routes routes,
         SortedMap<StateId, Solution> solutions,
+        SortedMap<StateId, SortedMap<WireId, Double>> wireCelsius,
         SortedMap<WireId, WireRating> ratings,
         SortedMap<WireId, ConductorChoice> conductors,
         SortedMap<ComponentId, DeviceChoice> devices,
-        List<ReturnLoop> loops) {
+        Network drawn,
+        List<ReturnLoop> loops,
+        Upstream upstream) {
 
     public Evidence {
         loops = List.copyOf(loops);

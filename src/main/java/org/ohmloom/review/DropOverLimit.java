@@ -1,0 +1,85 @@
+package org.ohmloom.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.Setting;
+import org.ohmloom.solve.LoadVolts;
+import org.ohmloom.solve.Solution;
+
+/**
+ * No load loses more voltage on its feed and return than it is allowed.
+ * <p>On-state drop from the terminals of the reference source, in the worst state that asks the load on. An error when the
+ * load has a limit of its own, a warning when only the harness's general limit is passed. A motor at standstill is not
+ * judged.
+ */
+final class DropOverLimit implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "drop-over-limit",
+            "A load loses more voltage than it is allowed",
+            Severity.WARNING,
+            "Limit set in the design rules of this harness",
+            "Voltage lost on the way makes pumps slow, lamps dim and control units restart.",
+            "Take larger conductors where the most is lost, a shorter way, better contacts or a second return.");
+
+    /** The worst state of one load. */
+    private record Worst(OperatingState state, LoadVolts volts) {}
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (Component component : evidence.harness().components().all()) {
+            if (component.device() instanceof Load load) {
+                worst(evidence, component)
+                        .filter(worst -> worst.volts().onDropVolts() > worst.volts().limitVolts())
+                        .ifPresent(worst -> report.accept(finding(component, load, worst)));
+            }
+        }
+    }
+
+    private static Optional<Worst> worst(Evidence evidence, Component component) {
+        Worst worst = null;
+        for (OperatingState state : evidence.harness().states().all()) {
+            Solution solution = evidence.solutions().get(state.id());
+            Optional<Setting> setting = state.setting(component.id()).filter(Setting::on);
+            if (solution == null || setting.isEmpty() || setting.get().starting()) {
+                continue;
+            }
+            LoadVolts volts = solution.loads().get(component.id());
+            if (volts != null
+                    && volts.amps() != 0
+                    && (worst == null || volts.onDropVolts() > worst.volts().onDropVolts())) {
+                worst = new Worst(state, volts);
+            }
+        }
+        return Optional.ofNullable(worst);
+    }
+
+    private static Finding finding(Component component, Load load, Worst worst) {
+        List<String> path = new ArrayList<>();
+        worst.volts().feedPath().forEach(branch -> path.add(branch.value()));
+        worst.volts().returnPath().forEach(branch -> path.add(branch.value()));
+        boolean own = load.allowedDropVolts().isPresent();
+        return new FindingDraft(
+                        INFO, "{name} ({load}) loses {drop} on feed and return in {state}; {limit} is allowed.")
+                .word("name", component.name())
+                .word("load", component.id())
+                .word("state", StateNames.quoted(worst.state()))
+                .volts("drop", worst.volts().onDropVolts())
+                .volts("limit", worst.volts().limitVolts())
+                .severity(own ? Severity.ERROR : Severity.WARNING)
+                .source(own ? "Limit set for this load" : INFO.source())
+                .subject(component.id())
+                .highlight(path)
+                .build();
+    }
+}

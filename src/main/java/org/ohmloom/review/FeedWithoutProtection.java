@@ -1,0 +1,111 @@
+package org.ohmloom.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ohmloom.graph.BareFeed;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.FeedSource;
+import org.ohmloom.heat.Ampacity;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.Alternator;
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Converter;
+import org.ohmloom.model.Device;
+import org.ohmloom.model.RegulatedSupply;
+import org.ohmloom.model.WireId;
+import org.ohmloom.units.Unit;
+
+/**
+ * A protective device stands between every battery and everything it feeds.
+ * <p>An error for each component a battery reaches past no fuse or breaker, every switch and relay taken as closed. A motor
+ * that is only ever asked on at its start current, as a starter is, is left out: 33 CFR 183.455 exempts cranking motors.
+ * Sources that limit their own current (alternator, charger, converter) need no device if the conductor may carry that
+ * current; a warning where it may not.
+ */
+final class FeedWithoutProtection implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "feed-without-protection",
+            "A feed has no protective device",
+            Severity.ERROR,
+            "33 CFR 183.455 paragraph (a); common practice on road vehicles",
+            "A short circuit on an unprotected feed takes all the battery can give: the conductor glows within a second.",
+            "Put a fuse or breaker at the source end of the feed.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (BareFeed feed : evidence.upstream().bareFeeds()) {
+            Device source = device(evidence, feed.source());
+            if (source instanceof Battery) {
+                for (ComponentId load : feed.loads()) {
+                    if (!CrankingMotors.isOne(evidence.harness(), load)) {
+                        report.accept(bare(evidence, feed, load));
+                    }
+                }
+            } else {
+                limitAmps(source).ifPresent(limit -> judgeSelfLimited(evidence, feed, limit, report));
+            }
+        }
+    }
+
+    private static Device device(Evidence evidence, FeedSource source) {
+        return evidence.harness().components().get(source.component()).device();
+    }
+
+    private static Finding bare(Evidence evidence, BareFeed feed, ComponentId load) {
+        Component component = evidence.harness().components().get(load);
+        List<Object> wires = new ArrayList<>();
+        evidence.drawn().of(load).stream()
+                .flatMap(branch -> evidence.upstream().way(feed.source(), branch.from()).stream())
+                .flatMap(way -> way.branches().stream())
+                .map(BranchId::value)
+                .forEach(wires::add);
+        return new FindingDraft(INFO, "{name} ({load}) is fed from {source} past no fuse or breaker.")
+                .word("name", component.name())
+                .word("load", load)
+                .word("source", feed.source().component())
+                .subject(load)
+                .highlight(wires)
+                .build();
+    }
+
+    private static Optional<Double> limitAmps(Device source) {
+        if (source instanceof Alternator alternator) {
+            return Optional.of(alternator.limitAmps());
+        }
+        if (source instanceof RegulatedSupply supply) {
+            return Optional.of(supply.limitAmps());
+        }
+        return source instanceof Converter converter ? Optional.of(converter.limitAmps()) : Optional.empty();
+    }
+
+    private static void judgeSelfLimited(
+            Evidence evidence, BareFeed feed, double limitAmps, Consumer<Finding> report) {
+        for (WireId wire : feed.wires().keySet()) {
+            Optional<WireRating> rating = evidence.rating(wire);
+            Optional<Ampacity> ampacity = rating.flatMap(WireRating::ampacity);
+            if (ampacity.isPresent() && ampacity.get().limitAmps() < limitAmps) {
+                report.accept(new FindingDraft(
+                                INFO,
+                                "{wire} may carry {ampacity}, less than the {limit} {source} can give, and no device protects it.")
+                        .word("wire", wire)
+                        .word("source", feed.source().component())
+                        .value("ampacity", ampacity.get().limitAmps(), Unit.AMP)
+                        .value("limit", limitAmps, Unit.AMP)
+                        .severity(Severity.WARNING)
+                        .subject(wire)
+                        .subject(feed.source().component())
+                        .build());
+            }
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package org.ohmloom.review;
+
+import java.util.List;
+
+/** All rules, in the order of the report. */
+public final class Rules {
+
+    /** The rules. */
+    public static final List<Rule> ALL = List.of(
+            new SolutionIncomplete(),
+            new NoReturnPath(),
+            new FeedWithoutProtection(),
+            new DeviceExceedsConductor(),
+            new DeviceTooFarFromSource(),
+            new ConductorOverAmpacity(),
+            new ContactOverCurrent(),
+            new DropOverLimit(),
+            new LoadNotFed(),
+            new LoadFedWhenOff(),
+            new ConductorOutsideCrimpRange(),
+            new CavityDoubleOccupied(),
+            new WireEndLoose(),
+            new SensorReturnShared(),
+            new GroundLoop(),
+            new NotChecked());
+
+    private Rules() {}
+}

@@ -1,0 +1,40 @@
+package org.ohmloom.review;
+
+import java.util.function.Consumer;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
+
+/** Every wire is joined to something at both ends. */
+final class WireEndLoose implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "wire-end-loose",
+            "A wire end is joined to nothing",
+            Severity.WARNING,
+            "common practice, no source",
+            "A loose end does no work, and a live one touches the chassis sooner or later.",
+            "Join the end, remove the wire, or note that the end is capped and stowed.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (Wire wire : evidence.harness().wires().all()) {
+            boolean from = wire.from() instanceof WireEnd.Loose;
+            boolean to = wire.to() instanceof WireEnd.Loose;
+            if (from || to) {
+                String what = from && to
+                        ? "{wire} is joined to nothing at either end."
+                        : "{wire} from {joined} is joined to nothing at its other end.";
+                report.accept(new FindingDraft(INFO, what)
+                        .word("wire", wire.id())
+                        .word("joined", from ? wire.to().text() : wire.from().text())
+                        .subject(wire.id())
+                        .build());
+            }
+        }
+    }
+}
