@@ -1,0 +1,104 @@
+package org.ohmloom.analysis;
+
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.concurrent.CancellationException;
+import org.ohmloom.graph.ReturnLoops;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.WireId;
+import org.ohmloom.review.Evidence;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.ConductorChooser;
+import org.ohmloom.size.DeviceChoice;
+import org.ohmloom.size.DeviceChooser;
+import org.ohmloom.size.ProvisionalSizes;
+import org.ohmloom.size.SizingInput;
+import org.ohmloom.tables.WireTables;
+
+/**
+ * Runs the whole analysis: graph, then for each operating state solve and heat to agreement, then size, then review.
+ * <p>Wires without a size are first solved at the largest of their family and then grow from the mechanical minimum until
+ * no requirement asks for more, so that their currents and drops are those of the harness they will make.
+ */
+public final class Analyst {
+
+    /** Most rounds of growing provisional sizes. */
+    private static final int MOST_ROUNDS = 12;
+
+    private Analyst() {}
+
+    /**
+     * Analyses one snapshot. Safe on any thread; touches nothing but its arguments.
+     *
+     * @param harness the snapshot
+     * @param tables  published tables
+     * @param cancel  asks to stop
+     * @throws AnalysisRefusedException when the harness names a table entry that is not there
+     * @throws CancellationException    when asked to stop
+     */
+    public static Analysis analyse(Harness harness, WireTables tables, Cancel cancel) {
+        Bench bench = Bench.of(harness, tables);
+        Protection protection = Protection.of(bench);
+        Sized sized = sized(bench, protection, cancel);
+        SortedMap<WireId, ConductorChoice> conductors = chooser(bench, protection, sized.heated());
+        SortedMap<ComponentId, DeviceChoice> devices =
+                new DeviceChooser(input(bench, protection, sized.heated())).chooseAll();
+        SortedMap<WireId, WireRating> ratings = Ratings.of(bench, sized.sizes(), sized.heated());
+        Evidence evidence = new Evidence(
+                harness,
+                tables,
+                bench.basis(),
+                bench.routes(),
+                Collections.unmodifiableSortedMap(sized.heated().solutions()),
+                Collections.unmodifiableSortedMap(sized.heated().wireCelsius()),
+                Collections.unmodifiableSortedMap(ratings),
+                conductors,
+                devices,
+                protection.drawn(),
+                ReturnLoops.of(protection.drawn()),
+                protection.upstream());
+        return new Analysis(
+                evidence,
+                FindingOrder.of(evidence, cancel),
+                Summing.of(bench, ratings, sized.heated()),
+                LogWriter.of(bench, evidence, sized.heated()));
+    }
+
+    private record Sized(ProvisionalSizes sizes, HeatedSolutions heated) {}
+
+    private static Sized sized(Bench bench, Protection protection, Cancel cancel) {
+        ProvisionalSizes sizes = ProvisionalSizes.largest(bench.harness(), bench.tables(), bench.basis());
+        HeatedSolutions heated = HeatedSolutions.solve(bench, sizes, cancel);
+        if (bench.harness().wires().all().stream().allMatch(wire -> wire.gauge().isPresent())) {
+            return new Sized(sizes, heated);
+        }
+        sizes = ProvisionalSizes.minimum(bench.harness(), bench.tables(), bench.basis())
+                .grow(chooser(bench, protection, heated));
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            heated = HeatedSolutions.solve(bench, sizes, cancel);
+            ProvisionalSizes grown = sizes.grow(chooser(bench, protection, heated));
+            if (grown == sizes) {
+                break;
+            }
+            sizes = grown;
+        }
+        return new Sized(sizes, heated);
+    }
+
+    private static SortedMap<WireId, ConductorChoice> chooser(
+            Bench bench, Protection protection, HeatedSolutions heated) {
+        return new ConductorChooser(input(bench, protection, heated)).chooseAll();
+    }
+
+    private static SizingInput input(Bench bench, Protection protection, HeatedSolutions heated) {
+        return new SizingInput(
+                bench.harness(),
+                bench.tables(),
+                bench.basis(),
+                bench.routes(),
+                heated.solutions(),
+                protection.devices());
+    }
+}

@@ -1,0 +1,62 @@
+package org.ohmloom.analysis;
+
+import java.util.OptionalDouble;
+import org.ohmloom.graph.FuseOhms;
+import org.ohmloom.graph.Routes;
+import org.ohmloom.heat.Ampacities;
+import org.ohmloom.heat.ConductorResistance;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Wire;
+import org.ohmloom.tables.DesignBasis;
+import org.ohmloom.tables.WireTables;
+import org.ohmloom.units.Gauge;
+
+/**
+ * What stays the same during one analysis: the harness, the tables of its basis and the ways of its wires.
+ *
+ * @param harness    the harness
+ * @param tables     published tables
+ * @param basis      the design basis
+ * @param routes     ways of the wires
+ * @param resistance resistances by the tables
+ * @param ampacities ampacities by the tables
+ * @param fuseOhms   resistances of protective devices by the tables
+ */
+record Bench(
+        Harness harness,
+        WireTables tables,
+        DesignBasis basis,
+        Routes routes,
+        ConductorResistance resistance,
+        Ampacities ampacities,
+        FuseOhms fuseOhms) {
+
+    /**
+     * Sets everything out for a harness.
+     *
+     * @throws AnalysisRefusedException when the design basis or a named family or insulation is not in the tables
+     */
+    static Bench of(Harness harness, WireTables tables) {
+        DesignBasis basis = KnownNames.basis(harness, tables);
+        KnownNames.check(harness, tables);
+        Routes routes = Routes.of(harness);
+        return new Bench(
+                harness,
+                tables,
+                basis,
+                routes,
+                new ConductorResistance(tables, basis),
+                new Ampacities(harness, tables, basis, routes),
+                FuseOhms.of(tables));
+    }
+
+    /** End-to-end resistance of a wire with a size at a temperature, ohm. */
+    double ohms(Wire wire, Gauge gauge, double celsius) {
+        return resistance.ohms(wire, gauge, length(wire), celsius);
+    }
+
+    /** Length of a wire, m, if known. */
+    OptionalDouble length(Wire wire) {
+        return routes.lengthMetres(wire);
+    }
+}

@@ -1,0 +1,69 @@
+package org.ohmloom.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.NearestText;
+import org.ohmloom.model.Wire;
+import org.ohmloom.tables.ConductorFamily;
+import org.ohmloom.tables.DesignBasis;
+import org.ohmloom.tables.InsulationType;
+import org.ohmloom.tables.WireTables;
+
+/** Refuses a harness that names a table entry nobody has, with the nearest one there is. */
+final class KnownNames {
+
+    private KnownNames() {}
+
+    /**
+     * The harness's design basis.
+     *
+     * @throws AnalysisRefusedException when the tables do not have it
+     */
+    static DesignBasis basis(Harness harness, WireTables tables) {
+        String name = harness.rules().basis();
+        return tables.findBasis(name)
+                .orElseThrow(() -> unknown(
+                        "rules.basis",
+                        "design basis",
+                        name,
+                        tables.bases().stream().map(DesignBasis::id).toList()));
+    }
+
+    /**
+     * Checks the conductor families and insulation types.
+     *
+     * @throws AnalysisRefusedException when the tables do not have one
+     */
+    static void check(Harness harness, WireTables tables) {
+        insulation("rules.insulation", harness.rules().insulation(), tables);
+        for (Wire wire : harness.wires().all()) {
+            wire.insulation().ifPresent(name -> insulation(wire.id() + ".insulation", name, tables));
+            Optional<String> missing = wire.family().filter(name -> tables.findFamily(name).isEmpty());
+            if (missing.isPresent()) {
+                throw unknown(
+                        wire.id() + ".family",
+                        "conductor family",
+                        missing.get(),
+                        tables.families().stream().map(ConductorFamily::id).toList());
+            }
+        }
+    }
+
+    private static void insulation(String place, String name, WireTables tables) {
+        if (tables.findInsulation(name).isEmpty()) {
+            throw unknown(
+                    place,
+                    "insulation type",
+                    name,
+                    tables.insulations().stream().map(InsulationType::id).toList());
+        }
+    }
+
+    private static AnalysisRefusedException unknown(String place, String kind, String name, List<String> known) {
+        return new AnalysisRefusedException(place + ": the tables have no " + kind + " '" + name + "'"
+                + NearestText.to(name, known)
+                        .map(near -> "; did you mean '" + near + "'?")
+                        .orElse(""));
+    }
+}

@@ -1,0 +1,120 @@
+package org.ohmloom.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.ohmloom.heat.Ampacity;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.review.Evidence;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.DeviceChoice;
+import org.ohmloom.size.Requirement;
+import org.ohmloom.solve.Island;
+import org.ohmloom.solve.Solution;
+import org.ohmloom.units.Formats;
+
+/** Writes down the calculation so that a person can follow every number to its formula and its table row. */
+final class LogWriter {
+
+    private final List<CalculationLog.Line> lines = new ArrayList<>();
+
+    private LogWriter() {}
+
+    static CalculationLog of(Bench bench, Evidence evidence, HeatedSolutions heated) {
+        LogWriter log = new LogWriter();
+        log.basis(bench);
+        log.states(evidence, heated);
+        for (WireRating rating : evidence.ratings().values()) {
+            log.wire(evidence, rating);
+        }
+        for (DeviceChoice choice : evidence.devices().values()) {
+            log.add(0, "Protective device " + choice.device());
+            log.add(1, choice.reason());
+            log.add(2, choice.citation().text());
+        }
+        return new CalculationLog(log.lines);
+    }
+
+    private void add(int depth, String text) {
+        lines.add(new CalculationLog.Line(depth, text));
+    }
+
+    private void basis(Bench bench) {
+        add(0, "Design basis: " + bench.basis().title());
+        add(1, bench.basis().citation().text());
+        add(
+                1,
+                "Copper: R(T) = R(20) x (" + Formats.number(bench.tables().copper().betaCelsius()) + " + T) / ("
+                        + Formats.number(bench.tables().copper().betaCelsius()) + " + 20)");
+        add(2, bench.tables().copper().beta().citation().text());
+        add(1, "Conductor temperature: ambient + (limit - ambient) x (RMS current / ampacity)^2");
+        add(
+                1,
+                "Duty-cycled outputs are taken to switch on together; currents without inductance: mean is the weighted"
+                        + " mean, RMS the root of the weighted mean square over the intervals of one period");
+    }
+
+    private void states(Evidence evidence, HeatedSolutions heated) {
+        add(0, "Operating states, solved with conductors at temperature in " + heated.rounds() + " rounds");
+        for (OperatingState state : evidence.harness().states().all()) {
+            Solution solution = evidence.solutions().get(state.id());
+            add(1, state.name() + ": " + solution.status());
+            for (Island island : solution.islands()) {
+                if (island.powered()) {
+                    add(2, island.sentence());
+                }
+            }
+            add(
+                    2,
+                    String.format(
+                            Locale.ROOT,
+                            "recomputed: largest imbalance of currents at a point %.2g A, largest |V - I R| of a branch %.2g V",
+                            solution.residualAmps(),
+                            solution.residualVolts()));
+        }
+    }
+
+    private void wire(Evidence evidence, WireRating rating) {
+        add(0, "Wire " + rating.wire().id() + ", " + rating.gauge().text() + (rating.provisional() ? " (chosen)" : ""));
+        String length = rating.lengthMetres().isPresent()
+                ? Formats.metres(rating.lengthMetres().getAsDouble())
+                : "unknown length";
+        add(
+                1,
+                "Resistance " + Formats.ohms(rating.ohms()) + " for " + length + " at "
+                        + Formats.celsius(rating.celsius()));
+        rating.resistance().ifPresent(citation -> add(2, citation.text()));
+        rating.worstState().ifPresent(state -> add(
+                1,
+                "Worst lasting current " + Formats.amps(rating.worstAmps()) + " RMS in "
+                        + evidence.harness().states().get(state).name()));
+        rating.ampacity().ifPresent(this::ampacity);
+        Optional.ofNullable(evidence.conductors().get(rating.wire().id())).ifPresent(this::choice);
+    }
+
+    private void ampacity(Ampacity ampacity) {
+        add(
+                1,
+                "May carry " + Formats.amps(ampacity.limitAmps()) + " at " + Formats.celsius(ampacity.ambientCelsius())
+                        + " ambient with insulation for " + Formats.celsius(ampacity.limitCelsius()));
+        add(2, "table value " + Formats.amps(ampacity.base().value()) + ": "
+                + ampacity.base().citation().text());
+        for (Ampacity.Factor factor : ampacity.factors()) {
+            add(2, "x " + Formats.number(factor.ratio()) + " for " + factor.name() + ": "
+                    + factor.citation().text());
+        }
+    }
+
+    private void choice(ConductorChoice choice) {
+        add(
+                1,
+                "Needs " + choice.gauge().map(gauge -> gauge.text()).orElse("more than any size of the family")
+                        + ", governed by " + choice.governing().governor().words());
+        for (Requirement requirement : choice.requirements()) {
+            add(2, requirement.governor().words() + ": " + requirement.reason());
+            add(3, requirement.citation().text());
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package org.ohmloom.analysis;
+
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.heat.ContinuousStates;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.StateId;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
+import org.ohmloom.size.ProvisionalSizes;
+import org.ohmloom.solve.BranchFlow;
+import org.ohmloom.solve.Solution;
+import org.ohmloom.units.Gauge;
+
+/** Gathers for each wire its worst state and what it may carry. */
+final class Ratings {
+
+    private Ratings() {}
+
+    static SortedMap<WireId, WireRating> of(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated) {
+        SortedMap<WireId, WireRating> ratings = new TreeMap<>();
+        for (Wire wire : bench.harness().wires().all()) {
+            ratings.put(wire.id(), rating(bench, sizes, heated, wire));
+        }
+        return ratings;
+    }
+
+    private static WireRating rating(
+            Bench bench, ProvisionalSizes sizes, HeatedSolutions heated, Wire wire) {
+        Gauge gauge = sizes.gauge(wire);
+        Optional<StateId> worstState = Optional.empty();
+        double worstAmps = 0;
+        for (StateId state : ContinuousStates.of(bench.harness())) {
+            double amps = HeatedSolutions.rmsAmps(heated.solutions().get(state), wire);
+            if (worstState.isEmpty() || amps > worstAmps) {
+                worstState = Optional.of(state);
+                worstAmps = amps;
+            }
+        }
+        double worstDropVolts = 0;
+        double worstWatts = 0;
+        for (Solution solution : heated.solutions().values()) {
+            Optional<BranchFlow> flow = solution.flow(new BranchId(wire.id().value()));
+            worstDropVolts = Math.max(
+                    worstDropVolts, flow.map(found -> Math.abs(found.onDropVolts())).orElse(0.0));
+            worstWatts = Math.max(worstWatts, flow.map(BranchFlow::watts).orElse(0.0));
+        }
+        double celsius = worstState
+                .map(state -> heated.wireCelsius().get(state).get(wire.id()))
+                .orElseGet(() -> bench.ampacities().ambientCelsius(wire));
+        return new WireRating(
+                wire,
+                gauge,
+                wire.gauge().isEmpty(),
+                bench.resistance().row(wire, gauge).copperAreaMm2(),
+                bench.length(wire),
+                bench.ohms(wire, gauge, celsius),
+                bench.resistance().citation(wire, gauge),
+                worstState,
+                worstAmps,
+                worstDropVolts,
+                worstWatts,
+                celsius,
+                Optional.ofNullable(heated.ampacities().get(wire.id())));
+    }
+}
