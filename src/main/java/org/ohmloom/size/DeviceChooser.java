@@ -63,6 +63,16 @@ public final class DeviceChooser {
         return Collections.unmodifiableSortedMap(choices);
     }
 
+    /**
+     * The choice for those devices only whose present rating does not serve. A fuse is there for its conductor; one that
+     * a person chose and that serves is better left alone.
+     */
+    public SortedMap<ComponentId, DeviceChoice> changes() {
+        SortedMap<ComponentId, DeviceChoice> changes = new TreeMap<>(chooseAll());
+        changes.keySet().removeIf(this::serves);
+        return Collections.unmodifiableSortedMap(changes);
+    }
+
     /** Whether the rating a device has now covers its load and suits every sized conductor that relies on it. */
     public boolean serves(ComponentId id) {
         ProtectiveDevice device =

@@ -51,7 +51,8 @@ final class DropDemand {
             return budget;
         }
         return budget + ", which leaves " + Formats.volts(share.leftVolts()) + " for " + Formats.metres(share.metres())
-                + " of wire; at " + Formats.amps(share.amps()) + " this wire may have "
+                + " of wire; at " + Formats.amps(share.amps()) + " this wire may lose "
+                + Formats.volts(share.voltsPerMetre()) + " per metre, so have "
                 + perMetre(share.ohmsPerMetre());
     }
 

@@ -1,15 +1,12 @@
 package org.ohmloom.size;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.ohmloom.graph.BranchId;
-import org.ohmloom.model.Harness;
+import org.ohmloom.graph.BranchKind;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
@@ -21,9 +18,11 @@ import org.ohmloom.solve.Solution;
  * Shares out what each load may lose among the wires on its way.
  *
  * <p>Along the way from the source to a load and back the drops of all branches add up to the load's drop. What contacts,
- * devices, chassis and the wires taken as they are lose is subtracted from the limit; the rest goes to the other wires in
- * proportion to their length, the same volts per metre for each, so that when each keeps to its share the load keeps to
- * its limit. A wire that serves several loads keeps to the smallest of its shares. Which wires share:
+ * devices, chassis and the wires taken as they are lose is subtracted from the limit. The rest goes to the other wires by
+ * length times the root of their current, so that when each keeps to its share the load keeps to its limit; of all
+ * ways to share, this one takes the least copper (the copper is the sum of length x area, the drop that of length x
+ * current / area). Wires of one current lose the same per metre. A wire that serves several loads keeps to the smallest
+ * of its shares. Which wires share:
  *
  * <ul>
  *   <li>for a wire without a size: all wires of the way without a size;
@@ -50,25 +49,41 @@ final class DropShares {
     }
 
     private void share(StateId state, Solution solution, LoadVolts load) {
-        List<Wire> way = wires(load);
+        if (load.amps() == 0) {
+            return;
+        }
+        List<Wire> way = wires(solution, load);
         for (Wire wire : way) {
-            double amps =
-                    flow(solution, wire).map(flow -> Math.abs(flow.onAmps())).orElse(0.0);
+            double amps = amps(solution, wire);
             List<Wire> sharing = sharing(wire, way, load);
             if (amps == 0 || !sharing.contains(wire)) {
                 continue;
             }
-            double sharedVolts = sharing.stream()
-                    .flatMap(each -> flow(solution, each).stream())
-                    .mapToDouble(flow -> Math.abs(flow.onDropVolts()))
-                    .sum();
-            double metres = sharing.stream()
-                    .mapToDouble(each -> input.routes().lengthMetres(each).orElse(0))
-                    .sum();
+            double sharedVolts = 0;
+            double metres = 0;
+            double weight = 0;
+            for (Wire each : sharing) {
+                double length = input.routes().lengthMetres(each).orElse(0);
+                sharedVolts += flow(solution, each)
+                        .map(flow -> Math.abs(flow.onDropVolts()))
+                        .orElse(0.0);
+                metres += length;
+                weight += length * Math.sqrt(amps(solution, each) / amps);
+            }
             DropShare share = new DropShare(
-                    state, load.load(), load.limitVolts(), load.onDropVolts() - sharedVolts, metres, amps);
+                    state,
+                    load.load(),
+                    load.limitVolts(),
+                    load.onDropVolts() - sharedVolts,
+                    metres,
+                    weight / metres,
+                    amps);
             tightest.merge(wire.id(), share, (a, b) -> b.ohmsPerMetre() < a.ohmsPerMetre() ? b : a);
         }
+    }
+
+    private static double amps(Solution solution, Wire wire) {
+        return flow(solution, wire).map(flow -> Math.abs(flow.onAmps())).orElse(0.0);
     }
 
     private List<Wire> sharing(Wire wire, List<Wire> way, LoadVolts load) {
@@ -94,16 +109,15 @@ final class DropShares {
                 && input.routes().lengthMetres(wire).isPresent();
     }
 
-    private List<Wire> wires(LoadVolts load) {
-        Harness harness = input.harness();
-        Set<WireId> ids = new LinkedHashSet<>();
-        Stream.concat(load.feedPath().stream(), load.returnPath().stream())
-                .map(branch -> new WireId(branch.value()))
-                .filter(harness.wires()::has)
-                .forEach(ids::add);
-        List<Wire> wires = new ArrayList<>();
-        ids.forEach(id -> wires.add(harness.wires().get(id)));
-        return wires;
+    private List<Wire> wires(Solution solution, LoadVolts load) {
+        return Stream.concat(load.feedPath().stream(), load.returnPath().stream())
+                .distinct()
+                .flatMap(branch -> solution.flow(branch).stream())
+                .map(flow -> flow.branch())
+                .filter(branch -> branch.kind() == BranchKind.WIRE)
+                .flatMap(branch -> branch.element().stream())
+                .map(id -> input.harness().wires().get((WireId) id))
+                .toList();
     }
 
     private static Optional<BranchFlow> flow(Solution solution, Wire wire) {

@@ -50,6 +50,18 @@ class DeviceChooserTest {
     }
 
     @Test
+    void aRatingThatServesNeedsNoChange() {
+        // 12.5 A to 18.9 A: 15 A serves, 10 A is too small for the load, 20 A too large for 0.75 mm2
+        for (double rating : new double[] {10, 15, 20}) {
+            FedLoad fed =
+                    new FedLoad(road(), 10, 0.6, 0.1, FedLoad.fuse(rating)).wire("W1", 1, Gauge.metric(0.75), false);
+            DeviceChooser chooser = new DeviceChooser(fed.input(fed.largest()));
+            assertEquals(rating == 15, chooser.serves(FedLoad.FUSE));
+            assertEquals(rating != 15, chooser.changes().containsKey(FedLoad.FUSE));
+        }
+    }
+
+    @Test
     void wiresWithoutASizeDoNotLimitTheDevice() {
         FedLoad fed = new FedLoad(road(), 10, 0.6, 0.1, FedLoad.fuse(10)).wire("W1", 1);
         assertEquals(OptionalDouble.of(15), choose(fed).ratingAmps());

@@ -20,6 +20,7 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Draw;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.OperatingState;
@@ -55,6 +56,7 @@ final class FedLoad {
     private final double fuseVolts;
     private final ProtectiveDevice fuse;
     private final Map<WireId, Wire> wires = new LinkedHashMap<>();
+    private final Map<WireId, Double> others = new LinkedHashMap<>();
     private final EngineMode mode;
 
     FedLoad(DesignRules rules, double amps, double limitVolts, double fuseVolts, ProtectiveDevice fuse) {
@@ -84,6 +86,12 @@ final class FedLoad {
     /** A wire of that length without a size. */
     FedLoad wire(String id, double lengthMetres) {
         return wire(id, lengthMetres, null, false);
+    }
+
+    /** A wire of that length without a size that carries so much more for equipment not shown, A. */
+    FedLoad trunk(String id, double lengthMetres, double otherAmps) {
+        others.put(new WireId(id), otherAmps);
+        return wire(id, lengthMetres);
     }
 
     /** A wire of that length and size. */
@@ -146,12 +154,13 @@ final class FedLoad {
         List<BranchId> way = new ArrayList<>();
         List<BranchId> back = new ArrayList<>();
         double drop = fuseVolts;
-        put(flows, "F", BranchKind.FUSE, Optional.of(FUSE), 0, fuseVolts);
-        way.add(new BranchId("F"));
+        put(flows, "F.1-2", BranchKind.FUSE, Optional.of(FUSE), 0, amps, fuseVolts);
+        way.add(new BranchId("F.1-2"));
         int point = 1;
         for (Wire wire : wires.values()) {
-            double volts = amps * resistance.ohms(wire, sizes.gauge(wire), wire.lengthMetres(), 20);
-            put(flows, wire.id().value(), BranchKind.WIRE, Optional.empty(), point++, volts);
+            double wireAmps = amps + others.getOrDefault(wire.id(), 0.0);
+            double volts = wireAmps * resistance.ohms(wire, sizes.gauge(wire), wire.lengthMetres(), 20);
+            put(flows, wire.id().value(), BranchKind.WIRE, Optional.of(wire.id()), point++, wireAmps, volts);
             (wire.signalClass() == SignalClass.RETURN ? back : way)
                     .add(new BranchId(wire.id().value()));
             drop += volts;
@@ -169,15 +178,16 @@ final class FedLoad {
             SortedMap<BranchId, BranchFlow> flows,
             String id,
             BranchKind kind,
-            Optional<ComponentId> component,
+            Optional<ElementId> element,
             int point,
+            double amps,
             double volts) {
         Branch branch = new Branch(
                 new BranchId(id),
                 kind,
                 new PointId("P" + point),
                 new PointId("P" + (point + 1)),
-                component.map(each -> each),
+                element,
                 new Law.Resistance(Math.max(1e-9, volts / amps)));
         flows.put(
                 branch.id(),
