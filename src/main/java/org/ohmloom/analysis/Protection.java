@@ -1,16 +1,9 @@
 package org.ohmloom.analysis;
 
-import java.util.List;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import org.ohmloom.graph.Guard;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.graph.Upstream;
-import org.ohmloom.model.Battery;
-import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState;
-import org.ohmloom.model.WireId;
 import org.ohmloom.size.UpstreamDevices;
 
 /**
@@ -31,26 +24,8 @@ record Protection(Network drawn, Upstream upstream, Bench bench) {
         return new Protection(drawn, Upstream.of(drawn, bench.harness(), bench::length), bench);
     }
 
-    /**
-     * The nearest devices a wire relies on. Only a battery can drive a fault current worth opening for, so a way from a
-     * source that limits its own current does not make a wire bare.
-     */
+    /** The devices wires rely on. */
     UpstreamDevices devices() {
-        return this::nearest;
-    }
-
-    private List<ComponentId> nearest(WireId wire) {
-        SortedSet<ComponentId> devices = new TreeSet<>();
-        for (Guard guard : upstream.guards(wire)) {
-            if (guard.bare() && isBattery(guard.source().component())) {
-                return List.of();
-            }
-            devices.addAll(guard.nearest());
-        }
-        return List.copyOf(devices);
-    }
-
-    private boolean isBattery(ComponentId source) {
-        return bench.harness().components().get(source).device() instanceof Battery;
+        return UpstreamDevices.of(bench.harness(), upstream);
     }
 }

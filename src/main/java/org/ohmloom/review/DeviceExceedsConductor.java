@@ -3,7 +3,6 @@ package org.ohmloom.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.ohmloom.graph.Guard;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
@@ -55,11 +54,7 @@ final class DeviceExceedsConductor implements Rule {
     }
 
     private static Finding finding(Evidence evidence, WireRating rating, Requirement protection) {
-        List<ComponentId> devices = evidence.upstream().guards(rating.wire().id()).stream()
-                .map(Guard::nearest)
-                .flatMap(nearest -> nearest.stream())
-                .distinct()
-                .toList();
+        List<ComponentId> devices = protection.devices();
         double largest = devices.stream()
                 .map(id -> evidence.harness().components().get(id).device())
                 .filter(ProtectiveDevice.class::isInstance)

@@ -1,7 +1,9 @@
 package org.ohmloom.size;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
@@ -24,12 +26,26 @@ record Demand(Requirement requirement, Predicate<ConductorRow> fits) {
     static Demand met(
             Governor governor, ConductorRow row, String reason, Citation citation, Predicate<ConductorRow> fits) {
         return new Demand(
-                new Requirement(governor, Optional.of(row.gauge()), row.copperAreaMm2(), reason, citation), fits);
+                new Requirement(governor, Optional.of(row.gauge()), row.copperAreaMm2(), reason, citation, List.of()),
+                fits);
     }
 
     /** A requirement no size meets. */
     static Demand unmet(Governor governor, String reason, Citation citation) {
-        return new Demand(new Requirement(governor, Optional.empty(), 0, reason, citation), row -> false);
+        return new Demand(new Requirement(governor, Optional.empty(), 0, reason, citation, List.of()), row -> false);
+    }
+
+    /** This requirement, said to come from those protective devices. */
+    Demand from(List<ComponentId> devices) {
+        return new Demand(
+                new Requirement(
+                        requirement.governor(),
+                        requirement.smallest(),
+                        requirement.areaMm2(),
+                        requirement.reason(),
+                        requirement.citation(),
+                        devices),
+                fits);
     }
 
     /** The smallest size of a family that meets a condition. */

@@ -41,7 +41,8 @@ final class ProtectionDemand {
                         relies + "; even the largest size is too thin"
                                 + carries(facts, wire, Demand.largest(family)) + "; "
                                 + allowance.citation().text(),
-                        allowance.citation()));
+                        allowance.citation()))
+                .from(devices);
     }
 
     private static Demand met(

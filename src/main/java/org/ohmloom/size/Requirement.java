@@ -1,6 +1,8 @@
 package org.ohmloom.size;
 
+import java.util.List;
 import java.util.Optional;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.units.Gauge;
 
@@ -12,6 +14,17 @@ import org.ohmloom.units.Gauge;
  * @param areaMm2   copper area of that size, mm2; 0 when none does
  * @param reason    the calculation in words and numbers a person can follow, ending in the table row
  * @param citation  table row it rests on
+ * @param devices   protective devices it comes from; empty but for {@link Governor#PROTECTION}
  */
 public record Requirement(
-        Governor governor, Optional<Gauge> smallest, double areaMm2, String reason, Citation citation) {}
+        Governor governor,
+        Optional<Gauge> smallest,
+        double areaMm2,
+        String reason,
+        Citation citation,
+        List<ComponentId> devices) {
+
+    public Requirement {
+        devices = List.copyOf(devices);
+    }
+}

@@ -19,7 +19,7 @@ import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
-/** What all requirements of one sizing share, worked out once. */
+/** What all requirements of one sizing share, worked out once; for one thread at a time. */
 final class SizingFacts {
     private final SizingInput input;
     private final ConductorResistance resistance;
@@ -27,6 +27,7 @@ final class SizingFacts {
     private final WorstCurrents worst;
     private final LoadedConductors loaded;
     private final ReturnDevices returns;
+    private final Map<WireId, Map<Gauge, Optional<Ampacity>>> known = new HashMap<>();
 
     SizingFacts(SizingInput input) {
         this.input = input;
@@ -67,7 +68,8 @@ final class SizingFacts {
 
     /** What a wire may carry with a size. */
     Optional<Ampacity> ampacity(Wire wire, Gauge gauge) {
-        return ampacities.of(wire, gauge, loaded.alongside(wire));
+        return known.computeIfAbsent(wire.id(), id -> new HashMap<>())
+                .computeIfAbsent(gauge, size -> ampacities.of(wire, size, loaded.alongside(wire)));
     }
 
     /** What a wire may carry with a size, A; 0 when no table says. */

@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.ohmloom.graph.Guard;
 import org.ohmloom.graph.Upstream;
+import org.ohmloom.model.Battery;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
@@ -28,15 +29,24 @@ public interface UpstreamDevices {
 
     /**
      * Taken from the feeds of a harness, for each source that can feed the wire: the device of the smallest rating among
-     * those that stand on every way from it, or the last devices of all ways when none of those is larger. A source
-     * with a way past all devices adds none.
+     * those that stand on every way from it, or the last devices of all ways when none of those is larger. A wire that a
+     * battery reaches past all devices relies on none; another source limits its own current, so it may.
      */
     static UpstreamDevices of(Harness harness, Upstream upstream) {
         return wire -> {
             SortedSet<ComponentId> devices = new TreeSet<>();
-            upstream.guards(wire).forEach(guard -> devices.addAll(effective(harness, guard)));
+            for (Guard guard : upstream.guards(wire)) {
+                if (guard.bare() && isBattery(harness, guard.source().component())) {
+                    return List.of();
+                }
+                devices.addAll(effective(harness, guard));
+            }
             return List.copyOf(devices);
         };
+    }
+
+    private static boolean isBattery(Harness harness, ComponentId source) {
+        return harness.components().get(source).device() instanceof Battery;
     }
 
     private static List<ComponentId> effective(Harness harness, Guard guard) {

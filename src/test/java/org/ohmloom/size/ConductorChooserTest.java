@@ -135,6 +135,7 @@ class ConductorChooserTest {
         ConductorChoice choice = new ConductorChooser(input).chooseAll().get(new WireId("R1"));
         assertEquals(Optional.of(Gauge.metric(0.75)), choice.gauge());
         assertTrue(choice.governing().reason().startsWith("relies on F, 15 A"));
+        assertEquals(List.of(FedLoad.FUSE), choice.governing().devices());
     }
 
     @Test
