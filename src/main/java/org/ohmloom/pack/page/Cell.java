@@ -43,6 +43,11 @@ public record Cell(String text, OptionalDouble number, Optional<WireColour> colo
         return new Cell("", OptionalDouble.of(value), Optional.empty(), Tone.PLAIN);
     }
 
+    /** A number printed in a way of its own, as where a column mixes pieces and metres. */
+    public static Cell number(double value, String printed) {
+        return new Cell(printed, OptionalDouble.of(value), Optional.empty(), Tone.PLAIN);
+    }
+
     /** A number, or nothing. */
     public static Cell number(OptionalDouble value) {
         return value.isPresent() ? number(value.getAsDouble()) : EMPTY;
