@@ -18,7 +18,9 @@ import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.Row;
+import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.GaugeSystem;
 
 /** What to buy for the harness, by assembly. Parts already in the vehicle are left out. */
 final class BillOfMaterials {
@@ -130,7 +132,17 @@ final class BillOfMaterials {
                 "Mass of the pieces",
                 Formats.kilograms(massKg) + (withoutMass > 0 ? ", " + withoutMass + " lines without a mass" : "")));
         facts.add(new Block.Fact("Lines without a part number, wire apart", String.valueOf(missing)));
+        facts.add(new Block.Fact("Conductor unless a wire names its own", conductor()));
         return new Block.Facts(facts);
+    }
+
+    private String conductor() {
+        DesignBasis basis = analysis.evidence().basis();
+        boolean awg = harness.rules().gaugeSystem() == GaugeSystem.AWG;
+        return analysis.evidence()
+                .tables()
+                .family(awg ? basis.defaultAwgFamily() : basis.defaultMetricFamily())
+                .title();
     }
 
     private Row row(int item, Material material, MaterialCount count) {
@@ -153,6 +165,9 @@ final class BillOfMaterials {
 
     private static Cell quantity(Material material, MaterialCount count) {
         double quantity = count.quantity();
+        if (quantity == 0 && !count.withoutLength().isEmpty()) {
+            return Cell.missing("unknown");
+        }
         return material.unit().equals(Material.PIECE)
                 ? Cell.number(quantity)
                 : Cell.number(quantity, String.format(Locale.ROOT, "%.2f", quantity));

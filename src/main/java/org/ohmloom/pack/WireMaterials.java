@@ -12,9 +12,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.tables.ConductorFamily;
-import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.units.Gauge;
-import org.ohmloom.units.GaugeSystem;
 
 /**
  * What is bought by length: wire, cables, coverings; and the terminals at wire ends outside connectors. The cores of a
@@ -58,7 +56,14 @@ final class WireMaterials {
 
     private void wire(Wire wire) {
         String size = wire.gauge().map(Gauge::text).orElse("size " + Wording.NOT_CHOSEN);
-        String conductor = wire.gauge().map(gauge -> ", " + conductor(wire, gauge)).orElse("");
+        String conductor = wire.family()
+                .map(family -> ", conductor "
+                        + analysis.evidence()
+                                .tables()
+                                .findFamily(family)
+                                .map(ConductorFamily::title)
+                                .orElse(family))
+                .orElse("");
         Material material = new Material(
                 wire.assembly(),
                 MaterialKind.WIRE,
@@ -67,18 +72,6 @@ final class WireMaterials {
                 wire.colour(),
                 Material.METRE);
         materials.length(material, analysis.routes().lengthMetres(wire), wire.id().value());
-    }
-
-    /** The conductor family in words: the wire's own where it is of the same system, otherwise the basis's. */
-    private String conductor(Wire wire, Gauge gauge) {
-        DesignBasis basis = analysis.evidence().basis();
-        String fallback =
-                gauge.system() == GaugeSystem.AWG ? basis.defaultAwgFamily() : basis.defaultMetricFamily();
-        ConductorFamily family = wire.family()
-                .flatMap(analysis.evidence().tables()::findFamily)
-                .filter(own -> own.system() == gauge.system())
-                .orElseGet(() -> analysis.evidence().tables().family(fallback));
-        return "conductor " + family.title();
     }
 
     private void terminals(Wire wire) {

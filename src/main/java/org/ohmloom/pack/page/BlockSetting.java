@@ -1,7 +1,9 @@
 package org.ohmloom.pack.page;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Disc;
@@ -27,10 +29,19 @@ final class BlockSetting {
 
     private final Typesetter typesetter;
     private final Flow flow;
+    private final Map<String, List<Block.Table>> tables = new HashMap<>();
+    private final Map<String, TableSetting> settings = new HashMap<>();
+    private String lastHeading = "";
 
-    BlockSetting(Typesetter typesetter, Flow flow) {
+    /** Puts the blocks of a report; it must know all of them, for tables of one file line up with each other. */
+    BlockSetting(Typesetter typesetter, Flow flow, List<Block> blocks) {
         this.typesetter = typesetter;
         this.flow = flow;
+        for (Block block : blocks) {
+            if (block instanceof Block.Table table) {
+                tables.computeIfAbsent(table.file(), name -> new ArrayList<>()).add(table);
+            }
+        }
     }
 
     /** The title of the report, at the top of its first page. */
@@ -56,7 +67,7 @@ final class BlockSetting {
             flow.gap(1.5);
             lines(prose.text(), 0).forEach(flow::put);
         } else if (block instanceof Block.Points points) {
-            flow.gap(1);
+            flow.gap(2);
             points.sentences().forEach(this::point);
         } else if (block instanceof Block.Notice notice) {
             flow.gap(3);
@@ -79,7 +90,8 @@ final class BlockSetting {
         }
         Piece piece = new Piece(y + 1, marks);
         flow.need(piece.heightMm() + 30);
-        flow.bookmark(heading.text());
+        lastHeading = heading.text();
+        flow.bookmark(lastHeading);
         flow.put(piece);
     }
 
@@ -145,11 +157,24 @@ final class BlockSetting {
                 y += PITCH_MM;
                 marks.add(typesetter.text(line, x, y, BODY_MM, Anchor.START, Weight.REGULAR, Ink.TEXT));
             }
-            high = Math.max(high, y + 2);
+            high = Math.max(high, y + 2.6);
             x += width + FACT_GAP_MM;
         }
         if (!marks.isEmpty()) {
             flow.put(new Piece(high, marks));
+        }
+    }
+
+    /** Says on a new page what the table on it belongs to. */
+    private void continued() {
+        if (!lastHeading.isEmpty()) {
+            String text = lastHeading + " (continued)";
+            for (String line : typesetter.lines(text, Weight.REGULAR, BODY_MM, flow.widthMm())) {
+                flow.put(new Piece(
+                        PITCH_MM,
+                        List.of(typesetter.text(
+                                line, 0, BODY_MM, BODY_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT))));
+            }
         }
     }
 
@@ -159,8 +184,9 @@ final class BlockSetting {
             lines(table.none(), 0).forEach(flow::put);
             return;
         }
-        TableSetting setting = new TableSetting(typesetter, table, flow.widthMm());
-        double room = flow.pageMm() - setting.head().heightMm();
+        TableSetting setting = settings.computeIfAbsent(
+                table.file(), name -> new TableSetting(typesetter, tables.get(name), flow.widthMm()));
+        double room = flow.pageMm() - setting.head().heightMm() - 4 * PITCH_MM;
         boolean banded = false;
         boolean begun = false;
         List<Row> rows = table.rows();
@@ -181,6 +207,7 @@ final class BlockSetting {
                     begun = true;
                 } else if (flow.isFull(together)) {
                     flow.turn();
+                    continued();
                     flow.put(setting.head());
                 }
                 flow.put(piece);

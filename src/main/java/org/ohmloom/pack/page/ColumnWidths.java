@@ -9,8 +9,8 @@ import org.ohmloom.draw.Weight;
  * Widths of a table's columns by what is in them.
  *
  * <p>Every column is at least as wide as its widest unbreakable text: the widest word of a column of words, the widest
- * cell of any other. What is left goes to the columns of words, in proportion to what each still lacks to stand on one
- * line; what is left after that widens all a little.
+ * cell of any other. What is left goes to the columns of words, first so that nine in ten of their cells stand on one
+ * line, then all of them; what is left after that widens every column a little.
  */
 final class ColumnWidths {
     /** Room beside a text in its cell, mm. */
@@ -21,6 +21,9 @@ final class ColumnWidths {
 
     /** Most a column is widened beyond what its content wants. */
     private static final double MOST_WIDENING = 1.3;
+
+    /** Share of the cells that should stand on one line before the rest is thought of. */
+    private static final double USUAL = 0.9;
 
     /** A word wider than this, mm, may be broken. */
     private static final double LONGEST_WORD_MM = 34;
@@ -36,18 +39,26 @@ final class ColumnWidths {
     /** The widths, mm, in order; empty when the columns cannot stand side by side in the room. */
     Optional<double[]> of(List<Column> columns, List<List<Cell>> rows, double roomMm) {
         double[] least = new double[columns.size()];
-        double[] natural = new double[columns.size()];
+        double[] usual = new double[columns.size()];
+        double[] widest = new double[columns.size()];
         for (int k = 0; k < columns.size(); k++) {
-            least[k] = headMm(columns.get(k));
-            natural[k] = least[k];
-            for (List<Cell> row : rows) {
-                double whole = wholeMm(columns.get(k), row.get(k));
-                natural[k] = Math.max(natural[k], whole);
-                least[k] = Math.max(least[k], Math.min(whole, leastMm(columns.get(k), row.get(k))));
+            Column column = columns.get(k);
+            double head = headMm(column);
+            double[] whole = new double[rows.size()];
+            least[k] = head;
+            for (int row = 0; row < whole.length; row++) {
+                Cell cell = rows.get(row).get(k);
+                whole[row] = wholeMm(column, cell);
+                least[k] = Math.max(least[k], Math.min(whole[row], leastMm(column, cell)));
             }
+            Arrays.sort(whole);
+            usual[k] = Math.max(least[k], whole.length == 0 ? 0 : whole[(int) ((whole.length - 1) * USUAL)]);
+            widest[k] = Math.max(least[k], whole.length == 0 ? 0 : whole[whole.length - 1]);
         }
-        double sum = Arrays.stream(least).sum();
-        return sum <= roomMm ? Optional.of(shared(least, natural, roomMm)) : Optional.empty();
+        if (Arrays.stream(least).sum() > roomMm) {
+            return Optional.empty();
+        }
+        return Optional.of(widened(grown(grown(least, usual, roomMm), widest, roomMm), roomMm));
     }
 
     /** Widths for columns too wide for any page: every column gives way, and its texts are broken anywhere. */
@@ -64,17 +75,21 @@ final class ColumnWidths {
         return Arrays.stream(wanted).map(width -> width * factor).toArray();
     }
 
-    private static double[] shared(double[] least, double[] natural, double roomMm) {
-        double[] widths = least.clone();
-        double left = roomMm - Arrays.stream(least).sum();
-        double lacking = Arrays.stream(natural).sum() - Arrays.stream(least).sum();
-        double given = lacking > 0 ? Math.min(1, left / lacking) : 0;
-        for (int k = 0; k < widths.length; k++) {
-            widths[k] += given * (natural[k] - least[k]);
+    /** Each width brought towards what it wants, all by the same share of what they lack. */
+    private static double[] grown(double[] widths, double[] wanted, double roomMm) {
+        double left = roomMm - Arrays.stream(widths).sum();
+        double lacking = Arrays.stream(wanted).sum() - Arrays.stream(widths).sum();
+        double share = lacking > 0 ? Math.min(1, left / lacking) : 0;
+        double[] grown = widths.clone();
+        for (int k = 0; k < grown.length; k++) {
+            grown[k] += share * (wanted[k] - widths[k]);
         }
-        double total = Arrays.stream(widths).sum();
-        double widening = Math.min(MOST_WIDENING, roomMm / total);
-        return Arrays.stream(widths).map(width -> width * widening).toArray();
+        return grown;
+    }
+
+    private static double[] widened(double[] widths, double roomMm) {
+        double factor = Math.min(MOST_WIDENING, roomMm / Arrays.stream(widths).sum());
+        return Arrays.stream(widths).map(width -> width * factor).toArray();
     }
 
     private double headMm(Column column) {

@@ -62,7 +62,7 @@ public final class ReportPages {
     /** Sets a report. */
     public Pages set(Report report, TitleFields fields) {
         Flow flow = new Flow(area());
-        BlockSetting setting = new BlockSetting(typesetter, flow);
+        BlockSetting setting = new BlockSetting(typesetter, flow, report.blocks());
         setting.title(
                 fields.documentType() + ": " + fields.title(),
                 fields.number() + ", revision " + fields.revision()

@@ -14,7 +14,7 @@ import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Swatch;
 import org.ohmloom.draw.Weight;
 
-/** A table made ready for pages: its head, and its rows as pieces. Columns without a single entry are left out. */
+/** Tables made ready for pages: their head, and their rows as pieces. Columns without a single entry are left out. */
 final class TableSetting {
     /** Heights of the capitals tried, mm: reading size, then the smallest of the ISO 3098 series. */
     private static final double[] HEIGHTS_MM = {2.0, 1.8};
@@ -31,13 +31,17 @@ final class TableSetting {
     private final double heightMm;
     private final Piece head;
 
-    TableSetting(Typesetter typesetter, Block.Table table, double roomMm) {
+    /** A setting for tables of the same columns, so that they line up with each other; at least one. */
+    TableSetting(Typesetter typesetter, List<Block.Table> tables, double roomMm) {
         this.typesetter = typesetter;
-        this.places = IntStream.range(0, table.columns().size())
-                .filter(k -> table.columns().get(k).printed() && hasEntry(table, k))
+        List<Column> all = tables.get(0).columns();
+        this.places = IntStream.range(0, all.size())
+                .filter(k -> all.get(k).printed()
+                        && tables.stream().anyMatch(table -> hasEntry(table, k)))
                 .toArray();
-        this.columns = IntStream.of(places).mapToObj(table.columns()::get).toList();
-        List<List<Cell>> rows = table.rows().stream()
+        this.columns = IntStream.of(places).mapToObj(all::get).toList();
+        List<List<Cell>> rows = tables.stream()
+                .flatMap(table -> table.rows().stream())
                 .filter(row -> row.kind() != Row.Kind.GROUP)
                 .map(this::printed)
                 .toList();
@@ -105,10 +109,9 @@ final class TableSetting {
     }
 
     private static boolean hasEntry(Block.Table table, int column) {
-        return table.items().isEmpty()
-                || table.items().stream()
-                        .map(row -> row.cells().get(column))
-                        .anyMatch(cell -> !cell.text().isEmpty() || cell.number().isPresent());
+        return table.items().stream()
+                .map(row -> row.cells().get(column))
+                .anyMatch(cell -> !cell.text().isEmpty() || cell.number().isPresent());
     }
 
     private List<Cell> printed(Row row) {
@@ -126,8 +129,10 @@ final class TableSetting {
             double room = widths[k] - 2 * ColumnWidths.PADDING_MM;
             lines.add(typesetter.lines(columns.get(k).head(), Weight.BOLD, heightMm, room));
         }
-        int units = columns.stream().allMatch(column -> column.unit().isEmpty()) ? 0 : 1;
-        int most = lines.stream().mapToInt(List::size).max().orElse(1) + units;
+        int most = 1;
+        for (int k = 0; k < columns.size(); k++) {
+            most = Math.max(most, lines.get(k).size() + unitLines(columns.get(k)));
+        }
         double height = rowHeightMm(most);
         List<Mark> marks = new ArrayList<>();
         marks.add(new Box(Extent.at(0, 0, widthMm(), height), 0, Fill.of(Ink.TABLE_HEAD)));
@@ -135,8 +140,9 @@ final class TableSetting {
         for (int k = 0; k < columns.size(); k++) {
             Column column = columns.get(k);
             List<String> words = lines.get(k);
+            int first = most - unitLines(column) - words.size();
             for (int line = 0; line < words.size(); line++) {
-                marks.add(word(column, words.get(line), left, widths[k], line, Weight.BOLD, Ink.TEXT));
+                marks.add(word(column, words.get(line), left, widths[k], first + line, Weight.BOLD, Ink.TEXT));
             }
             if (!column.unit().isEmpty()) {
                 marks.add(word(column, column.unit(), left, widths[k], most - 1, Weight.REGULAR, Ink.SOFT_TEXT));
@@ -146,6 +152,10 @@ final class TableSetting {
         marks.add(across(0, HEAVY_MM, Ink.FRAME));
         marks.add(across(height, HEAVY_MM, Ink.FRAME));
         return new Piece(height, marks);
+    }
+
+    private static int unitLines(Column column) {
+        return column.unit().isEmpty() ? 0 : 1;
     }
 
     private Piece group(Cell cell) {
@@ -172,7 +182,7 @@ final class TableSetting {
         double height = rowHeightMm(most);
         List<Mark> marks = new ArrayList<>();
         if (banded) {
-            marks.add(new Box(Extent.at(0, 0, widthMm(), height), 0, Fill.of(Ink.COMPONENT)));
+            marks.add(new Box(Extent.at(0, RULE_MM / 2, widthMm(), height - RULE_MM / 2), 0, Fill.of(Ink.COMPONENT)));
         }
         double left = 0;
         for (int k = 0; k < cells.size(); k++) {
