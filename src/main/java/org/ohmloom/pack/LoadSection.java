@@ -18,7 +18,7 @@ import org.ohmloom.units.Unit;
 /** What reaches each load: first in its worst state, the smallest margin on top; then in every state. */
 final class LoadSection {
     /** Currents below this, A, count as none. */
-    private static final double LEAST_AMPS = 1e-6;
+    static final double LEAST_AMPS = 1e-6;
 
     private static final List<Column> COLUMNS = List.of(
             Column.code("Load"),
@@ -28,8 +28,9 @@ final class LoadSection {
             Column.number("Mean voltage", Unit.VOLT, 2),
             Column.number("Feed drop", Unit.VOLT, 3),
             Column.number("Return drop", Unit.VOLT, 3),
-            Column.number("of it contacts", Unit.VOLT, 3),
-            Column.number("of it devices", Unit.VOLT, 3),
+            Column.number("In contacts", Unit.VOLT, 3),
+            Column.number("In devices", Unit.VOLT, 3),
+            Column.number("Voltage while on", Unit.VOLT, 2),
             Column.number("Drop while on", Unit.VOLT, 3),
             Column.number("Limit", Unit.VOLT, 3),
             Column.number("Margin", Unit.VOLT, 3),
@@ -74,9 +75,9 @@ final class LoadSection {
                 .toList();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Loads in their worst state, smallest margin first"));
-        blocks.add(new Block.Prose("Feed and return drop add up to source voltage less load voltage, all means; contacts and"
-                + " devices are portions of them. The drop while everything switched at a duty is on is judged against"
-                + " the limit."));
+        blocks.add(new Block.Prose("Feed and return drop add up to source voltage less load voltage, all means over"
+                + " time; contacts and devices are portions of them. The drop while everything switched at a duty is on"
+                + " is judged against the limit."));
         blocks.add(new Block.Table("loads-worst", COLUMNS, ranked, "No load draws current in any state."));
         if (analysis.states().size() > 1 && !all.isEmpty()) {
             blocks.add(new Block.Heading("Loads in every state"));
@@ -99,6 +100,7 @@ final class LoadSection {
                 Cell.number(volts.returnDropVolts()),
                 Cell.number(volts.contactDropVolts()),
                 Cell.number(volts.deviceDropVolts()),
+                Cell.number(volts.onVolts()),
                 Cell.number(volts.onDropVolts()),
                 Cell.number(volts.limitVolts()),
                 over ? margin.toned(Cell.Tone.ALERT) : margin,

@@ -23,9 +23,9 @@ final class StateSection {
             Column.words("Engine"),
             Column.words("Status"),
             Column.count("Islands", 0),
-            Column.count("Loads fed", 0),
-            new Column("Largest imbalance of currents", Unit.AMP.symbol(), Column.Kind.NUMBER, 0, true),
-            new Column("Largest |V - I R|", Unit.VOLT.symbol(), Column.Kind.NUMBER, 0, true));
+            Column.count("Loads drawing", 0),
+            new Column("Residual current", Unit.AMP.symbol(), Column.Kind.NUMBER, 0, true),
+            new Column("Residual voltage", Unit.VOLT.symbol(), Column.Kind.NUMBER, 0, true));
 
     private static final List<Column> ISLANDS =
             List.of(Column.code("State"), Column.code("Part around"), Column.words("Status"), Column.words("What it means"));
@@ -48,6 +48,8 @@ final class StateSection {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Operating states"));
+        blocks.add(new Block.Prose("Residuals, recomputed apart from the solver: the largest imbalance of currents at any point,"
+                + " and the largest |V - I R| of any branch with a resistance."));
         blocks.add(new Block.Table("states", COLUMNS, rows, "The harness has no operating state: nothing was solved."));
         if (!islands.isEmpty()) {
             blocks.add(new Block.Table("islands", ISLANDS, islands, ""));
@@ -64,9 +66,15 @@ final class StateSection {
                 Cell.text(state.mode().name().toLowerCase(Locale.ROOT)),
                 status == IslandStatus.SOLVED ? words : words.toned(Cell.Tone.ALERT),
                 solution.map(each -> Cell.number(each.islands().size())).orElse(Cell.empty()),
-                solution.map(each -> Cell.number(each.loads().size())).orElse(Cell.empty()),
+                solution.map(each -> Cell.number(drawing(each))).orElse(Cell.empty()),
                 solution.map(each -> residual(each.residualAmps())).orElse(Cell.empty()),
                 solution.map(each -> residual(each.residualVolts())).orElse(Cell.empty()));
+    }
+
+    private static long drawing(Solution solution) {
+        return solution.loads().values().stream()
+                .filter(load -> Math.abs(load.amps()) > LoadSection.LEAST_AMPS)
+                .count();
     }
 
     private static Cell residual(double value) {

@@ -16,6 +16,9 @@ final class ColumnWidths {
     /** Room beside a text in its cell, mm. */
     static final double PADDING_MM = 1.1;
 
+    /** More room behind a number, so that it keeps apart from words that follow, mm. */
+    static final double BEHIND_NUMBER_MM = 1.2;
+
     /** Sample of an insulation colour with the gap behind it, mm. */
     static final double SWATCH_MM = 6.5;
 
@@ -92,10 +95,15 @@ final class ColumnWidths {
         return Arrays.stream(widths).map(width -> width * factor).toArray();
     }
 
+    /** Room of a column that no text of it may take, mm. */
+    static double aroundMm(Column column) {
+        return 2 * PADDING_MM + (column.kind() == Column.Kind.NUMBER ? BEHIND_NUMBER_MM : 0);
+    }
+
     private double headMm(Column column) {
         double head = typesetter.widestWordMm(column.head(), Weight.BOLD, heightMm);
         double unit = typesetter.widthMm(column.unit(), Weight.REGULAR, heightMm);
-        return Math.max(head, unit) + 2 * PADDING_MM;
+        return Math.max(head, unit) + aroundMm(column);
     }
 
     private double wholeMm(Column column, Cell cell) {
@@ -103,7 +111,7 @@ final class ColumnWidths {
         for (String line : cell.printed(column).split("\n")) {
             text = Math.max(text, typesetter.widthMm(line, TableSetting.weight(cell), heightMm));
         }
-        return text + 2 * PADDING_MM + (cell.colour().isPresent() ? SWATCH_MM : 0);
+        return text + aroundMm(column) + (cell.colour().isPresent() ? SWATCH_MM : 0);
     }
 
     private double leastMm(Column column, Cell cell) {
@@ -111,6 +119,6 @@ final class ColumnWidths {
             return wholeMm(column, cell);
         }
         double word = typesetter.widestWordMm(cell.printed(column), TableSetting.weight(cell), heightMm);
-        return Math.min(LONGEST_WORD_MM, word) + 2 * PADDING_MM;
+        return Math.min(LONGEST_WORD_MM, word) + aroundMm(column);
     }
 }

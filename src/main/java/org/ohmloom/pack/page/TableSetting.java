@@ -119,14 +119,14 @@ final class TableSetting {
     }
 
     private List<String> lines(Column column, Cell cell, double widthMm) {
-        double room = widthMm - 2 * ColumnWidths.PADDING_MM - (cell.colour().isPresent() ? ColumnWidths.SWATCH_MM : 0);
+        double room = widthMm - ColumnWidths.aroundMm(column) - (cell.colour().isPresent() ? ColumnWidths.SWATCH_MM : 0);
         return typesetter.lines(cell.printed(column), weight(cell), heightMm, room);
     }
 
     private Piece makeHead() {
         List<List<String>> lines = new ArrayList<>();
         for (int k = 0; k < columns.size(); k++) {
-            double room = widths[k] - 2 * ColumnWidths.PADDING_MM;
+            double room = widths[k] - ColumnWidths.aroundMm(columns.get(k));
             lines.add(typesetter.lines(columns.get(k).head(), Weight.BOLD, heightMm, room));
         }
         int most = 1;
@@ -211,7 +211,9 @@ final class TableSetting {
 
     private Mark word(Column column, String text, double leftMm, double widthMm, int line, Weight weight, Ink ink) {
         boolean right = column.kind() == Column.Kind.NUMBER;
-        double x = right ? leftMm + widthMm - ColumnWidths.PADDING_MM : leftMm + ColumnWidths.PADDING_MM;
+        double x = right
+                ? leftMm + widthMm - ColumnWidths.PADDING_MM - ColumnWidths.BEHIND_NUMBER_MM
+                : leftMm + ColumnWidths.PADDING_MM;
         return typesetter.text(text, x, baseMm(line), heightMm, right ? Anchor.END : Anchor.START, weight, ink);
     }
 

@@ -1,7 +1,10 @@
 package org.ohmloom.pack.page;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Point;
@@ -16,14 +19,36 @@ final class Typesetter {
 
     private static final double ROUNDING_MM = 1e-6;
 
+    /** Letters from here on may be joined or set in another font; they are measured as a whole. */
+    private static final char FIRST_SPECIAL = 0x250;
+
     private final SceneFonts fonts;
+    private final Map<Weight, double[]> letterWidths = new EnumMap<>(Weight.class);
 
     Typesetter(SceneFonts fonts) {
         this.fonts = fonts;
+        for (Weight weight : Weight.values()) {
+            double[] widths = new double[FIRST_SPECIAL];
+            Arrays.fill(widths, Double.NaN);
+            letterWidths.put(weight, widths);
+        }
     }
 
+    /** Width of a text, mm. The drawing font is set without kerning, so plain letters add up. */
     double widthMm(String text, Weight weight, double heightMm) {
-        return text.isEmpty() ? 0 : fonts.widthMm(text, weight, heightMm);
+        double[] widths = letterWidths.get(weight);
+        double sum = 0;
+        for (int k = 0; k < text.length(); k++) {
+            char letter = text.charAt(k);
+            if (letter >= FIRST_SPECIAL) {
+                return fonts.widthMm(text, weight, heightMm);
+            }
+            if (Double.isNaN(widths[letter])) {
+                widths[letter] = fonts.widthMm(String.valueOf(letter), weight, 1);
+            }
+            sum += widths[letter];
+        }
+        return sum * heightMm;
     }
 
     /** Width of the widest word, mm. */
