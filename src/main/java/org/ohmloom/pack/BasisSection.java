@@ -47,9 +47,9 @@ final class BasisSection {
                 new Block.Fact(
                         "Largest drop of a load",
                         Formats.volts(analysis.totals().worstDropVolts())),
-                new Block.Fact("Wires to be made", String.valueOf(analysis.totals().wires())),
                 new Block.Fact(
-                        "Their length", Formats.metres(analysis.totals().lengthMetres())))));
+                        "Wires to be made", String.valueOf(analysis.totals().wires())),
+                new Block.Fact("Their length", Formats.metres(analysis.totals().lengthMetres())))));
         blocks.add(new Block.Heading("Design basis and limits"));
         blocks.add(new Block.Facts(facts()));
         List<Row> zones = new ArrayList<>();
@@ -85,8 +85,7 @@ final class BasisSection {
         facts.add(new Block.Fact("Sizes chosen in", rules.gaugeSystem() == GaugeSystem.AWG ? "AWG" : "mm²"));
         facts.add(new Block.Fact("Insulation unless a wire names its own", insulation));
         facts.add(new Block.Fact(
-                "Smallest single wire",
-                rules.minimumGauge().map(Gauge::text).orElse("that of the design basis")));
+                "Smallest single wire", rules.minimumGauge().map(Gauge::text).orElse("that of the design basis")));
         facts.add(new Block.Fact("Ambient where no zone says otherwise", Formats.celsius(rules.ambientCelsius())));
         facts.add(new Block.Fact("Ampacity table", ampacity.title()));
         facts.add(new Block.Fact("Holds for air of", Formats.celsius(ampacity.baseAmbientCelsius())));

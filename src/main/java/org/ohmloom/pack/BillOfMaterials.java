@@ -36,8 +36,9 @@ final class BillOfMaterials {
             Column.colour("Colour"),
             Column.words("Used for"));
 
-    private static final String REMARK = "Net quantities: no scrap, spares or cut allowance is added. Parts already in the"
-            + " vehicle are left out. \"Not chosen\": no part number has been entered.";
+    private static final String REMARK =
+            "Net quantities: no scrap, spares or cut allowance is added. Parts already in the"
+                    + " vehicle are left out. \"Not chosen\": no part number has been entered.";
 
     private final Analysis analysis;
     private final Harness harness;
@@ -54,7 +55,9 @@ final class BillOfMaterials {
         Map<String, List<Wire>> wiresByEnd = new TreeMap<>();
         for (Wire wire : harness.wires().all()) {
             for (WireEnd end : wire.ends()) {
-                wiresByEnd.computeIfAbsent(end.text(), text -> new ArrayList<>()).add(wire);
+                wiresByEnd
+                        .computeIfAbsent(end.text(), text -> new ArrayList<>())
+                        .add(wire);
             }
         }
         Materials materials = new Materials();
@@ -96,8 +99,8 @@ final class BillOfMaterials {
 
     private String heading(Optional<AssemblyId> assembly) {
         return assembly.map(harness.assemblies()::get)
-                .map((Assembly each) -> "Assembly " + each.number() + "  " + each.name() + ", revision "
-                        + each.revision())
+                .map((Assembly each) ->
+                        "Assembly " + each.number() + "  " + each.name() + ", revision " + each.revision())
                 .orElse("In no assembly");
     }
 
@@ -154,9 +157,7 @@ final class BillOfMaterials {
                 Cell.text(material.kind().words()),
                 quantity(material, count),
                 Cell.text(material.unit()),
-                wire
-                        ? Cell.text("by description").toned(Cell.Tone.SOFT)
-                        : Wording.part(material.part()),
+                wire ? Cell.text("by description").toned(Cell.Tone.SOFT) : Wording.part(material.part()),
                 Cell.text(part.map(Part::maker)),
                 Cell.text(description(material, part, count)),
                 material.colour().map(Cell::colour).orElse(wire ? Cell.missing(Wording.NOT_CHOSEN) : Cell.empty()),

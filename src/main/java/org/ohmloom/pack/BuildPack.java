@@ -28,8 +28,7 @@ import org.ohmloom.review.Cautions;
  * gives the same bytes.
  */
 public final class BuildPack {
-    private static final String DRAWING_REMARK =
-            "Not to scale: the lengths written govern. " + Cautions.paragraph();
+    private static final String DRAWING_REMARK = "Not to scale: the lengths written govern. " + Cautions.paragraph();
 
     private final Analysis analysis;
     private final PackOptions options;

@@ -8,8 +8,9 @@ import org.ohmloom.pack.page.Report;
 
 /** Findings first, then the numbers they rest on, then what those rest on. */
 final class CalculationReport {
-    private static final String REMARK = "Voltages are relative to the first source's negative terminal. Computed for the"
-            + " harness as drawn at this revision; change it and compute anew.";
+    private static final String REMARK =
+            "Voltages are relative to the first source's negative terminal. Computed for the"
+                    + " harness as drawn at this revision; change it and compute anew.";
 
     private final Analysis analysis;
 

@@ -69,16 +69,22 @@ final class CavityTables {
         facts.add(new Block.Fact("View", "wire side"));
         facts.add(new Block.Fact(
                 "Housing", connector.part().map(wording::described).orElse(Wording.NOT_CHOSEN)));
-        connector.component().map(harness.components()::get).ifPresent(component ->
-                facts.add(new Block.Fact("Plugs into", component.id() + " " + component.name())));
-        connector.mate().map(harness.connectors()::get).ifPresent(mate ->
-                facts.add(new Block.Fact("Mates with", mate.id() + " " + mate.name())));
+        connector
+                .component()
+                .map(harness.components()::get)
+                .ifPresent(
+                        component -> facts.add(new Block.Fact("Plugs into", component.id() + " " + component.name())));
+        connector
+                .mate()
+                .map(harness.connectors()::get)
+                .ifPresent(mate -> facts.add(new Block.Fact("Mates with", mate.id() + " " + mate.name())));
         connector.lock().ifPresent(part -> facts.add(new Block.Fact("Lock", wording.described(part))));
         connector.backshell().ifPresent(part -> facts.add(new Block.Fact("Backshell", wording.described(part))));
-        connector.at().map(harness.breakouts()::get).ifPresent(at ->
-                facts.add(new Block.Fact("Ends at", at.id() + " " + at.name())));
-        connector.limitCelsius()
-                .ifPresent(limit -> facts.add(new Block.Fact("Stands", Formats.celsius(limit))));
+        connector
+                .at()
+                .map(harness.breakouts()::get)
+                .ifPresent(at -> facts.add(new Block.Fact("Ends at", at.id() + " " + at.name())));
+        connector.limitCelsius().ifPresent(limit -> facts.add(new Block.Fact("Stands", Formats.celsius(limit))));
         if (!wording.assembly(connector.assembly()).isEmpty()) {
             facts.add(new Block.Fact("Assembly", wording.assembly(connector.assembly())));
         }
@@ -105,7 +111,8 @@ final class CavityTables {
                 Wording.end(there),
                 Cell.text(wording.joinedTo(there)),
                 Wording.part(contact.flatMap(ContactPart::part)),
-                Cell.text(contact.flatMap(ContactPart::seal).map(seal -> seal.part().value())),
+                Cell.text(contact.flatMap(ContactPart::seal)
+                        .map(seal -> seal.part().value())),
                 contact.map(part -> Cell.number(part.stripLengthMm())).orElse(Cell.empty()),
                 Cell.text(contact.flatMap(ContactPart::tool).map(tool -> tool.value())));
     }
@@ -124,7 +131,8 @@ final class CavityTables {
                 Cell.empty(),
                 Cell.empty(),
                 Cell.empty(),
-                cavity.plug().map(plug -> Cell.text(plug.value()))
+                cavity.plug()
+                        .map(plug -> Cell.text(plug.value()))
                         .orElse(Cell.text("open").toned(Cell.Tone.SOFT)),
                 Cell.empty(),
                 Cell.empty());

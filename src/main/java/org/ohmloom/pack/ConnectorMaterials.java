@@ -50,18 +50,21 @@ final class ConnectorMaterials {
         Optional<AssemblyId> assembly = connector.assembly();
         String words = connector.cavities().size() + "-way connector housing";
         materials.piece(Material.piece(assembly, MaterialKind.HOUSING, connector.part(), words), id);
-        connector.lock().ifPresent(part ->
-                materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), ""), id));
-        connector.backshell().ifPresent(part ->
-                materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), ""), id));
+        connector
+                .lock()
+                .ifPresent(part ->
+                        materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), ""), id));
+        connector
+                .backshell()
+                .ifPresent(part ->
+                        materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), ""), id));
     }
 
     private void contact(Connector connector, Cavity cavity, String designator) {
         Optional<ContactPart> contact = cavity.contact().map(harness.contacts()::get);
         String words = contact.map(kind -> "contact " + kind.id()).orElse("contact");
         materials.piece(
-                Material.piece(
-                        connector.assembly(), MaterialKind.CONTACT, contact.flatMap(ContactPart::part), words),
+                Material.piece(connector.assembly(), MaterialKind.CONTACT, contact.flatMap(ContactPart::part), words),
                 designator);
         contact.flatMap(ContactPart::seal)
                 .map(Seal::part)
@@ -80,6 +83,9 @@ final class ConnectorMaterials {
     private boolean isSealed(Connector connector) {
         return connector.cavities().stream()
                 .anyMatch(cavity -> cavity.plug().isPresent()
-                        || cavity.contact().map(harness.contacts()::get).flatMap(ContactPart::seal).isPresent());
+                        || cavity.contact()
+                                .map(harness.contacts()::get)
+                                .flatMap(ContactPart::seal)
+                                .isPresent());
     }
 }

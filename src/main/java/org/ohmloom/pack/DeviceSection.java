@@ -48,14 +48,12 @@ final class DeviceSection {
     }
 
     private Row row(Component component, ProtectiveDevice device) {
-        Optional<DeviceChoice> choice =
-                Optional.ofNullable(analysis.devices().get(component.id()));
-        Cell chosen = choice.map(each -> each.ratingAmps().isPresent()
-                        ? Cell.number(each.ratingAmps())
-                        : Cell.missing("none fits"))
+        Optional<DeviceChoice> choice = Optional.ofNullable(analysis.devices().get(component.id()));
+        Cell chosen = choice.map(each ->
+                        each.ratingAmps().isPresent() ? Cell.number(each.ratingAmps()) : Cell.missing("none fits"))
                 .orElse(Cell.empty());
-        boolean differs = choice.filter(each -> each.ratingAmps().isPresent()
-                        && each.ratingAmps().getAsDouble() != device.ratingAmps())
+        boolean differs = choice.filter(each ->
+                        each.ratingAmps().isPresent() && each.ratingAmps().getAsDouble() != device.ratingAmps())
                 .isPresent();
         return Row.of(
                 Cell.text(component.id().value()).toned(Cell.Tone.STRONG),

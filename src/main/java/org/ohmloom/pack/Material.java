@@ -30,10 +30,8 @@ record Material(
     static final String METRE = "m";
 
     /** Things that are counted; the description serves only where no part is chosen. */
-    static Material piece(
-            Optional<AssemblyId> assembly, MaterialKind kind, Optional<PartId> part, String description) {
-        return new Material(
-                assembly, kind, part, part.isPresent() ? "" : description, Optional.empty(), PIECE);
+    static Material piece(Optional<AssemblyId> assembly, MaterialKind kind, Optional<PartId> part, String description) {
+        return new Material(assembly, kind, part, part.isPresent() ? "" : description, Optional.empty(), PIECE);
     }
 
     /** Things bought by length. */

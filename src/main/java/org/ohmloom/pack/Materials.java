@@ -18,8 +18,7 @@ final class Materials {
                     NaturalOrder.INSTANCE)
             .thenComparing(Material::kind)
             .thenComparing(material -> material.part().isEmpty())
-            .thenComparing(
-                    material -> material.part().map(ElementId::value).orElse(""), NaturalOrder.INSTANCE)
+            .thenComparing(material -> material.part().map(ElementId::value).orElse(""), NaturalOrder.INSTANCE)
             .thenComparing(Material::description, NaturalOrder.INSTANCE)
             .thenComparing(material -> material.colour().map(WireColour::text).orElse(""))
             .thenComparing(Material::unit);

@@ -34,10 +34,11 @@ public record PackOptions(Set<PackDocument> documents, Paper paper, boolean mono
         Set<PackDocument> wanted = EnumSet.noneOf(PackDocument.class);
         for (String name : list.split(",", -1)) {
             wanted.add(PackDocument.find(name)
-                    .orElseThrow(() -> new PackException("'" + name.strip() + "' is no document of the pack; choose from "
-                            + Arrays.stream(PackDocument.values())
-                                    .map(PackDocument::id)
-                                    .collect(Collectors.joining(", ")))));
+                    .orElseThrow(
+                            () -> new PackException("'" + name.strip() + "' is no document of the pack; choose from "
+                                    + Arrays.stream(PackDocument.values())
+                                            .map(PackDocument::id)
+                                            .collect(Collectors.joining(", ")))));
         }
         return new PackOptions(wanted, paper, monochrome);
     }

@@ -41,8 +41,9 @@ final class PinTables {
             Column.code("Goes to"),
             Column.words("Goes to name"));
 
-    private static final String REMARK = "Connectors are seen from the wire side, where the wires enter. Cavity names are"
-            + " those moulded on the housing; check one marked cavity before you fill the rest.";
+    private static final String REMARK =
+            "Connectors are seen from the wire side, where the wires enter. Cavity names are"
+                    + " those moulded on the housing; check one marked cavity before you fill the rest.";
 
     private final Harness harness;
     private final Wording wording;
@@ -53,7 +54,9 @@ final class PinTables {
         this.wording = new Wording(harness);
         for (Wire wire : harness.wires().all()) {
             for (WireEnd end : wire.ends()) {
-                wiresByEnd.computeIfAbsent(end.text(), text -> new ArrayList<>()).add(wire);
+                wiresByEnd
+                        .computeIfAbsent(end.text(), text -> new ArrayList<>())
+                        .add(wire);
             }
         }
     }

@@ -27,8 +27,8 @@ final class StateSection {
             new Column("Residual current", Unit.AMP.symbol(), Column.Kind.NUMBER, 0, true),
             new Column("Residual voltage", Unit.VOLT.symbol(), Column.Kind.NUMBER, 0, true));
 
-    private static final List<Column> ISLANDS =
-            List.of(Column.code("State"), Column.code("Part around"), Column.words("Status"), Column.words("What it means"));
+    private static final List<Column> ISLANDS = List.of(
+            Column.code("State"), Column.code("Part around"), Column.words("Status"), Column.words("What it means"));
 
     private final Analysis analysis;
 
@@ -48,8 +48,9 @@ final class StateSection {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Operating states"));
-        blocks.add(new Block.Prose("Residuals, recomputed apart from the solver: the largest imbalance of currents at any point,"
-                + " and the largest |V - I R| of any branch with a resistance."));
+        blocks.add(new Block.Prose(
+                "Residuals, recomputed apart from the solver: the largest imbalance of currents at any point,"
+                        + " and the largest |V - I R| of any branch with a resistance."));
         blocks.add(new Block.Table("states", COLUMNS, rows, "The harness has no operating state: nothing was solved."));
         if (!islands.isEmpty()) {
             blocks.add(new Block.Table("islands", ISLANDS, islands, ""));

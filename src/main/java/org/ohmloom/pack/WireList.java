@@ -36,8 +36,9 @@ final class WireList {
             Column.code("Cable"),
             Column.words("Lay"));
 
-    private static final String REMARK = "Lengths run from end to end of each wire. No cut allowance, service loop or strip"
-            + " length is added. \"Entered\": given by a person; \"route\": sum of the bundle segments.";
+    private static final String REMARK =
+            "Lengths run from end to end of each wire. No cut allowance, service loop or strip"
+                    + " length is added. \"Entered\": given by a person; \"route\": sum of the bundle segments.";
 
     private final Analysis analysis;
     private final Harness harness;
@@ -67,8 +68,7 @@ final class WireList {
             withoutLength += length.isPresent() ? 0 : 1;
         }
         long existing = harness.wires().size() - wires.size();
-        long withoutSize =
-                wires.stream().filter(wire -> wire.gauge().isEmpty()).count();
+        long withoutSize = wires.stream().filter(wire -> wire.gauge().isEmpty()).count();
         List<Block.Fact> facts = new ArrayList<>();
         facts.add(new Block.Fact("To be made", Wording.count(wires.size(), "wire")));
         facts.add(new Block.Fact("Length of all", Formats.metres(metres)));
@@ -82,8 +82,7 @@ final class WireList {
         Map<String, List<Wire>> byAssembly = new LinkedHashMap<>();
         harness.assemblies()
                 .all()
-                .forEach(assembly -> byAssembly.put(
-                        wording.assembly(Optional.of(assembly.id())), new ArrayList<>()));
+                .forEach(assembly -> byAssembly.put(wording.assembly(Optional.of(assembly.id())), new ArrayList<>()));
         for (Wire wire : wires) {
             byAssembly
                     .computeIfAbsent(wording.assembly(wire.assembly()), name -> new ArrayList<>())

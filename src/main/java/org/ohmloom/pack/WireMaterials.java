@@ -34,7 +34,10 @@ final class WireMaterials {
     void collect() {
         for (Wire wire : harness.wires().all()) {
             if (!wire.existing()) {
-                if (wire.cable().map(harness.cables()::get).filter(WireMaterials::isBought).isEmpty()) {
+                if (wire.cable()
+                        .map(harness.cables()::get)
+                        .filter(WireMaterials::isBought)
+                        .isEmpty()) {
                     wire(wire);
                 }
                 terminals(wire);
@@ -71,7 +74,8 @@ final class WireMaterials {
                 size + ", " + wording.insulation(wire) + conductor,
                 wire.colour(),
                 Material.METRE);
-        materials.length(material, analysis.routes().lengthMetres(wire), wire.id().value());
+        materials.length(
+                material, analysis.routes().lengthMetres(wire), wire.id().value());
     }
 
     private void terminals(Wire wire) {

@@ -36,8 +36,8 @@ final class WireSection {
             Column.words("Governed by"),
             Column.words("Sources"));
 
-    private static final List<Column> REASONS = List.of(
-            Column.code("Wire"), Column.code("Needs"), Column.words("Governed by"), Column.words("Because"));
+    private static final List<Column> REASONS =
+            List.of(Column.code("Wire"), Column.code("Needs"), Column.words("Governed by"), Column.words("Because"));
 
     private final Analysis analysis;
     private final Sources sources;
@@ -65,9 +65,10 @@ final class WireSection {
         });
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Wires, most loaded first"));
-        blocks.add(new Block.Prose("\"May carry\" is the table's ampacity after ambient and bundle. \"Needs\" is the smallest"
-                + " size that meets every requirement; it stands out where the wire is smaller. Sources are listed at"
-                + " the end."));
+        blocks.add(new Block.Prose(
+                "\"May carry\" is the table's ampacity after ambient and bundle. \"Needs\" is the smallest"
+                        + " size that meets every requirement; it stands out where the wire is smaller. Sources are listed at"
+                        + " the end."));
         blocks.add(new Block.Table("wires", COLUMNS, rows, "The harness has no wires."));
         if (!reasons.isEmpty()) {
             blocks.add(new Block.Heading("Why each wire needs its size"));
@@ -93,13 +94,14 @@ final class WireSection {
         double loading = loading(rating);
         Cell percent = ampacity.isPresent() ? Cell.number(100 * loading) : Cell.missing("unknown");
         Cell celsius = Cell.number(rating.celsius());
-        boolean hot = ampacity.filter(each -> rating.celsius() > each.limitCelsius()).isPresent();
+        boolean hot =
+                ampacity.filter(each -> rating.celsius() > each.limitCelsius()).isPresent();
         return Row.of(
                 Cell.text(wire.id().value()).toned(Cell.Tone.STRONG),
-                rating.provisional() ? Cell.missing(Wording.NOT_CHOSEN) : Cell.text(rating.gauge().text()),
-                rating.lengthMetres().isPresent()
-                        ? Cell.number(rating.lengthMetres())
-                        : Cell.missing("unknown"),
+                rating.provisional()
+                        ? Cell.missing(Wording.NOT_CHOSEN)
+                        : Cell.text(rating.gauge().text()),
+                rating.lengthMetres().isPresent() ? Cell.number(rating.lengthMetres()) : Cell.missing("unknown"),
                 Cell.text(rating.worstState().map(state -> state.value())),
                 Cell.number(rating.worstAmps()),
                 ampacity.map(each -> Cell.number(each.limitAmps())).orElseGet(() -> Cell.missing("unknown")),
@@ -118,8 +120,8 @@ final class WireSection {
     private static boolean tooSmall(Wire wire, Optional<ConductorChoice> choice) {
         return wire.gauge().isPresent()
                 && choice.flatMap(ConductorChoice::gauge)
-                        .filter(needed -> needed.nominalAreaMm2()
-                                > wire.gauge().get().nominalAreaMm2())
+                        .filter(needed ->
+                                needed.nominalAreaMm2() > wire.gauge().get().nominalAreaMm2())
                         .isPresent();
     }
 

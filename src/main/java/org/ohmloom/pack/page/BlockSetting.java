@@ -150,8 +150,8 @@ final class BlockSetting {
                 x = 0;
                 high = 0;
             }
-            marks.add(typesetter.text(
-                    fact.label(), x, LABEL_MM, LABEL_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT));
+            marks.add(
+                    typesetter.text(fact.label(), x, LABEL_MM, LABEL_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT));
             double y = LABEL_MM;
             for (String line : lines) {
                 y += PITCH_MM;

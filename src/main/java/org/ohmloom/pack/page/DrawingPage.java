@@ -27,8 +27,7 @@ public final class DrawingPage {
     /** The sheet with the scene in the middle of its room. */
     public Scene set(Scene scene, TitleFields fields, String remark) {
         Extent area = frame.area();
-        double scale = Math.min(
-                1, Math.min(area.widthMm() / scene.widthMm(), area.heightMm() / scene.heightMm()));
+        double scale = Math.min(1, Math.min(area.widthMm() / scene.widthMm(), area.heightMm() / scene.heightMm()));
         Placement place = new Placement(
                 scale,
                 area.centre().xMm() - scene.widthMm() * scale / 2,

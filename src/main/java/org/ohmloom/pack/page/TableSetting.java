@@ -17,7 +17,7 @@ import org.ohmloom.draw.Weight;
 /** Tables made ready for pages: their head, and their rows as pieces. Columns without a single entry are left out. */
 final class TableSetting {
     /** Heights of the capitals tried, mm: reading size, then the smallest of the ISO 3098 series. */
-    private static final double[] HEIGHTS_MM = {2.0, 1.8};
+    private static final List<Double> HEIGHTS_MM = List.of(2.0, 1.8);
 
     private static final double ABOVE_MM = 0.85;
     private static final double BELOW_MM = 0.95;
@@ -36,8 +36,7 @@ final class TableSetting {
         this.typesetter = typesetter;
         List<Column> all = tables.get(0).columns();
         this.places = IntStream.range(0, all.size())
-                .filter(k -> all.get(k).printed()
-                        && tables.stream().anyMatch(table -> hasEntry(table, k)))
+                .filter(k -> all.get(k).printed() && tables.stream().anyMatch(table -> hasEntry(table, k)))
                 .toArray();
         this.columns = IntStream.of(places).mapToObj(all::get).toList();
         List<List<Cell>> rows = tables.stream()
@@ -45,10 +44,12 @@ final class TableSetting {
                 .filter(row -> row.kind() != Row.Kind.GROUP)
                 .map(this::printed)
                 .toList();
-        double chosen = HEIGHTS_MM[HEIGHTS_MM.length - 1];
+        double chosen = HEIGHTS_MM.get(HEIGHTS_MM.size() - 1);
         double[] found = null;
         for (double height : HEIGHTS_MM) {
-            found = new ColumnWidths(typesetter, height).of(columns, rows, roomMm).orElse(null);
+            found = new ColumnWidths(typesetter, height)
+                    .of(columns, rows, roomMm)
+                    .orElse(null);
             if (found != null) {
                 chosen = height;
                 break;
@@ -119,7 +120,8 @@ final class TableSetting {
     }
 
     private List<String> lines(Column column, Cell cell, double widthMm) {
-        double room = widthMm - ColumnWidths.aroundMm(column) - (cell.colour().isPresent() ? ColumnWidths.SWATCH_MM : 0);
+        double room =
+                widthMm - ColumnWidths.aroundMm(column) - (cell.colour().isPresent() ? ColumnWidths.SWATCH_MM : 0);
         return typesetter.lines(cell.printed(column), weight(cell), heightMm, room);
     }
 

@@ -35,7 +35,13 @@ final class TitlePanel {
         field(marks, 0, 128, 52, "Document type", fields.documentType());
         field(marks, 1, 0, 26, "Created by", fields.creator().orElse(""));
         field(marks, 1, 26, 26, "Approved by", fields.approver().orElse(""));
-        field(marks, 1, 52, 76, "Supplementary title", fields.supplementaryTitle().orElse(""));
+        field(
+                marks,
+                1,
+                52,
+                76,
+                "Supplementary title",
+                fields.supplementaryTitle().orElse(""));
         field(marks, 1, 128, 52, "Identification number", fields.number());
         field(marks, 2, 0, 26, "Date of issue", fields.date().orElse(""));
         field(marks, 2, 26, 13, "Language", fields.language().orElse(""));

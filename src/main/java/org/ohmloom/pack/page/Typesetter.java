@@ -61,8 +61,7 @@ final class Typesetter {
     }
 
     Text text(String text, double xMm, double yMm, double heightMm, Anchor anchor, Weight weight, Ink ink) {
-        return new Text(
-                text, new Point(xMm, yMm), heightMm, widthMm(text, weight, heightMm), anchor, 0, weight, ink);
+        return new Text(text, new Point(xMm, yMm), heightMm, widthMm(text, weight, heightMm), anchor, 0, weight, ink);
     }
 
     /** The text in lines no wider than the room: broken at spaces, a word too long after its signs, last within it. */
