@@ -61,9 +61,8 @@ record HeatedSolutions(
             double moved = 0;
             for (OperatingState state : bench.harness().states().all()) {
                 SortedMap<WireId, Double> before = celsius.get(state.id());
-                SortedMap<WireId, Double> after = lasting.contains(state.id())
-                        ? warmed(bench, ampacities, solutions.get(state.id()))
-                        : before;
+                SortedMap<WireId, Double> after =
+                        lasting.contains(state.id()) ? warmed(bench, ampacities, solutions.get(state.id())) : before;
                 for (Map.Entry<WireId, Double> entry : after.entrySet()) {
                     moved = Math.max(moved, Math.abs(entry.getValue() - before.get(entry.getKey())));
                 }
@@ -85,10 +84,7 @@ record HeatedSolutions(
     }
 
     private static SortedMap<StateId, Solution> solveAll(
-            Bench bench,
-            ProvisionalSizes sizes,
-            SortedMap<StateId, SortedMap<WireId, Double>> celsius,
-            Cancel cancel) {
+            Bench bench, ProvisionalSizes sizes, SortedMap<StateId, SortedMap<WireId, Double>> celsius, Cancel cancel) {
         Harness harness = bench.harness();
         SortedMap<StateId, Solution> solutions = new TreeMap<>();
         for (OperatingState state : harness.states().all()) {

@@ -46,7 +46,8 @@ final class LogWriter {
         add(1, bench.basis().citation().text());
         add(
                 1,
-                "Copper: R(T) = R(20) x (" + Formats.number(bench.tables().copper().betaCelsius()) + " + T) / ("
+                "Copper: R(T) = R(20) x ("
+                        + Formats.number(bench.tables().copper().betaCelsius()) + " + T) / ("
                         + Formats.number(bench.tables().copper().betaCelsius()) + " + 20)");
         add(2, bench.tables().copper().beta().citation().text());
         add(1, "Conductor temperature: ambient + (limit - ambient) x (RMS current / ampacity)^2");
@@ -86,10 +87,11 @@ final class LogWriter {
                 "Resistance " + Formats.ohms(rating.ohms()) + " for " + length + " at "
                         + Formats.celsius(rating.celsius()));
         rating.resistance().ifPresent(citation -> add(2, citation.text()));
-        rating.worstState().ifPresent(state -> add(
-                1,
-                "Worst lasting current " + Formats.amps(rating.worstAmps()) + " RMS in "
-                        + evidence.harness().states().get(state).name()));
+        rating.worstState()
+                .ifPresent(state -> add(
+                        1,
+                        "Worst lasting current " + Formats.amps(rating.worstAmps()) + " RMS in "
+                                + evidence.harness().states().get(state).name()));
         rating.ampacity().ifPresent(this::ampacity);
         Optional.ofNullable(evidence.conductors().get(rating.wire().id())).ifPresent(this::choice);
     }
@@ -99,11 +101,15 @@ final class LogWriter {
                 1,
                 "May carry " + Formats.amps(ampacity.limitAmps()) + " at " + Formats.celsius(ampacity.ambientCelsius())
                         + " ambient with insulation for " + Formats.celsius(ampacity.limitCelsius()));
-        add(2, "table value " + Formats.amps(ampacity.base().value()) + ": "
-                + ampacity.base().citation().text());
+        add(
+                2,
+                "table value " + Formats.amps(ampacity.base().value()) + ": "
+                        + ampacity.base().citation().text());
         for (Ampacity.Factor factor : ampacity.factors()) {
-            add(2, "x " + Formats.number(factor.ratio()) + " for " + factor.name() + ": "
-                    + factor.citation().text());
+            add(
+                    2,
+                    "x " + Formats.number(factor.ratio()) + " for " + factor.name() + ": "
+                            + factor.citation().text());
         }
     }
 

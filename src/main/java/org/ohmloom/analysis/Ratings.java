@@ -27,8 +27,7 @@ final class Ratings {
         return ratings;
     }
 
-    private static WireRating rating(
-            Bench bench, ProvisionalSizes sizes, HeatedSolutions heated, Wire wire) {
+    private static WireRating rating(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated, Wire wire) {
         Gauge gauge = sizes.gauge(wire);
         Optional<StateId> worstState = Optional.empty();
         double worstAmps = 0;
@@ -44,7 +43,8 @@ final class Ratings {
         for (Solution solution : heated.solutions().values()) {
             Optional<BranchFlow> flow = solution.flow(new BranchId(wire.id().value()));
             worstDropVolts = Math.max(
-                    worstDropVolts, flow.map(found -> Math.abs(found.onDropVolts())).orElse(0.0));
+                    worstDropVolts,
+                    flow.map(found -> Math.abs(found.onDropVolts())).orElse(0.0));
             worstWatts = Math.max(worstWatts, flow.map(BranchFlow::watts).orElse(0.0));
         }
         double celsius = worstState

@@ -6,13 +6,12 @@ import java.util.Optional;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.edit.SetWireGauge;
+import org.ohmloom.model.Component;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.size.ConductorChoice;
-import org.ohmloom.size.DeviceChooser;
-import org.ohmloom.size.SizingInput;
-import org.ohmloom.size.UpstreamDevices;
-import org.ohmloom.review.Evidence;
+import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.units.Gauge;
 
 /**
@@ -57,28 +56,22 @@ public record SizedHarness(Harness before, Analysis analysis) {
         for (ConductorChoice choice : analysis.conductors().values()) {
             Wire wire = analysis.harness().wires().get(choice.wire());
             Optional<Gauge> wanted = choice.gauge()
-                    .filter(gauge -> wire.gauge().isEmpty() || gauge.compareTo(wire.gauge().get()) > 0);
+                    .filter(gauge -> wire.gauge().isEmpty()
+                            || gauge.compareTo(wire.gauge().get()) > 0);
             if (!wire.existing() && wire.measuredOhms().isEmpty() && wanted.isPresent()) {
                 edits.add(SetWireGauge.of(wire.id(), wanted.get()));
             }
         }
-        new DeviceChooser(input(analysis.evidence()))
-                .changes()
-                .forEach((id, choice) -> choice.ratingAmps().ifPresent(amps -> {
-                    if (!analysis.harness().components().get(id).existing()) {
-                        edits.add(new SetDeviceRating(id, amps));
-                    }
-                }));
+        for (DeviceChoice choice : analysis.devices().values()) {
+            Component component = analysis.harness().components().get(choice.device());
+            if (!component.existing()
+                    && component.device() instanceof ProtectiveDevice device
+                    && choice.ratingAmps().isPresent()
+                    && choice.ratingAmps().getAsDouble() > device.ratingAmps()) {
+                edits.add(
+                        new SetDeviceRating(component.id(), choice.ratingAmps().getAsDouble()));
+            }
+        }
         return edits;
-    }
-
-    private static SizingInput input(Evidence evidence) {
-        return new SizingInput(
-                evidence.harness(),
-                evidence.tables(),
-                evidence.basis(),
-                evidence.routes(),
-                evidence.solutions(),
-                UpstreamDevices.of(evidence.harness(), evidence.upstream()));
     }
 }

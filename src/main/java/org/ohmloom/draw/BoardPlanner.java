@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedSet;
 import java.util.function.ToDoubleFunction;
 import org.ohmloom.model.BreakoutId;
@@ -17,6 +16,8 @@ import org.ohmloom.model.Position;
  */
 final class BoardPlanner {
 
+    private static final Point ORIGIN = new Point(0, 0);
+    private static final Extent NOTHING = new Extent(0, 0, 0, 0);
     private static final double BETWEEN_TREES_MM = 12;
     private static final double CLEARANCE_MM = 7;
     private static final List<Double> SPREADS = List.of(0.0, 0.15, 0.3, 0.45, 0.6, 0.8, 1.0);
@@ -44,26 +45,42 @@ final class BoardPlanner {
     }
 
     /**
-     * The board of all trees, one below the other.
+     * The board of all trees, side by side in rows.
      *
      * @param aspectRatio wanted width over height, more than 0
      */
     Board plan(List<Tree> trees, double aspectRatio) {
+        List<Plan> plans = trees.stream().map(tree -> best(tree, aspectRatio)).toList();
+        List<Extent> extents = new ArrayList<>();
+        for (int k = 0; k < plans.size(); k++) {
+            extents.add(arranged(plans.get(k), Map.of(), ORIGIN).bounds().orElse(NOTHING));
+        }
+        double widest = extents.stream().mapToDouble(Extent::widthMm).max().orElse(0);
+        double area = extents.stream()
+                .mapToDouble(each -> (each.widthMm() + BETWEEN_TREES_MM) * (each.heightMm() + BETWEEN_TREES_MM))
+                .sum();
+        double room = Math.max(widest, 1.1 * Math.sqrt(area * aspectRatio));
         Board all = new Board(List.of(), List.of(), List.of());
+        double x = 0;
         double y = 0;
-        for (Tree tree : trees) {
-            Plan best = best(tree, aspectRatio);
-            Optional<Extent> extent = arranged(tree, best, Map.of(), 0).bounds();
-            if (extent.isPresent()) {
-                all = all.with(arranged(tree, best, positions, y - extent.get().topMm()));
-                y += extent.get().heightMm() + BETWEEN_TREES_MM;
+        double high = 0;
+        for (int k = 0; k < plans.size(); k++) {
+            Extent extent = extents.get(k);
+            if (x > 0 && x + extent.widthMm() > room) {
+                x = 0;
+                y += high + BETWEEN_TREES_MM;
+                high = 0;
             }
+            Point origin = new Point(x - extent.leftMm(), y - extent.topMm());
+            all = all.with(arranged(plans.get(k), positions, origin));
+            x += extent.widthMm() + BETWEEN_TREES_MM;
+            high = Math.max(high, extent.heightMm());
         }
         return all;
     }
 
-    /** A way to lay a tree out: its trunk, and how far apart its breakouts stand, from 0 to 1. */
-    private record Plan(List<BreakoutId> trunk, double spread) {}
+    /** A way to lay a tree out: its trunk with what hangs there, and how far apart its breakouts stand, from 0 to 1. */
+    private record Plan(List<BreakoutId> trunk, List<Tie> ties, List<Fan> fans, double spread) {}
 
     private Plan best(Tree tree, double aspectRatio) {
         List<ToDoubleFunction<Tie>> measures =
@@ -71,16 +88,15 @@ final class BoardPlanner {
         return measures.stream()
                 .map(measure -> tree.trunk(measure, sources))
                 .distinct()
-                .flatMap(trunk -> SPREADS.stream().map(spread -> new Plan(trunk, spread)))
-                .min(Comparator.comparingDouble(plan -> arranged(tree, plan, Map.of(), 0)
+                .flatMap(trunk -> plans(tree, trunk).stream())
+                .min(Comparator.comparingDouble(plan -> arranged(plan, Map.of(), ORIGIN)
                         .bounds()
                         .map(extent -> Math.max(extent.widthMm() / aspectRatio, extent.heightMm()))
                         .orElse(0.0)))
                 .orElseThrow();
     }
 
-    private Board arranged(Tree tree, Plan plan, Map<String, Position> moved, double originYMm) {
-        List<BreakoutId> trunk = plan.trunk();
+    private List<Plan> plans(Tree tree, List<BreakoutId> trunk) {
         int last = trunk.size() - 1;
         List<Tie> ties = new ArrayList<>();
         for (int k = 0; k < last; k++) {
@@ -95,10 +111,18 @@ final class BoardPlanner {
             List<Twig> twigs = sprouts.twigs(tree, trunk.get(k), ties);
             fans.add(Fan.of(trunk.get(k), twigs, last == 0, k == 0 || k == last));
         }
-        double[] x = new double[last + 1];
-        for (int k = 1; k <= last; k++) {
+        return SPREADS.stream()
+                .map(spread -> new Plan(trunk, ties, fans, spread))
+                .toList();
+    }
+
+    private Board arranged(Plan plan, Map<String, Position> moved, Point origin) {
+        List<BreakoutId> trunk = plan.trunk();
+        List<Tie> ties = plan.ties();
+        double[] x = new double[trunk.size()];
+        for (int k = 1; k < x.length; k++) {
             double least = sprouts.runMm(ties.get(k - 1), trunk.get(k - 1), true, k == 1);
-            double roomy = k == 1 ? 0 : fans.get(k - 1).widthMm() + Bush.GAP_MM;
+            double roomy = k == 1 ? 0 : plan.fans().get(k - 1).widthMm() + Bush.GAP_MM;
             x[k] = x[k - 1] + least + plan.spread() * Math.max(0, roomy - least);
         }
         double clearance = CLEARANCE_MM
@@ -107,6 +131,6 @@ final class BoardPlanner {
                                 .max()
                                 .orElse(0)
                         / 2;
-        return new Spread(texts, labels, moved, originYMm).trunk(trunk, ties, fans, x, clearance);
+        return new Spread(texts, labels, moved, origin).trunk(trunk, ties, plan.fans(), x, clearance);
     }
 }

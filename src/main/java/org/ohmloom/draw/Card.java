@@ -42,7 +42,12 @@ record Card(
         /** A splice at a breakout. */
         SPLICE,
         /** A segment that goes on elsewhere on the board. */
-        CONTINUATION
+        CONTINUATION;
+
+        /** Width of the symbol that stands instead of a box, mm; 0 when there is a box. */
+        double symbolMm() {
+            return this == COMPONENT || this == CONNECTOR ? 0 : 6;
+        }
     }
 
     Card {

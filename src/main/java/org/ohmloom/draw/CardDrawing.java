@@ -24,12 +24,12 @@ final class CardDrawing {
      */
     List<Item> items(Card card, Extent extent, boolean mirror) {
         List<Item> items = new ArrayList<>();
-        double symbol = card.kind() == Card.Kind.GROUND || card.kind() == Card.Kind.SPLICE ? CardMaker.SYMBOL_MM : 0;
+        double symbol = card.kind().symbolMm();
         double before = card.tabWidthMm() + symbol;
         Extent box = mirror
                 ? new Extent(extent.leftMm(), extent.topMm(), extent.rightMm() - before, extent.bottomMm())
                 : new Extent(extent.leftMm() + before, extent.topMm(), extent.rightMm(), extent.bottomMm());
-        boolean plain = symbol > 0 || card.kind() == Card.Kind.CONTINUATION;
+        boolean plain = symbol > 0;
         if (!plain) {
             Fill fill = card.kind() == Card.Kind.CONNECTOR
                     ? Fill.of(Ink.PLATE, Ink.CONNECTOR_EDGE, EDGE_MM / 2)
@@ -118,7 +118,13 @@ final class CardDrawing {
             splice(at.plus(side * 1.6, 0)).forEach(mark -> add(items, card, mark));
             return;
         }
-        double x = at.xMm() + side * CardMaker.SYMBOL_MM / 2;
+        if (card.kind() == Card.Kind.CONTINUATION) {
+            Point tip = at.plus(side * 4.2, 0);
+            List<Point> corners = List.of(tip, at.plus(side * 0.6, -2.4), at.plus(side * 0.6, 2.4));
+            add(items, card, new Area(corners, Fill.of(Ink.PLATE, Ink.BUNDLE, 0.5)));
+            return;
+        }
+        double x = at.xMm() + side * card.kind().symbolMm() / 2;
         add(items, card, Line.of(0.35, Ink.EARTH, at, new Point(x, at.yMm())));
         add(items, card, Line.of(0.35, Ink.EARTH, new Point(x, at.yMm()), new Point(x, at.yMm() + 1)));
         for (int k = 0; k < 3; k++) {

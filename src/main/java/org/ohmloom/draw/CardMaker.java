@@ -12,6 +12,7 @@ import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.ZoneId;
+import org.ohmloom.units.Formats;
 
 /** Makes the cards and measures them. */
 final class CardMaker {
@@ -27,7 +28,6 @@ final class CardMaker {
     private static final double LEAST_TAB_MM = 9;
     private static final double MOST_TERMINALS_MM = 14;
     private static final double TAB_HEIGHT_MM = 7.6;
-    static final double SYMBOL_MM = 6;
 
     private final Harness harness;
     private final Lettering lettering;
@@ -74,11 +74,21 @@ final class CardMaker {
         return card(Card.Kind.SPLICE, id, "splice", splice.name(), List.of(), Optional.empty(), text);
     }
 
-    /** The end of a segment that closes a loop: it goes on at another breakout. */
+    /** The end of a segment that is drawn elsewhere. */
     Card continuation(BundleSegment segment, String elsewhere) {
         String id = segment.id().value();
-        String text = id + ", " + segment.lengthMetres() + " m, goes on at " + elsewhere;
-        return card(Card.Kind.CONTINUATION, id, "", "goes on at " + elsewhere, List.of(), Optional.empty(), text);
+        String length = Formats.millimetres(segment.lengthMetres() * 1000);
+        String name = "goes on at " + elsewhere;
+        return card(Card.Kind.CONTINUATION, id, length, name, List.of(), Optional.empty(), id + ", " + name);
+    }
+
+    /** One half of an in-line pair whose other half is drawn elsewhere. */
+    Card half(Connector connector, Connector mate, String elsewhere) {
+        String id = connector.id().value();
+        String remark = "mates with " + mate.id();
+        String where = "mate at " + elsewhere;
+        String text = id + ", " + connector.name() + ", " + remark + ", " + where;
+        return card(Card.Kind.CONNECTOR, id, remark, where, List.of(tab(connector)), connector.zone(), text);
     }
 
     Tab tab(Connector connector) {
@@ -129,7 +139,7 @@ final class CardMaker {
         for (String line : lines) {
             widest = Math.max(widest, lettering.widthMm(line, Weight.REGULAR, NAME_MM));
         }
-        double symbol = kind == Card.Kind.GROUND || kind == Card.Kind.SPLICE ? SYMBOL_MM : 0;
+        double symbol = kind.symbolMm();
         double tabWidth = tabs.stream().mapToDouble(this::tabWidthMm).max().orElse(0);
         double box = Math.max(symbol > 0 ? 0 : LEAST_BOX_MM, widest + 2 * PAD_MM);
         double textHeight = 2 * PAD_MM + TITLE_MM + lines.size() * LINE_MM;

@@ -32,7 +32,7 @@ final class Figures {
     /** The number on one wire. */
     Optional<String> ofWire(WireId wire) {
         if (numbers == SceneOptions.Numbers.SIZE) {
-            return gauge(wire).map(Gauge::text);
+            return gauge(wire).map(Words::size);
         }
         return value(wire).map(this::text);
     }
@@ -53,8 +53,8 @@ final class Figures {
                 wires.stream().flatMap(wire -> gauge(wire).stream()).min(Comparator.naturalOrder());
         Optional<Gauge> most =
                 wires.stream().flatMap(wire -> gauge(wire).stream()).max(Comparator.naturalOrder());
-        return least.flatMap(
-                small -> most.map(large -> small.equals(large) ? small.text() : small.text() + " to " + large.text()));
+        return least.flatMap(small -> most.map(
+                large -> small.equals(large) ? Words.size(small) : Words.size(small) + " to " + Words.size(large)));
     }
 
     /** The size of a wire: its own, otherwise the one it was solved with. */

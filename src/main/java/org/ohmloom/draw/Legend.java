@@ -52,7 +52,7 @@ final class Legend {
     /** A zone in plain words. */
     static String describe(Zone zone) {
         String id = zone.id().value();
-        String name = zone.name().equals(id) ? id : id + " " + zone.name();
+        String name = zone.name().equals(id) ? id : id + ": " + zone.name();
         return name + ", " + Formats.celsius(zone.ambientCelsius());
     }
 

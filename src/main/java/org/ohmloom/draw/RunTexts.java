@@ -1,5 +1,6 @@
 package org.ohmloom.draw;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import org.ohmloom.model.Splice;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
 
-/** What is written along the ties and at the breakouts, and how much room that needs. */
+/** What is written along the ties and at the breakouts, and how much room that needs. For one thread. */
 final class RunTexts {
 
     static final double LENGTH_MM = 2.0;
@@ -27,6 +28,8 @@ final class RunTexts {
     private final Figures figures;
     private final Lettering lettering;
     private final Map<String, List<WireId>> wiresOf;
+    private final Map<Asked, RunText> known = new HashMap<>();
+    private final Map<String, Double> splices = new HashMap<>();
 
     RunTexts(Harness harness, Figures figures, Lettering lettering, Map<String, List<WireId>> wiresOf) {
         this.harness = harness;
@@ -43,6 +46,13 @@ final class RunTexts {
      * @param first     whether the breakout it comes from is named by no other tie
      */
     RunText of(Tie tie, BreakoutId towards, boolean branching, boolean first) {
+        return known.computeIfAbsent(
+                new Asked(tie.id(), towards, branching, first), asked -> make(tie, towards, branching, first));
+    }
+
+    private record Asked(String tie, BreakoutId towards, boolean branching, boolean first) {}
+
+    private RunText make(Tie tie, BreakoutId towards, boolean branching, boolean first) {
         if (tie.segment().isEmpty()) {
             return new RunText("", "", Optional.empty(), "", "", 0);
         }
@@ -73,9 +83,9 @@ final class RunTexts {
 
     /** Extra run for the splices along a segment, mm: each needs its own label. */
     double splicesMm(Tie tie) {
-        return splices(tie).stream()
+        return splices.computeIfAbsent(tie.id(), id -> splices(tie).stream()
                 .mapToDouble(splice -> Math.max(8, lettering.widthMm(splice.id().value(), Weight.BOLD, SMALL_MM) + 3))
-                .sum();
+                .sum());
     }
 
     /** Splices along a tie, nearest to its {@code from} end first. */

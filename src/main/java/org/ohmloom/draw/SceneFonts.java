@@ -6,6 +6,8 @@ import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The one font of all drawings, for screen, picture and PDF alike: Roboto (Apache-2.0), TrueType outlines, bundled.
@@ -21,8 +23,13 @@ public final class SceneFonts {
     /** Height of the capitals of the font as a share of its size; from its own outlines. */
     private static final double CAPITAL_RATIO = 0.711;
 
+    /** Measured texts that are remembered for each weight. */
+    private static final int MOST_KNOWN = 50_000;
+
     private final Font regular;
     private final Font bold;
+    private final Map<String, Double> regularWidths = new ConcurrentHashMap<>();
+    private final Map<String, Double> boldWidths = new ConcurrentHashMap<>();
 
     private SceneFonts(Font regular, Font bold) {
         this.regular = regular;
@@ -69,11 +76,20 @@ public final class SceneFonts {
 
     /** Width of a text whose capitals are of a height, mm. */
     public double widthMm(String text, Weight weight, double heightMm) {
-        double width = face(text, weight)
-                .deriveFont(MEASURED_AT)
-                .getStringBounds(text, MEASURE)
-                .getWidth();
-        return width / MEASURED_AT * heightMm / CAPITAL_RATIO;
+        Map<String, Double> known = weight == Weight.BOLD ? boldWidths : regularWidths;
+        Double width = known.get(text);
+        if (width == null) {
+            width = face(text, weight)
+                            .deriveFont(MEASURED_AT)
+                            .getStringBounds(text, MEASURE)
+                            .getWidth()
+                    / MEASURED_AT
+                    / CAPITAL_RATIO;
+            if (known.size() < MOST_KNOWN) {
+                known.put(text, width);
+            }
+        }
+        return width * heightMm;
     }
 
     private Font face(String text, Weight weight) {

@@ -17,18 +17,18 @@ final class Spread {
     private final RunTexts texts;
     private final RunLabels labels;
     private final Map<String, Position> positions;
-    private final double originYMm;
+    private final Point origin;
     private final Map<BreakoutId, Point> ats = new LinkedHashMap<>();
     private final Map<BreakoutId, Integer> hanging = new LinkedHashMap<>();
     private final List<Board.Run> runs = new ArrayList<>();
     private final List<Board.Placed> cards = new ArrayList<>();
 
-    /** For a tree whose trunk lies at a height, as far as the positions do not say otherwise. */
-    Spread(RunTexts texts, RunLabels labels, Map<String, Position> positions, double originYMm) {
+    /** For a tree whose trunk begins at a point, as far as the positions do not say otherwise. */
+    Spread(RunTexts texts, RunLabels labels, Map<String, Position> positions, Point origin) {
         this.texts = texts;
         this.labels = labels;
         this.positions = positions;
-        this.originYMm = originYMm;
+        this.origin = origin;
     }
 
     /** A trunk with its fans; {@code x} are the places of its breakouts, {@code clearance} the room beside it. */
@@ -36,7 +36,7 @@ final class Spread {
         int last = trunk.size() - 1;
         double[] above = skyline(fans, x, clearance, true);
         double[] below = skyline(fans, x, clearance, false);
-        Point moved = new Point(0, originYMm);
+        Point moved = origin;
         for (int k = 0; k <= last; k++) {
             Point at = new Point(x[k], 0);
             moved = moved(trunk.get(k), at, moved);

@@ -2,6 +2,7 @@ package org.ohmloom.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Harness;
@@ -18,13 +19,21 @@ final class Sprouts {
     private final RunTexts texts;
     private final Thickness thickness;
     private final Lettering lettering;
+    private final Map<BreakoutId, String> elsewhere;
 
-    Sprouts(Harness harness, Stations stations, RunTexts texts, Thickness thickness, Lettering lettering) {
+    Sprouts(
+            Harness harness,
+            Stations stations,
+            RunTexts texts,
+            Thickness thickness,
+            Lettering lettering,
+            Map<BreakoutId, String> elsewhere) {
         this.harness = harness;
         this.stations = stations;
         this.texts = texts;
         this.thickness = thickness;
         this.lettering = lettering;
+        this.elsewhere = elsewhere;
     }
 
     /** The rows at a breakout: its cards, the ends of loops, the ties that lead away from it but for those left out. */
@@ -34,11 +43,8 @@ final class Sprouts {
             twigs.add(card(card));
         }
         for (Tie loop : tree.loops()) {
-            if (loop.touches(at) && loop.segment().isPresent()) {
-                twigs.add(card(stations.maker()
-                        .continuation(
-                                loop.segment().get(),
-                                Spot.name(harness.breakouts().get(loop.other(at))))));
+            if (loop.touches(at)) {
+                twigs.add(card(interrupted(loop, at)));
             }
         }
         for (Tie tie : tree.at(at)) {
@@ -47,6 +53,19 @@ final class Sprouts {
             }
         }
         return twigs;
+    }
+
+    /** What stands at the end of a tie that is drawn elsewhere. */
+    private Card interrupted(Tie tie, BreakoutId at) {
+        BreakoutId other = tie.other(at);
+        String name = Spot.name(harness.breakouts().get(other)) + elsewhere.getOrDefault(other, "");
+        return tie.segment()
+                .map(segment -> stations.maker().continuation(segment, name))
+                .orElseGet(() -> stations.maker()
+                        .half(
+                                tie.pair().get(tie.from().equals(at) ? 0 : 1),
+                                tie.pair().get(tie.from().equals(at) ? 1 : 0),
+                                name));
     }
 
     private Twig card(Card card) {

@@ -134,7 +134,9 @@ final class Strands {
         return wire.id() + ", " + SignalLook.of(wire.signalClass()).word()
                 + wire.circuit().map(circuit -> ", " + circuit).orElse("") + ", "
                 + wire.from().text() + " to " + wire.to().text()
-                + figures.gauge(wire.id()).map(gauge -> ", " + gauge.text()).orElse("")
+                + figures.gauge(wire.id())
+                        .map(gauge -> ", " + Words.size(gauge))
+                        .orElse("")
                 + figures.ofWire(wire.id()).map(number -> ", " + number).orElse("");
     }
 }

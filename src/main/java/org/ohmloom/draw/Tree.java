@@ -15,11 +15,11 @@ import java.util.function.ToDoubleFunction;
 import org.ohmloom.model.BreakoutId;
 
 /**
- * One connected part of the physical harness as a tree; ties that close a loop are kept apart.
+ * One connected part of the physical harness as a tree; ties that close a loop or lead out of it are kept apart.
  *
  * @param breakouts its breakouts in order
  * @param branches  ties of the tree by breakout
- * @param loops     ties that would close a loop
+ * @param loops     ties that would close a loop, or that lead to other breakouts than the given ones
  */
 record Tree(SortedSet<BreakoutId> breakouts, Map<BreakoutId, List<Tie>> branches, List<Tie> loops) {
 
@@ -28,7 +28,7 @@ record Tree(SortedSet<BreakoutId> breakouts, Map<BreakoutId, List<Tie>> branches
         List<Tree> trees = new ArrayList<>();
         SortedSet<BreakoutId> left = new TreeSet<>(breakouts);
         while (!left.isEmpty()) {
-            Tree tree = from(left.first(), ties);
+            Tree tree = from(left.first(), breakouts, ties);
             left.removeAll(tree.breakouts());
             trees.add(tree);
         }
@@ -36,7 +36,7 @@ record Tree(SortedSet<BreakoutId> breakouts, Map<BreakoutId, List<Tie>> branches
     }
 
     /** Breadth first, so that a loop is opened at the tie farthest from the start. */
-    private static Tree from(BreakoutId start, Ties ties) {
+    private static Tree from(BreakoutId start, SortedSet<BreakoutId> allowed, Ties ties) {
         SortedSet<BreakoutId> seen = new TreeSet<>(List.of(start));
         Map<BreakoutId, List<Tie>> branches = new LinkedHashMap<>();
         List<Tie> used = new ArrayList<>();
@@ -48,7 +48,9 @@ record Tree(SortedSet<BreakoutId> breakouts, Map<BreakoutId, List<Tie>> branches
                 if (used.contains(tie) || loops.contains(tie)) {
                     continue;
                 }
-                if (seen.add(tie.other(here))) {
+                if (!allowed.contains(tie.other(here))) {
+                    loops.add(tie);
+                } else if (seen.add(tie.other(here))) {
                     used.add(tie);
                     waiting.add(tie.other(here));
                     branches.computeIfAbsent(here, each -> new ArrayList<>()).add(tie);

@@ -18,6 +18,7 @@ import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.Switch;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
 
 /** What things are called on drawings, in plain trade language. */
 final class Words {
@@ -80,6 +81,11 @@ final class Words {
     /** Cavities of a connector: "4-way". */
     static String ways(Connector connector) {
         return connector.cavities().size() + "-way";
+    }
+
+    /** A conductor size as people write it: "2.5 mm²", "14 AWG". */
+    static String size(Gauge gauge) {
+        return gauge.text().replace("mm2", "mm²");
     }
 
     /** A count with its noun: "1 wire", "3 wires". */

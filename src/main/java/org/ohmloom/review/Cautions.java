@@ -6,8 +6,9 @@ import java.util.List;
 public final class Cautions {
 
     /** What the results are and are not. */
-    public static final String STANDING = "Results are a design aid. Local codes, the vehicle maker's instructions and a"
-            + " licensed or qualified person come first.";
+    public static final String STANDING =
+            "Results are a design aid. Local codes, the vehicle maker's instructions and a"
+                    + " licensed or qualified person come first.";
 
     /** The usual cautions, most urgent first. */
     public static final List<String> ALL = List.of(

@@ -81,8 +81,10 @@ final class CavityDoubleOccupied implements Rule {
     }
 
     private static Finding finding(CavityWires.Occupied occupied, String reason) {
-        List<String> wires =
-                occupied.wires().stream().map(wire -> wire.id().value()).distinct().toList();
+        List<String> wires = occupied.wires().stream()
+                .map(wire -> wire.id().value())
+                .distinct()
+                .toList();
         return new FindingDraft(INFO, "Cavity {cavity} holds {wires}, but {reason}.")
                 .word("cavity", occupied.text())
                 .word("wires", String.join(" and ", wires))

@@ -72,9 +72,11 @@ final class ConductorOutsideCrimpRange implements Rule {
             Wire wire,
             double diameterMm,
             Consumer<Finding> report) {
-        double low = contact.seal().map(seal -> Math.max(seal.insulationMinMm(), contact.insulationMinMm()))
+        double low = contact.seal()
+                .map(seal -> Math.max(seal.insulationMinMm(), contact.insulationMinMm()))
                 .orElse(contact.insulationMinMm());
-        double high = contact.seal().map(seal -> Math.min(seal.insulationMaxMm(), contact.insulationMaxMm()))
+        double high = contact.seal()
+                .map(seal -> Math.min(seal.insulationMaxMm(), contact.insulationMaxMm()))
                 .orElse(contact.insulationMaxMm());
         if (outside(diameterMm, low, high)) {
             report.accept(draft(
@@ -88,8 +90,7 @@ final class ConductorOutsideCrimpRange implements Rule {
         }
     }
 
-    private static FindingDraft draft(
-            CavityWires.Occupied occupied, ContactPart contact, Wire wire, String template) {
+    private static FindingDraft draft(CavityWires.Occupied occupied, ContactPart contact, Wire wire, String template) {
         return new FindingDraft(INFO, template)
                 .word("wire", wire.id())
                 .word("contact", contact.id())

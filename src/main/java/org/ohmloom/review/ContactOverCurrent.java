@@ -79,7 +79,8 @@ final class ContactOverCurrent implements Rule {
     private static double contactAmps(Solution solution, CavityWires.Occupied occupied) {
         for (BranchFlow flow : solution.flows().values()) {
             Branch branch = flow.branch();
-            if (branch.id().value().equals(occupied.text()) || branch.id().value().startsWith(occupied.text() + "~")) {
+            if (branch.id().value().equals(occupied.text())
+                    || branch.id().value().startsWith(occupied.text() + "~")) {
                 return flow.rmsAmps();
             }
         }

@@ -14,8 +14,7 @@ final class CrankingMotors {
 
     /** Whether it is a motor that states only ever ask on at its start current. */
     static boolean isOne(Harness harness, ComponentId id) {
-        boolean motor = harness.components().get(id).device() instanceof Load load
-                && load.draw() instanceof Draw.Motor;
+        boolean motor = harness.components().get(id).device() instanceof Load load && load.draw() instanceof Draw.Motor;
         List<Setting> settings = harness.states().all().stream()
                 .flatMap(state -> state.setting(id).stream())
                 .filter(Setting::on)

@@ -64,7 +64,10 @@ final class DeviceExceedsConductor implements Rule {
         double ampacity = rating.ampacity().map(Ampacity::limitAmps).orElse(0.0);
         return new FindingDraft(
                         INFO, "{devices} ({rating}) is too large for {wire} ({gauge}), which may carry {ampacity}.")
-                .word("devices", String.join(", ", devices.stream().map(ComponentId::value).toList()))
+                .word(
+                        "devices",
+                        String.join(
+                                ", ", devices.stream().map(ComponentId::value).toList()))
                 .word("wire", rating.wire().id())
                 .word("gauge", rating.gauge().text())
                 .amps("rating", largest)

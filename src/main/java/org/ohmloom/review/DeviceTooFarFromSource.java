@@ -34,8 +34,8 @@ final class DeviceTooFarFromSource implements Rule {
             "The conductor between source and device is protected by nothing; the shorter it is, the less can touch it.",
             "Move the device towards the source, or enclose the conductor up to it.");
 
-    private static final Set<Covering.Kind> ENCLOSING = Set.of(
-            Covering.Kind.BRAIDED_SLEEVE, Covering.Kind.CONDUIT, Covering.Kind.TUBE, Covering.Kind.HEAT_SHRINK);
+    private static final Set<Covering.Kind> ENCLOSING =
+            Set.of(Covering.Kind.BRAIDED_SLEEVE, Covering.Kind.CONDUIT, Covering.Kind.TUBE, Covering.Kind.HEAT_SHRINK);
 
     @Override
     public RuleInfo info() {
@@ -45,7 +45,11 @@ final class DeviceTooFarFromSource implements Rule {
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (BareFeed feed : evidence.upstream().bareFeeds()) {
-            boolean battery = evidence.harness().components().get(feed.source().component()).device() instanceof Battery;
+            boolean battery = evidence.harness()
+                            .components()
+                            .get(feed.source().component())
+                            .device()
+                    instanceof Battery;
             if (battery) {
                 feed.devices().forEach(first -> judge(evidence, feed, first, report));
             }
@@ -54,19 +58,24 @@ final class DeviceTooFarFromSource implements Rule {
 
     private static void judge(Evidence evidence, BareFeed feed, FirstDevice first, Consumer<Finding> report) {
         boolean enclosed = enclosed(evidence, first);
-        Optional<PlacementRule> rule = evidence.tables().placementRules(evidence.basis().id()).stream()
+        Optional<PlacementRule> rule = evidence
+                .tables()
+                .placementRules(evidence.basis().id())
+                .stream()
                 .filter(candidate -> candidate.holds(enclosed, true))
                 .max(Comparator.comparingDouble(PlacementRule::distanceMetres));
         double metres = first.way().lengthMetres().orElse(0);
         if (rule.isPresent() && metres > rule.get().distanceMetres()) {
             report.accept(new FindingDraft(
-                            INFO, "{device} sits {distance} of conductor from {source}; {limit} is the limit ({situation}).")
+                            INFO,
+                            "{device} sits {distance} of conductor from {source}; {limit} is the limit ({situation}).")
                     .word("device", first.device())
                     .word("source", feed.source().component())
                     .word("situation", rule.get().situation())
                     .value("distance", metres, Unit.METRE)
                     .value("limit", rule.get().distanceMetres(), Unit.METRE)
-                    .severity(Severity.valueOf(evidence.basis().placementSeverity().name()))
+                    .severity(Severity.valueOf(
+                            evidence.basis().placementSeverity().name()))
                     .source(rule.get().citation().text())
                     .subject(first.device())
                     .highlight(first.way().branches())
@@ -91,8 +100,8 @@ final class DeviceTooFarFromSource implements Rule {
                     && route.get().segments().stream()
                             .map(segment -> harness.segments().get(segment))
                             .map(BundleSegment::covering)
-                            .allMatch(covering ->
-                                    covering.filter(c -> ENCLOSING.contains(c.kind())).isPresent());
+                            .allMatch(covering -> covering.filter(c -> ENCLOSING.contains(c.kind()))
+                                    .isPresent());
             if (!covered) {
                 return false;
             }

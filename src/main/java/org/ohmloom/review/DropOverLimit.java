@@ -40,7 +40,8 @@ final class DropOverLimit implements Rule {
         for (Component component : evidence.harness().components().all()) {
             if (component.device() instanceof Load load) {
                 worst(evidence, component)
-                        .filter(worst -> worst.volts().onDropVolts() > worst.volts().limitVolts())
+                        .filter(worst ->
+                                worst.volts().onDropVolts() > worst.volts().limitVolts())
                         .ifPresent(worst -> report.accept(finding(component, load, worst)));
             }
         }
@@ -69,8 +70,7 @@ final class DropOverLimit implements Rule {
         worst.volts().feedPath().forEach(branch -> path.add(branch.value()));
         worst.volts().returnPath().forEach(branch -> path.add(branch.value()));
         boolean own = load.allowedDropVolts().isPresent();
-        return new FindingDraft(
-                        INFO, "{name} ({load}) loses {drop} on feed and return in {state}; {limit} is allowed.")
+        return new FindingDraft(INFO, "{name} ({load}) loses {drop} on feed and return in {state}; {limit} is allowed.")
                 .word("name", component.name())
                 .word("load", component.id())
                 .word("state", StateNames.quoted(worst.state()))

@@ -88,8 +88,7 @@ final class FeedWithoutProtection implements Rule {
         return source instanceof Converter converter ? Optional.of(converter.limitAmps()) : Optional.empty();
     }
 
-    private static void judgeSelfLimited(
-            Evidence evidence, BareFeed feed, double limitAmps, Consumer<Finding> report) {
+    private static void judgeSelfLimited(Evidence evidence, BareFeed feed, double limitAmps, Consumer<Finding> report) {
         for (WireId wire : feed.wires().keySet()) {
             Optional<WireRating> rating = evidence.rating(wire);
             Optional<Ampacity> ampacity = rating.flatMap(WireRating::ampacity);

@@ -44,8 +44,7 @@ final class LoadFedWhenOff implements Rule {
                 }
                 double volts = LoadNotFed.voltsAt(solution, component);
                 if (volts > OFF_SHARE * load.draw().ratedVolts()) {
-                    report.accept(new FindingDraft(
-                                    INFO, "{name} ({load}) is not asked on in {state} but gets {volts}.")
+                    report.accept(new FindingDraft(INFO, "{name} ({load}) is not asked on in {state} but gets {volts}.")
                             .word("name", component.name())
                             .word("load", component.id())
                             .word("state", StateNames.quoted(state))

@@ -44,7 +44,9 @@ final class LoadNotFed implements Rule {
                     continue;
                 }
                 double volts = voltsAt(solution, component);
-                boolean fed = setting.get().starting() ? volts > 0 : volts >= FED_SHARE * load.draw().ratedVolts();
+                boolean fed = setting.get().starting()
+                        ? volts > 0
+                        : volts >= FED_SHARE * load.draw().ratedVolts();
                 if (!fed) {
                     report.accept(new FindingDraft(
                                     INFO, "{name} ({load}) is asked on in {state} but gets {volts} of its {rated}.")
@@ -68,7 +70,9 @@ final class LoadNotFed implements Rule {
                 boolean known = solution.volts(branch.from()).isPresent()
                         && solution.volts(branch.to()).isPresent();
                 return known
-                        ? solution.flow(branch.id()).map(BranchFlow::onDropVolts).orElse(0.0)
+                        ? solution.flow(branch.id())
+                                .map(BranchFlow::onDropVolts)
+                                .orElse(0.0)
                         : 0;
             }
         }

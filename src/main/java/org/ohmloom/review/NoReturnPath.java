@@ -1,11 +1,11 @@
 package org.ohmloom.review;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -84,8 +84,12 @@ final class NoReturnPath implements Rule {
                 open.add(branch.from());
             }
             if (branch.kind().isPassage()) {
-                neighbours.computeIfAbsent(branch.from(), key -> new ArrayList<>()).add(branch.to());
-                neighbours.computeIfAbsent(branch.to(), key -> new ArrayList<>()).add(branch.from());
+                neighbours
+                        .computeIfAbsent(branch.from(), key -> new ArrayList<>())
+                        .add(branch.to());
+                neighbours
+                        .computeIfAbsent(branch.to(), key -> new ArrayList<>())
+                        .add(branch.from());
             }
         }
         while (!open.isEmpty()) {

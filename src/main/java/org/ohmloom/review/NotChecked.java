@@ -36,7 +36,8 @@ final class NotChecked implements Rule {
                     .severity(Severity.WARNING)
                     .build());
         }
-        if (harness.components().all().stream().noneMatch(component -> component.device().isSource())) {
+        if (harness.components().all().stream()
+                .noneMatch(component -> component.device().isSource())) {
             report.accept(new FindingDraft(INFO, "Not checked: there is no source, so nothing flows.")
                     .severity(Severity.WARNING)
                     .build());
@@ -56,8 +57,16 @@ final class NotChecked implements Rule {
             }
         }
         tell(report, withoutLength, Severity.WARNING, "Voltage drop not checked: no length entered and no route for");
-        tell(report, withoutSize, Severity.NOTE, "No conductor size entered, computed with the smallest that serves, for");
-        tell(report, withoutAmpacity, Severity.WARNING, "Ampacity not checked: the table has no row for the size or insulation of");
+        tell(
+                report,
+                withoutSize,
+                Severity.NOTE,
+                "No conductor size entered, computed with the smallest that serves, for");
+        tell(
+                report,
+                withoutAmpacity,
+                Severity.WARNING,
+                "Ampacity not checked: the table has no row for the size or insulation of");
         tell(
                 report,
                 harness.contacts().all().stream()
@@ -72,10 +81,9 @@ final class NotChecked implements Rule {
 
     private static Map<String, List<Object>> assumptions(Evidence evidence) {
         Map<String, List<Object>> byText = new LinkedHashMap<>();
-        evidence.drawn()
-                .assumptions()
-                .forEach(assumption -> byText.computeIfAbsent(sentence(assumption), key -> new ArrayList<>())
-                        .add(assumption.element()));
+        evidence.drawn().assumptions().forEach(assumption -> byText.computeIfAbsent(
+                        sentence(assumption), key -> new ArrayList<>())
+                .add(assumption.element()));
         return byText;
     }
 

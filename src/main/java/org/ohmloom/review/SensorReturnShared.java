@@ -80,17 +80,19 @@ final class SensorReturnShared implements Rule {
     }
 
     private static boolean reads(Network network, Component unit, ControlUnit device, Set<PointId> heard) {
-        return device.pins().stream()
-                .filter(pin -> isInput(pin.role()))
-                .anyMatch(pin -> network.index()
-                        .terminal(unit.id(), pin.name())
-                        .filter(heard::contains)
-                        .isPresent());
+        return device.pins().stream().filter(pin -> isInput(pin.role())).anyMatch(pin -> network.index()
+                .terminal(unit.id(), pin.name())
+                .filter(heard::contains)
+                .isPresent());
     }
 
     private static boolean isInput(PinRole role) {
         return switch (role) {
-            case ANALOGUE_INPUT, THERMISTOR_INPUT, SWITCH_TO_BATTERY_INPUT, SWITCH_TO_GROUND_INPUT, FREQUENCY_INPUT -> true;
+            case ANALOGUE_INPUT,
+                    THERMISTOR_INPUT,
+                    SWITCH_TO_BATTERY_INPUT,
+                    SWITCH_TO_GROUND_INPUT,
+                    FREQUENCY_INPUT -> true;
             default -> false;
         };
     }
@@ -114,7 +116,8 @@ final class SensorReturnShared implements Rule {
             double volts = 0;
             for (Branch branch : way) {
                 Optional<BranchFlow> flow = solution.flow(branch.id());
-                amps = Math.max(amps, flow.map(found -> Math.abs(found.onAmps())).orElse(0.0));
+                amps = Math.max(
+                        amps, flow.map(found -> Math.abs(found.onAmps())).orElse(0.0));
                 volts += flow.map(found -> Math.abs(found.onDropVolts())).orElse(0.0);
             }
             if (amps > SIGNAL_AMPS && (worst == null || amps > worst.amps())) {

@@ -12,8 +12,11 @@ final class Surroundings {
 
     /** Ambient of a connector: of its zone, else of its component's zone, else the default, deg C. */
     static double ambientCelsius(Harness harness, Connector connector) {
-        return connector.zone()
-                .or(() -> connector.component().flatMap(id -> harness.components().get(id).zone()))
+        return connector
+                .zone()
+                .or(() -> connector
+                        .component()
+                        .flatMap(id -> harness.components().get(id).zone()))
                 .flatMap(id -> harness.zones().find(id))
                 .map(Zone::ambientCelsius)
                 .or(() -> Optional.of(harness.rules().ambientCelsius()))

@@ -1,0 +1,116 @@
+package org.ohmloom.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.BreakoutId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Position;
+import org.ohmloom.model.StateId;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
+
+/** Makes board drawings of one harness, of the whole of it or of some of its breakouts. */
+final class BoardMaker {
+
+    private final Harness harness;
+    private final Lettering lettering;
+    private final boolean wires;
+    private final Figures figures;
+    private final Ties ties;
+    private final CardMaker maker;
+    private final Stations stations;
+    private final SortedMap<WireId, WirePath> paths;
+    private final Map<String, List<WireId>> wiresOf;
+    private final Thickness thickness;
+    private final RunTexts texts;
+
+    BoardMaker(
+            Harness harness,
+            Optional<Analysis> analysis,
+            Optional<StateId> state,
+            SceneOptions options,
+            Lettering lettering) {
+        this.harness = harness;
+        this.lettering = lettering;
+        this.wires = options.wires();
+        this.figures = new Figures(harness, analysis, state, options.numbers());
+        this.ties = new Ties(harness);
+        this.maker = new CardMaker(harness, lettering);
+        this.stations = new Stations(harness, ties, maker);
+        this.paths = new WirePaths(harness, ties).all();
+        this.wiresOf = Bundles.of(harness, paths);
+        this.thickness = new Thickness(wiresOf, wires);
+        this.texts = new RunTexts(harness, figures, lettering, wiresOf);
+    }
+
+    Ties ties() {
+        return ties;
+    }
+
+    Stations stations() {
+        return stations;
+    }
+
+    /** The key for a room of that width, mm. */
+    List<Item> legend(double roomMm) {
+        return Legend.items(harness, wires, lettering, roomMm);
+    }
+
+    /**
+     * The board with these breakouts.
+     *
+     * @param breakouts   breakouts to show; ties that lead to others end with a note where they go on
+     * @param aspectRatio width over height to aim at
+     * @param positions   positions on the board by id of element
+     * @param elsewhere   what is added to the name of a breakout that is not shown, as ", sheet 2"
+     */
+    List<Item> items(
+            SortedSet<BreakoutId> breakouts,
+            double aspectRatio,
+            Map<String, Position> positions,
+            Map<BreakoutId, String> elsewhere) {
+        RunLabels labels = new RunLabels(lettering, thickness);
+        Sprouts sprouts = new Sprouts(harness, stations, texts, thickness, lettering, elsewhere);
+        BoardPlanner planner = new BoardPlanner(sprouts, texts, labels, thickness, positions, stations.sources());
+        Board board = planner.plan(Tree.all(breakouts, ties), aspectRatio);
+        Doors doors = new Doors(board, maker, texts, thickness);
+        Optional<Strands> strands = wires ? Optional.of(strands(board, doors)) : Optional.empty();
+        List<Item> items = new ArrayList<>(
+                new BoardDrawing(harness, board, doors, texts, thickness, lettering, maker, labels, strands).items());
+        strands.ifPresent(drawn -> {
+            items.addAll(drawn.items());
+            harness.wires().all().stream()
+                    .filter(wire -> !paths.containsKey(wire.id()))
+                    .flatMap(wire -> drawn.direct(wire, element(wire.from()), element(wire.to())).stream())
+                    .forEach(items::add);
+        });
+        return items;
+    }
+
+    private Strands strands(Board board, Doors doors) {
+        Tracing tracing = new Tracing(board, doors);
+        List<Trace> traces = paths.values().stream()
+                .flatMap(path -> tracing.of(path).stream())
+                .toList();
+        return new Strands(harness, doors, wiresOf, figures, traces);
+    }
+
+    /** Id of what a wire ends on; empty for a loose end. */
+    static String element(WireEnd end) {
+        if (end instanceof WireEnd.AtCavity at) {
+            return at.connector().value();
+        }
+        if (end instanceof WireEnd.AtTerminal at) {
+            return at.component().value();
+        }
+        if (end instanceof WireEnd.AtGround at) {
+            return at.ground().value();
+        }
+        return end instanceof WireEnd.AtSplice at ? at.splice().value() : "";
+    }
+}
