@@ -5,17 +5,39 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Analyst;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Note;
+import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.Part;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.model.StateId;
+import org.ohmloom.review.Finding;
+import org.ohmloom.review.Rule;
+import org.ohmloom.review.Rules;
+import org.ohmloom.review.Severity;
+import org.ohmloom.solve.IslandStatus;
+import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.HarnessText;
+import org.ohmloom.tables.WireTables;
 
-/** The example harnesses: each opens, says it is invented, and is written back byte for byte. */
+/** The example harnesses: each opens, is written back byte for byte, says it is invented, and fares in the
+ * review as it promises. */
 class ExamplesTest {
+
+    /** The teaching notes print currents and voltages to four decimals. */
+    private static final double FOUR_DECIMALS = 0.5e-4;
 
     private static final Path FOLDER = Path.of("examples");
 
@@ -70,5 +92,87 @@ class ExamplesTest {
                 .filter(component -> component.device() instanceof Sensor)
                 .count();
         assertEquals(10, sensors);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"teaching", "rescue-pickup", "workboat", "star-ground"})
+    void every_state_of_a_sound_example_is_solved_and_no_finding_is_an_error(String name) throws Exception {
+        Analysis analysis = analyse(name);
+        for (OperatingState state : analysis.states()) {
+            assertEquals(
+                    IslandStatus.SOLVED,
+                    analysis.solution(state.id()).orElseThrow().status(),
+                    () -> state.id().value());
+        }
+        assertEquals(List.of(), messages(analysis, Severity.ERROR));
+        assertEquals(List.of(), messages(analysis, Severity.WARNING));
+    }
+
+    @Test
+    void the_star_ground_example_is_clean_without_even_a_note() throws Exception {
+        assertEquals(List.of(), analyse("star-ground").findings());
+    }
+
+    @Test
+    void the_faults_example_fires_every_rule() throws Exception {
+        Set<String> fired =
+                analyse("faults").findings().stream().map(Finding::rule).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> all =
+                Rules.ALL.stream().map(rule -> rule.info().id()).collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(all, fired);
+    }
+
+    @Test
+    void every_fault_is_named_in_a_note_on_the_element_it_sits_at() throws Exception {
+        Harness harness = HarnessFiles.read(file("faults"));
+        for (Rule rule : Rules.ALL) {
+            assertTrue(
+                    harness.notes().all().stream()
+                            .anyMatch(note -> note.about().isPresent()
+                                    && note.text().contains(rule.info().id())),
+                    rule.info().id());
+        }
+    }
+
+    /**
+     * By hand: shared resistance 56.745 mohm, heater branch 2438.621 mohm, so with the pump's 3 A the heater takes
+     * (12.6 - 3 x 0.056745)/(0.056745 + 2.438621) = 4.9811 A, and 4.9811 x 2.4 = 11.9547 V; without the pump
+     * 12.6/(0.056635 + 2.438631) = 5.0496 A.
+     */
+    @Test
+    void the_numbers_in_the_notes_of_the_teaching_example_are_those_of_the_analysis() throws Exception {
+        Analysis analysis = analyse("teaching");
+        LoadVolts heater = load(analysis, "both", "H1");
+        assertEquals((12.6 - 3 * 0.056745) / (0.056745 + 2.438621), heater.amps(), FOUR_DECIMALS);
+        assertEquals(4.9811, heater.amps(), FOUR_DECIMALS);
+        assertEquals(11.9547, heater.volts(), FOUR_DECIMALS);
+        assertEquals(0.3318, heater.feedDropVolts(), FOUR_DECIMALS);
+        assertEquals(0.1538, heater.returnDropVolts(), FOUR_DECIMALS);
+        LoadVolts pump = load(analysis, "both", "P1");
+        assertEquals(3, pump.amps(), FOUR_DECIMALS);
+        assertEquals(11.9937, pump.volts(), FOUR_DECIMALS);
+        assertEquals(0.4467, pump.dropVolts(), FOUR_DECIMALS);
+        LoadVolts alone = load(analysis, "heater-only", "H1");
+        assertEquals(5.0496, alone.amps(), FOUR_DECIMALS);
+        assertEquals(12.1189, alone.volts(), FOUR_DECIMALS);
+        String notes = analysis.harness().notes().all().stream().map(Note::text).collect(Collectors.joining());
+        for (String printed : List.of("4.9811", "11.9547", "0.3318", "0.1538", "11.9937", "0.4467", "5.0496", "12.1189")) {
+            assertTrue(notes.contains(printed), printed);
+        }
+    }
+
+    private static Analysis analyse(String name) throws Exception {
+        return Analyst.analyse(HarnessFiles.read(file(name)), WireTables.bundled(), Cancel.NEVER);
+    }
+
+    private static List<String> messages(Analysis analysis, Severity severity) {
+        return analysis.findings().stream()
+                .filter(finding -> finding.severity() == severity)
+                .map(Finding::message)
+                .toList();
+    }
+
+    private static LoadVolts load(Analysis analysis, String state, String load) {
+        return analysis.solution(new StateId(state)).orElseThrow().loads().get(new ComponentId(load));
     }
 }
