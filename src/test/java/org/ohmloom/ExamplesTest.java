@@ -156,7 +156,8 @@ class ExamplesTest {
         assertEquals(5.0496, alone.amps(), FOUR_DECIMALS);
         assertEquals(12.1189, alone.volts(), FOUR_DECIMALS);
         String notes = analysis.harness().notes().all().stream().map(Note::text).collect(Collectors.joining());
-        for (String printed : List.of("4.9811", "11.9547", "0.3318", "0.1538", "11.9937", "0.4467", "5.0496", "12.1189")) {
+        for (String printed :
+                List.of("4.9811", "11.9547", "0.3318", "0.1538", "11.9937", "0.4467", "5.0496", "12.1189")) {
             assertTrue(notes.contains(printed), printed);
         }
     }
