@@ -17,7 +17,7 @@ enum Asleep implements Characteristic {
     }
 
     @Override
-    public double siemens(double volts) {
+    public double siemens(Precise volts) {
         return 0;
     }
 

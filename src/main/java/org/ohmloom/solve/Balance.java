@@ -25,7 +25,7 @@ final class Balance {
         for (int branch = 0; branch < laws.length; branch++) {
             Precise along = circuit.along(branch, volts);
             Precise amps = laws[branch].amps(along);
-            siemens[branch] = laws[branch].siemens(along.value());
+            siemens[branch] = laws[branch].siemens(along);
             double leak = laws[branch].leakSiemens(leakSiemens);
             if (leak > 0) {
                 amps = amps.plus(along.times(leak));

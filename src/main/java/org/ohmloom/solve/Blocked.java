@@ -10,7 +10,7 @@ enum Blocked implements Characteristic {
     }
 
     @Override
-    public double siemens(double volts) {
+    public double siemens(Precise volts) {
         return 0;
     }
 }

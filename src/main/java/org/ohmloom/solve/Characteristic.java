@@ -12,7 +12,7 @@ interface Characteristic {
     Precise amps(Precise volts);
 
     /** Slope of the current at that voltage, S; at a kink that of either side. */
-    double siemens(double volts);
+    double siemens(Precise volts);
 
     /**
      * What it leaks beside, S, in a stage of the search; 0 when its slope is always positive. See {@link Leak}.

@@ -23,7 +23,7 @@ record DrawnCurrent(double ratedAmps) implements Characteristic {
     }
 
     @Override
-    public double siemens(double volts) {
-        return volts > 0 && volts < KNEE_VOLTS ? ratedAmps / KNEE_VOLTS : 0;
+    public double siemens(Precise volts) {
+        return volts.value() > 0 && volts.value() < KNEE_VOLTS ? ratedAmps / KNEE_VOLTS : 0;
     }
 }

@@ -42,7 +42,8 @@ record DrawnPower(double watts, double floorVolts) implements Characteristic {
     }
 
     @Override
-    public double siemens(double volts) {
-        return volts > floorVolts ? -watts / (volts * volts) : 0;
+    public double siemens(Precise volts) {
+        double at = volts.value();
+        return at > floorVolts ? -watts / (at * at) : 0;
     }
 }

@@ -13,7 +13,7 @@ record ForcedCurrent(double amps) implements Characteristic {
     }
 
     @Override
-    public double siemens(double volts) {
+    public double siemens(Precise volts) {
         return 0;
     }
 }

@@ -83,9 +83,21 @@ final class IslandSolver {
     private IslandMoment moment(Characteristic[] laws, Precise[] volts) {
         Characteristic[] held = regulation.held(laws);
         Precise[] amps = new Precise[held.length];
-        Arrays.setAll(amps, branch -> held[branch].amps(circuit.along(branch, volts)));
+        Arrays.setAll(amps, branch -> amps(laws[branch], held[branch], circuit.along(branch, volts)));
         return IdealSources.loop(circuit, held)
                 .map(IslandMoment::failed)
                 .orElseGet(() -> IslandMoment.solved(volts, amps));
+    }
+
+    /** The current of a branch; that of a source never beyond its limits, not even by what a diode leaks. */
+    private static Precise amps(Characteristic law, Characteristic held, Precise along) {
+        Precise amps = held.amps(along);
+        if (law instanceof LimitedSource source && amps.value() <= source.minimumAmps()) {
+            return Precise.of(source.minimumAmps());
+        }
+        if (law instanceof LimitedSource source && amps.value() >= source.maximumAmps()) {
+            return Precise.of(source.maximumAmps());
+        }
+        return amps;
     }
 }

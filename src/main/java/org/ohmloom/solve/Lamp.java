@@ -24,8 +24,8 @@ record Lamp(double ratedAmps, double ratedVolts, double exponent) implements Cha
     }
 
     @Override
-    public double siemens(double volts) {
-        double ratio = Math.abs(volts) / ratedVolts;
+    public double siemens(Precise volts) {
+        double ratio = Math.abs(volts.value()) / ratedVolts;
         if (ratio < CHORD_RATIO) {
             return chordSiemens();
         }

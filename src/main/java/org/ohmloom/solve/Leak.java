@@ -7,13 +7,13 @@ import java.util.List;
  * more: behind a blocking diode, between two outputs that are off, beside a source at its limit.
  *
  * <p>The search starts with leaky branches, which makes it short and sure, and ends with branches that leak so little
- * that nobody can tell: 1e-15 S at 60 V is 6e-14 A, a sixteen-hundredth of {@link Tolerances#IMBALANCE_RATIO} of 1 A. These
+ * that nobody can tell: 1e-18 S at 60 V is 6e-17 A, below the last digit of 1 A. These
  * currents are not published; they are the only thing by which the published ones miss Kirchhoff's law.
  */
 final class Leak {
 
     /** What is left at the end, S. */
-    static final double FINAL_SIEMENS = 1e-15;
+    static final double FINAL_SIEMENS = 1e-18;
 
     /** Conductances of the stages of a search before the last one, S. */
     static final List<Double> STAGES_SIEMENS = List.of(1e-2, 1e-5);

@@ -40,8 +40,8 @@ record LimitedSource(double emfVolts, double ohms, double minimumAmps, double ma
     }
 
     @Override
-    public double siemens(double volts) {
-        double amps = (emfVolts + volts) / ohms;
+    public double siemens(Precise volts) {
+        double amps = volts.plus(emfVolts).dividedBy(ohms).value();
         return amps > minimumAmps && amps < maximumAmps ? 1 / ohms : 0;
     }
 

@@ -44,8 +44,8 @@ final class Newton {
     private static final double BALANCED_RATIO = 1e-13;
     private static final double NEARLY_BALANCED_RATIO = 1e-9;
     private static final double CAREFUL_ABOVE_RATIO = 1e-7;
-    private static final double LONGEST_STEP_VOLTS = 1e4;
-    private static final double ADRIFT_VOLTS = 1e5;
+    private static final double LONGEST_STEP_VOLTS = 1e9;
+    private static final double ADRIFT_VOLTS = 1e8;
 
     private final Circuit circuit;
     private final BooleanSupplier cancelled;

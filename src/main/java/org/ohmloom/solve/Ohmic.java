@@ -13,7 +13,7 @@ record Ohmic(double ohms) implements Characteristic {
     }
 
     @Override
-    public double siemens(double volts) {
+    public double siemens(Precise volts) {
         return 1 / ohms;
     }
 

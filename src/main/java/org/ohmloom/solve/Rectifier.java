@@ -15,7 +15,7 @@ record Rectifier(double forwardVolts, double ohms) implements Characteristic {
     }
 
     @Override
-    public double siemens(double volts) {
-        return volts > forwardVolts ? 1 / ohms : 0;
+    public double siemens(Precise volts) {
+        return volts.plus(-forwardVolts).value() > 0 ? 1 / ohms : 0;
     }
 }

@@ -26,6 +26,10 @@ final class Regulation {
     /** Resistance of stiff sources in the two stages of the search, ohm. */
     static final double SOFT_OHMS = 1e-2;
 
+    /** A regulating source may be so far beyond its limit: an idle one before a blocking diode takes what that leaks. */
+    private static final double SLACK_AMPS = 1e-13;
+
+    private static final double SLACK_RATIO = 1e-13;
     private static final int ALL_AT_ONCE_ROUNDS = 8;
     private static final int MOST_ROUNDS = 200;
 
@@ -111,9 +115,9 @@ final class Regulation {
     private static Piece right(LimitedSource source, Piece piece, Precise volts) {
         double lawAmps = source.withoutLimits().amps(volts).value();
         if (piece == Piece.REGULATES) {
-            return lawAmps > source.maximumAmps()
+            return lawAmps > source.maximumAmps() * (1 + SLACK_RATIO) + SLACK_AMPS
                     ? Piece.AT_MOST
-                    : lawAmps < source.minimumAmps() ? Piece.AT_LEAST : Piece.REGULATES;
+                    : lawAmps < source.minimumAmps() - SLACK_AMPS ? Piece.AT_LEAST : Piece.REGULATES;
         }
         boolean stays = piece == Piece.AT_MOST ? lawAmps >= source.maximumAmps() : lawAmps <= source.minimumAmps();
         return stays ? piece : Piece.REGULATES;
