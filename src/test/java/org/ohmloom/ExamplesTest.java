@@ -22,6 +22,7 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.Part;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.StateId;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Rule;
 import org.ohmloom.review.Rules;
@@ -65,21 +66,16 @@ class ExamplesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"teaching", "rescue-pickup", "workboat", "faults", "star-ground"})
-    void an_example_lies_on_a_board_with_a_place_for_every_breakout_connector_and_ground_point(String name)
-            throws Exception {
+    void whatever_a_wire_ends_on_has_its_place_on_the_harness(String name) throws Exception {
         Harness harness = HarnessFiles.read(file(name));
-        harness.breakouts()
-                .all()
-                .forEach(each -> assertPlaced(harness, each.id().value()));
-        harness.connectors().all().forEach(each -> {
-            assertTrue(each.at().isPresent(), each.id()::value);
-            assertPlaced(harness, each.id().value());
-        });
-        harness.grounds().all().forEach(each -> assertPlaced(harness, each.id().value()));
-    }
-
-    private static void assertPlaced(Harness harness, String id) {
-        assertTrue(harness.layout().containsKey(id), () -> id + " has no position on the board");
+        harness.connectors().all().forEach(each -> assertTrue(each.at().isPresent(), each.id()::value));
+        harness.grounds().all().forEach(each -> assertTrue(each.at().isPresent(), each.id()::value));
+        harness.splices().all().forEach(each -> assertTrue(each.place().isPresent(), each.id()::value));
+        harness.wires().all().stream()
+                .flatMap(wire -> wire.ends().stream())
+                .filter(WireEnd.AtTerminal.class::isInstance)
+                .map(end -> ((WireEnd.AtTerminal) end).component())
+                .forEach(id -> assertTrue(harness.components().get(id).at().isPresent(), id::value));
     }
 
     @Test
