@@ -1,0 +1,57 @@
+package org.ohmloom.pack;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.graph.Assumption;
+import org.ohmloom.pack.page.Block;
+import org.ohmloom.pack.page.Cell;
+import org.ohmloom.pack.page.Column;
+import org.ohmloom.pack.page.Row;
+import org.ohmloom.solve.Solution;
+
+/** What the calculation takes for granted: how it is done, and values that nobody entered. */
+final class AssumptionSection {
+    private static final List<String> METHOD = List.of(
+            "Steady direct current; inductance, inrush other than a stated start current, and radio effects are left out.",
+            "Every conductor, contact, fuse, switch, joint and stretch of chassis is a resistance; the chassis is not 0 V.",
+            "Conductor resistance is the listed one of its family at 20 °C, times (234.5 + T) / 254.5 for a copper"
+                    + " temperature T in °C.",
+            "Currents switched at a duty heat by their RMS value and drop voltage by their value while on.",
+            "Conductor temperature rises over the air with the square of current over ampacity (table method); it is an"
+                    + " estimate, not a measurement.",
+            "Lengths are those entered, otherwise those of the route; a wire without either has no resistance here and is"
+                    + " reported.");
+
+    private static final List<Column> COLUMNS =
+            List.of(Column.code("About"), Column.words("Taken for granted"), Column.words("Source"));
+
+    private final Analysis analysis;
+
+    AssumptionSection(Analysis analysis) {
+        this.analysis = analysis;
+    }
+
+    List<Block> blocks() {
+        Set<Assumption> all = new LinkedHashSet<>();
+        for (Solution solution : analysis.evidence().solutions().values()) {
+            all.addAll(solution.network().assumptions());
+        }
+        List<Row> rows = new ArrayList<>();
+        for (Assumption assumption : all) {
+            rows.add(Row.of(
+                    Cell.text(assumption.element().value()).toned(Cell.Tone.STRONG),
+                    Cell.text(assumption.text()),
+                    Cell.text(assumption.source())));
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading("Assumptions"));
+        blocks.add(new Block.Points(METHOD));
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Table("assumptions", COLUMNS, rows, ""));
+        }
+        return blocks;
+    }
+}

@@ -1,0 +1,138 @@
+package org.ohmloom.pack;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.draw.DrawStyle;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.SceneLayout;
+import org.ohmloom.draw.SceneOptions;
+import org.ohmloom.model.TitleBlock;
+import org.ohmloom.pack.page.DrawingPage;
+import org.ohmloom.pack.page.PdfFile;
+import org.ohmloom.pack.page.Report;
+import org.ohmloom.pack.page.ReportPages;
+import org.ohmloom.pack.page.TableFile;
+import org.ohmloom.pack.page.TitleFields;
+import org.ohmloom.review.Cautions;
+
+/**
+ * Writes the build pack of a harness: its drawing, pin tables, bill of materials, wire list and calculation as PDF, and
+ * every table as CSV beside it. All documents carry the revision of the title block. No clock is read: the same analysis
+ * gives the same bytes.
+ */
+public final class BuildPack {
+    private static final String DRAWING_REMARK = "Not to scale: the lengths written govern. " + Cautions.paragraph();
+
+    private final Analysis analysis;
+    private final PackOptions options;
+    private final Progress progress;
+    private final SceneFonts fonts;
+    private final PdfFile pdf;
+    private final FileNames names;
+
+    private BuildPack(Analysis analysis, PackOptions options, Progress progress) {
+        this.analysis = analysis;
+        this.options = options;
+        this.progress = progress;
+        this.fonts = SceneFonts.load();
+        this.pdf = new PdfFile(fonts, options.monochrome() ? DrawStyle.PRINT_MONO : DrawStyle.PRINT);
+        this.names = new FileNames(analysis.harness().titleBlock().number());
+    }
+
+    /**
+     * Writes the documents asked for into a folder, which is made when it is not there. Files of the same names are
+     * replaced, one by one, when all are ready; until then nothing in the folder changes.
+     *
+     * @return the files written, in order
+     * @throws PackException         when the folder is a file or cannot be written to; one line for people
+     * @throws CancellationException when the progress says so; nothing in the folder has changed
+     */
+    public static List<Path> write(Analysis analysis, Path directory, PackOptions options, Progress progress)
+            throws PackException {
+        try (StagedFiles files = StagedFiles.in(directory)) {
+            new BuildPack(analysis, options, progress).make(files);
+            return files.moveIntoPlace();
+        }
+    }
+
+    private void make(StagedFiles files) throws PackException {
+        int done = 0;
+        for (PackDocument document : options.documents()) {
+            checkpoint();
+            progress.step(done++, options.documents().size(), document.title());
+            try {
+                if (document == PackDocument.DRAWING) {
+                    drawing(files);
+                } else {
+                    report(files, document, report(document));
+                }
+            } catch (IOException failed) {
+                throw new PackException(document.title() + " not made: " + failed.getMessage(), failed);
+            }
+        }
+        checkpoint();
+        progress.step(done, done, "Moving the files into place");
+    }
+
+    private void checkpoint() {
+        if (progress.isCancelled()) {
+            throw new CancellationException("build pack cancelled");
+        }
+    }
+
+    private Report report(PackDocument document) {
+        return switch (document) {
+            case PIN_TABLES -> new PinTables(analysis.harness()).report();
+            case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report();
+            case WIRE_LIST -> new WireList(analysis).report();
+            case CALCULATION -> new CalculationReport(analysis).report();
+            case DRAWING -> throw new IllegalArgumentException("the drawing is no report");
+        };
+    }
+
+    private void report(StagedFiles files, PackDocument document, Report report) throws PackException, IOException {
+        TitleFields fields = fields(document);
+        ReportPages.Pages pages = new ReportPages(fonts).set(report, fields);
+        checkpoint();
+        files.add(names.pdf(document), pdf.bytes(pages.scenes(), pages.bookmarks(), fields));
+        for (Map.Entry<String, String> table : TableFile.texts(report).entrySet()) {
+            files.add(names.csv(document, table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    private void drawing(StagedFiles files) throws PackException, IOException {
+        TitleFields fields = fields(PackDocument.DRAWING);
+        DrawingPage page = new DrawingPage(fonts, options.paper());
+        Scene board = new SceneLayout(fonts)
+                .layoutBoard(
+                        analysis.harness(),
+                        Optional.of(analysis),
+                        Optional.empty(),
+                        SceneOptions.PLAIN,
+                        page.aspectRatio());
+        Scene sheet = page.set(board, fields, DRAWING_REMARK);
+        files.add(names.pdf(PackDocument.DRAWING), pdf.bytes(List.of(sheet), List.of(), fields));
+    }
+
+    private TitleFields fields(PackDocument document) {
+        TitleBlock block = analysis.harness().titleBlock();
+        return new TitleFields(
+                block.owner(),
+                block.number(),
+                block.currentRevision(),
+                block.date(),
+                block.language(),
+                block.title(),
+                block.supplementaryTitle(),
+                document.title(),
+                block.creator(),
+                block.approver());
+    }
+}

@@ -1,0 +1,35 @@
+package org.ohmloom.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.pack.page.Block;
+import org.ohmloom.pack.page.Report;
+
+/** Findings first, then the numbers they rest on, then what those rest on. */
+final class CalculationReport {
+    private static final String REMARK =
+            "Voltages are relative to the first source's negative terminal. Computed for the"
+                    + " harness as drawn at this revision; change it and compute anew.";
+
+    private final Analysis analysis;
+
+    CalculationReport(Analysis analysis) {
+        this.analysis = analysis;
+    }
+
+    Report report() {
+        Sources sources = new Sources();
+        List<Block> blocks = new ArrayList<>(FirstPage.blocks(analysis.harness()));
+        blocks.addAll(new BasisSection(analysis).blocks());
+        blocks.addAll(new FindingSection(analysis).blocks());
+        blocks.addAll(new StateSection(analysis).blocks());
+        blocks.addAll(new LoadSection(analysis).blocks());
+        blocks.addAll(new WireSection(analysis, sources).blocks());
+        blocks.addAll(new DeviceSection(analysis, sources).blocks());
+        blocks.addAll(new AssumptionSection(analysis).blocks());
+        blocks.add(new Block.Heading("Sources"));
+        blocks.add(sources.table());
+        return new Report(blocks, REMARK);
+    }
+}

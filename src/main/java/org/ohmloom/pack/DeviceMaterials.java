@@ -1,0 +1,63 @@
+package org.ohmloom.pack;
+
+import java.util.Optional;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.Strap;
+import org.ohmloom.units.Formats;
+
+/** What is neither wire nor connector: splices, ground points, straps, protective devices, equipment. */
+final class DeviceMaterials {
+    private final Harness harness;
+    private final Materials materials;
+
+    DeviceMaterials(Harness harness, Materials materials) {
+        this.harness = harness;
+        this.materials = materials;
+    }
+
+    void collect() {
+        for (Splice splice : harness.splices().all()) {
+            if (!splice.existing()) {
+                materials.piece(
+                        Material.piece(splice.assembly(), MaterialKind.SPLICE, splice.part(), "splice"),
+                        splice.id().value());
+            }
+        }
+        for (GroundPoint ground : harness.grounds().all()) {
+            if (!ground.existing()) {
+                materials.piece(
+                        Material.piece(ground.assembly(), MaterialKind.GROUND, ground.part(), "ground point fastener"),
+                        ground.id().value());
+            }
+        }
+        for (Strap strap : harness.straps().all()) {
+            if (!strap.existing()) {
+                materials.piece(
+                        Material.piece(strap.assembly(), MaterialKind.GROUND, strap.part(), "bonding strap"),
+                        strap.id().value());
+            }
+        }
+        for (Component component : harness.components().all()) {
+            if (!component.existing()) {
+                component(component);
+            }
+        }
+    }
+
+    private void component(Component component) {
+        Optional<ProtectiveDevice> device = Optional.of(component.device())
+                .filter(ProtectiveDevice.class::isInstance)
+                .map(ProtectiveDevice.class::cast);
+        MaterialKind kind = device.isPresent() ? MaterialKind.PROTECTION : MaterialKind.EQUIPMENT;
+        String words = device.map(each -> (each.kind() == ProtectiveDevice.Kind.FUSE ? "fuse " : "breaker ")
+                        + Formats.amps(each.ratingAmps()) + ", " + each.series())
+                .orElse(component.name());
+        materials.piece(
+                Material.piece(component.assembly(), kind, component.part(), words),
+                component.id().value());
+    }
+}

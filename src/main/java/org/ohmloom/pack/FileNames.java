@@ -1,0 +1,28 @@
+package org.ohmloom.pack;
+
+import java.util.regex.Pattern;
+
+/** Names of the pack's files: number of the harness and id of the document, in letters every file system takes. */
+final class FileNames {
+    private static final Pattern UNSAFE = Pattern.compile("[^A-Za-z0-9._-]+");
+    private static final Pattern EDGES = Pattern.compile("^[._-]+|[._-]+$");
+    private static final int LONGEST_STEM = 80;
+
+    private final String stem;
+
+    /** Names for the harness of that number. */
+    FileNames(String number) {
+        String safe = EDGES.matcher(UNSAFE.matcher(number).replaceAll("-")).replaceAll("");
+        String shorter = safe.length() > LONGEST_STEM ? safe.substring(0, LONGEST_STEM) : safe;
+        this.stem = shorter.isEmpty() ? "harness" : shorter;
+    }
+
+    String pdf(PackDocument document) {
+        return stem + "-" + document.id() + ".pdf";
+    }
+
+    /** The file of a document's tables; the part names one of several. */
+    String csv(PackDocument document, String part) {
+        return stem + "-" + document.id() + (part.isEmpty() ? "" : "-" + part) + ".csv";
+    }
+}

@@ -1,0 +1,42 @@
+package org.ohmloom.pack;
+
+import java.util.Optional;
+import org.ohmloom.model.AssemblyId;
+import org.ohmloom.model.PartId;
+import org.ohmloom.model.WireColour;
+
+/**
+ * What makes two things the same line of a bill of materials.
+ *
+ * @param assembly    the assembly they belong to
+ * @param kind        their group
+ * @param part        entry of the parts list, if chosen
+ * @param description what it is, where no entry of the parts list says so
+ * @param colour      insulation colour of wire
+ * @param unit        {@code pc} or {@code m}
+ */
+record Material(
+        Optional<AssemblyId> assembly,
+        MaterialKind kind,
+        Optional<PartId> part,
+        String description,
+        Optional<WireColour> colour,
+        String unit) {
+
+    /** Unit of things that are counted. */
+    static final String PIECE = "pc";
+
+    /** Unit of things bought by length. */
+    static final String METRE = "m";
+
+    /** Things that are counted; the description serves only where no part is chosen. */
+    static Material piece(Optional<AssemblyId> assembly, MaterialKind kind, Optional<PartId> part, String description) {
+        return new Material(assembly, kind, part, part.isPresent() ? "" : description, Optional.empty(), PIECE);
+    }
+
+    /** Things bought by length. */
+    static Material length(
+            Optional<AssemblyId> assembly, MaterialKind kind, Optional<PartId> part, String description) {
+        return new Material(assembly, kind, part, description, Optional.empty(), METRE);
+    }
+}

@@ -1,0 +1,62 @@
+package org.ohmloom.pack;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ohmloom.pack.page.Paper;
+
+/**
+ * What to write and how.
+ *
+ * @param documents  documents wanted, in the order of the pack
+ * @param paper      sheet size of the drawing; tables are always set on A4
+ * @param monochrome whether only black and greys are used
+ */
+public record PackOptions(Set<PackDocument> documents, Paper paper, boolean monochrome) {
+
+    /** Every document, the drawing on A3, in colour. */
+    public static final PackOptions ALL = new PackOptions(EnumSet.allOf(PackDocument.class), Paper.A3, false);
+
+    public PackOptions {
+        Set<PackDocument> copy = EnumSet.noneOf(PackDocument.class);
+        copy.addAll(documents);
+        documents = Collections.unmodifiableSet(copy);
+    }
+
+    /**
+     * These options with the documents of a list as typed: {@code wire-list,drawing}.
+     *
+     * @throws PackException when a name in it is no document
+     */
+    public PackOptions withDocuments(String list) throws PackException {
+        Set<PackDocument> wanted = EnumSet.noneOf(PackDocument.class);
+        for (String name : list.split(",", -1)) {
+            wanted.add(PackDocument.find(name)
+                    .orElseThrow(
+                            () -> new PackException("'" + name.strip() + "' is no document of the pack; choose from "
+                                    + Arrays.stream(PackDocument.values())
+                                            .map(PackDocument::id)
+                                            .collect(Collectors.joining(", ")))));
+        }
+        return new PackOptions(wanted, paper, monochrome);
+    }
+
+    /**
+     * These options with the drawing on a paper as typed: {@code A3}.
+     *
+     * @throws PackException when there is no such paper
+     */
+    public PackOptions withPaper(String name) throws PackException {
+        Paper found = Paper.find(name)
+                .orElseThrow(() -> new PackException(
+                        "'" + name.strip() + "' is no paper of the pack; choose from A4, A3, A2, A1, A0"));
+        return new PackOptions(documents, found, monochrome);
+    }
+
+    /** These options in black and greys only, or in colour. */
+    public PackOptions withMonochrome(boolean changed) {
+        return new PackOptions(documents, paper, changed);
+    }
+}

@@ -1,0 +1,28 @@
+package org.ohmloom.pack;
+
+/** Follows the writing of a pack, and may stop it. */
+public interface Progress {
+
+    /** Follows nothing and never stops. */
+    Progress NONE = new Progress() {
+        @Override
+        public boolean isCancelled() {
+            return false;
+        }
+
+        @Override
+        public void step(int done, int total, String what) {}
+    };
+
+    /** Whether the pack is no longer wanted. */
+    boolean isCancelled();
+
+    /**
+     * Told before each step.
+     *
+     * @param done  steps done
+     * @param total all steps
+     * @param what  what is made now, for people
+     */
+    void step(int done, int total, String what);
+}

@@ -1,0 +1,123 @@
+package org.ohmloom.pack;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Wire;
+import org.ohmloom.pack.page.Block;
+import org.ohmloom.pack.page.Cell;
+import org.ohmloom.pack.page.Column;
+import org.ohmloom.pack.page.Report;
+import org.ohmloom.pack.page.Row;
+import org.ohmloom.units.Formats;
+import org.ohmloom.units.Unit;
+
+/** Every wire to be made, one a row, in the order of their ids within each assembly. */
+final class WireList {
+    private static final List<Column> COLUMNS = List.of(
+            Column.fileOnly("Assembly"),
+            Column.code("Wire"),
+            Column.words("Circuit"),
+            Column.code("From"),
+            Column.words("From name"),
+            Column.code("To"),
+            Column.words("To name"),
+            Column.code("Size"),
+            Column.words("Insulation"),
+            Column.colour("Colour"),
+            Column.number("Length", Unit.MILLIMETRE, 0),
+            Column.words("Length by"),
+            Column.words("Carries"),
+            Column.code("Cable"),
+            Column.words("Lay"));
+
+    private static final String REMARK =
+            "Lengths run from end to end of each wire. No cut allowance, service loop or strip"
+                    + " length is added. \"Entered\": given by a person; \"route\": sum of the bundle segments.";
+
+    private final Analysis analysis;
+    private final Harness harness;
+    private final Wording wording;
+
+    WireList(Analysis analysis) {
+        this.analysis = analysis;
+        this.harness = analysis.harness();
+        this.wording = new Wording(harness);
+    }
+
+    Report report() {
+        List<Wire> wires =
+                harness.wires().all().stream().filter(wire -> !wire.existing()).toList();
+        List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
+        blocks.add(summary(wires));
+        blocks.add(new Block.Table("", COLUMNS, rows(wires), "No wire is to be made."));
+        return new Report(blocks, REMARK);
+    }
+
+    private Block summary(List<Wire> wires) {
+        double metres = 0;
+        int withoutLength = 0;
+        for (Wire wire : wires) {
+            OptionalDouble length = analysis.routes().lengthMetres(wire);
+            metres += length.orElse(0);
+            withoutLength += length.isPresent() ? 0 : 1;
+        }
+        long existing = harness.wires().size() - wires.size();
+        long withoutSize = wires.stream().filter(wire -> wire.gauge().isEmpty()).count();
+        List<Block.Fact> facts = new ArrayList<>();
+        facts.add(new Block.Fact("To be made", Wording.count(wires.size(), "wire")));
+        facts.add(new Block.Fact("Length of all", Formats.metres(metres)));
+        facts.add(new Block.Fact("Without a length", String.valueOf(withoutLength)));
+        facts.add(new Block.Fact("Without a size", String.valueOf(withoutSize)));
+        facts.add(new Block.Fact("Already in the vehicle, not listed", Wording.count(existing, "wire")));
+        return new Block.Facts(facts);
+    }
+
+    private List<Row> rows(List<Wire> wires) {
+        Map<String, List<Wire>> byAssembly = new LinkedHashMap<>();
+        harness.assemblies()
+                .all()
+                .forEach(assembly -> byAssembly.put(wording.assembly(Optional.of(assembly.id())), new ArrayList<>()));
+        for (Wire wire : wires) {
+            byAssembly
+                    .computeIfAbsent(wording.assembly(wire.assembly()), name -> new ArrayList<>())
+                    .add(wire);
+        }
+        List<Row> rows = new ArrayList<>();
+        byAssembly.forEach((assembly, members) -> {
+            if (!members.isEmpty() && !harness.assemblies().isEmpty()) {
+                String name = assembly.isEmpty() ? "In no assembly" : assembly;
+                rows.add(Row.group(name + ": " + Wording.count(members.size(), "wire")));
+            }
+            members.forEach(wire -> rows.add(row(assembly, wire)));
+        });
+        return rows;
+    }
+
+    private Row row(String assembly, Wire wire) {
+        OptionalDouble length = Wording.lengthMm(wire, analysis.routes());
+        return Row.of(
+                Cell.text(assembly),
+                Cell.text(wire.id().value()).toned(Cell.Tone.STRONG),
+                Cell.text(wire.circuit()),
+                Wording.end(wire.from()),
+                Cell.text(wording.joinedTo(wire.from())),
+                Wording.end(wire.to()),
+                Cell.text(wording.joinedTo(wire.to())),
+                Wording.size(wire),
+                Cell.text(wording.insulation(wire)),
+                Wording.colour(wire),
+                Cell.number(length),
+                wire.lengthMetres().isPresent()
+                        ? Cell.text("entered")
+                        : length.isPresent() ? Cell.text("route") : Cell.missing("unknown"),
+                Cell.text(Wording.signalClass(wire)),
+                Cell.text(wire.cable().map(cable -> cable.value())),
+                Cell.text(wording.lay(wire)));
+    }
+}

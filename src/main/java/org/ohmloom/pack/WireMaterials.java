@@ -1,0 +1,128 @@
+package org.ohmloom.pack;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.AssemblyId;
+import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.Cable;
+import org.ohmloom.model.Covering;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.tables.ConductorFamily;
+import org.ohmloom.units.Gauge;
+
+/**
+ * What is bought by length: wire, cables, coverings; and the terminals at wire ends outside connectors. The cores of a
+ * cable come with it; an unshielded twisted pair without a part number is twisted from single wires.
+ */
+final class WireMaterials {
+    private final Analysis analysis;
+    private final Harness harness;
+    private final Wording wording;
+    private final Materials materials;
+
+    WireMaterials(Analysis analysis, Materials materials) {
+        this.analysis = analysis;
+        this.harness = analysis.harness();
+        this.wording = new Wording(harness);
+        this.materials = materials;
+    }
+
+    void collect() {
+        for (Wire wire : harness.wires().all()) {
+            if (!wire.existing()) {
+                if (wire.cable()
+                        .map(harness.cables()::get)
+                        .filter(WireMaterials::isBought)
+                        .isEmpty()) {
+                    wire(wire);
+                }
+                terminals(wire);
+            }
+        }
+        for (Cable cable : harness.cables().all()) {
+            if (isBought(cable)) {
+                cable(cable);
+            }
+        }
+        for (BundleSegment segment : harness.segments().all()) {
+            segment.covering().ifPresent(covering -> covering(segment, covering));
+        }
+    }
+
+    private static boolean isBought(Cable cable) {
+        return cable.part().isPresent() || cable.shielded() || cable.kind() == Cable.Kind.MULTICORE;
+    }
+
+    private void wire(Wire wire) {
+        String size = wire.gauge().map(Gauge::text).orElse("size " + Wording.NOT_CHOSEN);
+        String conductor = wire.family()
+                .map(family -> ", conductor "
+                        + analysis.evidence()
+                                .tables()
+                                .findFamily(family)
+                                .map(ConductorFamily::title)
+                                .orElse(family))
+                .orElse("");
+        Material material = new Material(
+                wire.assembly(),
+                MaterialKind.WIRE,
+                Optional.empty(),
+                size + ", " + wording.insulation(wire) + conductor,
+                wire.colour(),
+                Material.METRE);
+        materials.length(
+                material, analysis.routes().lengthMetres(wire), wire.id().value());
+    }
+
+    private void terminals(Wire wire) {
+        for (WireEnd end : wire.ends()) {
+            if (end instanceof WireEnd.AtGround || end instanceof WireEnd.AtTerminal) {
+                String size = wire.gauge().map(Gauge::text).orElse("a wire without a size");
+                materials.piece(
+                        Material.piece(
+                                wire.assembly(), MaterialKind.TERMINAL, Optional.empty(), "terminal for " + size),
+                        end.text() + " (" + wire.id() + ")");
+            }
+        }
+    }
+
+    private void cable(Cable cable) {
+        OptionalDouble longest = OptionalDouble.empty();
+        int cores = 0;
+        boolean made = false;
+        Optional<AssemblyId> assembly = cable.assembly();
+        for (Wire wire : harness.wires().all()) {
+            if (wire.cable().filter(cable.id()::equals).isPresent()) {
+                cores++;
+                made |= !wire.existing();
+                OptionalDouble length = analysis.routes().lengthMetres(wire);
+                if (length.isPresent() && length.getAsDouble() > longest.orElse(0)) {
+                    longest = length;
+                }
+            }
+        }
+        if (made) {
+            String words = cable.part().isPresent()
+                    ? ""
+                    : cores + "-core " + (cable.kind() == Cable.Kind.MULTICORE ? "cable" : "twisted pair")
+                            + (cable.shielded() ? ", shielded" : "");
+            materials.length(
+                    Material.length(assembly, MaterialKind.CABLE, cable.part(), words),
+                    longest,
+                    cable.id().value());
+        }
+    }
+
+    private void covering(BundleSegment segment, Covering covering) {
+        String kind = covering.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        materials.length(
+                Material.length(
+                        segment.assembly(), MaterialKind.COVERING, covering.part(), kind + ", " + covering.text()),
+                OptionalDouble.of(segment.lengthMetres()),
+                segment.id().value());
+    }
+}

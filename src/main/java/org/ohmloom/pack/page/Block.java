@@ -1,0 +1,91 @@
+package org.ohmloom.pack.page;
+
+import java.util.List;
+import org.ohmloom.units.Require;
+
+/** What a report is made of, from top to bottom. */
+public sealed interface Block {
+
+    /**
+     * A heading; also a bookmark of the PDF.
+     *
+     * @param text what it says
+     */
+    record Heading(String text) implements Block {}
+
+    /**
+     * A paragraph.
+     *
+     * @param text what it says
+     */
+    record Prose(String text) implements Block {}
+
+    /**
+     * A list of sentences, each with a mark before it.
+     *
+     * @param sentences what it says
+     */
+    record Points(List<String> sentences) implements Block {
+        public Points {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
+    /**
+     * A framed notice that must be read.
+     *
+     * @param title     heading of the frame
+     * @param sentences what it says
+     */
+    record Notice(String title, List<String> sentences) implements Block {
+        public Notice {
+            sentences = List.copyOf(sentences);
+        }
+    }
+
+    /**
+     * Named values, several to a line.
+     *
+     * @param facts the values
+     */
+    record Facts(List<Fact> facts) implements Block {
+        public Facts {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /**
+     * A named value.
+     *
+     * @param label what it is
+     * @param value what it says
+     */
+    record Fact(String label, String value) {}
+
+    /**
+     * A table; its rows without the headings and sums are written to a file beside the page as well.
+     *
+     * @param file    last part of that file's name, empty for the report's own; tables of one file have the same columns
+     * @param columns columns from the left
+     * @param rows    rows
+     * @param none    sentence printed in the place of a table without rows
+     */
+    record Table(String file, List<Column> columns, List<Row> rows, String none) implements Block {
+        public Table {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+            for (Row row : rows) {
+                Require.that(
+                        row.kind() == Row.Kind.GROUP || row.cells().size() == columns.size(),
+                        "a row of %s cells under %s columns",
+                        row.cells().size(),
+                        columns.size());
+            }
+        }
+
+        /** The rows that are things of the list. */
+        List<Row> items() {
+            return rows.stream().filter(row -> row.kind() == Row.Kind.ITEM).toList();
+        }
+    }
+}

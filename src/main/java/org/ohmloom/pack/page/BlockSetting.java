@@ -1,0 +1,217 @@
+package org.ohmloom.pack.page;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.ohmloom.draw.Anchor;
+import org.ohmloom.draw.Box;
+import org.ohmloom.draw.Disc;
+import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Fill;
+import org.ohmloom.draw.Ink;
+import org.ohmloom.draw.Mark;
+import org.ohmloom.draw.Point;
+import org.ohmloom.draw.Weight;
+
+/** Puts blocks on pages. */
+final class BlockSetting {
+    private static final double TITLE_MM = 3.5;
+    private static final double HEADING_MM = 2.5;
+    private static final double BODY_MM = 2.0;
+    private static final double LABEL_MM = 1.8;
+    private static final double PITCH_MM = BODY_MM * Typesetter.PITCH;
+    private static final double INDENT_MM = 3.5;
+    private static final double NOTICE_PADDING_MM = 2.5;
+    private static final double FACT_GAP_MM = 6;
+    /** Wider lines than this are hard to follow, mm. */
+    private static final double WIDEST_LINE_MM = 200;
+
+    private final Typesetter typesetter;
+    private final Flow flow;
+    private final Map<String, List<Block.Table>> tables = new HashMap<>();
+    private final Map<String, TableSetting> settings = new HashMap<>();
+    private String lastHeading = "";
+
+    /** Puts the blocks of a report; it must know all of them, for tables of one file line up with each other. */
+    BlockSetting(Typesetter typesetter, Flow flow, List<Block> blocks) {
+        this.typesetter = typesetter;
+        this.flow = flow;
+        for (Block block : blocks) {
+            if (block instanceof Block.Table table) {
+                tables.computeIfAbsent(table.file(), name -> new ArrayList<>()).add(table);
+            }
+        }
+    }
+
+    /** The title of the report, at the top of its first page. */
+    void title(String title, String subtitle) {
+        List<Mark> marks = new ArrayList<>();
+        List<String> lines = typesetter.lines(title, Weight.BOLD, TITLE_MM, flow.widthMm());
+        double y = 0;
+        for (String line : lines) {
+            y += y == 0 ? TITLE_MM : TITLE_MM * Typesetter.PITCH;
+            marks.add(typesetter.text(line, 0, y, TITLE_MM, Anchor.START, Weight.BOLD, Ink.TEXT));
+        }
+        for (String line : typesetter.lines(subtitle, Weight.REGULAR, BODY_MM, flow.widthMm())) {
+            y += PITCH_MM + 0.6;
+            marks.add(typesetter.text(line, 0, y, BODY_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT));
+        }
+        flow.put(new Piece(y + 1.2, marks));
+    }
+
+    void put(Block block) {
+        if (block instanceof Block.Heading heading) {
+            heading(heading);
+        } else if (block instanceof Block.Prose prose) {
+            flow.gap(1.5);
+            lines(prose.text(), 0).forEach(flow::put);
+        } else if (block instanceof Block.Points points) {
+            flow.gap(2);
+            points.sentences().forEach(this::point);
+        } else if (block instanceof Block.Notice notice) {
+            flow.gap(3);
+            flow.put(notice(notice));
+        } else if (block instanceof Block.Facts facts) {
+            flow.gap(1.5);
+            facts(facts);
+        } else if (block instanceof Block.Table table) {
+            table(table);
+        }
+    }
+
+    private void heading(Block.Heading heading) {
+        flow.gap(6);
+        List<Mark> marks = new ArrayList<>();
+        double y = 0;
+        for (String line : typesetter.lines(heading.text(), Weight.BOLD, HEADING_MM, flow.widthMm())) {
+            y += y == 0 ? HEADING_MM : HEADING_MM * Typesetter.PITCH;
+            marks.add(typesetter.text(line, 0, y, HEADING_MM, Anchor.START, Weight.BOLD, Ink.TEXT));
+        }
+        Piece piece = new Piece(y + 1, marks);
+        flow.need(piece.heightMm() + 30);
+        lastHeading = heading.text();
+        flow.bookmark(lastHeading);
+        flow.put(piece);
+    }
+
+    private List<Piece> lines(String text, double indentMm) {
+        double room = Math.min(WIDEST_LINE_MM, flow.widthMm()) - indentMm;
+        return typesetter.lines(text, Weight.REGULAR, BODY_MM, room).stream()
+                .map(line -> new Piece(
+                        PITCH_MM,
+                        List.of(typesetter.text(
+                                line, indentMm, BODY_MM, BODY_MM, Anchor.START, Weight.REGULAR, Ink.TEXT))))
+                .toList();
+    }
+
+    private void point(String sentence) {
+        List<Piece> pieces = lines(sentence, INDENT_MM);
+        Piece first = pieces.get(0);
+        List<Mark> marks = new ArrayList<>(first.marks());
+        marks.add(new Disc(new Point(1.2, BODY_MM / 2), 0.45, Fill.of(Ink.TEXT)));
+        flow.put(new Piece(first.heightMm(), marks));
+        pieces.stream().skip(1).forEach(flow::put);
+    }
+
+    private Piece notice(Block.Notice notice) {
+        List<Mark> marks = new ArrayList<>();
+        double y = NOTICE_PADDING_MM + BODY_MM;
+        double left = NOTICE_PADDING_MM + 1;
+        marks.add(typesetter.text(notice.title(), left, y, BODY_MM, Anchor.START, Weight.BOLD, Ink.CAUTION));
+        double room = flow.widthMm() - 2 * left;
+        for (String sentence : notice.sentences()) {
+            for (String line : typesetter.lines(sentence, Weight.REGULAR, BODY_MM, room)) {
+                y += PITCH_MM;
+                marks.add(typesetter.text(line, left, y, BODY_MM, Anchor.START, Weight.REGULAR, Ink.TEXT));
+            }
+        }
+        double height = y + NOTICE_PADDING_MM;
+        Extent frame = Extent.at(0.2, 0, flow.widthMm() - 0.4, height);
+        marks.add(0, new Box(frame, 0, Fill.edge(Ink.CAUTION, 0.35)));
+        return new Piece(height, marks);
+    }
+
+    /** Label over value, as many to a line as fit. */
+    private void facts(Block.Facts facts) {
+        double most = flow.widthMm() / 2 - FACT_GAP_MM;
+        List<Mark> marks = new ArrayList<>();
+        double x = 0;
+        double high = 0;
+        for (Block.Fact fact : facts.facts()) {
+            List<String> lines = typesetter.lines(fact.value(), Weight.REGULAR, BODY_MM, most);
+            double width = typesetter.widthMm(fact.label(), Weight.REGULAR, LABEL_MM);
+            for (String line : lines) {
+                width = Math.max(width, typesetter.widthMm(line, Weight.REGULAR, BODY_MM));
+            }
+            if (x > 0 && x + width > flow.widthMm()) {
+                flow.put(new Piece(high, marks));
+                marks = new ArrayList<>();
+                x = 0;
+                high = 0;
+            }
+            marks.add(
+                    typesetter.text(fact.label(), x, LABEL_MM, LABEL_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT));
+            double y = LABEL_MM;
+            for (String line : lines) {
+                y += PITCH_MM;
+                marks.add(typesetter.text(line, x, y, BODY_MM, Anchor.START, Weight.REGULAR, Ink.TEXT));
+            }
+            high = Math.max(high, y + 2.6);
+            x += width + FACT_GAP_MM;
+        }
+        if (!marks.isEmpty()) {
+            flow.put(new Piece(high, marks));
+        }
+    }
+
+    /** Says on a new page what the table on it belongs to. */
+    private void continued() {
+        if (!lastHeading.isEmpty()) {
+            String text = lastHeading + " (continued)";
+            for (String line : typesetter.lines(text, Weight.REGULAR, BODY_MM, flow.widthMm())) {
+                flow.put(new Piece(
+                        PITCH_MM,
+                        List.of(typesetter.text(
+                                line, 0, BODY_MM, BODY_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT))));
+            }
+        }
+    }
+
+    private void table(Block.Table table) {
+        flow.gap(2);
+        if (table.rows().isEmpty()) {
+            lines(table.none(), 0).forEach(flow::put);
+            return;
+        }
+        TableSetting setting = settings.computeIfAbsent(
+                table.file(), name -> new TableSetting(typesetter, tables.get(name), flow.widthMm()));
+        double room = flow.pageMm() - setting.head().heightMm() - 4 * PITCH_MM;
+        boolean banded = false;
+        boolean begun = false;
+        List<Row> rows = table.rows();
+        for (int k = 0; k < rows.size(); k++) {
+            Row row = rows.get(k);
+            banded = row.kind() != Row.Kind.GROUP && !banded;
+            List<Piece> pieces = setting.row(row, !banded, room);
+            double needed = pieces.get(0).heightMm();
+            if (row.kind() == Row.Kind.GROUP && k + 1 < rows.size()) {
+                needed += setting.row(rows.get(k + 1), false, room).get(0).heightMm();
+            }
+            for (Piece piece : pieces) {
+                double together = Math.max(needed, piece.heightMm());
+                needed = 0;
+                if (!begun) {
+                    flow.need(setting.head().heightMm() + together);
+                    flow.put(setting.head());
+                    begun = true;
+                } else if (flow.isFull(together)) {
+                    flow.turn();
+                    continued();
+                    flow.put(setting.head());
+                }
+                flow.put(piece);
+            }
+        }
+    }
+}

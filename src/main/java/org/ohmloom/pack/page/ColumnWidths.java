@@ -1,0 +1,124 @@
+package org.ohmloom.pack.page;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.draw.Weight;
+
+/**
+ * Widths of a table's columns by what is in them.
+ *
+ * <p>Every column is at least as wide as its widest unbreakable text: the widest word of a column of words, the widest
+ * cell of any other. What is left goes to the columns of words, first so that nine in ten of their cells stand on one
+ * line, then all of them; what is left after that widens every column a little.
+ */
+final class ColumnWidths {
+    /** Room beside a text in its cell, mm. */
+    static final double PADDING_MM = 1.1;
+
+    /** More room behind a number, so that it keeps apart from words that follow, mm. */
+    static final double BEHIND_NUMBER_MM = 1.2;
+
+    /** Sample of an insulation colour with the gap behind it, mm. */
+    static final double SWATCH_MM = 6.5;
+
+    /** Most a column is widened beyond what its content wants. */
+    private static final double MOST_WIDENING = 1.3;
+
+    /** Share of the cells that should stand on one line before the rest is thought of. */
+    private static final double USUAL = 0.9;
+
+    /** A word wider than this, mm, may be broken. */
+    private static final double LONGEST_WORD_MM = 34;
+
+    private final Typesetter typesetter;
+    private final double heightMm;
+
+    ColumnWidths(Typesetter typesetter, double heightMm) {
+        this.typesetter = typesetter;
+        this.heightMm = heightMm;
+    }
+
+    /** The widths, mm, in order; empty when the columns cannot stand side by side in the room. */
+    Optional<double[]> of(List<Column> columns, List<List<Cell>> rows, double roomMm) {
+        double[] least = new double[columns.size()];
+        double[] usual = new double[columns.size()];
+        double[] widest = new double[columns.size()];
+        for (int k = 0; k < columns.size(); k++) {
+            Column column = columns.get(k);
+            double head = headMm(column);
+            double[] whole = new double[rows.size()];
+            least[k] = head;
+            for (int row = 0; row < whole.length; row++) {
+                Cell cell = rows.get(row).get(k);
+                whole[row] = wholeMm(column, cell);
+                least[k] = Math.max(least[k], Math.min(whole[row], leastMm(column, cell)));
+            }
+            Arrays.sort(whole);
+            usual[k] = Math.max(least[k], whole.length == 0 ? 0 : whole[(int) ((whole.length - 1) * USUAL)]);
+            widest[k] = Math.max(least[k], whole.length == 0 ? 0 : whole[whole.length - 1]);
+        }
+        if (Arrays.stream(least).sum() > roomMm) {
+            return Optional.empty();
+        }
+        return Optional.of(widened(grown(grown(least, usual, roomMm), widest, roomMm), roomMm));
+    }
+
+    /** Widths for columns too wide for any page: every column gives way, and its texts are broken anywhere. */
+    double[] forced(List<Column> columns, List<List<Cell>> rows, double roomMm) {
+        double[] wanted = new double[columns.size()];
+        for (int k = 0; k < columns.size(); k++) {
+            wanted[k] = headMm(columns.get(k));
+            for (List<Cell> row : rows) {
+                double whole = wholeMm(columns.get(k), row.get(k));
+                wanted[k] = Math.max(wanted[k], Math.min(whole, LONGEST_WORD_MM + 2 * PADDING_MM));
+            }
+        }
+        double factor = Math.min(1, roomMm / Arrays.stream(wanted).sum());
+        return Arrays.stream(wanted).map(width -> width * factor).toArray();
+    }
+
+    /** Each width brought towards what it wants, all by the same share of what they lack. */
+    private static double[] grown(double[] widths, double[] wanted, double roomMm) {
+        double left = roomMm - Arrays.stream(widths).sum();
+        double lacking = Arrays.stream(wanted).sum() - Arrays.stream(widths).sum();
+        double share = lacking > 0 ? Math.min(1, left / lacking) : 0;
+        double[] grown = widths.clone();
+        for (int k = 0; k < grown.length; k++) {
+            grown[k] += share * (wanted[k] - widths[k]);
+        }
+        return grown;
+    }
+
+    private static double[] widened(double[] widths, double roomMm) {
+        double factor = Math.min(MOST_WIDENING, roomMm / Arrays.stream(widths).sum());
+        return Arrays.stream(widths).map(width -> width * factor).toArray();
+    }
+
+    /** Room of a column that no text of it may take, mm. */
+    static double aroundMm(Column column) {
+        return 2 * PADDING_MM + (column.kind() == Column.Kind.NUMBER ? BEHIND_NUMBER_MM : 0);
+    }
+
+    private double headMm(Column column) {
+        double head = typesetter.widestWordMm(column.head(), Weight.BOLD, heightMm);
+        double unit = typesetter.widthMm(column.unit(), Weight.REGULAR, heightMm);
+        return Math.max(head, unit) + aroundMm(column);
+    }
+
+    private double wholeMm(Column column, Cell cell) {
+        double text = 0;
+        for (String line : cell.printed(column).split("\n")) {
+            text = Math.max(text, typesetter.widthMm(line, TableSetting.weight(cell), heightMm));
+        }
+        return text + aroundMm(column) + (cell.colour().isPresent() ? SWATCH_MM : 0);
+    }
+
+    private double leastMm(Column column, Cell cell) {
+        if (column.kind() != Column.Kind.WORDS) {
+            return wholeMm(column, cell);
+        }
+        double word = typesetter.widestWordMm(cell.printed(column), TableSetting.weight(cell), heightMm);
+        return Math.min(LONGEST_WORD_MM, word) + aroundMm(column);
+    }
+}

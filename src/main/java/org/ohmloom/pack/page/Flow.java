@@ -1,0 +1,79 @@
+package org.ohmloom.pack.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Layer;
+import org.ohmloom.draw.Mark;
+import org.ohmloom.draw.Placement;
+
+/** Fills page after page with pieces, from top to bottom. */
+final class Flow {
+    private final Extent area;
+    private final List<List<Item>> pages = new ArrayList<>(List.of(new ArrayList<>()));
+    private final List<Bookmark> bookmarks = new ArrayList<>();
+    private double yMm;
+
+    Flow(Extent area) {
+        this.area = area;
+        this.yMm = area.topMm();
+    }
+
+    /** Height of an empty page, mm. */
+    double pageMm() {
+        return area.heightMm();
+    }
+
+    double widthMm() {
+        return area.widthMm();
+    }
+
+    /** Whether so much, mm, no longer fits on the page. */
+    boolean isFull(double neededMm) {
+        return yMm > area.topMm() && yMm + neededMm > area.bottomMm() + 1e-6;
+    }
+
+    /** Goes on at the top of a new page. */
+    void turn() {
+        pages.add(new ArrayList<>());
+        yMm = area.topMm();
+    }
+
+    /** Turns the page when so much, mm, no longer fits. */
+    void need(double neededMm) {
+        if (isFull(neededMm)) {
+            turn();
+        }
+    }
+
+    /** Leaves room, mm, but not at the top of a page. */
+    void gap(double mm) {
+        if (yMm > area.topMm()) {
+            yMm += mm;
+        }
+    }
+
+    /** Puts a piece here, on a new page when this one is full. */
+    void put(Piece piece) {
+        need(piece.heightMm());
+        Placement place = Placement.moved(area.leftMm(), yMm);
+        for (Mark mark : piece.marks()) {
+            pages.get(pages.size() - 1).add(Item.of(Layer.SHEET, mark.placed(place)));
+        }
+        yMm += piece.heightMm();
+    }
+
+    /** Remembers this place under a title. */
+    void bookmark(String title) {
+        bookmarks.add(new Bookmark(title, pages.size() - 1));
+    }
+
+    List<List<Item>> pages() {
+        return pages;
+    }
+
+    List<Bookmark> bookmarks() {
+        return bookmarks;
+    }
+}

@@ -1,0 +1,136 @@
+package org.ohmloom.pack.page;
+
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TimeZone;
+import java.util.zip.CRC32;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.util.Matrix;
+import org.ohmloom.draw.DrawStyle;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.draw.Weight;
+
+/**
+ * Writes scenes as the pages of a PDF: vectors, text as text in the embedded drawing font (only the letters used).
+ * Reads no clock: the date is that of the title block and the file id follows from the content, so the same scenes give
+ * the same bytes.
+ */
+public final class PdfFile {
+    private static final double POINTS_PER_MM = 72 / 25.4;
+
+    private final SceneFonts fonts;
+    private final DrawStyle style;
+
+    /** PDF files in a style for paper. */
+    public PdfFile(SceneFonts fonts, DrawStyle style) {
+        this.fonts = fonts;
+        this.style = style;
+    }
+
+    /**
+     * The bytes of the file.
+     *
+     * @param scenes    pages in order, at least one
+     * @param bookmarks outline; may be empty
+     * @param fields    title, author and date
+     * @throws IOException when the font cannot be read
+     */
+    public byte[] bytes(List<Scene> scenes, List<Bookmark> bookmarks, TitleFields fields) throws IOException {
+        try (PDDocument document = new PDDocument();
+                PdfBoxGraphics2DFontTextDrawer letters = new PdfBoxGraphics2DFontTextDrawer()) {
+            for (Weight weight : Weight.values()) {
+                letters.registerFont(fonts.font("A", weight, 1).getFontName(Locale.ROOT), SceneFonts.open(weight));
+            }
+            CRC32 content = new CRC32();
+            for (Scene scene : scenes) {
+                content.update(scene.dump().getBytes(StandardCharsets.UTF_8));
+                page(document, letters, scene);
+            }
+            describe(document, fields);
+            outline(document, bookmarks);
+            document.setDocumentId(content.getValue());
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            document.save(out);
+            return out.toByteArray();
+        }
+    }
+
+    private void page(PDDocument document, PdfBoxGraphics2DFontTextDrawer letters, Scene scene) throws IOException {
+        float width = (float) (scene.widthMm() * POINTS_PER_MM);
+        float height = (float) (scene.heightMm() * POINTS_PER_MM);
+        PDPage page = new PDPage(new PDRectangle(width, height));
+        document.addPage(page);
+        PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
+        graphics.setFontTextDrawer(letters);
+        graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
+        new ScenePainter(fonts).paint(graphics, scene, style);
+        graphics.dispose();
+        try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
+            stream.transform(new Matrix());
+            stream.drawForm(graphics.getXFormObject());
+        }
+    }
+
+    private static void describe(PDDocument document, TitleFields fields) {
+        PDDocumentInformation about = new PDDocumentInformation();
+        about.setTitle(fields.documentType() + ": " + fields.title() + ", " + fields.number() + " revision "
+                + fields.revision());
+        about.setSubject(fields.documentType());
+        about.setCreator("Ohmloom");
+        about.setProducer("Ohmloom");
+        fields.creator().ifPresent(about::setAuthor);
+        fields.date().flatMap(PdfFile::date).ifPresent(about::setCreationDate);
+        document.setDocumentInformation(about);
+        document.getDocumentCatalog().setLanguage(fields.language().orElse("en"));
+        PDViewerPreferences preferences =
+                new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
+        preferences.setDisplayDocTitle(true);
+    }
+
+    private static Optional<Calendar> date(String text) {
+        if (!text.matches("\\d{4}-\\d{2}-\\d{2}")) {
+            return Optional.empty();
+        }
+        Calendar date = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
+        date.clear();
+        date.set(
+                Integer.parseInt(text.substring(0, 4)),
+                Integer.parseInt(text.substring(5, 7)) - 1,
+                Integer.parseInt(text.substring(8)));
+        return Optional.of(date);
+    }
+
+    private static void outline(PDDocument document, List<Bookmark> bookmarks) {
+        if (bookmarks.isEmpty()) {
+            return;
+        }
+        PDDocumentOutline outline = new PDDocumentOutline();
+        for (Bookmark bookmark : bookmarks) {
+            PDPageFitDestination target = new PDPageFitDestination();
+            target.setPage(document.getPage(bookmark.page()));
+            PDOutlineItem item = new PDOutlineItem();
+            item.setTitle(bookmark.title());
+            item.setDestination(target);
+            outline.addLast(item);
+        }
+        document.getDocumentCatalog().setDocumentOutline(outline);
+    }
+}

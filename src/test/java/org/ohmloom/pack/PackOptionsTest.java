@@ -1,0 +1,49 @@
+package org.ohmloom.pack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.pack.page.Paper;
+
+/** Options as people type them, and safe names of files. */
+class PackOptionsTest {
+
+    @Test
+    void documentsAreWrittenInTheOrderOfThePackHoweverTheyAreTyped() throws PackException {
+        PackOptions options = PackOptions.ALL.withDocuments("wire-list, drawing");
+        assertEquals(List.of(PackDocument.DRAWING, PackDocument.WIRE_LIST), List.copyOf(options.documents()));
+    }
+
+    @Test
+    void anUnknownDocumentIsRefusedWithThoseThereAre() {
+        PackException refused =
+                assertThrows(PackException.class, () -> PackOptions.ALL.withDocuments("drawing,cutlist"));
+        assertEquals(
+                "'cutlist' is no document of the pack; choose from drawing, pin-tables, bill-of-materials, wire-list,"
+                        + " calculation",
+                refused.getMessage());
+    }
+
+    @Test
+    void paperIsReadInEitherCase() throws PackException {
+        assertEquals(Paper.A2, PackOptions.ALL.withPaper(" a2").paper());
+        PackException refused = assertThrows(PackException.class, () -> PackOptions.ALL.withPaper("B4"));
+        assertEquals("'B4' is no paper of the pack; choose from A4, A3, A2, A1, A0", refused.getMessage());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "EX-D-0100, EX-D-0100-wire-list.pdf",
+        "../../etc/x y, etc-x-y-wire-list.pdf",
+        "C:\\a?b*, C-a-b-wire-list.pdf",
+        "Ω, harness-wire-list.pdf",
+        ".., harness-wire-list.pdf"
+    })
+    void fileNamesAreSafeWhateverTheNumber(String number, String expected) {
+        assertEquals(expected, new FileNames(number).pdf(PackDocument.WIRE_LIST));
+    }
+}
