@@ -1,7 +1,10 @@
 package org.ohmloom;
 
+import org.ohmloom.cli.CommandLineStart;
+
 /** The launcher: hands the arguments to the command line, which opens the workbench when no other command is given. */
 public final class Ohmloom {
+
     private Ohmloom() {}
 
     /**
@@ -10,7 +13,6 @@ public final class Ohmloom {
      * @param args the command and its options
      */
     public static void main(String[] args) {
-        System.err.println("Usage: ohmloom [COMMAND]");
-        System.exit(2);
+        CommandLineStart.run(args);
     }
 }

@@ -24,7 +24,7 @@ final class KnownNames {
         String name = harness.rules().basis();
         return tables.findBasis(name)
                 .orElseThrow(() -> unknown(
-                        "rules.basis",
+                        "$.rules.basis",
                         "design basis",
                         name,
                         tables.bases().stream().map(DesignBasis::id).toList()));
@@ -36,14 +36,13 @@ final class KnownNames {
      * @throws AnalysisRefusedException when the tables do not have one
      */
     static void check(Harness harness, WireTables tables) {
-        insulation("rules.insulation", harness.rules().insulation(), tables);
+        insulation("$.rules.insulation", harness.rules().insulation(), tables);
         for (Wire wire : harness.wires().all()) {
-            wire.insulation().ifPresent(name -> insulation(wire.id() + ".insulation", name, tables));
-            Optional<String> missing =
-                    wire.family().filter(name -> tables.findFamily(name).isEmpty());
+            wire.insulation().ifPresent(name -> insulation("$.wires (" + wire.id() + ").insulation", name, tables));
+            Optional<String> missing = wire.family().filter(name -> tables.findFamily(name).isEmpty());
             if (missing.isPresent()) {
                 throw unknown(
-                        wire.id() + ".family",
+                        "$.wires (" + wire.id() + ").family",
                         "conductor family",
                         missing.get(),
                         tables.families().stream().map(ConductorFamily::id).toList());

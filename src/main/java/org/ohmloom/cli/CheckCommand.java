@@ -1,0 +1,56 @@
+package org.ohmloom.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.OperatingState;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Analyses a harness and prints results and findings. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Analyses a harness and prints results and findings.")
+final class CheckCommand implements Callable<Integer> {
+
+    /** Forms of the output. */
+    enum Format {
+        text,
+        json
+    }
+
+    @Parameters(paramLabel = "FILE", description = "A harness file, *.harness.json.")
+    private Path file;
+
+    @Option(names = "--state", paramLabel = "NAME", description = "Only this operating state.")
+    private @Nullable String state;
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            defaultValue = "text",
+            description = "Text for people or JSON for programs; text unless given.")
+    private Format format;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        Analysis analysis = Inputs.analysed(file);
+        List<OperatingState> states = Inputs.states(analysis.harness(), Optional.ofNullable(state));
+        if (format == Format.json) {
+            spec.commandLine().getOut().print(CheckJson.text(analysis, states));
+        } else {
+            CheckText.print(analysis, states, spec.commandLine().getOut());
+        }
+        return ExitStatus.of(analysis);
+    }
+}

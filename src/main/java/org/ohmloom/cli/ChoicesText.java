@@ -1,0 +1,56 @@
+package org.ohmloom.cli;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.SizedHarness;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.Wire;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.DeviceChoice;
+import org.ohmloom.size.Requirement;
+import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
+
+/** The choices of conductors and protective devices, each with its reasons. */
+final class ChoicesText {
+
+    private ChoicesText() {}
+
+    static void print(SizedHarness sized, PrintWriter out) {
+        Analysis after = sized.analysis();
+        out.println("CONDUCTORS");
+        for (ConductorChoice choice : after.conductors().values()) {
+            Wire before = sized.before().wires().get(choice.wire());
+            Wire now = after.harness().wires().get(choice.wire());
+            out.println("  " + choice.wire() + "  " + size(before.gauge()) + " -> " + size(now.gauge())
+                    + "  governed by " + choice.governing().governor().words()
+                    + (choice.gauge().isEmpty() ? "; NO SIZE OF THE FAMILY SATISFIES ALL" : ""));
+            for (Requirement requirement : choice.requirements()) {
+                out.println("      " + requirement.governor().words() + ": " + requirement.reason());
+                out.println("          " + requirement.citation().text());
+            }
+        }
+        out.println();
+        out.println("PROTECTIVE DEVICES");
+        for (DeviceChoice choice : after.devices().values()) {
+            out.println("  " + choice.device() + "  " + rating(sized.before().components().find(choice.device())) + " -> "
+                    + rating(after.harness().components().find(choice.device())));
+            out.println("      " + choice.reason());
+            out.println("          " + choice.citation().text());
+        }
+    }
+
+    private static String size(Optional<Gauge> gauge) {
+        return gauge.map(Gauge::text).orElse("no size");
+    }
+
+    private static String rating(Optional<Component> component) {
+        return component
+                .map(Component::device)
+                .filter(ProtectiveDevice.class::isInstance)
+                .map(device -> Formats.amps(((ProtectiveDevice) device).ratingAmps()))
+                .orElse("no rating");
+    }
+}

@@ -1,0 +1,60 @@
+package org.ohmloom.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.AnalysisRefusedException;
+import org.ohmloom.analysis.Analyst;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.NearestText;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.tables.WireTables;
+
+/** What commands read before they start. */
+final class Inputs {
+
+    private Inputs() {}
+
+    /**
+     * Reads a file and analyses it.
+     *
+     * @throws HarnessFileException  when it cannot be read
+     * @throws RefusedInputException when it names a table entry nobody has
+     */
+    static Analysis analysed(Path file) throws HarnessFileException, RefusedInputException {
+        Harness harness = HarnessFiles.read(file);
+        try {
+            return Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        } catch (AnalysisRefusedException refused) {
+            throw new RefusedInputException(file + ": " + refused.getMessage());
+        }
+    }
+
+    /**
+     * The operating states asked for: all, or the one with that name or id.
+     *
+     * @throws RefusedInputException when there is no such state
+     */
+    static List<OperatingState> states(Harness harness, Optional<String> asked) throws RefusedInputException {
+        List<OperatingState> all = List.copyOf(harness.states().all());
+        if (asked.isEmpty()) {
+            return all;
+        }
+        List<OperatingState> named = all.stream()
+                .filter(state ->
+                        state.name().equals(asked.get()) || state.id().value().equals(asked.get()))
+                .toList();
+        if (named.isEmpty()) {
+            List<String> names = all.stream().map(OperatingState::name).toList();
+            throw new RefusedInputException("no operating state '" + asked.get() + "'"
+                    + NearestText.to(asked.get(), names)
+                            .map(near -> "; did you mean '" + near + "'?")
+                            .orElse("; the harness has none"));
+        }
+        return named;
+    }
+}

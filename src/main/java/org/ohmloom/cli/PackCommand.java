@@ -1,0 +1,64 @@
+package org.ohmloom.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.pack.BuildPack;
+import org.ohmloom.pack.PackOptions;
+import org.ohmloom.pack.Progress;
+import org.ohmloom.review.Cautions;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes the build pack; in full also when there are error findings. */
+@Command(
+        name = "pack",
+        mixinStandardHelpOptions = true,
+        description = "Writes the build pack: PDF documents, and CSV beside each table.")
+final class PackCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "FILE", description = "A harness file, *.harness.json.")
+    private Path file;
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder to write to.")
+    private Path directory;
+
+    @Option(
+            names = "--documents",
+            paramLabel = "a,b",
+            description = "Only these: drawing, pin-tables, bill-of-materials, wire-list, calculation.")
+    private @Nullable String documents;
+
+    @Option(names = "--paper", paramLabel = "A3", description = "Sheet of the drawing, A4 to A0; A3 unless given.")
+    private @Nullable String paper;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        PackOptions options = PackOptions.ALL;
+        if (documents != null) {
+            options = options.withDocuments(documents);
+        }
+        if (paper != null) {
+            options = options.withPaper(paper);
+        }
+        Analysis analysis = Inputs.analysed(file);
+        List<Path> written = BuildPack.write(analysis, directory, options, Progress.NONE);
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Written to " + directory + ":");
+        written.forEach(path -> out.println("  " + path.getFileName()));
+        out.println();
+        FindingsText.summary(analysis, 8, out);
+        out.println();
+        out.println(Wrap.text(Cautions.paragraph(), 100));
+        return ExitStatus.of(analysis);
+    }
+}

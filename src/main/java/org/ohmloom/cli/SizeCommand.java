@@ -1,0 +1,53 @@
+package org.ohmloom.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.analysis.SizedHarness;
+import org.ohmloom.review.Cautions;
+import org.ohmloom.store.HarnessFiles;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes a copy with conductors and protective devices chosen, and prints each choice and why. */
+@Command(
+        name = "size",
+        mixinStandardHelpOptions = true,
+        description = "Writes a copy with conductors and protective devices chosen; prints each choice and why.")
+final class SizeCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "FILE", description = "A harness file, *.harness.json.")
+    private Path file;
+
+    @Option(names = "--out", paramLabel = "FILE", required = true, description = "Where to write the copy.")
+    private Path target;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        if (Files.exists(target) && Files.isSameFile(file, target)) {
+            throw new RefusedInputException(
+                    target + ": this is the file that is read; give another name to --out so that nothing is lost");
+        }
+        SizedHarness sized = SizedHarness.of(Inputs.analysed(file), Cancel.NEVER);
+        HarnessFiles.write(target, sized.analysis().harness());
+        PrintWriter out = spec.commandLine().getOut();
+        ChoicesText.print(sized, out);
+        out.println();
+        out.println("Written to " + target + ".");
+        out.println();
+        Analysis analysis = sized.analysis();
+        FindingsText.summary(analysis, Integer.MAX_VALUE, out);
+        out.println();
+        out.println(Wrap.text(Cautions.paragraph(), 100));
+        return ExitStatus.of(analysis);
+    }
+}
