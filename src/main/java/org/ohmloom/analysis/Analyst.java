@@ -1,12 +1,18 @@
 package org.ohmloom.analysis;
 
 import java.util.Collections;
+import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
+import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.ReturnLoops;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.size.ConductorChoice;
@@ -15,6 +21,9 @@ import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.DeviceChooser;
 import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.size.SizingInput;
+import org.ohmloom.solve.Island;
+import org.ohmloom.solve.IslandStatus;
+import org.ohmloom.solve.Solution;
 import org.ohmloom.tables.WireTables;
 
 /**
@@ -78,7 +87,8 @@ public final class Analyst {
                 .grow(chooser(bench, protection, heated));
         for (int round = 0; round < MOST_ROUNDS; round++) {
             heated = HeatedSolutions.solve(bench, sizes, cancel);
-            ProvisionalSizes grown = sizes.grow(chooser(bench, protection, heated));
+            ProvisionalSizes grown =
+                    sizes.grow(chooser(bench, protection, heated)).oneLarger(unsolved(bench, heated));
             if (grown == sizes) {
                 break;
             }
@@ -100,5 +110,22 @@ public final class Analyst {
                 bench.routes(),
                 heated.solutions(),
                 protection.devices());
+    }
+
+    /** Wires in a part of the network that asks for more than it can bring, in some state. */
+    private static List<WireId> unsolved(Bench bench, HeatedSolutions heated) {
+        Set<WireId> wires = new TreeSet<>();
+        for (Solution solution : heated.solutions().values()) {
+            Set<String> overloaded = solution.islands().stream()
+                    .filter(island -> island.status() == IslandStatus.OVERLOADED)
+                    .map(Island::id)
+                    .collect(Collectors.toSet());
+            for (Wire wire : bench.harness().wires().all()) {
+                solution.flow(new BranchId(wire.id().value()))
+                        .filter(flow -> overloaded.contains(flow.island()))
+                        .ifPresent(flow -> wires.add(wire.id()));
+            }
+        }
+        return List.copyOf(wires);
     }
 }

@@ -39,7 +39,8 @@ final class KnownNames {
         insulation("$.rules.insulation", harness.rules().insulation(), tables);
         for (Wire wire : harness.wires().all()) {
             wire.insulation().ifPresent(name -> insulation("$.wires (" + wire.id() + ").insulation", name, tables));
-            Optional<String> missing = wire.family().filter(name -> tables.findFamily(name).isEmpty());
+            Optional<String> missing =
+                    wire.family().filter(name -> tables.findFamily(name).isEmpty());
             if (missing.isPresent()) {
                 throw unknown(
                         "$.wires (" + wire.id() + ").family",

@@ -6,12 +6,13 @@ import java.util.Optional;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.edit.SetWireGauge;
-import org.ohmloom.model.Component;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Wire;
+import org.ohmloom.review.Evidence;
 import org.ohmloom.size.ConductorChoice;
-import org.ohmloom.size.DeviceChoice;
+import org.ohmloom.size.DeviceChooser;
+import org.ohmloom.size.SizingInput;
+import org.ohmloom.size.UpstreamDevices;
 import org.ohmloom.units.Gauge;
 
 /**
@@ -62,16 +63,22 @@ public record SizedHarness(Harness before, Analysis analysis) {
                 edits.add(SetWireGauge.of(wire.id(), wanted.get()));
             }
         }
-        for (DeviceChoice choice : analysis.devices().values()) {
-            Component component = analysis.harness().components().get(choice.device());
-            if (!component.existing()
-                    && component.device() instanceof ProtectiveDevice device
-                    && choice.ratingAmps().isPresent()
-                    && choice.ratingAmps().getAsDouble() > device.ratingAmps()) {
-                edits.add(
-                        new SetDeviceRating(component.id(), choice.ratingAmps().getAsDouble()));
-            }
-        }
+        new DeviceChooser(input(analysis.evidence())).changes().forEach((id, choice) -> choice.ratingAmps()
+                .ifPresent(amps -> {
+                    if (!analysis.harness().components().get(id).existing()) {
+                        edits.add(new SetDeviceRating(id, amps));
+                    }
+                }));
         return edits;
+    }
+
+    private static SizingInput input(Evidence evidence) {
+        return new SizingInput(
+                evidence.harness(),
+                evidence.tables(),
+                evidence.basis(),
+                evidence.routes(),
+                evidence.solutions(),
+                UpstreamDevices.of(evidence.harness(), evidence.upstream()));
     }
 }

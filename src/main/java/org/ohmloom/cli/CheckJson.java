@@ -29,8 +29,10 @@ final class CheckJson {
             root.put("harness", analysis.harness().titleBlock().number());
             root.put("title", analysis.harness().titleBlock().title());
             root.put("basis", analysis.evidence().basis().id());
-            root.array("states", array -> states.forEach(state -> analysis.solution(state.id())
-                    .ifPresent(solution -> array.object(item -> state(item, analysis, state, solution)))));
+            root.array(
+                    "states",
+                    array -> states.forEach(state -> analysis.solution(state.id())
+                            .ifPresent(solution -> array.object(item -> state(item, analysis, state, solution)))));
             root.array("wires", array -> analysis.ratings()
                     .values()
                     .forEach(rating -> array.object(item -> wire(item, analysis, rating))));
@@ -40,21 +42,24 @@ final class CheckJson {
     }
 
     private static void state(JsonObjectWriter item, Analysis analysis, OperatingState state, Solution solution) {
-        SortedMap<WireId, Double> celsius =
-                analysis.evidence().wireCelsius().getOrDefault(state.id(), new TreeMap<>());
+        SortedMap<WireId, Double> celsius = analysis.evidence().wireCelsius().getOrDefault(state.id(), new TreeMap<>());
         item.put("name", state.name());
         item.put("status", solution.status().name());
         item.put("residualAmps", solution.residualAmps());
-        item.array("islands", array -> solution.islands().forEach(island -> array.object(entry -> island(entry, island))));
-        item.array("points", array -> solution.network().points().forEach(point -> array.object(entry -> {
-            entry.put("id", point.value());
-            entry.put("island", island(solution, point));
-            entry.put("volts", solution.volts(point));
-        })));
+        item.array(
+                "islands", array -> solution.islands().forEach(island -> array.object(entry -> island(entry, island))));
+        item.array("points", array -> solution.network()
+                .points()
+                .forEach(point -> array.object(entry -> {
+                    entry.put("id", point.value());
+                    entry.put("island", island(solution, point));
+                    entry.put("volts", solution.volts(point));
+                })));
         item.array("branches", array -> solution.flows()
                 .values()
                 .forEach(flow -> array.object(entry -> branch(entry, flow, celsius))));
-        item.array("loads", array -> solution.loads().values().forEach(load -> array.object(entry -> load(entry, load))));
+        item.array(
+                "loads", array -> solution.loads().values().forEach(load -> array.object(entry -> load(entry, load))));
     }
 
     private static String island(Solution solution, PointId point) {
@@ -117,12 +122,21 @@ final class CheckJson {
         item.put("worstState", rating.worstState().map(id -> name(analysis, id)));
         item.put("worstAmps", rating.worstAmps());
         item.put("celsius", rating.celsius());
-        item.put("limitCelsius", rating.ampacity().map(limit -> OptionalDouble.of(limit.limitCelsius()))
-                .orElse(OptionalDouble.empty()));
-        item.put("ampacityAmps", rating.ampacity().map(limit -> OptionalDouble.of(limit.limitAmps()))
-                .orElse(OptionalDouble.empty()));
+        item.put(
+                "limitCelsius",
+                rating.ampacity()
+                        .map(limit -> OptionalDouble.of(limit.limitCelsius()))
+                        .orElse(OptionalDouble.empty()));
+        item.put(
+                "ampacityAmps",
+                rating.ampacity()
+                        .map(limit -> OptionalDouble.of(limit.limitAmps()))
+                        .orElse(OptionalDouble.empty()));
         if (choice == null) {
-            item.putNull("requiredAreaMm2").putNull("requiredGauge").putNull("governedBy").putNull("source");
+            item.putNull("requiredAreaMm2")
+                    .putNull("requiredGauge")
+                    .putNull("governedBy")
+                    .putNull("source");
         } else {
             item.put("requiredAreaMm2", choice.governing().areaMm2());
             item.put("requiredGauge", choice.gauge().map(gauge -> gauge.text()));

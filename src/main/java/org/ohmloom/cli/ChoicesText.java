@@ -35,7 +35,8 @@ final class ChoicesText {
         out.println();
         out.println("PROTECTIVE DEVICES");
         for (DeviceChoice choice : after.devices().values()) {
-            out.println("  " + choice.device() + "  " + rating(sized.before().components().find(choice.device())) + " -> "
+            out.println("  " + choice.device() + "  "
+                    + rating(sized.before().components().find(choice.device())) + " -> "
                     + rating(after.harness().components().find(choice.device())));
             out.println("      " + choice.reason());
             out.println("          " + choice.citation().text());

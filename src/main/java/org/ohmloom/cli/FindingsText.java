@@ -36,13 +36,13 @@ final class FindingsText {
         out.println();
         out.println("FINDINGS IN FULL");
         for (Finding finding : analysis.findings()) {
-            out.println(String.format(
-                    Locale.ROOT, "  %-7s  %s", finding.severity().name(), finding.message()));
+            out.println(
+                    String.format(Locale.ROOT, "  %-7s  %s", finding.severity().name(), finding.message()));
             out.println("           rule " + finding.rule() + "; source: " + finding.source());
             finding.fix().ifPresent(fix -> out.println("           fix: " + fix.label()));
             finding.waiver()
-                    .ifPresent(waiver -> out.println("           accepted by " + waiver.by() + ", " + waiver.date() + ": "
-                            + waiver.reason()));
+                    .ifPresent(waiver -> out.println(
+                            "           accepted by " + waiver.by() + ", " + waiver.date() + ": " + waiver.reason()));
         }
     }
 }

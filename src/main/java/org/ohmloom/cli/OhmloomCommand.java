@@ -23,10 +23,7 @@ import picocli.CommandLine.Spec;
             TablesCommand.class,
             CommandLine.HelpCommand.class
         },
-        footer = {
-            "",
-            "Exit status: 0 no error findings, 1 error findings, 2 usage, or a file that cannot be read."
-        })
+        footer = {"", "Exit status: 0 no error findings, 1 error findings, 2 usage, or a file that cannot be read."})
 public final class OhmloomCommand implements Callable<Integer> {
 
     @Spec

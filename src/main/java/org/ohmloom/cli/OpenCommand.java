@@ -33,7 +33,9 @@ final class OpenCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (file != null && !displayed()) {
             PrintWriter out = spec.commandLine().getOut();
-            spec.commandLine().getErr().println("ohmloom: there is no display here; the analysis of " + file + " follows.");
+            spec.commandLine()
+                    .getErr()
+                    .println("ohmloom: there is no display here; the analysis of " + file + " follows.");
             Analysis analysis = Inputs.analysed(file);
             CheckText.print(analysis, List.copyOf(analysis.harness().states().all()), out);
             return ExitStatus.of(analysis);

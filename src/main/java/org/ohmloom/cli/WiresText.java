@@ -60,7 +60,9 @@ final class WiresText {
                 Formats.volts(rating.worstDropVolts()),
                 Formats.watts(rating.worstWatts()),
                 Formats.celsius(rating.celsius()),
-                rating.ampacity().map(limit -> Formats.celsius(limit.limitCelsius())).orElse("unknown"),
+                rating.ampacity()
+                        .map(limit -> Formats.celsius(limit.limitCelsius()))
+                        .orElse("unknown"),
                 rating.worstState()
                         .map(id -> analysis.harness().states().get(id))
                         .map(OperatingState::name)
@@ -71,7 +73,10 @@ final class WiresText {
     }
 
     private static double loading(WireRating rating) {
-        return rating.ampacity().map(Ampacity::limitAmps).filter(limit -> limit > 0).map(limit -> rating.worstAmps() / limit)
+        return rating.ampacity()
+                .map(Ampacity::limitAmps)
+                .filter(limit -> limit > 0)
+                .map(limit -> rating.worstAmps() / limit)
                 .orElse(0.0);
     }
 
@@ -83,12 +88,16 @@ final class WiresText {
                 .right("LARGEST LOAD")
                 .right("CHOSEN")
                 .left("WHY");
-        analysis.devices().values().forEach(choice -> table.row(
-                choice.device().value(),
-                rating(analysis, choice.device().value()),
-                Formats.amps(choice.loadAmps()),
-                choice.ratingAmps().isPresent() ? Formats.amps(choice.ratingAmps().getAsDouble()) : "none fits",
-                choice.reason()));
+        analysis.devices()
+                .values()
+                .forEach(choice -> table.row(
+                        choice.device().value(),
+                        rating(analysis, choice.device().value()),
+                        Formats.amps(choice.loadAmps()),
+                        choice.ratingAmps().isPresent()
+                                ? Formats.amps(choice.ratingAmps().getAsDouble())
+                                : "none fits",
+                        choice.reason()));
         if (!table.isEmpty()) {
             out.println();
             out.println("PROTECTIVE DEVICES");

@@ -75,7 +75,11 @@ class CommandLineTest {
             for (String command : List.of("check", "size", "pack")) {
                 CommandRun run = command.equals("check")
                         ? CommandRun.of("check", cut.toString())
-                        : CommandRun.of(command, cut.toString(), "--out", folder.resolve("out").toString());
+                        : CommandRun.of(
+                                command,
+                                cut.toString(),
+                                "--out",
+                                folder.resolve("out").toString());
                 assertEquals(2, run.status());
                 assertEquals(1, run.err().lines().count(), run::err);
                 assertTrue(run.err().contains("cut.harness.json"), run::err);

@@ -60,7 +60,7 @@ class KirchhoffOfPublishedResultsTest {
                 switch (branch.get("kind").asText()) {
                     case "SOURCE" -> sources.put(owner, branch);
                     case "LOAD" -> draws.put(owner, branch);
-                    default -> { }
+                    default -> {}
                 }
             }
             for (JsonNode load : state.get("loads")) {
@@ -69,8 +69,10 @@ class KirchhoffOfPublishedResultsTest {
                 if (source == null || draw == null) {
                     continue;
                 }
-                double sourceVolts = volts.get(source.get("to").asText()) - volts.get(source.get("from").asText());
-                double loadVolts = volts.get(draw.get("from").asText()) - volts.get(draw.get("to").asText());
+                double sourceVolts = volts.get(source.get("to").asText())
+                        - volts.get(source.get("from").asText());
+                double loadVolts = volts.get(draw.get("from").asText())
+                        - volts.get(draw.get("to").asText());
                 assertEquals(loadVolts, load.get("volts").asDouble(), RELATIVE * 60, load::toString);
                 assertEquals(
                         sourceVolts - loadVolts,
@@ -97,7 +99,9 @@ class KirchhoffOfPublishedResultsTest {
             assertTrue(islands.contains(point.get("island").asText()), point::toString);
             volts.put(
                     point.get("id").asText(),
-                    point.get("volts").isNull() ? Double.NaN : point.get("volts").asDouble());
+                    point.get("volts").isNull()
+                            ? Double.NaN
+                            : point.get("volts").asDouble());
         }
         return volts;
     }
