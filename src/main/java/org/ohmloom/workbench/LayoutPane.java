@@ -44,6 +44,11 @@ final class LayoutPane extends JPanel {
         return canvas;
     }
 
+    /** Whether a layout is under way. */
+    boolean isBusy() {
+        return layouts.isBusy();
+    }
+
     private void pick(List<String> ids) {
         picking = true;
         try {
