@@ -1,0 +1,21 @@
+package org.ohmloom.workbench;
+
+import java.util.function.Consumer;
+
+/**
+ * What commands work with.
+ *
+ * @param desk        document, results, selection
+ * @param filing      opening and saving
+ * @param preferences what the person has settled
+ * @param layout      the layout
+ * @param lists       the lists
+ * @param looks       puts a look on the open window
+ */
+record Bench(
+        Desk desk,
+        Filing filing,
+        PreferenceStore preferences,
+        LayoutPane layout,
+        ListsPane lists,
+        Consumer<Look> looks) {}

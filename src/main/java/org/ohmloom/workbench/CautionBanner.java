@@ -1,0 +1,30 @@
+package org.ohmloom.workbench;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The cautions above the views, until a person says that they are understood. */
+final class CautionBanner extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    CautionBanner(PreferenceStore preferences, Runnable more) {
+        super(new MigLayout("insets 6 12 6 10, fillx", "[grow,fill][][]"));
+        setName("cautions");
+        putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.warningGround");
+        JButton all = new JButton("All cautions");
+        all.addActionListener(event -> more.run());
+        JButton understood = new JButton("Understood");
+        understood.setName("understood");
+        understood.addActionListener(event -> {
+            preferences.change(Preferences::withCautionsRead);
+            setVisible(false);
+        });
+        add(WrappedText.of(Cautions.SHORT, "Label.foreground", 0), "growx, wmin 0");
+        add(all);
+        add(understood);
+        setVisible(!preferences.now().cautions());
+    }
+}

@@ -1,0 +1,44 @@
+package org.ohmloom.workbench;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.ohmloom.edit.Edit;
+
+/** Makes the editing of a column from its parts. */
+final class ColumnEdits {
+
+    private ColumnEdits() {}
+
+    /**
+     * Editing of some rows.
+     *
+     * @param suits which rows can be edited
+     * @param start the text editing starts from
+     * @param id    what the edit is told of a row
+     * @param parse makes the edit
+     */
+    static <R, I> CellEdit<R> of(
+            Predicate<R> suits,
+            Function<R, String> start,
+            Function<R, I> id,
+            BiFunction<List<I>, String, Edit> parse) {
+        return new CellEdit<>() {
+            @Override
+            public boolean suits(R row) {
+                return suits.test(row);
+            }
+
+            @Override
+            public String start(R row) {
+                return start.apply(row);
+            }
+
+            @Override
+            public Edit parse(List<R> rows, String typed) {
+                return parse.apply(rows.stream().map(id).toList(), typed);
+            }
+        };
+    }
+}

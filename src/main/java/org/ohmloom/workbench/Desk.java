@@ -1,0 +1,199 @@
+package org.ohmloom.workbench;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.StateId;
+
+/**
+ * What lies on the workbench: the document, its results, the selection and what is shown of it. Every view listens here
+ * and changes things here only, so that they stay in step. Belongs to the event thread.
+ */
+final class Desk {
+
+    private static final Logger LOG = Logger.getLogger(Desk.class.getName());
+    private static final Duration PAUSE = Duration.ofMillis(150);
+
+    private final List<Consumer<Topic>> listeners = new ArrayList<>();
+    private final LatestWins<Harness, Analysis> calculator;
+    private Optional<Document> document = Optional.empty();
+    private Optional<Analysis> analysis = Optional.empty();
+    private CalculationStatus status = CalculationStatus.NONE;
+    private Selection selection = Selection.NONE;
+    private ViewChoice view = ViewChoice.FIRST;
+    private String message = "";
+
+    /**
+     * An empty desk.
+     *
+     * @param calculation how results are made; called on a thread of its own
+     * @param eventThread runs a task on the event thread
+     */
+    Desk(Calculation calculation, Executor eventThread) {
+        this.calculator =
+                new LatestWins<>("calculation", calculation::of, PAUSE, eventThread, this::receive);
+    }
+
+    /** Adds a listener; it hears of every change after it happened. */
+    void listen(Consumer<Topic> listener) {
+        listeners.add(listener);
+    }
+
+    Optional<Document> document() {
+        return document;
+    }
+
+    Optional<Harness> harness() {
+        return document.map(Document::harness);
+    }
+
+    /** The latest results; those of an earlier harness until newer ones arrive. */
+    Optional<Analysis> analysis() {
+        return analysis;
+    }
+
+    /** Whether the results are those of the harness as it is. */
+    boolean isCurrent() {
+        return analysis.isPresent() && harness().filter(now -> now == analysis.get().harness()).isPresent();
+    }
+
+    CalculationStatus status() {
+        return status;
+    }
+
+    Selection selection() {
+        return selection;
+    }
+
+    ViewChoice view() {
+        return view;
+    }
+
+    /** The latest message for the status bar. */
+    String message() {
+        return message;
+    }
+
+    /** Puts a document on the desk in the place of the one there. */
+    void open(Document opened) {
+        document = Optional.of(opened);
+        analysis = Optional.empty();
+        selection = Selection.NONE;
+        view = view.withState(Optional.empty());
+        opened.session().listen((before, after) -> {
+            if (document.filter(opened::equals).isPresent()) {
+                harnessChanged(before, after);
+            }
+        });
+        tell(Topic.DOCUMENT);
+        calculate();
+    }
+
+    /** Clears the desk. */
+    void close() {
+        calculator.stop();
+        document = Optional.empty();
+        analysis = Optional.empty();
+        selection = Selection.NONE;
+        status = CalculationStatus.NONE;
+        tell(Topic.DOCUMENT);
+    }
+
+    /** Applies an edit as one step that can be undone; does nothing without a document. */
+    void apply(Edit edit) {
+        document.ifPresent(open -> open.session().apply(edit));
+    }
+
+    void select(Selection changed) {
+        if (!changed.equals(selection) || changed.centre()) {
+            selection = changed;
+            tell(Topic.SELECTION);
+        }
+    }
+
+    void choose(Optional<StateId> state) {
+        show(view.withState(state));
+    }
+
+    void show(ViewChoice changed) {
+        if (!changed.equals(view)) {
+            view = changed;
+            tell(Topic.VIEW);
+        }
+    }
+
+    /** Says something in the status bar. */
+    void say(String text) {
+        message = text;
+        tell(Topic.MESSAGE);
+    }
+
+    /** Starts the calculation anew. */
+    void calculate() {
+        harness().ifPresent(harness -> {
+            calculator.ask(harness);
+            become(CalculationStatus.CALCULATING);
+        });
+    }
+
+    /** Stops the calculation under way; the numbers on screen stay and are marked. */
+    void stopCalculating() {
+        if (calculator.isBusy()) {
+            calculator.stop();
+            become(isCurrent() ? CalculationStatus.UP_TO_DATE : CalculationStatus.OUTDATED);
+        }
+    }
+
+    private void harnessChanged(Harness before, Harness after) {
+        if (before == after) {
+            tell(Topic.DOCUMENT);
+            return;
+        }
+        selection = selection.within(after);
+        view = view.withState(view.state().filter(after.states()::has));
+        tell(Topic.HARNESS);
+        if (isCurrent()) {
+            calculator.stop();
+            become(CalculationStatus.UP_TO_DATE);
+        } else {
+            calculate();
+        }
+    }
+
+    private void receive(LatestWins.Outcome<Harness, Analysis> outcome) {
+        if (harness().filter(now -> now == outcome.question()).isEmpty()) {
+            return;
+        }
+        if (outcome.answer().isPresent()) {
+            analysis = outcome.answer();
+            become(CalculationStatus.UP_TO_DATE);
+            return;
+        }
+        Throwable failure = outcome.failure().orElseThrow();
+        if (failure instanceof CancellationException) {
+            become(CalculationStatus.OUTDATED);
+            return;
+        }
+        LOG.log(Level.WARNING, "the calculation failed", failure);
+        String reason = failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+        become(CalculationStatus.notPossible(reason));
+    }
+
+    private void become(CalculationStatus changed) {
+        status = changed;
+        tell(Topic.RESULTS);
+    }
+
+    private void tell(Topic topic) {
+        List.copyOf(listeners).forEach(listener -> listener.accept(topic));
+    }
+}

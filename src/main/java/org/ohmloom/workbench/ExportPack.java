@@ -1,0 +1,33 @@
+package org.ohmloom.workbench;
+
+import java.awt.event.KeyEvent;
+import java.util.function.Consumer;
+
+/** Writes the build pack. */
+final class ExportPack extends Command {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Bench bench;
+    private final transient Consumer<Desk> export;
+
+    ExportPack(Bench bench, Consumer<Desk> export) {
+        super("export-pack", "Build pack…", "Write drawing, pin tables, bill of materials and wire list for the shop");
+        this.bench = bench;
+        this.export = export;
+        withKeys(Keys.menu(KeyEvent.VK_E)).withMnemonic('B').withIcon("pack");
+    }
+
+    @Override
+    void run() {
+        if (bench.lists().commit()) {
+            export.accept(bench.desk());
+        }
+    }
+
+    @Override
+    void refresh() {
+        String whyNot = bench.desk().document().isEmpty() ? "no harness is open" : "wait for the calculation";
+        setReady(bench.desk().isCurrent(), whyNot);
+    }
+}

@@ -1,0 +1,190 @@
+package org.ohmloom.workbench;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Component;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JToggleButton;
+import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.review.Finding;
+import org.ohmloom.review.Severity;
+
+/** What is wrong, grouped by severity; selecting a finding shows what it is about everywhere else. */
+final class FindingsPane extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final DefaultListModel<FindingsModel.Row> rows = new DefaultListModel<>();
+    private final JList<FindingsModel.Row> list = new JList<>(rows);
+    private final transient Map<Severity, JToggleButton> filters = new EnumMap<>(Severity.class);
+    private final JLabel nothing = new JLabel();
+    private final JPanel middle = new JPanel(new java.awt.CardLayout());
+    private boolean quiet;
+
+    FindingsPane(Desk desk, Command fix) {
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        this.desk = desk;
+        list.setName("findings");
+        list.getAccessibleContext().setAccessibleName("Findings");
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setCellRenderer(new FindingRenderer());
+        list.addListSelectionListener(event -> {
+            if (!quiet && !event.getValueIsAdjusting()) {
+                chosen().ifPresent(finding -> desk.select(Selection.of(finding)));
+            }
+        });
+        add(head(fix), "growx");
+        add(middle(), "grow, push");
+        add(cautions(), "growx");
+        desk.listen(this::hear);
+        showFindings();
+    }
+
+    /** The list of findings. */
+    JList<FindingsModel.Row> findings() {
+        return list;
+    }
+
+    /** Selects the next finding, or with -1 the previous one, around the ends. */
+    void step(int by) {
+        int count = rows.size();
+        int index = list.getSelectedIndex();
+        for (int k = 0; k < count; k++) {
+            index = Math.floorMod(index < 0 && by < 0 ? count - 1 : index + by, count);
+            if (!rows.get(index).isHeading()) {
+                list.setSelectedIndex(index);
+                list.ensureIndexIsVisible(index);
+                return;
+            }
+        }
+    }
+
+    private Component head(Command fix) {
+        JPanel head = new JPanel(new MigLayout("insets 4 10 4 8, fillx", "[]push[]2[]2[]8[]"));
+        head.add(PaneTitle.of("Findings"));
+        for (Severity severity : Severity.values()) {
+            JToggleButton filter = new JToggleButton("0", new SeverityIcon(severity), true);
+            filter.setName("filter-" + severity);
+            filter.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+            filter.setToolTipText("Show " + FindingsModel.plural(severity).toLowerCase(java.util.Locale.ROOT));
+            filter.addActionListener(event -> showFindings());
+            filters.put(severity, filter);
+            head.add(filter);
+        }
+        JButton fixing = new JButton(fix);
+        fixing.setName("fix");
+        head.add(fixing);
+        return head;
+    }
+
+    private Component middle() {
+        list.setFixedCellWidth(-1);
+        JScrollPane scroll = new JScrollPane(
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(BorderFactory.createMatteBorder(1, 0, 1, 0, Tone.colour("Ohmloom.line")));
+        scroll.getViewport().addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                // A changed fixed height makes the list ask every cell for its height again.
+                list.setFixedCellHeight(1);
+                list.setFixedCellHeight(-1);
+            }
+        });
+        nothing.setHorizontalAlignment(JLabel.CENTER);
+        nothing.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        middle.add(scroll, "list");
+        middle.add(nothing, "nothing");
+        return middle;
+    }
+
+    private static Component cautions() {
+        JLabel line = new JLabel(
+                "<html>" + Cautions.SHORT + "</html>");
+        line.setToolTipText("<html>" + String.join("<br>", Cautions.ALL) + "</html>");
+        line.setBorder(BorderFactory.createEmptyBorder(5, 10, 5, 10));
+        line.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft; font: -1");
+        return line;
+    }
+
+    private void hear(Topic topic) {
+        switch (topic) {
+            case DOCUMENT, RESULTS -> showFindings();
+            case SELECTION -> showSelection();
+            case HARNESS, VIEW, MESSAGE -> {}
+        }
+    }
+
+    private void showFindings() {
+        List<Finding> findings = desk.analysis().map(Analysis::findings).orElse(List.of());
+        Set<Severity> shown = EnumSet.noneOf(Severity.class);
+        filters.forEach((severity, button) -> {
+            long count = findings.stream().filter(each -> each.severity() == severity).count();
+            button.setText(String.valueOf(count));
+            button.getAccessibleContext()
+                    .setAccessibleName(FindingsModel.plural(severity) + ": " + count);
+            if (button.isSelected()) {
+                shown.add(severity);
+            }
+        });
+        List<FindingsModel.Row> wanted = FindingsModel.rows(findings, shown);
+        quiet = true;
+        try {
+            rows.clear();
+            rows.addAll(wanted);
+        } finally {
+            quiet = false;
+        }
+        showSelection();
+        boolean empty = wanted.isEmpty();
+        nothing.setText(
+                desk.analysis().isEmpty() ? "" : findings.isEmpty() ? "Nothing to complain about" : "All are filtered out");
+        ((java.awt.CardLayout) middle.getLayout()).show(middle, empty ? "nothing" : "list");
+    }
+
+    private void showSelection() {
+        Optional<Finding> wanted = desk.selection().finding();
+        int index = -1;
+        for (int k = 0; k < rows.size(); k++) {
+            Optional<Finding> here = rows.get(k).finding();
+            if (wanted.isPresent() && here.isPresent() && same(here.get(), wanted.get())) {
+                index = k;
+            }
+        }
+        quiet = true;
+        try {
+            if (index < 0) {
+                list.clearSelection();
+            } else {
+                list.setSelectedIndex(index);
+                list.ensureIndexIsVisible(index);
+            }
+        } finally {
+            quiet = false;
+        }
+    }
+
+    private Optional<Finding> chosen() {
+        return Optional.ofNullable(list.getSelectedValue()).flatMap(FindingsModel.Row::finding);
+    }
+
+    private static boolean same(Finding one, Finding other) {
+        return one.rule().equals(other.rule()) && one.subjects().equals(other.subjects());
+    }
+}

@@ -1,0 +1,29 @@
+package org.ohmloom.workbench;
+
+import com.formdev.flatlaf.extras.FlatSVGIcon;
+import java.net.URL;
+import java.util.Optional;
+import javax.swing.Icon;
+
+/** The icons of the workbench: drawn for it, in one grey that follows the look. */
+final class Icons {
+
+    private static final int SIZE = 16;
+
+    private Icons() {}
+
+    /** The icon of that name, if there is one. */
+    static Optional<Icon> find(String name) {
+        URL url = Icons.class.getResource("icons/" + name + ".svg");
+        return url == null ? Optional.empty() : Optional.of(new FlatSVGIcon(url).derive(SIZE, SIZE));
+    }
+
+    /**
+     * The icon of that name.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    static Icon of(String name) {
+        return find(name).orElseThrow(() -> new IllegalArgumentException("no icon '" + name + "'"));
+    }
+}

@@ -1,0 +1,111 @@
+package org.ohmloom.workbench;
+
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.ohmloom.analysis.Cancel;
+
+/**
+ * Runs one computation at a time off the caller's thread; a later request stops an earlier one and its result alone is
+ * delivered. Requests within the pause count as one. All methods belong to one thread, the one results are delivered on.
+ *
+ * @param <I> what is asked
+ * @param <O> what comes of it
+ */
+final class LatestWins<I, O> {
+
+    private final Work<I, O> work;
+    private final Duration pause;
+    private final Executor delivery;
+    private final Consumer<Outcome<I, O>> receiver;
+    private final ScheduledExecutorService worker;
+    private @Nullable AtomicBoolean running;
+
+    /** The computation. */
+    @FunctionalInterface
+    interface Work<I, O> {
+        O of(I question, Cancel cancel);
+    }
+
+    /**
+     * What came of the latest request.
+     *
+     * @param question what was asked
+     * @param answer   the result; empty when it failed
+     * @param failure  why it failed
+     */
+    record Outcome<I, O>(I question, Optional<O> answer, Optional<Throwable> failure) {}
+
+    /**
+     * A runner.
+     *
+     * @param name     name of its thread
+     * @param work     the computation
+     * @param pause    how long a request waits for a later one
+     * @param delivery runs the receiver on the thread that owns this object
+     * @param receiver takes the outcome of the latest request
+     */
+    LatestWins(
+            String name, Work<I, O> work, Duration pause, Executor delivery, Consumer<Outcome<I, O>> receiver) {
+        this.work = work;
+        this.pause = pause;
+        this.delivery = delivery;
+        this.receiver = receiver;
+        this.worker = Executors.newSingleThreadScheduledExecutor(task -> {
+            Thread thread = new Thread(task, name);
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    /** Asks; whatever was asked before is stopped and will not be delivered. */
+    void ask(I question) {
+        stop();
+        AtomicBoolean cancelled = new AtomicBoolean();
+        running = cancelled;
+        worker.schedule(() -> run(question, cancelled), pause.toMillis(), TimeUnit.MILLISECONDS);
+    }
+
+    /** Stops what is under way; nothing will be delivered. */
+    void stop() {
+        if (running != null) {
+            running.set(true);
+            running = null;
+        }
+    }
+
+    /** Whether something asked has not been delivered yet. */
+    boolean isBusy() {
+        return running != null;
+    }
+
+    private void run(I question, AtomicBoolean cancelled) {
+        if (cancelled.get()) {
+            return;
+        }
+        Outcome<I, O> outcome = outcome(question, cancelled::get);
+        delivery.execute(() -> {
+            if (!cancelled.get()) {
+                running = null;
+                receiver.accept(outcome);
+            }
+        });
+    }
+
+    private Outcome<I, O> outcome(I question, Cancel cancel) {
+        try {
+            return new Outcome<>(question, Optional.of(work.of(question, cancel)), Optional.empty());
+        } catch (CancellationException stopped) {
+            return new Outcome<>(question, Optional.empty(), Optional.of(stopped));
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError failed) {
+            return new Outcome<>(question, Optional.empty(), Optional.of(failed));
+        }
+    }
+}

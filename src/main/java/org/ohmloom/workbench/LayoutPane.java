@@ -1,0 +1,94 @@
+package org.ohmloom.workbench;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.ScenePainter;
+
+/** The layout: lays the harness out on a thread of its own and shows what the desk shows. */
+final class LayoutPane extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+    private static final double USUAL_ASPECT_RATIO = 1.6;
+
+    private final transient Desk desk;
+    private final LayoutCanvas canvas;
+    private final transient LatestWins<SceneQuestion, Scene> layouts;
+    private transient @Nullable Document shown;
+    private boolean picking;
+
+    /**
+     * A pane.
+     *
+     * @param layout      lays a harness out; called on a thread of its own
+     * @param eventThread runs a task on the event thread
+     */
+    LayoutPane(Desk desk, ScenePainter painter, Function<SceneQuestion, Scene> layout, Executor eventThread) {
+        super(new MigLayout("insets 0, fill, gap 0"));
+        this.desk = desk;
+        this.canvas = new LayoutCanvas(painter, this::pick);
+        this.layouts = new LatestWins<>(
+                "layout", (question, cancel) -> layout.apply(question), Duration.ZERO, eventThread, this::receive);
+        add(canvas, "grow, push, wmin 120, hmin 80");
+        desk.listen(this::hear);
+        ask();
+    }
+
+    LayoutCanvas canvas() {
+        return canvas;
+    }
+
+    /** Whether a layout is under way. */
+    boolean isBusy() {
+        return layouts.isBusy();
+    }
+
+    private void pick(List<String> ids) {
+        picking = true;
+        try {
+            desk.select(Selection.of(ids));
+        } finally {
+            picking = false;
+        }
+    }
+
+    private void hear(Topic topic) {
+        switch (topic) {
+            case DOCUMENT, HARNESS, VIEW -> ask();
+            case RESULTS -> {
+                if (desk.isCurrent()) {
+                    ask();
+                }
+            }
+            case SELECTION -> canvas.select(picking ? Selection.of(desk.selection().ids()) : desk.selection());
+            case MESSAGE -> {}
+        }
+    }
+
+    private void ask() {
+        if (desk.harness().isEmpty()) {
+            layouts.stop();
+            canvas.show(Optional.empty(), "Open a harness file, or drop one here", true);
+            return;
+        }
+        double ratio = canvas.getHeight() > 0 ? canvas.getWidth() / (double) canvas.getHeight() : USUAL_ASPECT_RATIO;
+        layouts.ask(new SceneQuestion(
+                desk.harness().get(), desk.analysis(), desk.view(), Math.max(0.4, Math.min(4, ratio))));
+    }
+
+    private void receive(LatestWins.Outcome<SceneQuestion, Scene> outcome) {
+        Document now = desk.document().orElse(null);
+        boolean anew = now != shown;
+        shown = now;
+        String reason = outcome.failure()
+                .map(failure -> "The layout cannot be drawn: " + failure.getMessage())
+                .orElse("");
+        canvas.show(outcome.answer(), reason, anew);
+    }
+}

@@ -1,0 +1,160 @@
+package org.ohmloom.workbench;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/** All lists behind tabs, with a filter above and, below, a line that says what a cell takes or what is wrong in it. */
+final class ListsPane extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+    private static final String HINT =
+            "Double-click or type to edit conductor, length, rated current and rating. Ctrl+Enter fills all selected rows.";
+
+    private final transient Desk desk;
+    private final JTabbedPane tabs = new JTabbedPane();
+    private final JTextField filter = new JTextField(18);
+    private final JLabel hint = new JLabel(HINT);
+    private final transient List<SheetPane<?>> panes;
+    private boolean choosing;
+
+    ListsPane(Desk desk, Samples samples) {
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        this.desk = desk;
+        this.panes = List.of(
+                pane(new WireSheet(), samples),
+                pane(new LoadSheet(), samples),
+                pane(new ConnectorSheet(), samples),
+                pane(new ComponentSheet(), samples),
+                pane(new JunctionSheet(), samples),
+                pane(new StateSheet(), samples));
+        panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
+        tabs.setName("lists");
+        tabs.getAccessibleContext().setAccessibleName("Lists");
+        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, filterBar());
+        tabs.addChangeListener(event -> applyFilter());
+        hint.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        hint.setName("list-hint");
+        add(tabs, "grow, push, hmin 80");
+        add(hint, "growx, gap 10 10 4 4, wmin 0");
+        desk.listen(this::hear);
+        showRows();
+    }
+
+    /** Finishes an open cell; whether none is open any more. */
+    boolean commit() {
+        return panes.stream().allMatch(pane -> pane.table().commit());
+    }
+
+    /** The list in front. */
+    SheetTable front() {
+        return panes.get(Math.max(0, tabs.getSelectedIndex())).table();
+    }
+
+    /** The field that filters the list in front. */
+    JTextField filterField() {
+        return filter;
+    }
+
+    private <R> SheetPane<R> pane(Sheet<R> sheet, Samples samples) {
+        return new SheetPane<>(sheet, desk, samples, this::say, this::choose);
+    }
+
+    private JPanel filterBar() {
+        JPanel bar = new JPanel(new MigLayout("insets 0 0 0 8, fill", "push[]"));
+        bar.setOpaque(false);
+        filter.setName("list-filter");
+        filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Filter rows");
+        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, Boolean.TRUE);
+        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, Icons.of("find"));
+        filter.getAccessibleContext().setAccessibleName("Filter rows of the list");
+        TextUndo.install(filter);
+        filter.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                applyFilter();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                applyFilter();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                applyFilter();
+            }
+        });
+        bar.add(filter);
+        return bar;
+    }
+
+    private void applyFilter() {
+        front().filter(filter.getText());
+    }
+
+    private void say(String problem) {
+        boolean wrong = !problem.isEmpty();
+        hint.setText(wrong ? problem : HINT);
+        hint.setToolTipText(wrong ? problem : null);
+        hint.setIcon(wrong ? new SeverityIcon(org.ohmloom.review.Severity.ERROR) : null);
+        hint.putClientProperty(
+                FlatClientProperties.STYLE, "foreground: $" + (wrong ? "Ohmloom.error" : "Ohmloom.soft"));
+    }
+
+    private void choose(List<String> ids) {
+        choosing = true;
+        try {
+            desk.select(Selection.of(ids));
+        } finally {
+            choosing = false;
+        }
+    }
+
+    private void hear(Topic topic) {
+        switch (topic) {
+            case DOCUMENT, HARNESS, RESULTS, VIEW -> showRows();
+            case SELECTION -> showSelection();
+            case MESSAGE -> {}
+        }
+    }
+
+    private void showRows() {
+        Optional<Readout> readout = Readout.of(desk);
+        panes.forEach(pane -> {
+            pane.show(readout);
+            int rows = pane.table().getModel().getRowCount();
+            tabs.setTitleAt(panes.indexOf(pane), pane.sheet().title() + (rows == 0 ? "" : "  " + rows));
+        });
+    }
+
+    private void showSelection() {
+        if (choosing) {
+            return;
+        }
+        Selection selection = desk.selection();
+        boolean inFront = selection.ids().stream().anyMatch(currentPane()::has);
+        if (!inFront) {
+            selection.ids().stream()
+                    .flatMap(id -> panes.stream().filter(pane -> pane.has(id)))
+                    .findFirst()
+                    .ifPresent(pane -> {
+                        if (commit()) {
+                            tabs.setSelectedComponent(pane);
+                        }
+                    });
+        }
+        panes.forEach(pane -> pane.select(selection.ids()));
+    }
+
+    private SheetPane<?> currentPane() {
+        return panes.get(Math.max(0, tabs.getSelectedIndex()));
+    }
+}

@@ -1,0 +1,89 @@
+package org.ohmloom.workbench;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.PointId;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.StateId;
+import org.ohmloom.model.WireId;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.solve.BranchFlow;
+import org.ohmloom.solve.LoadVolts;
+import org.ohmloom.solve.Solution;
+
+/**
+ * Numbers as the views ask for them: in one operating state, or the worst of all.
+ *
+ * @param harness  the harness as it is
+ * @param analysis the latest results, maybe of an earlier harness
+ * @param state    the state asked for; empty for the worst of all
+ */
+record Readout(Harness harness, Optional<Analysis> analysis, Optional<StateId> state) {
+
+    /** What a desk shows now; empty without a document. */
+    static Optional<Readout> of(Desk desk) {
+        return desk.harness()
+                .map(harness -> new Readout(harness, desk.analysis(), desk.view().state()));
+    }
+
+    /** Whether the results are those of the harness. */
+    boolean isCurrent() {
+        return analysis.filter(results -> results.harness() == harness).isPresent();
+    }
+
+    /** The solutions that count: of the state asked for, or all of them. */
+    Stream<Solution> solutions() {
+        return analysis.stream()
+                .flatMap(results -> results.evidence().solutions().entrySet().stream())
+                .filter(entry -> state.isEmpty() || state.get().equals(entry.getKey()))
+                .map(java.util.Map.Entry::getValue);
+    }
+
+    Optional<WireRating> rating(WireId wire) {
+        return analysis.map(results -> results.ratings().get(wire));
+    }
+
+    Optional<ConductorChoice> choice(WireId wire) {
+        return analysis.map(results -> results.conductors().get(wire));
+    }
+
+    /** The flow of a branch where its heating current is largest. */
+    Optional<BranchFlow> flow(BranchId branch) {
+        return solutions()
+                .flatMap(solution -> solution.flow(branch).stream())
+                .max(Comparator.comparingDouble(BranchFlow::rmsAmps));
+    }
+
+    /** A load where it loses most volts, with the state that is in. */
+    Optional<Fed> load(ComponentId load) {
+        return solutions()
+                .flatMap(solution -> Optional.ofNullable(solution.loads().get(load)).stream()
+                        .map(volts -> new Fed(solution.network().state(), volts)))
+                .max(Comparator.comparingDouble(fed -> fed.volts().onDropVolts()));
+    }
+
+    /** The voltage of a point farthest from the datum, V. */
+    Optional<Double> volts(PointId point) {
+        return solutions()
+                .flatMap(solution -> solution.volts(point).stream().boxed())
+                .max(Comparator.comparingDouble(Math::abs));
+    }
+
+    /** Name of a state. */
+    String stateName(StateId id) {
+        return harness.states().find(id).map(found -> found.name()).orElse(id.value());
+    }
+
+    /**
+     * A load in a state.
+     *
+     * @param state the state
+     * @param volts what reaches it
+     */
+    record Fed(StateId state, LoadVolts volts) {}
+}

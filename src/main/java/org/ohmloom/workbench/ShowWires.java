@@ -1,0 +1,27 @@
+package org.ohmloom.workbench;
+
+
+/** Draws every wire in its bundle, or the bundles alone. */
+final class ShowWires extends Command {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Bench bench;
+
+    ShowWires(Bench bench) {
+        super("show-wires", "Draw single wires", "Draw every wire in its bundle, or the bundles alone");
+        this.bench = bench;
+        withMnemonic('W');
+    }
+
+    @Override
+    void run() {
+        bench.desk().show(bench.desk().view().withOptions(
+                bench.desk().view().options().withWires(!bench.desk().view().options().wires())));
+    }
+
+    @Override
+    void refresh() {
+        putValue(SELECTED_KEY, bench.desk().view().options().wires());
+    }
+}

@@ -1,0 +1,46 @@
+package org.ohmloom.workbench;
+
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.model.StateId;
+
+/** Shows the next or the previous operating state; before the first stands the worst of all. */
+final class StepState extends Command {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final int by;
+
+    private StepState(Desk desk, int by) {
+        super(
+                by > 0 ? "next-state" : "previous-state",
+                by > 0 ? "Next operating state" : "Previous operating state",
+                "Show the numbers of the " + (by > 0 ? "next" : "previous") + " operating state");
+        this.desk = desk;
+        this.by = by;
+    }
+
+    static Command next(Desk desk) {
+        return new StepState(desk, 1).withKeys(Keys.alt(KeyEvent.VK_PAGE_DOWN)).withMnemonic('E');
+    }
+
+    static Command previous(Desk desk) {
+        return new StepState(desk, -1).withKeys(Keys.alt(KeyEvent.VK_PAGE_UP)).withMnemonic('V');
+    }
+
+    @Override
+    void run() {
+        List<Optional<StateId>> all = new ArrayList<>(List.of(Optional.empty()));
+        desk.harness().ifPresent(harness -> harness.states().ids().forEach(id -> all.add(Optional.of(id))));
+        int at = all.indexOf(desk.view().state());
+        desk.choose(all.get(Math.floorMod(at + by, all.size())));
+    }
+
+    @Override
+    void refresh() {
+        setReady(desk.harness().filter(harness -> !harness.states().isEmpty()).isPresent(), "there are no states");
+    }
+}

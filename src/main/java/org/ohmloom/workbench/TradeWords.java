@@ -1,0 +1,133 @@
+package org.ohmloom.workbench;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.ohmloom.draw.SignalLook;
+import org.ohmloom.model.Alternator;
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.BatteryIsolator;
+import org.ohmloom.model.BusBar;
+import org.ohmloom.model.Converter;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Device;
+import org.ohmloom.model.Diode;
+import org.ohmloom.model.Draw;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.Place;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.RegulatedSupply;
+import org.ohmloom.model.Relay;
+import org.ohmloom.model.Sensor;
+import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.SolidStateOutput;
+import org.ohmloom.model.Switch;
+import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
+
+/** Words of the trade for what the model calls by its types. */
+final class TradeWords {
+
+    private TradeWords() {}
+
+    /** What a device is: "fuse", "motor", "battery". */
+    static String kind(Device device) {
+        if (device instanceof Load load) {
+            return kind(load.draw());
+        }
+        if (device instanceof ProtectiveDevice protective) {
+            return protective.kind() == ProtectiveDevice.Kind.FUSE ? "fuse" : "breaker";
+        }
+        if (device instanceof Battery) {
+            return "battery";
+        }
+        if (device instanceof Alternator) {
+            return "alternator";
+        }
+        if (device instanceof RegulatedSupply supply) {
+            return lower(supply.use());
+        }
+        if (device instanceof Converter) {
+            return "converter";
+        }
+        if (device instanceof Diode) {
+            return "diode";
+        }
+        if (device instanceof BatteryIsolator) {
+            return "battery isolator";
+        }
+        if (device instanceof Switch) {
+            return "switch";
+        }
+        if (device instanceof Relay) {
+            return "relay";
+        }
+        if (device instanceof SolidStateOutput) {
+            return "solid-state output";
+        }
+        if (device instanceof Sensor sensor) {
+            return "sensor, " + lower(sensor.kind());
+        }
+        if (device instanceof ControlUnit) {
+            return "control unit";
+        }
+        return device instanceof BusBar ? "bus bar" : "component";
+    }
+
+    /** What kind of load: "motor", "lamp". */
+    static String kind(Draw draw) {
+        if (draw instanceof Draw.Motor) {
+            return "motor";
+        }
+        if (draw instanceof Draw.Lamp) {
+            return "lamp";
+        }
+        if (draw instanceof Draw.Resistive) {
+            return "resistive load";
+        }
+        return draw instanceof Draw.ConstantPower ? "constant-power load" : "constant-current load";
+    }
+
+    /** What a wire carries. */
+    static String signal(SignalClass signalClass) {
+        return SignalLook.of(signalClass).word();
+    }
+
+    /** Where something lies on the physical harness. */
+    static String place(Place place) {
+        if (place instanceof Place.OnSegment on) {
+            return on.segment() + ", " + Formats.metres(on.distanceMetres()) + " along";
+        }
+        return place instanceof Place.AtBreakout at ? at.breakout().value() : "";
+    }
+
+    /** What the engine does. */
+    static String engine(OperatingState.EngineMode mode) {
+        return lower(mode);
+    }
+
+    /** A size as people read it: "2.5 mm²", "14 AWG". */
+    static String size(Gauge gauge) {
+        return gauge.text().replace("mm2", "mm²");
+    }
+
+    /** A size, or a dash. */
+    static String size(Optional<Gauge> gauge) {
+        return gauge.map(TradeWords::size).orElse("–");
+    }
+
+    /** A constant's name in plain words. */
+    static String lower(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** A text with its first letter in upper case. */
+    static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** A count with its noun: "1 wire", "3 wires". */
+    static String count(long count, String singular) {
+        return count + " " + singular + (count == 1 ? "" : "s");
+    }
+}

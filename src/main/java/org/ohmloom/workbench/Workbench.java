@@ -1,0 +1,80 @@
+package org.ohmloom.workbench;
+
+import java.awt.EventQueue;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import org.ohmloom.analysis.Analyst;
+import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.SceneLayout;
+import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.tables.WireTables;
+
+/** Opens the workbench. */
+public final class Workbench {
+
+    private Workbench() {}
+
+    /**
+     * Opens the window and waits until it is closed. Must not be called where there is no display.
+     *
+     * @param file a harness file to open; empty shows the start screen
+     */
+    public static void open(Optional<Path> file) {
+        CountDownLatch closed = new CountDownLatch(1);
+        EventQueue.invokeLater(() -> show(file, closed::countDown));
+        try {
+            closed.await();
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void show(Optional<Path> file, Runnable closed) {
+        PreferenceStore preferences = PreferenceNode.ofUser();
+        preferences.now().look().install();
+        WorkbenchWindow window = window(preferences, closed);
+        Thread.setDefaultUncaughtExceptionHandler(
+                new ErrorReport(() -> window, window.view().journal()));
+        window.setVisible(true);
+        file.ifPresent(window.view().filing()::open);
+    }
+
+    /** A window that is not shown yet. */
+    static WorkbenchWindow window(PreferenceStore preferences, Runnable closed) {
+        WorkbenchWindow[] made = new WorkbenchWindow[1];
+        Prompts prompts = new WindowPrompts(() -> made[0]);
+        Consumer<Desk> export = desk -> PackDialog.show(made[0], desk, prompts, preferences);
+        made[0] = new WorkbenchWindow(services(preferences, prompts), export, closed);
+        return made[0];
+    }
+
+    /** What a workbench is built on in earnest. */
+    static Services services(PreferenceStore preferences, Prompts prompts) {
+        WireTables tables = WireTables.bundled();
+        Analyst analyst = new Analyst();
+        SceneFonts fonts = SceneFonts.load();
+        SceneLayout layout = new SceneLayout(fonts);
+        Executor reader = Executors.newSingleThreadExecutor(task -> {
+            Thread thread = new Thread(task, "reader");
+            thread.setDaemon(true);
+            return thread;
+        });
+        return new Services(
+                (harness, cancel) -> analyst.analyse(harness, tables, cancel),
+                question -> layout.layoutBoard(
+                        question.harness(),
+                        question.analysis(),
+                        question.view().state(),
+                        question.view().options(),
+                        question.aspectRatio()),
+                new ScenePainter(fonts),
+                preferences,
+                prompts,
+                reader,
+                EventQueue::invokeLater);
+    }
+}

@@ -1,0 +1,188 @@
+package org.ohmloom.workbench;
+
+import java.awt.CardLayout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JMenuBar;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.draw.SceneOptions.Numbers;
+
+/**
+ * Everything inside the window: tools, layout, lists, inspector, findings and the status bar, or the start screen while
+ * no harness is open. Needs no window itself, so that pictures can be taken of it without a display.
+ */
+final class WorkbenchView extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final transient Filing filing;
+    private final transient CommandBook book;
+    private final transient Journal journal = new Journal();
+    private final transient Map<String, JSplitPane> dividers = new TreeMap<>();
+    private final LayoutPane layout;
+    private final ListsPane lists;
+    private final FindingsPane findings;
+    private final InspectorPane inspector;
+    private final StartView start;
+    private final JMenuBar menus;
+
+    /**
+     * A view.
+     *
+     * @param windows what only a window can do
+     */
+    WorkbenchView(Services services, WindowTasks windows) {
+        super(new CardLayout());
+        desk = new Desk(services.calculation(), services.eventThread());
+        filing = new Filing(
+                desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
+        layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
+        lists = new ListsPane(desk, new Samples(services.painter()));
+        inspector = new InspectorPane(desk);
+        Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, windows.looks());
+        ApplyFix fix = new ApplyFix(desk);
+        findings = new FindingsPane(desk, fix);
+        book = new CommandBook(commands(bench, fix, windows), desk, journal::note);
+        menus = new Menus(book, filing, services.preferences()).bar();
+        start = new StartView(book, filing, services.preferences());
+        add(start, "start");
+        add(work(services.preferences(), windows), "work");
+        desk.listen(topic -> {
+            if (topic == Topic.DOCUMENT) {
+                showCard();
+            }
+        });
+        showCard();
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    Filing filing() {
+        return filing;
+    }
+
+    CommandBook book() {
+        return book;
+    }
+
+    Journal journal() {
+        return journal;
+    }
+
+    JMenuBar menus() {
+        return menus;
+    }
+
+    LayoutPane layoutPane() {
+        return layout;
+    }
+
+    ListsPane lists() {
+        return lists;
+    }
+
+    FindingsPane findings() {
+        return findings;
+    }
+
+    InspectorPane inspector() {
+        return inspector;
+    }
+
+    /** Places of the dividers, px, by name. */
+    Map<String, Integer> dividerPlaces() {
+        Map<String, Integer> places = new TreeMap<>();
+        dividers.forEach((name, split) -> places.put(name, split.getDividerLocation()));
+        return places;
+    }
+
+    /** Puts the dividers where they were. */
+    void placeDividers(Map<String, Integer> places) {
+        places.forEach((name, place) -> {
+            if (dividers.containsKey(name)) {
+                dividers.get(name).setDividerLocation(place);
+            }
+        });
+    }
+
+    private List<Command> commands(Bench bench, ApplyFix fix, WindowTasks windows) {
+        List<Command> all = new ArrayList<>();
+        all.add(new OpenFile(filing));
+        Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
+        all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));
+        all.addAll(List.of(new CloseFile(bench), windows.quit()));
+        all.addAll(List.of(new Undo(bench), new Redo(bench), fix, new FilterRows(bench)));
+        all.addAll(List.of(new FitLayout(bench), ZoomLayout.larger(bench), ZoomLayout.smaller(bench)));
+        all.add(new ShowSelection(bench));
+        for (Numbers numbers : Numbers.values()) {
+            all.add(new ShowNumbers(desk, numbers));
+        }
+        all.addAll(List.of(new ShowWires(bench), new ChooseLook(bench)));
+        all.addAll(PaneCommands.of(targets()));
+        all.addAll(List.of(StepFinding.next(desk, findings), StepFinding.previous(desk, findings)));
+        all.addAll(List.of(StepState.next(desk), StepState.previous(desk)));
+        all.addAll(List.of(new Recalculate(bench), new StopCalculating(bench)));
+        all.addAll(windows.help());
+        return all;
+    }
+
+    private Map<String, Supplier<JComponent>> targets() {
+        Map<String, Supplier<JComponent>> targets = new java.util.LinkedHashMap<>();
+        targets.put("Layout", layout::canvas);
+        targets.put("Lists", lists::front);
+        targets.put("Inspector", inspector::content);
+        targets.put("Findings", findings::findings);
+        return targets;
+    }
+
+    private JPanel work(PreferenceStore preferences, WindowTasks windows) {
+        JPanel work = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
+        work.add(new ToolBar(book, desk), "growx");
+        work.add(new CautionBanner(preferences, windows.cautions()), "growx");
+        work.add(views(), "grow, push");
+        work.add(
+                new StatusBar(
+                        desk,
+                        book.get("stop-calculating"),
+                        () -> findings.findings().requestFocusInWindow()),
+                "growx");
+        return work;
+    }
+
+    private JSplitPane views() {
+        JSplitPane left = split("lists", JSplitPane.VERTICAL_SPLIT, layout, lists, 0.62);
+        JSplitPane right = split("findings", JSplitPane.VERTICAL_SPLIT, inspector, findings, 0.55);
+        JSplitPane all = split("side", JSplitPane.HORIZONTAL_SPLIT, left, right, 1);
+        all.setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Tone.colour("Ohmloom.line")));
+        return all;
+    }
+
+    private JSplitPane split(String name, int orientation, JComponent first, JComponent second, double weight) {
+        JSplitPane split = new JSplitPane(orientation, true, first, second);
+        split.setName("split-" + name);
+        split.setResizeWeight(weight);
+        split.setBorder(null);
+        split.getAccessibleContext().setAccessibleName("Divider before " + name);
+        dividers.put(name, split);
+        return split;
+    }
+
+    private void showCard() {
+        boolean open = desk.document().isPresent();
+        if (!open) {
+            start.refresh();
+        }
+        ((CardLayout) getLayout()).show(this, open ? "work" : "start");
+    }
+}

@@ -1,0 +1,45 @@
+package org.ohmloom.workbench;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Insets;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import javax.swing.JTextArea;
+
+/** A text that takes as many lines as its width asks for; it can be marked and copied with the mouse. */
+final class WrappedText extends JTextArea {
+
+    private static final long serialVersionUID = 1L;
+
+    private WrappedText(String text) {
+        super(text);
+        setEditable(false);
+        setFocusable(false);
+        setLineWrap(true);
+        setWrapStyleWord(true);
+        setOpaque(false);
+        setBorder(null);
+        setMargin(new Insets(0, 0, 0, 0));
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                // The height follows the width, which is known only now.
+                revalidate();
+            }
+        });
+    }
+
+    /**
+     * A text.
+     *
+     * @param key    name of its colour
+     * @param points how much larger or smaller than the usual font
+     */
+    static WrappedText of(String text, String key, int points) {
+        WrappedText area = new WrappedText(text);
+        String font = points == 0 ? "" : "; font: " + (points > 0 ? "+" : "") + points;
+        area.putClientProperty(FlatClientProperties.STYLE, "foreground: $" + key + "; margin: 0,0,0,0" + font);
+        area.getAccessibleContext().setAccessibleName(text);
+        return area;
+    }
+}
