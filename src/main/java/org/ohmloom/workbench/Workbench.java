@@ -55,7 +55,6 @@ public final class Workbench {
     /** What a workbench is built on in earnest. */
     static Services services(PreferenceStore preferences, Prompts prompts) {
         WireTables tables = WireTables.bundled();
-        Analyst analyst = new Analyst();
         SceneFonts fonts = SceneFonts.load();
         SceneLayout layout = new SceneLayout(fonts);
         Executor reader = Executors.newSingleThreadExecutor(task -> {
@@ -64,7 +63,7 @@ public final class Workbench {
             return thread;
         });
         return new Services(
-                (harness, cancel) -> analyst.analyse(harness, tables, cancel),
+                (harness, cancel) -> Analyst.analyse(harness, tables, cancel),
                 question -> layout.layoutBoard(
                         question.harness(),
                         question.analysis(),
