@@ -14,7 +14,10 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 
-/** Makes board drawings of one harness, of the whole of it or of some of its breakouts. */
+/**
+ * Makes board drawings of one harness, of the whole of it or of some of its breakouts. Steady drawings keep their places
+ * whatever numbers are shown and whether wires are; others are as small as what is shown allows. For one thread.
+ */
 final class BoardMaker {
 
     private final Harness harness;
@@ -27,6 +30,7 @@ final class BoardMaker {
     private final SortedMap<WireId, WirePath> paths;
     private final Map<String, List<WireId>> wiresOf;
     private final Thickness thickness;
+    private final Thickness planned;
     private final RunTexts texts;
 
     BoardMaker(
@@ -34,6 +38,7 @@ final class BoardMaker {
             Optional<Analysis> analysis,
             Optional<StateId> state,
             SceneOptions options,
+            boolean steady,
             Lettering lettering) {
         this.harness = harness;
         this.lettering = lettering;
@@ -45,7 +50,8 @@ final class BoardMaker {
         this.paths = new WirePaths(harness, ties).all();
         this.wiresOf = Bundles.of(harness, paths);
         this.thickness = new Thickness(wiresOf, wires);
-        this.texts = new RunTexts(harness, figures, lettering, wiresOf);
+        this.planned = new Thickness(wiresOf, wires || steady);
+        this.texts = new RunTexts(harness, figures, lettering, wiresOf, steady);
     }
 
     Ties ties() {
@@ -74,11 +80,9 @@ final class BoardMaker {
             double aspectRatio,
             Map<String, Position> positions,
             Map<BreakoutId, String> elsewhere) {
+        Board board = board(breakouts, aspectRatio, positions, elsewhere);
         RunLabels labels = new RunLabels(lettering, thickness);
-        Sprouts sprouts = new Sprouts(harness, stations, texts, thickness, lettering, elsewhere);
-        BoardPlanner planner = new BoardPlanner(sprouts, texts, labels, thickness, positions, stations.sources());
-        Board board = planner.plan(Tree.all(breakouts, ties), aspectRatio);
-        Doors doors = new Doors(board, maker, texts, thickness);
+        Doors doors = new Doors(board, maker, texts, planned);
         Optional<Strands> strands = wires ? Optional.of(strands(board, doors)) : Optional.empty();
         List<Item> items = new ArrayList<>(
                 new BoardDrawing(harness, board, doors, texts, thickness, lettering, maker, labels, strands).items());
@@ -90,6 +94,18 @@ final class BoardMaker {
                     .forEach(items::add);
         });
         return items;
+    }
+
+    /** Where everything lies. */
+    Board board(
+            SortedSet<BreakoutId> breakouts,
+            double aspectRatio,
+            Map<String, Position> positions,
+            Map<BreakoutId, String> elsewhere) {
+        Sprouts sprouts = new Sprouts(harness, stations, texts, planned, lettering, elsewhere);
+        RunLabels labels = new RunLabels(lettering, planned);
+        return new BoardPlanner(sprouts, texts, labels, planned, positions, stations.sources())
+                .plan(Tree.all(breakouts, ties), aspectRatio);
     }
 
     private Strands strands(Board board, Doors doors) {

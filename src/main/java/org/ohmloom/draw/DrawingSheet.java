@@ -36,7 +36,7 @@ public final class DrawingSheet {
     /** The sheets of a harness; without results no sizes but the wires' own are shown. */
     public List<Scene> sheets(Harness harness, Optional<Analysis> analysis, Paper paper) {
         SceneOptions options = new SceneOptions(SceneOptions.Numbers.SIZE, false);
-        BoardMaker maker = new BoardMaker(harness, analysis, Optional.empty(), options, lettering);
+        BoardMaker maker = new BoardMaker(harness, analysis, Optional.empty(), options, false, lettering);
         SheetForm form = new SheetForm(harness.titleBlock(), paper, lettering);
         Extent area = form.area();
         List<List<Item>> boards = boards(harness, maker, area);

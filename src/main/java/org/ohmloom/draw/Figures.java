@@ -48,7 +48,8 @@ final class Figures {
                 .map(wire -> (wires.size() > 1 ? "max " : "") + text(value(wire).orElse(0.0)) + " in " + wire);
     }
 
-    private Optional<String> sizes(Collection<WireId> wires) {
+    /** The span of the sizes of a bundle. */
+    Optional<String> sizes(Collection<WireId> wires) {
         Optional<Gauge> least =
                 wires.stream().flatMap(wire -> gauge(wire).stream()).min(Comparator.naturalOrder());
         Optional<Gauge> most =

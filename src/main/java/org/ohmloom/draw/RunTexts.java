@@ -23,19 +23,22 @@ final class RunTexts {
 
     private static final double LEAST_RUN_MM = 16;
     private static final double MOST_NAME_MM = 26;
+    private static final String WIDEST_NUMBER = "max 88.8 mV in ";
 
     private final Harness harness;
     private final Figures figures;
     private final Lettering lettering;
     private final Map<String, List<WireId>> wiresOf;
+    private final boolean steady;
     private final Map<Asked, RunText> known = new HashMap<>();
     private final Map<String, Double> splices = new HashMap<>();
 
-    RunTexts(Harness harness, Figures figures, Lettering lettering, Map<String, List<WireId>> wiresOf) {
+    RunTexts(Harness harness, Figures figures, Lettering lettering, Map<String, List<WireId>> wiresOf, boolean steady) {
         this.harness = harness;
         this.figures = figures;
         this.lettering = lettering;
         this.wiresOf = wiresOf;
+        this.steady = steady;
     }
 
     /**
@@ -67,12 +70,29 @@ final class RunTexts {
         double above = lettering.widthMm(length, Weight.BOLD, LENGTH_MM)
                 + BETWEEN_MM
                 + lettering.widthMm(soft, Weight.REGULAR, SMALL_MM);
-        double below = number.map(text -> lettering.widthMm(text, Weight.REGULAR, SMALL_MM) + BETWEEN_MM)
-                        .orElse(0.0)
+        double below = numberMm(tie, number)
                 + (first ? lettering.widthMm(near, Weight.REGULAR, SMALL_MM) + BETWEEN_MM : 0)
                 + lettering.widthMm(far, Weight.REGULAR, SMALL_MM);
         double width = Math.max(LEAST_RUN_MM, Math.max(above, below) + 2 * INSET_MM);
         return new RunText(length, soft, number, near, far, width);
+    }
+
+    /** Room for the number; where the layout must not change with it, for the widest number there may be. */
+    private double numberMm(Tie tie, Optional<String> number) {
+        double actual = number.map(text -> lettering.widthMm(text, Weight.REGULAR, SMALL_MM) + BETWEEN_MM)
+                .orElse(0.0);
+        if (!steady) {
+            return actual;
+        }
+        List<WireId> wires = wiresOf.getOrDefault(tie.id(), List.of());
+        double widest = figures.sizes(wires).stream()
+                .mapToDouble(text -> lettering.widthMm(text, Weight.REGULAR, SMALL_MM))
+                .max()
+                .orElse(0);
+        for (WireId wire : wires) {
+            widest = Math.max(widest, lettering.widthMm(WIDEST_NUMBER + wire, Weight.REGULAR, SMALL_MM));
+        }
+        return Math.max(actual, widest + BETWEEN_MM);
     }
 
     /** What is written at a breakout: its id, and its name where the harness branches. */

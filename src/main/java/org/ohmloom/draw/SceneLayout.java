@@ -3,8 +3,11 @@ package org.ohmloom.draw;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Position;
 import org.ohmloom.model.StateId;
 
 /**
@@ -45,8 +48,34 @@ public final class SceneLayout {
             Optional<StateId> state,
             SceneOptions options,
             double aspectRatio) {
-        BoardMaker maker = new BoardMaker(harness, analysis, state, options, lettering);
+        BoardMaker maker = new BoardMaker(harness, analysis, state, options, true, lettering);
         List<Item> items = maker.items(maker.stations().breakouts(), aspectRatio, harness.layout(), Map.of());
         return Montage.scene(items, maker.stations().unplaced(), maker::legend, lettering);
+    }
+
+    /**
+     * Where each breakout, and the middle of each card, lies on the board now, by id of element: its own position where
+     * the harness has one. Moving an element by some millimetres in the scene changes its position by as much.
+     */
+    public SortedMap<String, Position> positions(Harness harness) {
+        return BoardPositions.of(board(harness));
+    }
+
+    /**
+     * The positions that change when elements are dragged on the board; to be laid into the harness as one edit. A
+     * breakout takes along what hangs there and has no position of its own.
+     *
+     * @param ids  ids of breakouts, components, connectors, splices or ground points; others do not move
+     * @param dxMm to the right, mm
+     * @param dyMm downwards, mm
+     */
+    public SortedMap<String, Position> moved(Harness harness, Set<String> ids, double dxMm, double dyMm) {
+        return BoardPositions.moved(board(harness), ids, dxMm, dyMm);
+    }
+
+    private Board board(Harness harness) {
+        BoardMaker maker =
+                new BoardMaker(harness, Optional.empty(), Optional.empty(), SceneOptions.PLAIN, true, lettering);
+        return maker.board(maker.stations().breakouts(), SCREEN_ASPECT_RATIO, harness.layout(), Map.of());
     }
 }

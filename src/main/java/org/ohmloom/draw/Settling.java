@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Settling {
 
-    private static final double AIR_MM = 1.5;
+    private static final double AIR_MM = 0.4;
     private static final double STEP_MM = 1;
     private static final int MOST_STEPS = 400;
 

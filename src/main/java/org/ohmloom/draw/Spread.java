@@ -13,6 +13,7 @@ import org.ohmloom.model.Position;
 final class Spread {
 
     private static final double SKYLINE_GAP_MM = 4;
+    private static final double LEAST_SPUR_MM = 4;
 
     private final RunTexts texts;
     private final RunLabels labels;
@@ -112,15 +113,25 @@ final class Spread {
             Point middle = extent.centre();
             extent = extent.moved(own.get().xMm() - middle.xMm(), own.get().yMm() - middle.yMm());
             mirror = own.get().xMm() < at.xMm();
+            extent = extent.moved(clear(extent, mirror, at.xMm()), 0);
         }
         cards.add(new Board.Placed(card, extent, mirror, Optional.of(joint)));
+    }
+
+    /** How far a card must move aside so that its wires can come to it from the upright line of its breakout. */
+    private static double clear(Extent extent, boolean mirror, double lineMm) {
+        return mirror
+                ? Math.min(0, lineMm - LEAST_SPUR_MM - extent.rightMm())
+                : Math.max(0, lineMm + LEAST_SPUR_MM - extent.leftMm());
     }
 
     /** A card's own position: that of one of its connectors, or of the component for its first card. */
     private Optional<Position> position(Card card) {
         boolean first =
                 cards.stream().noneMatch(placed -> placed.card().element().equals(card.element()));
-        return Stream.concat(card.tabs().stream().map(Tab::element), first ? Stream.of(card.element()) : Stream.of())
+        return Stream.concat(
+                        card.tabs().stream().filter(Tab::connector).map(Tab::element),
+                        first ? Stream.of(card.element()) : Stream.of())
                 .flatMap(id -> Optional.ofNullable(positions.get(id)).stream())
                 .findFirst();
     }

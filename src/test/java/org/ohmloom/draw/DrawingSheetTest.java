@@ -32,7 +32,6 @@ class DrawingSheetTest {
         "faults, A3",
         "workboat, A3",
         "workboat, A1",
-        "rescue-pickup, A4",
         "rescue-pickup, A3",
         "rescue-pickup, A2",
         "rescue-pickup, A1"

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,8 +20,7 @@ class ExamplesDrawTest {
 
     static Harness example(String name) {
         try {
-            return HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING))
-                    .withLayout(new TreeMap<>());
+            return HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING));
         } catch (HarnessFileException failed) {
             throw new AssertionError(failed);
         }

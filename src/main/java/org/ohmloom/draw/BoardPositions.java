@@ -1,0 +1,67 @@
+package org.ohmloom.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ohmloom.model.Position;
+
+/** The positions of a board in the terms of the harness: breakouts, and cards by all ids that share one. */
+final class BoardPositions {
+
+    private BoardPositions() {}
+
+    static SortedMap<String, Position> of(Board board) {
+        SortedMap<String, Position> positions = new TreeMap<>();
+        for (Board.Placed placed : board.cards()) {
+            ids(board, placed)
+                    .forEach(id -> positions.put(id, position(placed.extent().centre())));
+        }
+        board.joints().forEach(joint -> positions.put(joint.id().value(), position(joint.at())));
+        return positions;
+    }
+
+    static SortedMap<String, Position> moved(Board board, Set<String> ids, double dxMm, double dyMm) {
+        SortedMap<String, Position> positions = new TreeMap<>();
+        for (Board.Joint joint : board.joints()) {
+            if (ids.contains(joint.id().value())) {
+                positions.put(joint.id().value(), position(joint.at().plus(dxMm, dyMm)));
+            }
+        }
+        for (Board.Placed placed : board.cards()) {
+            List<String> sharing = ids(board, placed);
+            if (sharing.stream().anyMatch(ids::contains)) {
+                Position position = position(placed.extent().centre().plus(dxMm, dyMm));
+                sharing.forEach(id -> positions.put(id, position));
+            }
+        }
+        return positions;
+    }
+
+    /** Ids by which a card is placed: its connectors, and its component when this is the component's first card. */
+    private static List<String> ids(Board board, Board.Placed placed) {
+        List<String> ids = new ArrayList<>();
+        if (placed.card().kind() == Card.Kind.CONTINUATION) {
+            return ids;
+        }
+        placed.card().tabs().stream().filter(Tab::connector).map(Tab::element).forEach(ids::add);
+        boolean first = board.cards().stream()
+                .filter(each -> each.card().element().equals(placed.card().element()))
+                .findFirst()
+                .filter(placed::equals)
+                .isPresent();
+        if (first) {
+            ids.add(placed.card().element());
+        }
+        return ids;
+    }
+
+    private static Position position(Point point) {
+        return new Position(rounded(point.xMm()), rounded(point.yMm()));
+    }
+
+    private static double rounded(double lengthMm) {
+        return Math.round(lengthMm * 10) / 10.0;
+    }
+}
