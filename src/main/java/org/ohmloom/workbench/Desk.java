@@ -39,8 +39,7 @@ final class Desk {
      * @param eventThread runs a task on the event thread
      */
     Desk(Calculation calculation, Executor eventThread) {
-        this.calculator =
-                new LatestWins<>("calculation", calculation::of, PAUSE, eventThread, this::receive);
+        this.calculator = new LatestWins<>("calculation", calculation::of, PAUSE, eventThread, this::receive);
     }
 
     /** Adds a listener; it hears of every change after it happened. */
@@ -63,7 +62,8 @@ final class Desk {
 
     /** Whether the results are those of the harness as it is. */
     boolean isCurrent() {
-        return analysis.isPresent() && harness().filter(now -> now == analysis.get().harness()).isPresent();
+        return analysis.isPresent()
+                && harness().filter(now -> now == analysis.get().harness()).isPresent();
     }
 
     CalculationStatus status() {

@@ -52,8 +52,7 @@ final class LatestWins<I, O> {
      * @param delivery runs the receiver on the thread that owns this object
      * @param receiver takes the outcome of the latest request
      */
-    LatestWins(
-            String name, Work<I, O> work, Duration pause, Executor delivery, Consumer<Outcome<I, O>> receiver) {
+    LatestWins(String name, Work<I, O> work, Duration pause, Executor delivery, Consumer<Outcome<I, O>> receiver) {
         this.work = work;
         this.pause = pause;
         this.delivery = delivery;

@@ -19,8 +19,7 @@ final class PreferenceNode implements PreferenceStore {
     private static final String RECENT = "recent.";
     private static final String FOLDER = "folder.";
     private static final String DIVIDER = "divider.";
-    private static final List<String> WINDOW =
-            List.of("window.x", "window.y", "window.width", "window.height");
+    private static final List<String> WINDOW = List.of("window.x", "window.y", "window.width", "window.height");
 
     private final java.util.prefs.Preferences node;
     private Preferences now;

@@ -28,7 +28,8 @@ record Readout(Harness harness, Optional<Analysis> analysis, Optional<StateId> s
     /** What a desk shows now; empty without a document. */
     static Optional<Readout> of(Desk desk) {
         return desk.harness()
-                .map(harness -> new Readout(harness, desk.analysis(), desk.view().state()));
+                .map(harness ->
+                        new Readout(harness, desk.analysis(), desk.view().state()));
     }
 
     /** Whether the results are those of the harness. */

@@ -45,7 +45,8 @@ record Selection(List<String> ids, List<String> path, Optional<Finding> finding,
 
     /** What is left of it in a changed harness. */
     Selection within(Harness harness) {
-        List<String> left = ids.stream().filter(id -> harness.element(id).isPresent()).toList();
+        List<String> left =
+                ids.stream().filter(id -> harness.element(id).isPresent()).toList();
         return left.equals(ids) ? this : new Selection(left, List.of(), Optional.empty(), false);
     }
 }
