@@ -22,7 +22,8 @@ final class BlockPaste {
     static Edit of(SheetModel<?> model, List<Integer> rows, List<Integer> columns, String block) {
         List<Edit> edits = new ArrayList<>();
         List<String> wrong = new ArrayList<>();
-        List<String> lines = block.replace("\r\n", "\n").replaceFirst("\n$", "").lines().toList();
+        List<String> lines =
+                block.replace("\r\n", "\n").replaceFirst("\n$", "").lines().toList();
         for (int k = 0; k < lines.size(); k++) {
             String[] cells = lines.get(k).split("\t", -1);
             for (int m = 0; m < cells.length; m++) {
@@ -33,8 +34,8 @@ final class BlockPaste {
                 try {
                     edits.add(model.parse(List.of(rows.get(k)), columns.get(m), cells[m]));
                 } catch (IllegalArgumentException unfit) {
-                    wrong.add(model.id(rows.get(k)) + " " + model.column(columns.get(m)).title() + ": "
-                            + unfit.getMessage());
+                    wrong.add(model.id(rows.get(k)) + " "
+                            + model.column(columns.get(m)).title() + ": " + unfit.getMessage());
                 }
             }
         }

@@ -27,13 +27,7 @@ record Column<R>(
         Optional<CellEdit<R>> edit,
         Function<R, Optional<Mark>> sample) {
 
-    Column(
-            String title,
-            String unit,
-            String tip,
-            int letters,
-            Function<R, CellText> cell,
-            Optional<CellEdit<R>> edit) {
+    Column(String title, String unit, String tip, int letters, Function<R, CellText> cell, Optional<CellEdit<R>> edit) {
         this(title, unit, tip, !unit.isEmpty(), letters, cell, edit, row -> Optional.empty());
     }
 

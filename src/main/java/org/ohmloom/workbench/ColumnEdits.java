@@ -20,10 +20,7 @@ final class ColumnEdits {
      * @param parse makes the edit
      */
     static <R, I> CellEdit<R> of(
-            Predicate<R> suits,
-            Function<R, String> start,
-            Function<R, I> id,
-            BiFunction<List<I>, String, Edit> parse) {
+            Predicate<R> suits, Function<R, String> start, Function<R, I> id, BiFunction<List<I>, String, Edit> parse) {
         return new CellEdit<>() {
             @Override
             public boolean suits(R row) {

@@ -35,9 +35,16 @@ final class ComponentSheet implements Sheet<ComponentSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Component", "Identity of the component", 10, row -> row.component().id().value()),
-                Column.text("Name", "What people call it", 26, row -> row.component().name()),
-                Column.text("Kind", "What it does", 20, row -> TradeWords.kind(row.component().device())),
+                Column.<Row>text("Component", "Identity of the component", 10, row -> row.component()
+                        .id()
+                        .value()),
+                Column.text("Name", "What people call it", 26, row -> row.component()
+                        .name()),
+                Column.text(
+                        "Kind",
+                        "What it does",
+                        20,
+                        row -> TradeWords.kind(row.component().device())),
                 Column.<Row>number("Rating", "A", "Rated current of a fuse or breaker; type 15 or 15 A", Row::rating)
                         .edited(ColumnEdits.<Row, ComponentId>of(
                                 row -> row.component().device() instanceof ProtectiveDevice,
@@ -58,7 +65,11 @@ final class ComponentSheet implements Sheet<ComponentSheet.Row> {
                         .part()
                         .map(ElementId::value)
                         .orElse("")),
-                Column.text("Existing", "Already in the vehicle", 8, row -> row.component().existing() ? "yes" : ""));
+                Column.text(
+                        "Existing",
+                        "Already in the vehicle",
+                        8,
+                        row -> row.component().existing() ? "yes" : ""));
     }
 
     @Override
@@ -70,7 +81,10 @@ final class ComponentSheet implements Sheet<ComponentSheet.Row> {
     }
 
     private static String zone(Component component, Readout readout) {
-        return component.zone().map(id -> readout.harness().zones().get(id).name()).orElse("");
+        return component
+                .zone()
+                .map(id -> readout.harness().zones().get(id).name())
+                .orElse("");
     }
 
     private static CellText needs(Component component, Readout readout) {

@@ -28,14 +28,23 @@ final class ConnectorSheet implements Sheet<ConnectorSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Connector", "Identity of the connector", 10, row -> row.connector().id().value()),
-                Column.text("Name", "What people call it", 28, row -> row.connector().name()),
+                Column.<Row>text("Connector", "Identity of the connector", 10, row -> row.connector()
+                        .id()
+                        .value()),
+                Column.text("Name", "What people call it", 28, row -> row.connector()
+                        .name()),
                 Column.text("Mates with", "Component or connector it plugs into", 26, Row::mates),
-                Column.<Row>number("Cavities", "", "Count of cavities", row -> CellText.of(
-                        row.connector().cavities().size())),
+                Column.<Row>number(
+                        "Cavities",
+                        "",
+                        "Count of cavities",
+                        row -> CellText.of(row.connector().cavities().size())),
                 Column.number("Wired", "", "Cavities with a wire in them", row -> CellText.of(row.wired())),
-                Column.<Row>number("Stands", "°C", "Highest temperature the housing stands", row -> CellText.of(
-                        row.connector().limitCelsius())),
+                Column.<Row>number(
+                        "Stands",
+                        "°C",
+                        "Highest temperature the housing stands",
+                        row -> CellText.of(row.connector().limitCelsius())),
                 Column.text("At", "Where it ends on the harness", 9, row -> row.connector()
                         .at()
                         .map(ElementId::value)
@@ -44,7 +53,11 @@ final class ConnectorSheet implements Sheet<ConnectorSheet.Row> {
                         .part()
                         .map(ElementId::value)
                         .orElse("")),
-                Column.text("Existing", "Already in the vehicle", 8, row -> row.connector().existing() ? "yes" : ""));
+                Column.text(
+                        "Existing",
+                        "Already in the vehicle",
+                        8,
+                        row -> row.connector().existing() ? "yes" : ""));
     }
 
     @Override

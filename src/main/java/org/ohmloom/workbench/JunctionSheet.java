@@ -42,11 +42,17 @@ final class JunctionSheet implements Sheet<JunctionSheet.Row> {
                 Column.text("Kind", "Splice or ground point", 13, Row::kind),
                 Column.text("Name", "What people call it", 30, Row::name),
                 Column.text("Where", "Chassis body, or place on the harness", 26, Row::place),
-                Column.<Row>number("Joint", "mΩ", "Resistance of the joint", row -> CellText.of(
-                        row.jointOhms() * MILLIOHMS_IN_AN_OHM)),
+                Column.<Row>number(
+                        "Joint",
+                        "mΩ",
+                        "Resistance of the joint",
+                        row -> CellText.of(row.jointOhms() * MILLIOHMS_IN_AN_OHM)),
                 Column.number("Wires", "", "Wires that meet there", row -> CellText.of(row.wires())),
-                Column.number("Volts", "V", "Mean voltage against the first source's negative", row -> CellText.of(
-                        row.volts())));
+                Column.number(
+                        "Volts",
+                        "V",
+                        "Mean voltage against the first source's negative",
+                        row -> CellText.of(row.volts())));
     }
 
     @Override

@@ -44,8 +44,11 @@ final class LoadSheet implements Sheet<LoadSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Load", "Identity of the load", 8, row -> row.component().id().value()),
-                Column.text("Name", "What people call it", 22, row -> row.component().name()),
+                Column.<Row>text("Load", "Identity of the load", 8, row -> row.component()
+                        .id()
+                        .value()),
+                Column.text("Name", "What people call it", 22, row -> row.component()
+                        .name()),
                 Column.text("Kind", "How its current follows its voltage", 15, row -> TradeWords.kind(row.load())),
                 Column.<Row>number(
                                 "Rated",
@@ -54,17 +57,24 @@ final class LoadSheet implements Sheet<LoadSheet.Row> {
                                 row -> CellText.of(row.load().draw().ratedAmps()))
                         .edited(ColumnEdits.<Row, ComponentId>of(
                                 row -> true,
-                                row -> CellText.of(row.load().draw().ratedAmps()).exact() + " A",
+                                row -> CellText.of(row.load().draw().ratedAmps())
+                                                .exact() + " A",
                                 row -> row.component().id(),
                                 TypedEdits::current)),
-                Column.number("Rated at", "V", "Voltage the rating was given at", row -> CellText.of(
-                        row.load().draw().ratedVolts())),
+                Column.number(
+                        "Rated at",
+                        "V",
+                        "Voltage the rating was given at",
+                        row -> CellText.of(row.load().draw().ratedVolts())),
                 Column.number("Current", "A", "Mean current it draws", row -> row.number(LoadVolts::amps)),
                 Column.number("Volts", "V", "Mean voltage at its terminals", row -> row.number(LoadVolts::volts)),
-                Column.number("Feed drop", "V", "Lost between source and load", row -> row.number(
-                        LoadVolts::feedDropVolts)),
-                Column.number("Return drop", "V", "Lost between load and source", row -> row.number(
-                        LoadVolts::returnDropVolts)),
+                Column.number(
+                        "Feed drop", "V", "Lost between source and load", row -> row.number(LoadVolts::feedDropVolts)),
+                Column.number(
+                        "Return drop",
+                        "V",
+                        "Lost between load and source",
+                        row -> row.number(LoadVolts::returnDropVolts)),
                 Column.number("Drop", "V", "Feed and return together while everything switched is on", Row::drop),
                 Column.number("Allowed", "V", "What it may lose", row -> row.number(LoadVolts::limitVolts)),
                 Column.text("State", "Operating state these numbers are of", 18, Row::state));

@@ -88,7 +88,8 @@ final class SheetModel<R> extends AbstractTableModel {
     Edit parse(List<Integer> chosen, int column, String typed) {
         CellEdit<R> edit = columns.get(column)
                 .edit()
-                .orElseThrow(() -> new IllegalArgumentException(columns.get(column).title() + " cannot be edited here"));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(columns.get(column).title() + " cannot be edited here"));
         List<R> suited = chosen.stream().map(rows::get).filter(edit::suits).toList();
         if (suited.isEmpty()) {
             throw new IllegalArgumentException(columns.get(column).title() + " cannot be edited in these rows");

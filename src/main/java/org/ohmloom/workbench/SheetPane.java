@@ -43,6 +43,7 @@ final class SheetPane<R> extends JPanel {
             }
         });
         JScrollPane scroll = new JScrollPane(table);
+        scroll.setColumnHeaderView(table.getTableHeader());
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.putClientProperty(FlatClientProperties.SCROLL_PANE_SMOOTH_SCROLLING, Boolean.TRUE);
         add(scroll, "grow, push");
@@ -60,7 +61,9 @@ final class SheetPane<R> extends JPanel {
     void show(java.util.Optional<Readout> readout) {
         quietly(() -> {
             List<String> before = selectedIds();
-            model.show(readout.map(sheet::rows).orElse(List.of()), readout.isEmpty() || readout.get().isCurrent());
+            model.show(
+                    readout.map(sheet::rows).orElse(List.of()),
+                    readout.isEmpty() || readout.get().isCurrent());
             if (!selectedIds().equals(before)) {
                 selectRows(before, false);
             }

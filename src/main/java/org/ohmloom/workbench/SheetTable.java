@@ -52,7 +52,8 @@ final class SheetTable extends JTable {
 
     /** Shows only rows that hold all the words. */
     void filter(String words) {
-        List<String> wanted = List.of(words.strip().toLowerCase(java.util.Locale.ROOT).split("\\s+"));
+        List<String> wanted =
+                List.of(words.strip().toLowerCase(java.util.Locale.ROOT).split("\\s+"));
         sorter.setRowFilter(
                 words.isBlank()
                         ? null
@@ -97,22 +98,27 @@ final class SheetTable extends JTable {
 
     @Override
     protected JTableHeader createDefaultTableHeader() {
-        return new JTableHeader(columnModel) {
+        JTableHeader header = new JTableHeader(columnModel) {
             private static final long serialVersionUID = 1L;
 
             @Override
             public @Nullable String getToolTipText(MouseEvent event) {
                 int index = columnAtPoint(event.getPoint());
-                return index < 0 ? null : sheet.column(convertColumnIndexToModel(index)).tip();
+                return index < 0
+                        ? null
+                        : sheet.column(convertColumnIndexToModel(index)).tip();
             }
         };
+        header.setDefaultRenderer(new HeadRenderer());
+        return header;
     }
 
     private void setColumnWidths() {
         int letter = getFontMetrics(getFont()).charWidth('n');
         for (int k = 0; k < sheet.getColumnCount(); k++) {
             TableColumn column = getColumnModel().getColumn(k);
-            int letters = Math.max(sheet.column(k).letters(), sheet.column(k).head().length());
+            int letters =
+                    Math.max(sheet.column(k).letters(), sheet.column(k).head().length());
             column.setPreferredWidth(letters * letter + UIScale.scale(20));
         }
     }

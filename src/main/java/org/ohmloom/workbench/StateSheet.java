@@ -59,14 +59,22 @@ final class StateSheet implements Sheet<StateSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("State", "Identity of the operating state", 12, row -> row.state().id().value()),
-                Column.text("Name", "What people call it", 30, row -> row.state().name()),
-                Column.text("Engine", "What the engine does", 10, row -> TradeWords.engine(row.state().mode())),
+                Column.<Row>text("State", "Identity of the operating state", 12, row -> row.state()
+                        .id()
+                        .value()),
+                Column.text(
+                        "Name", "What people call it", 30, row -> row.state().name()),
+                Column.text(
+                        "Engine",
+                        "What the engine does",
+                        10,
+                        row -> TradeWords.engine(row.state().mode())),
                 Column.<Row>number("Set on", "", "Switches, outputs and loads set on", row -> CellText.of(row.on())),
                 new Column<Row>("Solution", "", "How far the solution got", 14, Row::status, Optional.empty()),
                 Column.number("From sources", "A", "Current the sources give together, mean", Row::given),
                 Column.number("Worst drop", "V", "Largest drop of any load, everything switched on", Row::worstDrop),
-                Column.<Row>number("Imbalance", "A", "Largest sum of currents at a point, computed anew", row -> row.solution()
+                Column.<Row>number(
+                        "Imbalance", "A", "Largest sum of currents at a point, computed anew", row -> row.solution()
                                 .map(found -> CellText.of(found.residualAmps()))
                                 .orElse(CellText.EMPTY)));
     }

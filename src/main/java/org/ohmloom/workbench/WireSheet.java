@@ -89,7 +89,9 @@ final class WireSheet implements Sheet<WireSheet.Row> {
             OptionalDouble limit = rating.flatMap(WireRating::ampacity)
                     .map(each -> OptionalDouble.of(each.limitCelsius()))
                     .orElse(OptionalDouble.empty());
-            return text.number().isPresent() && limit.isPresent() && text.number().getAsDouble() > limit.getAsDouble()
+            return text.number().isPresent()
+                            && limit.isPresent()
+                            && text.number().getAsDouble() > limit.getAsDouble()
                     ? text.in(Tone.ERROR).saying("Hotter than its insulation stands")
                     : text;
         }
@@ -107,10 +109,11 @@ final class WireSheet implements Sheet<WireSheet.Row> {
             }
             Optional<Gauge> needed = choice.get().gauge();
             if (needed.isEmpty()) {
-                return CellText.of("none serves", Double.MAX_VALUE).in(Tone.ERROR).saying(reason());
+                return CellText.of("none serves", Double.MAX_VALUE)
+                        .in(Tone.ERROR)
+                        .saying(reason());
             }
-            CellText text = CellText.of(
-                    TradeWords.size(needed), needed.get().nominalAreaMm2());
+            CellText text = CellText.of(TradeWords.size(needed), needed.get().nominalAreaMm2());
             boolean small = wire.gauge()
                     .filter(own -> own.nominalAreaMm2() < needed.get().nominalAreaMm2() * 0.999)
                     .isPresent();
@@ -118,7 +121,9 @@ final class WireSheet implements Sheet<WireSheet.Row> {
         }
 
         private String reason() {
-            return choice.map(ConductorChoice::governing).map(Requirement::reason).orElse("");
+            return choice.map(ConductorChoice::governing)
+                    .map(Requirement::reason)
+                    .orElse("");
         }
     }
 
@@ -130,8 +135,11 @@ final class WireSheet implements Sheet<WireSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Wire", "Identity of the wire", 7, row -> row.wire().id().value()),
-                Column.text("From", "Where it starts", 11, row -> row.wire().from().text()),
+                Column.<Row>text("Wire", "Identity of the wire", 7, row -> row.wire()
+                        .id()
+                        .value()),
+                Column.text(
+                        "From", "Where it starts", 11, row -> row.wire().from().text()),
                 Column.text("To", "Where it ends", 11, row -> row.wire().to().text()),
                 new Column<>(
                         "Conductor",
@@ -144,7 +152,11 @@ final class WireSheet implements Sheet<WireSheet.Row> {
                                 row -> row.wire().gauge().map(TradeWords::size).orElse(""),
                                 row -> row.wire().id(),
                                 TypedEdits::conductor))),
-                Column.number("Length", "m", "Type 1.5, 1,5 m or 10 ft; nothing takes the length of the route", Row::length)
+                Column.number(
+                                "Length",
+                                "m",
+                                "Type 1.5, 1,5 m or 10 ft; nothing takes the length of the route",
+                                Row::length)
                         .edited(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
                                 row -> true,
                                 row -> row.wire().lengthMetres().isPresent()
@@ -152,8 +164,11 @@ final class WireSheet implements Sheet<WireSheet.Row> {
                                         : "",
                                 row -> row.wire().id(),
                                 TypedEdits::length)),
-                Column.<Row>text("Carries", "What it carries", 17, row -> TradeWords.signal(row.wire()
-                                .signalClass()))
+                Column.<Row>text(
+                                "Carries",
+                                "What it carries",
+                                17,
+                                row -> TradeWords.signal(row.wire().signalClass()))
                         .with(row -> Optional.of(Samples.line(row.wire().signalClass()))),
                 Column.<Row>text("Colour", "Insulation colour, letters of IEC 60757", 9, row -> row.wire()
                                 .colour()
