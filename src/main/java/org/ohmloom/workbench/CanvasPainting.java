@@ -117,8 +117,8 @@ final class CanvasPainting {
         try {
             own.transform(transform.affine());
             double px = 1 / transform.scale();
-            Color halo = new Color(
-                    colour.getRed(), colour.getGreen(), colour.getBlue(), (int) Math.round(255 * strength));
+            Color halo =
+                    new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), (int) Math.round(255 * strength));
             for (Item item : scene.itemsOf(id)) {
                 Mark mark = item.mark();
                 if (mark instanceof Line line) {

@@ -18,17 +18,18 @@ import org.ohmloom.review.Finding;
 /** Paints a finding: its sign, its sentence in as many lines as it needs, below it subjects and source. */
 final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
 
-    private final JPanel card = new JPanel(new MigLayout("insets 7 10 7 10, gap 0, fillx, wrap 2", "[]8[grow,fill]")) {
-        private static final long serialVersionUID = 1L;
+    private final JPanel card =
+            new CellPanel(new MigLayout("insets 7 10 7 10, gap 0, fillx, wrap 2", "[]8[grow,fill]")) {
+                private static final long serialVersionUID = 1L;
 
-        @Override
-        protected void paintComponent(Graphics g) {
-            super.paintComponent(g);
-            g.setColor(Tone.colour("Table.gridColor"));
-            g.fillRect(0, getHeight() - 1, getWidth(), 1);
-        }
-    };
-    private final JPanel headingPane = new JPanel(new MigLayout("insets 6 10 5 10, fillx"));
+                @Override
+                protected void paintComponent(Graphics g) {
+                    super.paintComponent(g);
+                    g.setColor(Tone.colour("Table.gridColor"));
+                    g.fillRect(0, getHeight() - 1, getWidth(), 1);
+                }
+            };
+    private final JPanel headingPane = new CellPanel(new MigLayout("insets 6 10 5 10, fillx"));
     private final JLabel heading = new JLabel();
     private final JLabel sign = new JLabel();
     private final JTextArea message = text();
@@ -44,7 +45,11 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
 
     @Override
     public Component getListCellRendererComponent(
-            JList<? extends FindingsModel.Row> list, FindingsModel.Row row, int index, boolean selected, boolean focus) {
+            JList<? extends FindingsModel.Row> list,
+            FindingsModel.Row row,
+            int index,
+            boolean selected,
+            boolean focus) {
         if (row.isHeading()) {
             heading.setText(FindingsModel.plural(row.severity()) + "  " + row.count());
             heading.setForeground(SeverityIcon.tone(row.severity()).colour());
@@ -76,7 +81,8 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
 
     private static String line(Finding finding) {
         String subjects = String.join(", ", finding.subjects());
-        String fix = finding.fix().isPresent() ? "  ·  fix: " + finding.fix().get().label() : "";
+        String fix =
+                finding.fix().isPresent() ? "  ·  fix: " + finding.fix().get().label() : "";
         String accepted = finding.isOpen() ? "" : "  ·  accepted";
         return subjects + "  ·  " + finding.source() + fix + accepted;
     }

@@ -20,8 +20,7 @@ final class FindingSections {
                 finding.message(),
                 SeverityIcon.tone(finding.severity())));
         List<Fact> facts = new ArrayList<>();
-        finding.values()
-                .forEach((name, quantity) -> facts.add(Fact.of(RecordFacts.words(name), quantity.text())));
+        finding.values().forEach((name, quantity) -> facts.add(Fact.of(RecordFacts.words(name), quantity.text())));
         facts.add(Fact.of("About", String.join(", ", finding.subjects())));
         facts.add(Fact.of("Source", finding.source()));
         facts.add(Fact.of("Rule", finding.rule()));

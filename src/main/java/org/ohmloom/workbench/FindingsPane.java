@@ -115,8 +115,7 @@ final class FindingsPane extends JPanel {
     }
 
     private static Component cautions() {
-        JLabel line = new JLabel(
-                "<html>" + Cautions.SHORT + "</html>");
+        JLabel line = new JLabel("<html>" + Cautions.SHORT + "</html>");
         line.setToolTipText("<html>" + String.join("<br>", Cautions.ALL) + "</html>");
         line.setBorder(BorderFactory.createEmptyBorder(5, 10, 5, 10));
         line.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft; font: -1");
@@ -135,10 +134,11 @@ final class FindingsPane extends JPanel {
         List<Finding> findings = desk.analysis().map(Analysis::findings).orElse(List.of());
         Set<Severity> shown = EnumSet.noneOf(Severity.class);
         filters.forEach((severity, button) -> {
-            long count = findings.stream().filter(each -> each.severity() == severity).count();
+            long count = findings.stream()
+                    .filter(each -> each.severity() == severity)
+                    .count();
             button.setText(String.valueOf(count));
-            button.getAccessibleContext()
-                    .setAccessibleName(FindingsModel.plural(severity) + ": " + count);
+            button.getAccessibleContext().setAccessibleName(FindingsModel.plural(severity) + ": " + count);
             if (button.isSelected()) {
                 shown.add(severity);
             }
@@ -154,7 +154,9 @@ final class FindingsPane extends JPanel {
         showSelection();
         boolean empty = wanted.isEmpty();
         nothing.setText(
-                desk.analysis().isEmpty() ? "" : findings.isEmpty() ? "Nothing to complain about" : "All are filtered out");
+                desk.analysis().isEmpty()
+                        ? ""
+                        : findings.isEmpty() ? "Nothing to complain about" : "All are filtered out");
         ((java.awt.CardLayout) middle.getLayout()).show(middle, empty ? "nothing" : "list");
     }
 

@@ -18,18 +18,25 @@ final class HarnessSummary {
     static Inspection of(Readout readout) {
         Harness harness = readout.harness();
         List<Section> sections = new ArrayList<>();
-        readout.analysis().ifPresent(results -> sections.add(new Facts(
-                "Results",
-                List.of(
-                        Fact.of("Wires to make", String.valueOf(results.totals().wires())),
-                        Fact.of("Length of them", Formats.metres(results.totals().lengthMetres())),
-                        Fact.of("Copper", Formats.kilograms(results.totals().copperKg())),
-                        Fact.of(
-                                "Connectors to fit",
-                                String.valueOf(results.totals().connectors())),
-                        Fact.of(
-                                "Largest drop of a load",
-                                Formats.volts(results.totals().worstDropVolts()))))));
+        readout.analysis()
+                .ifPresent(results -> sections.add(new Facts(
+                        "Results",
+                        List.of(
+                                Fact.of(
+                                        "Wires to make",
+                                        String.valueOf(results.totals().wires())),
+                                Fact.of(
+                                        "Length of them",
+                                        Formats.metres(results.totals().lengthMetres())),
+                                Fact.of(
+                                        "Copper",
+                                        Formats.kilograms(results.totals().copperKg())),
+                                Fact.of(
+                                        "Connectors to fit",
+                                        String.valueOf(results.totals().connectors())),
+                                Fact.of(
+                                        "Largest drop of a load",
+                                        Formats.volts(results.totals().worstDropVolts()))))));
         DesignRules rules = harness.rules();
         sections.add(new Facts(
                 "Judged by",
@@ -43,7 +50,8 @@ final class HarnessSummary {
         harness.notes().all().forEach(note -> sections.add(new Prose("Note", note.text(), Tone.PLAIN)));
         return new Inspection(
                 harness.titleBlock().title(),
-                harness.titleBlock().number() + ", revision " + harness.titleBlock().currentRevision(),
+                harness.titleBlock().number() + ", revision "
+                        + harness.titleBlock().currentRevision(),
                 sections);
     }
 }

@@ -69,18 +69,17 @@ final class InspectionView {
                 "insets 0, fillx, gapy 3, gapx 10, wrap " + count,
                 numbers ? "[grow,fill]" + "[right]".repeat(count - 1) : "[]" + "[grow,fill]".repeat(count - 1)));
         for (String head : grid.heads()) {
-            JLabel label = new JLabel(head, numbers && head != grid.heads().get(0)
-                    ? SwingConstants.TRAILING
-                    : SwingConstants.LEADING);
+            JLabel label = new JLabel(
+                    head, numbers && head != grid.heads().get(0) ? SwingConstants.TRAILING : SwingConstants.LEADING);
             label.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft; font: -1");
-            pane.add(label, "wmin 0");
+            pane.add(label, numbers ? "" : "wmin 0");
         }
         for (java.util.List<String> row : grid.rows()) {
             for (int k = 0; k < count; k++) {
                 JComponent cell = numbers && k > 0
                         ? new JLabel(row.get(k), SwingConstants.TRAILING)
                         : WrappedText.of(row.get(k), "Label.foreground", 0);
-                pane.add(cell, numbers && k > 0 ? "aligny top" : "aligny top, growx, wmin 24");
+                pane.add(cell, numbers && k > 0 ? "aligny top" : "aligny top, growx, wmin " + (numbers ? 60 : 24));
             }
         }
         return pane;

@@ -77,28 +77,29 @@ final class Inspector {
                 .orElse(readout.rating(wire.id())
                         .map(rating -> "size open, " + TradeWords.size(rating.gauge()) + " serves")
                         .orElse("size open"));
-        String subtitle =
-                "Wire, " + TradeWords.signal(wire.signalClass()) + ", " + size + "\n" + wire.from().text() + "  to  "
-                        + wire.to().text();
+        String subtitle = "Wire, " + TradeWords.signal(wire.signalClass()) + ", " + size + "\n"
+                + wire.from().text() + "  to  " + wire.to().text();
         return new Inspection(wire.id().value(), subtitle, sections);
     }
 
     private List<Fact> worst(WireRating rating) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(
-                "State", rating.worstState().map(readout::stateName).orElse("")));
+        facts.add(Fact.of("State", rating.worstState().map(readout::stateName).orElse("")));
         boolean over = rating.ampacity()
                 .filter(limit -> rating.worstAmps() > limit.limitAmps())
                 .isPresent();
         facts.add(new Fact("Current, RMS", Formats.amps(rating.worstAmps()), over ? Tone.ERROR : Tone.PLAIN));
         facts.add(Fact.of(
-                "May carry", rating.ampacity().map(limit -> Formats.amps(limit.limitAmps())).orElse("")));
+                "May carry",
+                rating.ampacity().map(limit -> Formats.amps(limit.limitAmps())).orElse("")));
         facts.add(Fact.of("Drop", Formats.volts(rating.worstDropVolts())));
         facts.add(Fact.of("Heat", Formats.watts(rating.worstWatts())));
         facts.add(Fact.of("Temperature", Formats.celsius(rating.celsius())));
-        facts.add(Fact.of("Insulation stands", rating.ampacity()
-                .map(limit -> Formats.celsius(limit.limitCelsius()))
-                .orElse("")));
+        facts.add(Fact.of(
+                "Insulation stands",
+                rating.ampacity()
+                        .map(limit -> Formats.celsius(limit.limitCelsius()))
+                        .orElse("")));
         facts.add(Fact.of("Resistance", Formats.ohms(rating.ohms())));
         rating.resistance().ifPresent(row -> facts.add(Fact.of("Resistance from", row.text())));
         rating.ampacity().ifPresent(limit -> facts.addAll(ampacity(limit)));
@@ -108,9 +109,13 @@ final class Inspector {
     private static List<Fact> ampacity(Ampacity limit) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(
-                "Table value", Formats.amps(limit.base().value()) + ", " + limit.base().citation().text()));
-        limit.factors().forEach(factor -> facts.add(Fact.of(
-                "Times " + Formats.number(factor.ratio()), factor.name() + ", " + factor.citation().text())));
+                "Table value",
+                Formats.amps(limit.base().value()) + ", "
+                        + limit.base().citation().text()));
+        limit.factors()
+                .forEach(factor -> facts.add(Fact.of(
+                        "Times " + Formats.number(factor.ratio()),
+                        factor.name() + ", " + factor.citation().text())));
         return facts;
     }
 
@@ -132,16 +137,14 @@ final class Inspector {
 
     private Inspection component(Component component) {
         List<Section> sections = new ArrayList<>();
-        readout.analysis()
-                .map(results -> results.devices().get(component.id()))
-                .ifPresent(choice -> {
-                    String rating = choice.ratingAmps().isPresent()
-                            ? Formats.amps(choice.ratingAmps().getAsDouble())
-                            : "no rating serves";
-                    Reason reason =
-                            new Reason(rating, choice.reason(), choice.citation().text(), true);
-                    sections.add(new Reasons("Why " + rating, List.of(reason)));
-                });
+        readout.analysis().map(results -> results.devices().get(component.id())).ifPresent(choice -> {
+            String rating = choice.ratingAmps().isPresent()
+                    ? Formats.amps(choice.ratingAmps().getAsDouble())
+                    : "no rating serves";
+            Reason reason =
+                    new Reason(rating, choice.reason(), choice.citation().text(), true);
+            sections.add(new Reasons("Why " + rating, List.of(reason)));
+        });
         sections.add(
                 component.device() instanceof Load
                         ? StateGrids.load(readout, component.id())
@@ -166,9 +169,11 @@ final class Inspector {
     private String wiresAt(Component component, String terminal) {
         List<WireEnd> ends = new ArrayList<>(List.of(new WireEnd.AtTerminal(component.id(), terminal)));
         readout.harness().connectors().all().stream()
-                .filter(connector -> connector.component().filter(component.id()::equals).isPresent())
+                .filter(connector ->
+                        connector.component().filter(component.id()::equals).isPresent())
                 .forEach(connector -> connector.cavities().stream()
-                        .filter(cavity -> cavity.terminal().filter(terminal::equals).isPresent())
+                        .filter(cavity ->
+                                cavity.terminal().filter(terminal::equals).isPresent())
                         .forEach(cavity -> ends.add(new WireEnd.AtCavity(connector.id(), cavity.name()))));
         return wires(ends);
     }
@@ -187,7 +192,9 @@ final class Inspector {
                         cavity.name(),
                         cavity.terminal().orElse(""),
                         wires(List.of(new WireEnd.AtCavity(connector.id(), cavity.name()))),
-                        cavity.contact().map(contact -> contact.value()).orElse(cavity.plug().isPresent() ? "plug" : "")))
+                        cavity.contact()
+                                .map(contact -> contact.value())
+                                .orElse(cavity.plug().isPresent() ? "plug" : "")))
                 .toList();
         return new Inspection(
                 connector.id().value(),
@@ -248,8 +255,9 @@ final class Inspector {
             List<List<String>> rows = new ArrayList<>();
             state.sources().forEach((id, on) -> rows.add(List.of(id.value(), on ? "on" : "off")));
             state.components().forEach((id, setting) -> rows.add(List.of(id.value(), SettingWords.of(setting))));
-            state.outputs().forEach((pin, setting) -> rows.add(List.of(
-                    pin.unit() + "." + pin.pin(), SettingWords.of(setting))));
+            state.outputs()
+                    .forEach((pin, setting) ->
+                            rows.add(List.of(pin.unit() + "." + pin.pin(), SettingWords.of(setting))));
             sections.add(new Grid("Set", List.of("What", "How"), rows));
             return new Inspection(state.id().value(), state.name() + "\nOperating state", sections);
         }

@@ -53,8 +53,8 @@ final class InspectorPane extends JPanel {
     /** What is shown now. */
     Optional<Inspection> inspection() {
         Optional<Readout> readout = Readout.of(desk);
-        Optional<Inspection> element = readout.flatMap(
-                numbers -> desk.selection().lead().flatMap(id -> new Inspector(numbers).of(id)));
+        Optional<Inspection> element =
+                readout.flatMap(numbers -> desk.selection().lead().flatMap(id -> new Inspector(numbers).of(id)));
         return desk.selection()
                 .finding()
                 .map(finding -> {
@@ -71,7 +71,9 @@ final class InspectorPane extends JPanel {
 
     private void showSelected(boolean fromTop) {
         content.removeAll();
-        inspection().ifPresent(shown -> InspectionView.fill(content, shown, desk.isCurrent()));
+        inspection()
+                .ifPresent(shown ->
+                        InspectionView.fill(content, shown, desk.analysis().isEmpty() || desk.isCurrent()));
         content.revalidate();
         content.repaint();
         if (fromTop) {

@@ -116,8 +116,8 @@ final class LayoutCanvas extends JComponent implements Accessible {
     /** Shows the whole scene. */
     void fit() {
         fitted = true;
-        scene.ifPresent(shown -> move(
-                ViewTransform.fitting(shown.extent(), getWidth(), getHeight(), UIScale.scale(MARGIN)), true));
+        scene.ifPresent(shown ->
+                move(ViewTransform.fitting(shown.extent(), getWidth(), getHeight(), UIScale.scale(MARGIN)), true));
     }
 
     /** Larger or smaller about the middle. */
@@ -158,7 +158,8 @@ final class LayoutCanvas extends JComponent implements Accessible {
     List<String> under(int xPx, int yPx) {
         Point point = transform.toScene(xPx, yPx);
         double tolerance = UIScale.scale((float) TOLERANCE) / transform.scale();
-        return scene.map(shown -> shown.hit(point.xMm(), point.yMm(), tolerance)).orElse(List.of());
+        return scene.map(shown -> shown.hit(point.xMm(), point.yMm(), tolerance))
+                .orElse(List.of());
     }
 
     void hover(Optional<String> id) {

@@ -66,7 +66,8 @@ final class LayoutPane extends JPanel {
                     ask();
                 }
             }
-            case SELECTION -> canvas.select(picking ? Selection.of(desk.selection().ids()) : desk.selection());
+            case SELECTION -> canvas.select(
+                    picking ? Selection.of(desk.selection().ids()) : desk.selection());
             case MESSAGE -> {}
         }
     }

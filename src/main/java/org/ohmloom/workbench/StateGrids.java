@@ -23,10 +23,9 @@ final class StateGrids {
 
     /** Currents and drop of a wire or another branch. */
     static Inspection.Grid branch(Readout readout, BranchId branch) {
-        return grid(
-                readout,
-                List.of("State", "Mean A", "RMS A", "On A", "Drop V", "Heat W"),
-                solution -> solution.flow(branch).map(flow -> flow(flow, solution)));
+        return grid(readout, List.of("State", "Mean A", "RMS A", "On A", "Drop V", "Heat W"), solution -> solution.flow(
+                        branch)
+                .map(flow -> flow(flow, solution)));
     }
 
     /** What reaches a load. */

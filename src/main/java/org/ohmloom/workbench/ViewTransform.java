@@ -33,8 +33,7 @@ record ViewTransform(double scale, double xPx, double yPx) {
 
     /** The same scale with a point in the middle. */
     ViewTransform centredOn(Point centre, double widthPx, double heightPx) {
-        return new ViewTransform(
-                scale, widthPx / 2 - centre.xMm() * scale, heightPx / 2 - centre.yMm() * scale);
+        return new ViewTransform(scale, widthPx / 2 - centre.xMm() * scale, heightPx / 2 - centre.yMm() * scale);
     }
 
     /** Larger or smaller by a factor; what lies under a pixel stays under it. */

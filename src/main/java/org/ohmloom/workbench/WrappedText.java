@@ -5,6 +5,7 @@ import java.awt.Insets;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** A text that takes as many lines as its width asks for; it can be marked and copied with the mouse. */
 final class WrappedText extends JTextArea {
@@ -12,7 +13,11 @@ final class WrappedText extends JTextArea {
     private static final long serialVersionUID = 1L;
 
     private WrappedText(String text) {
-        super(text);
+        // A caret that follows the text would scroll the pane around it.
+        if (getCaret() instanceof DefaultCaret caret) {
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
+        setText(text);
         setEditable(false);
         setFocusable(false);
         setLineWrap(true);
