@@ -11,7 +11,7 @@ import net.miginfocom.swing.MigLayout;
 /** Paints a command with its keys; one that is not ready in grey. */
 final class CommandRenderer implements ListCellRenderer<Command> {
 
-    private final JPanel row = new JPanel(new MigLayout("insets 5 8 5 8, fillx", "[grow]10[right]"));
+    private final JPanel row = new CellPanel(new MigLayout("insets 5 8 5 8, fillx", "[grow]10[right]"));
     private final JLabel name = new JLabel();
     private final JLabel keys = new JLabel();
 

@@ -23,8 +23,7 @@ final class NextPane extends Command {
 
     @Override
     void run() {
-        Component owner =
-                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         int at = -1;
         for (int k = 0; k < targets.size(); k++) {
             JComponent target = targets.get(k).get();

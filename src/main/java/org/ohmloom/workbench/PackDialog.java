@@ -44,8 +44,7 @@ final class PackDialog extends JDialog {
     private final JButton write = new JButton("Write build pack");
     private final JButton cancel = new JButton("Cancel");
 
-    private PackDialog(
-            Window parent, Desk desk, Analysis analysis, Prompts prompts, PreferenceStore preferences) {
+    private PackDialog(Window parent, Desk desk, Analysis analysis, Prompts prompts, PreferenceStore preferences) {
         super(parent, "Build pack", Dialog.ModalityType.DOCUMENT_MODAL);
         this.desk = desk;
         this.prompts = prompts;
@@ -136,8 +135,7 @@ final class PackDialog extends JDialog {
         }
         preferences.change(before -> before.withFolder(FOLDER, parent(target)));
         setBusy(true);
-        export.start(
-                target, new PackOptions(chosen(), (Paper) paper.getSelectedItem(), monochrome.isSelected()));
+        export.start(target, new PackOptions(chosen(), (Paper) paper.getSelectedItem(), monochrome.isSelected()));
     }
 
     private static Path parent(Path target) {

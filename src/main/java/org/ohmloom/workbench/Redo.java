@@ -25,7 +25,8 @@ final class Redo extends Command {
 
     @Override
     void refresh() {
-        Optional<String> label = bench.desk().document().flatMap(document -> document.session().redoLabel());
+        Optional<String> label =
+                bench.desk().document().flatMap(document -> document.session().redoLabel());
         putValue(NAME, label.map(text -> "Redo " + text).orElse("Redo"));
         setReady(label.isPresent(), "nothing to bring back");
     }

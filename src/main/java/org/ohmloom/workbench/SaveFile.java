@@ -25,7 +25,11 @@ final class SaveFile extends Command {
     @Override
     void refresh() {
         boolean open = bench.desk().document().isPresent();
-        boolean changed = bench.desk().document().filter(document -> document.session().isChanged() || document.file().isEmpty()).isPresent();
+        boolean changed = bench.desk()
+                .document()
+                .filter(document ->
+                        document.session().isChanged() || document.file().isEmpty())
+                .isPresent();
         setReady(changed, open ? "nothing has changed" : "no harness is open");
     }
 }

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench;
 
-
 /** Draws every wire in its bundle, or the bundles alone. */
 final class ShowWires extends Command {
 
@@ -16,8 +15,13 @@ final class ShowWires extends Command {
 
     @Override
     void run() {
-        bench.desk().show(bench.desk().view().withOptions(
-                bench.desk().view().options().withWires(!bench.desk().view().options().wires())));
+        bench.desk()
+                .show(bench.desk()
+                        .view()
+                        .withOptions(bench.desk()
+                                .view()
+                                .options()
+                                .withWires(!bench.desk().view().options().wires())));
     }
 
     @Override

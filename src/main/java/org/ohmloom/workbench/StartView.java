@@ -28,12 +28,14 @@ final class StartView extends JPanel {
         this.filing = filing;
         this.preferences = preferences;
         setName("start");
-        JPanel page = new JPanel(
-                new MigLayout("insets 34 40 30 40, wrap 2, gapx 44, gapy 0", "[360!,fill]44[420!,fill]", "push[][][][]push"));
+        JPanel page = new JPanel(new MigLayout(
+                "insets 34 40 30 40, wrap 2, gapx 44, gapy 0", "[360!,fill]44[420!,fill]", "push[][][][]push"));
         JLabel name = new JLabel("Ohmloom");
         name.putClientProperty(FlatClientProperties.STYLE, "font: semibold +18");
         page.add(name, "span");
-        page.add(soft("Electrical harnesses of vehicles, boats and machines: currents, drops, sizes, build pack"), "span, gaptop 2, gapbottom 26");
+        page.add(
+                soft("Electrical harnesses of vehicles, boats and machines: currents, drops, sizes, build pack"),
+                "span, gaptop 2, gapbottom 26");
         page.add(files(), "aligny top");
         page.add(examples(), "aligny top");
         page.add(cautions(), "span, growx, gaptop 26");
@@ -54,7 +56,10 @@ final class StartView extends JPanel {
             recent.add(open);
         }
         if (files.isEmpty()) {
-            recent.add(soft("None yet. Drop a harness file on this window, or try an example."));
+            recent.add(
+                    WrappedText.of(
+                            "None yet. Drop a harness file on this window, or try an example.", "Ohmloom.soft", 0),
+                    "wmin 0");
         }
         recent.revalidate();
         recent.repaint();
@@ -64,7 +69,9 @@ final class StartView extends JPanel {
         JPanel pane = column("");
         JButton open = new JButton(book.get("open-file"));
         open.setText("Open a harness file…");
-        open.putClientProperty(FlatClientProperties.STYLE, "default: true; margin: 7,14,7,14");
+        open.putClientProperty(
+                FlatClientProperties.STYLE,
+                "background: $Button.default.background; foreground: $Button.default.foreground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground; margin: 7,14,7,14");
         pane.add(open, "growx 0, gapbottom 18");
         pane.add(PaneTitle.of("Opened last"), "gapbottom 4");
         pane.add(recent);

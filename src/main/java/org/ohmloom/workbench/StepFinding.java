@@ -43,7 +43,10 @@ final class StepFinding extends Command {
 
     @Override
     void refresh() {
-        boolean any = desk.analysis().map(Analysis::findings).filter(all -> !all.isEmpty()).isPresent();
+        boolean any = desk.analysis()
+                .map(Analysis::findings)
+                .filter(all -> !all.isEmpty())
+                .isPresent();
         setReady(any, "there are no findings");
     }
 }

@@ -10,7 +10,10 @@ final class StopCalculating extends Command {
     private final transient Bench bench;
 
     StopCalculating(Bench bench) {
-        super("stop-calculating", "Stop calculating", "Stop the calculation under way; older numbers stay and are marked");
+        super(
+                "stop-calculating",
+                "Stop calculating",
+                "Stop the calculation under way; older numbers stay and are marked");
         this.bench = bench;
         withKeys(Keys.shift(KeyEvent.VK_F5)).withMnemonic('S');
     }
@@ -22,7 +25,6 @@ final class StopCalculating extends Command {
 
     @Override
     void refresh() {
-        setReady(
-                bench.desk().status().kind() == CalculationStatus.Kind.CALCULATING, "no calculation is under way");
+        setReady(bench.desk().status().kind() == CalculationStatus.Kind.CALCULATING, "no calculation is under way");
     }
 }

@@ -23,7 +23,7 @@ final class ToolBar extends JPanel {
         List.of("undo", "redo").forEach(id -> add(icon(book.get(id))));
         line();
         StateChooser states = new StateChooser(desk);
-        add(label("State", states));
+        add(label("State", states), "gapright 6");
         add(states, "w 190::240, gapright 6");
         line();
         add(soft("Numbers"), "gapright 4");
@@ -38,7 +38,9 @@ final class ToolBar extends JPanel {
         JButton pack = new JButton(book.get("export-pack"));
         pack.setHideActionText(false);
         pack.setFocusable(true);
-        pack.putClientProperty(FlatClientProperties.STYLE, "default: true");
+        pack.putClientProperty(
+                FlatClientProperties.STYLE,
+                "background: $Button.default.background; foreground: $Button.default.foreground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground");
         name(pack, book.get("export-pack"));
         add(pack, "gapleft 6");
     }

@@ -25,7 +25,8 @@ final class Undo extends Command {
 
     @Override
     void refresh() {
-        Optional<String> label = bench.desk().document().flatMap(document -> document.session().undoLabel());
+        Optional<String> label =
+                bench.desk().document().flatMap(document -> document.session().undoLabel());
         putValue(NAME, label.map(text -> "Undo " + text).orElse("Undo"));
         setReady(label.isPresent(), "nothing to take back");
     }

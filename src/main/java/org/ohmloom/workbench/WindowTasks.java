@@ -12,5 +12,4 @@ import java.util.function.Consumer;
  * @param quit     closes the program
  * @param help     commands that show something in a dialog
  */
-record WindowTasks(
-        Consumer<Look> looks, Consumer<Desk> export, Runnable cautions, Command quit, List<Command> help) {}
+record WindowTasks(Consumer<Look> looks, Consumer<Desk> export, Runnable cautions, Command quit, List<Command> help) {}

@@ -17,7 +17,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javax.imageio.ImageIO;
-import javax.swing.JComponent;
 import javax.swing.JRootPane;
 
 /**
@@ -28,6 +27,7 @@ public final class WorkbenchPictures {
 
     private static final String EXAMPLE = "rescue-pickup";
     private static final int PATIENCE_MILLIS = 60_000;
+    private static final int SETTLING_ROUNDS = 4;
     private static final int LOOK_AGAIN_MILLIS = 50;
 
     private final int width;
@@ -77,6 +77,13 @@ public final class WorkbenchPictures {
             // The layout is drawn anew for the size the canvas has now.
             waitFor(() -> isReady(stage.view()));
         }
+        // Texts learn their height from their width, so further rounds settle what the first moved.
+        for (int round = 0; round < SETTLING_ROUNDS; round++) {
+            onEventThread(() -> {
+                layOut(stage.root());
+                return true;
+            });
+        }
         return onEventThread(() -> picture(stage.root()));
     }
 
@@ -85,8 +92,8 @@ public final class WorkbenchPictures {
 
     private Stage stage(Look look) {
         look.install();
-        PreferenceStore preferences = PreferenceStore.inMemory(
-                Preferences.DEFAULT.withLook(look).withCautionsRead());
+        PreferenceStore preferences =
+                PreferenceStore.inMemory(Preferences.DEFAULT.withLook(look).withCautionsRead());
         Command quit = new PlainCommand("quit", "Quit", "Close the program", Keys.menu('Q'), 'Q', () -> {});
         WorkbenchView[] made = new WorkbenchView[1];
         List<Command> help = HelpCommands.of(() -> null, () -> made[0]);
@@ -96,7 +103,6 @@ public final class WorkbenchPictures {
         JRootPane root = new JRootPane();
         root.setJMenuBar(made[0].menus());
         root.setContentPane(made[0]);
-        root.addNotify();
         root.setSize(width, height);
         layOut(root);
         made[0].placeDividers(
@@ -111,8 +117,8 @@ public final class WorkbenchPictures {
                 .analysis()
                 .flatMap(results -> results.ratings().values().stream()
                         .max((one, other) -> Double.compare(one.worstDropVolts(), other.worstDropVolts())))
-                .ifPresent(rating ->
-                        view.desk().select(Selection.of(List.of(rating.wire().id().value()))));
+                .ifPresent(rating -> view.desk()
+                        .select(Selection.of(List.of(rating.wire().id().value()))));
     }
 
     private static boolean isReady(WorkbenchView view) {
@@ -121,23 +127,18 @@ public final class WorkbenchPictures {
         return calculated && !view.layoutPane().isBusy();
     }
 
+    /** Lays out without a screen, where validating would do nothing. */
     private static void layOut(Container container) {
+        container.invalidate();
         container.doLayout();
         for (Component child : container.getComponents()) {
             if (child instanceof Container inner) {
                 layOut(inner);
             }
         }
-        if (container instanceof JComponent component) {
-            component.validate();
-        }
     }
 
     private BufferedImage picture(JRootPane root) {
-        // Texts learn their height from their width, so a second and a third round settle what the first moved.
-        for (int round = 0; round < 3; round++) {
-            layOut(root);
-        }
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -43,8 +42,8 @@ final class WorkbenchView extends JPanel {
     WorkbenchView(Services services, WindowTasks windows) {
         super(new CardLayout());
         desk = new Desk(services.calculation(), services.eventThread());
-        filing = new Filing(
-                desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
+        filing =
+                new Filing(desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
         layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
         lists = new ListsPane(desk, new Samples(services.painter()));
         inspector = new InspectorPane(desk);
@@ -152,10 +151,8 @@ final class WorkbenchView extends JPanel {
         work.add(new CautionBanner(preferences, windows.cautions()), "growx");
         work.add(views(), "grow, push");
         work.add(
-                new StatusBar(
-                        desk,
-                        book.get("stop-calculating"),
-                        () -> findings.findings().requestFocusInWindow()),
+                new StatusBar(desk, book.get("stop-calculating"), () -> findings.findings()
+                        .requestFocusInWindow()),
                 "growx");
         return work;
     }

@@ -38,8 +38,8 @@ final class WorkbenchWindow extends JFrame {
         super("Ohmloom");
         this.preferences = services.preferences();
         this.closed = closed;
-        Command quit = new PlainCommand(
-                "quit", "Quit", "Close the program", Keys.menu(KeyEvent.VK_Q), 'Q', this::askToClose);
+        Command quit =
+                new PlainCommand("quit", "Quit", "Close the program", Keys.menu(KeyEvent.VK_Q), 'Q', this::askToClose);
         this.view = new WorkbenchView(
                 services,
                 new WindowTasks(
@@ -101,8 +101,7 @@ final class WorkbenchWindow extends JFrame {
     private static boolean isOnAScreen(Rectangle wanted) {
         for (GraphicsDevice device :
                 GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
-            Rectangle shared =
-                    device.getDefaultConfiguration().getBounds().intersection(wanted);
+            Rectangle shared = device.getDefaultConfiguration().getBounds().intersection(wanted);
             if (shared.width > 100 && shared.height > 100) {
                 return true;
             }
@@ -113,8 +112,10 @@ final class WorkbenchWindow extends JFrame {
     private static Rectangle usable(GraphicsConfiguration configuration) {
         return configuration == null
                 ? GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds()
-                : configuration.getBounds().intersection(
-                        GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds());
+                : configuration
+                        .getBounds()
+                        .intersection(GraphicsEnvironment.getLocalGraphicsEnvironment()
+                                .getMaximumWindowBounds());
     }
 
     private void putOn(Look look) {
@@ -125,7 +126,8 @@ final class WorkbenchWindow extends JFrame {
     private void showTitle() {
         Optional<Document> document = view.desk().document();
         boolean changed = document.filter(open -> open.session().isChanged()).isPresent();
-        setTitle(document.map(open -> (changed ? "*" : "") + open.name() + " – Ohmloom").orElse("Ohmloom"));
+        setTitle(document.map(open -> (changed ? "*" : "") + open.name() + " – Ohmloom")
+                .orElse("Ohmloom"));
         getRootPane().putClientProperty("Window.documentModified", changed);
     }
 
