@@ -64,7 +64,7 @@ final class BoardMaker {
 
     /** The key for a room of that width, mm. */
     List<Item> legend(double roomMm) {
-        return Legend.items(harness, wires, lettering, roomMm);
+        return Legend.items(harness, wires, true, lettering, roomMm);
     }
 
     /**

@@ -10,6 +10,7 @@ import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.Splice;
+import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.ZoneId;
 import org.ohmloom.units.Formats;
@@ -72,6 +73,13 @@ final class CardMaker {
         String id = splice.id().value();
         String text = id + ", splice " + splice.name();
         return card(Card.Kind.SPLICE, id, "splice", splice.name(), List.of(), Optional.empty(), text);
+    }
+
+    /** An end of a wire that is joined to nothing. */
+    Card loose(Wire wire) {
+        String id = wire.id().value();
+        String text = id + ", an end joined to nothing";
+        return card(Card.Kind.CONTINUATION, id, "joined to nothing", id, List.of(), Optional.empty(), text);
     }
 
     /** The end of a segment that is drawn elsewhere. */

@@ -35,12 +35,12 @@ public final class DrawingSheet {
 
     /** The sheets of a harness; without results no sizes but the wires' own are shown. */
     public List<Scene> sheets(Harness harness, Optional<Analysis> analysis, Paper paper) {
-        SceneOptions options = new SceneOptions(SceneOptions.Numbers.SIZE, false);
-        BoardMaker maker = new BoardMaker(harness, analysis, Optional.empty(), options, false, lettering);
         SheetForm form = new SheetForm(harness.titleBlock(), paper, lettering);
         Extent area = form.area();
-        List<List<Item>> boards = boards(harness, maker, area);
         Figures figures = new Figures(harness, analysis, Optional.empty(), SceneOptions.Numbers.SIZE);
+        List<List<Item>> boards = Circuit.suits(harness)
+                ? circuit(new Circuit(harness, figures, lettering), area)
+                : boards(board(harness, analysis), area);
         List<List<Item>> connectors = new ConnectorSheets(harness, figures, lettering).sheets(area);
         int count = boards.size() + connectors.size();
         List<Scene> sheets = new ArrayList<>();
@@ -53,7 +53,32 @@ public final class DrawingSheet {
         return sheets;
     }
 
-    private List<List<Item>> boards(Harness harness, BoardMaker maker, Extent area) {
+    private BoardMaker board(Harness harness, Optional<Analysis> analysis) {
+        SceneOptions options = new SceneOptions(SceneOptions.Numbers.SIZE, false);
+        return new BoardMaker(harness, analysis, Optional.empty(), options, false, lettering);
+    }
+
+    /** A harness without bundle segments: its circuit, or only its parts when that does not fit on the paper. */
+    private List<List<Item>> circuit(Circuit circuit, Extent area) {
+        List<Item> key = circuit.legend(area.widthMm());
+        double keyMm = Piece.bounds(key).map(extent -> extent.heightMm() + 4).orElse(0.0);
+        double room = area.heightMm() - keyMm;
+        Optional<List<List<Item>>> pieces = circuit.pieces(area.widthMm(), room, 1);
+        if (pieces.isEmpty()) {
+            return cards(circuit.cards(), "Parts; their circuit is too large for this paper, see the tables", area);
+        }
+        List<List<Item>> sheets = new ArrayList<>();
+        for (List<Item> piece : pieces.get()) {
+            List<Item> items = new ArrayList<>(fitted(piece, area, room));
+            Placement below = Placement.moved(area.leftMm(), area.bottomMm() - keyMm + 4);
+            key.forEach(item -> items.add(item.placed(below)));
+            sheets.add(items);
+        }
+        sheets.addAll(cards(circuit.unwired(), Montage.UNPLACED, area));
+        return sheets;
+    }
+
+    private List<List<Item>> boards(BoardMaker maker, Extent area) {
         List<Item> key = maker.legend(area.widthMm());
         double keyMm = Piece.bounds(key).map(extent -> extent.heightMm() + 4).orElse(0.0);
         double room = area.heightMm() - keyMm;
@@ -71,7 +96,7 @@ public final class DrawingSheet {
             key.forEach(item -> items.add(item.placed(below)));
             sheets.add(items);
         }
-        sheets.addAll(unplaced(maker.stations().unplaced(), area));
+        sheets.addAll(cards(maker.stations().unplaced(), Montage.UNPLACED, area));
         return sheets;
     }
 
@@ -92,8 +117,8 @@ public final class DrawingSheet {
         return items.stream().map(item -> item.placed(placement)).toList();
     }
 
-    /** Sheets of cards that have no place on the board. */
-    private List<List<Item>> unplaced(List<Card> cards, Extent area) {
+    /** Sheets of cards under a heading. */
+    private List<List<Item>> cards(List<Card> cards, String heading, Extent area) {
         List<List<Item>> sheets = new ArrayList<>();
         List<Card> waiting = new ArrayList<>(cards);
         while (!waiting.isEmpty()) {
@@ -101,7 +126,7 @@ public final class DrawingSheet {
             while (count > 1 && Montage.rowsMm(waiting.subList(0, count), area.widthMm()) > area.heightMm()) {
                 count--;
             }
-            sheets.add(Montage.rows(waiting.subList(0, count), area, lettering));
+            sheets.add(Montage.rows(waiting.subList(0, count), heading, area, lettering));
             waiting = waiting.subList(count, waiting.size());
         }
         return sheets;

@@ -37,7 +37,7 @@ final class Legend {
     }
 
     /** The items of the key, its upper left corner at the origin, as wide as the room at most. */
-    static List<Item> items(Harness harness, boolean wires, Lettering lettering, double roomMm) {
+    static List<Item> items(Harness harness, boolean wires, boolean tints, Lettering lettering, double roomMm) {
         Legend legend = new Legend(lettering, roomMm);
         if (wires) {
             Set<SignalClass> used = EnumSet.noneOf(SignalClass.class);
@@ -45,7 +45,9 @@ final class Legend {
             used.forEach(legend::signal);
             legend.row();
         }
-        zones(harness).forEach(id -> legend.zone(harness.zones().get(id)));
+        if (tints) {
+            zones(harness).forEach(id -> legend.zone(harness.zones().get(id)));
+        }
         return legend.items;
     }
 

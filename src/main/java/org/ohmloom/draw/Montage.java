@@ -9,6 +9,9 @@ import java.util.function.DoubleFunction;
 /** Puts a drawing, the row of things without a place and the key together into one scene. */
 final class Montage {
 
+    /** Heading over what has no place. */
+    static final String UNPLACED = "Not placed yet";
+
     private static final double MARGIN_MM = 8;
     private static final double SECTION_MM = 9;
     private static final double HEADING_MM = 6;
@@ -35,7 +38,7 @@ final class Montage {
             y += extent.get().heightMm() + SECTION_MM;
         }
         if (!unplaced.isEmpty()) {
-            List<Item> rows = rows(unplaced, new Extent(MARGIN_MM, y, width - MARGIN_MM, y), lettering);
+            List<Item> rows = rows(unplaced, UNPLACED, new Extent(MARGIN_MM, y, width - MARGIN_MM, y), lettering);
             items.addAll(rows);
             y = Piece.bounds(rows).map(Extent::bottomMm).orElse(y) + SECTION_MM;
         }
@@ -54,13 +57,13 @@ final class Montage {
                         .orElse(0.0);
     }
 
-    /** The cards without a place in rows from the top of an area, under their heading. */
-    static List<Item> rows(List<Card> cards, Extent area, Lettering lettering) {
+    /** Cards in rows from the top of an area, under a heading. */
+    static List<Item> rows(List<Card> cards, String heading, Extent area, Lettering lettering) {
         CardDrawing drawing = new CardDrawing(lettering);
         List<Item> items = new ArrayList<>();
         Point at = new Point(area.leftMm(), area.topMm() + 2.5);
-        items.add(Item.of(
-                Layer.CONNECTORS, lettering.text("Not placed yet", at, 2.5, Anchor.START, Weight.BOLD, Ink.SOFT_TEXT)));
+        items.add(
+                Item.of(Layer.CONNECTORS, lettering.text(heading, at, 2.5, Anchor.START, Weight.BOLD, Ink.SOFT_TEXT)));
         Extent below = new Extent(area.leftMm(), area.topMm() + HEADING_MM, area.rightMm(), area.bottomMm());
         items.addAll(cardRows(cards, below, (card, place) -> drawing.items(card, place, false)));
         return items;

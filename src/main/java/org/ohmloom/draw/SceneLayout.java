@@ -12,7 +12,9 @@ import org.ohmloom.model.StateId;
 
 /**
  * Lays a harness out as it lies on the board: bundle segments with their lengths, breakouts, connectors and components at
- * the ends, zones behind. Not to scale. The same harness gives the same scene. Safe to share between threads.
+ * the ends, zones behind. A harness that has no bundle segments yet is drawn as a circuit instead: what feeds on the left,
+ * what is fed to the right, every wire by itself. Not to scale. The same harness gives the same scene. Safe to share
+ * between threads.
  */
 public final class SceneLayout {
 
@@ -48,6 +50,9 @@ public final class SceneLayout {
             Optional<StateId> state,
             SceneOptions options,
             double aspectRatio) {
+        if (Circuit.suits(harness)) {
+            return new Circuit(harness, new Figures(harness, analysis, state, options.numbers()), lettering).scene();
+        }
         BoardMaker maker = new BoardMaker(harness, analysis, state, options, true, lettering);
         List<Item> items = maker.items(maker.stations().breakouts(), aspectRatio, harness.layout(), Map.of());
         return Montage.scene(items, maker.stations().unplaced(), maker::legend, lettering);
