@@ -97,6 +97,13 @@ final class Circuit {
         return volts.toArray(Precise[]::new);
     }
 
+    /** The voltages of its points out of a map; 0 for those that are not in it. */
+    Precise[] volts(Map<PointId, Precise> byPoint) {
+        return points.stream()
+                .map(point -> byPoint.getOrDefault(point, Precise.ZERO))
+                .toArray(Precise[]::new);
+    }
+
     private static Precise at(int point, Precise[] volts) {
         return point < 0 ? Precise.ZERO : volts[point];
     }

@@ -1,6 +1,7 @@
 package org.ohmloom.solve;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -15,17 +16,28 @@ import java.util.function.BooleanSupplier;
  *   <li>Where it finds none {@link PowerLimit} raises the power step by step, to be sure and to name the cause.
  * </ol>
  *
- * <p>Keeps its last voltages to start from when it is asked again.
+ * <p>Keeps its last voltages to start from when it is asked again, and takes those of a moment much like this one as a hint;
+ * where neither leads anywhere it starts from nothing.
  */
 final class IslandSolver {
 
     private final Circuit circuit;
     private final Newton newton;
     private final Regulation regulation;
+    private final Optional<Precise[]> hint;
     private Optional<Precise[]> lastOpen = Optional.empty();
     private Optional<Precise[]> lastFull = Optional.empty();
+    private Characteristic[] lastAwake = {};
 
-    IslandSolver(Circuit circuit, BooleanSupplier cancelled) {
+    /**
+     * Prepares the solution of a circuit.
+     *
+     * @param circuit   the circuit
+     * @param hint      voltages that may be near, from a moment much like this one
+     * @param cancelled asks to stop
+     */
+    IslandSolver(Circuit circuit, Optional<Precise[]> hint, BooleanSupplier cancelled) {
+        this.hint = hint;
         this.circuit = circuit;
         this.newton = new Newton(circuit, cancelled);
         this.regulation = new Regulation(circuit, newton);
@@ -38,6 +50,11 @@ final class IslandSolver {
      */
     IslandMoment solve(Characteristic[] laws) {
         Characteristic[] fed = Feeding.withoutUnfed(circuit, laws);
+        Optional<IslandMoment> again = again(fed);
+        return again.isPresent() ? again.get() : afresh(fed);
+    }
+
+    private IslandMoment afresh(Characteristic[] fed) {
         Characteristic[] sleeping = fed.clone();
         Arrays.setAll(sleeping, each -> fed[each] instanceof DrawnPower ? Asleep.ASLEEP : fed[each]);
         Newton.Result open = search(sleeping);
@@ -46,6 +63,7 @@ final class IslandSolver {
         }
         lastOpen = Optional.of(open.volts());
         Characteristic[] awake = Feeding.awake(circuit, fed, open.volts());
+        lastAwake = awake;
         if (Arrays.stream(awake).noneMatch(DrawnPower.class::isInstance)) {
             return moment(awake, open.volts());
         }
@@ -68,16 +86,48 @@ final class IslandSolver {
             if (again.end() == Newton.End.BALANCED) {
                 return again;
             }
+        } else if (hint.isPresent()) {
+            Newton.Result again =
+                    approach(laws, hint.get(), Leak.STAGES_SIEMENS.subList(1, Leak.STAGES_SIEMENS.size()));
+            if (again.end() == Newton.End.BALANCED) {
+                return again;
+            }
         }
-        Precise[] volts = circuit.flat();
+        return approach(laws, circuit.flat(), Leak.STAGES_SIEMENS);
+    }
+
+    private Newton.Result approach(Characteristic[] laws, Precise[] start, List<Double> stagesSiemens) {
+        Precise[] volts = start;
         if (!Arrays.stream(laws).allMatch(Characteristic::isLinear)) {
             Characteristic[] soft = Regulation.softened(laws);
-            for (double leakSiemens : Leak.STAGES_SIEMENS) {
+            for (double leakSiemens : stagesSiemens) {
                 volts = newton.approach(soft, leakSiemens, volts).volts();
             }
             regulation.guess(soft, volts);
         }
         return regulation.settle(laws, volts);
+    }
+
+    /** Goes on from the last voltages where nothing but the size of some draws has changed; empty when more has. */
+    private Optional<IslandMoment> again(Characteristic[] fed) {
+        if (lastFull.isEmpty()) {
+            return Optional.empty();
+        }
+        Characteristic[] awake = fed.clone();
+        for (int branch = 0; branch < fed.length; branch++) {
+            if (fed[branch] instanceof DrawnPower power) {
+                if (!(lastAwake[branch] instanceof DrawnPower before)) {
+                    return Optional.empty();
+                }
+                awake[branch] = new DrawnPower(power.watts(), before.floorVolts());
+            }
+        }
+        Newton.Result full = regulation.settle(awake, lastFull.get());
+        if (full.end() != Newton.End.BALANCED || PowerLimit.isCollapsed(circuit, awake, full.volts())) {
+            return Optional.empty();
+        }
+        lastFull = Optional.of(full.volts());
+        return Optional.of(moment(awake, full.volts()));
     }
 
     private IslandMoment moment(Characteristic[] laws, Precise[] volts) {

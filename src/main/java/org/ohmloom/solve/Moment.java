@@ -1,12 +1,15 @@
 package org.ohmloom.solve;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
+import org.ohmloom.graph.PointId;
 
 /**
  * Solves all powered islands in one stretch of the period.
@@ -24,28 +27,46 @@ final class Moment {
     private final Period period;
     private final List<Optional<IslandSolver>> solvers = new ArrayList<>();
     private final List<Optional<IslandMoment>> results = new ArrayList<>();
+    private Outputs outputs;
 
     /**
      * Prepares a moment.
      *
      * @param circuits  circuit of each island that is powered
      * @param period    the stretch of the period
+     * @param hint      a solved moment much like this one
      * @param cancelled asks to stop
      */
-    Moment(List<Optional<Circuit>> circuits, Period period, BooleanSupplier cancelled) {
+    Moment(List<Optional<Circuit>> circuits, Period period, Optional<Moment> hint, BooleanSupplier cancelled) {
         this.circuits = circuits;
         this.period = period;
+        this.outputs = hint.map(moment -> moment.outputs).orElseGet(Outputs::new);
+        Optional<Map<PointId, Precise>> near = hint.map(Moment::pointVolts);
         for (Optional<Circuit> circuit : circuits) {
-            solvers.add(circuit.map(each -> new IslandSolver(each, cancelled)));
+            solvers.add(circuit.map(each -> new IslandSolver(each, near.map(volts -> each.volts(volts)), cancelled)));
             results.add(Optional.empty());
         }
     }
 
+    private Map<PointId, Precise> pointVolts() {
+        Map<PointId, Precise> volts = new HashMap<>();
+        for (int island = 0; island < circuits.size(); island++) {
+            Optional<IslandMoment> result =
+                    results.get(island).filter(each -> each.failure().isEmpty());
+            if (result.isPresent()) {
+                List<PointId> points = circuits.get(island).orElseThrow().points();
+                for (int point = 0; point < points.size(); point++) {
+                    volts.put(points.get(point), result.get().volts()[point]);
+                }
+            }
+        }
+        return volts;
+    }
+
     /** Solves; one result for each island that is powered. */
     List<Optional<IslandMoment>> solve() {
-        Outputs outputs = new Outputs();
         for (int island = 0; island < circuits.size(); island++) {
-            solve(island, outputs);
+            solve(island);
         }
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Outputs now = given();
@@ -55,7 +76,7 @@ final class Moment {
             outputs = now;
             for (int island = 0; island < circuits.size(); island++) {
                 if (!inputs(island).isEmpty()) {
-                    solve(island, outputs);
+                    solve(island);
                 }
             }
         }
@@ -63,7 +84,7 @@ final class Moment {
         return results;
     }
 
-    private void solve(int island, Outputs outputs) {
+    private void solve(int island) {
         if (circuits.get(island).isPresent()) {
             Characteristic[] laws = Characteristics.of(circuits.get(island).get(), period, outputs);
             results.set(island, solvers.get(island).map(solver -> solver.solve(laws)));

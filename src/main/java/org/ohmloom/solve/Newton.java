@@ -14,7 +14,8 @@ import java.util.function.BooleanSupplier;
  * from anywhere, also over the kinks of diodes and current limits.
  *
  * <p>F and V are {@link Precise}, J is not; near the balance each step then gains some 14 digits for straight branches, and
- * the same loop that searches also polishes.
+ * the same loop that searches also polishes: it ends one step after the currents balance to 13 digits, so that the small
+ * ones among them have their digits too.
  */
 final class Newton {
 
@@ -66,60 +67,65 @@ final class Newton {
     }
 
     private Result run(Characteristic[] laws, double leak, Precise[] start, double goodRatio, boolean polish) {
-        Precise[] volts = start.clone();
-        Balance balance = new Balance(circuit, laws, leak, volts);
-        double ratio = balance.ratio();
+        Point at = new Point(start, new Balance(circuit, laws, leak, start));
+        double ratio = at.balance().ratio();
         for (int step = 0; step < MOST_STEPS; step++) {
             Cancelled.check(cancelled);
-            if (!circuit.mesh().eliminate(balance.siemens())) {
-                return new Result(End.UNSTABLE, volts, ratio);
+            if (!circuit.mesh().eliminate(at.balance().siemens())) {
+                return new Result(End.UNSTABLE, at.volts(), ratio);
             }
-            double[] stepVolts = circuit.mesh().volts(balance.missingAmps());
-            double part = ratio > CAREFUL_ABOVE_RATIO ? part(laws, leak, volts, balance, stepVolts) : 1;
-            volts = moved(volts, stepVolts, part);
-            balance = new Balance(circuit, laws, leak, volts);
+            double[] stepVolts = circuit.mesh().volts(at.balance().missingAmps());
+            at = ratio > CAREFUL_ABOVE_RATIO ? careful(laws, leak, at, stepVolts) : moved(laws, leak, at, stepVolts, 1);
             double before = ratio;
-            ratio = balance.ratio();
-            if (ratio <= goodRatio && (!polish || ratio == 0 || ratio > before / 4)) {
-                return new Result(End.BALANCED, volts, ratio);
+            ratio = at.balance().ratio();
+            if (ratio <= goodRatio && (!polish || before <= goodRatio)) {
+                return new Result(End.BALANCED, at.volts(), ratio);
             }
-            if (polish && Arrays.stream(volts).anyMatch(each -> Math.abs(each.value()) > ADRIFT_VOLTS)) {
-                return new Result(End.ADRIFT, volts, ratio);
+            if (polish && Arrays.stream(at.volts()).anyMatch(each -> Math.abs(each.value()) > ADRIFT_VOLTS)) {
+                return new Result(End.ADRIFT, at.volts(), ratio);
             }
         }
-        return new Result(End.LOST, volts, ratio);
+        return new Result(End.LOST, at.volts(), ratio);
     }
 
-    /** How much of a step to take: all of it, unless the slope at its end is too steep the other way. */
-    private double part(Characteristic[] laws, double leak, Precise[] volts, Balance balance, double[] stepVolts) {
+    /** Voltages with the currents they cause. */
+    private record Point(Precise[] volts, Balance balance) {}
+
+    /** Takes a step: all of it, unless the slope at its end is too steep the other way. */
+    private Point careful(Characteristic[] laws, double leak, Point start, double[] stepVolts) {
         double longest = 0;
         for (double each : stepVolts) {
             longest = Math.max(longest, Math.abs(each));
         }
-        double steep = Math.abs(balance.along(stepVolts)) / 2;
+        double slopeLow = start.balance().along(stepVolts);
+        double steep = Math.abs(slopeLow) / 2;
         double low = 0;
         double high = Math.min(1, LONGEST_STEP_VOLTS / longest);
-        double part = high;
-        for (int cut = 0; cut < MOST_CUTS; cut++) {
-            double slope = new Balance(circuit, laws, leak, moved(volts, stepVolts, part)).along(stepVolts);
-            if (Math.abs(slope) <= steep || (slope < 0 && part == high && cut == 0)) {
-                return part;
-            }
+        Point end = moved(laws, leak, start, stepVolts, high);
+        double slopeHigh = end.balance().along(stepVolts);
+        double slope = slopeHigh;
+        boolean overshot = slope > steep;
+        for (int cut = 1; overshot && Math.abs(slope) > steep && cut <= MOST_CUTS; cut++) {
+            double share = cut % 2 == 0 ? 0.5 : slopeLow / (slopeLow - slopeHigh);
+            double part = low + share * (high - low);
+            end = moved(laws, leak, start, stepVolts, part);
+            slope = end.balance().along(stepVolts);
             if (slope > 0) {
                 high = part;
+                slopeHigh = slope;
             } else {
                 low = part;
+                slopeLow = slope;
             }
-            part = (low + high) / 2;
         }
-        return part;
+        return end;
     }
 
-    private static Precise[] moved(Precise[] volts, double[] stepVolts, double part) {
-        Precise[] moved = new Precise[volts.length];
-        for (int point = 0; point < moved.length; point++) {
-            moved[point] = volts[point].plus(part * stepVolts[point]);
+    private Point moved(Characteristic[] laws, double leak, Point start, double[] stepVolts, double part) {
+        Precise[] volts = new Precise[stepVolts.length];
+        for (int point = 0; point < volts.length; point++) {
+            volts[point] = start.volts()[point].plus(part * stepVolts[point]);
         }
-        return moved;
+        return new Point(volts, new Balance(circuit, laws, leak, volts));
     }
 }

@@ -48,8 +48,10 @@ final class SwitchingSearch {
 
     /** The trial in which nothing wants to change any more. */
     Trial settle() {
+        Optional<Trial> earlier = Optional.empty();
         while (true) {
-            Trial trial = new Trial(network, switching, cancelled);
+            Trial trial = new Trial(network, switching, earlier, cancelled);
+            earlier = Optional.of(trial);
             Optional<BranchId> next = switching.watched().keySet().stream()
                     .filter(each -> wantsChange(trial, each))
                     .findFirst();

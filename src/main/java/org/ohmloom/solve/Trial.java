@@ -22,6 +22,8 @@ final class Trial {
     /** For each stretch of the period the result of each island. */
     private final List<List<Optional<IslandMoment>>> moments = new ArrayList<>();
 
+    private final List<Moment> solved = new ArrayList<>();
+
     private final Map<BranchId, Integer> islandOfBranch = new HashMap<>();
 
     /**
@@ -29,9 +31,10 @@ final class Trial {
      *
      * @param network   the network
      * @param switching what relays and fed outputs do
+     * @param earlier   the trial before, for its voltages as a hint
      * @param cancelled asks to stop
      */
-    Trial(Network network, Switching switching, BooleanSupplier cancelled) {
+    Trial(Network network, Switching switching, Optional<Trial> earlier, BooleanSupplier cancelled) {
         branches = switching.branches(network);
         islands = IslandSplit.of(network, branches);
         periods = Period.of(branches.stream().map(Branch::law).toList());
@@ -40,9 +43,18 @@ final class Trial {
             circuits.add(
                     island.datum().map(datum -> new Circuit(datum, island.points(), island.branches(), cancelled)));
         }
-        for (Period period : periods) {
-            moments.add(new Moment(circuits, period, cancelled).solve());
+        for (int period = 0; period < periods.size(); period++) {
+            Moment moment = new Moment(circuits, periods.get(period), hint(period, earlier), cancelled);
+            moments.add(moment.solve());
+            solved.add(moment);
         }
+    }
+
+    /** The same stretch in the trial before, or else the stretch before. */
+    private Optional<Moment> hint(int period, Optional<Trial> earlier) {
+        Optional<Moment> same =
+                earlier.filter(trial -> trial.periods.equals(periods)).map(trial -> trial.solved.get(period));
+        return period == 0 ? same : same.or(() -> Optional.of(solved.get(period - 1)));
     }
 
     /** All branches with the laws of this trial. */
