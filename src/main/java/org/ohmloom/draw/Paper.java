@@ -12,7 +12,8 @@ public enum Paper {
     A4(210, 297),
     A3(420, 297),
     A2(594, 420),
-    A1(841, 594);
+    A1(841, 594),
+    A0(1189, 841);
 
     /** Border on the filing side, mm. */
     public static final double FILING_BORDER_MM = 20;

@@ -5,22 +5,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.DrawStyle;
+import org.ohmloom.draw.DrawingSheet;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
-import org.ohmloom.draw.SceneLayout;
-import org.ohmloom.draw.SceneOptions;
 import org.ohmloom.model.TitleBlock;
-import org.ohmloom.pack.page.DrawingPage;
 import org.ohmloom.pack.page.PdfFile;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.ReportPages;
 import org.ohmloom.pack.page.TableFile;
 import org.ohmloom.pack.page.TitleFields;
-import org.ohmloom.review.Cautions;
 
 /**
  * Writes the build pack of a harness: its drawing, pin tables, bill of materials, wire list and calculation as PDF, and
@@ -28,8 +24,6 @@ import org.ohmloom.review.Cautions;
  * gives the same bytes.
  */
 public final class BuildPack {
-    private static final String DRAWING_REMARK = "Not to scale: the lengths written govern. " + Cautions.paragraph();
-
     private final Analysis analysis;
     private final PackOptions options;
     private final Progress progress;
@@ -109,16 +103,9 @@ public final class BuildPack {
 
     private void drawing(StagedFiles files) throws PackException, IOException {
         TitleFields fields = fields(PackDocument.DRAWING);
-        DrawingPage page = new DrawingPage(fonts, options.paper());
-        Scene board = new SceneLayout(fonts)
-                .layoutBoard(
-                        analysis.harness(),
-                        Optional.of(analysis),
-                        Optional.empty(),
-                        SceneOptions.PLAIN,
-                        page.aspectRatio());
-        Scene sheet = page.set(board, fields, DRAWING_REMARK);
-        files.add(names.pdf(PackDocument.DRAWING), pdf.bytes(List.of(sheet), List.of(), fields));
+        List<Scene> sheets = new DrawingSheet(fonts).sheets(analysis.harness(), analysis, options.paper());
+        checkpoint();
+        files.add(names.pdf(PackDocument.DRAWING), pdf.bytes(sheets, List.of(), fields));
     }
 
     private TitleFields fields(PackDocument document) {

@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.ohmloom.pack.page.Paper;
+import org.ohmloom.draw.Paper;
 
 /**
  * What to write and how.
@@ -49,9 +49,10 @@ public record PackOptions(Set<PackDocument> documents, Paper paper, boolean mono
      * @throws PackException when there is no such paper
      */
     public PackOptions withPaper(String name) throws PackException {
-        Paper found = Paper.find(name)
+        Paper found = Paper.named(name)
                 .orElseThrow(() -> new PackException(
-                        "'" + name.strip() + "' is no paper of the pack; choose from A4, A3, A2, A1, A0"));
+                        "'" + name.strip() + "' is no paper of the pack; choose from "
+                                + Arrays.stream(Paper.values()).map(Paper::name).collect(Collectors.joining(", "))));
         return new PackOptions(documents, found, monochrome);
     }
 

@@ -6,11 +6,8 @@ import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 
-/** Sets a report on framed sheets: A4 landscape, filing margin 20 mm on the left, 10 mm elsewhere (ISO 5457). */
+/** Sets a report on framed sheets of A4, lying: what any printer in a shop takes. */
 public final class ReportPages {
-    /** The paper of reports: what any printer in a shop takes. */
-    public static final Paper PAPER = Paper.A4;
-
     private final Typesetter typesetter;
 
     /** Pages set in the drawing font. */
@@ -33,7 +30,7 @@ public final class ReportPages {
 
     /** Sets a report. */
     public Pages set(Report report, TitleFields fields) {
-        SheetFrame frame = new SheetFrame(typesetter, PAPER);
+        SheetFrame frame = new SheetFrame(typesetter);
         Flow flow = new Flow(frame.area());
         BlockSetting setting = new BlockSetting(typesetter, flow, report.blocks());
         setting.title(
@@ -46,7 +43,7 @@ public final class ReportPages {
         for (int k = 0; k < of; k++) {
             List<Item> items = new ArrayList<>(flow.pages().get(k));
             items.addAll(frame.items(fields, report.remark(), k + 1, of));
-            scenes.add(new Scene(PAPER.widthMm(), PAPER.heightMm(), items));
+            scenes.add(new Scene(SheetFrame.SHEET_WIDTH_MM, SheetFrame.SHEET_HEIGHT_MM, items));
         }
         return new Pages(scenes, flow.bookmarks());
     }

@@ -10,55 +10,56 @@ import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.Mark;
+import org.ohmloom.draw.Paper;
 import org.ohmloom.draw.Placement;
 import org.ohmloom.draw.Weight;
 
 /**
- * Frame of a sheet after ISO 5457: filing margin 20 mm on the left, 10 mm elsewhere, line 0.7 mm; title block in the lower
- * right corner and a remark to its left.
+ * Frame of a lying A4 sheet with the borders of ISO 5457: 20 mm on the left for filing, 10 mm elsewhere, line 0.7 mm; title
+ * block in the lower right corner and a remark to its left.
  */
 final class SheetFrame {
-    private static final double FILING_MM = 20;
-    private static final double MARGIN_MM = 10;
+    /** Width of the sheet, mm. */
+    static final double SHEET_WIDTH_MM = Paper.A4.heightMm();
+
+    /** Height of the sheet, mm. */
+    static final double SHEET_HEIGHT_MM = Paper.A4.widthMm();
+
+    private static final Extent FRAME = new Extent(
+            Paper.FILING_BORDER_MM,
+            Paper.BORDER_MM,
+            SHEET_WIDTH_MM - Paper.BORDER_MM,
+            SHEET_HEIGHT_MM - Paper.BORDER_MM);
     private static final double FRAME_MM = 0.7;
     private static final double INNER_MM = 3.5;
     private static final double REMARK_MM = 1.8;
 
     private final Typesetter typesetter;
-    private final Paper paper;
-    private final Extent frame;
 
-    SheetFrame(Typesetter typesetter, Paper paper) {
+    SheetFrame(Typesetter typesetter) {
         this.typesetter = typesetter;
-        this.paper = paper;
-        this.frame = new Extent(FILING_MM, MARGIN_MM, paper.widthMm() - MARGIN_MM, paper.heightMm() - MARGIN_MM);
-    }
-
-    /** The rectangle of the frame line. */
-    Extent frame() {
-        return frame;
     }
 
     /** Where the content of the sheet lies: above the title block. */
     Extent area() {
         return new Extent(
-                frame.leftMm() + INNER_MM,
-                frame.topMm() + INNER_MM,
-                frame.rightMm() - INNER_MM,
-                frame.bottomMm() - TitlePanel.HEIGHT_MM - INNER_MM);
+                FRAME.leftMm() + INNER_MM,
+                FRAME.topMm() + INNER_MM,
+                FRAME.rightMm() - INNER_MM,
+                FRAME.bottomMm() - TitlePanel.HEIGHT_MM - INNER_MM);
     }
 
     /** Frame, title block and remark of a sheet. */
     List<Item> items(TitleFields fields, String remark, int sheet, int of) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.of(Layer.SHEET, new Box(frame, 0, Fill.edge(Ink.FRAME, FRAME_MM))));
-        double left = frame.rightMm() - TitlePanel.WIDTH_MM;
-        double top = frame.bottomMm() - TitlePanel.HEIGHT_MM;
+        items.add(Item.of(Layer.SHEET, new Box(FRAME, 0, Fill.edge(Ink.FRAME, FRAME_MM))));
+        double left = FRAME.rightMm() - TitlePanel.WIDTH_MM;
+        double top = FRAME.bottomMm() - TitlePanel.HEIGHT_MM;
         Placement place = Placement.moved(left, top);
-        for (Mark mark : new TitlePanel(typesetter).marks(fields, paper.name(), sheet, of)) {
+        for (Mark mark : new TitlePanel(typesetter).marks(fields, Paper.A4.name(), sheet, of)) {
             items.add(Item.of(Layer.SHEET, mark.placed(place)));
         }
-        double x = frame.leftMm() + INNER_MM;
+        double x = FRAME.leftMm() + INNER_MM;
         double y = top + 1.2;
         for (String line : typesetter.lines(remark, Weight.REGULAR, REMARK_MM, left - INNER_MM - x)) {
             y += REMARK_MM * 1.7;
