@@ -1,6 +1,8 @@
 package org.ohmloom.draw;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.ohmloom.review.Cautions;
 
 /** The notes and the cautions beside the title block. */
 final class SheetNotes {
@@ -19,6 +21,10 @@ final class SheetNotes {
                     + " the housing decide.",
             "Line thickness grows with the count of wires. Insulation colours by the letter codes of IEC 60757.");
 
+    /** The cautions every surface shows. */
+    static final List<String> CAUTIONS =
+            Stream.concat(Stream.of(Cautions.STANDING), Cautions.ALL.stream()).toList();
+
     private SheetNotes() {}
 
     /** Draws both in columns side by side; gives the height they take, measured from the top of the extent. */
@@ -26,7 +32,7 @@ final class SheetNotes {
         double column = extent.widthMm() / 2;
         double notes = list(pen, "Notes", NOTES, extent.leftMm(), extent.topMm(), column, Ink.TEXT);
         double cautions =
-                list(pen, "Cautions", Cautions.ALL, extent.leftMm() + column, extent.topMm(), column, Ink.CAUTION);
+                list(pen, "Cautions", CAUTIONS, extent.leftMm() + column, extent.topMm(), column, Ink.CAUTION);
         return Math.max(notes, cautions) - extent.topMm() + PAD_MM;
     }
 

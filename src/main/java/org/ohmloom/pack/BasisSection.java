@@ -13,7 +13,6 @@ import org.ohmloom.review.Severity;
 import org.ohmloom.tables.AmpacityTable;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.units.Formats;
-import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 import org.ohmloom.units.Unit;
 
@@ -85,7 +84,7 @@ final class BasisSection {
         facts.add(new Block.Fact("Sizes chosen in", rules.gaugeSystem() == GaugeSystem.AWG ? "AWG" : "mm²"));
         facts.add(new Block.Fact("Insulation unless a wire names its own", insulation));
         facts.add(new Block.Fact(
-                "Smallest single wire", rules.minimumGauge().map(Gauge::text).orElse("that of the design basis")));
+                "Smallest single wire", rules.minimumGauge().map(Wording::size).orElse("that of the design basis")));
         facts.add(new Block.Fact("Ambient where no zone says otherwise", Formats.celsius(rules.ambientCelsius())));
         facts.add(new Block.Fact("Ampacity table", ampacity.title()));
         facts.add(new Block.Fact("Holds for air of", Formats.celsius(ampacity.baseAmbientCelsius())));

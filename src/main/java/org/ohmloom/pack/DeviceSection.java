@@ -63,7 +63,7 @@ final class DeviceSection {
                 Cell.number(device.ratingAmps()),
                 choice.map(each -> Cell.number(each.loadAmps())).orElse(Cell.empty()),
                 differs ? chosen.toned(Cell.Tone.ALERT) : chosen,
-                Cell.text(choice.map(DeviceChoice::reason)),
+                Cell.text(choice.map(DeviceChoice::reason).map(Wording::printed)),
                 Cell.text(choice.map(each -> sources.mark(each.citation()))));
     }
 }

@@ -50,9 +50,8 @@ public record PackOptions(Set<PackDocument> documents, Paper paper, boolean mono
      */
     public PackOptions withPaper(String name) throws PackException {
         Paper found = Paper.named(name)
-                .orElseThrow(() -> new PackException(
-                        "'" + name.strip() + "' is no paper of the pack; choose from "
-                                + Arrays.stream(Paper.values()).map(Paper::name).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> new PackException("'" + name.strip() + "' is no paper of the pack; choose from "
+                        + Arrays.stream(Paper.values()).map(Paper::name).collect(Collectors.joining(", "))));
         return new PackOptions(documents, found, monochrome);
     }
 

@@ -41,7 +41,7 @@ final class Sources {
                 Cell.text(citation.document().equals("none") ? "" : citation.document()),
                 Cell.text(citation.edition().equals("none") ? "" : citation.edition()),
                 Cell.text(citation.table()),
-                Cell.text(citation.row()),
+                Cell.text(Wording.printed(citation.row())),
                 Cell.text(citation.status().words()))));
         return new Block.Table("sources", COLUMNS, rows, "No table was used.");
     }

@@ -12,7 +12,6 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.tables.ConductorFamily;
-import org.ohmloom.units.Gauge;
 
 /**
  * What is bought by length: wire, cables, coverings; and the terminals at wire ends outside connectors. The cores of a
@@ -58,7 +57,7 @@ final class WireMaterials {
     }
 
     private void wire(Wire wire) {
-        String size = wire.gauge().map(Gauge::text).orElse("size " + Wording.NOT_CHOSEN);
+        String size = wire.gauge().map(Wording::size).orElse("size " + Wording.NOT_CHOSEN);
         String conductor = wire.family()
                 .map(family -> ", conductor "
                         + analysis.evidence()
@@ -81,7 +80,7 @@ final class WireMaterials {
     private void terminals(Wire wire) {
         for (WireEnd end : wire.ends()) {
             if (end instanceof WireEnd.AtGround || end instanceof WireEnd.AtTerminal) {
-                String size = wire.gauge().map(Gauge::text).orElse("a wire without a size");
+                String size = wire.gauge().map(Wording::size).orElse("a wire without a size");
                 materials.piece(
                         Material.piece(
                                 wire.assembly(), MaterialKind.TERMINAL, Optional.empty(), "terminal for " + size),

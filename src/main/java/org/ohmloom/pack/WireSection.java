@@ -15,7 +15,6 @@ import org.ohmloom.pack.page.Row;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.Requirement;
 import org.ohmloom.tables.Citation;
-import org.ohmloom.units.Gauge;
 import org.ohmloom.units.Unit;
 
 /** What each wire carries at worst and may carry, the most loaded first; then why each needs its size. */
@@ -61,7 +60,7 @@ final class WireSection {
                     Cell.text(id.value()).toned(Cell.Tone.STRONG),
                     needs(choice),
                     Cell.text(governing.governor().words()),
-                    Cell.text(governing.reason())));
+                    Cell.text(Wording.printed(governing.reason()))));
         });
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Wires, most loaded first"));
@@ -98,9 +97,7 @@ final class WireSection {
                 ampacity.filter(each -> rating.celsius() > each.limitCelsius()).isPresent();
         return Row.of(
                 Cell.text(wire.id().value()).toned(Cell.Tone.STRONG),
-                rating.provisional()
-                        ? Cell.missing(Wording.NOT_CHOSEN)
-                        : Cell.text(rating.gauge().text()),
+                rating.provisional() ? Cell.missing(Wording.NOT_CHOSEN) : Cell.text(Wording.size(rating.gauge())),
                 rating.lengthMetres().isPresent() ? Cell.number(rating.lengthMetres()) : Cell.missing("unknown"),
                 Cell.text(rating.worstState().map(state -> state.value())),
                 Cell.number(rating.worstAmps()),
@@ -126,7 +123,7 @@ final class WireSection {
     }
 
     private static Cell needs(ConductorChoice choice) {
-        return choice.gauge().map(Gauge::text).map(Cell::text).orElseGet(() -> Cell.missing("none listed serves"));
+        return choice.gauge().map(Wording::size).map(Cell::text).orElseGet(() -> Cell.missing("none listed serves"));
     }
 
     private static List<Citation> citations(WireRating rating, Optional<ConductorChoice> choice) {

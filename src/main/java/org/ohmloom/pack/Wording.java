@@ -15,6 +15,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
 import org.ohmloom.units.Unit;
 
 /** What the pack calls things, the same on every document. */
@@ -50,9 +51,19 @@ final class Wording {
         return end instanceof WireEnd.Loose ? Cell.missing(end.text()) : Cell.text(end.text());
     }
 
+    /** A conductor size as it is printed: "2.5 mm²", "14 AWG". */
+    static String size(Gauge gauge) {
+        return printed(gauge.text());
+    }
+
+    /** A sentence of the calculation with its conductor sizes as they are printed. */
+    static String printed(String sentence) {
+        return sentence.replace("mm2", "mm²");
+    }
+
     /** The size of a wire, or that it is not chosen. */
     static Cell size(Wire wire) {
-        return wire.gauge().map(gauge -> Cell.text(gauge.text())).orElseGet(() -> Cell.missing(NOT_CHOSEN));
+        return wire.gauge().map(gauge -> Cell.text(size(gauge))).orElseGet(() -> Cell.missing(NOT_CHOSEN));
     }
 
     /** The insulation colour of a wire, or that it is not chosen. */

@@ -196,7 +196,7 @@ class BillOfMaterialsTest {
         assertEquals(List.of("W1", "W2", "W10"), count.designators());
         assertEquals(List.of("W10"), count.withoutLength());
         Material material = bill.keySet().iterator().next();
-        assertEquals("1.5 mm2, ISO 6722-1 class B", material.description());
+        assertEquals("1.5 mm², ISO 6722-1 class B", material.description());
         assertEquals("RDWH", material.colour().orElseThrow().text());
     }
 

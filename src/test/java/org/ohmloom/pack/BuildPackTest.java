@@ -174,7 +174,7 @@ class BuildPackTest {
     @Test
     void twoRunsGiveTheSameBytes() throws PackException {
         Path again = folder.resolve("again");
-        BuildPack.write(Packs.analysis("rescue-pickup"), again, PackOptions.ALL, Progress.NONE);
+        BuildPack.write(Packs.analyse("rescue-pickup"), again, PackOptions.ALL, Progress.NONE);
         Map<String, byte[]> first = Packs.contents(folder.resolve("pack"));
         Map<String, byte[]> second = Packs.contents(again);
         assertEquals(first.keySet(), second.keySet());

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -28,6 +29,8 @@ import org.ohmloom.tables.WireTables;
 final class Packs {
     private static final WireTables TABLES = WireTables.bundled();
 
+    private static final Map<String, Analysis> ANALYSES = new ConcurrentHashMap<>();
+
     private Packs() {}
 
     /** Names of the examples. */
@@ -35,7 +38,13 @@ final class Packs {
         return List.of("teaching", "rescue-pickup", "workboat", "faults", "star-ground");
     }
 
+    /** The analysis of an example, made once. */
     static Analysis analysis(String example) {
+        return ANALYSES.computeIfAbsent(example, Packs::analyse);
+    }
+
+    /** A fresh analysis of an example. */
+    static Analysis analyse(String example) {
         try {
             Path file = Path.of("examples", example + HarnessFiles.ENDING);
             return Analyst.analyse(HarnessFiles.read(file), TABLES, Cancel.NEVER);
