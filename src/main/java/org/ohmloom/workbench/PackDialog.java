@@ -20,9 +20,9 @@ import javax.swing.JTextField;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.draw.Paper;
 import org.ohmloom.pack.PackDocument;
 import org.ohmloom.pack.PackOptions;
-import org.ohmloom.pack.page.Paper;
 
 /** Asks which documents of the build pack to write and where, then shows how far it got; Cancel stops it. */
 final class PackDialog extends JDialog {
