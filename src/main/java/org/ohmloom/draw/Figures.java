@@ -34,6 +34,11 @@ final class Figures {
         if (numbers == SceneOptions.Numbers.SIZE) {
             return gauge(wire).map(Words::size);
         }
+        return measured(wire);
+    }
+
+    /** The current, drop or temperature of one wire, when that is asked for. */
+    Optional<String> measured(WireId wire) {
         return value(wire).map(this::text);
     }
 

@@ -48,14 +48,26 @@ final class RunLabels {
         double after = left;
         if (!atLeft.isEmpty()) {
             items.add(breakout(atLeft, new Point(left, below), Anchor.START, leftId));
-            after += lettering.widthMm(atLeft, Weight.REGULAR, RunTexts.SMALL_MM) + RunTexts.BETWEEN_MM;
+            after += smallMm(atLeft) + RunTexts.BETWEEN_MM;
         }
         if (!atRight.isEmpty()) {
             items.add(breakout(atRight, new Point(right, below), Anchor.END, rightId));
         }
-        Point at = new Point(after, below);
-        run.text().number().ifPresent(text -> items.add(number(small(text, at, Anchor.START, Ink.TEXT), run)));
+        double start = after;
+        double room = right - after - (atRight.isEmpty() ? 0 : smallMm(atRight) + RunTexts.BETWEEN_MM);
+        run.text().number().ifPresent(text -> items.add(number(besideOrBelow(text, start, left, below, room), run)));
         return items;
+    }
+
+    /** The number between the names; below them on a run that a person has made too short for all three. */
+    private Text besideOrBelow(String text, double start, double left, double y, double roomMm) {
+        boolean fits = smallMm(text) <= roomMm + 0.01;
+        Point at = fits ? new Point(start, y) : new Point(left, y + RunTexts.SMALL_MM + 0.8);
+        return small(text, at, Anchor.START, Ink.TEXT);
+    }
+
+    private double smallMm(String text) {
+        return lettering.widthMm(text, Weight.REGULAR, RunTexts.SMALL_MM);
     }
 
     /** Beside the upright part, near the far breakout, one text below the other. */

@@ -99,8 +99,24 @@ final class Strands {
                 points.add(new Point(bar(trace.passed().get(k), trace.wire()), y));
             }
         }
-        List<Point> distinct = points.stream().distinct().toList();
+        List<Point> distinct = corners(points);
         return distinct.size() < 2 ? Optional.empty() : Optional.of(item(trace.wire(), distinct, most));
+    }
+
+    /** The points without repetitions and without those half way along a level or upright line. */
+    private static List<Point> corners(List<Point> points) {
+        List<Point> corners = new ArrayList<>();
+        for (Point point : points) {
+            int last = corners.size() - 1;
+            if (last >= 0 && corners.get(last).distanceMm(point) < 1e-9) {
+                continue;
+            }
+            if (last >= 1 && corners.get(last).distanceMm(corners.get(last - 1), point) < 1e-9) {
+                corners.remove(last);
+            }
+            corners.add(point);
+        }
+        return corners;
     }
 
     private double y(Trace.Level level, WireId wire) {
@@ -137,6 +153,6 @@ final class Strands {
                 + figures.gauge(wire.id())
                         .map(gauge -> ", " + Words.size(gauge))
                         .orElse("")
-                + figures.ofWire(wire.id()).map(number -> ", " + number).orElse("");
+                + figures.measured(wire.id()).map(number -> ", " + number).orElse("");
     }
 }
