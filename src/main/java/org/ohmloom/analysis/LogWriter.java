@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.ohmloom.graph.Assumption;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.OperatingState;
@@ -25,6 +26,7 @@ final class LogWriter {
     static CalculationLog of(Bench bench, Evidence evidence, HeatedSolutions heated) {
         LogWriter log = new LogWriter();
         log.basis(bench);
+        log.assumptions(evidence);
         log.states(evidence, heated);
         for (WireRating rating : evidence.ratings().values()) {
             log.wire(evidence, rating);
@@ -55,6 +57,17 @@ final class LogWriter {
                 1,
                 "Duty-cycled outputs are taken to switch on together; currents without inductance: mean is the weighted"
                         + " mean, RMS the root of the weighted mean square over the intervals of one period");
+    }
+
+    private void assumptions(Evidence evidence) {
+        List<Assumption> assumptions = evidence.assumptions();
+        if (!assumptions.isEmpty()) {
+            add(0, "Taken for granted because it is not entered");
+            for (Assumption assumption : assumptions) {
+                add(1, assumption.text());
+                add(2, assumption.source());
+            }
+        }
     }
 
     private void states(Evidence evidence, HeatedSolutions heated) {

@@ -16,7 +16,7 @@ public final class Cautions {
             "Protect every feed at its source.",
             "Airbag, ignition, fuel and brake circuits are for the maker's procedures and qualified people.",
             "Batteries vent hydrogen and can deliver thousands of amperes: ventilate, insulate tools, no sparks.",
-            "Systems above 60 V DC are out of scope.");
+            "Systems of 60 V DC and above are out of scope.");
 
     private Cautions() {}
 

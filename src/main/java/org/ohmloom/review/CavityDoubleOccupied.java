@@ -43,9 +43,7 @@ final class CavityDoubleOccupied implements Rule {
         if (!occupied.cavity().doubleCrimp()) {
             return Optional.of("no double crimp is declared there");
         }
-        Optional<ContactPart> contact = occupied.cavity()
-                .contact()
-                .flatMap(id -> evidence.harness().contacts().find(id));
+        Optional<ContactPart> contact = occupied.contact(evidence.harness());
         if (contact.isEmpty()) {
             return Optional.of("no contact is chosen that could take both");
         }
@@ -80,6 +78,14 @@ final class CavityDoubleOccupied implements Rule {
         return Math.abs(area - listed) <= 0.02 * listed;
     }
 
+    private static String words(List<String> wires) {
+        return switch (wires.size()) {
+            case 1 -> "both ends of " + wires.get(0);
+            case 2 -> wires.get(0) + " and " + wires.get(1);
+            default -> Listing.of(wires, 40);
+        };
+    }
+
     private static Finding finding(CavityWires.Occupied occupied, String reason) {
         List<String> wires = occupied.wires().stream()
                 .map(wire -> wire.id().value())
@@ -87,7 +93,7 @@ final class CavityDoubleOccupied implements Rule {
                 .toList();
         return new FindingDraft(INFO, "Cavity {cavity} holds {wires}, but {reason}.")
                 .word("cavity", occupied.text())
-                .word("wires", String.join(" and ", wires))
+                .word("wires", words(wires))
                 .word("reason", reason)
                 .subject(occupied.connector().id())
                 .subjects(wires)

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.model.Cavity;
 import org.ohmloom.model.Connector;
+import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.Wire;
@@ -26,6 +28,16 @@ final class CavityWires {
     record Occupied(Connector connector, Cavity cavity, List<Wire> wires) {
         Occupied {
             wires = List.copyOf(wires);
+        }
+
+        /** Whether only one wire end sits there. */
+        boolean isSingle() {
+            return wires.size() == 1;
+        }
+
+        /** The contact chosen for it, if there is one. */
+        Optional<ContactPart> contact(Harness harness) {
+            return cavity.contact().flatMap(harness.contacts()::find);
         }
 
         /** How people write it: {@code X1.3}. */

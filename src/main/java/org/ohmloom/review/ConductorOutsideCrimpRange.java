@@ -1,15 +1,18 @@
 package org.ohmloom.review;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.function.Consumer;
+import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Wire;
-import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
+import org.ohmloom.units.Unit;
 
 /**
  * Each conductor fits the crimp of its contact, and its insulation the crimp's wings and the seal.
  * <p>The nominal area of the conductor against the contact's range; with two wires in the contact
- * {@link CavityDoubleOccupied} judges. The insulation is judged where the tables list the wire's outside diameter.
+ * {@link CavityDoubleOccupied} judges. The insulation is judged where the tables list the wire's outside diameter. A wire
+ * without a size is judged with the smallest that serves, and only if that is too large already.
  */
 final class ConductorOutsideCrimpRange implements Rule {
 
@@ -29,12 +32,9 @@ final class ConductorOutsideCrimpRange implements Rule {
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (CavityWires.Occupied occupied : CavityWires.of(evidence.harness())) {
-            occupied.cavity()
-                    .contact()
-                    .flatMap(id -> evidence.harness().contacts().find(id))
-                    .ifPresent(contact -> occupied.wires().stream()
-                            .distinct()
-                            .forEach(wire -> judge(evidence, occupied, contact, wire, report)));
+            occupied.contact(evidence.harness()).ifPresent(contact -> occupied.wires().stream()
+                    .distinct()
+                    .forEach(wire -> judge(evidence, occupied, contact, wire, report)));
         }
     }
 
@@ -44,67 +44,30 @@ final class ConductorOutsideCrimpRange implements Rule {
             ContactPart contact,
             Wire wire,
             Consumer<Finding> report) {
-        if (wire.gauge().isEmpty()) {
+        Optional<Gauge> gauge = wire.gauge().or(() -> evidence.rating(wire.id()).map(WireRating::gauge));
+        if (gauge.isEmpty()) {
             return;
         }
-        double areaMm2 = wire.gauge().get().nominalAreaMm2();
-        boolean alone = occupied.wires().size() == 1;
-        if (alone && outside(areaMm2, contact.conductorMinMm2(), contact.conductorMaxMm2())) {
-            report.accept(draft(
-                            occupied,
-                            contact,
-                            wire,
-                            "{wire} ({gauge}, {area}) does not fit contact {contact} in {cavity}: its crimp takes {range}.")
-                    .word("gauge", wire.gauge().get().text())
-                    .word("area", Formats.squareMillimetres(areaMm2))
-                    .word("range", range(contact.conductorMinMm2(), contact.conductorMaxMm2(), "mm2"))
-                    .build());
+        CrimpFit fit = CrimpFit.of(evidence, contact, wire, gauge.get(), occupied.isSingle());
+        boolean open = wire.gauge().isEmpty();
+        if (open ? fit.isTooLarge(contact) : !fit.fits()) {
+            String chosen = open ? ", the size it needs" : "";
+            FindingDraft draft = new FindingDraft(
+                            INFO, "{wire} ({what}) does not fit contact {contact} in {cavity}, which takes {range}.")
+                    .word("wire", wire.id())
+                    .word("what", fit.wireWords(gauge.get()) + chosen)
+                    .word("contact", contact.id())
+                    .word("cavity", occupied.text())
+                    .word("range", fit.contactWords(contact))
+                    .value("areaMm2", fit.areaMm2(), Unit.SQUARE_MILLIMETRE)
+                    .value("smallestMm2", contact.conductorMinMm2(), Unit.SQUARE_MILLIMETRE)
+                    .value("largestMm2", contact.conductorMaxMm2(), Unit.SQUARE_MILLIMETRE)
+                    .subject(wire.id())
+                    .subject(occupied.connector().id());
+            fit.diameterMm().ifPresent(diameter -> draft.value("diameter", diameter / 1000, Unit.METRE)
+                    .value("thinnest", fit.thinnestMm() / 1000, Unit.METRE)
+                    .value("thickest", fit.thickestMm() / 1000, Unit.METRE));
+            report.accept(draft.build());
         }
-        OptionalDouble diameter = OutsideDiameter.millimetres(evidence, wire);
-        if (diameter.isPresent()) {
-            judgeInsulation(occupied, contact, wire, diameter.getAsDouble(), report);
-        }
-    }
-
-    private static void judgeInsulation(
-            CavityWires.Occupied occupied,
-            ContactPart contact,
-            Wire wire,
-            double diameterMm,
-            Consumer<Finding> report) {
-        double low = contact.seal()
-                .map(seal -> Math.max(seal.insulationMinMm(), contact.insulationMinMm()))
-                .orElse(contact.insulationMinMm());
-        double high = contact.seal()
-                .map(seal -> Math.min(seal.insulationMaxMm(), contact.insulationMaxMm()))
-                .orElse(contact.insulationMaxMm());
-        if (outside(diameterMm, low, high)) {
-            report.accept(draft(
-                            occupied,
-                            contact,
-                            wire,
-                            "{wire} is {diameter} over its insulation; contact {contact} with its seal in {cavity} takes {range}.")
-                    .word("diameter", Formats.millimetres(diameterMm))
-                    .word("range", range(low, high, "mm"))
-                    .build());
-        }
-    }
-
-    private static FindingDraft draft(CavityWires.Occupied occupied, ContactPart contact, Wire wire, String template) {
-        return new FindingDraft(INFO, template)
-                .word("wire", wire.id())
-                .word("contact", contact.id())
-                .word("cavity", occupied.text())
-                .subject(wire.id())
-                .subject(occupied.connector().id());
-    }
-
-    private static boolean outside(double value, double low, double high) {
-        double slack = 1e-6;
-        return value < low * (1 - slack) || value > high * (1 + slack);
-    }
-
-    private static String range(double low, double high, String unit) {
-        return Formats.number(low) + " to " + Formats.number(high) + " " + unit;
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.WireRating;
+import org.ohmloom.units.Unit;
 
 /**
  * No conductor carries more than its derated ampacity.
@@ -30,7 +31,8 @@ final class ConductorOverAmpacity implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (WireRating rating : evidence.ratings().values()) {
             Optional<Ampacity> ampacity = rating.ampacity();
-            if (ampacity.isPresent() && rating.worstAmps() > ampacity.get().limitAmps()) {
+            if (ampacity.isPresent()
+                    && Limits.exceeds(rating.worstAmps(), ampacity.get().limitAmps())) {
                 report.accept(finding(evidence, rating, ampacity.get()));
             }
         }
@@ -39,12 +41,15 @@ final class ConductorOverAmpacity implements Rule {
     private static Finding finding(Evidence evidence, WireRating rating, Ampacity ampacity) {
         return new FindingDraft(
                         INFO,
-                        "{wire} ({gauge}) carries {current} in {state}, more than the {limit} it may carry where it lies.")
+                        "{wire} ({gauge}) carries {current} in {state}; at {ambient}{together} it may carry {limit}.")
                 .word("wire", rating.wire().id())
                 .word("gauge", rating.gauge().text())
                 .word("state", StateNames.of(evidence, rating.worstState()))
-                .amps("current", rating.worstAmps())
-                .amps("limit", ampacity.limitAmps())
+                .word(
+                        "together",
+                        ampacity.loadedCount() > 1 ? " among " + ampacity.loadedCount() + " loaded conductors" : "")
+                .value("ambient", ampacity.ambientCelsius(), Unit.DEGREE_CELSIUS)
+                .beyond("current", rating.worstAmps(), "limit", ampacity.limitAmps(), Unit.AMP)
                 .subject(rating.wire().id())
                 .source(ampacity.base().citation().text())
                 .fix(LargerConductor.fix(evidence, rating))

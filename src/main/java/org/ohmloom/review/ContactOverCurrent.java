@@ -1,14 +1,18 @@
 package org.ohmloom.review;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.BranchKind;
 import org.ohmloom.heat.ContactLimits;
 import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
+import org.ohmloom.model.Wire;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Unit;
@@ -35,60 +39,86 @@ final class ContactOverCurrent implements Rule {
 
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
+        Map<String, BranchId> contacts = contactBranches(evidence);
         for (CavityWires.Occupied occupied : CavityWires.of(evidence.harness())) {
-            occupied.cavity()
-                    .contact()
-                    .flatMap(id -> evidence.harness().contacts().find(id))
+            occupied.contact(evidence.harness())
                     .filter(contact -> !contact.limits().isEmpty())
-                    .ifPresent(contact -> judge(evidence, occupied, contact, report));
+                    .ifPresent(contact -> judge(evidence, contacts, occupied, contact, report));
         }
     }
 
+    /** The branch of the contact in each cavity; both cavities of an in-line pair share one. */
+    private static Map<String, BranchId> contactBranches(Evidence evidence) {
+        Map<String, BranchId> contacts = new HashMap<>();
+        for (Branch branch : evidence.drawn().branches().values()) {
+            if (branch.kind() == BranchKind.CONTACT) {
+                for (String cavity : branch.id().value().split("~")) {
+                    contacts.put(cavity, branch.id());
+                }
+            }
+        }
+        return contacts;
+    }
+
     private static void judge(
-            Evidence evidence, CavityWires.Occupied occupied, ContactPart contact, Consumer<Finding> report) {
+            Evidence evidence,
+            Map<String, BranchId> contacts,
+            CavityWires.Occupied occupied,
+            ContactPart contact,
+            Consumer<Finding> report) {
         double worstAmps = 0;
         OperatingState worst = null;
         for (StateId id : ContinuousStates.of(evidence.harness())) {
-            OperatingState state = evidence.harness().states().get(id);
             Solution solution = evidence.solutions().get(id);
-            double amps = solution == null ? 0 : contactAmps(solution, occupied);
+            double amps = solution == null ? 0 : contactAmps(solution, contacts, occupied);
             if (amps > worstAmps) {
                 worstAmps = amps;
-                worst = state;
+                worst = evidence.harness().states().get(id);
             }
         }
         double ambientCelsius = Surroundings.ambientCelsius(evidence.harness(), occupied.connector());
         double limitAmps = ContactLimits.amps(contact, ambientCelsius).orElse(Double.POSITIVE_INFINITY);
-        if (worst != null && worstAmps > limitAmps) {
+        if (worst != null && Limits.exceeds(worstAmps, limitAmps)) {
             report.accept(new FindingDraft(
                             INFO,
                             "Contact {contact} in {cavity} carries {current} in {state}, more than its {limit} at {ambient}.")
                     .word("contact", contact.id())
                     .word("cavity", occupied.text())
                     .word("state", StateNames.quoted(worst))
-                    .amps("current", worstAmps)
-                    .amps("limit", limitAmps)
+                    .beyond("current", worstAmps, "limit", limitAmps, Unit.AMP)
                     .value("ambient", ambientCelsius, Unit.DEGREE_CELSIUS)
                     .subject(occupied.connector().id())
-                    .subjects(occupied.wires().stream().map(wire -> wire.id()).toList())
+                    .subjects(occupied.wires().stream().map(Wire::id).toList())
                     .build());
         }
     }
 
-    /** RMS current through the contact: of its own branch, or of the wires together where it has no resistance. */
-    private static double contactAmps(Solution solution, CavityWires.Occupied occupied) {
-        for (BranchFlow flow : solution.flows().values()) {
-            Branch branch = flow.branch();
-            if (branch.id().value().equals(occupied.text())
-                    || branch.id().value().startsWith(occupied.text() + "~")) {
-                return flow.rmsAmps();
-            }
+    /**
+     * RMS current through the contact: of its own branch; where it has no resistance and so no branch, of its wire. Of two
+     * wires there the on-state sum of what they bring, which is never less.
+     */
+    private static double contactAmps(
+            Solution solution, Map<String, BranchId> contacts, CavityWires.Occupied occupied) {
+        Optional<BranchFlow> own =
+                Optional.ofNullable(contacts.get(occupied.text())).flatMap(solution::flow);
+        if (own.isPresent()) {
+            return own.get().rmsAmps();
         }
-        return occupied.wires().stream()
-                .map(wire -> solution.flow(new BranchId(wire.id().value())))
-                .flatMap(Optional::stream)
-                .mapToDouble(BranchFlow::rmsAmps)
-                .max()
-                .orElse(0);
+        if (occupied.isSingle()) {
+            return flow(solution, occupied.wires().get(0))
+                    .map(BranchFlow::rmsAmps)
+                    .orElse(0.0);
+        }
+        double amps = 0;
+        for (Wire wire : occupied.wires()) {
+            boolean leaves = wire.from().text().equals(occupied.text());
+            double onAmps = flow(solution, wire).map(BranchFlow::onAmps).orElse(0.0);
+            amps += leaves ? -onAmps : onAmps;
+        }
+        return Math.abs(amps);
+    }
+
+    private static Optional<BranchFlow> flow(Solution solution, Wire wire) {
+        return solution.flow(new BranchId(wire.id().value()));
     }
 }

@@ -1,6 +1,10 @@
 package org.ohmloom.review;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -11,6 +15,7 @@ import org.ohmloom.graph.FirstDevice;
 import org.ohmloom.graph.Route;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Covering;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
@@ -20,9 +25,10 @@ import org.ohmloom.units.Unit;
 /**
  * A protective device sits close to the battery that feeds it.
  * <p>Length of conductor from the battery's positive terminal to the first device on each way, against the distances of the
- * design basis (33 CFR 183.455: 7 in, 40 in when sheathed or enclosed all the way). An error on the small-craft bases,
- * elsewhere a note. A way counts as enclosed when every segment of every wire on it has a sleeve, conduit, tube or heat
- * shrink; tape does not count.
+ * design basis: 7 in, 40 or 72 in when sheathed or enclosed all the way (33 CFR 183.455, ABYC E-11); 33 CFR 183.460 allows
+ * a battery's own output conductor 72 in. An error on the small-craft bases, elsewhere a note. A way counts as enclosed
+ * when every segment of every wire on it has a sleeve, conduit, tube or heat shrink; tape does not count. Silent where a
+ * length on the way is not known; {@link NotChecked} says so.
  */
 final class DeviceTooFarFromSource implements Rule {
 
@@ -30,7 +36,7 @@ final class DeviceTooFarFromSource implements Rule {
             "device-too-far-from-source",
             "A protective device is far from its source",
             Severity.ERROR,
-            "33 CFR 183.455 paragraph (b)",
+            "33 CFR 183.455 paragraph (b) and 183.460 paragraph (a); ABYC E-11 clause 11.12.1.1.1",
             "The conductor between source and device is protected by nothing; the shorter it is, the less can touch it.",
             "Move the device towards the source, or enclose the conductor up to it.");
 
@@ -45,42 +51,50 @@ final class DeviceTooFarFromSource implements Rule {
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (BareFeed feed : evidence.upstream().bareFeeds()) {
-            boolean battery = evidence.harness()
-                            .components()
-                            .get(feed.source().component())
-                            .device()
-                    instanceof Battery;
-            if (battery) {
-                feed.devices().forEach(first -> judge(evidence, feed, first, report));
+            if (evidence.harness().components().get(feed.source().component()).device() instanceof Battery) {
+                Map<PlacementRule, List<FirstDevice>> far = new LinkedHashMap<>();
+                for (FirstDevice first : feed.devices()) {
+                    limit(evidence, first)
+                            .filter(rule -> Limits.exceeds(metres(first), rule.distanceMetres()))
+                            .ifPresent(rule -> far.computeIfAbsent(rule, key -> new ArrayList<>())
+                                    .add(first));
+                }
+                far.forEach((rule, devices) -> report.accept(finding(evidence, feed, rule, devices)));
             }
         }
     }
 
-    private static void judge(Evidence evidence, BareFeed feed, FirstDevice first, Consumer<Finding> report) {
+    /** The largest distance that the basis allows for a conductor so laid. */
+    private static Optional<PlacementRule> limit(Evidence evidence, FirstDevice first) {
         boolean enclosed = enclosed(evidence, first);
-        Optional<PlacementRule> rule = evidence
-                .tables()
-                .placementRules(evidence.basis().id())
-                .stream()
+        return evidence.tables().placementRules(evidence.basis().id()).stream()
                 .filter(candidate -> candidate.holds(enclosed, true))
                 .max(Comparator.comparingDouble(PlacementRule::distanceMetres));
-        double metres = first.way().lengthMetres().orElse(0);
-        if (rule.isPresent() && metres > rule.get().distanceMetres()) {
-            report.accept(new FindingDraft(
-                            INFO,
-                            "{device} sits {distance} of conductor from {source}; {limit} is the limit ({situation}).")
-                    .word("device", first.device())
-                    .word("source", feed.source().component())
-                    .word("situation", rule.get().situation())
-                    .value("distance", metres, Unit.METRE)
-                    .value("limit", rule.get().distanceMetres(), Unit.METRE)
-                    .severity(Severity.valueOf(
-                            evidence.basis().placementSeverity().name()))
-                    .source(rule.get().citation().text())
-                    .subject(first.device())
-                    .highlight(first.way().branches())
-                    .build());
-        }
+    }
+
+    private static double metres(FirstDevice first) {
+        return first.way().lengthMetres().orElse(0);
+    }
+
+    private static Finding finding(Evidence evidence, BareFeed feed, PlacementRule rule, List<FirstDevice> far) {
+        List<ComponentId> devices = far.stream().map(FirstDevice::device).toList();
+        double farthest =
+                far.stream().mapToDouble(DeviceTooFarFromSource::metres).max().orElseThrow();
+        return new FindingDraft(
+                        INFO,
+                        "{devices} {sit} {distance} of conductor from {source}; {limit} is the limit ({situation}).")
+                .word("devices", Listing.of(devices, 40))
+                .word("sit", devices.size() == 1 ? "sits" : "sit up to")
+                .word("source", feed.source().component())
+                .word("situation", rule.situation())
+                .beyond("distance", farthest, "limit", rule.distanceMetres(), Unit.METRE)
+                .severity(Severity.valueOf(evidence.basis().placementSeverity().name()))
+                .source(rule.citation().text())
+                .subjects(devices)
+                .highlight(far.stream()
+                        .flatMap(first -> first.way().branches().stream())
+                        .toList())
+                .build();
     }
 
     private static boolean enclosed(Evidence evidence, FirstDevice first) {

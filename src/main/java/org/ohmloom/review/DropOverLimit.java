@@ -4,18 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ohmloom.edit.Compound;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.SetWireGauge;
+import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.Setting;
+import org.ohmloom.model.Wire;
+import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.units.Unit;
 
 /**
  * No load loses more voltage on its feed and return than it is allowed.
  * <p>On-state drop from the terminals of the reference source, in the worst state that asks the load on. An error when the
  * load has a limit of its own, a warning when only the harness's general limit is passed. A motor at standstill is not
- * judged.
+ * judged, nor a state whose network has no solution.
  */
 final class DropOverLimit implements Rule {
 
@@ -40,9 +47,9 @@ final class DropOverLimit implements Rule {
         for (Component component : evidence.harness().components().all()) {
             if (component.device() instanceof Load load) {
                 worst(evidence, component)
-                        .filter(worst ->
-                                worst.volts().onDropVolts() > worst.volts().limitVolts())
-                        .ifPresent(worst -> report.accept(finding(component, load, worst)));
+                        .filter(worst -> Limits.exceeds(
+                                worst.volts().onDropVolts(), worst.volts().limitVolts()))
+                        .ifPresent(worst -> report.accept(finding(evidence, component, load, worst)));
             }
         }
     }
@@ -65,7 +72,7 @@ final class DropOverLimit implements Rule {
         return Optional.ofNullable(worst);
     }
 
-    private static Finding finding(Component component, Load load, Worst worst) {
+    private static Finding finding(Evidence evidence, Component component, Load load, Worst worst) {
         List<String> path = new ArrayList<>();
         worst.volts().feedPath().forEach(branch -> path.add(branch.value()));
         worst.volts().returnPath().forEach(branch -> path.add(branch.value()));
@@ -74,12 +81,46 @@ final class DropOverLimit implements Rule {
                 .word("name", component.name())
                 .word("load", component.id())
                 .word("state", StateNames.quoted(worst.state()))
-                .volts("drop", worst.volts().onDropVolts())
-                .volts("limit", worst.volts().limitVolts())
+                .beyond(
+                        "drop",
+                        worst.volts().onDropVolts(),
+                        "limit",
+                        worst.volts().limitVolts(),
+                        Unit.VOLT)
                 .severity(own ? Severity.ERROR : Severity.WARNING)
                 .source(own ? "Limit set for this load" : INFO.source())
                 .subject(component.id())
                 .highlight(path)
+                .fix(fix(evidence, component, path))
                 .build();
+    }
+
+    /** The chosen size for every wire on the way that is too thin for the drop; nothing when one of them cannot have it. */
+    private static Optional<Edit> fix(Evidence evidence, Component load, List<String> path) {
+        List<Edit> edits = new ArrayList<>();
+        for (String branch : path) {
+            Optional<WireRating> rating = evidence.harness()
+                    .element(branch)
+                    .filter(Wire.class::isInstance)
+                    .flatMap(wire -> evidence.rating(((Wire) wire).id()));
+            if (rating.isPresent() && wantsLarger(evidence, rating.get())) {
+                Optional<SetWireGauge> larger = LargerConductor.fix(evidence, rating.get());
+                if (larger.isEmpty()) {
+                    return Optional.empty();
+                }
+                edits.add(larger.get());
+            }
+        }
+        return edits.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Compound("Set conductors on the way of " + load.id(), edits));
+    }
+
+    private static boolean wantsLarger(Evidence evidence, WireRating rating) {
+        ConductorChoice choice = evidence.conductors().get(rating.wire().id());
+        return choice != null
+                && choice.gauge()
+                        .map(gauge -> gauge.compareTo(rating.gauge()) > 0)
+                        .orElse(true);
     }
 }

@@ -1,8 +1,11 @@
 package org.ohmloom.review;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
+import org.ohmloom.graph.Assumption;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.ReturnLoop;
 import org.ohmloom.graph.Routes;
@@ -50,6 +53,13 @@ public record Evidence(
 
     public Evidence {
         loops = List.copyOf(loops);
+    }
+
+    /** What the networks of all states take for granted, each once. */
+    public List<Assumption> assumptions() {
+        Set<Assumption> all = new LinkedHashSet<>(drawn.assumptions());
+        solutions.values().forEach(solution -> all.addAll(solution.network().assumptions()));
+        return List.copyOf(all);
     }
 
     /** What a wire is, carries and may carry. */

@@ -7,7 +7,6 @@ import java.util.function.Consumer;
 import org.ohmloom.graph.BareFeed;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.FeedSource;
-import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Alternator;
 import org.ohmloom.model.Battery;
@@ -17,14 +16,14 @@ import org.ohmloom.model.Converter;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.RegulatedSupply;
 import org.ohmloom.model.WireId;
-import org.ohmloom.units.Unit;
 
 /**
  * A protective device stands between every battery and everything it feeds.
  * <p>An error for each component a battery reaches past no fuse or breaker, every switch and relay taken as closed. A motor
- * that is only ever asked on at its start current, as a starter is, is left out: 33 CFR 183.455 exempts cranking motors.
+ * that is only ever asked on while the engine cranks, as a starter is, is left out: 33 CFR 183.455 and 183.460 exempt
+ * cranking motors.
  * Sources that limit their own current (alternator, charger, converter) need no device if the conductor may carry that
- * current; a warning where it may not.
+ * current; a warning where it may not. Where a battery reaches the same conductor past no device, that decides.
  */
 final class FeedWithoutProtection implements Rule {
 
@@ -52,7 +51,9 @@ final class FeedWithoutProtection implements Rule {
                     }
                 }
             } else {
-                limitAmps(source).ifPresent(limit -> judgeSelfLimited(evidence, feed, limit, report));
+                limitAmps(source)
+                        .flatMap(limit -> selfLimited(evidence, feed, limit))
+                        .ifPresent(report);
             }
         }
     }
@@ -88,23 +89,36 @@ final class FeedWithoutProtection implements Rule {
         return source instanceof Converter converter ? Optional.of(converter.limitAmps()) : Optional.empty();
     }
 
-    private static void judgeSelfLimited(Evidence evidence, BareFeed feed, double limitAmps, Consumer<Finding> report) {
-        for (WireId wire : feed.wires().keySet()) {
-            Optional<WireRating> rating = evidence.rating(wire);
-            Optional<Ampacity> ampacity = rating.flatMap(WireRating::ampacity);
-            if (ampacity.isPresent() && ampacity.get().limitAmps() < limitAmps) {
-                report.accept(new FindingDraft(
-                                INFO,
-                                "{wire} may carry {ampacity}, less than the {limit} {source} can give, and no device protects it.")
-                        .word("wire", wire)
+    private static Optional<Finding> selfLimited(Evidence evidence, BareFeed feed, double limitAmps) {
+        List<WireRating> weak = feed.wires().keySet().stream()
+                .filter(wire -> !bareFromBattery(evidence, wire))
+                .flatMap(wire -> evidence.rating(wire).stream())
+                .filter(rating -> rating.ampacity()
+                        .filter(ampacity -> Limits.exceeds(limitAmps, ampacity.limitAmps()))
+                        .isPresent())
+                .toList();
+        if (weak.isEmpty()) {
+            return Optional.empty();
+        }
+        double least = weak.stream()
+                .mapToDouble(rating -> rating.ampacity().orElseThrow().limitAmps())
+                .min()
+                .orElseThrow();
+        List<WireId> wires = weak.stream().map(rating -> rating.wire().id()).toList();
+        return Optional.of(
+                new FindingDraft(INFO, "No device protects {wires} ({ampacity}) from {source}, which can give {limit}.")
+                        .word("wires", Listing.of(wires, 60))
                         .word("source", feed.source().component())
-                        .value("ampacity", ampacity.get().limitAmps(), Unit.AMP)
-                        .value("limit", limitAmps, Unit.AMP)
+                        .amps("ampacity", least)
+                        .amps("limit", limitAmps)
                         .severity(Severity.WARNING)
-                        .subject(wire)
+                        .subjects(wires)
                         .subject(feed.source().component())
                         .build());
-            }
-        }
+    }
+
+    private static boolean bareFromBattery(Evidence evidence, WireId wire) {
+        return evidence.upstream().guards(wire).stream()
+                .anyMatch(guard -> guard.bare() && device(evidence, guard.source()) instanceof Battery);
     }
 }

@@ -1,7 +1,5 @@
 package org.ohmloom.review;
 
-import static org.ohmloom.units.Require.that;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -16,7 +14,7 @@ import org.ohmloom.units.Quantity;
 import org.ohmloom.units.Unit;
 
 /**
- * Puts a finding together: a sentence with named places, the numbers and words that go there, and what it is about.
+ * Puts a finding together: a {@link Sentence} with the numbers and words that go there, and what it is about.
  */
 final class FindingDraft {
 
@@ -47,6 +45,20 @@ final class FindingDraft {
     /** Fills a place with a number in its canonical unit and keeps the number. */
     FindingDraft value(String name, double canonical, Unit unit) {
         values.put(name, Quantity.of(canonical, unit));
+        return this;
+    }
+
+    /**
+     * Fills two places with a number and the limit it is beyond, and keeps both. Where the digits shown do not tell them
+     * apart, the share by which the number is beyond follows it.
+     */
+    FindingDraft beyond(String name, double canonical, String limitName, double limit, Unit unit) {
+        value(name, canonical, unit);
+        value(limitName, limit, unit);
+        String shown = Formats.quantity(canonical, unit.dimension());
+        if (limit != 0 && shown.equals(Formats.quantity(limit, unit.dimension()))) {
+            word(name, shown + " (" + Formats.percent(canonical / limit - 1) + " over)");
+        }
         return this;
     }
 
@@ -108,17 +120,9 @@ final class FindingDraft {
     }
 
     private String sentence() {
-        String text = template;
-        for (Map.Entry<String, String> word : words.entrySet()) {
-            text = text.replace("{" + word.getKey() + "}", word.getValue());
-        }
-        for (Map.Entry<String, Quantity> value : values.entrySet()) {
-            Quantity quantity = value.getValue();
-            text = text.replace(
-                    "{" + value.getKey() + "}",
-                    Formats.quantity(quantity.canonical(), quantity.unit().dimension()));
-        }
-        that(!text.contains("{"), "a place in the sentence of rule %s is not filled: %s", info.id(), text);
-        return text;
+        Map<String, String> texts = new LinkedHashMap<>(words);
+        values.forEach((name, quantity) -> texts.putIfAbsent(
+                name, Formats.quantity(quantity.canonical(), quantity.unit().dimension())));
+        return Sentence.of(template, texts);
     }
 }

@@ -3,21 +3,34 @@ package org.ohmloom.review;
 import java.util.Optional;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.Wire;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.units.Gauge;
 
-/** The obvious fix of a conductor that is too thin: the size the chooser arrived at. */
+/** The obvious fix of a conductor that is too thin: the size the chooser arrived at, if its contacts take that too. */
 final class LargerConductor {
 
     private LargerConductor() {}
 
-    /** Sets the chosen size, when it is larger than the present one and the wire is ours to change. */
+    /** Sets the chosen size, when it is larger than the present one, fits, and the wire is ours to change. */
     static Optional<SetWireGauge> fix(Evidence evidence, WireRating rating) {
-        ConductorChoice choice = evidence.conductors().get(rating.wire().id());
-        if (choice == null || rating.wire().existing()) {
+        Wire wire = rating.wire();
+        ConductorChoice choice = evidence.conductors().get(wire.id());
+        if (choice == null || wire.existing() || wire.gauge().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Gauge> larger = choice.gauge().filter(gauge -> gauge.compareTo(rating.gauge()) > 0);
-        return larger.map(gauge -> SetWireGauge.of(rating.wire().id(), gauge));
+        Optional<Gauge> larger =
+                choice.gauge().filter(gauge -> gauge.compareTo(rating.gauge()) > 0 && fits(evidence, wire, gauge));
+        return larger.map(gauge -> SetWireGauge.of(wire.id(), gauge));
+    }
+
+    private static boolean fits(Evidence evidence, Wire wire, Gauge gauge) {
+        return CavityWires.of(evidence.harness()).stream()
+                .filter(occupied -> occupied.wires().contains(wire))
+                .allMatch(occupied -> occupied.isSingle()
+                        && occupied.contact(evidence.harness())
+                                .map(contact -> CrimpFit.of(evidence, contact, wire, gauge, true)
+                                        .fits())
+                                .orElse(true));
     }
 }

@@ -1,17 +1,27 @@
 package org.ohmloom.review;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
-import org.ohmloom.graph.Assumption;
+import java.util.function.Predicate;
+import org.ohmloom.graph.FirstDevice;
 import org.ohmloom.heat.WireRating;
-import org.ohmloom.model.ContactPart;
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
 
 /**
- * Says what could not be judged because something is not entered, and what was assumed instead. Never silence.
+ * Says what could not be judged because something is not entered, and what was assumed instead. Never silence, but one
+ * finding for all elements that miss the same thing.
+ * <p>A wire with a loose end carries nothing and is left to {@link WireEndLoose}. What is missing on a wire that carries
+ * power is a warning; on signal wires, whose drop and heat hardly matter, a note.
  */
 final class NotChecked implements Rule {
 
@@ -23,6 +33,9 @@ final class NotChecked implements Rule {
             "What is not entered is not computed; a harness without findings is only as good as what was entered.",
             "Enter what is missing.");
 
+    private static final Set<SignalClass> POWER =
+            Set.of(SignalClass.FEED, SignalClass.SWITCHED_OUTPUT, SignalClass.RETURN);
+
     @Override
     public RuleInfo info() {
         return INFO;
@@ -32,84 +45,131 @@ final class NotChecked implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         Harness harness = evidence.harness();
         if (harness.states().isEmpty()) {
-            report.accept(new FindingDraft(INFO, "Not checked: no operating state is entered, so nothing is computed.")
-                    .severity(Severity.WARNING)
+            report.accept(draft(Severity.WARNING, "Not checked: no operating state is entered, so nothing is computed.")
                     .build());
         }
         if (harness.components().all().stream()
                 .noneMatch(component -> component.device().isSource())) {
-            report.accept(new FindingDraft(INFO, "Not checked: there is no source, so nothing flows.")
-                    .severity(Severity.WARNING)
+            report.accept(draft(Severity.WARNING, "Not checked: there is no source, so nothing flows.")
                     .build());
         }
-        List<Object> withoutLength = new ArrayList<>();
-        List<Object> withoutSize = new ArrayList<>();
-        List<Object> withoutAmpacity = new ArrayList<>();
-        for (WireRating rating : evidence.ratings().values()) {
-            if (rating.lengthMetres().isEmpty() && rating.wire().measuredOhms().isEmpty()) {
-                withoutLength.add(rating.wire().id());
-            }
-            if (rating.provisional()) {
-                withoutSize.add(rating.wire().id());
-            }
-            if (rating.ampacity().isEmpty()) {
-                withoutAmpacity.add(rating.wire().id());
-            }
-        }
-        tell(report, withoutLength, Severity.WARNING, "Voltage drop not checked: no length entered and no route for");
+        wires(evidence, report);
         tell(
                 report,
-                withoutSize,
                 Severity.NOTE,
-                "No conductor size entered, computed with the smallest that serves, for");
+                "Protection distance not checked: no length entered and no route on the way from the battery to",
+                unknownDistances(evidence));
+        tell(report, Severity.NOTE, "Drop and feed not checked: no operating state asks on", neverAsked(harness));
+        contacts(harness, report);
+        Assumptions.findings(evidence, INFO).forEach(report);
+    }
+
+    private static void wires(Evidence evidence, Consumer<Finding> report) {
+        Predicate<WireRating> noLength = each ->
+                each.lengthMetres().isEmpty() && each.wire().measuredOhms().isEmpty();
+        Predicate<WireRating> noAmpacity = each -> each.ampacity().isEmpty();
+        Predicate<WireRating> power = each -> POWER.contains(each.wire().signalClass());
         tell(
                 report,
-                withoutAmpacity,
                 Severity.WARNING,
-                "Ampacity not checked: the table has no row for the size or insulation of");
+                "Voltage drop not checked: no length entered and no route for",
+                wires(evidence, noLength.and(power)));
         tell(
                 report,
-                harness.contacts().all().stream()
-                        .filter(contact -> contact.limits().isEmpty())
-                        .map(ContactPart::id)
-                        .map(Object.class::cast)
-                        .toList(),
                 Severity.NOTE,
-                "Contact current not checked: no limit entered for contact");
-        assumptions(evidence).forEach((text, about) -> tell(report, about, Severity.NOTE, text + ":"));
+                "Length unknown, none entered and no route, for signal wires",
+                wires(evidence, noLength.and(power.negate())));
+        tell(
+                report,
+                Severity.NOTE,
+                "No conductor size entered, computed with the smallest that serves, for",
+                wires(evidence, WireRating::provisional));
+        tell(
+                report,
+                Severity.WARNING,
+                "Ampacity and protection not checked: the table has no row for the size or insulation of",
+                wires(evidence, noAmpacity.and(power)));
+        tell(
+                report,
+                Severity.NOTE,
+                "Ampacity not checked: the table has no row for the size or insulation of signal wires",
+                wires(evidence, noAmpacity.and(power.negate())));
     }
 
-    private static Map<String, List<Object>> assumptions(Evidence evidence) {
-        Map<String, List<Object>> byText = new LinkedHashMap<>();
-        evidence.drawn().assumptions().forEach(assumption -> byText.computeIfAbsent(
-                        sentence(assumption), key -> new ArrayList<>())
-                .add(assumption.element()));
-        return byText;
+    private static List<Object> wires(Evidence evidence, Predicate<WireRating> missing) {
+        List<Object> wires = new ArrayList<>();
+        evidence.ratings().values().stream()
+                .filter(rating -> !isLoose(rating.wire()))
+                .filter(missing)
+                .forEach(rating -> wires.add(rating.wire().id()));
+        return wires;
     }
 
-    private static String sentence(Assumption assumption) {
-        String text = assumption.text().endsWith(".")
-                ? assumption.text().substring(0, assumption.text().length() - 1)
-                : assumption.text();
-        return "Assumed: " + text + " (" + assumption.source() + ")";
+    private static boolean isLoose(Wire wire) {
+        return wire.ends().stream().anyMatch(WireEnd.Loose.class::isInstance);
     }
 
-    private static void tell(Consumer<Finding> report, List<?> about, Severity severity, String start) {
-        if (about.isEmpty()) {
-            return;
+    private static List<Object> unknownDistances(Evidence evidence) {
+        Set<Object> devices = new LinkedHashSet<>();
+        evidence.upstream().bareFeeds().stream()
+                .filter(feed -> evidence.harness()
+                                .components()
+                                .get(feed.source().component())
+                                .device()
+                        instanceof Battery)
+                .flatMap(feed -> feed.devices().stream())
+                .filter(first -> first.way().lengthMetres().isEmpty())
+                .map(FirstDevice::device)
+                .forEach(devices::add);
+        return List.copyOf(devices);
+    }
+
+    private static List<Object> neverAsked(Harness harness) {
+        List<Object> loads = new ArrayList<>();
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof Load
+                    && !harness.states().isEmpty()
+                    && harness.states().all().stream().noneMatch(state -> LoadNotFed.asked(state, component.id())
+                            .isPresent())) {
+                loads.add(component.id());
+            }
         }
-        report.accept(new FindingDraft(INFO, "{start} {about}.")
-                .word("start", start)
-                .word("about", listed(about))
-                .severity(severity)
-                .subjects(about)
-                .build());
+        return loads;
     }
 
-    private static String listed(List<?> about) {
-        int shown = 6;
-        List<String> names = about.stream().limit(shown).map(Object::toString).toList();
-        String text = String.join(", ", names);
-        return about.size() > shown ? text + " and " + (about.size() - shown) + " more" : text;
+    private static void contacts(Harness harness, Consumer<Finding> report) {
+        Set<Object> withoutLimit = new LinkedHashSet<>();
+        Set<Object> withoutContact = new LinkedHashSet<>();
+        for (CavityWires.Occupied occupied : CavityWires.of(harness)) {
+            Connector connector = occupied.connector();
+            occupied.contact(harness)
+                    .ifPresentOrElse(
+                            contact -> {
+                                if (contact.limits().isEmpty()) {
+                                    withoutLimit.add(contact.id());
+                                }
+                            },
+                            () -> withoutContact.add(connector.id()));
+        }
+        tell(report, Severity.NOTE, "Contact current not checked: no limit entered for", List.copyOf(withoutLimit));
+        tell(
+                report,
+                Severity.NOTE,
+                "Contacts and crimps not checked: no contact chosen for a wired cavity of",
+                List.copyOf(withoutContact));
+    }
+
+    private static FindingDraft draft(Severity severity, String template) {
+        return new FindingDraft(INFO, template).severity(severity);
+    }
+
+    private static void tell(Consumer<Finding> report, Severity severity, String start, List<Object> about) {
+        if (!about.isEmpty()) {
+            report.accept(draft(severity, "{start} {about}.")
+                    .word("start", start)
+                    .word("about", Listing.of(about, Sentence.MOST_CHARACTERS - start.length() - 2))
+                    .subjects(about)
+                    .build());
+        }
     }
 }

@@ -4,27 +4,22 @@ import java.util.OptionalDouble;
 import org.ohmloom.heat.ConductorResistance;
 import org.ohmloom.model.Wire;
 import org.ohmloom.tables.CitedValue;
+import org.ohmloom.units.Gauge;
 
 /** The outside diameter of a wire, where the tables list one for its conductor family or insulation series and size. */
 final class OutsideDiameter {
 
     private OutsideDiameter() {}
 
-    /** Outside diameter, mm; empty when the wire has no size or no table lists it. */
-    static OptionalDouble millimetres(Evidence evidence, Wire wire) {
-        if (wire.gauge().isEmpty()) {
-            return OptionalDouble.empty();
-        }
+    /** Outside diameter with a size, mm; empty when no table lists it. */
+    static OptionalDouble millimetres(Evidence evidence, Wire wire, Gauge gauge) {
         String insulation = wire.insulation().orElse(evidence.harness().rules().insulation());
-        OptionalDouble bySeries = evidence.tables()
-                .outsideDiameterMm(insulation, wire.gauge().get())
+        return evidence.tables()
+                .outsideDiameterMm(insulation, gauge)
                 .map(CitedValue::value)
                 .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
-        return bySeries.isPresent()
-                ? bySeries
-                : new ConductorResistance(evidence.tables(), evidence.basis())
-                        .row(wire, wire.gauge().get())
-                        .outsideDiameterMm();
+                .orElseGet(() -> new ConductorResistance(evidence.tables(), evidence.basis())
+                        .row(wire, gauge)
+                        .outsideDiameterMm());
     }
 }

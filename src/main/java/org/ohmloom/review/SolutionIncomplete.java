@@ -1,7 +1,16 @@
 package org.ohmloom.review;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.StateId;
 import org.ohmloom.solve.Island;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.Solution;
@@ -9,7 +18,8 @@ import org.ohmloom.solve.Solution;
 /**
  * Every powered part of the network has a solution in every state.
  * <p>No answer is an answer: a load that asks for more than the wiring can bring, a relay that opens its own feed, or
- * two sources that contradict each other will not work on the vehicle either.
+ * two sources that contradict each other will not work on the vehicle either. Reported once for a cause, with the first
+ * state it shows in.
  */
 final class SolutionIncomplete implements Rule {
 
@@ -26,8 +36,12 @@ final class SolutionIncomplete implements Rule {
         return INFO;
     }
 
+    /** One cause, with the first state it shows in. */
+    private record Case(OperatingState first, String sentence, List<StateId> states) {}
+
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
+        SortedMap<String, Case> cases = new TreeMap<>(NaturalOrder.INSTANCE);
         for (OperatingState state : evidence.harness().states().all()) {
             Solution solution = evidence.solutions().get(state.id());
             if (solution == null) {
@@ -35,17 +49,30 @@ final class SolutionIncomplete implements Rule {
             }
             for (Island island : solution.islands()) {
                 if (island.powered() && island.status().compareTo(IslandStatus.SINGULAR) >= 0) {
-                    report.accept(new FindingDraft(INFO, "{state}: {sentence}")
-                            .word("state", state.name())
-                            .word("sentence", island.sentence())
-                            .subject(state.id())
-                            .subjects(island.cause().stream()
-                                    .flatMap(cause -> solution.network().branch(cause).stream())
-                                    .flatMap(branch -> branch.element().stream())
-                                    .toList())
-                            .build());
+                    String subject = cause(solution, island).orElse(state.id().value());
+                    cases.computeIfAbsent(subject, key -> new Case(state, island.sentence(), new ArrayList<>()))
+                            .states()
+                            .add(state.id());
                 }
             }
         }
+        cases.forEach((subject, found) -> report.accept(finding(subject, found)));
+    }
+
+    private static Optional<String> cause(Solution solution, Island island) {
+        return island.cause()
+                .flatMap(cause -> solution.network().branch(cause))
+                .flatMap(Branch::element)
+                .map(ElementId::value);
+    }
+
+    private static Finding finding(String subject, Case found) {
+        String sentence = found.sentence();
+        return new FindingDraft(INFO, "{state}: {sentence}.")
+                .word("state", StateNames.worstOf(found.first(), found.states().size()))
+                .word("sentence", sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence)
+                .subject(subject)
+                .highlight(found.states())
+                .build();
     }
 }

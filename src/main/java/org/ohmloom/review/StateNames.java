@@ -20,4 +20,13 @@ final class StateNames {
     static String quoted(OperatingState state) {
         return "'" + state.name() + "'";
     }
+
+    /** The worst of several states with how many more there are: {@code 'Night' and 2 more states}. */
+    static String worstOf(OperatingState worst, int states) {
+        return switch (states) {
+            case 1 -> quoted(worst);
+            case 2 -> quoted(worst) + " and 1 more state";
+            default -> quoted(worst) + " and " + (states - 1) + " more states";
+        };
+    }
 }

@@ -1,0 +1,88 @@
+package org.ohmloom.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ohmloom.model.ContactPart;
+import org.ohmloom.model.Wire;
+import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
+
+/**
+ * How a conductor of a size fits a contact: its nominal area the crimp, its insulation the crimp's wings and the seal.
+ *
+ * @param areaMm2     nominal area of the conductor, mm2
+ * @param diameterMm  outside diameter of its insulation, mm; empty when no table lists it
+ * @param thinnestMm  smallest insulation the contact with its seal takes, mm
+ * @param thickestMm  largest insulation the contact with its seal takes, mm
+ * @param conductor   whether the conductor fits; true when another wire shares the crimp, as {@link
+ *                    CavityDoubleOccupied} then judges it
+ * @param insulation  whether the insulation fits; true when its diameter is not known
+ */
+record CrimpFit(
+        double areaMm2,
+        OptionalDouble diameterMm,
+        double thinnestMm,
+        double thickestMm,
+        boolean conductor,
+        boolean insulation) {
+
+    /** Tries a wire with a size in a contact, alone or with another wire. */
+    static CrimpFit of(Evidence evidence, ContactPart contact, Wire wire, Gauge gauge, boolean alone) {
+        OptionalDouble diameter = OutsideDiameter.millimetres(evidence, wire, gauge);
+        double thinnest = contact.seal()
+                .map(seal -> Math.max(seal.insulationMinMm(), contact.insulationMinMm()))
+                .orElse(contact.insulationMinMm());
+        double thickest = contact.seal()
+                .map(seal -> Math.min(seal.insulationMaxMm(), contact.insulationMaxMm()))
+                .orElse(contact.insulationMaxMm());
+        double area = gauge.nominalAreaMm2();
+        return new CrimpFit(
+                area,
+                diameter,
+                thinnest,
+                thickest,
+                !alone || !outside(area, contact.conductorMinMm2(), contact.conductorMaxMm2()),
+                diameter.isEmpty() || !outside(diameter.getAsDouble(), thinnest, thickest));
+    }
+
+    boolean fits() {
+        return conductor && insulation;
+    }
+
+    /** Whether it is too large, so that no larger size fits either. */
+    boolean isTooLarge(ContactPart contact) {
+        return (!conductor && areaMm2 > contact.conductorMaxMm2())
+                || (!insulation && diameterMm.orElse(0) > thickestMm);
+    }
+
+    /** What is wrong about the wire: {@code 16 AWG, 1.31 mm², insulation 2.4 mm}. */
+    String wireWords(Gauge gauge) {
+        List<String> words = new ArrayList<>(List.of(gauge.text()));
+        if (!conductor && !gauge.text().endsWith("mm2")) {
+            words.add(Formats.squareMillimetres(areaMm2));
+        }
+        if (!insulation) {
+            words.add("insulation " + Formats.millimetres(diameterMm.orElseThrow()));
+        }
+        return String.join(", ", words);
+    }
+
+    /** What the contact takes of it. */
+    String contactWords(ContactPart contact) {
+        List<String> words = new ArrayList<>();
+        if (!conductor) {
+            words.add(Formats.number(contact.conductorMinMm2()) + " to "
+                    + Formats.squareMillimetres(contact.conductorMaxMm2()));
+        }
+        if (!insulation) {
+            words.add("insulation of " + Formats.number(thinnestMm) + " to " + Formats.millimetres(thickestMm));
+        }
+        return String.join(" and ", words);
+    }
+
+    private static boolean outside(double value, double low, double high) {
+        double slack = 1e-6;
+        return value < low * (1 - slack) || value > high * (1 + slack);
+    }
+}
