@@ -65,16 +65,16 @@ final class FindingSection {
         return Row.of(
                 finding.severity() == Severity.ERROR ? severity.toned(Cell.Tone.ALERT) : severity,
                 Cell.text(String.join(", ", finding.subjects())),
-                Cell.text(finding.message()),
+                Cell.text(Wording.printed(finding.message())),
                 Cell.text(finding.rule()),
-                Cell.text(finding.source()));
+                Cell.text(Wording.printed(finding.source())));
     }
 
     private static Row accepted(Finding finding, Waiver waiver) {
         return Row.of(
                 Cell.text(word(finding.severity())),
                 Cell.text(String.join(", ", finding.subjects())),
-                Cell.text(finding.message()),
+                Cell.text(Wording.printed(finding.message())),
                 Cell.text(finding.rule()),
                 Cell.text(waiver.reason()),
                 Cell.text(waiver.by()),

@@ -84,15 +84,14 @@ final class PinTables {
         for (Splice splice : harness.splices().all()) {
             WireEnd here = new WireEnd.AtSplice(splice.id());
             List<Wire> wires = wiresByEnd.getOrDefault(here.text(), List.of());
+            if (wires.isEmpty()) {
+                Cell none = Cell.empty();
+                rows.add(spliceRow(splice, Cell.missing("no wire"), none, none, none, none, none));
+            }
             for (Wire wire : wires) {
                 WireEnd there = wire.from().equals(here) ? wire.to() : wire.from();
-                rows.add(Row.of(
-                        Cell.text(splice.id().value()).toned(Cell.Tone.STRONG),
-                        Cell.text(splice.name()),
-                        splice.place()
-                                .map(place -> Cell.text(wording.place(place)))
-                                .orElseGet(() -> Cell.missing("no place given")),
-                        splice.existing() ? Cell.text("existing") : Wording.part(splice.part()),
+                rows.add(spliceRow(
+                        splice,
                         Cell.text(wire.id().value()),
                         Wording.size(wire),
                         Wording.colour(wire),
@@ -102,6 +101,22 @@ final class PinTables {
             }
         }
         return rows;
+    }
+
+    private Row spliceRow(Splice splice, Cell wire, Cell size, Cell colour, Cell carries, Cell goesTo, Cell name) {
+        return Row.of(
+                Cell.text(splice.id().value()).toned(Cell.Tone.STRONG),
+                Cell.text(splice.name()),
+                splice.place()
+                        .map(place -> Cell.text(wording.place(place)))
+                        .orElseGet(() -> Cell.missing("no place given")),
+                splice.existing() ? Cell.text("existing") : Wording.part(splice.part()),
+                wire,
+                size,
+                colour,
+                carries,
+                goesTo,
+                name);
     }
 
     private List<Row> terminals() {
