@@ -3,9 +3,9 @@ package org.ohmloom.analysis;
 import java.util.SortedMap;
 import org.ohmloom.bundle.CopperMass;
 import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.WireId;
 import org.ohmloom.solve.LoadVolts;
-import org.ohmloom.solve.Solution;
 
 /** Sums over the whole harness. */
 final class Summing {
@@ -28,13 +28,14 @@ final class Summing {
         int connectors = (int) bench.harness().connectors().all().stream()
                 .filter(connector -> !connector.existing())
                 .count();
-        double worstDropVolts = heated.solutions().values().stream()
-                .map(Solution::loads)
-                .flatMap(loads -> loads.values().stream())
-                .filter(load -> load.amps() != 0)
-                .mapToDouble(LoadVolts::onDropVolts)
-                .max()
-                .orElse(0);
+        double worstDropVolts = 0;
+        for (OperatingState state : bench.harness().states().all()) {
+            for (LoadVolts load : heated.solutions().get(state.id()).loads().values()) {
+                if (state.asksOn(load.load())) {
+                    worstDropVolts = Math.max(worstDropVolts, load.onDropVolts());
+                }
+            }
+        }
         return new Totals(wires, lengthMetres, copperKg, connectors, worstDropVolts);
     }
 }

@@ -7,6 +7,6 @@ package org.ohmloom.analysis;
  * @param lengthMetres  length of all of them, m, as far as known
  * @param copperKg      copper in them, kg, as far as known
  * @param connectors    count of connectors to be fitted
- * @param worstDropVolts largest drop of any load in any state, V
+ * @param worstDropVolts largest on-state drop of any load in any state that asks it on, V
  */
 public record Totals(int wires, double lengthMetres, double copperKg, int connectors, double worstDropVolts) {}

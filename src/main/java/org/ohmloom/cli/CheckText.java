@@ -74,7 +74,7 @@ final class CheckText {
                 continue;
             }
             Optional<LoadVolts> worst = solution.get().loads().values().stream()
-                    .filter(load -> load.amps() != 0)
+                    .filter(load -> state.asksOn(load.load()))
                     .max(Comparator.comparingDouble(LoadVolts::onDropVolts));
             table.row(
                     state.name(),
@@ -122,7 +122,7 @@ final class CheckText {
                 .right("ON-STATE DROP")
                 .right("LIMIT");
         solution.get().loads().values().stream()
-                .filter(load -> load.amps() != 0)
+                .filter(load -> state.asksOn(load.load()))
                 .sorted(Comparator.comparingDouble((LoadVolts load) -> load.limitVolts() - load.onDropVolts()))
                 .forEach(load -> table.row(
                         load.load().value(),
@@ -138,7 +138,7 @@ final class CheckText {
         out.println();
         out.println("LOADS IN " + state.name().toUpperCase(Locale.ROOT) + " (least margin first)");
         if (table.isEmpty()) {
-            out.println("  no load draws current");
+            out.println("  no load is asked on");
         } else {
             table.print(out);
         }

@@ -60,6 +60,11 @@ public record OperatingState(
         return Optional.ofNullable(outputs.get(output));
     }
 
+    /** Whether the state asks a component on. */
+    public boolean asksOn(ComponentId component) {
+        return setting(component).filter(Setting::on).isPresent();
+    }
+
     /** Whether a source of that device is on. */
     public boolean sourceOn(ComponentId component, Device device) {
         return sources.getOrDefault(component, device instanceof Battery);
