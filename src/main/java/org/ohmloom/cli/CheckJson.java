@@ -107,7 +107,12 @@ final class CheckJson {
         entry.put("returnDropVolts", load.returnDropVolts());
         entry.put("contactDropVolts", load.contactDropVolts());
         entry.put("deviceDropVolts", load.deviceDropVolts());
-        entry.put("onVolts", load.onVolts());
+        entry.put("onAmps", load.on().amps());
+        entry.put("onVolts", load.on().volts());
+        entry.put("onFeedDropVolts", load.on().feedDropVolts());
+        entry.put("onReturnDropVolts", load.on().returnDropVolts());
+        entry.put("onContactDropVolts", load.on().contactDropVolts());
+        entry.put("onDeviceDropVolts", load.on().deviceDropVolts());
         entry.put("onDropVolts", load.onDropVolts());
         entry.put("limitVolts", load.limitVolts());
     }

@@ -117,26 +117,29 @@ final class CheckText {
                 .right("VOLTS")
                 .right("FEED DROP")
                 .right("RETURN DROP")
-                .right("OF WHICH CONTACTS")
-                .right("DEVICES")
-                .right("ON-STATE DROP")
-                .right("LIMIT");
+                .right("IN CONTACTS")
+                .right("IN DEVICES")
+                .right("DROP")
+                .right("LIMIT")
+                .right("MEAN CURRENT");
         solution.get().loads().values().stream()
                 .filter(load -> state.asksOn(load.load()))
                 .sorted(Comparator.comparingDouble((LoadVolts load) -> load.limitVolts() - load.onDropVolts()))
                 .forEach(load -> table.row(
                         load.load().value(),
                         analysis.harness().components().get(load.load()).name(),
-                        Formats.amps(load.amps()),
-                        Formats.volts(load.volts()),
-                        Formats.volts(load.feedDropVolts()),
-                        Formats.volts(load.returnDropVolts()),
-                        Formats.volts(load.contactDropVolts()),
-                        Formats.volts(load.deviceDropVolts()),
+                        Formats.amps(load.on().amps()),
+                        Formats.volts(load.on().volts()),
+                        Formats.volts(load.on().feedDropVolts()),
+                        Formats.volts(load.on().returnDropVolts()),
+                        Formats.volts(load.on().contactDropVolts()),
+                        Formats.volts(load.on().deviceDropVolts()),
                         Formats.volts(load.onDropVolts()),
-                        Formats.volts(load.limitVolts())));
+                        Formats.volts(load.limitVolts()),
+                        Formats.amps(load.amps())));
         out.println();
-        out.println("LOADS IN " + state.name().toUpperCase(Locale.ROOT) + " (least margin first)");
+        out.println("LOADS IN " + state.name().toUpperCase(Locale.ROOT)
+                + " (while every output is on; least margin first)");
         if (table.isEmpty()) {
             out.println("  no load is asked on");
         } else {

@@ -24,16 +24,16 @@ final class LoadSection {
             Column.code("Load"),
             Column.words("Name"),
             Column.code("State"),
-            Column.number("Mean current", Unit.AMP, 2),
-            Column.number("Mean voltage", Unit.VOLT, 2),
+            Column.number("Current", Unit.AMP, 2),
+            Column.number("Voltage", Unit.VOLT, 2),
             Column.number("Feed drop", Unit.VOLT, 3),
             Column.number("Return drop", Unit.VOLT, 3),
             Column.number("In contacts", Unit.VOLT, 3),
             Column.number("In devices", Unit.VOLT, 3),
-            Column.number("Voltage while on", Unit.VOLT, 2),
-            Column.number("Drop while on", Unit.VOLT, 3),
+            Column.number("Drop", Unit.VOLT, 3),
             Column.number("Limit", Unit.VOLT, 3),
             Column.number("Margin", Unit.VOLT, 3),
+            Column.number("Mean current", Unit.AMP, 2),
             Column.words("Judged"),
             Column.code("From source"));
 
@@ -58,7 +58,7 @@ final class LoadSection {
         for (OperatingState state : analysis.states()) {
             List<Row> rows = new ArrayList<>();
             analysis.solution(state.id()).ifPresent(solution -> solution.loads().forEach((load, volts) -> {
-                if (Math.abs(volts.amps()) > LEAST_AMPS) {
+                if (state.asksOn(load) && Math.abs(volts.amps()) > LEAST_AMPS) {
                     Case found = new Case(state, volts);
                     worst.merge(load, found, (a, b) -> b.marginVolts() < a.marginVolts() ? b : a);
                     rows.add(row(found));
@@ -75,9 +75,9 @@ final class LoadSection {
                 .toList();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Loads in their worst state, smallest margin first"));
-        blocks.add(new Block.Prose("Feed and return drop add up to source voltage less load voltage, all means over"
-                + " time; contacts and devices are portions of them. The drop while everything switched at a duty is on"
-                + " is judged against the limit."));
+        blocks.add(new Block.Prose("While everything switched at a duty is on: feed and return drop add up to source"
+                + " voltage less load voltage, contacts and devices are portions of them, and the drop is judged against"
+                + " the limit. The mean current is the one over time."));
         blocks.add(new Block.Table("loads-worst", COLUMNS, ranked, "No load draws current in any state."));
         if (analysis.states().size() > 1 && !all.isEmpty()) {
             blocks.add(new Block.Heading("Loads in every state"));
@@ -94,16 +94,16 @@ final class LoadSection {
                 Cell.text(volts.load().value()).toned(Cell.Tone.STRONG),
                 Cell.text(harness.components().find(volts.load()).map(load -> load.name())),
                 Cell.text(found.state().id().value()),
-                Cell.number(volts.amps()),
-                Cell.number(volts.volts()),
-                Cell.number(volts.feedDropVolts()),
-                Cell.number(volts.returnDropVolts()),
-                Cell.number(volts.contactDropVolts()),
-                Cell.number(volts.deviceDropVolts()),
-                Cell.number(volts.onVolts()),
+                Cell.number(volts.on().amps()),
+                Cell.number(volts.on().volts()),
+                Cell.number(volts.on().feedDropVolts()),
+                Cell.number(volts.on().returnDropVolts()),
+                Cell.number(volts.on().contactDropVolts()),
+                Cell.number(volts.on().deviceDropVolts()),
                 Cell.number(volts.onDropVolts()),
                 Cell.number(volts.limitVolts()),
                 over ? margin.toned(Cell.Tone.ALERT) : margin,
+                Cell.number(volts.amps()),
                 over ? Cell.missing("over limit") : Cell.text("within"),
                 Cell.text(volts.reference().value()));
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.PointId;
@@ -47,11 +48,20 @@ final class LargestCurrentPath {
             flows = List.copyOf(flows);
         }
 
-        /** Sum of the drops along the branches of one part, in the direction of the current, V. */
+        /** Sum of the mean drops along the branches of one part, in the direction of the current, V. */
         double dropVolts(BranchKind.Part part) {
+            return sum(part, BranchFlow::dropVolts);
+        }
+
+        /** The same while every duty-cycled output is on, V. */
+        double onDropVolts(BranchKind.Part part) {
+            return sum(part, BranchFlow::onDropVolts);
+        }
+
+        private double sum(BranchKind.Part part, ToDoubleFunction<BranchFlow> drop) {
             return flows.stream()
                     .filter(flow -> flow.branch().kind().part() == part)
-                    .mapToDouble(flow -> Math.copySign(1, flow.amps()) * flow.dropVolts())
+                    .mapToDouble(flow -> Math.copySign(1, flow.amps()) * drop.applyAsDouble(flow))
                     .sum();
         }
     }

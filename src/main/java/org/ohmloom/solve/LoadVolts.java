@@ -16,8 +16,7 @@ import org.ohmloom.model.ComponentId;
  * @param returnDropVolts  V(load -) - V(source -), V
  * @param contactDropVolts portion of both lost in contacts and joints along the way of the largest current, V
  * @param deviceDropVolts  portion of both lost in fuses, switches, relays and outputs along that way, V
- * @param onVolts          voltage at its terminals while every duty-cycled output is on, V
- * @param onDropVolts      source volts - load volts then, V
+ * @param on               the same while every duty-cycled output is on
  * @param limitVolts       allowed total drop, V
  * @param feedPath         branches from the source's positive terminal to the load, along the largest current
  * @param returnPath       branches from the load back to the source's negative terminal
@@ -31,11 +30,28 @@ public record LoadVolts(
         double returnDropVolts,
         double contactDropVolts,
         double deviceDropVolts,
-        double onVolts,
-        double onDropVolts,
+        OnState on,
         double limitVolts,
         List<BranchId> feedPath,
         List<BranchId> returnPath) {
+
+    /**
+     * What reaches a load while every duty-cycled output is on; the same as the means when nothing is switched at a duty.
+     *
+     * @param amps             current, A
+     * @param volts            voltage at its terminals, V
+     * @param feedDropVolts    V(source +) - V(load +), V
+     * @param returnDropVolts  V(load -) - V(source -), V
+     * @param contactDropVolts portion of both lost in contacts and joints, V
+     * @param deviceDropVolts  portion of both lost in fuses, switches, relays and outputs, V
+     */
+    public record OnState(
+            double amps,
+            double volts,
+            double feedDropVolts,
+            double returnDropVolts,
+            double contactDropVolts,
+            double deviceDropVolts) {}
 
     public LoadVolts {
         feedPath = List.copyOf(feedPath);
@@ -45,5 +61,15 @@ public record LoadVolts(
     /** Feed and return together, mean, V. */
     public double dropVolts() {
         return feedDropVolts + returnDropVolts;
+    }
+
+    /** Voltage at its terminals while every duty-cycled output is on, V. */
+    public double onVolts() {
+        return on.volts();
+    }
+
+    /** Feed and return together while every duty-cycled output is on, V; what is judged against the limit. */
+    public double onDropVolts() {
+        return on.feedDropVolts() + on.returnDropVolts();
     }
 }

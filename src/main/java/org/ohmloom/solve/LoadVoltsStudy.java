@@ -86,8 +86,13 @@ final class LoadVoltsStudy {
                     volts.get(negative) - volts.get(low),
                     part(feed, BranchKind.Part.CONTACT) + part(back, BranchKind.Part.CONTACT),
                     part(feed, BranchKind.Part.DEVICE) + part(back, BranchKind.Part.DEVICE),
-                    onVolts(positive) - onVolts(negative),
-                    onVolts(first.to()) - onVolts(low) - (onVolts(positive) - onVolts(negative)),
+                    new LoadVolts.OnState(
+                            Math.abs(flow.onAmps()),
+                            onVolts(positive) - onVolts(negative),
+                            onVolts(first.to()) - onVolts(positive),
+                            onVolts(negative) - onVolts(low),
+                            onPart(feed, BranchKind.Part.CONTACT) + onPart(back, BranchKind.Part.CONTACT),
+                            onPart(feed, BranchKind.Part.DEVICE) + onPart(back, BranchKind.Part.DEVICE)),
                     load.allowedDropVolts().orElse(harness.rules().allowedDropVolts()),
                     fromSource(feed),
                     ids(back));
@@ -134,6 +139,10 @@ final class LoadVoltsStudy {
 
     private static double part(Optional<LargestCurrentPath.Found> path, BranchKind.Part part) {
         return path.map(found -> found.dropVolts(part)).orElse(0.0);
+    }
+
+    private static double onPart(Optional<LargestCurrentPath.Found> path, BranchKind.Part part) {
+        return path.map(found -> found.onDropVolts(part)).orElse(0.0);
     }
 
     private static List<BranchId> ids(Optional<LargestCurrentPath.Found> path) {

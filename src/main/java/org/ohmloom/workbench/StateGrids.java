@@ -32,7 +32,7 @@ final class StateGrids {
     static Inspection.Grid load(Readout readout, ComponentId load) {
         return grid(
                 readout,
-                List.of("State", "A", "Volts V", "Feed drop V", "Return drop V", "Total on V"),
+                List.of("State", "On A", "On V", "Feed drop V", "Return drop V", "Drop V"),
                 solution -> Optional.ofNullable(solution.loads().get(load)).map(StateGrids::fed));
     }
 
@@ -65,10 +65,10 @@ final class StateGrids {
 
     private static List<String> fed(LoadVolts volts) {
         return List.of(
-                Formats.number(volts.amps()),
-                Formats.number(volts.volts()),
-                Formats.number(volts.feedDropVolts()),
-                Formats.number(volts.returnDropVolts()),
+                Formats.number(volts.on().amps()),
+                Formats.number(volts.on().volts()),
+                Formats.number(volts.on().feedDropVolts()),
+                Formats.number(volts.on().returnDropVolts()),
                 Formats.number(volts.onDropVolts()));
     }
 

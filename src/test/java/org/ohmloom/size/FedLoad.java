@@ -167,7 +167,18 @@ final class FedLoad {
         }
         double volts = rules.nominalVolts() - drop;
         LoadVolts load = new LoadVolts(
-                LOAD, new ComponentId("B"), amps, volts, drop, 0, 0, fuseVolts, volts, drop, limitVolts, way, back);
+                LOAD,
+                new ComponentId("B"),
+                amps,
+                volts,
+                drop,
+                0,
+                0,
+                fuseVolts,
+                new LoadVolts.OnState(amps, volts, drop, 0, 0, fuseVolts),
+                limitVolts,
+                way,
+                back);
         Network network =
                 new Network(STATE, new TreeMap<PointId, String>().navigableKeySet(), new TreeMap<>(), Optional.empty());
         return new Solution(
