@@ -2,6 +2,7 @@ package org.ohmloom.pack.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Layer;
@@ -59,9 +60,14 @@ final class Flow {
         need(piece.heightMm());
         Placement place = Placement.moved(area.leftMm(), yMm);
         for (Mark mark : piece.marks()) {
-            pages.get(pages.size() - 1).add(Item.of(Layer.SHEET, mark.placed(place)));
+            pages.get(pages.size() - 1).add(Item.of(layer(mark), mark.placed(place)));
         }
         yMm += piece.heightMm();
+    }
+
+    /** A ground without an edge lies below everything, so that it hides no line of the row before it. */
+    private static Layer layer(Mark mark) {
+        return mark instanceof Box box && box.fill().edge().isEmpty() ? Layer.ZONES : Layer.SHEET;
     }
 
     /** Remembers this place under a title. */

@@ -184,7 +184,7 @@ final class TableSetting {
         double height = rowHeightMm(most);
         List<Mark> marks = new ArrayList<>();
         if (banded) {
-            marks.add(new Box(Extent.at(0, RULE_MM, widthMm(), height - 2 * RULE_MM), 0, Fill.of(Ink.COMPONENT)));
+            marks.add(new Box(Extent.at(0, 0, widthMm(), height), 0, Fill.of(Ink.COMPONENT)));
         }
         double left = 0;
         for (int k = 0; k < cells.size(); k++) {
