@@ -21,7 +21,7 @@ import org.ohmloom.model.BreakoutId;
 final class BoardPieces {
 
     private static final double PAIR_WORTH = 1.6;
-    private static final String ROOM_FOR_A_NUMBER = ", sheet 99";
+    private static final String ROOM_FOR_A_NUMBER = ", sheet\u00a099";
 
     private final BoardMaker maker;
     private final double widthMm;

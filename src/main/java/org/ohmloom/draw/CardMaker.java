@@ -26,7 +26,9 @@ final class CardMaker {
 
     private static final double LEAST_BOX_MM = 20;
     private static final double MOST_NAME_MM = 36;
+    private static final double LEAST_REMARK_MM = 24;
     private static final double LEAST_TAB_MM = 9;
+    private static final double MOST_TAB_MM = 20;
     private static final double MOST_TERMINALS_MM = 14;
     private static final double TAB_HEIGHT_MM = 7.6;
 
@@ -103,7 +105,7 @@ final class CardMaker {
         String id = connector.id().value();
         String ways = Words.ways(connector);
         String text = id + ", connector " + connector.name() + ", " + ways + (connector.existing() ? ", existing" : "");
-        return new Tab(id, id, ways, true, text);
+        return new Tab(id, lettering.cut(id, Weight.BOLD, NAME_MM, MOST_TAB_MM), ways, true, text);
     }
 
     /** The terminals of a component that wires are fastened to without a connector, if there are any. */
@@ -142,8 +144,11 @@ final class CardMaker {
             String description) {
         List<String> lines =
                 name.equals(id) ? List.of() : lettering.wrapped(name, Weight.REGULAR, NAME_MM, MOST_NAME_MM, 2);
-        double widest = lettering.widthMm(id, Weight.BOLD, TITLE_MM)
-                + (remark.isEmpty() ? 0 : 1.5 + lettering.widthMm(remark, Weight.REGULAR, SMALL_MM));
+        String title = lettering.cut(id, Weight.BOLD, TITLE_MM, MOST_NAME_MM);
+        double titleMm = lettering.widthMm(title, Weight.BOLD, TITLE_MM);
+        String kept =
+                lettering.cut(remark, Weight.REGULAR, SMALL_MM, Math.max(LEAST_REMARK_MM, MOST_NAME_MM - titleMm));
+        double widest = titleMm + (kept.isEmpty() ? 0 : 1.5 + lettering.widthMm(kept, Weight.REGULAR, SMALL_MM));
         for (String line : lines) {
             widest = Math.max(widest, lettering.widthMm(line, Weight.REGULAR, NAME_MM));
         }
@@ -153,6 +158,6 @@ final class CardMaker {
         double textHeight = 2 * PAD_MM + TITLE_MM + lines.size() * LINE_MM;
         double height = Math.max(textHeight, Math.max(TAB_HEIGHT_MM, tabs.size() * TAB_HEIGHT_MM));
         double width = symbol + tabWidth + box;
-        return new Card(kind, id, id, remark, lines, tabs, tabWidth, width, height, zone, description);
+        return new Card(kind, id, title, kept, lines, tabs, tabWidth, width, height, zone, description);
     }
 }

@@ -42,6 +42,9 @@ public final class DrawingSheet {
                 ? circuit(new Circuit(harness, figures, lettering), area)
                 : boards(board(harness, analysis), area);
         List<List<Item>> connectors = new ConnectorSheets(harness, figures, lettering).sheets(area);
+        if (boards.isEmpty() && connectors.isEmpty()) {
+            boards = List.of(List.of());
+        }
         int count = boards.size() + connectors.size();
         List<Scene> sheets = new ArrayList<>();
         for (List<Item> each : boards) {
@@ -85,7 +88,7 @@ public final class DrawingSheet {
         List<SortedSet<BreakoutId>> pieces = new BoardPieces(maker, area.widthMm(), room).all();
         Map<BreakoutId, String> sheetOf = new LinkedHashMap<>();
         for (int k = 0; k < pieces.size(); k++) {
-            String words = ", sheet " + (k + 1);
+            String words = ", sheet\u00a0" + (k + 1);
             pieces.get(k).forEach(id -> sheetOf.put(id, words));
         }
         List<List<Item>> sheets = new ArrayList<>();

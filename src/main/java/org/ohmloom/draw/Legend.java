@@ -24,6 +24,7 @@ final class Legend {
     private static final double GAP_MM = 6;
     private static final double SAMPLE_MM = 16;
     private static final double TEXT_MM = 1.8;
+    private static final double MOST_TEXT_MM = 80;
 
     private final Lettering lettering;
     private final double roomMm;
@@ -96,7 +97,8 @@ final class Legend {
         });
     }
 
-    private void place(double sampleMm, String words, java.util.function.Function<Point, Item> sample) {
+    private void place(double sampleMm, String all, java.util.function.Function<Point, Item> sample) {
+        String words = lettering.cut(all, Weight.REGULAR, TEXT_MM, Math.min(MOST_TEXT_MM, roomMm - sampleMm - 1.5));
         double textWidth = lettering.widthMm(words, Weight.REGULAR, TEXT_MM);
         if (xMm > 0 && xMm + sampleMm + 1.5 + textWidth > roomMm) {
             row();

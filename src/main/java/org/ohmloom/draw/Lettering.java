@@ -21,8 +21,33 @@ final class Lettering {
         return fonts.widthMm(text, weight, heightMm);
     }
 
-    Text text(String text, Point at, double heightMm, Anchor anchor, Weight weight, Ink ink) {
+    Text text(String raw, Point at, double heightMm, Anchor anchor, Weight weight, Ink ink) {
+        String text = printable(raw);
         return new Text(text, at, heightMm, widthMm(text, weight, heightMm), anchor, 0, weight, ink);
+    }
+
+    /** The text with a space for every control character and line break, and a mark for half a letter. */
+    static String printable(String text) {
+        boolean plain = text.codePoints().allMatch(Lettering::prints);
+        if (plain) {
+            return text;
+        }
+        StringBuilder printable = new StringBuilder();
+        text.codePoints()
+                .forEach(letter -> printable.appendCodePoint(
+                        prints(letter) ? letter : Character.getType(letter) == Character.SURROGATE ? '?' : ' '));
+        return printable.toString();
+    }
+
+    private static boolean prints(int letter) {
+        return switch (Character.getType(letter)) {
+            case Character.CONTROL,
+                    Character.SURROGATE,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.FORMAT -> false;
+            default -> true;
+        };
     }
 
     Text turned(String text, Point at, double heightMm, Anchor anchor, double rotationDegrees, Ink ink) {
@@ -51,7 +76,8 @@ final class Lettering {
     }
 
     /** The text, cut with an ellipsis when it is wider than the room. */
-    String cut(String text, Weight weight, double heightMm, double roomMm) {
+    String cut(String raw, Weight weight, double heightMm, double roomMm) {
+        String text = printable(raw);
         if (widthMm(text, weight, heightMm) <= roomMm + 1e-6) {
             return text;
         }
@@ -69,7 +95,7 @@ final class Lettering {
     List<String> wrapped(String text, Weight weight, double heightMm, double roomMm, int mostLines) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : printable(text).strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             boolean fits = widthMm(longer, weight, heightMm) <= roomMm;
             if (fits || line.isEmpty() || lines.size() == mostLines - 1) {

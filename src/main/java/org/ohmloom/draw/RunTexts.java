@@ -23,6 +23,7 @@ final class RunTexts {
 
     private static final double LEAST_RUN_MM = 16;
     private static final double MOST_NAME_MM = 26;
+    private static final double MOST_SOFT_MM = 45;
     private static final String WIDEST_NUMBER = "max 88.8 mV in ";
 
     private final Harness harness;
@@ -65,7 +66,7 @@ final class RunTexts {
         String covering =
                 tie.segment().get().covering().map(each -> " " + covering(each)).orElse("");
         String zone = tie.segment().get().zone().map(each -> " " + each).orElse("");
-        String soft = tie.id() + zone + covering;
+        String soft = lettering.cut(tie.id() + zone + covering, Weight.REGULAR, SMALL_MM, MOST_SOFT_MM);
         Optional<String> number = figures.ofBundle(wiresOf.getOrDefault(tie.id(), List.of()));
         double above = lettering.widthMm(length, Weight.BOLD, LENGTH_MM)
                 + BETWEEN_MM
@@ -98,7 +99,8 @@ final class RunTexts {
     /** What is written at a breakout: its id, and its name where the harness branches. */
     String joint(BreakoutId id, boolean branching) {
         Breakout breakout = harness.breakouts().get(id);
-        return branching ? lettering.cut(Spot.name(breakout), Weight.REGULAR, SMALL_MM, MOST_NAME_MM) : id.value();
+        String name = branching ? Spot.name(breakout) : id.value();
+        return lettering.cut(name, Weight.REGULAR, SMALL_MM, MOST_NAME_MM);
     }
 
     /** Extra run for the splices along a segment, mm: each needs its own label. */

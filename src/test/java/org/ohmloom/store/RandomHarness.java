@@ -85,7 +85,7 @@ import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
 /** Harnesses with elements of every kind and random values; one seed, one harness. */
-final class RandomHarness {
+public final class RandomHarness {
     private static final List<String> TEXTS = List.of(
             "Left fan",
             "Ümläut µΩ",
@@ -108,7 +108,8 @@ final class RandomHarness {
         random = new Random(seed);
     }
 
-    static Harness of(long seed) {
+    /** The harness of a seed. */
+    public static Harness of(long seed) {
         return new RandomHarness(seed).build();
     }
 
