@@ -104,8 +104,9 @@ record ConnectorBlock(
         Extent housing = Extent.at(left, top, across * cell + 3, lines * cell + 3);
         pen.mark(new Box(housing, 1.2, Fill.of(Ink.CONNECTOR, Ink.CONNECTOR_EDGE, SheetPen.MEDIUM_MM)));
         for (int k = 0; k < cells.size(); k++) {
-            double x = left + 1.5 + k % across * cell;
-            double y = top + 1.5 + (double) (k / across) * cell;
+            int line = k / across;
+            double x = left + 1.5 + (k - line * across) * cell;
+            double y = top + 1.5 + line * cell;
             cell(pen, cells.get(k), Extent.at(x, y, cell, cell).grown(-0.3));
         }
         double caption = housing.bottomMm() + 3;
