@@ -1,5 +1,6 @@
 package org.ohmloom.tables;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,18 @@ public final class WireTables {
      */
     public static WireTables bundled() {
         return new WireTables(read(TableFiles.bundled(), "wire-tables/", new TableLibrary()));
+    }
+
+    /**
+     * Reads the tables that come with the program and, where a folder {@code wire-tables} stands beside a harness file,
+     * the builder's own files in it.
+     *
+     * @param harnessFile the harness file
+     * @throws TableFormatException when one is malformed
+     */
+    public static WireTables beside(Path harnessFile) {
+        Path own = harnessFile.toAbsolutePath().resolveSibling("wire-tables");
+        return Files.isDirectory(own) ? load(own) : bundled();
     }
 
     /**

@@ -102,6 +102,23 @@ class CommandLineTest {
     }
 
     @Test
+    void aBuildersOwnTableBesideTheFileIsReadAndAMalformedOneIsRefusedWithItsLine() throws Exception {
+        Path copy = folder.resolve("own.harness.json");
+        Files.copy(Path.of(TEACHING), copy);
+        Path tables = Files.createDirectory(folder.resolve("wire-tables"));
+        Path own = tables.resolve("own-conductors.csv");
+        String head = Files.readString(Path.of("wire-tables/iso-6722-1-conductors.csv"))
+                .replace("# id: iso-6722-1", "# id: own");
+        Files.writeString(own, head);
+        assertEquals(0, CommandRun.of("check", copy.toString()).status());
+        Files.writeString(own, head.replaceFirst("(?m)^1\\.5,", "one and a half,"));
+        CommandRun run = CommandRun.of("check", copy.toString());
+        assertEquals(2, run.status());
+        assertEquals(1, run.err().lines().count(), run::err);
+        assertTrue(run.err().contains("own-conductors.csv"), run::err);
+    }
+
+    @Test
     void sizeWritesACopyThatReadsBackAndNeverTouchesTheOriginal() throws Exception {
         byte[] before = Files.readAllBytes(Path.of(FAULTS));
         Path copy = folder.resolve("sized.harness.json");
