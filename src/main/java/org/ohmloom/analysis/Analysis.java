@@ -1,7 +1,9 @@
 package org.ohmloom.analysis;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.heat.WireRating;
@@ -49,6 +51,14 @@ public record Analysis(Evidence evidence, List<Finding> findings, Totals totals,
     /** What each wire is, carries and may carry. */
     public SortedMap<WireId, WireRating> ratings() {
         return evidence.ratings();
+    }
+
+    /** Conductor temperature of a wire in a state, deg C. */
+    public OptionalDouble wireCelsius(StateId state, WireId wire) {
+        Double celsius = evidence.wireCelsius()
+                .getOrDefault(state, Collections.emptySortedMap())
+                .get(wire);
+        return celsius == null ? OptionalDouble.empty() : OptionalDouble.of(celsius);
     }
 
     /** The conductor each wire needs, and why. */

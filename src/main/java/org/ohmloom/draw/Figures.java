@@ -3,6 +3,7 @@ package org.ohmloom.draw;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.heat.WireRating;
@@ -75,7 +76,7 @@ final class Figures {
                     .map(WireRating::worstAmps));
             case DROP -> flow(wire).map(flow -> Math.abs(flow.onDropVolts())).or(() -> worst(wire)
                     .map(WireRating::worstDropVolts));
-            case TEMPERATURE -> rating(wire).map(WireRating::celsius);
+            case TEMPERATURE -> celsius(wire).or(() -> worst(wire).map(WireRating::celsius));
             case SIZE, NONE -> Optional.empty();
         };
     }
@@ -87,6 +88,12 @@ final class Figures {
             case TEMPERATURE -> Formats.celsius(value);
             case SIZE, NONE -> "";
         };
+    }
+
+    private Optional<Double> celsius(WireId wire) {
+        return state.flatMap(each -> analysis.map(results -> results.wireCelsius(each, wire)))
+                .filter(OptionalDouble::isPresent)
+                .map(OptionalDouble::getAsDouble);
     }
 
     private Optional<BranchFlow> flow(WireId wire) {
