@@ -76,11 +76,19 @@ final class SheetTable extends JTable {
 
     @Override
     public boolean editCellAt(int row, int column, EventObject event) {
+        if (event instanceof KeyEvent key && isCommand(key)) {
+            return false;
+        }
         boolean editing = super.editCellAt(row, column, event);
         if (editing && event instanceof KeyEvent key && Character.isLetterOrDigit(key.getKeyChar())) {
             editor.field().setText("");
         }
         return editing;
+    }
+
+    /** Whether a key belongs to a command, so that it must not open a cell: undo, save and their like. */
+    private static boolean isCommand(KeyEvent key) {
+        return key.isControlDown() || key.isMetaDown() || key.isAltDown() || key.isActionKey();
     }
 
     @Override
