@@ -38,6 +38,15 @@ final class Ratings {
                 worstAmps = amps;
             }
         }
+        Optional<StateId> peakState = worstState;
+        double peakAmps = worstAmps;
+        for (StateId state : heated.solutions().keySet()) {
+            double amps = HeatedSolutions.rmsAmps(heated.solutions().get(state), wire);
+            if (amps > peakAmps) {
+                peakState = Optional.of(state);
+                peakAmps = amps;
+            }
+        }
         double worstDropVolts = 0;
         double worstWatts = 0;
         for (Solution solution : heated.solutions().values()) {
@@ -60,6 +69,8 @@ final class Ratings {
                 bench.resistance().citation(wire, gauge),
                 worstState,
                 worstAmps,
+                peakState,
+                peakAmps,
                 worstDropVolts,
                 worstWatts,
                 celsius,

@@ -124,8 +124,10 @@ final class CheckJson {
         item.put("chosen", rating.provisional());
         item.put("areaMm2", rating.areaMm2());
         item.put("lengthMetres", rating.lengthMetres());
-        item.put("worstState", rating.worstState().map(id -> name(analysis, id)));
-        item.put("worstAmps", rating.worstAmps());
+        item.put("worstState", rating.peakState().map(id -> name(analysis, id)));
+        item.put("worstAmps", rating.peakAmps());
+        item.put("lastingState", rating.worstState().map(id -> name(analysis, id)));
+        item.put("lastingAmps", rating.worstAmps());
         item.put("celsius", rating.celsius());
         item.put(
                 "limitCelsius",

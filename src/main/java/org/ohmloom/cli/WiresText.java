@@ -36,6 +36,7 @@ final class WiresText {
                 .right("TEMPERATURE")
                 .right("LIMIT")
                 .left("WORST STATE")
+                .right("SHORT PEAK")
                 .left("NEEDS")
                 .left("BECAUSE OF");
         byLoad.forEach(rating -> row(analysis, rating, table));
@@ -67,6 +68,7 @@ final class WiresText {
                         .map(id -> analysis.harness().states().get(id))
                         .map(OperatingState::name)
                         .orElse("-"),
+                rating.hasShortPeak() ? Formats.amps(rating.peakAmps()) : "-",
                 choice.map(made -> made.gauge().map(gauge -> gauge.text()).orElse("none fits"))
                         .orElse("-"),
                 choice.map(made -> made.governing().governor().words()).orElse("-"));

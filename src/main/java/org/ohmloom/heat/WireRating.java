@@ -17,8 +17,10 @@ import org.ohmloom.units.Gauge;
  * @param lengthMetres   entered length, or length of the route; empty when neither is known
  * @param ohms           end-to-end resistance at its temperature, ohm
  * @param resistance     table row its resistance comes from; empty for a measured one
- * @param worstState     state with the largest heating current; empty when there is no state
- * @param worstAmps      largest RMS current in any state, A
+ * @param worstState     state that lasts with the largest RMS current; empty when there is no state
+ * @param worstAmps      that current, A: what heats the conductor and is judged by its ampacity
+ * @param peakState      state with the largest RMS current, short ones such as cranking included
+ * @param peakAmps       that current, A
  * @param worstDropVolts largest on-state drop along it in any state, V
  * @param worstWatts     largest mean heat in any state, W
  * @param celsius        conductor temperature in the worst state, deg C
@@ -34,7 +36,15 @@ public record WireRating(
         Optional<Citation> resistance,
         Optional<StateId> worstState,
         double worstAmps,
+        Optional<StateId> peakState,
+        double peakAmps,
         double worstDropVolts,
         double worstWatts,
         double celsius,
-        Optional<Ampacity> ampacity) {}
+        Optional<Ampacity> ampacity) {
+
+    /** Whether some state too short to heat the conductor brings more current than the worst that lasts. */
+    public boolean hasShortPeak() {
+        return peakAmps > worstAmps;
+    }
+}

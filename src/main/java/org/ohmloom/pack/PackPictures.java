@@ -40,8 +40,8 @@ public final class PackPictures {
         Files.createDirectories(folder);
         Analysis analysis = Analyst.analyse(HarnessFiles.read(EXAMPLE), WireTables.bundled(), Cancel.NEVER);
         Path made = Files.createTempDirectory("pack-picture");
-        List<Path> files =
-                BuildPack.write(analysis, made, PackOptions.ALL.withDocuments(PackDocument.DRAWING.id()), Progress.NONE);
+        List<Path> files = BuildPack.write(
+                analysis, made, PackOptions.ALL.withDocuments(PackDocument.DRAWING.id()), Progress.NONE);
         try (PDDocument document = Loader.loadPDF(files.get(0).toFile())) {
             BufferedImage picture = new PDFRenderer(document).renderImageWithDPI(0, DOTS_PER_INCH);
             ImageIO.write(picture, "png", folder.resolve("drawing.png").toFile());

@@ -89,6 +89,10 @@ final class Inspector {
                 .filter(limit -> rating.worstAmps() > limit.limitAmps())
                 .isPresent();
         facts.add(new Fact("Current, RMS", Formats.amps(rating.worstAmps()), over ? Tone.ERROR : Tone.PLAIN));
+        if (rating.hasShortPeak()) {
+            String state = rating.peakState().map(readout::stateName).orElse("");
+            facts.add(Fact.of("Short peak", Formats.amps(rating.peakAmps()) + " in " + state));
+        }
         facts.add(Fact.of(
                 "May carry",
                 rating.ampacity().map(limit -> Formats.amps(limit.limitAmps())).orElse("")));
