@@ -12,9 +12,25 @@ record Solved(NetworkSolution solution) {
     /** Values worked by hand are compared to this, relative. */
     static final double EXACT = 1e-12;
 
+    /** What a stranger who recomputes the published numbers allows, relative and without a floor for the voltages. */
+    private static final double PUBLISHED = 1e-9;
+
     Solved {
         ResidualCheck check = ResidualCheck.of(solution.flows().values(), solution.volts());
         assertTrue(check.isWithinTolerances(), () -> "Kirchhoff's laws are missed: " + check);
+        for (BranchFlow flow : solution.flows().values()) {
+            if (flow.ohms().isPresent()) {
+                double from = solution.volts().get(flow.branch().from());
+                double to = solution.volts().get(flow.branch().to());
+                double drop = flow.amps() * flow.ohms().getAsDouble();
+                assertEquals(drop, flow.dropVolts(), 0, "published drop of " + flow.branch().id());
+                assertEquals(
+                        from - to,
+                        drop,
+                        PUBLISHED * Math.max(Math.abs(from), Math.abs(to)),
+                        "voltages along " + flow.branch().id());
+            }
+        }
     }
 
     BranchFlow flow(String branch) {
