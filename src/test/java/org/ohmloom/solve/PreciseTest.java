@@ -49,7 +49,10 @@ class PreciseTest {
             BigDecimal y = exact(b);
             near(x.add(y), a.plus(b), x.abs().add(y.abs()));
             near(x.subtract(y), a.minus(b), x.abs().add(y.abs()));
-            near(x.multiply(new BigDecimal(c)), a.times(c), x.multiply(new BigDecimal(c)).abs());
+            near(
+                    x.multiply(new BigDecimal(c)),
+                    a.times(c),
+                    x.multiply(new BigDecimal(c)).abs());
             BigDecimal quotient = x.divide(new BigDecimal(c), DIGITS);
             near(quotient, a.dividedBy(c), quotient.abs());
             assertEquals(x.negate(), exact(a.negated()));

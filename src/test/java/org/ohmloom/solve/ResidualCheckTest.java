@@ -20,7 +20,8 @@ class ResidualCheckTest {
     /** 12 V, 1 ohm wire, 5 ohm load: 2 A. */
     private static NetworkSolution solution() {
         return NetworkSolver.solve(
-                new Net().battery("B", "0", "a", 12, 0)
+                new Net()
+                        .battery("B", "0", "a", 12, 0)
                         .wire("W", "a", "b", 1)
                         .heater("L", "b", "0", 5)
                         .network(),

@@ -23,7 +23,11 @@ record Solved(NetworkSolution solution) {
                 double from = solution.volts().get(flow.branch().from());
                 double to = solution.volts().get(flow.branch().to());
                 double drop = flow.amps() * flow.ohms().getAsDouble();
-                assertEquals(drop, flow.dropVolts(), 0, "published drop of " + flow.branch().id());
+                assertEquals(
+                        drop,
+                        flow.dropVolts(),
+                        0,
+                        "published drop of " + flow.branch().id());
                 assertEquals(
                         from - to,
                         drop,

@@ -60,7 +60,9 @@ class StarMeshTest {
             to[point] = point == 0 ? -1 : random.nextInt(point);
         }
         EliminationOrder order = EliminationOrder.of(points, from, to, () -> false);
-        assertEquals(points - 1, Arrays.stream(order.later()).mapToInt(each -> each.length).sum());
+        assertEquals(
+                points - 1,
+                Arrays.stream(order.later()).mapToInt(each -> each.length).sum());
     }
 
     @Test
