@@ -88,8 +88,13 @@ final class CanvasPainting {
             g.setColor(style.colour(Ink.GROUND));
             g.fillRect(0, 0, wide, high);
             g.scale(pixels, pixels);
-            g.transform(transform.affine());
-            painter.paint(g, scene, style);
+            Graphics2D inMm = (Graphics2D) g.create();
+            inMm.transform(transform.affine());
+            painter.paint(inMm, scene, style);
+            inMm.dispose();
+            if (FarLabels.areNeeded(transform.scale())) {
+                FarLabels.paint(g, scene, transform, painter, style);
+            }
         } finally {
             g.dispose();
         }

@@ -98,7 +98,7 @@ final class FindingsPane extends JPanel {
         list.setFixedCellWidth(-1);
         JScrollPane scroll = new JScrollPane(
                 list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createMatteBorder(1, 0, 1, 0, Tone.colour("Ohmloom.line")));
+        scroll.setBorder(EdgeLine.around());
         scroll.getViewport().addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {

@@ -32,7 +32,7 @@ final class JunctionSheet implements Sheet<JunctionSheet.Row> {
 
     @Override
     public String title() {
-        return "Splices and grounds";
+        return "Splices, grounds";
     }
 
     @Override

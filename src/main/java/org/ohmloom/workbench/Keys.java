@@ -39,7 +39,13 @@ final class Keys {
     /** The keys as people write them: "Ctrl+Shift+Z". */
     static String text(KeyStroke keys) {
         String modifiers = InputEvent.getModifiersExText(keys.getModifiers());
-        String key = KeyEvent.getKeyText(keys.getKeyCode());
+        String key =
+                switch (keys.getKeyCode()) {
+                    case KeyEvent.VK_EQUALS -> "=";
+                    case KeyEvent.VK_MINUS -> "-";
+                    case KeyEvent.VK_PERIOD -> ".";
+                    default -> KeyEvent.getKeyText(keys.getKeyCode());
+                };
         return modifiers.isEmpty() ? key : modifiers + "+" + key;
     }
 

@@ -28,7 +28,7 @@ final class LayoutCanvas extends JComponent implements Accessible {
 
     private static final long serialVersionUID = 1L;
     private static final int MARGIN = 14;
-    private static final double CLOSEST_CENTRED = 9;
+    private static final double READABLE = 4.2;
     private static final double STEP = 1.25;
     private static final double TOLERANCE = 4;
 
@@ -144,11 +144,12 @@ final class LayoutCanvas extends JComponent implements Accessible {
                 .flatMap(id -> shown.bounds(id).stream())
                 .toList()));
         around.ifPresent(part -> {
-            double margin = Math.min(getWidth(), getHeight()) * 0.2;
+            double margin = Math.min(getWidth(), getHeight()) * 0.15;
             ViewTransform close = ViewTransform.fitting(part, getWidth(), getHeight(), margin);
             boolean inView = transform.seen(getWidth(), getHeight()).contains(part);
-            if (!inView || part.widthMm() * transform.scale() < UIScale.scale(24)) {
-                double scale = Math.min(close.scale(), UIScale.scale((float) CLOSEST_CENTRED));
+            double readable = Math.min(close.scale(), UIScale.scale((float) READABLE));
+            if (!inView || transform.scale() < readable) {
+                double scale = Math.min(close.scale(), Math.max(readable, transform.scale()));
                 move(new ViewTransform(scale, 0, 0).centredOn(part.centre(), getWidth(), getHeight()), false);
             }
         });

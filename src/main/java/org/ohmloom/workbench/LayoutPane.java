@@ -21,6 +21,8 @@ final class LayoutPane extends JPanel {
     private final LayoutCanvas canvas;
     private final transient LatestWins<SceneQuestion, Scene> layouts;
     private transient @Nullable Document shown;
+    private transient @Nullable Document measuredFor;
+    private double measured = USUAL_ASPECT_RATIO;
     private boolean picking;
 
     /**
@@ -78,9 +80,17 @@ final class LayoutPane extends JPanel {
             canvas.show(Optional.empty(), "Open a harness file, or drop one here", true);
             return;
         }
-        double ratio = canvas.getHeight() > 0 ? canvas.getWidth() / (double) canvas.getHeight() : USUAL_ASPECT_RATIO;
-        layouts.ask(new SceneQuestion(
-                desk.harness().get(), desk.analysis(), desk.view(), Math.max(0.4, Math.min(4, ratio))));
+        layouts.ask(new SceneQuestion(desk.harness().get(), desk.analysis(), desk.view(), aspectRatio()));
+    }
+
+    /** The proportion of the canvas when the document was opened: a layout that keeps its shape is easier to know. */
+    private double aspectRatio() {
+        Document now = desk.document().orElse(null);
+        if (now != measuredFor && canvas.getHeight() > 0) {
+            measuredFor = now;
+            measured = Math.max(0.4, Math.min(4, canvas.getWidth() / (double) canvas.getHeight()));
+        }
+        return measured;
     }
 
     private void receive(LatestWins.Outcome<SceneQuestion, Scene> outcome) {

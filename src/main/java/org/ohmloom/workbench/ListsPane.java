@@ -20,7 +20,7 @@ final class ListsPane extends JPanel {
 
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
-    private final JTextField filter = new JTextField(18);
+    private final JTextField filter = new JTextField(14);
     private final JLabel hint = new JLabel(HINT);
     private final transient List<SheetPane<?>> panes;
     private boolean choosing;
@@ -36,6 +36,7 @@ final class ListsPane extends JPanel {
                 pane(new JunctionSheet(), samples),
                 pane(new StateSheet(), samples));
         panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
+        tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.setName("lists");
         tabs.getAccessibleContext().setAccessibleName("Lists");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, filterBar());

@@ -32,6 +32,8 @@ record Readout(Harness harness, Optional<Analysis> analysis, Optional<StateId> s
                         new Readout(harness, desk.analysis(), desk.view().state()));
     }
 
+    private static final double DRAWS_AMPS = 1e-9;
+
     /** Whether the results are those of the harness. */
     boolean isCurrent() {
         return analysis.filter(results -> results.harness() == harness).isPresent();
@@ -60,12 +62,13 @@ record Readout(Harness harness, Optional<Analysis> analysis, Optional<StateId> s
                 .max(Comparator.comparingDouble(BranchFlow::rmsAmps));
     }
 
-    /** A load where it loses most volts, with the state that is in. */
+    /** A load where it draws and loses most volts, with the state that is in; where it never draws, any state. */
     Optional<Fed> load(ComponentId load) {
         return solutions()
                 .flatMap(solution -> Optional.ofNullable(solution.loads().get(load)).stream()
                         .map(volts -> new Fed(solution.network().state(), volts)))
-                .max(Comparator.comparingDouble(fed -> fed.volts().onDropVolts()));
+                .max(Comparator.comparing((Fed fed) -> Math.abs(fed.volts().amps()) > DRAWS_AMPS)
+                        .thenComparingDouble(fed -> fed.volts().onDropVolts()));
     }
 
     /** The voltage of a point farthest from the datum, V. */

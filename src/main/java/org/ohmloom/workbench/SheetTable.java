@@ -43,6 +43,8 @@ final class SheetTable extends JTable {
         setFillsViewportHeight(true);
         setTransferHandler(new SheetTransfer(problem));
         putClientProperty("terminateEditOnFocusLost", Boolean.FALSE);
+        // The table's own use of F8 would take it from the command.
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_F8), "none");
         setColumnWidths();
     }
 

@@ -3,7 +3,6 @@ package org.ohmloom.workbench;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.util.EnumMap;
 import java.util.Map;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -40,7 +39,7 @@ final class StatusBar extends JPanel {
         this.stop = new JButton(stopCalculating);
         this.patience = new Timer(WORTH_SAYING_MILLIS, event -> showStatus());
         patience.setRepeats(false);
-        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Tone.colour("Ohmloom.line")));
+        setBorder(EdgeLine.above());
         state.setName("status");
         progress.setIndeterminate(true);
         progress.getAccessibleContext().setAccessibleName("Calculation under way");
@@ -66,12 +65,6 @@ final class StatusBar extends JPanel {
         desk.listen(this::hear);
         showStatus();
         showResults();
-    }
-
-    @Override
-    public void updateUI() {
-        super.updateUI();
-        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Tone.colour("Ohmloom.line")));
     }
 
     private void hear(Topic topic) {

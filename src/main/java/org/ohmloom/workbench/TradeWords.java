@@ -83,9 +83,9 @@ final class TradeWords {
             return "lamp";
         }
         if (draw instanceof Draw.Resistive) {
-            return "resistive load";
+            return "resistance";
         }
-        return draw instanceof Draw.ConstantPower ? "constant-power load" : "constant-current load";
+        return draw instanceof Draw.ConstantPower ? "constant power" : "constant current";
     }
 
     /** What a wire carries. */

@@ -1,12 +1,13 @@
 package org.ohmloom.workbench;
 
 import java.awt.CardLayout;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import javax.swing.BorderFactory;
+import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
@@ -161,7 +162,7 @@ final class WorkbenchView extends JPanel {
         JSplitPane left = split("lists", JSplitPane.VERTICAL_SPLIT, layout, lists, 0.62);
         JSplitPane right = split("findings", JSplitPane.VERTICAL_SPLIT, inspector, findings, 0.55);
         JSplitPane all = split("side", JSplitPane.HORIZONTAL_SPLIT, left, right, 1);
-        all.setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Tone.colour("Ohmloom.line")));
+        all.setBorder(EdgeLine.above());
         return all;
     }
 
@@ -171,6 +172,10 @@ final class WorkbenchView extends JPanel {
         split.setResizeWeight(weight);
         split.setBorder(null);
         split.getAccessibleContext().setAccessibleName("Divider before " + name);
+        // Keys of its own would take F6 and F8 from the commands.
+        InputMap keys = split.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        keys.put(Keys.plain(KeyEvent.VK_F6), "none");
+        keys.put(Keys.plain(KeyEvent.VK_F8), "none");
         dividers.put(name, split);
         return split;
     }
