@@ -1,5 +1,7 @@
 package org.ohmloom.workbench;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.model.Harness;
@@ -13,5 +15,13 @@ interface Calculation {
      *
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
-    Analysis of(Harness harness, Cancel cancel);
+    Analysis of(Question question, Cancel cancel);
+
+    /**
+     * What is to be calculated.
+     *
+     * @param harness the harness
+     * @param file    the file it lives in, beside which tables of the builder's own may lie
+     */
+    record Question(Harness harness, Optional<Path> file) {}
 }

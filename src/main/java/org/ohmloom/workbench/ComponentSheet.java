@@ -51,7 +51,8 @@ final class ComponentSheet implements Sheet<ComponentSheet.Row> {
                                 row -> row.rating().exact() + " A",
                                 row -> row.component().id(),
                                 TypedEdits::rating)),
-                Column.number("Needs", "A", "Rating that serves load and conductor, and why", Row::needs),
+                Column.<Row>number("Needs", "A", "Rating that serves load and conductor, and why", Row::needs)
+                        .wide(14),
                 Column.text("Zone", "Where it sits", 14, Row::zone),
                 Column.text("At", "Where the harness reaches it", 9, row -> row.component()
                         .at()

@@ -24,7 +24,7 @@ final class Desk {
     private static final Duration PAUSE = Duration.ofMillis(150);
 
     private final List<Consumer<Topic>> listeners = new ArrayList<>();
-    private final LatestWins<Harness, Analysis> calculator;
+    private final LatestWins<Calculation.Question, Analysis> calculator;
     private Optional<Document> document = Optional.empty();
     private Optional<Analysis> analysis = Optional.empty();
     private CalculationStatus status = CalculationStatus.NONE;
@@ -140,7 +140,7 @@ final class Desk {
     /** Starts the calculation anew. */
     void calculate() {
         harness().ifPresent(harness -> {
-            calculator.ask(harness);
+            calculator.ask(new Calculation.Question(harness, document.flatMap(Document::file)));
             become(CalculationStatus.CALCULATING);
         });
     }
@@ -169,8 +169,8 @@ final class Desk {
         }
     }
 
-    private void receive(LatestWins.Outcome<Harness, Analysis> outcome) {
-        if (harness().filter(now -> now == outcome.question()).isEmpty()) {
+    private void receive(LatestWins.Outcome<Calculation.Question, Analysis> outcome) {
+        if (harness().filter(now -> now == outcome.question().harness()).isEmpty()) {
             return;
         }
         if (outcome.answer().isPresent()) {

@@ -25,10 +25,10 @@ import org.ohmloom.draw.Weight;
 final class FarLabels {
 
     /** Height of capitals below which a text counts as not readable, px. */
-    static final double READABLE_PX = 5.5;
+    static final double READABLE_PX = 3.2;
 
     /** Height of capitals of these labels, px. */
-    static final double LABEL_PX = 7;
+    static final double LABEL_PX = 6.8;
 
     private static final double GAP_PX = 2;
     private static final double COMPONENT_MM = 2.2;

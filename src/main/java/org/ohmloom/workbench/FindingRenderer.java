@@ -71,7 +71,7 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
 
     /** Gives the texts the width they will have, so that they know their height. */
     private void fit(int width) {
-        int inner = Math.max(UIScale.scale(80), width - UIScale.scale(20 + 14 + 8));
+        int inner = Math.max(UIScale.scale(80), width - UIScale.scale(20 + 14 + 8 + 4));
         for (JTextArea area : new JTextArea[] {message, source}) {
             area.setSize(new Dimension(inner, Short.MAX_VALUE));
             area.setPreferredSize(null);

@@ -3,6 +3,7 @@ package org.ohmloom.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.review.Finding;
+import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.Inspection.Fact;
 import org.ohmloom.workbench.Inspection.Facts;
 import org.ohmloom.workbench.Inspection.Prose;
@@ -20,7 +21,7 @@ final class FindingSections {
                 finding.message(),
                 SeverityIcon.tone(finding.severity())));
         List<Fact> facts = new ArrayList<>();
-        finding.values().forEach((name, quantity) -> facts.add(Fact.of(RecordFacts.words(name), quantity.text())));
+        finding.values().forEach((name, quantity) -> facts.add(Fact.of(RecordFacts.words(name), Formats.quantity(quantity.canonical(), quantity.dimension()))));
         facts.add(Fact.of("About", String.join(", ", finding.subjects())));
         facts.add(Fact.of("Source", finding.source()));
         facts.add(Fact.of("Rule", finding.rule()));

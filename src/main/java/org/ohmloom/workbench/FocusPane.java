@@ -19,7 +19,8 @@ final class FocusPane extends Command {
     FocusPane(String view, int key, Supplier<JComponent> target) {
         super("focus-" + view.toLowerCase(java.util.Locale.ROOT), view, "Move the keyboard to " + view);
         this.target = target;
-        withKeys(Keys.menu(key)).withMnemonic(view.charAt(0));
+        // Layout and Lists begin alike.
+        withKeys(Keys.menu(key)).withMnemonic(view.equals("Lists") ? 'S' : view.charAt(0));
     }
 
     @Override

@@ -18,7 +18,7 @@ final class NextPane extends Command {
     NextPane(List<Supplier<JComponent>> targets) {
         super("next-pane", "Next view", "Move the keyboard to the next view");
         this.targets = List.copyOf(targets);
-        withKeys(Keys.plain(KeyEvent.VK_F6)).withMnemonic('N');
+        withKeys(Keys.plain(KeyEvent.VK_F6)).withMnemonic('X');
     }
 
     @Override

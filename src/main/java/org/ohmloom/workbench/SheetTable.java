@@ -78,19 +78,24 @@ final class SheetTable extends JTable {
 
     @Override
     public boolean editCellAt(int row, int column, EventObject event) {
-        if (event instanceof KeyEvent key && isCommand(key)) {
+        if (event instanceof KeyEvent key && !isTyping(key)) {
+            // Otherwise Ctrl+Z or F8 on a cell would open it instead of reaching the command.
             return false;
         }
         boolean editing = super.editCellAt(row, column, event);
-        if (editing && event instanceof KeyEvent key && Character.isLetterOrDigit(key.getKeyChar())) {
+        if (editing && event instanceof KeyEvent) {
             editor.field().setText("");
         }
         return editing;
     }
 
-    /** Whether a key belongs to a command, so that it must not open a cell: undo, save and their like. */
-    private static boolean isCommand(KeyEvent key) {
-        return key.isControlDown() || key.isMetaDown() || key.isAltDown() || key.isActionKey();
+    private static boolean isTyping(KeyEvent key) {
+        char typed = key.getKeyChar();
+        return !key.isControlDown()
+                && !key.isMetaDown()
+                && !key.isAltDown()
+                && typed != KeyEvent.CHAR_UNDEFINED
+                && !Character.isISOControl(typed);
     }
 
     @Override

@@ -63,7 +63,8 @@ public final class Workbench {
             return thread;
         });
         return new Services(
-                (harness, cancel) -> Analyst.analyse(harness, tables, cancel),
+                (question, cancel) -> Analyst.analyse(
+                        question.harness(), question.file().map(WireTables::beside).orElse(tables), cancel),
                 question -> layout.layoutBoard(
                         question.harness(),
                         question.analysis(),

@@ -1,0 +1,50 @@
+package org.ohmloom.workbench;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Answers every question as it was told beforehand, and keeps what it was asked. */
+final class ScriptedPrompts implements Prompts {
+
+    final List<String> asked = new ArrayList<>();
+    Optional<Path> target = Optional.empty();
+    Unsaved unsaved = Unsaved.CANCEL;
+    ChangedOnDisk changedOnDisk = ChangedOnDisk.CANCEL;
+
+    @Override
+    public Optional<Path> fileToOpen(Optional<Path> folder) {
+        asked.add("open");
+        return target;
+    }
+
+    @Override
+    public Optional<Path> fileToSave(Optional<Path> folder, String suggestedName) {
+        asked.add("save " + suggestedName);
+        return target;
+    }
+
+    @Override
+    public Optional<Path> folderForPack(Optional<Path> folder) {
+        asked.add("pack");
+        return target;
+    }
+
+    @Override
+    public Unsaved unsavedChanges(String name) {
+        asked.add("unsaved " + name);
+        return unsaved;
+    }
+
+    @Override
+    public ChangedOnDisk changedOnDisk(String sentence) {
+        asked.add("changed " + sentence);
+        return changedOnDisk;
+    }
+
+    @Override
+    public void problem(String title, String sentence) {
+        asked.add(title + ": " + sentence);
+    }
+}
