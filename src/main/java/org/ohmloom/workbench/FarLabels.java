@@ -80,8 +80,8 @@ final class FarLabels {
             inMm.transform(transform.affine());
             for (Text label : chosen(scene, transform.scale())) {
                 Rectangle2D room = room(label, transform.scale());
-                Point2D corner = transform.toScreen(new org.ohmloom.draw.Point(
-                        room.getX() / transform.scale(), room.getY() / transform.scale()));
+                Point2D corner = transform.toScreen(
+                        new org.ohmloom.draw.Point(room.getX() / transform.scale(), room.getY() / transform.scale()));
                 g.setColor(seeThrough);
                 g.fill(new RoundRectangle2D.Double(
                         corner.getX(), corner.getY(), room.getWidth(), room.getHeight(), 4, 4));

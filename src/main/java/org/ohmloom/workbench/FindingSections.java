@@ -21,7 +21,9 @@ final class FindingSections {
                 finding.message(),
                 SeverityIcon.tone(finding.severity())));
         List<Fact> facts = new ArrayList<>();
-        finding.values().forEach((name, quantity) -> facts.add(Fact.of(RecordFacts.words(name), Formats.quantity(quantity.canonical(), quantity.dimension()))));
+        finding.values()
+                .forEach((name, quantity) -> facts.add(Fact.of(
+                        RecordFacts.words(name), Formats.quantity(quantity.canonical(), quantity.dimension()))));
         facts.add(Fact.of("About", String.join(", ", finding.subjects())));
         facts.add(Fact.of("Source", finding.source()));
         facts.add(Fact.of("Rule", finding.rule()));

@@ -43,7 +43,9 @@ class CanvasTest {
             double before = canvas.transform().scale();
             canvas.select(Selection.of(List.of("FAN1")).centred());
             Extent card = canvas.scene().orElseThrow().bounds("FAN1").orElseThrow();
-            assertTrue(canvas.transform().seen(canvas.getWidth(), canvas.getHeight()).contains(card));
+            assertTrue(canvas.transform()
+                    .seen(canvas.getWidth(), canvas.getHeight())
+                    .contains(card));
             assertTrue(canvas.transform().scale() > before);
             assertFalse(canvas.isFitted());
             canvas.fit();
@@ -59,7 +61,8 @@ class CanvasTest {
             double scale = canvas.transform().scale();
             assertTrue(FarLabels.areNeeded(scale));
             List<Text> labels = FarLabels.chosen(scene, scale);
-            assertTrue(labels.stream().map(Text::text).collect(Collectors.toSet()).contains("BT1"));
+            assertTrue(
+                    labels.stream().map(Text::text).collect(Collectors.toSet()).contains("BT1"));
             for (Text one : labels) {
                 for (Text other : labels) {
                     assertTrue(one == other || !one.bounds().grown(-0.5 / scale).overlaps(other.bounds()), one.text());
@@ -75,7 +78,8 @@ class CanvasTest {
         stage.openExample(example);
         OnEventThread.await("the layout", () -> !stage.view.layoutPane().isBusy());
         OnEventThread.run(canvas::fit);
-        assertEquals(Optional.of(true), OnEventThread.get(() -> canvas.scene().map(scene -> scene.items().size() > 10)));
+        assertEquals(Optional.of(true), OnEventThread.get(() -> canvas.scene()
+                .map(scene -> scene.items().size() > 10)));
         return canvas;
     }
 }

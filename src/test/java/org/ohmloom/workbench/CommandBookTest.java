@@ -79,8 +79,7 @@ class CommandBookTest {
         Command one = command("one", 'X');
         Command other = command("other", 'X');
         IllegalArgumentException refused = assertThrows(
-                IllegalArgumentException.class,
-                () -> new CommandBook(List.of(one, other), stage.desk(), note -> {}));
+                IllegalArgumentException.class, () -> new CommandBook(List.of(one, other), stage.desk(), note -> {}));
         assertTrue(refused.getMessage().contains("Ctrl+X"), refused.getMessage());
     }
 
@@ -99,7 +98,8 @@ class CommandBookTest {
     void everyCommandStandsInAMenuOnce() {
         List<String> inMenus = new ArrayList<>();
         MenuPlan.MENUS.forEach(menu -> menu.ids().stream()
-                .filter(id -> !Set.of(MenuPlan.LINE, MenuPlan.RECENT, MenuPlan.EXAMPLES).contains(id))
+                .filter(id -> !Set.of(MenuPlan.LINE, MenuPlan.RECENT, MenuPlan.EXAMPLES)
+                        .contains(id))
                 .forEach(inMenus::add));
         assertEquals(inMenus.size(), new HashSet<>(inMenus).size());
         Set<String> expected = stage.view.book().all().stream()
@@ -117,7 +117,8 @@ class CommandBookTest {
                 letters.clear();
             }
             menu.ids().stream()
-                    .filter(id -> !Set.of(MenuPlan.LINE, MenuPlan.RECENT, MenuPlan.EXAMPLES).contains(id))
+                    .filter(id -> !Set.of(MenuPlan.LINE, MenuPlan.RECENT, MenuPlan.EXAMPLES)
+                            .contains(id))
                     .map(stage.view.book()::get)
                     .filter(command -> command.getValue(Action.MNEMONIC_KEY) != null)
                     .forEach(command -> assertTrue(

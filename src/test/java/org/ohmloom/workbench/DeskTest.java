@@ -34,7 +34,8 @@ class DeskTest {
         stage.awaitResults();
         // Three more amperes through the shared 56.7 milliohm take about 0.17 V x 2400 / 2495 from the heater.
         assertEquals(11.9547 - 3 * 0.0567 * 2400 / 2495, heaterVolts(), 5e-3);
-        assertEquals(CalculationStatus.UP_TO_DATE, OnEventThread.get(() -> stage.desk().status()));
+        assertEquals(CalculationStatus.UP_TO_DATE, OnEventThread.get(() -> stage.desk()
+                .status()));
         assertSame(
                 OnEventThread.get(() -> stage.desk().harness().orElseThrow()),
                 OnEventThread.get(() -> stage.desk().analysis().orElseThrow().harness()));
@@ -45,10 +46,12 @@ class DeskTest {
         stage.openExample("teaching");
         OnEventThread.run(() -> {
             stage.desk().apply(TypedEdits.conductor(List.of(new WireId("W4")), "4"));
-            assertEquals("Undo Set conductor of W4", stage.view.book().get("undo").name());
+            assertEquals(
+                    "Undo Set conductor of W4", stage.view.book().get("undo").name());
             stage.view.book().get("undo").run();
             assertFalse(stage.desk().document().orElseThrow().session().isChanged());
-            assertEquals("Redo Set conductor of W4", stage.view.book().get("redo").name());
+            assertEquals(
+                    "Redo Set conductor of W4", stage.view.book().get("redo").name());
         });
         stage.awaitResults();
         assertEquals(11.9547, heaterVolts(), HAND_WORKED);
@@ -86,7 +89,8 @@ class DeskTest {
             for (int k = 0; k < stage.view.findings().findings().getModel().getSize(); k++) {
                 FindingsModel.Row row =
                         stage.view.findings().findings().getModel().getElementAt(k);
-                if (fixable < 0 && row.finding().filter(each -> each.fix().isPresent()).isPresent()) {
+                if (fixable < 0
+                        && row.finding().filter(each -> each.fix().isPresent()).isPresent()) {
                     fixable = k;
                 }
             }

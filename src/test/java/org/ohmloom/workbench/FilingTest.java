@@ -79,7 +79,8 @@ class FilingTest {
         assertTrue(said.contains("bad.harness.json"), said);
         assertEquals(1, said.lines().count(), said);
         assertEquals(
-                "teaching", OnEventThread.get(() -> stage.desk().document().orElseThrow().name()));
+                "teaching",
+                OnEventThread.get(() -> stage.desk().document().orElseThrow().name()));
     }
 
     private Path saved() {

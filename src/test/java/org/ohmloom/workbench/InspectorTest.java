@@ -30,7 +30,8 @@ class InspectorTest {
         Inspection wire = inspector.of("W2").orElseThrow();
         Inspection.Reasons reasons = section(wire, Inspection.Reasons.class);
         assertTrue(reasons.title().startsWith("Why "), reasons.title());
-        assertEquals(1, reasons.reasons().stream().filter(Inspection.Reason::governs).count());
+        assertEquals(
+                1, reasons.reasons().stream().filter(Inspection.Reason::governs).count());
         assertTrue(
                 reasons.reasons().stream().anyMatch(reason -> reason.source().contains("row ")),
                 reasons.reasons().toString());
@@ -41,7 +42,9 @@ class InspectorTest {
         Inspection.Grid states = section(inspector.of("W2").orElseThrow(), Inspection.Grid.class);
         assertEquals(harness.states().size(), states.rows().size());
         // Note 5: W2 carries 7.9811 A, shown with three digits.
-        assertEquals(List.of("Heater and pump", "7.98", "7.98", "7.98"), states.rows().get(0).subList(0, 4));
+        assertEquals(
+                List.of("Heater and pump", "7.98", "7.98", "7.98"),
+                states.rows().get(0).subList(0, 4));
     }
 
     @Test

@@ -52,7 +52,8 @@ class PreferencesTest {
 
     @Test
     void aDamagedEntryCountsAsNone() {
-        java.util.prefs.Preferences node = java.util.prefs.Preferences.userRoot().node(NODE);
+        java.util.prefs.Preferences node =
+                java.util.prefs.Preferences.userRoot().node(NODE);
         node.put("look", "PURPLE");
         node.put("window.width", "wide");
         node.put("recent.0", "");

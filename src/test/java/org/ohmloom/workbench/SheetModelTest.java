@@ -72,7 +72,10 @@ class SheetModelTest {
         List<Integer> columns = List.of(CONDUCTOR, LENGTH);
         session.apply(BlockPaste.of(model, rows, columns, "2,5 mm2\t1,2\r\n14 AWG\t10 ft\r\n"));
         assertEquals(Optional.of(Gauge.awg(14)), gauge("W5"));
-        assertEquals(3.048, session.current().wires().get(new WireId("W5")).lengthMetres().orElseThrow(), 1e-12);
+        assertEquals(
+                3.048,
+                session.current().wires().get(new WireId("W5")).lengthMetres().orElseThrow(),
+                1e-12);
         session.undo();
         assertFalse(session.isChanged());
 
@@ -86,8 +89,8 @@ class SheetModelTest {
     @Test
     void rowsKeepTheirPlacesWhileOnlyNumbersChange() {
         List<String> events = new ArrayList<>();
-        model.addTableModelListener(event ->
-                events.add(event.getLastRow() == Integer.MAX_VALUE ? "everything" : "rows up to " + event.getLastRow()));
+        model.addTableModelListener(event -> events.add(
+                event.getLastRow() == Integer.MAX_VALUE ? "everything" : "rows up to " + event.getLastRow()));
         Edit longer = TypedEdits.length(List.of(new WireId("W1")), "0.2");
         session.apply(longer);
         assertEquals(List.of("rows up to 7"), events);

@@ -72,7 +72,8 @@ class WindowTest {
         int row = row("W4");
         wires.cell(TableCell.row(row).column(CONDUCTOR)).doubleClick();
         type("6 mm2\n");
-        OnEventThread.await("results of the edit", () -> desk().isCurrent() && gauge().equals(Optional.of(Gauge.metric(6))));
+        OnEventThread.await(
+                "results of the edit", () -> desk().isCurrent() && gauge().equals(Optional.of(Gauge.metric(6))));
         assertTrue(worstDropVolts() < before, "a larger conductor loses less");
         assertEquals("*teaching – Ohmloom", OnEventThread.get(window::getTitle));
 
@@ -83,7 +84,8 @@ class WindowTest {
         press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
         OnEventThread.await("redo", () -> gauge().equals(Optional.of(Gauge.metric(6))));
         press(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
-        OnEventThread.await("saved", () -> !desk().document().orElseThrow().session().isChanged());
+        OnEventThread.await(
+                "saved", () -> !desk().document().orElseThrow().session().isChanged());
         assertTrue(Files.readString(file).contains("\"gauge\": \"6 mm2\""));
     }
 
@@ -93,7 +95,9 @@ class WindowTest {
         wires.cell(TableCell.row(row("W4")).column(CONDUCTOR)).doubleClick();
         type("thick\n");
         assertTrue(OnEventThread.get(() -> window.view().lists().front().isEditing()));
-        assertTrue(frame.label("list-hint").text().contains("'thick'"), frame.label("list-hint").text());
+        assertTrue(
+                frame.label("list-hint").text().contains("'thick'"),
+                frame.label("list-hint").text());
         assertFalse(OnEventThread.get(() -> window.view().lists().commit()));
         robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
         assertFalse(OnEventThread.get(() -> window.view().lists().front().isEditing()));
@@ -106,14 +110,20 @@ class WindowTest {
         java.awt.Point pixel = OnEventThread.get(() -> {
             LayoutCanvas canvas = window.view().layoutPane().canvas();
             java.awt.geom.Point2D centre = canvas.transform()
-                    .toScreen(canvas.scene().orElseThrow().bounds("H1").orElseThrow().centre());
+                    .toScreen(canvas.scene()
+                            .orElseThrow()
+                            .bounds("H1")
+                            .orElseThrow()
+                            .centre());
             return new java.awt.Point((int) centre.getX(), (int) centre.getY());
         });
         robot.click(window.view().layoutPane().canvas(), pixel);
         OnEventThread.await("the selection", () -> desk().selection().ids().equals(List.of("H1")));
         assertEquals(1, OnEventThread.get(() -> window.view().lists().front().getSelectedRowCount()));
         assertEquals(
-                "H1", OnEventThread.get(() -> window.view().inspector().inspection().orElseThrow().title()));
+                "H1",
+                OnEventThread.get(() ->
+                        window.view().inspector().inspection().orElseThrow().title()));
     }
 
     @Test
