@@ -1,19 +1,21 @@
 package org.ohmloom.analysis;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
-import org.ohmloom.edit.Edit;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.edit.SetWireGauge;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.DeviceChooser;
 import org.ohmloom.size.SizingInput;
 import org.ohmloom.size.UpstreamDevices;
-import org.ohmloom.units.Gauge;
 
 /**
  * A harness with conductors and protective devices chosen.
@@ -22,10 +24,23 @@ import org.ohmloom.units.Gauge;
  * already in the vehicle is never changed. Each change moves currents, so the harness is analysed again until no choice
  * changes, at most {@link #MOST_ROUNDS} times.
  *
- * @param before   the harness as it was
- * @param analysis analysis of the harness with its choices
+ * @param before     the harness as it was
+ * @param analysis   analysis of the harness with its choices
+ * @param conductors for every wire the choice that gave it its size, with the reasons of that moment; for a wire that kept
+ *                   its size, what the finished harness asks of it
+ * @param devices    the same for protective devices
  */
-public record SizedHarness(Harness before, Analysis analysis) {
+public record SizedHarness(
+        Harness before,
+        Analysis analysis,
+        SortedMap<WireId, ConductorChoice> conductors,
+        SortedMap<ComponentId, DeviceChoice> devices) {
+
+    /** Keeps unmodifiable copies. */
+    public SizedHarness {
+        conductors = Collections.unmodifiableSortedMap(new TreeMap<>(conductors));
+        devices = Collections.unmodifiableSortedMap(new TreeMap<>(devices));
+    }
 
     /** Most rounds of choosing and analysing. */
     static final int MOST_ROUNDS = 8;
@@ -37,39 +52,54 @@ public record SizedHarness(Harness before, Analysis analysis) {
      * @param cancel asks to stop
      */
     public static SizedHarness of(Analysis start, Cancel cancel) {
+        SortedMap<WireId, ConductorChoice> conductors = new TreeMap<>();
+        SortedMap<ComponentId, DeviceChoice> devices = new TreeMap<>();
         Analysis analysis = start;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Harness harness = analysis.harness();
+            List<ConductorChoice> larger = larger(analysis);
+            SortedMap<ComponentId, DeviceChoice> fitting = fitting(analysis);
             Harness changed = harness;
-            for (Edit edit : edits(analysis)) {
-                changed = edit.apply(changed);
+            for (ConductorChoice choice : larger) {
+                changed = SetWireGauge.of(choice.wire(), choice.gauge().orElseThrow()).apply(changed);
+                conductors.put(choice.wire(), choice);
+            }
+            for (DeviceChoice choice : fitting.values()) {
+                changed = new SetDeviceRating(choice.device(), choice.ratingAmps().orElseThrow()).apply(changed);
+                devices.put(choice.device(), choice);
             }
             if (changed == harness) {
                 break;
             }
             analysis = Analyst.analyse(changed, analysis.evidence().tables(), cancel);
         }
-        return new SizedHarness(start.harness(), analysis);
+        analysis.conductors().forEach(conductors::putIfAbsent);
+        analysis.devices().forEach(devices::putIfAbsent);
+        return new SizedHarness(start.harness(), analysis, conductors, devices);
     }
 
-    private static List<Edit> edits(Analysis analysis) {
-        List<Edit> edits = new ArrayList<>();
-        for (ConductorChoice choice : analysis.conductors().values()) {
-            Wire wire = analysis.harness().wires().get(choice.wire());
-            Optional<Gauge> wanted = choice.gauge()
-                    .filter(gauge -> wire.gauge().isEmpty()
-                            || gauge.compareTo(wire.gauge().get()) > 0);
-            if (!wire.existing() && wire.measuredOhms().isEmpty() && wanted.isPresent()) {
-                edits.add(SetWireGauge.of(wire.id(), wanted.get()));
-            }
-        }
-        new DeviceChooser(input(analysis.evidence())).changes().forEach((id, choice) -> choice.ratingAmps()
-                .ifPresent(amps -> {
-                    if (!analysis.harness().components().get(id).existing()) {
-                        edits.add(new SetDeviceRating(id, amps));
-                    }
-                }));
-        return edits;
+    /** Choices for the wires that have no size yet, or one too thin. */
+    private static List<ConductorChoice> larger(Analysis analysis) {
+        return analysis.conductors().values().stream()
+                .filter(choice -> {
+                    Wire wire = analysis.harness().wires().get(choice.wire());
+                    return !wire.existing()
+                            && wire.measuredOhms().isEmpty()
+                            && choice.gauge()
+                                    .filter(gauge -> wire.gauge().isEmpty()
+                                            || gauge.compareTo(wire.gauge().get()) > 0)
+                                    .isPresent();
+                })
+                .toList();
+    }
+
+    /** Choices for the protective devices whose rating does not serve. */
+    private static SortedMap<ComponentId, DeviceChoice> fitting(Analysis analysis) {
+        SortedMap<ComponentId, DeviceChoice> fitting =
+                new TreeMap<>(new DeviceChooser(input(analysis.evidence())).changes());
+        fitting.values().removeIf(choice -> choice.ratingAmps().isEmpty()
+                || analysis.harness().components().get(choice.device()).existing());
+        return fitting;
     }
 
     private static SizingInput input(Evidence evidence) {

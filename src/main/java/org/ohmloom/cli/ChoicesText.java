@@ -16,30 +16,39 @@ import org.ohmloom.units.Gauge;
 /** The choices of conductors and protective devices, each with its reasons. */
 final class ChoicesText {
 
+    private static final int WIDTH = 120;
+
     private ChoicesText() {}
 
     static void print(SizedHarness sized, PrintWriter out) {
         Analysis after = sized.analysis();
         out.println("CONDUCTORS");
-        for (ConductorChoice choice : after.conductors().values()) {
+        for (ConductorChoice choice : sized.conductors().values()) {
             Wire before = sized.before().wires().get(choice.wire());
             Wire now = after.harness().wires().get(choice.wire());
             out.println("  " + choice.wire() + "  " + size(before.gauge()) + " -> " + size(now.gauge())
                     + "  governed by " + choice.governing().governor().words()
                     + (choice.gauge().isEmpty() ? "; NO SIZE OF THE FAMILY SATISFIES ALL" : ""));
             for (Requirement requirement : choice.requirements()) {
-                out.println("      " + requirement.governor().words() + ": " + requirement.reason());
-                out.println("          " + requirement.citation().text());
+                out.println(Wrap.indented(requirement.governor().words() + ": " + requirement.reason(), 6, WIDTH));
+                cite(requirement.reason(), requirement.citation().text(), out);
             }
         }
         out.println();
         out.println("PROTECTIVE DEVICES");
-        for (DeviceChoice choice : after.devices().values()) {
+        for (DeviceChoice choice : sized.devices().values()) {
             out.println("  " + choice.device() + "  "
                     + rating(sized.before().components().find(choice.device())) + " -> "
                     + rating(after.harness().components().find(choice.device())));
-            out.println("      " + choice.reason());
-            out.println("          " + choice.citation().text());
+            out.println(Wrap.indented(choice.reason(), 6, WIDTH));
+            cite(choice.reason(), choice.citation().text(), out);
+        }
+    }
+
+    /** The source on a line of its own, unless the reason ends in it already. */
+    private static void cite(String reason, String source, PrintWriter out) {
+        if (!reason.contains(source)) {
+            out.println(Wrap.indented(source, 8, WIDTH));
         }
     }
 

@@ -38,7 +38,7 @@ final class FindingsText {
         for (Finding finding : analysis.findings()) {
             out.println(
                     String.format(Locale.ROOT, "  %-7s  %s", finding.severity().name(), finding.message()));
-            out.println("           rule " + finding.rule() + "; source: " + finding.source());
+            out.println(Wrap.indented("rule " + finding.rule() + "; source: " + finding.source(), 11, 120));
             finding.fix().ifPresent(fix -> out.println("           fix: " + fix.label()));
             finding.waiver()
                     .ifPresent(waiver -> out.println(

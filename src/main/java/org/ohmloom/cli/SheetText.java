@@ -24,13 +24,18 @@ final class SheetText {
         sheets.forEach(sheet -> table.row(
                 sheet.name(),
                 String.valueOf(sheet.rows().size()),
-                sheet.statusText(),
+                inShort(sheet.statusText()),
                 sheet.source(),
                 sheet.edition(),
                 sheet.table()));
         table.print(out);
         out.println();
         out.println("'ohmloom tables NAME' prints one of them. A row may have a status of its own.");
+    }
+
+    /** A status without the formula in brackets behind it. */
+    private static String inShort(String status) {
+        return status.replaceFirst("\\s*\\(.*", "").replaceFirst(", no source$", "");
     }
 
     /** One table whole. */

@@ -88,8 +88,7 @@ final class WiresText {
                 .left("DEVICE")
                 .right("RATING")
                 .right("LARGEST LOAD")
-                .right("CHOSEN")
-                .left("WHY");
+                .right("SMALLEST THAT SERVES");
         analysis.devices()
                 .values()
                 .forEach(choice -> table.row(
@@ -98,11 +97,10 @@ final class WiresText {
                         Formats.amps(choice.loadAmps()),
                         choice.ratingAmps().isPresent()
                                 ? Formats.amps(choice.ratingAmps().getAsDouble())
-                                : "none fits",
-                        choice.reason()));
+                                : "none fits"));
         if (!table.isEmpty()) {
             out.println();
-            out.println("PROTECTIVE DEVICES");
+            out.println("PROTECTIVE DEVICES ('size' and the build pack say why)");
             table.print(out);
         }
     }

@@ -5,6 +5,13 @@ final class Wrap {
 
     private Wrap() {}
 
+    /** The text in lines that all begin with so many blanks, further lines with two more. */
+    static String indented(String text, int blanks, int width) {
+        String start = " ".repeat(blanks);
+        String lines = text(text, width - blanks - 2);
+        return start + lines.replace(System.lineSeparator(), System.lineSeparator() + start + "  ");
+    }
+
     /** The text in lines of at most that many characters where its words allow. */
     static String text(String text, int width) {
         StringBuilder lines = new StringBuilder();
