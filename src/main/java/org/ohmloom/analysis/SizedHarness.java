@@ -61,11 +61,13 @@ public record SizedHarness(
             SortedMap<ComponentId, DeviceChoice> fitting = fitting(analysis);
             Harness changed = harness;
             for (ConductorChoice choice : larger) {
-                changed = SetWireGauge.of(choice.wire(), choice.gauge().orElseThrow()).apply(changed);
+                changed = SetWireGauge.of(choice.wire(), choice.gauge().orElseThrow())
+                        .apply(changed);
                 conductors.put(choice.wire(), choice);
             }
             for (DeviceChoice choice : fitting.values()) {
-                changed = new SetDeviceRating(choice.device(), choice.ratingAmps().orElseThrow()).apply(changed);
+                changed =
+                        new SetDeviceRating(choice.device(), choice.ratingAmps().orElseThrow()).apply(changed);
                 devices.put(choice.device(), choice);
             }
             if (changed == harness) {
@@ -97,8 +99,9 @@ public record SizedHarness(
     private static SortedMap<ComponentId, DeviceChoice> fitting(Analysis analysis) {
         SortedMap<ComponentId, DeviceChoice> fitting =
                 new TreeMap<>(new DeviceChooser(input(analysis.evidence())).changes());
-        fitting.values().removeIf(choice -> choice.ratingAmps().isEmpty()
-                || analysis.harness().components().get(choice.device()).existing());
+        fitting.values()
+                .removeIf(choice -> choice.ratingAmps().isEmpty()
+                        || analysis.harness().components().get(choice.device()).existing());
         return fitting;
     }
 

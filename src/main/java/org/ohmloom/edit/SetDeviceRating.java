@@ -4,6 +4,7 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.units.Formats;
 
 /**
  * Sets the rated current of a protective device.
@@ -15,7 +16,7 @@ public record SetDeviceRating(ComponentId device, double ratingAmps) implements 
 
     @Override
     public String label() {
-        return "Set rating of " + device;
+        return "Set rating of " + device + " to " + Formats.amps(ratingAmps);
     }
 
     @Override

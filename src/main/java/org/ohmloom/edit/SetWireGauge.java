@@ -27,7 +27,8 @@ public record SetWireGauge(List<WireId> wires, Optional<Gauge> gauge) implements
 
     @Override
     public String label() {
-        return "Set conductor of " + Subjects.text(wires, "wires");
+        return gauge.map(size -> "Set conductor of " + Subjects.text(wires, "wires") + " to " + size.text())
+                .orElse("Leave conductor of " + Subjects.text(wires, "wires") + " to be chosen");
     }
 
     @Override

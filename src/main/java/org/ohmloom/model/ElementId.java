@@ -3,6 +3,7 @@ package org.ohmloom.model;
 import static org.ohmloom.units.Require.that;
 
 import java.util.regex.Pattern;
+import org.ohmloom.units.Texts;
 
 /**
  * Identity of one element of a harness. Unique across all kinds of element in one harness, so that a finding, a
@@ -41,8 +42,8 @@ public sealed interface ElementId extends Comparable<ElementId>
     static void check(String value) {
         that(
                 FORM.matcher(value).matches(),
-                "id '%s' must be letters, digits, '-' and '_' and start with a letter or digit",
-                value);
+                "id %s must be letters, digits, '-' and '_' and start with a letter or digit",
+                Texts.quoted(value));
     }
 
     /** Natural order: {@code W2} comes before {@code W10}. */

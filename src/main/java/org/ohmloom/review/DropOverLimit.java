@@ -21,8 +21,9 @@ import org.ohmloom.units.Unit;
 /**
  * No load loses more voltage on its feed and return than it is allowed.
  * <p>On-state drop from the terminals of the reference source, in the worst state that asks the load on. An error when the
- * load has a limit of its own, a warning when only the harness's general limit is passed. A motor at standstill is not
- * judged, nor a state whose network has no solution.
+ * load has a limit of its own, a warning when only the harness's general limit is passed.
+ * {@link LoadNotFed} judges a load that gets less than half its rated voltage. A motor at standstill is not judged, nor is a
+ * state whose network has no solution.
  */
 final class DropOverLimit implements Rule {
 
@@ -46,7 +47,7 @@ final class DropOverLimit implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (Component component : evidence.harness().components().all()) {
             if (component.device() instanceof Load load) {
-                worst(evidence, component)
+                worst(evidence, component, load)
                         .filter(worst -> Limits.exceeds(
                                 worst.volts().onDropVolts(), worst.volts().limitVolts()))
                         .ifPresent(worst -> report.accept(finding(evidence, component, load, worst)));
@@ -54,7 +55,7 @@ final class DropOverLimit implements Rule {
         }
     }
 
-    private static Optional<Worst> worst(Evidence evidence, Component component) {
+    private static Optional<Worst> worst(Evidence evidence, Component component, Load load) {
         Worst worst = null;
         for (OperatingState state : evidence.harness().states().all()) {
             Solution solution = evidence.solutions().get(state.id());
@@ -64,7 +65,7 @@ final class DropOverLimit implements Rule {
             }
             LoadVolts volts = solution.loads().get(component.id());
             if (volts != null
-                    && volts.amps() != 0
+                    && volts.onVolts() >= LoadNotFed.FED_SHARE * load.draw().ratedVolts()
                     && (worst == null || volts.onDropVolts() > worst.volts().onDropVolts())) {
                 worst = new Worst(state, volts);
             }

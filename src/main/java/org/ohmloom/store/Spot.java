@@ -2,6 +2,7 @@ package org.ohmloom.store;
 
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.ohmloom.units.Texts;
 
 /**
  * A place in a harness file while it is read or written, told in three ways: as a JSON path, as a JSON path with the names
@@ -39,7 +40,13 @@ final class Spot {
     Spot item(int index, String itemName) {
         return itemName.isEmpty()
                 ? new Spot(this, "[" + index + "]", "", String.valueOf(index), kept)
-                : new Spot(this, "[" + index + "]", " (" + itemName + ")", escaped(itemName), kept);
+                : new Spot(this, "[" + index + "]", " (" + shown(itemName) + ")", escaped(itemName), kept);
+    }
+
+    /** A name short enough for a message. */
+    private static String shown(String name) {
+        String quoted = Texts.quoted(name);
+        return quoted.substring(1, quoted.length() - 1);
     }
 
     /** The unknown keys of the file. */

@@ -54,7 +54,7 @@ class SessionTest {
         Harness start = session.current();
         session.apply(SetWireGauge.of(W1, gauge("2.5 mm2")));
         assertTrue(session.isChanged());
-        assertEquals(Optional.of("Set conductor of W1"), session.undoLabel());
+        assertEquals(Optional.of("Set conductor of W1 to 2.5 mm2"), session.undoLabel());
         session.undo();
         assertSame(start, session.current());
         assertFalse(session.isChanged());

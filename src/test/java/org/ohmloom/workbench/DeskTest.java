@@ -47,11 +47,13 @@ class DeskTest {
         OnEventThread.run(() -> {
             stage.desk().apply(TypedEdits.conductor(List.of(new WireId("W4")), "4"));
             assertEquals(
-                    "Undo Set conductor of W4", stage.view.book().get("undo").name());
+                    "Undo Set conductor of W4 to 4 mm2",
+                    stage.view.book().get("undo").name());
             stage.view.book().get("undo").run();
             assertFalse(stage.desk().document().orElseThrow().session().isChanged());
             assertEquals(
-                    "Redo Set conductor of W4", stage.view.book().get("redo").name());
+                    "Redo Set conductor of W4 to 4 mm2",
+                    stage.view.book().get("redo").name());
         });
         stage.awaitResults();
         assertEquals(11.9547, heaterVolts(), HAND_WORKED);
