@@ -49,6 +49,11 @@ abstract class Command extends AbstractAction {
         return String.valueOf(getValue(NAME));
     }
 
+    /** What it does, in a sentence. */
+    final String about() {
+        return about;
+    }
+
     final Optional<KeyStroke> keys() {
         return Optional.ofNullable((KeyStroke) getValue(ACCELERATOR_KEY));
     }

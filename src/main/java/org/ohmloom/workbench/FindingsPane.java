@@ -52,7 +52,7 @@ final class FindingsPane extends JPanel {
         });
         add(head(fix), "growx");
         add(middle(), "grow, push");
-        add(cautions(), "growx");
+        add(cautions(), "growx, wmin 0");
         desk.listen(this::hear);
         showFindings();
     }
@@ -115,10 +115,9 @@ final class FindingsPane extends JPanel {
     }
 
     private static Component cautions() {
-        JLabel line = new JLabel("<html>" + Cautions.SHORT + "</html>");
+        WrappedText line = WrappedText.of(Cautions.SHORT, "Ohmloom.soft", -1);
         line.setToolTipText("<html>" + String.join("<br>", Cautions.ALL) + "</html>");
         line.setBorder(BorderFactory.createEmptyBorder(5, 10, 5, 10));
-        line.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft; font: -1");
         return line;
     }
 

@@ -18,6 +18,13 @@ final class Icons {
         return url == null ? Optional.empty() : Optional.of(new FlatSVGIcon(url).derive(SIZE, SIZE));
     }
 
+    /** The icon of that name for a button in the accent colour. */
+    static Icon onAccent(String name) {
+        FlatSVGIcon icon = new FlatSVGIcon((FlatSVGIcon) of(name));
+        icon.setColorFilter(new FlatSVGIcon.ColorFilter(colour -> Tone.colour("Button.default.foreground")));
+        return icon;
+    }
+
     /**
      * The icon of that name.
      *

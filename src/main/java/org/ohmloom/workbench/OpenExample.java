@@ -9,7 +9,7 @@ final class OpenExample extends Command {
     private final String example;
 
     OpenExample(Filing filing, Examples.Example example) {
-        super("open-example-" + example.name(), example.title(), example.about());
+        super("open-example-" + example.name(), example.title(), "Open this example: " + example.about());
         this.filing = filing;
         this.example = example.name();
     }

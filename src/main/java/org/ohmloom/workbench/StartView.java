@@ -69,6 +69,7 @@ final class StartView extends JPanel {
         JPanel pane = column("");
         JButton open = new JButton(book.get("open-file"));
         open.setText("Open a harness file…");
+        open.setIcon(Icons.onAccent("open"));
         open.putClientProperty(
                 FlatClientProperties.STYLE,
                 "background: $Button.default.background; foreground: $Button.default.foreground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground; margin: 7,14,7,14");

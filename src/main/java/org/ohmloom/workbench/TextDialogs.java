@@ -41,7 +41,7 @@ final class TextDialogs {
         area.setFont(area.getFont().deriveFont(area.getFont().getSize2D()));
         area.setCaretPosition(0);
         area.getAccessibleContext().setAccessibleName("Calculation log");
-        show(parent, area, 860, 560);
+        show(parent, "Calculation log", area, 860, 560);
     }
 
     static void keys(Component parent, CommandBook book) {
@@ -55,9 +55,7 @@ final class TextDialogs {
         };
         book.all()
                 .forEach(command -> model.addRow(new Object[] {
-                    command.name(),
-                    command.keys().map(Keys::text).orElse(""),
-                    String.valueOf(command.getValue(javax.swing.Action.SHORT_DESCRIPTION))
+                    command.name(), command.keys().map(Keys::text).orElse(""), command.about()
                 }));
         model.addRow(new Object[] {"On the layout", "Arrows", "Pan"});
         model.addRow(new Object[] {"On the layout", "+ and -", "Zoom"});
@@ -71,12 +69,12 @@ final class TextDialogs {
         table.getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(150));
         table.getColumnModel().getColumn(2).setPreferredWidth(UIScale.scale(460));
         table.getAccessibleContext().setAccessibleName("Commands and their keys");
-        show(parent, table, 820, 560);
+        show(parent, "Keys", table, 820, 560);
     }
 
-    private static void show(Component parent, Component content, int width, int height) {
+    private static void show(Component parent, String title, Component content, int width, int height) {
         JScrollPane scroll = new JScrollPane(content);
         scroll.setPreferredSize(new Dimension(UIScale.scale(width), UIScale.scale(height)));
-        JOptionPane.showMessageDialog(parent, scroll, TITLE, JOptionPane.PLAIN_MESSAGE);
+        JOptionPane.showMessageDialog(parent, scroll, title, JOptionPane.PLAIN_MESSAGE);
     }
 }

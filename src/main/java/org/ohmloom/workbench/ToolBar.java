@@ -37,7 +37,7 @@ final class ToolBar extends JPanel {
         add(icon(book.get("look")));
         JButton pack = new JButton(book.get("export-pack"));
         pack.setHideActionText(false);
-        pack.setFocusable(true);
+        pack.setIcon(Icons.onAccent("pack"));
         pack.putClientProperty(
                 FlatClientProperties.STYLE,
                 "background: $Button.default.background; foreground: $Button.default.foreground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground");

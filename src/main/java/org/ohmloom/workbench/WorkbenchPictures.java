@@ -70,8 +70,8 @@ public final class WorkbenchPictures {
             });
             waitFor(() -> isReady(stage.view()));
             onEventThread(() -> {
-                choose(stage.view());
                 layOut(stage.root());
+                choose(stage.view());
                 return true;
             });
             // The layout is drawn anew for the size the canvas has now.
