@@ -170,7 +170,7 @@ final class WireSheet implements Sheet<WireSheet.Row> {
                                 17,
                                 row -> TradeWords.signal(row.wire().signalClass()))
                         .with(row -> Optional.of(Samples.line(row.wire().signalClass()))),
-                Column.<Row>text("Colour", "Insulation colour, letters of IEC 60757", 9, row -> row.wire()
+                Column.<Row>text("Colour", "Insulation colour, letters of IEC 60757", 11, row -> row.wire()
                                 .colour()
                                 .map(colour -> colour.text())
                                 .orElse(""))

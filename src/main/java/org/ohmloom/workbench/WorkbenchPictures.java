@@ -18,6 +18,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javax.imageio.ImageIO;
 import javax.swing.JRootPane;
+import javax.swing.RepaintManager;
 
 /**
  * Takes the pictures of the window that the documentation shows. Needs no display:
@@ -142,7 +143,9 @@ public final class WorkbenchPictures {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
-            root.print(g);
+            // Printing would leave out what is selected.
+            RepaintManager.currentManager(root).setDoubleBufferingEnabled(false);
+            root.paint(g);
         } finally {
             g.dispose();
         }
