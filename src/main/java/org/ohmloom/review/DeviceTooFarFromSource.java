@@ -37,7 +37,8 @@ final class DeviceTooFarFromSource implements Rule {
             "A protective device is far from its source",
             Severity.ERROR,
             "33 CFR 183.455 paragraph (b) and 183.460 paragraph (a); ABYC E-11 clause 11.12.1.1.1",
-            "The conductor between source and device is protected by nothing; the shorter it is, the less can touch it.",
+            "The conductor between source and device is protected by nothing; the shorter it is, the less can touch it. A"
+                    + " note where the design basis does not demand a distance.",
             "Move the device towards the source, or enclose the conductor up to it.");
 
     private static final Set<Covering.Kind> ENCLOSING =

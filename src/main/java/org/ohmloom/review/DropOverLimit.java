@@ -32,7 +32,8 @@ final class DropOverLimit implements Rule {
             "A load loses more voltage than it is allowed",
             Severity.WARNING,
             "Limit set in the design rules of this harness",
-            "Voltage lost on the way makes pumps slow, lamps dim and control units restart.",
+            "Voltage lost on the way makes pumps slow, lamps dim and control units restart. An error where the load has a"
+                    + " limit of its own.",
             "Take larger conductors where the most is lost, a shorter way, better contacts or a second return.");
 
     /** The worst state of one load. */

@@ -32,7 +32,8 @@ final class FeedWithoutProtection implements Rule {
             "A feed has no protective device",
             Severity.ERROR,
             "33 CFR 183.455 paragraph (a); common practice on road vehicles",
-            "A short circuit on an unprotected feed takes all the battery can give: the conductor glows within a second.",
+            "A short circuit on an unprotected feed takes all the battery can give: the conductor glows within a second."
+                    + " A warning where the source limits its own current, but to more than the conductor may carry.",
             "Put a fuse or breaker at the source end of the feed.");
 
     @Override

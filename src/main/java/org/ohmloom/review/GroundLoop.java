@@ -33,7 +33,7 @@ final class GroundLoop implements Rule {
             Severity.WARNING,
             "Kirchhoff's laws; common practice, no source",
             "Load current divides over both ways round; the share in a signal return or a shield shifts every reading,"
-                    + " and a changing magnetic field drives a current of its own.",
+                    + " and a changing magnetic field drives a current of its own. A note where only power returns form it.",
             "Ground at one point: open one side of the cycle, or give the signal return a way of its own.");
 
     private static final Set<SignalClass> SIGNALS = Set.of(
@@ -76,12 +76,19 @@ final class GroundLoop implements Rule {
                     .subjects(elements)
                     .build();
         }
-        Optional<Share> share = largest(evidence, signals);
+        List<Branch> wires = signals.stream()
+                .filter(member -> wire(evidence, member).isPresent())
+                .toList();
+        Optional<Share> share = largest(evidence, wires.isEmpty() ? signals : wires);
         FindingDraft draft = new FindingDraft(
                         INFO,
                         "Ground loop through {signal}: {members}"
                                 + (share.isPresent() ? "; {current} flows in it in {state}." : "."))
-                .word("signal", words(evidence, share.map(Share::member).orElse(signals.get(0))))
+                .word(
+                        "signal",
+                        words(
+                                evidence,
+                                share.map(Share::member).orElse(wires.isEmpty() ? signals.get(0) : wires.get(0))))
                 .word("members", Listing.of(elements, 70))
                 .subjects(elements);
         share.ifPresent(found -> draft.amps("current", found.amps()).word("state", StateNames.quoted(found.state())));

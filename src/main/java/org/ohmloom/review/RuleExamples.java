@@ -27,6 +27,11 @@ public final class RuleExamples {
         return read(rule, "nearly");
     }
 
+    /** What is wrong with an example, or what keeps it right: its first note, one sentence. */
+    public static String sentence(Harness example) {
+        return example.notes().all().iterator().next().text();
+    }
+
     private static Harness read(RuleInfo rule, String which) {
         String name = "examples/" + rule.id() + "/" + which + ".harness.json";
         try (InputStream in = RuleExamples.class.getResourceAsStream(name)) {

@@ -4,6 +4,7 @@ import static org.ohmloom.units.Require.that;
 
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,14 +36,16 @@ final class Sentence {
         texts.forEach((name, text) -> fitting.put(name, SPACE.matcher(text).replaceAll(" ")));
         String sentence = filled(template, fitting);
         while (sentence.length() > MOST_CHARACTERS) {
-            String longest = fitting.keySet().stream()
+            List<String> longest = fitting.keySet().stream()
                     .filter(name -> template.contains("{" + name + "}"))
-                    .max(Comparator.comparing(name -> fitting.get(name).length()))
-                    .orElseThrow();
-            int length = fitting.get(longest).length();
-            int excess = sentence.length() - MOST_CHARACTERS;
-            that(length > SHORT_CHARACTERS, "the sentence is too long whatever is cut: %s", sentence);
-            fitting.put(longest, cut(fitting.get(longest), Math.max(SHORT_CHARACTERS, length - excess)));
+                    .sorted(Comparator.comparing(
+                            (String name) -> -fitting.get(name).length()))
+                    .toList();
+            String text = fitting.get(longest.get(0));
+            that(text.length() > SHORT_CHARACTERS, "the sentence is too long whatever is cut: %s", sentence);
+            int next = longest.size() > 1 ? fitting.get(longest.get(1)).length() : 0;
+            int least = Math.max(SHORT_CHARACTERS, text.length() - (sentence.length() - MOST_CHARACTERS));
+            fitting.put(longest.get(0), cut(text, Math.max(least, Math.min(next, text.length() - 1))));
             sentence = filled(template, fitting);
         }
         return sentence;

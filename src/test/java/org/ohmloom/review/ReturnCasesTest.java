@@ -1,0 +1,79 @@
+package org.ohmloom.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.ohmloom.model.Harness;
+
+/** Loops of returns and returns of sensors. */
+class ReturnCasesTest {
+
+    private static final double MILLIVOLT = 0.001;
+
+    @Test
+    void aSecondStrapIsALoopOfPowerReturnsAndANote() {
+        Harness harness = Altered.of(
+                Examined.within("no-return-path"),
+                "{\"id\": \"ST1\", \"name\": \"Cab strap\", \"from\": \"G3\", \"to\": \"G4\", \"ohms\": 0.0005}",
+                "{\"id\": \"ST1\", \"name\": \"Cab strap\", \"from\": \"G3\", \"to\": \"G4\", \"ohms\": 0.0005},"
+                        + " {\"id\": \"ST2\", \"name\": \"Second strap\", \"from\": \"G2\", \"to\": \"G1\", \"ohms\": 0.0005}");
+        Finding finding = Examined.findings(harness).get(0);
+        assertEquals(Severity.NOTE, finding.severity());
+        assertEquals(List.of("CAB", "FR", "ST1", "ST2"), finding.subjects());
+    }
+
+    @Test
+    void twoReturnsSideBySideAreANoteInWordsOfTheirOwn() {
+        Harness harness = Altered.of(
+                Examined.within("load-not-fed"),
+                "      \"id\": \"W3\",",
+                "      \"id\": \"W4\", \"from\": {\"component\": \"L1\", \"terminal\": \"-\"}, \"to\": {\"component\": \"BT1\","
+                        + " \"terminal\": \"-\"}, \"gauge\": \"1.5 mm2\", \"lengthMetres\": 1, \"signalClass\": \"return\"},"
+                        + " {\"id\": \"W3\",");
+        Finding finding = Examined.findings(harness).get(0);
+        assertEquals("W3, W4: two returns side by side; they share the current.", finding.message());
+        assertEquals(Severity.NOTE, finding.severity());
+    }
+
+    @Test
+    void aSensorReturnThatClosesALoopIsAWarningAndNamesItsWire() {
+        Harness harness = Altered.of(
+                Examined.within("sensor-return-shared"),
+                "\"from\": {\"component\": \"P1\", \"terminal\": \"-\"},\n      \"to\": {\"component\": \"BT1\", \"terminal\": \"-\"}",
+                "\"from\": {\"component\": \"P1\", \"terminal\": \"-\"}, \"to\": {\"splice\": \"SP1\"}",
+                "      \"id\": \"W13\",",
+                "      \"id\": \"W14\", \"from\": {\"splice\": \"SP1\"}, \"to\": {\"component\": \"BT1\", \"terminal\": \"-\"},"
+                        + " \"gauge\": \"2.5 mm2\", \"lengthMetres\": 1, \"signalClass\": \"return\"}, {\"id\": \"W13\",");
+        Finding loop = Examined.findings(harness, "ground-loop").get(0);
+        assertEquals(Severity.WARNING, loop.severity());
+        assertEquals(true, loop.message().startsWith("Ground loop through signal return W10: "), loop.message());
+        assertEquals(2, Examined.findings(harness, "sensor-return-shared").size());
+    }
+
+    /**
+     * From B1 to SRET: W8 and the splice carry 10 mA, W10 the pump's 6 A + 10 mA on 1 m of 2.5 mm2 at about 7.6 mohm/m
+     * and the 0.5 mohm joint, W3 and the inside the unit's 0.11 A the other way. About 6.01 x (7.6 + 0.5) mohm = 49 mV.
+     */
+    @Test
+    void theSignalShiftsByTheVoltageBetweenTheSensorAndTheUnit() {
+        Finding finding = Examined.findings(Examined.breaking("sensor-return-shared"), "sensor-return-shared")
+                .get(0);
+        assertEquals(6.01, finding.values().get("current").canonical(), 0.001);
+        assertEquals(0.049, finding.values().get("shift").canonical(), 3 * MILLIVOLT);
+    }
+
+    @Test
+    void aSignalWireWithoutALengthIsANoteAndAPowerWireAWarning() {
+        Harness example = Examined.within("sensor-return-shared");
+        String signal =
+                "\"to\": {\"component\": \"U1\", \"terminal\": \"A1\"},\n      \"gauge\": \"0.5 mm2\",\n      \"lengthMetres\": 1,";
+        Finding note = Examined.findings(Altered.of(example, signal, signal.replace("\"lengthMetres\": 1,", "")))
+                .get(0);
+        assertEquals(Severity.NOTE, note.severity());
+        assertEquals("Length unknown, none entered and no route, for signal wires W7.", note.message());
+        assertEquals(
+                Severity.WARNING,
+                Examined.findings(Examined.breaking("not-checked")).get(0).severity());
+    }
+}
