@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The cautions every surface shows once: start screen, findings list, pages of the pack, command line summary. */
 public final class Cautions {
@@ -20,8 +21,13 @@ public final class Cautions {
 
     private Cautions() {}
 
+    /** All of it, what the results are first. */
+    public static List<String> everything() {
+        return Stream.concat(Stream.of(STANDING), ALL.stream()).toList();
+    }
+
     /** All of it as one paragraph. */
     public static String paragraph() {
-        return STANDING + " " + String.join(" ", ALL);
+        return String.join(" ", everything());
     }
 }

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.FlatClientProperties;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.review.Cautions;
 
 /** The cautions above the views, until a person says that they are understood. */
 final class CautionBanner extends JPanel {
@@ -22,7 +23,7 @@ final class CautionBanner extends JPanel {
             preferences.change(Preferences::withCautionsRead);
             setVisible(false);
         });
-        add(WrappedText.of(Cautions.SHORT, "Label.foreground", 0), "growx, wmin 0");
+        add(WrappedText.of(Cautions.STANDING, "Label.foreground", 0), "growx, wmin 0");
         add(all);
         add(understood);
         setVisible(!preferences.now().cautions());

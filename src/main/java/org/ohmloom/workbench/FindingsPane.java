@@ -22,6 +22,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.review.Cautions;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
 
@@ -115,8 +116,7 @@ final class FindingsPane extends JPanel {
     }
 
     private static Component cautions() {
-        WrappedText line = WrappedText.of(Cautions.SHORT, "Ohmloom.soft", -1);
-        line.setToolTipText("<html>" + String.join("<br>", Cautions.ALL) + "</html>");
+        WrappedText line = WrappedText.of(Cautions.paragraph(), "Ohmloom.soft", -1);
         line.setBorder(BorderFactory.createEmptyBorder(5, 10, 5, 10));
         return line;
     }

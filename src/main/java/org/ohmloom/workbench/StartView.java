@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.review.Cautions;
 
 /** What a person sees before a harness is open: files opened last, examples, and the cautions. */
 final class StartView extends JPanel {
@@ -97,7 +98,7 @@ final class StartView extends JPanel {
         pane.putClientProperty(FlatClientProperties.STYLE, "arc: 10; background: $Ohmloom.warningGround");
         JLabel title = PaneTitle.of("Before you rely on it");
         pane.add(title, "span");
-        Cautions.ALL.forEach(caution -> {
+        Cautions.everything().forEach(caution -> {
             pane.add(new JLabel("•"), "aligny top");
             pane.add(WrappedText.of(caution, "Label.foreground", 0), "growx, wmin 0");
         });

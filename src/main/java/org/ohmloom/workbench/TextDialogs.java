@@ -10,6 +10,7 @@ import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.table.DefaultTableModel;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.review.Cautions;
 
 /** Dialogs that show a text or a table to read. */
 final class TextDialogs {
@@ -19,7 +20,7 @@ final class TextDialogs {
     private TextDialogs() {}
 
     static void cautions(Component parent) {
-        String text = Cautions.ALL.stream().collect(Collectors.joining("\n\n"));
+        String text = Cautions.everything().stream().collect(Collectors.joining("\n\n"));
         JOptionPane.showMessageDialog(
                 parent, DialogText.of("Before you rely on it", text, 70), TITLE, JOptionPane.WARNING_MESSAGE);
     }
