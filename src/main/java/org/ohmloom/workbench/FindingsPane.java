@@ -13,6 +13,7 @@ import java.util.Set;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -53,7 +54,6 @@ final class FindingsPane extends JPanel {
         });
         add(head(fix), "growx");
         add(middle(), "grow, push");
-        add(cautions(), "growx, wmin 0");
         desk.listen(this::hear);
         showFindings();
     }
@@ -98,7 +98,9 @@ final class FindingsPane extends JPanel {
     private Component middle() {
         list.setFixedCellWidth(-1);
         JScrollPane scroll = new JScrollPane(
-                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                new ListWithFoot(list, cautions()),
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(EdgeLine.around());
         scroll.getViewport().addComponentListener(new ComponentAdapter() {
             @Override
@@ -115,7 +117,7 @@ final class FindingsPane extends JPanel {
         return middle;
     }
 
-    private static Component cautions() {
+    private static JComponent cautions() {
         WrappedText line = WrappedText.of(Cautions.paragraph(), "Ohmloom.soft", -1);
         line.setBorder(BorderFactory.createEmptyBorder(5, 10, 5, 10));
         return line;

@@ -73,7 +73,7 @@ final class StartView extends JPanel {
         open.setIcon(Icons.onAccent("open"));
         open.putClientProperty(
                 FlatClientProperties.STYLE,
-                "background: $Button.default.background; foreground: $Button.default.foreground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground; margin: 7,14,7,14");
+                "background: $Button.default.background; foreground: $Button.default.foreground; focusedBackground: $Button.default.focusedBackground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground; margin: 7,14,7,14");
         pane.add(open, "growx 0, gapbottom 18");
         pane.add(PaneTitle.of("Opened last"), "gapbottom 4");
         pane.add(recent);
