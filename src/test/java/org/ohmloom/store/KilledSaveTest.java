@@ -1,0 +1,24 @@
+package org.ohmloom.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A few kills of the campaign in every build: power that fails while saving leaves the old or the new file. */
+class KilledSaveTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aProgramKilledWhileItSavesLeavesTheOldOrTheNewFileWhole() throws Exception {
+        KillRun run = new KillRun(folder);
+        run.run(2);
+        assertEquals(2, run.done());
+        // started again it goes on where it stopped
+        new KillRun(folder).run(3);
+        assertEquals(3, run.done());
+    }
+}
