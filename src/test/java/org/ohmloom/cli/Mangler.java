@@ -51,9 +51,9 @@ final class Mangler {
     private String changed(String text, int kind) {
         return switch (kind) {
             case 2, 3 -> withPieceReplaced(text, NUMBER, NUMBERS.get(random.nextInt(NUMBERS.size())));
-            case 4, 5, 6 -> withPieceReplaced(text, NUMBER, pieceOf(text, NUMBER));
-            case 7, 8 -> withPieceReplaced(text, WORD, pieceOf(text, WORD));
-            case 9 -> withPieceReplaced(text, WORD, "\"" + "x".repeat(1 + random.nextInt(3)) + "\"");
+            case 4, 5, 6, 7, 8 -> withPieceReplaced(text, NUMBER, pieceOf(text, NUMBER));
+            case 9 -> withPieceReplaced(text, WORD, pieceOf(text, WORD));
+            case 10 -> withPieceReplaced(text, WORD, "\"" + "x".repeat(1 + random.nextInt(3)) + "\"");
             default -> withLineChanged(text);
         };
     }
