@@ -28,7 +28,7 @@ final class Inputs {
     static Analysis analysed(Path file) throws HarnessFileException, RefusedInputException {
         Harness harness = HarnessFiles.read(file);
         try {
-            return Analyst.analyse(harness, WireTables.beside(file), Cancel.NEVER);
+            return Analyst.analyse(harness, WireTables.bundled().beside(file), Cancel.NEVER);
         } catch (AnalysisRefusedException refused) {
             throw new RefusedInputException(file + ": " + refused.getMessage());
         }

@@ -1,16 +1,10 @@
 package org.ohmloom.review;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Network;
@@ -62,29 +56,10 @@ record ReturnWays(SortedSet<ComponentId> stranded) {
     }
 
     private static Set<PointId> reachableFromNegatives(Network network) {
-        Map<PointId, List<PointId>> neighbours = new HashMap<>();
-        Deque<PointId> open = new ArrayDeque<>();
-        Set<PointId> reached = new HashSet<>();
-        for (Branch branch : network.branches().values()) {
-            if (branch.kind().part() == BranchKind.Part.SOURCE && reached.add(branch.from())) {
-                open.add(branch.from());
-            }
-            if (branch.kind().isPassage()) {
-                neighbours
-                        .computeIfAbsent(branch.from(), key -> new ArrayList<>())
-                        .add(branch.to());
-                neighbours
-                        .computeIfAbsent(branch.to(), key -> new ArrayList<>())
-                        .add(branch.from());
-            }
-        }
-        while (!open.isEmpty()) {
-            for (PointId next : neighbours.getOrDefault(open.remove(), List.of())) {
-                if (reached.add(next)) {
-                    open.add(next);
-                }
-            }
-        }
-        return reached;
+        Set<PointId> negatives = network.branches().values().stream()
+                .filter(branch -> branch.kind().part() == BranchKind.Part.SOURCE)
+                .map(Branch::from)
+                .collect(Collectors.toSet());
+        return new Passages(network).reached(negatives);
     }
 }

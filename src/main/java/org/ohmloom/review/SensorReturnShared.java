@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.ohmloom.graph.Adjacency;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
@@ -67,7 +68,7 @@ final class SensorReturnShared implements Rule {
         if (signal.isEmpty() || back.isEmpty()) {
             return Optional.empty();
         }
-        Set<PointId> heard = passages.reached(signal.get());
+        Set<PointId> heard = passages.reached(Set.of(signal.get()));
         for (Component unit : evidence.harness().components().all()) {
             if (unit.device() instanceof ControlUnit device && reads(network, unit, device, heard)) {
                 return Optional.of(new Way(back.get(), passages.shortest(back.get(), returns(network, unit, device))));
@@ -118,7 +119,7 @@ final class SensorReturnShared implements Rule {
                 amps = Math.max(
                         amps, flow.map(found -> Math.abs(found.onAmps())).orElse(0.0));
                 volts += branch.from().equals(point) ? drop : -drop;
-                point = Passages.across(branch, point);
+                point = Adjacency.across(branch, point);
             }
             if (amps > SIGNAL_AMPS && (worst == null || Math.abs(volts) > Math.abs(worst.volts()))) {
                 worst = new Worst(state, amps, volts);

@@ -36,15 +36,15 @@ public final class WireTables {
     }
 
     /**
-     * Reads the tables that come with the program and, where a folder {@code wire-tables} stands beside a harness file,
-     * the builder's own files in it.
+     * These tables, or where a folder {@code wire-tables} stands beside a harness file, those that come with the program
+     * and the builder's own files in it.
      *
      * @param harnessFile the harness file
-     * @throws TableFormatException when one is malformed
+     * @throws TableFormatException when one in the folder is malformed
      */
-    public static WireTables beside(Path harnessFile) {
+    public WireTables beside(Path harnessFile) {
         Path own = harnessFile.toAbsolutePath().resolveSibling("wire-tables");
-        return Files.isDirectory(own) ? load(own) : bundled();
+        return Files.isDirectory(own) ? load(own) : this;
     }
 
     /**

@@ -64,9 +64,7 @@ public final class Workbench {
         });
         return new Services(
                 (question, cancel) -> Analyst.analyse(
-                        question.harness(),
-                        question.file().map(WireTables::beside).orElse(tables),
-                        cancel),
+                        question.harness(), question.file().map(tables::beside).orElse(tables), cancel),
                 question -> layout.layoutBoard(
                         question.harness(),
                         question.analysis(),
