@@ -33,7 +33,7 @@ final class SizeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (Files.exists(target) && Files.isSameFile(file, target)) {
+        if (Files.exists(file) && Files.exists(target) && Files.isSameFile(file, target)) {
             throw new RefusedInputException(
                     target + ": this is the file that is read; give another name to --out so that nothing is lost");
         }

@@ -149,6 +149,15 @@ class CommandLineTest {
     }
 
     @Test
+    void sizeSaysThatItsFileIsMissingAlsoWhenTheCopyIsThereAlready() throws Exception {
+        Path copy = Files.writeString(folder.resolve("copy.harness.json"), "kept");
+        CommandRun run = CommandRun.of("size", "no-such-file.harness.json", "--out", copy.toString());
+        assertEquals(2, run.status());
+        assertEquals("ohmloom: no-such-file.harness.json: there is no such file\n", lf(run.err()));
+        assertEquals("kept", Files.readString(copy));
+    }
+
+    @Test
     void theTablesAreListedWithSourcesAndOneIsPrinted() {
         CommandRun list = CommandRun.of("tables");
         assertEquals(0, list.status());
