@@ -21,7 +21,6 @@ import org.ohmloom.model.ElementId;
  * is a point with the switch it was entered by.
  */
 final class FeedSearch {
-    private final Adjacency adjacency;
     private final Function<Branch, OptionalDouble> lengths;
     private final Map<Place, Visit> visits = new HashMap<>();
     private final Map<PointId, Place> best = new HashMap<>();
@@ -40,7 +39,6 @@ final class FeedSearch {
      * @param passes    branches that are passed; the search stops before any other
      */
     FeedSearch(Adjacency adjacency, Function<Branch, OptionalDouble> lengths, Predicate<Branch> passes, PointId start) {
-        this.adjacency = adjacency;
         this.lengths = lengths;
         PriorityQueue<Candidate> open =
                 new PriorityQueue<>(Comparator.comparingDouble((Candidate each) -> each.visit.metres)

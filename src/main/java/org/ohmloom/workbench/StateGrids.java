@@ -25,7 +25,7 @@ final class StateGrids {
     static Inspection.Grid branch(Readout readout, BranchId branch) {
         return grid(readout, List.of("State", "Mean A", "RMS A", "On A", "Drop V", "Heat W"), solution -> solution.flow(
                         branch)
-                .map(flow -> flow(flow, solution)));
+                .map(StateGrids::flow));
     }
 
     /** What reaches a load. */
@@ -44,7 +44,7 @@ final class StateGrids {
                 solution -> solution.network().of(component).stream()
                         .flatMap(branch -> solution.flow(branch.id()).stream())
                         .max(Comparator.comparingDouble(flow -> Math.abs(flow.onAmps())))
-                        .map(flow -> flow(flow, solution)));
+                        .map(StateGrids::flow));
     }
 
     /** Voltage of a point. */
@@ -54,7 +54,7 @@ final class StateGrids {
                 .findFirst());
     }
 
-    private static List<String> flow(BranchFlow flow, Solution solution) {
+    private static List<String> flow(BranchFlow flow) {
         return List.of(
                 Formats.number(flow.amps()),
                 Formats.number(flow.rmsAmps()),
