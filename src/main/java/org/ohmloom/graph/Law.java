@@ -123,6 +123,20 @@ public sealed interface Law {
     }
 
     /**
+     * A resistance with a voltage against it that takes current one way only, as a motor in one moment of running up:
+     * amps = (volts - counterVolts) / ohms where that is positive, otherwise 0.
+     *
+     * @param ohms         resistance, ohm, more than 0
+     * @param counterVolts voltage against the current, V, 0 or more
+     */
+    record BackEmf(double ohms, double counterVolts) implements Law {
+        public BackEmf {
+            positive(ohms, "resistance of a branch");
+            notNegative(counterVolts, "back electromotive force");
+        }
+    }
+
+    /**
      * A relay contact that follows the solved voltage of its coil.
      *
      * @param coil          branch of the coil

@@ -1,7 +1,10 @@
 package org.ohmloom.graph;
 
+import static org.ohmloom.units.Require.that;
+
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -40,6 +43,22 @@ public record Network(
     public Network(
             StateId state, SortedSet<PointId> points, SortedMap<BranchId, Branch> branches, Optional<PointId> datum) {
         this(state, points, branches, datum, PointIndex.NONE, List.of());
+    }
+
+    /**
+     * The same network with other laws for some branches.
+     *
+     * @param laws the new laws; branches that are not in it keep theirs
+     * @throws IllegalArgumentException when a branch is not in the network
+     */
+    public Network withLaws(Map<BranchId, Law> laws) {
+        SortedMap<BranchId, Branch> changed = new TreeMap<>(branches);
+        laws.forEach((id, law) -> {
+            Branch branch = changed.get(id);
+            that(branch != null, "%s is no branch of the network of %s", id, state);
+            changed.put(id, new Branch(id, branch.kind(), branch.from(), branch.to(), branch.element(), law));
+        });
+        return new Network(state, points, changed, datum, index, assumptions);
     }
 
     /** The branches in order. */

@@ -38,6 +38,9 @@ final class Characteristics {
         if (law instanceof Law.Threshold diode) {
             return new Rectifier(diode.forwardVolts(), diode.ohms());
         }
+        if (law instanceof Law.BackEmf motor) {
+            return new Rectifier(motor.counterVolts(), motor.ohms());
+        }
         if (law instanceof Law.PowerOf input) {
             double watts = outputs.of(input.output()).watts() / input.efficiencyFraction();
             return watts > 0 ? DrawnPower.of(watts) : Asleep.ASLEEP;
