@@ -28,6 +28,7 @@ final class TableLibrary {
     final List<SwitchDerating> switches = new ArrayList<>();
     final List<OutsideDiameter> diameters = new ArrayList<>();
     final FuseShelf fuses = new FuseShelf();
+    final BatteryShelf batteries = new BatteryShelf();
 
     private final List<RowReader> basisRows = new ArrayList<>();
 
@@ -54,6 +55,10 @@ final class TableLibrary {
             Map.entry("fuse-ratings", fuses::addRatings),
             Map.entry("fuse-times", fuses::addTimes),
             Map.entry("fuse-resistances", fuses::addResistances),
+            Map.entry("battery-types", batteries::addTypes),
+            Map.entry("battery-open-circuit", batteries::addOpenCircuit),
+            Map.entry("battery-resistance", batteries::addResistances),
+            Map.entry("battery-acceptance", batteries::addAcceptances),
             Map.entry("design-bases", this::addBases));
 
     /** One way to read a sheet. */

@@ -18,11 +18,13 @@ public final class WireTables {
 
     private final TableLibrary library;
     private final Map<String, FuseSeries> fuses;
+    private final Map<String, BatteryType> batteries;
 
     private WireTables(TableLibrary library) {
         library.checkBases();
         this.library = library;
         this.fuses = library.fuses.series();
+        this.batteries = library.batteries.types();
         library.copper.get(COPPER);
     }
 
@@ -176,6 +178,16 @@ public final class WireTables {
     /** The types of circuit breaker. */
     public List<BreakerType> breakerTypes() {
         return library.breakers.all();
+    }
+
+    /** The kinds of battery. */
+    public List<BatteryType> batteryTypes() {
+        return List.copyOf(batteries.values());
+    }
+
+    /** The kind of battery of that id, as in "AGM lead-acid", when there is one. */
+    public Optional<BatteryType> findBatteryType(String id) {
+        return Optional.ofNullable(batteries.get(id));
     }
 
     /** The insulation colours. */

@@ -156,7 +156,8 @@ class TableFormatTest {
         TableFormatException thrown =
                 refusal(HEAD.replace("# kind: conductors", "# kind: conductor") + "gauge,resistance\n2.5,7.6\n");
         assertEquals(
-                "own.csv, line 1: the kind 'conductor' is not known; write one of ambient, ampacity, breakers, "
+                "own.csv, line 1: the kind 'conductor' is not known; write one of ambient, ampacity, "
+                        + "battery-acceptance, battery-open-circuit, battery-resistance, battery-types, breakers, "
                         + "bundle, colours, conductors, copper, design-bases, device-rating, drop, fuse-derating, "
                         + "fuse-ratings, fuse-resistances, fuse-times, insulation, mechanical, outside-diameters, "
                         + "placement, protector, reference, switch, terminals",
