@@ -42,6 +42,9 @@ final class LoadBranches {
         if (draw instanceof Draw.Resistive resistive) {
             return new Law.Resistance(resistive.resistanceOhms() / share);
         }
+        if (draw instanceof Draw.Inductive inductive) {
+            return new Law.Resistance(inductive.resistanceOhms() / share);
+        }
         if (draw instanceof Draw.ConstantPower power) {
             return new Law.ConstantPower(power.ratedWatts() * share);
         }
@@ -50,6 +53,9 @@ final class LoadBranches {
         }
         if (starting && draw instanceof Draw.Motor motor) {
             return new Law.Resistance(motor.standstillOhms());
+        }
+        if (starting && draw instanceof Draw.MagnetMotor motor) {
+            return new Law.Resistance(motor.windingOhms());
         }
         return new Law.ConstantCurrent(draw.ratedAmps() * share);
     }

@@ -37,6 +37,8 @@ final class Assembling {
                 pick(before.cables(), gone, changed, Cable.class),
                 pick(before.wires(), gone, changed, Wire.class),
                 pick(before.states(), gone, changed, OperatingState.class),
+                pick(before.loadGroups(), gone, changed, LoadGroup.class),
+                pick(before.sequences(), gone, changed, StateSequence.class),
                 pick(before.waivers(), gone, changed, Waiver.class),
                 pick(before.notes(), gone, changed, Note.class),
                 before.layout(),

@@ -6,6 +6,7 @@ import static org.ohmloom.units.Require.that;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A kind of contact: the crimped terminal that sits in a cavity.
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param plating          plating in words, for example {@code Sn} or {@code Au}
  * @param seal             single-wire seal, if it takes one
  * @param tool             crimping tool, entry of the parts list
+ * @param ratedVolts       highest system voltage it is made for, V, more than 0, if known
  */
 public record ContactPart(
         ContactId id,
@@ -37,7 +39,8 @@ public record ContactPart(
         double stripLengthMm,
         String plating,
         Optional<Seal> seal,
-        Optional<PartId> tool)
+        Optional<PartId> tool,
+        OptionalDouble ratedVolts)
         implements Element {
 
     public ContactPart {
@@ -65,5 +68,38 @@ public record ContactPart(
                 insulationMinMm);
         doubleCrimps = List.copyOf(doubleCrimps);
         positive(stripLengthMm, "strip length of contact " + id);
+        ratedVolts.ifPresent(value -> positive(value, "voltage rating of contact " + id));
+    }
+
+    /** A contact whose voltage rating is not known. */
+    public ContactPart(
+            ContactId id,
+            Optional<PartId> part,
+            double contactOhms,
+            List<ContactLimit> limits,
+            double conductorMinMm2,
+            double conductorMaxMm2,
+            double insulationMinMm,
+            double insulationMaxMm,
+            List<DoubleCrimp> doubleCrimps,
+            double stripLengthMm,
+            String plating,
+            Optional<Seal> seal,
+            Optional<PartId> tool) {
+        this(
+                id,
+                part,
+                contactOhms,
+                limits,
+                conductorMinMm2,
+                conductorMaxMm2,
+                insulationMinMm,
+                insulationMaxMm,
+                doubleCrimps,
+                stripLengthMm,
+                plating,
+                seal,
+                tool,
+                OptionalDouble.empty());
     }
 }

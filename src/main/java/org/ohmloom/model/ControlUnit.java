@@ -16,9 +16,18 @@ import java.util.stream.Stream;
  * @param drawAmps              current the unit itself takes from its supply pins to its ground pins, A, 0 or more
  * @param groundToSensorReturnOhms resistance inside between supply ground and sensor return, ohm; empty when isolated
  * @param groundToCaseOhms         resistance inside between supply ground and case, ohm; empty when isolated
+ * @param minimumVolts             least supply voltage it works at, V, more than 0, if known
+ * @param inputFarads              capacitance at its supply, F, more than 0, if known
+ * @param inputOhms                resistance in series with that capacitance, ohm, more than 0, if known
  */
 public record ControlUnit(
-        List<Pin> pins, double drawAmps, OptionalDouble groundToSensorReturnOhms, OptionalDouble groundToCaseOhms)
+        List<Pin> pins,
+        double drawAmps,
+        OptionalDouble groundToSensorReturnOhms,
+        OptionalDouble groundToCaseOhms,
+        OptionalDouble minimumVolts,
+        OptionalDouble inputFarads,
+        OptionalDouble inputOhms)
         implements Device {
 
     public ControlUnit {
@@ -26,9 +35,25 @@ public record ControlUnit(
         notNegative(drawAmps, "supply current of a control unit");
         groundToSensorReturnOhms.ifPresent(value -> positive(value, "ground to sensor return resistance"));
         groundToCaseOhms.ifPresent(value -> positive(value, "ground to case resistance"));
+        minimumVolts.ifPresent(value -> positive(value, "least voltage of a control unit"));
+        inputFarads.ifPresent(value -> positive(value, "input capacitance of a control unit"));
+        inputOhms.ifPresent(value -> positive(value, "input resistance of a control unit"));
         that(!pins.isEmpty(), "a control unit needs at least one pin");
         List<String> names = pins.stream().map(Pin::name).toList();
         that(names.stream().distinct().count() == names.size(), "pin names repeat: %s", names);
+    }
+
+    /** A control unit of which nothing is known about its supply input. */
+    public ControlUnit(
+            List<Pin> pins, double drawAmps, OptionalDouble groundToSensorReturnOhms, OptionalDouble groundToCaseOhms) {
+        this(
+                pins,
+                drawAmps,
+                groundToSensorReturnOhms,
+                groundToCaseOhms,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     /** The pin of that name. */

@@ -20,6 +20,7 @@ import org.ohmloom.units.GaugeSystem;
  * @param insulation          insulation type of wires that name none
  * @param minimumGauge        mechanical minimum for single wires; empty takes the basis's own
  * @param ambientCelsius      ambient where no zone says otherwise, deg C
+ * @param sizing              what is asked of the choice of sizes beyond the basis
  */
 public record DesignRules(
         String basis,
@@ -28,7 +29,8 @@ public record DesignRules(
         GaugeSystem gaugeSystem,
         String insulation,
         Optional<Gauge> minimumGauge,
-        double ambientCelsius) {
+        double ambientCelsius,
+        Optional<SizingRules> sizing) {
 
     public DesignRules {
         notBlank(basis, "design basis");
@@ -40,6 +42,31 @@ public record DesignRules(
                 allowedDropFraction);
         notBlank(insulation, "insulation type");
         within(ambientCelsius, -60, 400, "default ambient");
+    }
+
+    /** Rules that ask nothing of the choice of sizes beyond the basis. */
+    public DesignRules(
+            String basis,
+            double nominalVolts,
+            double allowedDropFraction,
+            GaugeSystem gaugeSystem,
+            String insulation,
+            Optional<Gauge> minimumGauge,
+            double ambientCelsius) {
+        this(
+                basis,
+                nominalVolts,
+                allowedDropFraction,
+                gaugeSystem,
+                insulation,
+                minimumGauge,
+                ambientCelsius,
+                Optional.empty());
+    }
+
+    /** What is asked of the choice of sizes, nothing when nothing is said. */
+    public SizingRules sizingRules() {
+        return sizing.orElse(SizingRules.NONE);
     }
 
     /** The allowed drop of loads without a limit of their own, V. */

@@ -4,6 +4,8 @@ import static org.ohmloom.units.Require.notNegative;
 import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
+import java.util.OptionalDouble;
+
 /** How the current of a load depends on the voltage at its terminals; every rating keeps the voltage it was given at. */
 public sealed interface Draw {
 
@@ -136,6 +138,106 @@ public sealed interface Draw {
         @Override
         public Lamp withRatedAmps(double amps) {
             return new Lamp(amps * ratedVolts, ratedVolts);
+        }
+    }
+
+    /**
+     * A resistance with an inductance, as a solenoid or a valve: R = ratedVolts / ratedAmps.
+     *
+     * @param ratedAmps         steady current at the rated voltage, A, more than 0
+     * @param ratedVolts        voltage the current was given at, V, more than 0
+     * @param inductanceHenries inductance, H, more than 0
+     */
+    record Inductive(double ratedAmps, double ratedVolts, double inductanceHenries) implements Draw {
+        public Inductive {
+            positive(ratedAmps, "rated current");
+            positive(ratedVolts, "rated voltage");
+            positive(inductanceHenries, "inductance");
+        }
+
+        /** The resistance, ohm. */
+        public double resistanceOhms() {
+            return ratedVolts / ratedAmps;
+        }
+
+        @Override
+        public Inductive withRatedAmps(double amps) {
+            return new Inductive(amps, ratedVolts, inductanceHenries);
+        }
+    }
+
+    /**
+     * A permanent-magnet motor: V = R I + E n with R = ratedVolts / startAmps, n the speed as a share of the rated speed
+     * and E = ratedVolts - R ratedAmps the back electromotive force there.
+     *
+     * @param ratedAmps         running current at the rated voltage, A, more than 0
+     * @param startAmps         current at standstill at the rated voltage, A, more than the running current
+     * @param ratedVolts        voltage the currents were given at, V, more than 0
+     * @param inductanceHenries inductance of the winding, H, more than 0
+     * @param freeAmps          current without load, A, 0 or more and below the running current
+     * @param torque            how the torque of what it drives depends on speed
+     * @param startSeconds      time constant of running up, s, more than 0
+     * @param ratedRpm          speed at the rated point, revolutions per minute, more than 0, if known
+     */
+    record MagnetMotor(
+            double ratedAmps,
+            double startAmps,
+            double ratedVolts,
+            double inductanceHenries,
+            double freeAmps,
+            Torque torque,
+            double startSeconds,
+            OptionalDouble ratedRpm)
+            implements Draw {
+
+        /** How the torque of what a motor drives depends on its speed. */
+        public enum Torque {
+            /** The same at every speed: a winch, a piston or gear pump against a pressure. */
+            CONSTANT,
+            /** With the square of the speed: a fan or a centrifugal pump. */
+            SPEED_SQUARED
+        }
+
+        public MagnetMotor {
+            positive(ratedAmps, "running current");
+            positive(ratedVolts, "rated voltage");
+            that(
+                    startAmps > ratedAmps && Double.isFinite(startAmps),
+                    "start current %s A must be above the running current %s A",
+                    startAmps,
+                    ratedAmps);
+            positive(inductanceHenries, "inductance");
+            that(
+                    freeAmps >= 0 && freeAmps < ratedAmps,
+                    "current without load %s A must be 0 or more and below the running current %s A",
+                    freeAmps,
+                    ratedAmps);
+            positive(startSeconds, "time constant of running up");
+            ratedRpm.ifPresent(value -> positive(value, "rated speed"));
+        }
+
+        /** Resistance of the winding, ohm. */
+        public double windingOhms() {
+            return ratedVolts / startAmps;
+        }
+
+        /** Back electromotive force at the rated speed, V. */
+        public double backVolts() {
+            return ratedVolts - windingOhms() * ratedAmps;
+        }
+
+        @Override
+        public MagnetMotor withRatedAmps(double amps) {
+            double ratio = amps / ratedAmps;
+            return new MagnetMotor(
+                    amps,
+                    startAmps * ratio,
+                    ratedVolts,
+                    inductanceHenries / ratio,
+                    freeAmps * ratio,
+                    torque,
+                    startSeconds,
+                    ratedRpm);
         }
     }
 }

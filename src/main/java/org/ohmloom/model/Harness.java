@@ -30,6 +30,8 @@ import java.util.stream.Stream;
  * @param cables      multicore cables and twisted pairs
  * @param wires       wires
  * @param states      operating states
+ * @param loadGroups  which loads may run together
+ * @param sequences   timed sequences of operating states
  * @param waivers     accepted findings
  * @param notes       remarks
  * @param layout      positions on the layout board by id of element
@@ -53,6 +55,8 @@ public record Harness(
         Register<CableId, Cable> cables,
         Register<WireId, Wire> wires,
         Register<StateId, OperatingState> states,
+        Register<LoadGroupId, LoadGroup> loadGroups,
+        Register<SequenceId, StateSequence> sequences,
         Register<WaiverId, Waiver> waivers,
         Register<NoteId, Note> notes,
         SortedMap<String, Position> layout,
@@ -83,6 +87,8 @@ public record Harness(
             Register<CableId, Cable> cables,
             Register<WireId, Wire> wires,
             Register<StateId, OperatingState> states,
+            Register<LoadGroupId, LoadGroup> loadGroups,
+            Register<SequenceId, StateSequence> sequences,
             Register<WaiverId, Waiver> waivers,
             Register<NoteId, Note> notes,
             SortedMap<String, Position> layout,
@@ -104,6 +110,8 @@ public record Harness(
         this.cables = cables;
         this.wires = wires;
         this.states = states;
+        this.loadGroups = loadGroups;
+        this.sequences = sequences;
         this.waivers = waivers;
         this.notes = notes;
         this.layout = Collections.unmodifiableSortedMap(new TreeMap<>(layout));
@@ -116,6 +124,8 @@ public record Harness(
         return new Harness(
                 titleBlock,
                 rules,
+                Register.empty(),
+                Register.empty(),
                 Register.empty(),
                 Register.empty(),
                 Register.empty(),
@@ -155,6 +165,8 @@ public record Harness(
                 cables,
                 wires,
                 states,
+                loadGroups,
+                sequences,
                 waivers,
                 notes);
     }
@@ -217,6 +229,8 @@ public record Harness(
                 cables,
                 wires,
                 states,
+                loadGroups,
+                sequences,
                 waivers,
                 notes,
                 layout,
@@ -243,6 +257,8 @@ public record Harness(
                 cables,
                 wires,
                 states,
+                loadGroups,
+                sequences,
                 waivers,
                 notes,
                 layout,
@@ -269,6 +285,8 @@ public record Harness(
                 cables,
                 wires,
                 states,
+                loadGroups,
+                sequences,
                 waivers,
                 notes,
                 changed,
@@ -295,6 +313,8 @@ public record Harness(
                 cables,
                 wires,
                 states,
+                loadGroups,
+                sequences,
                 waivers,
                 notes,
                 layout,

@@ -6,6 +6,7 @@ import static org.ohmloom.units.Require.positive;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param referenceVolts voltage of a reference supply above the unit's sensor return, V, more than 0
  * @param pullUpVolts    voltage a pull-up resistor goes to, above the unit's sensor return, V, more than 0
  * @param pullUpOhms     the pull-up resistor, ohm, more than 0
+ * @param driver         how an output switches, if known
  */
 public record Pin(
         String name,
@@ -29,7 +31,8 @@ public record Pin(
         OptionalDouble onOhms,
         OptionalDouble referenceVolts,
         OptionalDouble pullUpVolts,
-        OptionalDouble pullUpOhms) {
+        OptionalDouble pullUpOhms,
+        Optional<Driver> driver) {
 
     public Pin {
         notBlank(name, "pin name");
@@ -41,6 +44,28 @@ public record Pin(
         referenceVolts.ifPresent(value -> positive(value, "reference voltage of pin " + name));
         pullUpVolts.ifPresent(value -> positive(value, "pull-up voltage of pin " + name));
         pullUpOhms.ifPresent(value -> positive(value, "pull-up resistance of pin " + name));
+    }
+
+    /** A pin of which nothing is known about how it switches. */
+    public Pin(
+            String name,
+            PinRole role,
+            Set<PinRole> capabilities,
+            OptionalDouble limitAmps,
+            OptionalDouble onOhms,
+            OptionalDouble referenceVolts,
+            OptionalDouble pullUpVolts,
+            OptionalDouble pullUpOhms) {
+        this(
+                name,
+                role,
+                capabilities,
+                limitAmps,
+                onOhms,
+                referenceVolts,
+                pullUpVolts,
+                pullUpOhms,
+                Optional.empty());
     }
 
     /** A pin with a role and nothing else said. */
@@ -58,6 +83,7 @@ public record Pin(
 
     /** This pin able to take up other roles too. */
     public Pin capableOf(Collection<PinRole> roles) {
-        return new Pin(name, role, Set.copyOf(roles), limitAmps, onOhms, referenceVolts, pullUpVolts, pullUpOhms);
+        return new Pin(
+                name, role, Set.copyOf(roles), limitAmps, onOhms, referenceVolts, pullUpVolts, pullUpOhms, driver);
     }
 }

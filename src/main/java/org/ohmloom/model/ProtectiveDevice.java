@@ -14,8 +14,17 @@ import java.util.OptionalDouble;
  * @param series     the standard's own type, for example {@code ISO 8820-3 type C}; names rows of the fuse tables
  * @param ratingAmps rated current, A, more than 0
  * @param ohms       cold resistance, ohm, if measured; otherwise the table's typical value serves
+ * @param ratedVolts highest system voltage it is made for, V, more than 0; empty takes its type's own
+ * @param breakingAmps most current it can interrupt at that voltage, A, more than 0; empty takes its type's own
  */
-public record ProtectiveDevice(Kind kind, String series, double ratingAmps, OptionalDouble ohms) implements Device {
+public record ProtectiveDevice(
+        Kind kind,
+        String series,
+        double ratingAmps,
+        OptionalDouble ohms,
+        OptionalDouble ratedVolts,
+        OptionalDouble breakingAmps)
+        implements Device {
 
     /** Kind of protective device. */
     public enum Kind {
@@ -30,6 +39,13 @@ public record ProtectiveDevice(Kind kind, String series, double ratingAmps, Opti
         notBlank(series, "type of protective device");
         positive(ratingAmps, "rated current");
         ohms.ifPresent(value -> positive(value, "resistance of the protective device"));
+        ratedVolts.ifPresent(value -> positive(value, "voltage rating of the protective device"));
+        breakingAmps.ifPresent(value -> positive(value, "breaking capacity of the protective device"));
+    }
+
+    /** A device with the voltage rating and breaking capacity of its type. */
+    public ProtectiveDevice(Kind kind, String series, double ratingAmps, OptionalDouble ohms) {
+        this(kind, series, ratingAmps, ohms, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     @Override
@@ -41,6 +57,6 @@ public record ProtectiveDevice(Kind kind, String series, double ratingAmps, Opti
     public ProtectiveDevice withRatingAmps(double changedAmps) {
         return changedAmps == ratingAmps
                 ? this
-                : new ProtectiveDevice(kind, series, changedAmps, OptionalDouble.empty());
+                : new ProtectiveDevice(kind, series, changedAmps, OptionalDouble.empty(), ratedVolts, breakingAmps);
     }
 }

@@ -48,6 +48,11 @@ final class References {
         });
         harness.wires().all().forEach(this::checkWire);
         harness.states().all().forEach(this::checkState);
+        harness.loadGroups().all().forEach(group -> group.members()
+                .forEach(id -> component("loadGroups/" + group.id() + "/members", id)));
+        harness.sequences().all().forEach(sequence -> sequence.steps()
+                .forEach(step -> exists(
+                        "sequences/" + sequence.id() + "/steps/state", step.state(), harness.states(), "operating state")));
     }
 
     private void checkContact(ContactPart contact) {
@@ -71,6 +76,12 @@ final class References {
         part(place + "/part", component.part());
         zone(place, component.zone());
         breakout(place + "/at", component.at());
+        if (component.device() instanceof Alternator alternator) {
+            alternator
+                    .model()
+                    .flatMap(AlternatorModel::sense)
+                    .ifPresent(sense -> end(place + "/device/model/sense", sense));
+        }
         component.caseGround().ifPresent(ground -> ground(place + "/caseGround/ground", ground.ground()));
         assembly(place, component.assembly());
     }

@@ -4,6 +4,7 @@ import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A relay or contactor whose contacts follow the solved voltage of its coil. Terminals by DIN 72552: coil {@code 85}
@@ -15,6 +16,7 @@ import java.util.List;
  * @param contactOhms  resistance of a closed contact, ohm, more than 0
  * @param limitAmps    most continuous contact current, A, more than 0
  * @param changeOver   whether there is a break contact {@code 87a}
+ * @param ratedVolts   highest system voltage its contacts are made for, V, more than 0, if known
  */
 public record Relay(
         double coilOhms,
@@ -22,7 +24,8 @@ public record Relay(
         double dropOutVolts,
         double contactOhms,
         double limitAmps,
-        boolean changeOver)
+        boolean changeOver,
+        OptionalDouble ratedVolts)
         implements Device {
 
     /** Terminal names of DIN 72552. */
@@ -39,6 +42,18 @@ public record Relay(
                 pullInVolts);
         positive(contactOhms, "contact resistance of a relay");
         positive(limitAmps, "current limit of a relay");
+        ratedVolts.ifPresent(value -> positive(value, "voltage rating of a relay"));
+    }
+
+    /** A relay whose voltage rating is not known. */
+    public Relay(
+            double coilOhms,
+            double pullInVolts,
+            double dropOutVolts,
+            double contactOhms,
+            double limitAmps,
+            boolean changeOver) {
+        this(coilOhms, pullInVolts, dropOutVolts, contactOhms, limitAmps, changeOver, OptionalDouble.empty());
     }
 
     @Override

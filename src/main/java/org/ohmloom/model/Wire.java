@@ -27,6 +27,7 @@ import org.ohmloom.units.Gauge;
  * @param presentAmps  current it carries already for equipment that is not modelled, A, 0 or more, from to to
  * @param existing     already in the vehicle: not in the cut list or the bill of materials
  * @param assembly     the assembly it belongs to
+ * @param locked       its size stays whatever the choice of conductors finds
  */
 public record Wire(
         WireId id,
@@ -43,7 +44,8 @@ public record Wire(
         OptionalDouble measuredOhms,
         OptionalDouble presentAmps,
         boolean existing,
-        Optional<AssemblyId> assembly)
+        Optional<AssemblyId> assembly,
+        boolean locked)
         implements Element {
 
     public Wire {
@@ -53,6 +55,42 @@ public record Wire(
         lengthMetres.ifPresent(value -> positive(value, "length of wire " + id));
         measuredOhms.ifPresent(value -> positive(value, "measured resistance of wire " + id));
         presentAmps.ifPresent(value -> notNegative(value, "present current of wire " + id));
+    }
+
+    /** A wire whose size may be chosen. */
+    public Wire(
+            WireId id,
+            WireEnd from,
+            WireEnd to,
+            Optional<Gauge> gauge,
+            Optional<String> family,
+            Optional<String> insulation,
+            Optional<WireColour> colour,
+            OptionalDouble lengthMetres,
+            SignalClass signalClass,
+            Optional<String> circuit,
+            Optional<CableId> cable,
+            OptionalDouble measuredOhms,
+            OptionalDouble presentAmps,
+            boolean existing,
+            Optional<AssemblyId> assembly) {
+        this(
+                id,
+                from,
+                to,
+                gauge,
+                family,
+                insulation,
+                colour,
+                lengthMetres,
+                signalClass,
+                circuit,
+                cable,
+                measuredOhms,
+                presentAmps,
+                existing,
+                assembly,
+                false);
     }
 
     /** A wire of a size and a length between two ends, everything else left open. */
@@ -72,7 +110,8 @@ public record Wire(
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 false,
-                Optional.empty());
+                Optional.empty(),
+                false);
     }
 
     /** Its two ends, {@code from} first. */
@@ -99,7 +138,8 @@ public record Wire(
                         OptionalDouble.empty(),
                         presentAmps,
                         existing,
-                        assembly);
+                        assembly,
+                        locked);
     }
 
     /** This wire with another length; empty takes the length of the route. */
@@ -119,7 +159,8 @@ public record Wire(
                 measuredOhms,
                 presentAmps,
                 existing,
-                assembly);
+                assembly,
+                locked);
     }
 
     /** This wire with other ends. */
@@ -139,6 +180,7 @@ public record Wire(
                 measuredOhms,
                 presentAmps,
                 existing,
-                assembly);
+                assembly,
+                locked);
     }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
+import org.ohmloom.model.BatteryModel;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.ElementId;
@@ -23,6 +24,7 @@ import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Register;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.Setting;
+import org.ohmloom.model.SourceSetting;
 import org.ohmloom.model.UnknownKeys;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
@@ -75,17 +77,20 @@ final class Forms {
         if (type == String.class) {
             return SimpleForms.textual(String.class, text -> text, text -> text);
         }
+        if (type instanceof Class<?> words && words.isEnum()) {
+            return SimpleForms.wordKey(words);
+        }
         return type == OutputPin.class
                 ? SimpleForms.textual(OutputPin.class, OutputPins::read, OutputPin::toString)
                 : of(type);
     }
 
     private static Form single(Class<?> type) {
-        if (type == double.class) {
+        if (type == double.class || type == Double.class) {
             return SimpleForms.NUMBER;
         } else if (type == OptionalDouble.class) {
             return SimpleForms.OPTIONAL_NUMBER;
-        } else if (type == int.class) {
+        } else if (type == int.class || type == Integer.class) {
             return SimpleForms.WHOLE;
         } else if (type == boolean.class || type == Boolean.class) {
             return SimpleForms.FLAG;
@@ -103,6 +108,11 @@ final class Forms {
                     ElementId.class, text -> (ElementId) id.create(Map.of("value", text)), ElementId::value);
         } else if (type == Setting.class) {
             return SettingForm.of(fields(Setting.class));
+        } else if (type == SourceSetting.class) {
+            return SourceSettingForm.of(fields(SourceSetting.class));
+        } else if (type == BatteryModel.class) {
+            return new RecordForm(
+                    fields(BatteryModel.class).defaulting("ratedHours", BatteryModel.USUAL_RATED_HOURS), Map.of());
         } else if (type == Device.class) {
             return new KindForm("device", devices());
         } else if (type == Draw.class) {

@@ -103,6 +103,22 @@ final class SimpleForms {
         return new TextualForm(fromText::apply, value -> toText.apply(type.cast(value)));
     }
 
+    /** The constants of an enumeration as keys of an object. */
+    static TextualForm wordKey(Class<?> type) {
+        Map<String, Object> byWord = new LinkedHashMap<>();
+        List.of(type.getEnumConstants()).forEach(value -> byWord.put(word((Enum<?>) value), value));
+        return new TextualForm(
+                text -> {
+                    Object found = byWord.get(text);
+                    if (found == null) {
+                        throw new IllegalArgumentException(Texts.quoted(text) + " is not a " + spaced(type) + "; use "
+                                + String.join(", ", byWord.keySet()));
+                    }
+                    return found;
+                },
+                value -> word((Enum<?>) value));
+    }
+
     /** A constant of an enumeration, written as {@link #word(Enum)}. */
     static Form constant(Class<?> type) {
         Map<String, Object> byWord = new LinkedHashMap<>();

@@ -257,7 +257,7 @@ final class Inspector {
         sections.add(new Facts("Fields", RecordFacts.of((Record) element)));
         if (element instanceof OperatingState state) {
             List<List<String>> rows = new ArrayList<>();
-            state.sources().forEach((id, on) -> rows.add(List.of(id.value(), on ? "on" : "off")));
+            state.sources().forEach((id, set) -> rows.add(List.of(id.value(), set.on() ? "on" : "off")));
             state.components().forEach((id, setting) -> rows.add(List.of(id.value(), SettingWords.of(setting))));
             state.outputs()
                     .forEach((pin, setting) ->

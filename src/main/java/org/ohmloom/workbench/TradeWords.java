@@ -76,11 +76,14 @@ final class TradeWords {
 
     /** What kind of load: "motor", "lamp". */
     static String kind(Draw draw) {
-        if (draw instanceof Draw.Motor) {
+        if (draw instanceof Draw.Motor || draw instanceof Draw.MagnetMotor) {
             return "motor";
         }
         if (draw instanceof Draw.Lamp) {
             return "lamp";
+        }
+        if (draw instanceof Draw.Inductive) {
+            return "solenoid";
         }
         if (draw instanceof Draw.Resistive) {
             return "resistance";

@@ -10,6 +10,19 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.model.Alternator;
+import org.ohmloom.model.AlternatorModel;
+import org.ohmloom.model.BatteryModel;
+import org.ohmloom.model.Cycle;
+import org.ohmloom.model.Driver;
+import org.ohmloom.model.ElectronicLimit;
+import org.ohmloom.model.Inrush;
+import org.ohmloom.model.LoadGroup;
+import org.ohmloom.model.LoadGroupId;
+import org.ohmloom.model.SequenceId;
+import org.ohmloom.model.SizingRules;
+import org.ohmloom.model.SourceSetting;
+import org.ohmloom.model.SpeedLimit;
+import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.Assembly;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.Battery;
@@ -145,7 +158,14 @@ public final class RandomHarness {
                 pick(GaugeSystem.values()),
                 text(),
                 maybe(gauge()),
-                -60 + 460 * random.nextDouble());
+                -60 + 460 * random.nextDouble(),
+                maybe(new SizingRules(
+                        maybe(pick(SizingRules.Method.values())),
+                        random.nextBoolean() ? OptionalDouble.of(0.1) : OptionalDouble.empty(),
+                        random.nextBoolean() ? OptionalDouble.of(1500) : OptionalDouble.empty(),
+                        few(new SizingRules.StockSize(gauge(), number()), new SizingRules.StockSize(gauge(), number())),
+                        random.nextBoolean(),
+                        number())));
     }
 
     private void frame() {
@@ -211,19 +231,26 @@ public final class RandomHarness {
 
     private void components() {
         List<Device> devices = List.of(
-                new Battery(value(), value(), value()),
-                new Alternator(value(), zeroOr(), value()),
+                new Battery(value(), value(), value(), maybe(batteryModel())),
+                new Alternator(value(), zeroOr(), value(), maybe(alternatorModel())),
                 new RegulatedSupply(pick(RegulatedSupply.Use.values()), value(), zeroOr(), value()),
                 new Converter(value(), zeroOr(), value(), 0.9, random.nextBoolean()),
                 new Diode(zeroOr(), value(), value()),
                 new BatteryIsolator(1 + random.nextInt(8), zeroOr(), value(), value()),
-                new ProtectiveDevice(pick(ProtectiveDevice.Kind.values()), text(), value(), number()),
-                new Switch(List.of("2", "2a", text()), value(), value()),
-                new Relay(value(), 8.5, 1.25, value(), value(), random.nextBoolean()),
-                new SolidStateOutput(value(), value()),
-                new Load(draw(), pick(Load.Control.values()), number()),
+                new ProtectiveDevice(pick(ProtectiveDevice.Kind.values()), text(), value(), number(), number(), number()),
+                new Switch(List.of("2", "2a", text()), value(), value(), number()),
+                new Relay(value(), 8.5, 1.25, value(), value(), random.nextBoolean(), number()),
+                new SolidStateOutput(value(), value(), maybe(driver()), number()),
+                new Load(
+                        draw(),
+                        pick(Load.Control.values()),
+                        number(),
+                        number(),
+                        maybe(new Cycle(8, random.nextBoolean() ? OptionalDouble.of(3) : OptionalDouble.empty())),
+                        maybe(new Inrush(value(), value())),
+                        number()),
                 new Sensor(pick(Sensor.Kind.values()), zeroOr(), number()),
-                new ControlUnit(List.of(pin("A1"), pin("A.2"), pin("a/3")), zeroOr(), number(), number()),
+                new ControlUnit(List.of(pin("A1"), pin("A.2"), pin("a/3")), zeroOr(), number(), number(), number(), number(), number()),
                 new BusBar(List.of("1", "2", text()), zeroOr()));
         for (int k = 0; k < devices.size(); k++) {
             Device device = devices.get(k);
@@ -306,26 +333,99 @@ public final class RandomHarness {
                     number(),
                     number(),
                     random.nextBoolean(),
-                    assembly()));
+                    assembly(),
+                    random.nextBoolean()));
         }
     }
 
     private void words() {
-        SortedMap<ComponentId, Boolean> sources = new TreeMap<>();
+        SortedMap<ComponentId, SourceSetting> sources = new TreeMap<>();
         SortedMap<ComponentId, Setting> set = new TreeMap<>();
         for (int k = 0; k < 14; k++) {
             if (random.nextBoolean()) {
-                sources.put(new ComponentId("D" + k), random.nextBoolean());
+                sources.put(new ComponentId("D" + k), sourceSetting());
                 set.put(new ComponentId("D" + (13 - k)), setting());
             }
         }
         SortedMap<OutputPin, Setting> outputs = new TreeMap<>();
         List.of("A1", "A.2", "a/3").forEach(pin -> outputs.put(new OutputPin(new ComponentId("D12"), pin), setting()));
         elements.add(new OperatingState(
-                new StateId("run"), text(), pick(OperatingState.EngineMode.values()), sources, set, outputs));
+                new StateId("run"), text(), pick(OperatingState.EngineMode.values()), sources, set, outputs, number()));
         elements.add(OperatingState.of("off", text(), OperatingState.EngineMode.OFF));
+        elements.add(new LoadGroup(
+                new LoadGroupId("LG1"),
+                text(),
+                LoadGroup.Kind.AT_MOST,
+                List.of(new ComponentId("D10"), new ComponentId("D11")),
+                Optional.of(1)));
+        elements.add(new LoadGroup(
+                new LoadGroupId("LG2"),
+                text(),
+                pick(LoadGroup.Kind.EXCLUSIVE, LoadGroup.Kind.TOGETHER),
+                List.of(new ComponentId("D10"), new ComponentId("D12")),
+                Optional.empty()));
+        elements.add(new StateSequence(
+                new SequenceId("day"),
+                text(),
+                List.of(
+                        new StateSequence.Step(new StateId("run"), value()),
+                        new StateSequence.Step(new StateId("off"), value())),
+                number()));
         elements.add(new Waiver(new WaiverId("V1"), "wire-current", few("W10", "W9"), text(), "", ""));
         elements.add(new Note(new NoteId("N1"), maybe("W1"), text()));
+    }
+
+    private SourceSetting sourceSetting() {
+        return switch (random.nextInt(3)) {
+            case 0 -> SourceSetting.ON;
+            case 1 -> SourceSetting.OFF;
+            default -> new SourceSetting(
+                    random.nextBoolean(),
+                    random.nextBoolean() ? OptionalDouble.of(random.nextDouble()) : OptionalDouble.empty(),
+                    random.nextBoolean() ? OptionalDouble.of(-18) : OptionalDouble.empty(),
+                    number(),
+                    number());
+        };
+    }
+
+    private BatteryModel batteryModel() {
+        return new BatteryModel(
+                text(),
+                random.nextBoolean() ? BatteryModel.USUAL_RATED_HOURS : value(),
+                random.nextBoolean() ? OptionalDouble.of(1.25) : OptionalDouble.empty(),
+                number(),
+                number());
+    }
+
+    private AlternatorModel alternatorModel() {
+        SortedMap<OperatingState.EngineMode, Double> limits = new TreeMap<>();
+        if (random.nextBoolean()) {
+            limits.put(OperatingState.EngineMode.IDLING, value());
+            limits.put(OperatingState.EngineMode.RUNNING, value());
+        }
+        return new AlternatorModel(
+                maybe(new WireEnd.AtTerminal(new ComponentId("D0"), "+")),
+                random.nextBoolean() ? OptionalDouble.of(-0.01) : OptionalDouble.empty(),
+                random.nextBoolean() ? OptionalDouble.of(25) : OptionalDouble.empty(),
+                random.nextBoolean() ? List.of(new SpeedLimit(1500, value()), new SpeedLimit(6000, value())) : List.of(),
+                limits,
+                number(),
+                random.nextBoolean() ? OptionalDouble.of(40) : OptionalDouble.empty());
+    }
+
+    private Driver driver() {
+        Driver.Freewheel freewheel = pick(Driver.Freewheel.values());
+        return new Driver(
+                value(),
+                maybe(text()),
+                random.nextBoolean() ? OptionalDouble.of(random.nextDouble()) : OptionalDouble.empty(),
+                freewheel,
+                number(),
+                freewheel == Driver.Freewheel.ACTIVE_CLAMP
+                        ? Optional.of(new Driver.Clamp(value(), number(), number()))
+                        : Optional.empty(),
+                random.nextBoolean(),
+                maybe(new ElectronicLimit(value(), number(), number())));
     }
 
     private Setting setting() {
@@ -345,13 +445,16 @@ public final class RandomHarness {
                 new Draw.ConstantCurrent(zeroOr(), value()),
                 new Draw.ConstantPower(value(), value()),
                 new Draw.Motor(amps, amps * 6, value()),
-                new Draw.Lamp(value(), value()));
+                new Draw.Lamp(value(), value()),
+                new Draw.Inductive(amps, value(), value()),
+                new Draw.MagnetMotor(
+                        amps, amps * 5, value(), value(), amps / 4, pick(Draw.MagnetMotor.Torque.values()), value(), number()));
     }
 
     private Pin pin(String name) {
         PinRole role = pick(PinRole.values());
         Set<PinRole> can = random.nextBoolean() ? Set.of() : EnumSet.of(pick(PinRole.values()), PinRole.SPARE);
-        return new Pin(name, role, can, number(), number(), number(), number(), number());
+        return new Pin(name, role, can, number(), number(), number(), number(), number(), maybe(driver()));
     }
 
     private WireEnd end() {

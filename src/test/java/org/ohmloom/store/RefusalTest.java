@@ -120,7 +120,7 @@ class RefusalTest {
                 "{\"kind\": \"motor\", ",
                 "{",
                 "$.components[2] (M1).device.draw: the key 'kind' is missing; a draw is one of: "
-                        + "resistive, constant-current, constant-power, motor, lamp");
+                        + "resistive, constant-current, constant-power, motor, lamp, inductive, magnet-motor");
     }
 
     @Test
