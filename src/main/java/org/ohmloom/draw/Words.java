@@ -35,7 +35,9 @@ final class Words {
             return kind + Formats.amps(protective.ratingAmps());
         }
         if (device instanceof Load load) {
-            return (load.draw() instanceof Draw.Motor || load.draw() instanceof Draw.MagnetMotor ? "motor " : load.draw() instanceof Draw.Lamp ? "lamp " : "load ")
+            return (load.draw() instanceof Draw.Motor || load.draw() instanceof Draw.MagnetMotor
+                            ? "motor "
+                            : load.draw() instanceof Draw.Lamp ? "lamp " : "load ")
                     + Formats.amps(load.draw().ratedAmps());
         }
         return kind(device);

@@ -19,7 +19,10 @@ import java.util.OptionalDouble;
  * @param inrush           its current when it is switched on, if more than its running current
  * @param minimumVolts     least voltage it works at, V, more than 0, if known
  */
-public record Load(Draw draw, Control control, OptionalDouble allowedDropVolts,
+public record Load(
+        Draw draw,
+        Control control,
+        OptionalDouble allowedDropVolts,
         OptionalDouble diodeVolts,
         Optional<Cycle> cycle,
         Optional<Inrush> inrush,

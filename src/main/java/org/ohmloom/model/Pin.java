@@ -56,16 +56,7 @@ public record Pin(
             OptionalDouble referenceVolts,
             OptionalDouble pullUpVolts,
             OptionalDouble pullUpOhms) {
-        this(
-                name,
-                role,
-                capabilities,
-                limitAmps,
-                onOhms,
-                referenceVolts,
-                pullUpVolts,
-                pullUpOhms,
-                Optional.empty());
+        this(name, role, capabilities, limitAmps, onOhms, referenceVolts, pullUpVolts, pullUpOhms, Optional.empty());
     }
 
     /** A pin with a role and nothing else said. */

@@ -52,7 +52,10 @@ final class References {
                 .forEach(id -> component("loadGroups/" + group.id() + "/members", id)));
         harness.sequences().all().forEach(sequence -> sequence.steps()
                 .forEach(step -> exists(
-                        "sequences/" + sequence.id() + "/steps/state", step.state(), harness.states(), "operating state")));
+                        "sequences/" + sequence.id() + "/steps/state",
+                        step.state(),
+                        harness.states(),
+                        "operating state")));
     }
 
     private void checkContact(ContactPart contact) {

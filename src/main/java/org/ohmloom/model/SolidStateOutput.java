@@ -17,8 +17,8 @@ import java.util.OptionalDouble;
  * @param driver    how it switches, if known
  * @param ratedVolts highest system voltage it is made for, V, more than 0, if known
  */
-public record SolidStateOutput(
-        double onOhms, double limitAmps, Optional<Driver> driver, OptionalDouble ratedVolts) implements Device {
+public record SolidStateOutput(double onOhms, double limitAmps, Optional<Driver> driver, OptionalDouble ratedVolts)
+        implements Device {
 
     /** Terminal names. */
     public static final String IN = "in", OUT = "out", FREEWHEEL = "fw";

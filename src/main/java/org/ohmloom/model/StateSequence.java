@@ -15,7 +15,8 @@ import java.util.OptionalDouble;
  * @param steps      the states in order, at least one
  * @param untilVolts battery voltage asked about: when is it reached, V, more than 0
  */
-public record StateSequence(SequenceId id, String name, List<Step> steps, OptionalDouble untilVolts) implements Element {
+public record StateSequence(SequenceId id, String name, List<Step> steps, OptionalDouble untilVolts)
+        implements Element {
 
     /**
      * A stretch of time in one state.

@@ -15,7 +15,8 @@ final class CrankingMotors {
 
     /** Whether it is a motor that states only ever ask on while the engine cranks or at its start current. */
     static boolean isOne(Harness harness, ComponentId id) {
-        boolean motor = harness.components().get(id).device() instanceof Load load && (load.draw() instanceof Draw.Motor || load.draw() instanceof Draw.MagnetMotor);
+        boolean motor = harness.components().get(id).device() instanceof Load load
+                && (load.draw() instanceof Draw.Motor || load.draw() instanceof Draw.MagnetMotor);
         List<OperatingState> asking = harness.states().all().stream()
                 .filter(state -> LoadNotFed.asked(state, id).isPresent())
                 .toList();

@@ -11,22 +11,11 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.model.Alternator;
 import org.ohmloom.model.AlternatorModel;
-import org.ohmloom.model.BatteryModel;
-import org.ohmloom.model.Cycle;
-import org.ohmloom.model.Driver;
-import org.ohmloom.model.ElectronicLimit;
-import org.ohmloom.model.Inrush;
-import org.ohmloom.model.LoadGroup;
-import org.ohmloom.model.LoadGroupId;
-import org.ohmloom.model.SequenceId;
-import org.ohmloom.model.SizingRules;
-import org.ohmloom.model.SourceSetting;
-import org.ohmloom.model.SpeedLimit;
-import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.Assembly;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.BatteryIsolator;
+import org.ohmloom.model.BatteryModel;
 import org.ohmloom.model.Breakout;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BundleSegment;
@@ -49,16 +38,22 @@ import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Converter;
 import org.ohmloom.model.Covering;
+import org.ohmloom.model.Cycle;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Diode;
 import org.ohmloom.model.DoubleCrimp;
 import org.ohmloom.model.Draw;
+import org.ohmloom.model.Driver;
+import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Inrush;
 import org.ohmloom.model.Load;
+import org.ohmloom.model.LoadGroup;
+import org.ohmloom.model.LoadGroupId;
 import org.ohmloom.model.Note;
 import org.ohmloom.model.NoteId;
 import org.ohmloom.model.OperatingState;
@@ -76,12 +71,17 @@ import org.ohmloom.model.Revision;
 import org.ohmloom.model.Seal;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.model.SequenceId;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.SizingRules;
 import org.ohmloom.model.SolidStateOutput;
+import org.ohmloom.model.SourceSetting;
+import org.ohmloom.model.SpeedLimit;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.Strap;
 import org.ohmloom.model.StrapId;
 import org.ohmloom.model.Switch;
@@ -237,7 +237,8 @@ public final class RandomHarness {
                 new Converter(value(), zeroOr(), value(), 0.9, random.nextBoolean()),
                 new Diode(zeroOr(), value(), value()),
                 new BatteryIsolator(1 + random.nextInt(8), zeroOr(), value(), value()),
-                new ProtectiveDevice(pick(ProtectiveDevice.Kind.values()), text(), value(), number(), number(), number()),
+                new ProtectiveDevice(
+                        pick(ProtectiveDevice.Kind.values()), text(), value(), number(), number(), number()),
                 new Switch(List.of("2", "2a", text()), value(), value(), number()),
                 new Relay(value(), 8.5, 1.25, value(), value(), random.nextBoolean(), number()),
                 new SolidStateOutput(value(), value(), maybe(driver()), number()),
@@ -250,7 +251,14 @@ public final class RandomHarness {
                         maybe(new Inrush(value(), value())),
                         number()),
                 new Sensor(pick(Sensor.Kind.values()), zeroOr(), number()),
-                new ControlUnit(List.of(pin("A1"), pin("A.2"), pin("a/3")), zeroOr(), number(), number(), number(), number(), number()),
+                new ControlUnit(
+                        List.of(pin("A1"), pin("A.2"), pin("a/3")),
+                        zeroOr(),
+                        number(),
+                        number(),
+                        number(),
+                        number(),
+                        number()),
                 new BusBar(List.of("1", "2", text()), zeroOr()));
         for (int k = 0; k < devices.size(); k++) {
             Device device = devices.get(k);
@@ -407,7 +415,9 @@ public final class RandomHarness {
                 maybe(new WireEnd.AtTerminal(new ComponentId("D0"), "+")),
                 random.nextBoolean() ? OptionalDouble.of(-0.01) : OptionalDouble.empty(),
                 random.nextBoolean() ? OptionalDouble.of(25) : OptionalDouble.empty(),
-                random.nextBoolean() ? List.of(new SpeedLimit(1500, value()), new SpeedLimit(6000, value())) : List.of(),
+                random.nextBoolean()
+                        ? List.of(new SpeedLimit(1500, value()), new SpeedLimit(6000, value()))
+                        : List.of(),
                 limits,
                 number(),
                 random.nextBoolean() ? OptionalDouble.of(40) : OptionalDouble.empty());
@@ -448,7 +458,14 @@ public final class RandomHarness {
                 new Draw.Lamp(value(), value()),
                 new Draw.Inductive(amps, value(), value()),
                 new Draw.MagnetMotor(
-                        amps, amps * 5, value(), value(), amps / 4, pick(Draw.MagnetMotor.Torque.values()), value(), number()));
+                        amps,
+                        amps * 5,
+                        value(),
+                        value(),
+                        amps / 4,
+                        pick(Draw.MagnetMotor.Torque.values()),
+                        value(),
+                        number()));
     }
 
     private Pin pin(String name) {
