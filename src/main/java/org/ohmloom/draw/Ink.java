@@ -59,5 +59,17 @@ public enum Ink {
     /** A data bus. */
     DATA_BUS,
     /** A shield or its drain wire. */
-    SHIELD
+    SHIELD,
+    /** First line of a chart. */
+    CHART_FIRST,
+    /** Second line of a chart. */
+    CHART_SECOND,
+    /** Third line of a chart. */
+    CHART_THIRD,
+    /** Fourth line of a chart. */
+    CHART_FOURTH,
+    /** Inside of a band of a chart. */
+    CHART_BAND,
+    /** Ground of every other stretch of time of a chart. */
+    CHART_SPAN
 }

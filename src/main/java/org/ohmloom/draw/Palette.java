@@ -31,6 +31,14 @@ final class Palette {
             case ZONE_WARM -> mono ? ground : zone(ground, new Color(0xD9A33C), dark);
             case ZONE_HOT -> mono ? ground : zone(ground, new Color(0xCB5A3C), dark);
             case ZONE_EDGE -> dark ? new Color(0xA3ADB9) : new Color(mono ? 0x555555 : 0x5A626C);
+            case CHART_FIRST -> mono ? Color.BLACK : line(hue(Ink.DATA_BUS), dark);
+            case CHART_SECOND -> mono ? Color.BLACK : line(hue(Ink.FEED), dark);
+            case CHART_THIRD -> mono ? Color.BLACK : line(hue(Ink.REFERENCE_RETURN), dark);
+            case CHART_FOURTH -> mono ? Color.BLACK : line(hue(Ink.PULSE_SIGNAL), dark);
+            case CHART_BAND -> mono ? new Color(0xE2E2E2) : zone(ground, new Color(0x4A90C2), dark);
+            case CHART_SPAN -> mono
+                    ? new Color(0xF3F3F3)
+                    : Contrast.mix(ground, new Color(0x8A93A0), dark ? 0.14 : 0.08);
             case CAUTION -> mono ? Color.BLACK : line(new Color(0xB3261E), dark);
             default -> mono ? monochrome(ink) : line(hue(ink), dark);
         };

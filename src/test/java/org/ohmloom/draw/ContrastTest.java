@@ -28,6 +28,8 @@ class ContrastTest {
             Ink.COMPONENT,
             Ink.CONNECTOR,
             Ink.TABLE_HEAD,
+            Ink.CHART_BAND,
+            Ink.CHART_SPAN,
             Ink.ZONE_COOL,
             Ink.ZONE_WARM,
             Ink.ZONE_HOT);
@@ -48,6 +50,9 @@ class ContrastTest {
         }
         for (Ink ink : List.of(Ink.BUNDLE, Ink.FRAME, Ink.SPLICE, Ink.EARTH, Ink.CAUTION)) {
             requireContrast(style, ink, GROUNDS, Contrast.LINES);
+        }
+        for (Ink ink : List.of(Ink.CHART_FIRST, Ink.CHART_SECOND, Ink.CHART_THIRD, Ink.CHART_FOURTH, Ink.CAUTION)) {
+            requireContrast(style, ink, List.of(Ink.GROUND, Ink.CHART_BAND, Ink.CHART_SPAN), Contrast.LINES);
         }
         requireContrast(style, Ink.COMPONENT_EDGE, List.of(Ink.COMPONENT, Ink.GROUND), Contrast.LINES);
         requireContrast(style, Ink.CONNECTOR_EDGE, List.of(Ink.CONNECTOR, Ink.GROUND), Contrast.LINES);

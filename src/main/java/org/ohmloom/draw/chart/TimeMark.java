@@ -1,0 +1,13 @@
+package org.ohmloom.draw.chart;
+
+import org.ohmloom.units.Dimension;
+
+/**
+ * A point of a trace to look at, such as its lowest one.
+ *
+ * @param label     what it is, with its number
+ * @param dimension what is measured
+ * @param seconds   when, s
+ * @param value     how much, canonical unit
+ */
+public record TimeMark(String label, Dimension dimension, double seconds, double value) {}
