@@ -47,21 +47,23 @@ public final class LinearNetwork {
         List<PointId> ordered = points.stream().sorted().toList();
         parts(ordered, links);
         Map<Integer, PointId> datumOf = new HashMap<>();
-        links.stream().filter(link -> link.emfVolts() > 0).forEach(link -> datumOf.putIfAbsent(
-                partOf.get(link.from()), link.from()));
+        links.stream()
+                .filter(link -> link.emfVolts() > 0)
+                .forEach(link -> datumOf.putIfAbsent(partOf.get(link.from()), link.from()));
         ordered.forEach(point -> datumOf.putIfAbsent(partOf.get(point), point));
         int next = 0;
         for (PointId point : ordered) {
             numberOf.put(point, datumOf.get(partOf.get(point)).equals(point) ? -1 : next++);
         }
         count = next;
-        List<Link> joining = links.stream()
-                .filter(link -> !link.from().equals(link.to()))
-                .toList();
-        int[] from = joining.stream().mapToInt(link -> numberOf.get(link.from())).toArray();
+        List<Link> joining =
+                links.stream().filter(link -> !link.from().equals(link.to())).toList();
+        int[] from =
+                joining.stream().mapToInt(link -> numberOf.get(link.from())).toArray();
         int[] to = joining.stream().mapToInt(link -> numberOf.get(link.to())).toArray();
         mesh = new StarMesh(EliminationOrder.of(count, from, to, cancelled), from, to);
-        boolean whole = mesh.eliminate(joining.stream().mapToDouble(link -> 1 / link.ohms()).toArray());
+        boolean whole = mesh.eliminate(
+                joining.stream().mapToDouble(link -> 1 / link.ohms()).toArray());
         that(whole, "a network of resistances lost a conductance: %s links", joining.size());
         sourceAmps = new double[count];
         for (Link link : joining) {

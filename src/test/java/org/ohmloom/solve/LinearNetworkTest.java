@@ -31,8 +31,7 @@ class LinearNetworkTest {
     void oneAmpereLowersTheVoltageByTheResistanceOfItsWay() {
         // 12 V behind 0.01 ohm, feed 0.02 ohm, return 0.03 ohm: 0.06 V less for each ampere, 1 A in the feed
         LinearNetwork.Link feed = link("BAT.+", "L.+", 0.02, 0);
-        List<LinearNetwork.Link> links =
-                List.of(link("BAT.-", "BAT.+", 0.01, 12), feed, link("L.-", "BAT.-", 0.03, 0));
+        List<LinearNetwork.Link> links = List.of(link("BAT.-", "BAT.+", 0.01, 12), feed, link("L.-", "BAT.-", 0.03, 0));
         LinearNetwork network = LinearNetwork.of(
                 List.of(point("BAT.-"), point("BAT.+"), point("L.+"), point("L.-")), links, () -> false);
         LinearNetwork.Response draw = network.ofDraw(point("L.+"), point("L.-"));

@@ -56,8 +56,7 @@ final class RandomRules {
     }
 
     Allowed allowed() {
-        int[][] numbers =
-                needs.stream().map(own -> own.stream().toArray()).toArray(int[][]::new);
+        int[][] numbers = needs.stream().map(own -> own.stream().toArray()).toArray(int[][]::new);
         Allowed allowed = new Allowed(numbers, controls);
         for (int block = 0; block < count; block++) {
             allowed.rests(block, resting[block]);
