@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.analysis.DutySweep;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.OperatingState;
@@ -36,6 +38,7 @@ final class CheckJson {
             root.array("wires", array -> analysis.ratings()
                     .values()
                     .forEach(rating -> array.object(item -> wire(item, analysis, rating))));
+            DutyText.write(DutySweep.of(analysis, Cancel.NEVER), root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
         });

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.analysis.DutySweep;
 import org.ohmloom.analysis.Totals;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.model.Harness;
@@ -36,6 +38,7 @@ final class CheckText {
         }
         WiresText.print(analysis, out);
         WiresText.devices(analysis, out);
+        DutyText.print(analysis, DutySweep.of(analysis, Cancel.NEVER), out);
         FindingsText.details(analysis, out);
     }
 
