@@ -110,8 +110,9 @@ public final class DutySweep {
     private List<DutyStep> run() {
         List<DutyStep> steps = new ArrayList<>();
         for (Driven driven : driven()) {
-            base(driven.dial()).ifPresent(state -> DUTIES.forEach(duty -> step(driven, state, duty)
-                    .ifPresent(steps::add)));
+            base(driven.dial())
+                    .ifPresent(state ->
+                            DUTIES.forEach(duty -> step(driven, state, duty).ifPresent(steps::add)));
         }
         return Collections.unmodifiableList(steps);
     }

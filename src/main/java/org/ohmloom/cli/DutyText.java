@@ -56,13 +56,15 @@ final class DutyText {
             }
         }
         out.println();
-        out.println("LOADS RUN AT A DUTY (all else as in the state that runs them hardest; feed from the protective device on)");
+        out.println(
+                "LOADS RUN AT A DUTY (all else as in the state that runs them hardest; feed from the protective device on)");
         steps.stream().map(DutyStep::load).distinct().forEach(load -> {
             DutyStep step = steps.stream()
                     .filter(each -> each.load().equals(load))
                     .findFirst()
                     .orElseThrow();
-            out.println("  " + load + " " + analysis.harness().components().get(load).name() + ": by "
+            out.println("  " + load + " "
+                    + analysis.harness().components().get(load).name() + ": by "
                     + (step.output().equals(load.value()) ? "its command input" : step.output()) + ", in "
                     + analysis.harness().states().get(step.state()).name());
         });
@@ -70,27 +72,31 @@ final class DutyText {
     }
 
     static void write(List<DutyStep> steps, JsonObjectWriter root) {
-        root.array("dutySteps", array -> steps.forEach(step -> array.object(entry -> {
-            entry.put("load", step.load().value());
-            entry.put("output", step.output());
-            entry.put("state", step.state().value());
-            entry.put("dutyFraction", step.dutyFraction());
-            entry.put("loadOnAmps", step.loadOnAmps());
-            entry.put("loadAmps", step.loadAmps());
-            entry.put("dropVolts", step.dropVolts());
-            entry.put("limitVolts", step.limitVolts());
-            entry.array("wires", wires -> step.wires().forEach(wire -> wires.object(item -> {
-                item.put("id", wire.wire().value());
-                item.put("gauge", wire.gauge().text());
-                item.put("rmsAmps", wire.rmsAmps());
-                item.put("amps", wire.meanAmps());
-                item.put("onAmps", wire.onAmps());
-                item.put("onDropVolts", wire.dropVolts());
-                item.put("celsius", wire.celsius());
-                wire.choice()
-                        .ifPresent(choice -> item.put(
-                                "governedBy", choice.governing().governor().words()));
-            })));
-        })));
+        root.array(
+                "dutySteps",
+                array -> steps.forEach(step -> array.object(entry -> {
+                    entry.put("load", step.load().value());
+                    entry.put("output", step.output());
+                    entry.put("state", step.state().value());
+                    entry.put("dutyFraction", step.dutyFraction());
+                    entry.put("loadOnAmps", step.loadOnAmps());
+                    entry.put("loadAmps", step.loadAmps());
+                    entry.put("dropVolts", step.dropVolts());
+                    entry.put("limitVolts", step.limitVolts());
+                    entry.array("wires", wires -> step.wires()
+                            .forEach(wire -> wires.object(item -> {
+                                item.put("id", wire.wire().value());
+                                item.put("gauge", wire.gauge().text());
+                                item.put("rmsAmps", wire.rmsAmps());
+                                item.put("amps", wire.meanAmps());
+                                item.put("onAmps", wire.onAmps());
+                                item.put("onDropVolts", wire.dropVolts());
+                                item.put("celsius", wire.celsius());
+                                wire.choice()
+                                        .ifPresent(choice -> item.put(
+                                                "governedBy",
+                                                choice.governing().governor().words()));
+                            })));
+                })));
     }
 }

@@ -101,9 +101,8 @@ public final class SwitchedLoads {
                 Set<PointId> fedWithout = reached(positives, branch -> branch != output);
                 Set<PointId> returnedWithout = reached(negatives, branch -> branch != output);
                 for (Branch load : network.branches().values()) {
-                    boolean works = load.kind() == BranchKind.LOAD
-                            && fed.contains(load.from())
-                            && returned.contains(load.to());
+                    boolean works =
+                            load.kind() == BranchKind.LOAD && fed.contains(load.from()) && returned.contains(load.to());
                     boolean highSide = !fedWithout.contains(load.from());
                     if (works && (highSide || !returnedWithout.contains(load.to()))) {
                         found.add(behind(output, load, highSide));

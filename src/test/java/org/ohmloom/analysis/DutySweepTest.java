@@ -96,8 +96,10 @@ class DutySweepTest {
             assertEquals(4, own.size());
             own.forEach(step -> {
                 assertTrue(step.wires().size() >= 2);
-                step.wires().forEach(wire -> assertTrue(
-                        wire.choice().isPresent() && wire.rmsAmps() <= wire.onAmps() && wire.meanAmps() <= wire.rmsAmps()));
+                step.wires()
+                        .forEach(wire -> assertTrue(wire.choice().isPresent()
+                                && wire.rmsAmps() <= wire.onAmps()
+                                && wire.meanAmps() <= wire.rmsAmps()));
             });
         }
     }

@@ -32,8 +32,8 @@ class SwitchedLoadsTest {
             .network();
 
     private static String text(SwitchedLoad each) {
-        return each.output() + " switches " + each.load() + (each.highSide() ? " in its feed" : " in its return") + ", feed "
-                + each.feedWires() + ", return " + each.returnWires();
+        return each.output() + " switches " + each.load() + (each.highSide() ? " in its feed" : " in its return")
+                + ", feed " + each.feedWires() + ", return " + each.returnWires();
     }
 
     @Test
@@ -47,8 +47,7 @@ class SwitchedLoadsTest {
 
     @Test
     void aStandingFeedBeginsAtTheProtectiveDevice() {
-        assertEquals(
-                "[W8]", SwitchedLoads.feed(NETWORK, new ComponentId("L3")).toString());
+        assertEquals("[W8]", SwitchedLoads.feed(NETWORK, new ComponentId("L3")).toString());
     }
 
     @Test
