@@ -11,14 +11,24 @@ public final class FuseSeries {
     private final List<FuseRating> ratings;
     private final List<FuseTimeLimit> times;
     private final List<FuseResistance> resistances;
+    private final List<BreakingCapacity> breaking;
+    private final List<AmbientShare> ambient;
 
     /**
      * @param type        the standard's own name of the type
      * @param ratings     its ratings
      * @param times       its time-current limits
      * @param resistances its typical values, those for any rating last
+     * @param breaking    what it can interrupt at its rated voltages
+     * @param ambient     shares of its rating at air temperatures
      */
-    FuseSeries(String type, List<FuseRating> ratings, List<FuseTimeLimit> times, List<FuseResistance> resistances) {
+    FuseSeries(
+            String type,
+            List<FuseRating> ratings,
+            List<FuseTimeLimit> times,
+            List<FuseResistance> resistances,
+            List<BreakingCapacity> breaking,
+            List<AmbientShare> ambient) {
         this.type = type;
         this.ratings = ratings.stream()
                 .sorted(Comparator.comparingDouble(FuseRating::ratingAmps))
@@ -27,6 +37,10 @@ public final class FuseSeries {
                 .sorted(Comparator.comparingDouble(FuseTimeLimit::multipleRatio))
                 .toList();
         this.resistances = List.copyOf(resistances);
+        this.breaking = breaking.stream()
+                .sorted(Comparator.comparingDouble(BreakingCapacity::ratedVolts))
+                .toList();
+        this.ambient = List.copyOf(ambient);
     }
 
     /** The standard's own name of the type, as in "ISO 8820-3 type C". */
@@ -74,6 +88,22 @@ public final class FuseSeries {
     /** The typical I2 t that melts that rating, A2s. */
     public Optional<CitedValue> meltingAmpSquaredSeconds(double ratingAmps) {
         return first(ratingAmps, FuseResistance::meltingI2t);
+    }
+
+    /** What it can interrupt, A, at the smallest listed voltage of at least that rated voltage, V; empty when none is. */
+    public Optional<CitedValue> breakingAmps(double ratedVolts) {
+        return breaking.stream()
+                .filter(each -> each.ratedVolts() >= ratedVolts)
+                .findFirst()
+                .map(BreakingCapacity::amps);
+    }
+
+    /**
+     * The share of its rating it carries at an air temperature, C: straight between the listed points, never above the
+     * coolest point's; empty when no table says.
+     */
+    public Optional<CitedValue> ambientShare(double celsius) {
+        return AmbientShare.at(ambient, celsius);
     }
 
     private Optional<CitedValue> first(double ratingAmps, Function<FuseResistance, Optional<CitedValue>> reader) {

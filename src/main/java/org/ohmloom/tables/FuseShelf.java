@@ -7,12 +7,14 @@ import java.util.Map;
 
 /** Gathers the rows of the fuse tables by type, then makes one series of each. */
 final class FuseShelf {
-    /** Stands for every type in the table of resistances. */
+    /** Stands for every type in the tables of resistances and temperatures. */
     private static final String ANY = "any";
 
     private final Map<String, List<FuseRating>> ratings = new LinkedHashMap<>();
     private final Map<String, List<FuseTimeLimit>> times = new LinkedHashMap<>();
     private final Map<String, List<FuseResistance>> resistances = new LinkedHashMap<>();
+    private final Map<String, List<BreakingCapacity>> breaking = new LinkedHashMap<>();
+    private final Map<String, List<AmbientShare>> ambient = new LinkedHashMap<>();
     private final Map<String, RowReader> firstUse = new LinkedHashMap<>();
 
     void addRatings(SheetReader sheet) {
@@ -20,19 +22,27 @@ final class FuseShelf {
     }
 
     void addTimes(SheetReader sheet) {
-        sheet.rows(row -> {
-            firstUse.putIfAbsent(row.text("type"), row);
-            return add(times, row, FuseTimeLimit.read(row));
-        });
+        sheet.rows(row -> add(times, used(row), FuseTimeLimit.read(row)));
     }
 
     void addResistances(SheetReader sheet) {
-        sheet.rows(row -> {
-            if (!row.text("type").equals(ANY)) {
-                firstUse.putIfAbsent(row.text("type"), row);
-            }
-            return add(resistances, row, FuseResistance.read(row));
-        });
+        sheet.rows(row -> add(resistances, used(row), FuseResistance.read(row)));
+    }
+
+    void addBreaking(SheetReader sheet) {
+        sheet.rows(row -> add(breaking, used(row), BreakingCapacity.read(row)));
+    }
+
+    void addAmbient(SheetReader sheet) {
+        sheet.rows(row -> add(ambient, used(row), AmbientShare.read(row)));
+    }
+
+    /** The row, its type remembered as one that must have ratings. */
+    private RowReader used(RowReader row) {
+        if (!row.text("type").equals(ANY)) {
+            firstUse.putIfAbsent(row.text("type"), row);
+        }
+        return row;
     }
 
     private static <T> boolean add(Map<String, List<T>> byType, RowReader row, T value) {
@@ -40,7 +50,7 @@ final class FuseShelf {
                 .add(value);
     }
 
-    /** The series by type; refuses times or resistances of a type that has no ratings. */
+    /** The series by type; refuses times or other values of a type that has no ratings. */
     Map<String, FuseSeries> series() {
         firstUse.forEach((type, row) -> {
             if (!ratings.containsKey(type)) {
@@ -51,7 +61,15 @@ final class FuseShelf {
         ratings.forEach((type, values) -> {
             List<FuseResistance> typical = new ArrayList<>(resistances.getOrDefault(type, List.of()));
             typical.addAll(resistances.getOrDefault(ANY, List.of()));
-            series.put(type, new FuseSeries(type, values, times.getOrDefault(type, List.of()), typical));
+            series.put(
+                    type,
+                    new FuseSeries(
+                            type,
+                            values,
+                            times.getOrDefault(type, List.of()),
+                            typical,
+                            breaking.getOrDefault(type, List.of()),
+                            ambient.getOrDefault(type, ambient.getOrDefault(ANY, List.of()))));
         });
         return series;
     }

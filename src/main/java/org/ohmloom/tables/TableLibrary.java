@@ -29,6 +29,9 @@ final class TableLibrary {
     final List<OutsideDiameter> diameters = new ArrayList<>();
     final FuseShelf fuses = new FuseShelf();
     final BatteryShelf batteries = new BatteryShelf();
+    final List<AdiabaticFactor> adiabatics = new ArrayList<>();
+    final Shelf<ShortTimeLimit> shortTimes = new Shelf<>("short-time limit");
+    final Shelf<FaultCondition> faultConditions = new Shelf<>("fault condition");
 
     private final List<RowReader> basisRows = new ArrayList<>();
 
@@ -59,6 +62,11 @@ final class TableLibrary {
             Map.entry("battery-open-circuit", batteries::addOpenCircuit),
             Map.entry("battery-resistance", batteries::addResistances),
             Map.entry("battery-acceptance", batteries::addAcceptances),
+            Map.entry("fuse-breaking", fuses::addBreaking),
+            Map.entry("fuse-ambient", fuses::addAmbient),
+            Map.entry("adiabatic-k", sheet -> adiabatics.addAll(sheet.rows(AdiabaticFactor::read))),
+            Map.entry("short-time", byRow(shortTimes, ShortTimeLimit::read, ShortTimeLimit::insulation)),
+            Map.entry("fault-conditions", byRow(faultConditions, FaultCondition::read, FaultCondition::condition)),
             Map.entry("design-bases", this::addBases));
 
     /** One way to read a sheet. */

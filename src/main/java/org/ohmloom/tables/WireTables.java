@@ -175,6 +175,21 @@ public final class WireTables {
         return library.deratings.get(id);
     }
 
+    /** The published short-circuit factors. */
+    public List<AdiabaticFactor> adiabaticFactors() {
+        return List.copyOf(library.adiabatics);
+    }
+
+    /** How hot the insulation type of that id may get for a short time, when a table says so. */
+    public Optional<ShortTimeLimit> findShortTimeLimit(String insulation) {
+        return library.shortTimes.find(insulation);
+    }
+
+    /** What is taken for granted when the smallest or largest fault current is reckoned, by the condition's name. */
+    public FaultCondition faultCondition(String condition) {
+        return library.faultConditions.get(condition);
+    }
+
     /** The types of circuit breaker. */
     public List<BreakerType> breakerTypes() {
         return library.breakers.all();
