@@ -35,9 +35,11 @@ public record AmbientShare(double ambientCelsius, CitedValue share) {
         }
         AmbientShare cool = sorted.get(upper - 1);
         AmbientShare hot = sorted.get(upper);
-        double slopePerKelvin = (hot.share().value() - cool.share().value()) / (hot.ambientCelsius - cool.ambientCelsius);
+        double slopePerKelvin =
+                (hot.share().value() - cool.share().value()) / (hot.ambientCelsius - cool.ambientCelsius);
         double value = Math.max(0, cool.share().value() + slopePerKelvin * (celsius - cool.ambientCelsius));
         Citation citation = hot.share().citation();
-        return Optional.of(new CitedValue(value, citation.noBetterThan(cool.share().citation().status())));
+        return Optional.of(new CitedValue(
+                value, citation.noBetterThan(cool.share().citation().status())));
     }
 }

@@ -1,0 +1,94 @@
+package org.ohmloom.size.protection;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ohmloom.model.WireId;
+import org.ohmloom.tables.Citation;
+import org.ohmloom.tables.CopperConstants;
+import org.ohmloom.tables.ShortTimeLimit;
+
+/**
+ * How long a conductor stands a current.
+ *
+ * <p>It starts at its running temperature and must not pass the overload limit of its insulation, nor its short-circuit
+ * limit within {@link ShortTimeLimit#SHORT_CIRCUIT_SECONDS}. Up to {@link #ADIABATIC_SECONDS} the copper alone takes up the
+ * heat; beyond, the conductor loses heat where it lies as {@link ConductorHeating} says.
+ *
+ * @param wire             the wire
+ * @param size             its conductor size in words
+ * @param areaMm2          copper area, mm2
+ * @param ampacityAmps     what it may carry for good by the tables of the basis, A
+ * @param ambientCelsius   air, deg C
+ * @param runningCelsius   conductor temperature it starts from, deg C
+ * @param continuousCelsius temperature it may have for good, deg C
+ * @param shortTime        how hot its insulation may get for a short time
+ * @param heating          how it warms where it lies
+ * @param copper           constants of copper
+ * @param sources          rows it rests on
+ */
+public record ConductorLimit(
+        WireId wire,
+        String size,
+        double areaMm2,
+        double ampacityAmps,
+        double ambientCelsius,
+        double runningCelsius,
+        double continuousCelsius,
+        ShortTimeLimit shortTime,
+        ConductorHeating heating,
+        CopperConstants copper,
+        List<Citation> sources) {
+
+    /** Up to here a lumped model is optimistic and the copper alone counts, s. */
+    public static final double ADIABATIC_SECONDS = 10;
+
+    public ConductorLimit {
+        sources = List.copyOf(sources);
+    }
+
+    /** Time it stands a current, A, in s; empty where it stands it for good as far as the short-time limits go. */
+    public OptionalDouble damageSeconds(double amps) {
+        if (amps <= 0) {
+            return OptionalDouble.empty();
+        }
+        double shortCircuit = Adiabatic.seconds(
+                copper, areaMm2, amps, runningCelsius, shortTime.shortCircuit().value());
+        if (shortCircuit <= ShortTimeLimit.SHORT_CIRCUIT_SECONDS) {
+            return OptionalDouble.of(shortCircuit);
+        }
+        double overload = shortTime.overload().value();
+        double alone = Adiabatic.seconds(copper, areaMm2, amps, runningCelsius, overload);
+        double seconds = alone <= ADIABATIC_SECONDS
+                ? alone
+                : Math.max(ADIABATIC_SECONDS, heating.seconds(amps, runningCelsius, overload));
+        return Double.isInfinite(seconds)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.max(ShortTimeLimit.SHORT_CIRCUIT_SECONDS, seconds));
+    }
+
+    /** Temperature after carrying a current for a time from its running temperature, deg C; infinite when it runs away. */
+    public double celsiusAfter(double amps, double seconds) {
+        return seconds <= ADIABATIC_SECONDS
+                ? Adiabatic.endCelsius(copper, areaMm2, amps, runningCelsius, seconds)
+                : heating.celsiusAfter(amps, runningCelsius, seconds);
+    }
+
+    /** The factor k between its running temperature and the short-circuit limit, A s^0.5/mm2. */
+    public double shortCircuitFactor() {
+        return Adiabatic.k(copper, runningCelsius, shortTime.shortCircuit().value());
+    }
+
+    /**
+     * The limit as a curve from one current to another, A, evenly spaced on a logarithmic axis; currents it stands for
+     * good are left out.
+     */
+    public List<CurvePoint> curve(double fromAmps, double toAmps, int count) {
+        List<CurvePoint> points = new ArrayList<>();
+        for (int k = 0; k < count; k++) {
+            double amps = fromAmps * Math.pow(toAmps / fromAmps, k / (count - 1.0));
+            damageSeconds(amps).ifPresent(seconds -> points.add(new CurvePoint(amps, seconds)));
+        }
+        return List.copyOf(points);
+    }
+}
