@@ -41,18 +41,23 @@ public sealed interface Law {
 
     /**
      * A source with {@code from} its negative and {@code to} its positive terminal: V(to) - V(from) = emfVolts - ohms x
-     * amps while minimumAmps &lt;= amps &lt;= maximumAmps; at a limit the current stays there and the voltage gives way
-     * (at the maximum it is lower than the law asks, at the minimum higher).
+     * amps while 0 &lt;= amps &lt;= maximumAmps, emfVolts - chargeOhms x amps while minimumAmps &lt;= amps &lt; 0; at a limit
+     * the current stays there and the voltage gives way (at the maximum it is lower than the law asks, at the minimum
+     * higher).
      *
      * @param emfVolts    voltage without current, V, more than 0
-     * @param ohms        internal resistance, ohm, 0 or more
-     * @param minimumAmps least current it gives, A; minus infinity for a battery, 0 for a regulated source
+     * @param ohms        internal resistance while it gives, ohm, 0 or more
+     * @param minimumAmps least current it gives, A; 0 for a regulated source, minus what it accepts for a battery, minus
+     *                    infinity for one that accepts any
      * @param maximumAmps most current it gives, A; plus infinity for a battery
+     * @param chargeOhms  internal resistance while it takes, ohm, 0 or more
      */
-    record VoltageSource(double emfVolts, double ohms, double minimumAmps, double maximumAmps) implements Law {
+    record VoltageSource(double emfVolts, double ohms, double minimumAmps, double maximumAmps, double chargeOhms)
+            implements Law {
         public VoltageSource {
             positive(emfVolts, "electromotive force");
             notNegative(ohms, "internal resistance");
+            notNegative(chargeOhms, "charge resistance");
             that(
                     minimumAmps < maximumAmps,
                     "current limits %s A and %s A are the wrong way round",
@@ -60,14 +65,37 @@ public sealed interface Law {
                     maximumAmps);
         }
 
+        /** A source that takes current through the same resistance it gives it through. */
+        public VoltageSource(double emfVolts, double ohms, double minimumAmps, double maximumAmps) {
+            this(emfVolts, ohms, minimumAmps, maximumAmps, ohms);
+        }
+
         /** A battery: no current limits. */
         public static VoltageSource battery(double emfVolts, double ohms) {
             return new VoltageSource(emfVolts, ohms, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
 
+        /**
+         * A battery that is charged by a law of its own.
+         *
+         * @param emfVolts       open-circuit voltage, V, more than 0
+         * @param ohms           resistance while it gives, ohm, 0 or more
+         * @param chargeOhms     resistance while it is charged, ohm, 0 or more
+         * @param acceptanceAmps most current it is charged with, A, 0 or more
+         */
+        public static VoltageSource battery(double emfVolts, double ohms, double chargeOhms, double acceptanceAmps) {
+            notNegative(acceptanceAmps, "charge acceptance");
+            return new VoltageSource(emfVolts, ohms, -acceptanceAmps, Double.POSITIVE_INFINITY, chargeOhms);
+        }
+
         /** A regulated source: gives 0 to maximumAmps, takes nothing back. */
         public static VoltageSource regulated(double setPointVolts, double ohms, double maximumAmps) {
             return new VoltageSource(setPointVolts, ohms, 0, maximumAmps);
+        }
+
+        /** This source with another voltage without current, V, more than 0. */
+        public VoltageSource withEmfVolts(double changed) {
+            return new VoltageSource(changed, ohms, minimumAmps, maximumAmps, chargeOhms);
         }
     }
 

@@ -24,6 +24,7 @@ import org.ohmloom.model.WireId;
  * @param datum       the point all voltages are relative to: the first source's negative terminal; empty without a source
  * @param index       which point each place of the harness belongs to
  * @param assumptions what was taken for granted because the harness does not say it
+ * @param sensings    sources that regulate at another place than their own terminals, each at most once
  */
 public record Network(
         StateId state,
@@ -31,12 +32,25 @@ public record Network(
         SortedMap<BranchId, Branch> branches,
         Optional<PointId> datum,
         PointIndex index,
-        List<Assumption> assumptions) {
+        List<Assumption> assumptions,
+        List<Sensing> sensings) {
 
     public Network {
         points = Collections.unmodifiableSortedSet(new TreeSet<>(points));
         branches = Collections.unmodifiableSortedMap(new TreeMap<>(branches));
         assumptions = List.copyOf(assumptions);
+        sensings = List.copyOf(sensings);
+    }
+
+    /** A network whose sources all regulate at their own terminals. */
+    public Network(
+            StateId state,
+            SortedSet<PointId> points,
+            SortedMap<BranchId, Branch> branches,
+            Optional<PointId> datum,
+            PointIndex index,
+            List<Assumption> assumptions) {
+        this(state, points, branches, datum, index, assumptions, List.of());
     }
 
     /** A network that was not made from a harness: it knows no places and takes nothing for granted. */
@@ -58,7 +72,12 @@ public record Network(
             that(branch != null, "%s is no branch of the network of %s", id, state);
             changed.put(id, new Branch(id, branch.kind(), branch.from(), branch.to(), branch.element(), law));
         });
-        return new Network(state, points, changed, datum, index, assumptions);
+        return new Network(state, points, changed, datum, index, assumptions, sensings);
+    }
+
+    /** The same network with other sources regulating elsewhere than at their terminals. */
+    public Network withSensings(List<Sensing> changed) {
+        return new Network(state, points, branches, datum, index, assumptions, changed);
     }
 
     /** The branches in order. */

@@ -5,7 +5,7 @@ import org.ohmloom.graph.Network;
 import org.ohmloom.model.Harness;
 
 /**
- * Solves a harness in one operating state: {@link NetworkSolver} for currents and voltages, {@link LoadVoltsStudy} for what
+ * Solves a harness in one operating state: {@link SensedSolver} for currents and voltages, {@link LoadVoltsStudy} for what
  * reaches each load, {@link ResidualCheck} for how far to trust it.
  */
 public final class DcSolver {
@@ -21,10 +21,10 @@ public final class DcSolver {
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public static Solution solve(Network network, Harness harness, BooleanSupplier cancelled) {
-        NetworkSolution solved = NetworkSolver.solve(network, cancelled);
+        NetworkSolution solved = SensedSolver.solve(network, cancelled);
         ResidualCheck check = ResidualCheck.of(solved.flows().values(), solved.volts());
         return new Solution(
-                network,
+                solved.network(),
                 solved.islands(),
                 solved.islandOf(),
                 solved.volts(),

@@ -71,13 +71,41 @@ final class IslandSolver {
         if (full.end() != Newton.End.BALANCED || PowerLimit.isCollapsed(circuit, awake, full.volts())) {
             lastFull = Optional.empty();
             PowerLimit limit = PowerLimit.find(circuit, regulation, awake, open.volts());
-            if (limit.shareFraction() < 1) {
+            Optional<Precise[]> volts =
+                    limit.shareFraction() < 1 ? byFreeCharging(awake, open.volts()) : Optional.of(limit.volts());
+            if (volts.isEmpty()) {
                 return IslandMoment.failed(limit.failure(circuit, awake));
             }
-            full = new Newton.Result(Newton.End.BALANCED, limit.volts(), 0);
+            full = new Newton.Result(Newton.End.BALANCED, volts.get(), 0);
         }
         lastFull = Optional.of(full.volts());
         return moment(awake, full.volts());
+    }
+
+    /**
+     * Comes down past the voltages at which an alternator gives its limit and a battery takes no more: nothing holds the
+     * voltage there, so a load that holds its power cannot rest, and raising the power ends although there is a balance
+     * below. With batteries that take any current there is no such gap; from their voltages the true laws settle.
+     */
+    private Optional<Precise[]> byFreeCharging(Characteristic[] awake, Precise[] openVolts) {
+        Characteristic[] free = awake.clone();
+        Arrays.setAll(free, each -> awake[each] instanceof LimitedSource source ? source.acceptingAny() : awake[each]);
+        if (Arrays.equals(free, awake)) {
+            return Optional.empty();
+        }
+        Newton.Result start = regulation.settle(free, openVolts);
+        Precise[] volts = start.volts();
+        if (start.end() != Newton.End.BALANCED || PowerLimit.isCollapsed(circuit, free, volts)) {
+            PowerLimit limit = PowerLimit.find(circuit, regulation, free, openVolts);
+            if (limit.shareFraction() < 1) {
+                return Optional.empty();
+            }
+            volts = limit.volts();
+        }
+        Newton.Result full = regulation.settle(awake, volts);
+        return full.end() == Newton.End.BALANCED && !PowerLimit.isCollapsed(circuit, awake, full.volts())
+                ? Optional.of(full.volts())
+                : Optional.empty();
     }
 
     private Newton.Result search(Characteristic[] laws) {

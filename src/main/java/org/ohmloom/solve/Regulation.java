@@ -124,6 +124,6 @@ final class Regulation {
     }
 
     private static boolean isStiff(Characteristic law) {
-        return law instanceof LimitedSource source && source.canGoFlat() && source.ohms() < STIFF_OHMS;
+        return law instanceof LimitedSource source && source.canGoFlat() && source.leastOhms() < STIFF_OHMS;
     }
 }

@@ -4,7 +4,7 @@ package org.ohmloom.tables;
  * How batteries of a kind behave: voltage by charge level, resistance, what they take in, what they give in long discharge.
  * Charge levels are fractions from 0 to 1; beyond the listed range the outermost row holds.
  *
- * @param id                     what files call it, as in "AGM lead-acid"
+ * @param id                     what files call it, as in "lead-acid-agm"
  * @param title                  what people call it
  * @param openCircuit            open-circuit voltage of a rested cell, V, by charge in percent
  * @param resistanceByCelsius    factor on the resistance by temperature in C, 1 at 25 C

@@ -12,7 +12,7 @@ import org.ohmloom.units.Formats;
 /**
  * Values of a table against one number, with straight lines between its rows and the outer rows beyond them.
  *
- * @param name        what the curve is, for citations, as in "AGM lead-acid, pulse"
+ * @param name        what the curve is, for citations, as in "lead-acid-agm, pulse"
  * @param unit        unit of the number it goes by, as people write it
  * @param logarithmic whether the straight lines go over the logarithm of that number
  * @param rows        value at each listed number

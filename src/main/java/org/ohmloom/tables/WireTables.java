@@ -200,7 +200,7 @@ public final class WireTables {
         return List.copyOf(batteries.values());
     }
 
-    /** The kind of battery of that id, as in "AGM lead-acid", when there is one. */
+    /** The kind of battery of that id, as in "lead-acid-agm", when there is one. */
     public Optional<BatteryType> findBatteryType(String id) {
         return Optional.ofNullable(batteries.get(id));
     }

@@ -29,7 +29,7 @@ class BatteryTypesTest {
     @Test
     void anAbsorbedGlassMatBatteryHasItsPublishedVoltageWhenFull() {
         // owner's manual US-ODY-UG-001 (February 2005), page 6: 12.84 V full at 25 C, 6 cells
-        CitedValue full = type("AGM lead-acid").openCircuit().at(100);
+        CitedValue full = type("lead-acid-agm").openCircuit().at(100);
         assertEquals(12.84, 6 * full.value(), ROUNDING);
         assertEquals(Status.PUBLISHED, full.citation().status());
     }
@@ -37,10 +37,10 @@ class BatteryTypesTest {
     @Test
     void voltageBetweenTwoChargeLevelsLiesOnAStraightLine() {
         // BCI: 12.65 V at 100 %, 12.45 V at 75 %; at 80 %: 12.45 + 0.2 x 0.20 = 12.49 V, 12.49 / 12.65 = 0.98735
-        CitedValue ratio = type("flooded lead-acid").openCircuitRatio(0.8);
+        CitedValue ratio = type("lead-acid-flooded").openCircuitRatio(0.8);
         assertEquals(0.98735, ratio.value(), 2e-5);
         assertEquals(
-                "flooded lead-acid, charge, 80 % between 75 and 100",
+                "lead-acid-flooded, charge, 80 % between 75 and 100",
                 ratio.citation().row());
         assertEquals(Status.FROM_MEMORY, ratio.citation().status());
     }
@@ -59,7 +59,7 @@ class BatteryTypesTest {
                         .average()
                         .orElseThrow()));
         double atOneSecond = 1 - (mean.get(2) - 1) * Math.log(5) / Math.log(2);
-        BatteryType battery = type("AGM lead-acid");
+        BatteryType battery = type("lead-acid-agm");
         assertEquals(1 / atOneSecond, battery.pulseFactor(5).value(), LISTED);
         assertEquals(mean.get(2) / atOneSecond, battery.pulseFactor(10).value(), LISTED);
         assertEquals(mean.get(3) / atOneSecond, battery.pulseFactor(20).value(), LISTED);
@@ -73,7 +73,7 @@ class BatteryTypesTest {
         for (TableRow row :
                 TABLES.findSheet("battery-pulse-discharge").orElseThrow().rows()) {
             double ohms5 = 5.64 / Double.parseDouble(row.cells().get(1));
-            BatteryType battery = type("AGM lead-acid");
+            BatteryType battery = type("lead-acid-agm");
             double ohms30 = ohms5
                     * battery.pulseFactor(30).value()
                     / battery.pulseFactor(5).value();
@@ -99,14 +99,14 @@ class BatteryTypesTest {
 
     @Test
     void lithiumIsNotChargedAtFrost() {
-        assertEquals(0, type("lithium iron phosphate").acceptanceFactor(-5).value());
-        assertEquals(0.4, type("flooded lead-acid").acceptanceFactor(0).value());
+        assertEquals(0, type("lithium-iron-phosphate").acceptanceFactor(-5).value());
+        assertEquals(0.4, type("lead-acid-flooded").acceptanceFactor(0).value());
     }
 
     @Test
     void aStateThatLastsTakesTheLongestPulse() {
         assertEquals(
-                3, type("AGM lead-acid").pulseFactor(Double.POSITIVE_INFINITY).value());
+                3, type("lead-acid-agm").pulseFactor(Double.POSITIVE_INFINITY).value());
     }
 
     @Test
