@@ -1,0 +1,158 @@
+package org.ohmloom.heat.balance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * The steady heat balance of a bundle's cross-section: wires of any sizes and currents in a body of one effective
+ * conductivity, which sheds its heat by natural convection and radiation.
+ *
+ * <p>Where each wire lies in the bundle is not known, so every wire is given the worst place: the middle, with the others
+ * around it in rings, the one that makes most heat for its room innermost. Heat from inside and heat made in a ring flow
+ * outward through it by the conduction law of a hollow cylinder. To that come the rise across the wire's own insulation, across
+ * the covering and from the surface to the air. One wire alone comes out as {@link HeatBalance}.
+ *
+ * <p>Two constants are fitted, once, to the full-load curve of MIL-W-5088L (src/docs/validation.md): the effective
+ * conductivity and how loosely the wires lie. The curves for partial load follow from them: percent of total capacity is
+ * then the share of wires that carry their full rating, lying together in the middle.
+ */
+public final class BundleSection {
+
+    /** Effective heat conductivity of wires and the air between them, W/mK: fitted to MIL-W-5088L. */
+    public static final double EFFECTIVE_WATTS_PER_METRE_PER_KELVIN = 0.14;
+    /** Diameter over the smallest circle round the wires: fitted to MIL-W-5088L. */
+    public static final double LOOSENESS_RATIO = 1.1;
+    /** Temperatures agree when none moved by more than this between rounds, K. */
+    static final double AGREEMENT_KELVIN = 1e-3;
+
+    private static final int MOST_ROUNDS = 400;
+
+    private final List<Bundled> wires;
+    private final Cover cover;
+    private final OpenAir air;
+    private final double diameterMm;
+
+    /** A bundle of one wire or more. */
+    public BundleSection(List<Bundled> wires, Cover cover, OpenAir air) {
+        if (wires.isEmpty()) {
+            throw new IllegalArgumentException("a bundle needs a wire");
+        }
+        this.wires = List.copyOf(wires);
+        this.cover = cover;
+        this.air = air;
+        this.diameterMm = diameterMm(this.wires);
+    }
+
+    /** Diameter of the bundle without its covering, mm: see {@link #packing}. */
+    public double diameterMm() {
+        return diameterMm;
+    }
+
+    private static double diameterMm(List<Bundled> wires) {
+        double sum = 0;
+        double squares = 0;
+        for (Bundled each : wires) {
+            sum += each.wire().outsideDiameterMm();
+            squares += each.squareMm2();
+        }
+        return packing(sum * sum / squares) * Math.sqrt(squares);
+    }
+
+    /**
+     * Bundle diameter over the root of the summed squares of the wires' diameters, for that many wires of equal size (for
+     * mixed sizes the square of the sum over the sum of squares): a smooth line through the smallest circles round 2 to
+     * 19 equal circles, times the looseness; 1 for one wire.
+     */
+    static double packing(double count) {
+        double two = LOOSENESS_RATIO * (1.15 + 0.27);
+        if (count >= 2) {
+            return LOOSENESS_RATIO * (1.15 + 0.27 * Math.pow(2 / count, 1.5));
+        }
+        return 1 + (two - 1) * Math.max(0, count - 1);
+    }
+
+    /** Where each wire settles in its worst place, in the order the wires were given. */
+    public List<SteadyState> settle() {
+        double[] celsius = new double[wires.size()];
+        java.util.Arrays.fill(celsius, air.ambientCelsius());
+        Surface surface = cover.over(diameterMm);
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double[] heat = heat(celsius);
+            double total = java.util.Arrays.stream(heat).sum();
+            double outside = surface.celsius(total, air);
+            double[] next = temperatures(heat, outside + total * cover.kelvinMetresPerWatt(diameterMm));
+            double moved = 0;
+            for (int i = 0; i < next.length; i++) {
+                moved = Math.max(moved, Math.abs(next[i] - celsius[i]));
+            }
+            celsius = next;
+            boolean melts = java.util.Arrays.stream(celsius).anyMatch(each -> each >= RoundWire.MELTING_CELSIUS);
+            if (melts || moved < AGREEMENT_KELVIN || round == MOST_ROUNDS - 1) {
+                return states(celsius, heat, outside, melts || moved >= AGREEMENT_KELVIN);
+            }
+        }
+        throw new IllegalStateException("unreachable: the last round returns");
+    }
+
+    private List<SteadyState> states(double[] celsius, double[] heat, double outside, boolean runaway) {
+        List<SteadyState> states = new ArrayList<>();
+        for (int i = 0; i < celsius.length; i++) {
+            states.add(new SteadyState(
+                    Math.min(RoundWire.MELTING_CELSIUS, celsius[i]),
+                    Math.min(RoundWire.MELTING_CELSIUS, outside),
+                    heat[i],
+                    runaway && heat[i] > 0));
+        }
+        return states;
+    }
+
+    private double[] heat(double[] celsius) {
+        double[] heat = new double[wires.size()];
+        for (int i = 0; i < heat.length; i++) {
+            heat[i] = wires.get(i).wire().heatWattsPerMetre(wires.get(i).rmsAmps(), celsius[i]);
+        }
+        return heat;
+    }
+
+    /** Temperatures in the middle, each wire in turn there, for heats in W per metre and a bundle edge in deg C. */
+    private double[] temperatures(double[] heat, double edgeCelsius) {
+        int[] order = IntStream.range(0, heat.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        (Integer i) -> -heat[i] / wires.get(i).squareMm2()))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        double[] celsius = new double[heat.length];
+        double coldCelsius = Double.NaN;
+        for (int i = 0; i < heat.length; i++) {
+            RoundWire wire = wires.get(i).wire();
+            if (heat[i] == 0 && !Double.isNaN(coldCelsius)) {
+                celsius[i] = coldCelsius;
+                continue;
+            }
+            celsius[i] = edgeCelsius + rise(i, order, heat) + heat[i] * wire.insulationKelvinMetresPerWatt();
+            if (heat[i] == 0) {
+                coldCelsius = celsius[i];
+            }
+        }
+        return celsius;
+    }
+
+    /** Rise from the bundle's edge to the outside of the wire in the middle, K. */
+    private double rise(int middle, int[] order, double[] heat) {
+        double inside = heat[middle];
+        double square = wires.get(middle).squareMm2();
+        double rise = 0;
+        for (int i : order) {
+            if (i != middle) {
+                double next = square + wires.get(i).squareMm2();
+                rise += (inside - heat[i] * square / (next - square)) * Math.log(next / square) + heat[i];
+                inside += heat[i];
+                square = next;
+            }
+        }
+        return rise / (4 * Math.PI * EFFECTIVE_WATTS_PER_METRE_PER_KELVIN);
+    }
+}
