@@ -27,6 +27,11 @@ public final class ScenePainter {
         this.fonts = fonts;
     }
 
+    /** The drawing font. */
+    public SceneFonts fonts() {
+        return fonts;
+    }
+
     /** Paints the ground and the scene; leaves {@code g} as it was found. Safe on any thread that owns {@code g}. */
     public void paint(Graphics2D g, Scene scene, DrawStyle style) {
         Graphics2D own = (Graphics2D) g.create();

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
  * @param preferences what the person has settled
  * @param layout      the layout
  * @param lists       the lists
+ * @param views       layout and studies behind their tabs
  * @param looks       puts a look on the open window
  */
 record Bench(
@@ -18,4 +19,5 @@ record Bench(
         PreferenceStore preferences,
         LayoutPane layout,
         ListsPane lists,
+        ViewTabs views,
         Consumer<Look> looks) {}

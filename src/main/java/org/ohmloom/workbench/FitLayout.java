@@ -17,7 +17,7 @@ final class FitLayout extends Command {
 
     @Override
     void run() {
-        bench.layout().canvas().fit();
+        Reveal.inFront(bench.layout().canvas()).fit();
     }
 
     @Override

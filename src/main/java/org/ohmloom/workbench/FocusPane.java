@@ -19,12 +19,20 @@ final class FocusPane extends Command {
     FocusPane(String view, int key, Supplier<JComponent> target) {
         super("focus-" + view.toLowerCase(java.util.Locale.ROOT), view, "Move the keyboard to " + view);
         this.target = target;
-        // Layout and Lists begin alike.
-        withKeys(Keys.menu(key)).withMnemonic(view.equals("Lists") ? 'S' : view.charAt(0));
+        withKeys(Keys.menu(key)).withMnemonic(letter(view));
+    }
+
+    /** Layout and Lists begin alike, and so would Lists by its S and Studies. */
+    private static char letter(String view) {
+        return switch (view) {
+            case "Lists" -> 'S';
+            case "Studies" -> 'U';
+            default -> view.charAt(0);
+        };
     }
 
     @Override
     void run() {
-        target.get().requestFocusInWindow();
+        Reveal.inFront(target.get()).requestFocusInWindow();
     }
 }

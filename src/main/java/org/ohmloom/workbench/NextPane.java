@@ -31,6 +31,6 @@ final class NextPane extends Command {
                 at = k;
             }
         }
-        targets.get((at + 1) % targets.size()).get().requestFocusInWindow();
+        Reveal.inFront(targets.get((at + 1) % targets.size()).get()).requestFocusInWindow();
     }
 }

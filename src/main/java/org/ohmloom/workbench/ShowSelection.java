@@ -17,7 +17,7 @@ final class ShowSelection extends Command {
 
     @Override
     void run() {
-        bench.layout().canvas().centreSelection();
+        Reveal.inFront(bench.layout().canvas()).centreSelection();
     }
 
     @Override

@@ -40,7 +40,7 @@ public final class WorkbenchPictures {
     }
 
     /**
-     * Writes {@code window-light.png}, {@code window-dark.png} and {@code start.png}.
+     * Writes {@code window-light.png}, {@code window-dark.png}, {@code start.png} and one picture of each study.
      *
      * @param args the folder to write to, and optionally a width and a height in px
      * @throws IOException when a picture cannot be written
@@ -57,12 +57,17 @@ public final class WorkbenchPictures {
         Files.createDirectories(folder);
         for (Look look : Look.values()) {
             String name = "window-" + look.name().toLowerCase(Locale.ROOT);
-            write(folder.resolve(name + ".png"), window(look, Optional.of(EXAMPLE)));
+            write(folder.resolve(name + ".png"), window(look, Optional.of(EXAMPLE), Optional.empty()));
         }
-        write(folder.resolve("start.png"), window(Look.LIGHT, Optional.empty()));
+        for (Study<?> study : Studies.ALL) {
+            Look look = Studies.ALL.indexOf(study) % 2 == 0 ? Look.LIGHT : Look.DARK;
+            BufferedImage picture = window(look, Optional.of(EXAMPLE), Optional.of(study.key()));
+            write(folder.resolve("study-" + study.key() + ".png"), picture);
+        }
+        write(folder.resolve("start.png"), window(Look.LIGHT, Optional.empty(), Optional.empty()));
     }
 
-    private BufferedImage window(Look look, Optional<String> example) {
+    private BufferedImage window(Look look, Optional<String> example, Optional<String> study) {
         Stage stage = onEventThread(() -> stage(look));
         if (example.isPresent()) {
             onEventThread(() -> {
@@ -73,6 +78,7 @@ public final class WorkbenchPictures {
             onEventThread(() -> {
                 layOut(stage.root());
                 choose(stage.view());
+                study.ifPresent(key -> stage.view().viewTabs().showStudy(key));
                 return true;
             });
             // The layout is drawn anew for the size the canvas has now.

@@ -16,7 +16,7 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.SceneOptions.Numbers;
 
 /**
- * Everything inside the window: tools, layout, lists, inspector, findings and the status bar, or the start screen while
+ * Everything inside the window: tools, layout, studies, lists, inspector, findings and the status bar, or the start screen while
  * no harness is open. Needs no window itself, so that pictures can be taken of it without a display.
  */
 final class WorkbenchView extends JPanel {
@@ -30,6 +30,7 @@ final class WorkbenchView extends JPanel {
     private final transient Map<String, JSplitPane> dividers = new TreeMap<>();
     private final LayoutPane layout;
     private final ListsPane lists;
+    private final ViewTabs views;
     private final FindingsPane findings;
     private final InspectorPane inspector;
     private final StartView start;
@@ -46,9 +47,11 @@ final class WorkbenchView extends JPanel {
         filing =
                 new Filing(desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
         layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
-        lists = new ListsPane(desk, new Samples(services.painter()));
+        Samples samples = new Samples(services.painter());
+        lists = new ListsPane(desk, samples);
+        views = new ViewTabs(desk, layout, Studies.ALL, services.painter(), samples);
         inspector = new InspectorPane(desk);
-        Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, windows.looks());
+        Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, views, windows.looks());
         ApplyFix fix = new ApplyFix(desk);
         findings = new FindingsPane(desk, fix);
         book = new CommandBook(commands(bench, fix, windows), desk, journal::note);
@@ -86,6 +89,10 @@ final class WorkbenchView extends JPanel {
 
     LayoutPane layoutPane() {
         return layout;
+    }
+
+    ViewTabs viewTabs() {
+        return views;
     }
 
     ListsPane lists() {
@@ -130,6 +137,7 @@ final class WorkbenchView extends JPanel {
         }
         all.addAll(List.of(new ShowWires(bench), new ChooseLook(bench)));
         all.addAll(PaneCommands.of(targets()));
+        all.addAll(Studies.commands(bench));
         all.addAll(List.of(StepFinding.next(desk, findings), StepFinding.previous(desk, findings)));
         all.addAll(List.of(StepState.next(desk), StepState.previous(desk)));
         all.addAll(List.of(new Recalculate(bench), new StopCalculating(bench)));
@@ -143,6 +151,7 @@ final class WorkbenchView extends JPanel {
         targets.put("Lists", lists::front);
         targets.put("Inspector", inspector::content);
         targets.put("Findings", findings::findings);
+        targets.put("Studies", views::latestFront);
         return targets;
     }
 
@@ -159,7 +168,7 @@ final class WorkbenchView extends JPanel {
     }
 
     private JSplitPane views() {
-        JSplitPane left = split("lists", JSplitPane.VERTICAL_SPLIT, layout, lists, 0.62);
+        JSplitPane left = split("lists", JSplitPane.VERTICAL_SPLIT, views, lists, 0.62);
         JSplitPane right = split("findings", JSplitPane.VERTICAL_SPLIT, inspector, findings, 0.55);
         JSplitPane all = split("side", JSplitPane.HORIZONTAL_SPLIT, left, right, 1);
         all.setBorder(EdgeLine.above());

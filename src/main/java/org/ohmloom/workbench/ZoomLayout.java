@@ -32,7 +32,7 @@ final class ZoomLayout extends Command {
 
     @Override
     void run() {
-        bench.layout().canvas().zoom(steps);
+        Reveal.inFront(bench.layout().canvas()).zoom(steps);
     }
 
     @Override

@@ -48,7 +48,9 @@ class CommandBookTest {
             focus-lists | Lists | Ctrl+2
             focus-inspector | Inspector | Ctrl+3
             focus-findings | Findings | Ctrl+4
+            focus-studies | Studies | Ctrl+5
             next-pane | Next view | F6
+            study-duty | Duty |
             next-finding | Next finding | F8
             previous-finding | Previous finding | Shift+F8
             next-state | Next operating state | Alt+Page Down

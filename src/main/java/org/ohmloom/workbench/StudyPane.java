@@ -1,0 +1,147 @@
+package org.ohmloom.workbench;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.CardLayout;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.draw.ScenePainter;
+
+/**
+ * One study in its pane: its list, below it how the numbers of the chosen row came about, beside it the chart of that
+ * row; or what to enter where there is nothing to show yet.
+ *
+ * @param <R> type of its rows
+ */
+final class StudyPane<R> extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Study<R> study;
+    private final transient Desk desk;
+    private final SheetPane<R> list;
+    private final ChartCanvas chart;
+    private final JTextArea steps = new JTextArea();
+    private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "[center]", "push[][]push"));
+    private transient List<R> rows = List.of();
+    private boolean choosing;
+
+    StudyPane(Study<R> study, Desk desk, ScenePainter painter, Samples samples) {
+        super(new CardLayout());
+        this.study = study;
+        this.desk = desk;
+        this.list = new SheetPane<>(study, desk, samples, desk::say, this::choose);
+        this.chart = new ChartCanvas(painter, ids -> desk.select(Selection.of(ids)));
+        list.table().setName("study-" + study.key());
+        chart.setName("chart-" + study.key());
+        chart.getAccessibleContext().setAccessibleName("Chart of " + study.title());
+        list.table().getSelectionModel().addListSelectionListener(event -> {
+            if (!event.getValueIsAdjusting()) {
+                showChosen();
+            }
+        });
+        nothing.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
+        add(content(), "content");
+        add(nothing, "nothing");
+        setName("view-" + study.key());
+    }
+
+    Study<R> study() {
+        return study;
+    }
+
+    ChartCanvas chart() {
+        return chart;
+    }
+
+    /** The text that says how the numbers came about. */
+    String stepsText() {
+        return steps.getText();
+    }
+
+    /** What takes the keyboard when the study is gone to. */
+    JComponent front() {
+        return rows.isEmpty() ? nothing : list.table();
+    }
+
+    SheetTable table() {
+        return list.table();
+    }
+
+    /** Count of its rows. */
+    int count() {
+        return rows.size();
+    }
+
+    private JComponent content() {
+        steps.setEditable(false);
+        steps.setLineWrap(true);
+        steps.setWrapStyleWord(true);
+        steps.setName("steps-" + study.key());
+        steps.setBorder(BorderFactory.createEmptyBorder(6, 10, 8, 10));
+        steps.getAccessibleContext().setAccessibleName("How these numbers of " + study.title() + " came about");
+        steps.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
+        JScrollPane scroll = new JScrollPane(steps);
+        scroll.setBorder(EdgeLine.above());
+        JSplitPane left = new SharedSplit("reasons", JSplitPane.VERTICAL_SPLIT, list, scroll, 0.62);
+        JScrollPane pictures = new JScrollPane(chart);
+        pictures.setBorder(BorderFactory.createEmptyBorder());
+        left.setMinimumSize(new java.awt.Dimension(160, 60));
+        pictures.setMinimumSize(new java.awt.Dimension(160, 60));
+        return new SharedSplit("chart", JSplitPane.HORIZONTAL_SPLIT, left, pictures, 0.5);
+    }
+
+    private void choose(List<String> ids) {
+        choosing = true;
+        try {
+            desk.select(Selection.of(ids));
+        } finally {
+            choosing = false;
+        }
+    }
+
+    /** Shows the rows of the results as they are now. */
+    void showRows(Optional<Readout> readout) {
+        rows = readout.map(study::rows).orElse(List.of());
+        list.show(readout);
+        nothing.removeAll();
+        if (rows.isEmpty()) {
+            String words = readout.map(study::nothing).orElse("");
+            nothing.add(PaneTitle.of(study.title()));
+            nothing.add(WrappedText.of(words, "Ohmloom.soft", 0), "w 200:460:520, growx");
+        }
+        ((CardLayout) getLayout()).show(this, rows.isEmpty() ? "nothing" : "content");
+        showChosen();
+    }
+
+    /** Marks the row of what is selected elsewhere. */
+    void showSelection() {
+        if (!choosing && desk.selection().ids().stream().anyMatch(list::has)) {
+            list.select(desk.selection().ids());
+        }
+    }
+
+    private Optional<R> chosen() {
+        int row = list.table().getSelectedRow();
+        int index = row < 0 ? 0 : list.table().convertRowIndexToModel(row);
+        return index < rows.size() ? Optional.of(rows.get(index)) : Optional.empty();
+    }
+
+    private void showChosen() {
+        Optional<Readout> readout = Readout.of(desk);
+        Optional<R> row = chosen();
+        chart.show(readout.flatMap(numbers -> row.flatMap(each -> study.picture(numbers, each))));
+        String text = readout.flatMap(numbers -> row.map(each -> String.join("\n", study.steps(numbers, each))))
+                .orElse("");
+        if (!text.equals(steps.getText())) {
+            steps.setText(text);
+            steps.setCaretPosition(0);
+        }
+    }
+}

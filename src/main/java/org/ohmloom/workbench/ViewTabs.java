@@ -1,0 +1,81 @@
+package org.ohmloom.workbench;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JTabbedPane;
+import org.ohmloom.draw.ScenePainter;
+
+/** The layout and the studies behind tabs. */
+final class ViewTabs extends JTabbedPane {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final transient List<StudyPane<?>> studies;
+    private transient StudyPane<?> latest;
+
+    ViewTabs(Desk desk, LayoutPane layout, List<Study<?>> studies, ScenePainter painter, Samples samples) {
+        this.desk = desk;
+        this.studies = List.copyOf(
+                studies.stream().map(study -> pane(study, painter, samples)).toList());
+        this.latest = this.studies.get(0);
+        setName("views");
+        getAccessibleContext().setAccessibleName("Views");
+        setTabLayoutPolicy(SCROLL_TAB_LAYOUT);
+        addTab("Layout", layout);
+        this.studies.forEach(
+                pane -> addTab(pane.study().title(), null, pane, pane.study().about()));
+        addChangeListener(event -> studies().stream()
+                .filter(pane -> pane == getSelectedComponent())
+                .forEach(pane -> {
+                    latest = pane;
+                    pane.showRows(Readout.of(desk));
+                    pane.showSelection();
+                }));
+        desk.listen(this::hear);
+    }
+
+    private <R> StudyPane<R> pane(Study<R> study, ScenePainter painter, Samples samples) {
+        return new StudyPane<>(study, desk, painter, samples);
+    }
+
+    List<StudyPane<?>> studies() {
+        return studies;
+    }
+
+    /** The study of a key. */
+    StudyPane<?> study(String key) {
+        return studies.stream()
+                .filter(pane -> pane.study().key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no study " + key));
+    }
+
+    /** Brings a study to the front and gives it the keyboard. */
+    void showStudy(String key) {
+        Reveal.inFront(study(key).front()).requestFocusInWindow();
+    }
+
+    /** What takes the keyboard in the study looked at last. */
+    JComponent latestFront() {
+        return latest.front();
+    }
+
+    private void hear(Topic topic) {
+        switch (topic) {
+            case DOCUMENT, HARNESS, RESULTS, VIEW -> showRows();
+            case SELECTION -> studies.forEach(StudyPane::showSelection);
+            case MESSAGE -> {}
+        }
+    }
+
+    private void showRows() {
+        Optional<Readout> readout = Readout.of(desk);
+        studies.forEach(pane -> {
+            pane.showRows(readout);
+            int count = pane.count();
+            setTitleAt(indexOfComponent(pane), pane.study().title() + (count == 0 ? "" : "  " + count));
+        });
+    }
+}
