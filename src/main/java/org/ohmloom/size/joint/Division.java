@@ -54,7 +54,8 @@ final class Division {
         }
         List<Piece> pieces = new ArrayList<>();
         for (int piece = 0; piece < members.size(); piece++) {
-            List<Part> parts = members.get(piece).stream().map(problem.parts()::get).toList();
+            List<Part> parts =
+                    members.get(piece).stream().map(problem.parts()::get).toList();
             pieces.add(new Piece(
                     JointProblem.of(parts, budgets.get(piece)),
                     members.get(piece).stream().mapToInt(Integer::intValue).toArray()));

@@ -61,7 +61,8 @@ final class DualNewton {
         return diagonal;
     }
 
-    private double[] conjugateGradients(double[] bend, double[] slope, double[] diagonal, boolean[] free, int mostSteps) {
+    private double[] conjugateGradients(
+            double[] bend, double[] slope, double[] diagonal, boolean[] free, int mostSteps) {
         int count = slope.length;
         double[] solution = new double[count];
         double[] residual = slope.clone();

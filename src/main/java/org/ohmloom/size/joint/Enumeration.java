@@ -42,9 +42,7 @@ final class Enumeration {
         room = new double[problem.budgets().size()];
         for (int budget = 0; budget < room.length; budget++) {
             Budget each = problem.budgets().get(budget);
-            room[budget] = each.volts()
-                    + JointProblem.SAME * Math.abs(each.volts())
-                    - problem.leastVolts(each);
+            room[budget] = each.volts() + JointProblem.SAME * Math.abs(each.volts()) - problem.leastVolts(each);
         }
         choice = new int[parts];
     }

@@ -20,8 +20,7 @@ final class Fixing {
                 if (share.part() == part) {
                     volts -= problem.volts(share, option);
                 } else {
-                    shares.add(
-                            share.part() < part ? share : new Share(share.part() - 1, share.curve(), share.amps()));
+                    shares.add(share.part() < part ? share : new Share(share.part() - 1, share.curve(), share.amps()));
                 }
             }
             budgets.add(new Budget(budget.id(), volts, shares));

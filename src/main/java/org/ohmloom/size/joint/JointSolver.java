@@ -45,9 +45,8 @@ public final class JointSolver {
 
     /** Each budget can be kept alone, yet no choice was found that keeps all: the dearest, and what they do not keep. */
     private static JointAnswer dearest(JointProblem problem) {
-        int[] choice = problem.parts().stream()
-                .mapToInt(part -> part.options() - 1)
-                .toArray();
+        int[] choice =
+                problem.parts().stream().mapToInt(part -> part.options() - 1).toArray();
         List<String> unmet = new ArrayList<>();
         for (int budget = 0; budget < problem.budgets().size(); budget++) {
             Budget each = problem.budgets().get(budget);
@@ -55,9 +54,9 @@ public final class JointSolver {
                 unmet.add(each.id());
             }
         }
-        double least = problem.parts().stream().mapToDouble(part -> part.cost(0)).sum();
-        return new JointAnswer(
-                Arrays.stream(choice).boxed().toList(), problem.cost(choice), least, least, unmet);
+        double least =
+                problem.parts().stream().mapToDouble(part -> part.cost(0)).sum();
+        return new JointAnswer(Arrays.stream(choice).boxed().toList(), problem.cost(choice), least, least, unmet);
     }
 
     /** The dual value of the continuous relaxation of the whole problem. */

@@ -32,8 +32,7 @@ final class Ledger {
     /** Gives a part another option. */
     void set(int part, int option) {
         for (JointProblem.Spent each : problem.spentBy(part)) {
-            spent[each.budget()] +=
-                    problem.volts(each.share(), option) - problem.volts(each.share(), choice[part]);
+            spent[each.budget()] += problem.volts(each.share(), option) - problem.volts(each.share(), choice[part]);
         }
         choice[part] = option;
     }

@@ -18,6 +18,7 @@ final class Search {
     private static final int MOST_BRANCHED = 150;
     /** Parts of a piece exchanges are looked for in. */
     private static final int MOST_EXCHANGED = 120;
+
     private static final long ENUMERATION_STEPS = 200_000;
 
     /** Steps for each share that solving a piece takes, about. */
@@ -92,16 +93,15 @@ final class Search {
         if (solved.isLeast()) {
             return Optional.of(solved);
         }
-        return Optional.of(parts <= MOST_ENUMERATED ? enumerate(problem, priced, solved) : branch(problem, priced, solved));
+        return Optional.of(
+                parts <= MOST_ENUMERATED ? enumerate(problem, priced, solved) : branch(problem, priced, solved));
     }
 
     private Solved enumerate(JointProblem problem, OptionDual.Priced priced, Solved known) {
-        Enumeration.Outcome outcome =
-                Enumeration.below(problem, priced, known.cost(), new Effort(ENUMERATION_STEPS));
+        Enumeration.Outcome outcome = Enumeration.below(problem, priced, known.cost(), new Effort(ENUMERATION_STEPS));
         effort.spend(outcome.steps());
         int[] best = outcome.choice().orElse(known.choice());
-        Solved solved = new Solved(
-                best, problem.cost(best), outcome.complete() ? problem.cost(best) : known.bound());
+        Solved solved = new Solved(best, problem.cost(best), outcome.complete() ? problem.cost(best) : known.bound());
         return outcome.complete() ? solved : branch(problem, priced, solved);
     }
 
@@ -141,8 +141,10 @@ final class Search {
         return IntStream.range(0, problem.parts().size())
                 .filter(part -> problem.parts().get(part).options() > 1)
                 .boxed()
-                .max(Comparator.comparingInt((Integer part) -> problem.spentBy(part).size())
-                        .thenComparingDouble(part -> Arrays.stream(priced.reduced()[part]).sum()))
+                .max(Comparator.comparingInt(
+                                (Integer part) -> problem.spentBy(part).size())
+                        .thenComparingDouble(
+                                part -> Arrays.stream(priced.reduced()[part]).sum()))
                 .orElse(0);
     }
 
@@ -155,7 +157,8 @@ final class Search {
     }
 
     private static int[] cheaper(JointProblem problem, int[] known, Optional<int[]> other) {
-        return other.filter(choice -> problem.cost(choice) < problem.cost(known)).orElse(known);
+        return other.filter(choice -> problem.cost(choice) < problem.cost(known))
+                .orElse(known);
     }
 
     private static int[] dearest(JointProblem problem) {

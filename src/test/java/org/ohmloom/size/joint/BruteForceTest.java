@@ -30,7 +30,8 @@ class BruteForceTest {
             }
             least = kept ? Math.min(least, cost) : least;
             int next = 0;
-            while (next < choice.length && ++choice[next] == problem.parts().get(next).options()) {
+            while (next < choice.length
+                    && ++choice[next] == problem.parts().get(next).options()) {
                 choice[next++] = 0;
             }
             if (next == choice.length) {

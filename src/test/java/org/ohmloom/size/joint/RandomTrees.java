@@ -44,12 +44,14 @@ final class RandomTrees {
     static JointProblem large(long seed, int feeds, int returns, int states) {
         RandomTrees draft = new RandomTrees(seed);
         JointProblem problem = draft.problem(feeds, returns, states, AREAS.length);
-        int[] middle = problem.parts().stream().mapToInt(part -> part.options() / 2).toArray();
+        int[] middle =
+                problem.parts().stream().mapToInt(part -> part.options() / 2).toArray();
         List<Budget> budgets = new ArrayList<>();
         for (int budget = 0; budget < problem.budgets().size(); budget++) {
             Budget each = problem.budgets().get(budget);
             double volts = Math.max(
-                    problem.spentVolts(budget, middle) * (0.5 + draft.random.nextDouble()), 2 * problem.leastVolts(each));
+                    problem.spentVolts(budget, middle) * (0.5 + draft.random.nextDouble()),
+                    2 * problem.leastVolts(each));
             budgets.add(new Budget(each.id(), volts, each.shares()));
         }
         return JointProblem.of(problem.parts(), budgets);
@@ -111,7 +113,8 @@ final class RandomTrees {
     private int[] parents(int count) {
         int[] parents = new int[count];
         for (int wire = 0; wire < count; wire++) {
-            parents[wire] = wire == 0 ? -1 : Math.max(0, wire - 1 - random.nextInt(Math.min(wire, Math.max(6, count / 8))));
+            parents[wire] =
+                    wire == 0 ? -1 : Math.max(0, wire - 1 - random.nextInt(Math.min(wire, Math.max(6, count / 8))));
         }
         return parents;
     }
