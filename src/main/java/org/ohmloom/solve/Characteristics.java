@@ -16,7 +16,8 @@ final class Characteristics {
                 .toArray(Characteristic[]::new);
     }
 
-    private static Characteristic of(Law law, Period period, Outputs outputs) {
+    /** The characteristic of one law. */
+    static Characteristic of(Law law, Period period, Outputs outputs) {
         if (law instanceof Law.Resistance resistance) {
             return new Ohmic(resistance.ohms());
         }

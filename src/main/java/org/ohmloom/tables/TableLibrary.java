@@ -27,6 +27,9 @@ final class TableLibrary {
     final List<DeviceRatingRule> deviceRatings = new ArrayList<>();
     final List<SwitchDerating> switches = new ArrayList<>();
     final List<OutsideDiameter> diameters = new ArrayList<>();
+    final List<InrushMultiple> inrushes = new ArrayList<>();
+    final Shelf<SupplyCode> supplyCodes = new Shelf<>("supply code");
+    final Shelf<StartingProfile> startingProfiles = new Shelf<>("starting profile");
     final FuseShelf fuses = new FuseShelf();
     final BatteryShelf batteries = new BatteryShelf();
     final List<AdiabaticFactor> adiabatics = new ArrayList<>();
@@ -55,6 +58,9 @@ final class TableLibrary {
             Map.entry("device-rating", sheet -> deviceRatings.addAll(sheet.rows(DeviceRatingRule::read))),
             Map.entry("switch", sheet -> switches.addAll(sheet.rows(SwitchDerating::read))),
             Map.entry("outside-diameters", sheet -> diameters.addAll(sheet.rows(OutsideDiameter::read))),
+            Map.entry("inrush", sheet -> inrushes.addAll(sheet.rows(InrushMultiple::read))),
+            Map.entry("supply-codes", byRow(supplyCodes, SupplyCode::read, SupplyCode::code)),
+            Map.entry("starting-profiles", byRow(startingProfiles, StartingProfile::read, StartingProfile::level)),
             Map.entry("fuse-ratings", fuses::addRatings),
             Map.entry("fuse-times", fuses::addTimes),
             Map.entry("fuse-resistances", fuses::addResistances),

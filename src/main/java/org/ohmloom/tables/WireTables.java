@@ -244,6 +244,21 @@ public final class WireTables {
         return List.copyOf(library.switches);
     }
 
+    /** How much more than their steady current loads take when they are switched on. */
+    public List<InrushMultiple> inrushMultiples() {
+        return List.copyOf(library.inrushes);
+    }
+
+    /** The ranges of supply voltage equipment works in, by code. */
+    public List<SupplyCode> supplyCodes() {
+        return library.supplyCodes.all();
+    }
+
+    /** The supply voltages equipment must stand while the engine is started, by severity. */
+    public List<StartingProfile> startingProfiles() {
+        return library.startingProfiles.all();
+    }
+
     /** The outside diameters of insulated wires. */
     public List<OutsideDiameter> outsideDiameters() {
         return List.copyOf(library.diameters);

@@ -1,0 +1,106 @@
+package org.ohmloom.solve.run;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Law;
+import org.ohmloom.solve.WarmNetwork;
+import org.ohmloom.units.Dimension;
+import org.ohmloom.units.Formats;
+
+/**
+ * The capacitor at the supply of a control unit, empty at first, behind its series resistance; its state is its voltage Vc.
+ *
+ * <p>dVc/dt = I / C, I = (V - Vc) / R, V what the feed leaves: behind a feed of Rf it fills exponentially with (R + Rf) C.
+ * Once it is full to {@link #FULL_SHARE} it rests: what it then takes and gives as the supply moves is left out, which is
+ * on the safe side for the lowest voltage. Beside it the unit draws its own current from the start.
+ */
+final class Charging implements Moving {
+
+    /** What is missing when it counts as full, as a share of the supply. */
+    private static final double FULL_SHARE = 0.005;
+
+    private final List<BranchId> branches;
+    private final BranchId capacitor;
+    private final Law ownDraw;
+    private final double farads;
+    private final double ohms;
+    private boolean full;
+
+    /**
+     * A unit with a capacitor.
+     *
+     * @param ownBranches branches of the unit's own draw, none or one
+     * @param ownDraw     their law
+     * @param capacitor   the branch of the capacitor
+     * @param farads      capacitance, F
+     * @param ohms        resistance in series with it, ohm
+     */
+    Charging(List<BranchId> ownBranches, Law ownDraw, BranchId capacitor, double farads, double ohms) {
+        this.branches =
+                Stream.concat(ownBranches.stream(), Stream.of(capacitor)).toList();
+        this.ownDraw = ownDraw;
+        this.capacitor = capacitor;
+        this.farads = farads;
+        this.ohms = ohms;
+    }
+
+    @Override
+    public List<BranchId> branches() {
+        return branches;
+    }
+
+    @Override
+    public double timeConstantSeconds() {
+        return ohms * farads;
+    }
+
+    @Override
+    public Manner manner() {
+        return Manner.CHARGES;
+    }
+
+    @Override
+    public String method() {
+        return "dVc/dt = I / C, I = (V - Vc) / R, C = " + Formats.quantity(farads, Dimension.CAPACITANCE) + ", R = "
+                + Formats.ohms(ohms) + ", Vc = 0 at first";
+    }
+
+    @Override
+    public void apply(WarmNetwork network, double seconds, double state) {
+        network.set(capacitor, full ? new Law.Open() : new Law.BackEmf(ohms, Math.max(0, state)));
+        branches.stream().filter(branch -> !branch.equals(capacitor)).forEach(branch -> network.set(branch, ownDraw));
+    }
+
+    @Override
+    public void switchOff(WarmNetwork network) {
+        full = false;
+        branches.forEach(branch -> network.set(branch, new Law.Open()));
+    }
+
+    @Override
+    public double rate(WarmNetwork network, double state) {
+        return full ? 0 : network.amps(capacitor) / farads;
+    }
+
+    @Override
+    public double unrest(WarmNetwork network, double seconds, double state) {
+        double volts = network.volts(capacitor);
+        return full || volts <= 0 ? 0 : Math.max(0, volts - state) / volts;
+    }
+
+    @Override
+    public double stateSize(WarmNetwork network) {
+        return Math.max(1, network.volts(capacitor));
+    }
+
+    @Override
+    public boolean isFrozen() {
+        return full;
+    }
+
+    @Override
+    public void reached(WarmNetwork network, double state) {
+        full |= unrest(network, 0, state) < FULL_SHARE;
+    }
+}
