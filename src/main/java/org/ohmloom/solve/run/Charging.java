@@ -17,14 +17,15 @@ import org.ohmloom.units.Formats;
  */
 final class Charging implements Moving {
 
-    /** What is missing when it counts as full, as a share of the supply. */
-    private static final double FULL_SHARE = 0.005;
+    /** Current that is left when it counts as full, as a share of the first current. */
+    private static final double FULL_SHARE = 0.002;
 
     private final List<BranchId> branches;
     private final BranchId capacitor;
     private final Law ownDraw;
     private final double farads;
     private final double ohms;
+    private double firstAmps;
     private boolean full;
 
     /**
@@ -75,6 +76,7 @@ final class Charging implements Moving {
     @Override
     public void switchOff(WarmNetwork network) {
         full = false;
+        firstAmps = 0;
         branches.forEach(branch -> network.set(branch, new Law.Open()));
     }
 
@@ -85,8 +87,12 @@ final class Charging implements Moving {
 
     @Override
     public double unrest(WarmNetwork network, double seconds, double state) {
-        double volts = network.volts(capacitor);
-        return full || volts <= 0 ? 0 : Math.max(0, volts - state) / volts;
+        if (full) {
+            return 0;
+        }
+        double amps = network.amps(capacitor);
+        firstAmps = Math.max(firstAmps, amps);
+        return firstAmps > 0 ? amps / firstAmps : 0;
     }
 
     @Override
@@ -100,7 +106,7 @@ final class Charging implements Moving {
     }
 
     @Override
-    public void reached(WarmNetwork network, double state) {
-        full |= unrest(network, 0, state) < FULL_SHARE;
+    public void reached(double unrest) {
+        full |= unrest < FULL_SHARE;
     }
 }

@@ -49,8 +49,8 @@ interface Moving {
         return false;
     }
 
-    /** Takes note that the run has got to a state. */
-    default void reached(WarmNetwork network, double state) {}
+    /** Takes note of how much of its start is left at an instant the run has got to. */
+    default void reached(double unrest) {}
 
     /** Whether it has not got going at all although nothing moves any more. */
     default boolean isStalled(double state) {

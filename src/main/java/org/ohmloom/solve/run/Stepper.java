@@ -64,7 +64,13 @@ final class Stepper {
     }
 
     /** One instant. */
-    private record Instant(double seconds, double[] state, double[] rates, double[] values, double unrest) {}
+    private record Instant(double seconds, double[] state, double[] rates, double[] values, double[] unrests) {
+
+        /** What is left of the slowest of so many starts. */
+        double unrest(int starters) {
+            return Arrays.stream(unrests, 0, starters).max().orElseThrow();
+        }
+    }
 
     /** How a run ended, with what was recorded up to there. */
     record End(StartUp.Outcome outcome, Optional<String> failure, Recording recording) {}
@@ -99,7 +105,7 @@ final class Stepper {
         double longest = MOST_CONSTANTS * Arrays.stream(constantsSeconds).max().orElseThrow();
         double step = FIRST_STEP_SHARE * shortest;
         for (int steps = 0; steps < MOST_STEPS && now.seconds() < longest; steps++) {
-            if (now.unrest() < REST_SHARE) {
+            if (now.unrest(starters) < REST_SHARE) {
                 return outcome(now);
             }
             Tried tried = tried(now, step);
@@ -112,7 +118,7 @@ final class Stepper {
             now = accepted(end);
             step = Math.min(step * change(tried), longest - now.seconds());
         }
-        return now.unrest() < REST_SHARE ? outcome(now) : StartUp.Outcome.CUT_OFF;
+        return now.unrest(starters) < REST_SHARE ? outcome(now) : StartUp.Outcome.CUT_OFF;
     }
 
     private StartUp.Outcome outcome(Instant end) {
@@ -193,12 +199,12 @@ final class Stepper {
     private Instant accepted(Instant next) {
         double[] rates = next.rates().clone();
         for (int each = 0; each < rates.length; each++) {
-            moving.get(each).reached(network, next.state()[each]);
+            moving.get(each).reached(next.unrests()[each]);
             if (moving.get(each).isFrozen()) {
                 rates[each] = 0;
             }
         }
-        return new Instant(next.seconds(), next.state(), rates, next.values(), next.unrest());
+        return new Instant(next.seconds(), next.state(), rates, next.values(), next.unrests());
     }
 
     /** Solves one instant. */
@@ -211,13 +217,11 @@ final class Stepper {
             throw new Collapse(failure.get());
         }
         double[] rates = new double[state.length];
-        double unrest = 0;
+        double[] unrests = new double[state.length];
         for (int each = 0; each < state.length; each++) {
             rates[each] = moving.get(each).rate(network, state[each]);
-            if (each < starters) {
-                unrest = Math.max(unrest, moving.get(each).unrest(network, seconds, state[each]));
-            }
+            unrests[each] = moving.get(each).unrest(network, seconds, state[each]);
         }
-        return new Instant(seconds, state, rates, reading.get(), unrest);
+        return new Instant(seconds, state, rates, reading.get(), unrests);
     }
 }
