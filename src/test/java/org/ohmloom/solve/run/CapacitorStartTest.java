@@ -59,10 +59,7 @@ class CapacitorStartTest {
     void theSquareIntegralOfFillingIsHalfTheChargeTimesTheFirstCurrent() {
         // exponential pulse 0.5 Ip^2 tau (fuse maker selection guide, chart 1): 0.5 x 30^2 x 0.8 ms = 0.36 A2s
         StartUp run = Started.of(fed(unit(2e-3, OptionalDouble.of(0.1)), 0.3)).run("U1");
-        assertEquals(
-                0.36,
-                run.surge(new ComponentId("F1")).orElseThrow().squareAmpSeconds(),
-                0.36 * 2e-3);
+        assertEquals(0.36, run.surge(new ComponentId("F1")).orElseThrow().squareAmpSeconds(), 0.36 * 2e-3);
     }
 
     @Test
@@ -80,7 +77,14 @@ class CapacitorStartTest {
                 .component(
                         "M1",
                         Started.load(new Draw.MagnetMotor(
-                                5, 40, 12, 1e-4, 0, Draw.MagnetMotor.Torque.SPEED_SQUARED, 0.5, OptionalDouble.empty())))
+                                5,
+                                40,
+                                12,
+                                1e-4,
+                                0,
+                                Draw.MagnetMotor.Torque.SPEED_SQUARED,
+                                0.5,
+                                OptionalDouble.empty())))
                 .wire("W4", "F1.2", "M1.+", 1e-9)
                 .wire("W5", "M1.-", "BT1.-", 1e-9);
         StartUp run = Started.of(sketch, "M1").together();

@@ -41,7 +41,8 @@ class MotorStartTest {
         Draw.MagnetMotor toy = motor(3, 12, 6, Torque.CONSTANT, 0.2);
         assertEquals(0.5, toy.windingOhms(), EXACT);
         assertEquals(4.5, toy.backVolts(), EXACT);
-        StarterTrace trace = Started.of(fed(toy, 6, 1e-7), "M1").run("M1").starters().get(0);
+        StarterTrace trace =
+                Started.of(fed(toy, 6, 1e-7), "M1").run("M1").starters().get(0);
         assertEquals(12, trace.peakAmps(), 12 * 1e-6);
         assertEquals(3, trace.endAmps(), 12 * 0.01 + 1e-6);
     }
@@ -55,7 +56,8 @@ class MotorStartTest {
                 new Draw.MagnetMotor(1e-3, 8, 12, 1e-4, 0, Torque.CONSTANT, 0.1, OptionalDouble.of(ratedRpm));
         RunningUp running = new RunningUp(new BranchId("M1"), free, 1, false);
         assertEquals(833.3, running.steadySpeed(10) * ratedRpm, 0.2);
-        StarterTrace trace = Started.of(fed(free, 10, 1e-7), "M1").run("M1").starters().get(0);
+        StarterTrace trace =
+                Started.of(fed(free, 10, 1e-7), "M1").run("M1").starters().get(0);
         assertEquals(6.667, trace.peakAmps(), 5e-4);
         // Kt = 0.12 N m / A: 0.80 N m
         assertEquals(0.80, trace.peakAmps() * 0.12, 5e-4);
@@ -91,10 +93,7 @@ class MotorStartTest {
         double seconds = run.durationSeconds();
         double left = Math.exp(-seconds / 0.3);
         double whole = 25 * seconds + 350 * 0.3 * (1 - left) + 1225 * 0.15 * (1 - left * left);
-        assertEquals(
-                whole,
-                run.surge(new ComponentId("F1")).orElseThrow().squareAmpSeconds(),
-                whole * 2e-3);
+        assertEquals(whole, run.surge(new ComponentId("F1")).orElseThrow().squareAmpSeconds(), whole * 2e-3);
     }
 
     @Test
@@ -114,7 +113,8 @@ class MotorStartTest {
 
     @Test
     void aFanRunsUpByTheHyperbolicTangent() {
-        // dn/dt = R / (E tau) (V/R - E n / R - k n^2), k = rated current: with a = E / (2 k R), m = sqrt(a^2 + V / (k R)):
+        // dn/dt = R / (E tau) (V/R - E n / R - k n^2), k = rated current: with a = E / (2 k R), m = sqrt(a^2 + V / (k
+        // R)):
         // n = m tanh(m c t + artanh(a / m)) - a, c = R k / (E tau). 12 V, 10 A, 40 A at standstill: R 0.3, E 9 V
         double a = 9 / (2 * 10 * 0.3);
         double m = Math.sqrt(a * a + 12 / (10 * 0.3));

@@ -57,7 +57,8 @@ class PeakStartTest {
 
     @Test
     void theSquareIntegralOfAPulseIsThatOfTheFuseMakersChart() {
-        // exponential pulse: I2t = 0.5 x Ip^2 x tau (fuse maker selection guide, chart 1): 0.5 x 100^2 x 0.02 s = 100 A2s.
+        // exponential pulse: I2t = 0.5 x Ip^2 x tau (fuse maker selection guide, chart 1): 0.5 x 100^2 x 0.02 s = 100
+        // A2s.
         // The load is taken as 1 mA when it runs; cut off at 1 % of the peak, which leaves out 1e-4 of it.
         HarnessSketch sketch = new HarnessSketch()
                 .battery("BT1", 12, 1e-9)
@@ -74,7 +75,8 @@ class PeakStartTest {
 
     @Test
     void whatTheStartAddsIsCountedWithoutTheRunningCurrent() {
-        // i = 2 + 18 f, f = exp(-t/tau): integral of i^2 - 2^2 = 2 x 2 x 18 tau + 18^2 tau / 2 = (72 + 162) x 0.05 = 11.7 A2s
+        // i = 2 + 18 f, f = exp(-t/tau): integral of i^2 - 2^2 = 2 x 2 x 18 tau + 18^2 tau / 2 = (72 + 162) x 0.05 =
+        // 11.7 A2s
         StartUp run = Started.of(stiff(20, 0.05), "L1").run("L1");
         DeviceSurge surge = run.surge(new ComponentId("F1")).orElseThrow();
         double end = surge.endAmps();

@@ -85,7 +85,8 @@ class StartUpStudyTest {
 
     @Test
     void aRelayThatWouldDropOutIsNamedWithItsTime() {
-        // the coil sees what the load sees; below 10 V while f > (110 - 100.83) / (33.33 - 10) = 0.393: from the start on
+        // the coil sees what the load sees; below 10 V while f > (110 - 100.83) / (33.33 - 10) = 0.393: from the start
+        // on
         HarnessSketch sketch = pumpAnd(8)
                 .component("K1", new Relay(1000, 10.5, 10, 0.001, 30, false))
                 .load("L2", 1, 12)
@@ -122,14 +123,15 @@ class StartUpStudyTest {
     @Test
     void runningMotorsSlowDownWithTheSupplyAndTakeLessAtFirst() {
         // M1 runs: 12 V behind 0.1 ohm, 5 A, R 0.3 ohm, E0 n = V - 1.5. At the first instant of P1 (0.3 ohm) its speed
-        // is still that, so with E = 11.5 - 1.5 = 10 V: (12 - V) / 0.1 = V / 0.3 + max(0, (V - 10) / 0.3): V < 10, so it
+        // is still that, so with E = 11.5 - 1.5 = 10 V: (12 - V) / 0.1 = V / 0.3 + max(0, (V - 10) / 0.3): V < 10, so
+        // it
         // takes nothing, and 120 = V (10 + 3.333): V = 9 V
         HarnessSketch sketch = new HarnessSketch()
                 .battery("BT1", 12, 0.1)
                 .component(
                         "M1",
-                        Started.load(
-                                new Draw.MagnetMotor(5, 40, 12, 1e-4, 0, Torque.CONSTANT, 0.05, OptionalDouble.empty())))
+                        Started.load(new Draw.MagnetMotor(
+                                5, 40, 12, 1e-4, 0, Torque.CONSTANT, 0.05, OptionalDouble.empty())))
                 .component("P1", Started.peak(new Draw.Motor(10, 40, 12), 40, 0.5))
                 .wire("W1", "BT1.+", "M1.+", 1e-9)
                 .wire("W2", "M1.-", "BT1.-", 1e-9)
@@ -149,7 +151,8 @@ class StartUpStudyTest {
 
     @Test
     void aStartThatALoadOfConstantPowerCannotLiveThroughHasNoOperatingPoint() {
-        // 0.1 ohm and 12 V: with 0.15 ohm of starter the open voltage is 7.2 V behind 0.06 ohm; at most 7.2^2 / 0.24 = 216 W
+        // 0.1 ohm and 12 V: with 0.15 ohm of starter the open voltage is 7.2 V behind 0.06 ohm; at most 7.2^2 / 0.24 =
+        // 216 W
         HarnessSketch sketch = new HarnessSketch()
                 .battery("BT1", 12, 0.1)
                 .component("P1", Started.peak(new Draw.Motor(10, 80, 12), 80, 0.2))
@@ -180,7 +183,8 @@ class StartUpStudyTest {
         StartUp run = Started.of(sketch, cranking).run("M1");
         assertTrue(run.cranking());
         assertEquals(12.5 / 0.034, run.starters().get(0).peakAmps(), 0.02);
-        assertEquals(12.5 * 24 / 34, run.sag(new ComponentId("U1")).orElseThrow().lowestVolts(), 1e-3);
+        assertEquals(
+                12.5 * 24 / 34, run.sag(new ComponentId("U1")).orElseThrow().lowestVolts(), 1e-3);
         // once it turns: 12.5 - 200 x 0.01 = 10.5 V
         assertEquals(200, run.starters().get(0).endAmps(), 2);
     }
