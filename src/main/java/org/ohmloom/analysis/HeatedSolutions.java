@@ -94,7 +94,7 @@ record HeatedSolutions(
                     harness,
                     state,
                     wire -> bench.ohms(wire, sizes.gauge(wire), held(bench, wire, warm.get(wire.id()))),
-                    bench.fuseOhms());
+                    bench.tables());
             solutions.put(state.id(), DcSolver.solve(network, harness, cancel::isRequested));
         }
         return solutions;

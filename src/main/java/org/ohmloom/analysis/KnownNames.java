@@ -2,9 +2,12 @@ package org.ohmloom.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.Component;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NearestText;
 import org.ohmloom.model.Wire;
+import org.ohmloom.tables.BatteryType;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.InsulationType;
@@ -31,12 +34,17 @@ final class KnownNames {
     }
 
     /**
-     * Checks the conductor families and insulation types.
+     * Checks the conductor families, insulation types and battery types.
      *
      * @throws AnalysisRefusedException when the tables do not have one
      */
     static void check(Harness harness, WireTables tables) {
         insulation("$.rules.insulation", harness.rules().insulation(), tables);
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof Battery battery) {
+                battery.model().ifPresent(model -> battery(component, model.type(), tables));
+            }
+        }
         for (Wire wire : harness.wires().all()) {
             wire.insulation().ifPresent(name -> insulation("$.wires (" + wire.id() + ").insulation", name, tables));
             Optional<String> missing =
@@ -48,6 +56,16 @@ final class KnownNames {
                         missing.get(),
                         tables.families().stream().map(ConductorFamily::id).toList());
             }
+        }
+    }
+
+    private static void battery(Component component, String type, WireTables tables) {
+        if (tables.findBatteryType(type).isEmpty()) {
+            throw unknown(
+                    "$.components (" + component.id() + ").device.model.type",
+                    "battery type",
+                    type,
+                    tables.batteryTypes().stream().map(BatteryType::id).toList());
         }
     }
 

@@ -22,14 +22,14 @@ final class DeviceBranches {
 
     private DeviceBranches() {}
 
-    static void add(NetworkDraft network, Component component, FuseOhms fuseOhms) {
+    static void add(NetworkDraft network, Component component, FuseOhms fuseOhms, SourceConditions conditions) {
         DeviceDraft draft = new DeviceDraft(network, component);
         component.terminals().forEach(terminal -> network.place(draft.terminal(terminal)));
         Device device = component.device();
         if (device instanceof Battery battery) {
-            SourceBranches.battery(draft, battery);
+            SourceBranches.battery(draft, battery, conditions);
         } else if (device instanceof Alternator alternator) {
-            SourceBranches.alternator(draft, alternator);
+            SourceBranches.alternator(draft, alternator, conditions);
         } else if (device instanceof RegulatedSupply supply) {
             SourceBranches.supply(draft, supply);
         } else if (device instanceof Converter converter) {

@@ -81,10 +81,10 @@ public sealed interface Law {
          * @param emfVolts       open-circuit voltage, V, more than 0
          * @param ohms           resistance while it gives, ohm, 0 or more
          * @param chargeOhms     resistance while it is charged, ohm, 0 or more
-         * @param acceptanceAmps most current it is charged with, A, 0 or more
+         * @param acceptanceAmps most current it is charged with, A, 0 or more; plus infinity for any
          */
         public static VoltageSource battery(double emfVolts, double ohms, double chargeOhms, double acceptanceAmps) {
-            notNegative(acceptanceAmps, "charge acceptance");
+            that(acceptanceAmps >= 0, "charge acceptance must be 0 or more, was %s", acceptanceAmps);
             return new VoltageSource(emfVolts, ohms, -acceptanceAmps, Double.POSITIVE_INFINITY, chargeOhms);
         }
 

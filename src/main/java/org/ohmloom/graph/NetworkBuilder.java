@@ -26,13 +26,13 @@ public final class NetworkBuilder {
 
     private NetworkBuilder() {}
 
-    /** The network of a harness in an operating state, with the fuse resistances of the tables. */
+    /** The network of a harness in an operating state, with the fuses and batteries of the tables. */
     public static Network build(Harness harness, OperatingState state, ConductorOhms ohms, WireTables tables) {
-        return build(harness, state, ohms, FuseOhms.of(tables));
+        return build(harness, state, ohms, FuseOhms.of(tables), SourceConditions.of(harness, tables));
     }
 
     /**
-     * The network of a harness in an operating state.
+     * The network of a harness in an operating state, with batteries as if they had no model.
      *
      * @param harness  the harness
      * @param state    how it is used
@@ -40,10 +40,15 @@ public final class NetworkBuilder {
      * @param fuseOhms typical resistance of protective devices that were not measured
      */
     public static Network build(Harness harness, OperatingState state, ConductorOhms ohms, FuseOhms fuseOhms) {
+        return build(harness, state, ohms, fuseOhms, new SourceConditions(harness, type -> Optional.empty()));
+    }
+
+    private static Network build(
+            Harness harness, OperatingState state, ConductorOhms ohms, FuseOhms fuseOhms, SourceConditions conditions) {
         NetworkDraft network = new NetworkDraft(state);
         Optional<Component> source = firstSource(harness);
         for (Component component : harness.components().all()) {
-            DeviceBranches.add(network, component, fuseOhms);
+            DeviceBranches.add(network, component, fuseOhms, conditions);
         }
         WireBranches wires = new WireBranches(network, harness, ohms);
         wires.add(source);

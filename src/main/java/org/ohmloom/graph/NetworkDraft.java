@@ -10,6 +10,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
 
 /** Collects places, joints without resistance and branches, and makes the network of them at the end. */
 final class NetworkDraft {
@@ -17,8 +19,11 @@ final class NetworkDraft {
     private final PointMerging merging = new PointMerging();
     private final SortedMap<BranchId, Draft> drafts = new TreeMap<>();
     private final List<Assumption> assumptions = new ArrayList<>();
+    private final List<SenseDraft> senses = new ArrayList<>();
 
     private record Draft(BranchKind kind, PointName from, PointName to, ElementId element, Law law) {}
+
+    private record SenseDraft(BranchId source, PointName place, double setPointVolts) {}
 
     NetworkDraft(OperatingState state) {
         this.state = state;
@@ -52,6 +57,15 @@ final class NetworkDraft {
         }
     }
 
+    /** Says that a source regulates the voltage where a wire may end; a loose end is none. */
+    void sense(String source, WireEnd end, double setPointVolts) {
+        if (!(end instanceof WireEnd.Loose)) {
+            PointName place = PointName.of(end, new WireId(source), "sense");
+            merging.add(place);
+            senses.add(new SenseDraft(new BranchId(source), place, setPointVolts));
+        }
+    }
+
     void assume(ElementId element, String text, String source) {
         assumptions.add(new Assumption(element, text, source));
     }
@@ -80,7 +94,11 @@ final class NetworkDraft {
                 branches,
                 datum.map(place -> merging.pointOf(place.id())),
                 new PointIndex(byPlace),
-                assumptions);
+                assumptions,
+                senses.stream()
+                        .filter(sense -> branches.containsKey(sense.source))
+                        .map(sense -> new Sensing(sense.source, merging.pointOf(sense.place.id()), sense.setPointVolts))
+                        .toList());
     }
 
     /** That identity, numbered when something has it already, as a second path entered between two ground points. */

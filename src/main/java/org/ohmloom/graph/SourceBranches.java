@@ -6,21 +6,34 @@ import org.ohmloom.model.Converter;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.RegulatedSupply;
 
-/** Branches of what gives power: batteries, alternators, regulated supplies and converters. */
+/**
+ * Branches of what gives power: batteries, alternators, regulated supplies and converters. What batteries and alternators are
+ * in the state comes from {@link SourceConditions}.
+ */
 final class SourceBranches {
 
     private SourceBranches() {}
 
-    static void battery(DeviceDraft draft, Battery battery) {
-        source(draft, battery, Law.VoltageSource.battery(battery.emfVolts(), battery.internalOhms()));
+    static void battery(DeviceDraft draft, Battery battery, SourceConditions conditions) {
+        boolean on = draft.network().state().sourceOn(draft.component().id(), battery);
+        BatteryCondition condition =
+                conditions.battery(draft.component(), battery, draft.network().state());
+        source(draft, battery, condition.law());
+        if (on) {
+            condition.assumptions().forEach(text -> draft.assume(text, BatteryLevels.source(text)));
+        }
     }
 
-    static void alternator(DeviceDraft draft, Alternator alternator) {
-        source(
-                draft,
-                alternator,
-                Law.VoltageSource.regulated(
-                        alternator.setPointVolts(), alternator.internalOhms(), alternator.limitAmps()));
+    static void alternator(DeviceDraft draft, Alternator alternator, SourceConditions conditions) {
+        boolean on = draft.network().state().sourceOn(draft.component().id(), alternator);
+        AlternatorCondition condition = conditions.alternator(
+                draft.component(), alternator, draft.network().state());
+        source(draft, alternator, condition.law());
+        if (on) {
+            condition.assumptions().forEach(text -> draft.assume(text, Assumption.COMMON_PRACTICE));
+            condition.sense().ifPresent(end -> draft.network()
+                    .sense(draft.component().id().value(), end, condition.setPointVolts()));
+        }
     }
 
     static void supply(DeviceDraft draft, RegulatedSupply supply) {

@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  *
  * @param on             whether it is connected and runs
  * @param chargeFraction charge level of a battery, 0 to 1; empty means full
- * @param celsius        temperature of the source, deg C; empty means the ambient of its zone
+ * @param celsius        temperature of the source, deg C; empty means the ambient of its zone, for a
+ *                       battery of a model -18 while the engine cranks
  * @param speedRpm       speed of an alternator's shaft, revolutions per minute, 0 or more; empty means unknown
  * @param limitAmps      most current it gives in this state, A, more than 0; empty means by its own data
  */
