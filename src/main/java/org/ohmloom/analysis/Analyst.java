@@ -24,6 +24,7 @@ import org.ohmloom.size.SizingInput;
 import org.ohmloom.solve.Island;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.run.StartUpStudy;
 import org.ohmloom.tables.WireTables;
 
 /**
@@ -67,7 +68,8 @@ public final class Analyst {
                 devices,
                 protection.drawn(),
                 ReturnLoops.of(protection.drawn()),
-                protection.upstream());
+                protection.upstream(),
+                StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested));
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),

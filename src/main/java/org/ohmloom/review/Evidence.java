@@ -18,6 +18,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.WireTables;
 
@@ -36,6 +37,7 @@ import org.ohmloom.tables.WireTables;
  * @param drawn           the network as drawn, with nothing switched on; the same points and branches as in every state
  * @param loops           independent cycles of the return network
  * @param upstream        what stands between sources and conductors
+ * @param startUps        how loads and control units start in every state, over time
  */
 public record Evidence(
         Harness harness,
@@ -49,7 +51,8 @@ public record Evidence(
         SortedMap<ComponentId, DeviceChoice> devices,
         Network drawn,
         List<ReturnLoop> loops,
-        Upstream upstream) {
+        Upstream upstream,
+        StartUps startUps) {
 
     public Evidence {
         loops = List.copyOf(loops);

@@ -179,7 +179,7 @@ final class StartReport {
                         recording.largest(value),
                         end,
                         recording.square(value),
-                        recording.square(value) - end * end * recording.durationSeconds(),
+                        Math.max(0, recording.square(value) - end * end * recording.durationSeconds()),
                         recording.values(kept, value)));
             }
         }
