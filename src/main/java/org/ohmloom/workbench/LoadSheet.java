@@ -2,6 +2,10 @@ package org.ohmloom.workbench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ElementId;
@@ -77,7 +81,80 @@ final class LoadSheet implements Sheet<LoadSheet.Row> {
                         row -> row.number(LoadVolts::returnDropVolts)),
                 Column.number("Drop", "V", "Feed and return together while everything switched is on", Row::drop),
                 Column.number("Allowed", "V", "What it may lose", row -> row.number(LoadVolts::limitVolts)),
-                Column.text("State", "Operating state these numbers are of", 18, Row::state));
+                Column.text("State", "Operating state these numbers are of", 18, Row::state),
+                words(
+                        "Inrush",
+                        "Peak when switched on and time constant of its decay; type 60 A, 100 ms",
+                        14,
+                        row -> LoadEdits.text(row.load().inrush()),
+                        LoadEdits::inrush),
+                number(
+                        "Works from",
+                        "V",
+                        "Least voltage it works at",
+                        row -> row.load().minimumVolts(),
+                        LoadEdits::least),
+                Column.<Row>number(
+                                "Inductance",
+                                "mH",
+                                "Inductance of a solenoid or a motor; type 4 mH",
+                                row -> CellText.of(
+                                        milli(LoadEdits.henries(row.load().draw()))))
+                        .edited(ColumnEdits.<Row, ComponentId>of(
+                                row -> LoadEdits.canHaveInductance(row.load().draw()),
+                                row -> start(milli(LoadEdits.henries(row.load().draw())), "mH"),
+                                row -> row.component().id(),
+                                (loads, typed) -> LoadEdits.inductance(loads, inMilli(typed)))),
+                number(
+                        "Diode",
+                        "V",
+                        "Forward drop of a freewheel diode at the load; empty without one",
+                        row -> row.load().diodeVolts(),
+                        LoadEdits::diode),
+                words(
+                        "Cycle",
+                        "How it switches itself: its period, or on-time of period; type 60 s or 10 s of 60 s",
+                        13,
+                        row -> row.load().cycle().map(LoadEdits::text).orElse(""),
+                        LoadEdits::cycle));
+    }
+
+    private static Column<Row> words(
+            String title,
+            String tip,
+            int letters,
+            Function<Row, String> cell,
+            BiFunction<List<ComponentId>, String, Edit> parse) {
+        return Column.text(title, tip, letters, cell)
+                .edited(ColumnEdits.<Row, ComponentId>of(
+                        row -> true, cell, row -> row.component().id(), parse));
+    }
+
+    private static Column<Row> number(
+            String title,
+            String unit,
+            String tip,
+            Function<Row, OptionalDouble> value,
+            BiFunction<List<ComponentId>, String, Edit> parse) {
+        return Column.<Row>number(title, unit, tip, row -> CellText.of(value.apply(row)))
+                .edited(ColumnEdits.<Row, ComponentId>of(
+                        row -> true,
+                        row -> start(value.apply(row), unit),
+                        row -> row.component().id(),
+                        parse));
+    }
+
+    private static String start(OptionalDouble value, String unit) {
+        return value.isPresent() ? CellText.of(value.getAsDouble()).exact() + " " + unit : "";
+    }
+
+    private static OptionalDouble milli(OptionalDouble value) {
+        return value.isPresent() ? OptionalDouble.of(1e3 * value.getAsDouble()) : value;
+    }
+
+    /** A bare number in this column is in mH. */
+    private static String inMilli(String typed) {
+        return typed.strip().matches("[0-9]*[.,]?[0-9]+") ? typed.strip() + " mH" : typed;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.ohmloom.pack.page;
 
 import java.util.List;
+import org.ohmloom.draw.Scene;
 import org.ohmloom.units.Require;
 
 /** What a report is made of, from top to bottom. */
@@ -61,6 +62,26 @@ public sealed interface Block {
      * @param value what it says
      */
     record Fact(String label, String value) {}
+
+    /**
+     * Pictures side by side, as many to a line as fit; none is torn apart by the end of a page.
+     *
+     * @param scenes the pictures, each no wider than {@link #WIDTH_MM}
+     */
+    record Pictures(List<Scene> scenes) implements Block {
+
+        /** The width between the frames of a sheet, mm. */
+        public static final double WIDTH_MM = 260;
+
+        /** Width of a picture of which two stand side by side, mm. */
+        public static final double HALF_MM = 128;
+
+        public Pictures {
+            scenes = List.copyOf(scenes);
+            scenes.forEach(scene ->
+                    Require.that(scene.widthMm() <= WIDTH_MM, "a picture %s mm wide on a sheet", scene.widthMm()));
+        }
+    }
 
     /**
      * A table; its rows without the headings and sums are written to a file beside the page as well.

@@ -12,6 +12,7 @@ import org.ohmloom.draw.Fill;
 import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Mark;
 import org.ohmloom.draw.Point;
+import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.Weight;
 
 /** Puts blocks on pages. */
@@ -24,6 +25,7 @@ final class BlockSetting {
     private static final double INDENT_MM = 3.5;
     private static final double NOTICE_PADDING_MM = 2.5;
     private static final double FACT_GAP_MM = 6;
+    private static final double PICTURE_GAP_MM = 4;
     /** Wider lines than this are hard to follow, mm. */
     private static final double WIDEST_LINE_MM = 200;
 
@@ -75,8 +77,29 @@ final class BlockSetting {
         } else if (block instanceof Block.Facts facts) {
             flow.gap(1.5);
             facts(facts);
+        } else if (block instanceof Block.Pictures pictures) {
+            pictures(pictures.scenes());
         } else if (block instanceof Block.Table table) {
             table(table);
+        }
+    }
+
+    private void pictures(List<Scene> scenes) {
+        List<Scene> line = new ArrayList<>();
+        double used = 0;
+        for (Scene scene : scenes) {
+            if (!line.isEmpty() && used + scene.widthMm() > flow.widthMm()) {
+                flow.gap(3);
+                flow.put(line, PICTURE_GAP_MM);
+                line = new ArrayList<>();
+                used = 0;
+            }
+            line.add(scene);
+            used += scene.widthMm() + PICTURE_GAP_MM;
+        }
+        if (!line.isEmpty()) {
+            flow.gap(3);
+            flow.put(line, PICTURE_GAP_MM);
         }
     }
 

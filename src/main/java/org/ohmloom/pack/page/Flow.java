@@ -8,6 +8,7 @@ import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.Mark;
 import org.ohmloom.draw.Placement;
+import org.ohmloom.draw.Scene;
 
 /** Fills page after page with pieces, from top to bottom. */
 final class Flow {
@@ -63,6 +64,19 @@ final class Flow {
             pages.get(pages.size() - 1).add(Item.of(layer(mark), mark.placed(place)));
         }
         yMm += piece.heightMm();
+    }
+
+    /** Puts pictures of one line side by side, on a new page when this one is full. */
+    void put(List<Scene> scenes, double gapMm) {
+        double height = scenes.stream().mapToDouble(Scene::heightMm).max().orElse(0);
+        need(height);
+        double x = area.leftMm();
+        for (Scene scene : scenes) {
+            Placement place = Placement.moved(x, yMm);
+            scene.items().forEach(item -> pages.get(pages.size() - 1).add(item.placed(place)));
+            x += scene.widthMm() + gapMm;
+        }
+        yMm += height;
     }
 
     /** A ground without an edge lies below everything, so that it hides no line of the row before it. */

@@ -1,0 +1,43 @@
+package org.ohmloom.workbench;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ohmloom.edit.Compound;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.units.QuantityParser;
+import org.ohmloom.units.Unit;
+
+/**
+ * Reads numbers a person types into a cell; an empty cell is no number. Every method throws
+ * {@link IllegalArgumentException} with one line for the person when the text is not what is needed.
+ */
+final class TypedNumbers {
+
+    private TypedNumbers() {}
+
+    /** A number in the canonical unit, or nothing for an empty text; a bare number is in the unit. */
+    static OptionalDouble optional(String typed, Unit unit) {
+        return typed.isBlank()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(QuantityParser.parse(typed, unit).canonical());
+    }
+
+    /** A number that must be there. */
+    static double needed(String typed, Unit unit, String what) {
+        return optional(typed, unit).orElseThrow(() -> new IllegalArgumentException(what + " cannot be left empty"));
+    }
+
+    /** Yes or no. */
+    static boolean yes(String typed) {
+        return switch (typed.strip().toLowerCase(java.util.Locale.ROOT)) {
+            case "yes", "on", "y", "1" -> true;
+            case "no", "off", "n", "0", "" -> false;
+            default -> throw new IllegalArgumentException("'" + typed.strip() + "' is neither yes nor no");
+        };
+    }
+
+    /** Several edits as one step. */
+    static Edit together(String label, List<Edit> edits) {
+        return edits.size() == 1 ? edits.get(0) : new Compound(label, edits);
+    }
+}
