@@ -86,7 +86,7 @@ public final class BuildPack {
             case PIN_TABLES -> new PinTables(analysis.harness()).report();
             case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report();
             case WIRE_LIST -> new WireList(analysis).report();
-            case CALCULATION -> new CalculationReport(analysis).report();
+            case CALCULATION -> new CalculationReport(analysis, fonts).report();
             case DRAWING -> throw new IllegalArgumentException("the drawing is no report");
         };
     }

@@ -3,6 +3,7 @@ package org.ohmloom.pack;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Report;
 
@@ -13,9 +14,11 @@ final class CalculationReport {
                     + " harness as drawn at this revision; change it and compute anew.";
 
     private final Analysis analysis;
+    private final SceneFonts fonts;
 
-    CalculationReport(Analysis analysis) {
+    CalculationReport(Analysis analysis, SceneFonts fonts) {
         this.analysis = analysis;
+        this.fonts = fonts;
     }
 
     Report report() {
@@ -27,6 +30,7 @@ final class CalculationReport {
         blocks.addAll(new LoadSection(analysis).blocks());
         blocks.addAll(new WireSection(analysis, sources).blocks());
         blocks.addAll(new DeviceSection(analysis, sources).blocks());
+        blocks.addAll(new StartSection(analysis, fonts).blocks());
         blocks.addAll(new AssumptionSection(analysis).blocks());
         blocks.add(new Block.Heading("Sources"));
         blocks.add(sources.table());

@@ -69,6 +69,7 @@ final class MenuPlan {
                             "focus-studies",
                             "next-pane",
                             LINE,
+                            "study-start-up",
                             "study-duty",
                             LINE,
                             "next-finding",

@@ -7,14 +7,26 @@ import java.util.List;
 final class Studies {
 
     /** All of them. */
-    static final List<Study<?>> ALL = List.of(new DutyStudy());
+    static final List<Study<?>> ALL = List.of(new StartStudy(), new DutyStudy());
 
     private Studies() {}
+
+    /** The letter underlined in its menu. */
+    private static char letter(String key) {
+        return switch (key) {
+            case "protection" -> 'T';
+            case "start-up" -> 'A';
+            case "charge" -> 'H';
+            case "combinations" -> 'W';
+            case "conductors" -> 'C';
+            default -> 'D';
+        };
+    }
 
     /** A command for each that brings it to the front. */
     static List<Command> commands(Bench bench) {
         List<Command> all = new ArrayList<>();
-        all.add(new ShowStudy(bench, ALL.get(0), 'D'));
+        ALL.forEach(study -> all.add(new ShowStudy(bench, study, letter(study.key()))));
         return all;
     }
 }

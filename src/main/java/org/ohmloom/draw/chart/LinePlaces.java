@@ -5,17 +5,15 @@ import java.util.List;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Point;
 
-/** Places for the label of a line: just above or below it, the right end liked best, other lines not too near. */
+/** Places for the label of a line: just above or below it, the right end liked best, none that could belong to another line. */
 final class LinePlaces {
 
     private static final double OFF_MM = 0.6;
     private static final double STEP_MM = 2;
-    private static final double NEAR_MM = 1.6;
+    private static final double NEAR_MM = 1.1;
 
-    /** Costs, mm: a place a millimetre further from the right end, one that another line is as near to as its own. */
+    /** Cost of a place a millimetre further from the right end, mm. */
     private static final double PER_MM_LEFT = 0.25;
-
-    private static final double AMBIGUOUS = 60;
 
     private final Extent area;
     private final List<List<Point>> lines;
@@ -40,23 +38,20 @@ final class LinePlaces {
             Extent above = new Extent(left, own.topMm() - OFF_MM - height, right, own.topMm() - OFF_MM);
             Extent below = new Extent(left, own.bottomMm() + OFF_MM, right, own.bottomMm() + OFF_MM + height);
             double steep = own.heightMm();
-            places.add(new Labels.Place(above, away + steep + ambiguous(line, above)));
-            places.add(new Labels.Place(below, away + steep + 1 + ambiguous(line, below)));
+            if (isAlone(line, above)) {
+                places.add(new Labels.Place(above, away + steep));
+            }
+            if (isAlone(line, below)) {
+                places.add(new Labels.Place(below, away + steep + 1));
+            }
         }
         return places;
     }
 
-    private double ambiguous(List<Point> own, Extent label) {
-        for (List<Point> line : lines) {
-            if (line != own) {
-                for (List<Point> part : Clip.line(line, label.grown(NEAR_MM))) {
-                    if (!part.isEmpty()) {
-                        return AMBIGUOUS;
-                    }
-                }
-            }
-        }
-        return 0;
+    /** Whether no other line is so near that the label could be taken for its own. */
+    private boolean isAlone(List<Point> own, Extent label) {
+        return lines.stream().filter(line -> line != own).allMatch(line -> Clip.line(line, label.grown(NEAR_MM))
+                .isEmpty());
     }
 
     /** The points of a line between two positions across, its ends there included. */
