@@ -37,6 +37,7 @@ public final class Upstream {
     private final FeedRegions regions;
     private final Function<Branch, OptionalDouble> lengths;
     private final Map<FeedSource, RegionGuards> guards = new HashMap<>();
+    private final Map<FeedSource, FeedSearch> searches = new HashMap<>();
 
     private Upstream(Network network, Harness harness, Function<Wire, OptionalDouble> lengths) {
         this.network = network;
@@ -55,6 +56,7 @@ public final class Upstream {
         for (FeedSource source : sources) {
             regions.region(source.positive())
                     .ifPresent(region -> guards.put(source, new RegionGuards(regions, source, region)));
+            searches.put(source, new FeedSearch(passages, this.lengths, branch -> true, source.positive()));
         }
     }
 
@@ -112,8 +114,31 @@ public final class Upstream {
 
     /** The shortest way along conductors and devices from a source to a point, if there is one. */
     public Optional<FeedWay> way(FeedSource source, PointId point) {
-        FeedSearch search = new FeedSearch(passages, lengths, branch -> true, source.positive());
-        return search.reaches(point) ? Optional.of(search.way(point)) : Optional.empty();
+        FeedSearch search = searches.get(source);
+        return search != null && search.reaches(point) ? Optional.of(search.way(point)) : Optional.empty();
+    }
+
+    /** The branches of a network that feeds reach over one device alone: with it open no source reaches them. */
+    public SortedSet<BranchId> onlyBehind(BranchId device) {
+        SortedSet<BranchId> behind = new TreeSet<>();
+        List<FeedSearch> without = sources.stream()
+                .filter(searches::containsKey)
+                .map(source -> new FeedSearch(
+                        passages, lengths, branch -> !branch.id().equals(device), source.positive()))
+                .toList();
+        for (Branch branch : network.branches().values()) {
+            boolean fed = searches.values().stream().anyMatch(search -> touches(search, branch));
+            if (fed && !branch.id().equals(device) && without.stream().noneMatch(search -> touches(search, branch))) {
+                behind.add(branch.id());
+            }
+        }
+        return behind;
+    }
+
+    private static boolean touches(FeedSearch search, Branch branch) {
+        return branch.kind().isPassage()
+                ? search.reaches(branch.from()) && search.reaches(branch.to())
+                : search.reaches(branch.from());
     }
 
     /** What each source feeds past no protective device, in the order of the sources. */

@@ -1,0 +1,184 @@
+package org.ohmloom.size.protection;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.FeedSource;
+import org.ohmloom.graph.FeedWay;
+import org.ohmloom.heat.ContinuousStates;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.StateId;
+import org.ohmloom.model.Zone;
+import org.ohmloom.solve.BranchFlow;
+import org.ohmloom.tables.CitedValue;
+
+/** Puts together all that is known of one protective device, and judges it. */
+final class DeviceStudy {
+    private final ProtectionInput input;
+    private final Relying relying;
+    private final FaultStudy faults;
+    private final StartStudy starts;
+    private final SystemVolts volts;
+
+    DeviceStudy(
+            ProtectionInput input, Relying relying, FaultStudy faults, StartStudy starts, SystemVolts volts) {
+        this.input = input;
+        this.relying = relying;
+        this.faults = faults;
+        this.starts = starts;
+        this.volts = volts;
+    }
+
+    DeviceProtection study(Component component, ProtectiveDevice device, List<ConductorProtection> conductors) {
+        ComponentId id = component.id();
+        Optional<TimeCurrentBand> band = TimeCurrentBand.of(input.tables(), device);
+        ContinuousRating rating =
+                ContinuousRating.of(input.tables(), device.series(), device.ratingAmps(), ambientCelsius(component));
+        double loadAmps = 0;
+        Optional<StateId> loadState = Optional.empty();
+        for (StateId state : ContinuousStates.of(input.harness())) {
+            double amps = rmsAmps(id, state);
+            if (amps > loadAmps) {
+                loadAmps = amps;
+                loadState = Optional.of(state);
+            }
+        }
+        Optional<Fault> minimum = faults.minimum(id);
+        Optional<Fault> maximum = faults.maximum(id);
+        OptionalDouble ratedVolts = VoltageRating.ofDevice(input.tables(), device);
+        Optional<CitedValue> listedBreaking = ratedVolts.isPresent()
+                ? input.tables()
+                        .fuseSeries(device.series())
+                        .flatMap(series -> series.breakingAmps(ratedVolts.getAsDouble()))
+                : Optional.empty();
+        OptionalDouble breaking = device.breakingAmps().isPresent()
+                ? device.breakingAmps()
+                : listedBreaking
+                        .map(value -> OptionalDouble.of(value.value()))
+                        .orElse(OptionalDouble.empty());
+        DeviceProtection found = new DeviceProtection(
+                id,
+                device.series(),
+                device.ratingAmps(),
+                band,
+                rating,
+                loadAmps,
+                loadState,
+                conductors,
+                minimum,
+                minimum.isPresent() && band.isPresent()
+                        ? band.get().opensWithinSeconds(minimum.get().deviceAmps())
+                        : OptionalDouble.empty(),
+                FaultNetworks.askedSeconds(input),
+                maximum,
+                breaking,
+                ratedVolts,
+                systemVolts(id),
+                starts(device, band, rating, loadAmps, id),
+                selectivity(id, device, band, maximum),
+                List.of());
+        return DeviceChecks.judged(
+                found,
+                device,
+                listedBreaking.map(value -> value.citation().text()).orElse("breaking capacity as entered"));
+    }
+
+    private double ambientCelsius(Component component) {
+        return component
+                .zone()
+                .map(zone -> input.harness().zones().get(zone))
+                .map(Zone::ambientCelsius)
+                .orElse(input.harness().rules().ambientCelsius());
+    }
+
+    private double rmsAmps(ComponentId device, StateId state) {
+        return Optional.ofNullable(input.solutions().get(state))
+                .flatMap(solution -> solution.flow(new BranchId(device.value())))
+                .map(BranchFlow::rmsAmps)
+                .map(Math::abs)
+                .orElse(0.0);
+    }
+
+    private OptionalDouble systemVolts(ComponentId device) {
+        return input.drawn().branch(new BranchId(device.value())).stream()
+                .flatMap(branch -> List.of(branch.from(), branch.to()).stream())
+                .map(volts::at)
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .max();
+    }
+
+    private List<StartPulse> starts(
+            ProtectiveDevice device,
+            Optional<TimeCurrentBand> band,
+            ContinuousRating rating,
+            double loadAmps,
+            ComponentId id) {
+        if (band.isEmpty()) {
+            return List.of();
+        }
+        List<StartPulse> pulses = new ArrayList<>();
+        for (StartStudy.Start start : starts.through(id)) {
+            double first = start.deviceAmps().get(id);
+            double others = Math.max(0, loadAmps - start.ratedAmps());
+            double running = Math.min(Math.max(loadAmps, start.ratedAmps()), first + others);
+            pulses.add(StartPulse.of(
+                    input.tables(),
+                    device.series(),
+                    band.get(),
+                    rating,
+                    start.load().value(),
+                    first + others,
+                    running,
+                    start.decaySeconds()));
+        }
+        return pulses;
+    }
+
+    /** Against the last device before it on the way from each source. */
+    private List<Selectivity> selectivity(
+            ComponentId id, ProtectiveDevice device, Optional<TimeCurrentBand> band, Optional<Fault> maximum) {
+        Map<ComponentId, Selectivity> found = new LinkedHashMap<>();
+        input.drawn().branch(new BranchId(id.value())).ifPresent(branch -> {
+            for (FeedSource source : input.upstream().sources()) {
+                List.of(branch.to(), branch.from()).stream()
+                        .flatMap(point -> input.upstream().way(source, point).stream())
+                        .filter(way -> way.branches().contains(branch.id()))
+                        .findFirst()
+                        .flatMap(way -> before(way, branch.id()))
+                        .ifPresent(upstream -> found.computeIfAbsent(upstream, other -> {
+                            ProtectiveDevice above = relying.device(other).orElseThrow();
+                            return Selectivity.of(
+                                    other,
+                                    device.ratingAmps(),
+                                    above.ratingAmps(),
+                                    band,
+                                    TimeCurrentBand.of(input.tables(), above),
+                                    maximum.map(fault -> OptionalDouble.of(fault.deviceAmps()))
+                                            .orElse(OptionalDouble.empty()));
+                        }));
+            }
+        });
+        return List.copyOf(found.values());
+    }
+
+    private Optional<ComponentId> before(FeedWay way, BranchId own) {
+        ComponentId last = null;
+        for (BranchId branch : way.branches()) {
+            if (branch.equals(own)) {
+                break;
+            }
+            ComponentId id = new ComponentId(branch.value());
+            if (relying.device(id).isPresent()) {
+                last = id;
+            }
+        }
+        return Optional.ofNullable(last);
+    }
+}

@@ -1,0 +1,11 @@
+package org.ohmloom.size.protection;
+
+/**
+ * A fault current worked out from the network.
+ *
+ * @param at         where, for people: a load or a point
+ * @param amps       current through the fault, A
+ * @param deviceAmps current through the device it is reckoned for, A
+ * @param sentence   how it was worked out
+ */
+public record Fault(String at, double amps, double deviceAmps, String sentence) {}

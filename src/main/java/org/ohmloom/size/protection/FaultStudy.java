@@ -1,0 +1,222 @@
+package org.ohmloom.size.protection;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.BranchKind;
+import org.ohmloom.graph.FeedSource;
+import org.ohmloom.graph.FeedWay;
+import org.ohmloom.graph.Network;
+import org.ohmloom.graph.PointId;
+import org.ohmloom.graph.Upstream;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
+import org.ohmloom.units.Formats;
+
+/**
+ * Solves every fault the study needs: the smallest at each load, the largest behind each device and at the start of each wire.
+ */
+final class FaultStudy {
+
+    /** Most points a fault on a wire without a load of its own is taken to return to. */
+    private static final int MOST_RETURNS = 6;
+
+    private final ProtectionInput input;
+    private final Upstream upstream;
+    private final Relying relying;
+    private final FaultNetworks networks;
+    private final Map<WireId, WireFaults> wires = new HashMap<>();
+    private final Map<ComponentId, Fault> minima = new HashMap<>();
+    private final Map<ComponentId, Double> minimumRatios = new HashMap<>();
+    private final Map<BranchId, Set<PointId>> returnsOf = new HashMap<>();
+    private final List<FaultPlace> places;
+
+    FaultStudy(ProtectionInput input, Relying relying, FaultNetworks networks) {
+        this.input = input;
+        this.upstream = input.upstream();
+        this.relying = relying;
+        this.networks = networks;
+        this.places = FaultPlace.of(input.drawn(), upstream);
+        places.forEach(this::atLoad);
+        for (Wire wire : input.harness().wires().all()) {
+            network().branch(wire.id()).ifPresent(branch -> alongWire(wire.id(), branch));
+        }
+    }
+
+    private Network network() {
+        return input.drawn();
+    }
+
+    /** The fault currents a wire may see. */
+    WireFaults of(WireId wire) {
+        return wires.getOrDefault(wire, WireFaults.NONE);
+    }
+
+    /** The smallest fault a device must clear. */
+    Optional<Fault> minimum(ComponentId device) {
+        return Optional.ofNullable(minima.get(device));
+    }
+
+    /** All sources; those without a way to the fault are passed over. */
+    private List<FeedSource> all() {
+        return upstream.sources();
+    }
+
+    private void atLoad(FaultPlace place) {
+        SortedSet<ComponentId> devices = relying.on(place.at());
+        for (FeedSource source : relying.sources(place.at())) {
+            List<BranchId> way = upstream.way(source, place.at()).map(FeedWay::branches).orElse(List.of());
+            way.forEach(branch -> returnsOf
+                    .computeIfAbsent(branch, id -> new LinkedHashSet<>())
+                    .add(place.to()));
+            networks.hot().flows(place.at(), place.to(), FaultNetwork.FAULT_OHMS, List.of(source), false)
+                    .ifPresent(flows -> least(place.label(), flows, devices, source));
+        }
+        networks.cool()
+                .flows(place.at(), place.to(), FaultNetwork.FAULT_OHMS, all(), true)
+                .ifPresent(flows -> carry(flows, devices, false));
+    }
+
+    /** Keeps the currents of a smallest fault: for its devices, and for the wires that rely on one of them. */
+    private void least(String label, FaultFlows flows, SortedSet<ComponentId> devices, FeedSource source) {
+        double rating = 0;
+        double through = 0;
+        for (ComponentId device : devices) {
+            double amps = flows.through(new BranchId(device.value()));
+            if (amps > 0) {
+                rating += relying.device(device).orElseThrow().ratingAmps();
+                through += amps;
+            }
+        }
+        for (ComponentId device : devices) {
+            double amps = flows.through(new BranchId(device.value()));
+            double ratio = through / rating;
+            if (amps > 0 && ratio < minimumRatios.getOrDefault(device, Double.POSITIVE_INFINITY)) {
+                minimumRatios.put(device, ratio);
+                minima.put(
+                        device,
+                        new Fault(
+                                label,
+                                flows.amps(),
+                                amps,
+                                "A short circuit at " + label + " draws " + Formats.amps(flows.amps()) + " from "
+                                        + networks.hotWords(source.component()) + ", with conductors at their limit, all"
+                                        + " contacts and the return: " + Formats.amps(amps) + " through " + device));
+            }
+        }
+        carry(flows, devices, true);
+    }
+
+    private void carry(FaultFlows flows, SortedSet<ComponentId> devices, boolean minimum) {
+        flows.through().forEach((branch, amps) -> network().branch(branch)
+                .filter(each -> each.kind() == BranchKind.WIRE)
+                .ifPresent(each -> {
+                    WireId wire = new WireId(branch.value());
+                    List<ComponentId> own = devices(wire, each);
+                    if (own.stream().anyMatch(devices::contains)) {
+                        WireFaults known = of(wire);
+                        if (minimum) {
+                            wires.put(wire, known.withMinimum(amps));
+                        } else if (upstream.isReturn(wire)) {
+                            wires.put(wire, known.withMaximum(amps));
+                        }
+                    }
+                }));
+    }
+
+    /** The devices a wire relies on: for a feed those before it, for a return the one that limits it. */
+    List<ComponentId> devices(WireId wire, Branch branch) {
+        return upstream.isReturn(wire)
+                ? input.returnDevices().apply(wire)
+                : List.copyOf(relying.on(branch.from()));
+    }
+
+    private void alongWire(WireId wire, Branch branch) {
+        SortedSet<ComponentId> devices = relying.on(branch.from());
+        if (devices.isEmpty() || upstream.isReturn(wire)) {
+            return;
+        }
+        PointId near = near(branch);
+        PointId far = near.equals(branch.from()) ? branch.to() : branch.from();
+        negative(near)
+                .flatMap(negative -> networks.cool().flows(near, negative, FaultNetwork.FAULT_OHMS, all(), true))
+                .ifPresent(flows -> wires.put(wire, of(wire).withMaximum(flows.amps())));
+        if (of(wire).minimumAmps().isEmpty()) {
+            for (FeedSource source : relying.sources(far)) {
+                returnsOf.getOrDefault(branch.id(), negative(near).map(Set::of).orElse(Set.of())).stream()
+                        .limit(MOST_RETURNS)
+                        .forEach(to -> networks.hot()
+                                .flows(far, to, FaultNetwork.FAULT_OHMS, List.of(source), false)
+                                .ifPresent(flows -> least("the end of " + wire, flows, devices, source)));
+            }
+        }
+    }
+
+    /** The end of a wire that current comes in by. */
+    private PointId near(Branch branch) {
+        for (FeedSource source : all()) {
+            Optional<FeedWay> way = upstream.way(source, branch.to());
+            if (way.isPresent() && way.get().branches().contains(branch.id())) {
+                return branch.from();
+            }
+            Optional<FeedWay> back = upstream.way(source, branch.from());
+            if (back.isPresent() && back.get().branches().contains(branch.id())) {
+                return branch.to();
+            }
+        }
+        return branch.from();
+    }
+
+    /** The negative terminal of the first source that feeds a point. */
+    private Optional<PointId> negative(PointId point) {
+        return relying.sources(point).stream()
+                .findFirst()
+                .flatMap(source -> network().branch(source.branch()))
+                .map(Branch::from);
+    }
+
+    /** The largest current through a device: a fault right behind it, everything that gives running. */
+    Optional<Fault> maximum(ComponentId device) {
+        return network().branch(new BranchId(device.value())).flatMap(branch -> {
+            List<Fault> faults = new ArrayList<>();
+            for (PointId behind : List.of(branch.to(), branch.from())) {
+                boolean passes = all().stream()
+                        .anyMatch(source -> upstream.way(source, behind)
+                                .filter(way -> way.branches().contains(branch.id()))
+                                .isPresent());
+                if (passes) {
+                    negative(behind)
+                            .flatMap(negative -> networks.cool()
+                                    .flows(behind, negative, FaultNetwork.FAULT_OHMS, all(), true))
+                            .ifPresent(flows -> faults.add(largest(device, flows, branch.id())));
+                }
+            }
+            return faults.stream().max(Comparator.comparingDouble(Fault::deviceAmps));
+        });
+    }
+
+    private static Fault largest(ComponentId device, FaultFlows flows, BranchId branch) {
+        return new Fault(
+                device.value(),
+                flows.amps(),
+                flows.through(branch),
+                "A short circuit right behind " + device + " to the source's negative terminal, batteries full and warm,"
+                        + " every other source running, conductors at 20 °C: "
+                        + Formats.amps(flows.through(branch)));
+    }
+
+    /** Where a fault is reckoned at loads. */
+    List<FaultPlace> places() {
+        return Collections.unmodifiableList(places);
+    }
+}

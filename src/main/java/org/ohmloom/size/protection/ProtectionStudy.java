@@ -1,0 +1,114 @@
+package org.ohmloom.size.protection;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
+
+/** Studies every protective device of a harness, and every output that limits its own current. */
+public final class ProtectionStudy {
+    private final ProtectionInput input;
+    private final Relying relying;
+    private final FaultNetworks networks;
+    private final FaultStudy faults;
+    private final ConductorLimits limits;
+    private final SystemVolts volts;
+    private final SortedMap<WireId, List<ComponentId>> relyingWires = new TreeMap<>();
+    private final Map<WireId, Double> outputLimitAmps = new HashMap<>();
+
+    private ProtectionStudy(ProtectionInput input) {
+        this.input = input;
+        relying = new Relying(input.harness(), input.upstream());
+        networks = new FaultNetworks(input);
+        faults = new FaultStudy(input, relying, networks);
+        limits = new ConductorLimits(input);
+        volts = new SystemVolts(input);
+    }
+
+    /**
+     * Studies a harness.
+     *
+     * @throws java.util.concurrent.CancellationException when asked to stop
+     */
+    public static ProtectionResults of(ProtectionInput input) {
+        return new ProtectionStudy(input).results();
+    }
+
+    private ProtectionResults results() {
+        for (Wire wire : input.harness().wires().all()) {
+            Optional<Branch> branch = input.drawn().branch(wire.id());
+            List<ComponentId> devices =
+                    branch.map(each -> faults.devices(wire.id(), each)).orElse(List.of());
+            if (!devices.isEmpty()) {
+                relyingWires.put(wire.id(), List.copyOf(devices));
+            }
+        }
+        List<OutputProtection> outputs =
+                new OutputStudy(input, limits, networks, relying, faults.places()).study();
+        outputs.forEach(output -> output.conductors()
+                .forEach(each -> outputLimitAmps.merge(each.wire(), output.limit().limitAmps(), Math::min)));
+        StartStudy starts = new StartStudy(input, networks);
+        SortedMap<ComponentId, DeviceProtection> devices = new TreeMap<>();
+        for (Component component : input.harness().components().all()) {
+            if (component.device() instanceof ProtectiveDevice device) {
+                devices.put(
+                        component.id(),
+                        new DeviceStudy(input, relying, faults, starts, volts)
+                                .study(component, device, conductors(component.id())));
+            }
+        }
+        return new ProtectionResults(
+                devices, outputs, VoltageRating.of(input, volts), relyingWires, starts.untimed());
+    }
+
+    /** The conductors that rely on a device, the weakest first. */
+    private List<ConductorProtection> conductors(ComponentId device) {
+        List<ConductorProtection> conductors = new ArrayList<>();
+        relyingWires.forEach((wire, devices) -> {
+            if (devices.contains(device)) {
+                limits.of(input.harness().wires().get(wire))
+                        .filter(limit -> !limitedBefore(wire, devices))
+                        .ifPresent(limit -> conductors.add(conductor(wire, limit, devices)));
+            }
+        });
+        conductors.sort(ConductorProtection.WEAKEST_FIRST);
+        return conductors;
+    }
+
+    /** Whether an output before the wire limits its current to less than its devices carry for ever. */
+    private boolean limitedBefore(WireId wire, List<ComponentId> devices) {
+        Double limit = outputLimitAmps.get(wire);
+        return limit != null
+                && band(devices).map(band -> limit < band.foreverAmps()).orElse(true);
+    }
+
+    private ConductorProtection conductor(WireId wire, ConductorLimit limit, List<ComponentId> devices) {
+        WireFaults found = faults.of(wire);
+        return new ConductorProtection(
+                wire,
+                limit,
+                found,
+                band(devices).map(band -> BandAgainstConductor.of(
+                        band, limit, found.maximumAmps().orElse(Double.POSITIVE_INFINITY))));
+    }
+
+    /** The band of several devices together; empty when one of them has none. */
+    private Optional<TimeCurrentBand> band(List<ComponentId> devices) {
+        List<TimeCurrentBand> bands = devices.stream()
+                .flatMap(id -> relying.device(id).stream())
+                .flatMap(device -> TimeCurrentBand.of(input.tables(), device).stream())
+                .toList();
+        return bands.isEmpty() || bands.size() < devices.size()
+                ? Optional.empty()
+                : Optional.of(TimeCurrentBand.together(bands));
+    }
+}
