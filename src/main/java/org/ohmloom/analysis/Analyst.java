@@ -69,7 +69,8 @@ public final class Analyst {
                 protection.drawn(),
                 ReturnLoops.of(protection.drawn()),
                 protection.upstream(),
-                StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested));
+                StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested),
+                protection.study(input(bench, protection, sized.heated()), ratings, cancel));
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),

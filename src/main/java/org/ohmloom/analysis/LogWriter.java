@@ -36,6 +36,7 @@ final class LogWriter {
             log.add(1, choice.reason());
             log.add(2, choice.citation().text());
         }
+        ProtectionLog.write(evidence.protection(), log::add);
         return new CalculationLog(log.lines);
     }
 

@@ -1,10 +1,18 @@
 package org.ohmloom.analysis;
 
+import java.util.SortedMap;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.graph.Upstream;
+import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.WireId;
+import org.ohmloom.size.RelyingDevices;
+import org.ohmloom.size.SizingInput;
 import org.ohmloom.size.UpstreamDevices;
+import org.ohmloom.size.protection.ProtectionInput;
+import org.ohmloom.size.protection.ProtectionResults;
+import org.ohmloom.size.protection.ProtectionStudy;
 
 /**
  * The network as drawn, and what stands between its sources and conductors.
@@ -22,6 +30,21 @@ record Protection(Network drawn, Upstream upstream, Bench bench) {
         OperatingState nothingOn = OperatingState.of("as-drawn", "as drawn", OperatingState.EngineMode.OFF);
         Network drawn = NetworkBuilder.build(bench.harness(), nothingOn, wire -> ANY_OHMS, bench.fuseOhms());
         return new Protection(drawn, Upstream.of(drawn, bench.harness(), bench::length), bench);
+    }
+
+    /** What every protective device carries, protects and clears. */
+    ProtectionResults study(SizingInput input, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
+        return ProtectionStudy.of(new ProtectionInput(
+                bench.harness(),
+                bench.tables(),
+                bench.basis(),
+                bench.routes(),
+                drawn,
+                upstream,
+                input.solutions(),
+                ratings,
+                new RelyingDevices(input)::ofReturn,
+                cancel::isRequested));
     }
 
     /** The devices wires rely on. */

@@ -38,6 +38,7 @@ final class CheckText {
         }
         WiresText.print(analysis, out);
         WiresText.devices(analysis, out);
+        ProtectionText.print(analysis.evidence().protection(), out);
         DutyText.print(analysis, DutySweep.of(analysis, Cancel.NEVER), out);
         FindingsText.details(analysis, out);
     }

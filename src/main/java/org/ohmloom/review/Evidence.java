@@ -17,6 +17,7 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
+import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.DesignBasis;
@@ -38,6 +39,7 @@ import org.ohmloom.tables.WireTables;
  * @param loops           independent cycles of the return network
  * @param upstream        what stands between sources and conductors
  * @param startUps        how loads and control units start in every state, over time
+ * @param protection      what every protective device carries, protects and clears
  */
 public record Evidence(
         Harness harness,
@@ -52,7 +54,8 @@ public record Evidence(
         Network drawn,
         List<ReturnLoop> loops,
         Upstream upstream,
-        StartUps startUps) {
+        StartUps startUps,
+        ProtectionResults protection) {
 
     public Evidence {
         loops = List.copyOf(loops);

@@ -37,7 +37,7 @@ public record BandAgainstConductor(
         }
 
         /** Time the device takes over the time the conductor stands. */
-        private double useRatio() {
+        double useRatio() {
             return damageSeconds.isEmpty() ? 0 : openSeconds / damageSeconds.getAsDouble();
         }
     }
@@ -48,9 +48,11 @@ public record BandAgainstConductor(
      * @param band        the band of the device
      * @param limit       the conductor
      * @param largestAmps the largest current that can flow, A; positive infinity when it is not known
+     * @param extraAmps   what sources that limit themselves feed into the conductor past the device, A, 0 or more
      */
-    public static BandAgainstConductor of(TimeCurrentBand band, ConductorLimit limit, double largestAmps) {
-        double forever = Math.min(band.foreverAmps(), largestAmps);
+    public static BandAgainstConductor of(
+            TimeCurrentBand band, ConductorLimit limit, double largestAmps, double extraAmps) {
+        double forever = Math.min(band.foreverAmps() + extraAmps, largestAmps);
         double steady = limit.heating().steadyCelsius(forever);
         Optional<Stretch> weakest = Optional.empty();
         for (int k = 0; k < band.steps().size(); k++) {
@@ -59,7 +61,7 @@ public record BandAgainstConductor(
                 continue;
             }
             double next = k + 1 < band.steps().size() ? band.steps().get(k + 1).amps() : step.amps();
-            double amps = Math.min(next, largestAmps);
+            double amps = Math.min(next + extraAmps, largestAmps);
             double seconds = band.opensWithinSeconds(step.amps()).orElseThrow();
             Stretch stretch = new Stretch(amps, seconds, limit.damageSeconds(amps), limit.celsiusAfter(amps, seconds));
             if (weakest.isEmpty() || stretch.useRatio() > weakest.get().useRatio()) {
@@ -72,6 +74,14 @@ public record BandAgainstConductor(
                 steady <= limit.continuousCelsius() * (1 + SAME) + SAME,
                 weakest,
                 weakest.map(Stretch::inTime).orElse(true));
+    }
+
+    /** Whether this leaves the conductor worse off than another does. */
+    boolean isWorseThan(BandAgainstConductor other) {
+        if (isProtected() != other.isProtected()) {
+            return !isProtected();
+        }
+        return steadyCelsius > other.steadyCelsius;
     }
 
     /** Whether the conductor is protected. */

@@ -96,7 +96,10 @@ final class DeviceChecks {
                     Aspect.PROTECTS, "no conductor of a known ampacity relies on it", "the harness"));
         } else if (weakest.get().isProtected().isEmpty()) {
             checks.add(Check.notJudged(
-                    Aspect.PROTECTS, NO_TIMES + device.series() + "; its rating alone is judged", bandSource()));
+                    Aspect.PROTECTS,
+                    (found.band().isEmpty() ? NO_TIMES + device.series() : "a device beside it has no published times")
+                            + "; the ratings alone are judged",
+                    bandSource()));
         } else {
             checks.add(Check.judged(
                     Aspect.PROTECTS,
@@ -121,9 +124,14 @@ final class DeviceChecks {
         String opens = found.openSeconds().isPresent()
                 ? "it opens within " + Formats.seconds(found.openSeconds().getAsDouble())
                 : "it may never open below " + Formats.amps(band.foreverAmps());
+        boolean stands = fault.limited()
+                && found.conductors().stream().allMatch(each -> each.isProtected().orElse(false));
+        if (stands) {
+            opens = opens + "; its source limits itself, and what it gives the conductors stand for good";
+        }
         checks.add(Check.judged(
                 Aspect.CLEARS_SMALLEST,
-                found.openSeconds().orElse(Double.POSITIVE_INFINITY) <= found.askedSeconds() * (1 + SAME),
+                stands || found.openSeconds().orElse(Double.POSITIVE_INFINITY) <= found.askedSeconds() * (1 + SAME),
                 fault.sentence() + ", " + Formats.percent(fault.deviceAmps() / found.ratingAmps()) + " of its rating: "
                         + opens + "; asked " + Formats.seconds(found.askedSeconds()),
                 band.stepAt(fault.deviceAmps()).orElse(band.firstOpening()).citation().text()));

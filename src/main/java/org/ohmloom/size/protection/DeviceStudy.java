@@ -141,12 +141,12 @@ final class DeviceStudy {
         return pulses;
     }
 
-    /** Against the last device before it on the way from each source. */
+    /** Against the last device before it on the way from each battery, from other sources where there is no battery. */
     private List<Selectivity> selectivity(
             ComponentId id, ProtectiveDevice device, Optional<TimeCurrentBand> band, Optional<Fault> maximum) {
         Map<ComponentId, Selectivity> found = new LinkedHashMap<>();
         input.drawn().branch(new BranchId(id.value())).ifPresent(branch -> {
-            for (FeedSource source : input.upstream().sources()) {
+            for (FeedSource source : relying.sources(branch.to())) {
                 List.of(branch.to(), branch.from()).stream()
                         .flatMap(point -> input.upstream().way(source, point).stream())
                         .filter(way -> way.branches().contains(branch.id()))
@@ -169,16 +169,13 @@ final class DeviceStudy {
     }
 
     private Optional<ComponentId> before(FeedWay way, BranchId own) {
-        ComponentId last = null;
-        for (BranchId branch : way.branches()) {
-            if (branch.equals(own)) {
-                break;
-            }
-            ComponentId id = new ComponentId(branch.value());
-            if (relying.device(id).isPresent()) {
-                last = id;
-            }
-        }
-        return Optional.ofNullable(last);
+        return way.branches().stream()
+                .takeWhile(branch -> !branch.equals(own))
+                .flatMap(branch -> input.drawn().branch(branch).stream())
+                .flatMap(branch -> branch.element().stream())
+                .filter(ComponentId.class::isInstance)
+                .map(ComponentId.class::cast)
+                .filter(each -> relying.device(each).isPresent())
+                .reduce((earlier, later) -> later);
     }
 }

@@ -6,6 +6,7 @@ package org.ohmloom.size.protection;
  * @param at         where, for people: a load or a point
  * @param amps       current through the fault, A
  * @param deviceAmps current through the device it is reckoned for, A
+ * @param limited    whether its source limits its own current, as a converter does
  * @param sentence   how it was worked out
  */
-public record Fault(String at, double amps, double deviceAmps, String sentence) {}
+public record Fault(String at, double amps, double deviceAmps, boolean limited, String sentence) {}

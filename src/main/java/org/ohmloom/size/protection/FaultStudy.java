@@ -1,6 +1,7 @@
 package org.ohmloom.size.protection;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -40,6 +41,7 @@ final class FaultStudy {
     private final Map<ComponentId, Double> minimumRatios = new HashMap<>();
     private final Map<BranchId, Set<PointId>> returnsOf = new HashMap<>();
     private final List<FaultPlace> places;
+    private final List<PointId> bodies;
 
     FaultStudy(ProtectionInput input, Relying relying, FaultNetworks networks) {
         this.input = input;
@@ -47,6 +49,10 @@ final class FaultStudy {
         this.relying = relying;
         this.networks = networks;
         this.places = FaultPlace.of(input.drawn(), upstream);
+        this.bodies = input.harness().bodies().ids().stream()
+                .flatMap(id -> input.drawn().index().at(id.value()).stream())
+                .distinct()
+                .toList();
         places.forEach(this::atLoad);
         for (Wire wire : input.harness().wires().all()) {
             network().branch(wire.id()).ifPresent(branch -> alongWire(wire.id(), branch));
@@ -109,6 +115,7 @@ final class FaultStudy {
                                 label,
                                 flows.amps(),
                                 amps,
+                                !relying.isBattery(source),
                                 "A short circuit at " + label + " draws " + Formats.amps(flows.amps()) + " from "
                                         + networks.hotWords(source.component()) + ", with conductors at their limit, all"
                                         + " contacts and the return: " + Formats.amps(amps) + " through " + device));
@@ -148,33 +155,63 @@ final class FaultStudy {
         }
         PointId near = near(branch);
         PointId far = near.equals(branch.from()) ? branch.to() : branch.from();
-        negative(near)
-                .flatMap(negative -> networks.cool().flows(near, negative, FaultNetwork.FAULT_OHMS, all(), true))
+        strongest(near)
                 .ifPresent(flows -> wires.put(wire, of(wire).withMaximum(flows.amps())));
         if (of(wire).minimumAmps().isEmpty()) {
             for (FeedSource source : relying.sources(far)) {
-                returnsOf.getOrDefault(branch.id(), negative(near).map(Set::of).orElse(Set.of())).stream()
-                        .limit(MOST_RETURNS)
-                        .forEach(to -> networks.hot()
+                returnsNear(branch, near).stream()
+                        .flatMap(to -> networks.hot()
                                 .flows(far, to, FaultNetwork.FAULT_OHMS, List.of(source), false)
-                                .ifPresent(flows -> least("the end of " + wire, flows, devices, source)));
+                                .stream())
+                        .max(Comparator.comparingDouble(FaultFlows::amps))
+                        .ifPresent(flows -> least("the end of " + wire, flows, devices, source));
             }
         }
     }
 
+    /**
+     * Where a fault at a wire without a load of its own returns: the chassis, else where the loads behind it return, else the
+     * source's negative terminal.
+     */
+    private Collection<PointId> returnsNear(Branch branch, PointId near) {
+        if (!bodies.isEmpty()) {
+            return bodies;
+        }
+        Set<PointId> returns = returnsOf.getOrDefault(branch.id(), Set.of());
+        return returns.isEmpty()
+                ? negative(near).map(Set::of).orElse(Set.of())
+                : returns.stream().limit(MOST_RETURNS).toList();
+    }
+
+    /** The strongest fault between a live point and the chassis, or the source's negative terminal without chassis. */
+    private Optional<FaultFlows> strongest(PointId at) {
+        Collection<PointId> to =
+                bodies.isEmpty() ? negative(at).map(List::of).orElse(List.of()) : bodies;
+        return to.stream()
+                .flatMap(point -> networks.cool().flows(at, point, FaultNetwork.FAULT_OHMS, all(), true).stream())
+                .max(Comparator.comparingDouble(FaultFlows::amps));
+    }
+
     /** The end of a wire that current comes in by. */
     private PointId near(Branch branch) {
-        for (FeedSource source : all()) {
-            Optional<FeedWay> way = upstream.way(source, branch.to());
-            if (way.isPresent() && way.get().branches().contains(branch.id())) {
-                return branch.from();
-            }
-            Optional<FeedWay> back = upstream.way(source, branch.from());
-            if (back.isPresent() && back.get().branches().contains(branch.id())) {
-                return branch.to();
-            }
+        return all().stream()
+                .flatMap(source -> entry(source, branch).stream())
+                .findFirst()
+                .orElse(branch.from());
+    }
+
+    /** The end of a wire by which current from one source comes in; empty when it does not pass the wire. */
+    Optional<PointId> entry(FeedSource source, Branch branch) {
+        if (passes(source, branch.to(), branch.id())) {
+            return Optional.of(branch.from());
         }
-        return branch.from();
+        return passes(source, branch.from(), branch.id()) ? Optional.of(branch.to()) : Optional.empty();
+    }
+
+    private boolean passes(FeedSource source, PointId point, BranchId branch) {
+        return upstream.way(source, point)
+                .filter(way -> way.branches().contains(branch))
+                .isPresent();
     }
 
     /** The negative terminal of the first source that feeds a point. */
@@ -190,27 +227,22 @@ final class FaultStudy {
         return network().branch(new BranchId(device.value())).flatMap(branch -> {
             List<Fault> faults = new ArrayList<>();
             for (PointId behind : List.of(branch.to(), branch.from())) {
-                boolean passes = all().stream()
-                        .anyMatch(source -> upstream.way(source, behind)
-                                .filter(way -> way.branches().contains(branch.id()))
-                                .isPresent());
-                if (passes) {
-                    negative(behind)
-                            .flatMap(negative -> networks.cool()
-                                    .flows(behind, negative, FaultNetwork.FAULT_OHMS, all(), true))
-                            .ifPresent(flows -> faults.add(largest(device, flows, branch.id())));
+                if (all().stream().anyMatch(source -> passes(source, behind, branch.id()))) {
+                    strongest(behind).ifPresent(flows -> faults.add(largest(device, flows, branch.id())));
                 }
             }
             return faults.stream().max(Comparator.comparingDouble(Fault::deviceAmps));
         });
     }
 
-    private static Fault largest(ComponentId device, FaultFlows flows, BranchId branch) {
+    private Fault largest(ComponentId device, FaultFlows flows, BranchId branch) {
         return new Fault(
                 device.value(),
                 flows.amps(),
                 flows.through(branch),
-                "A short circuit right behind " + device + " to the source's negative terminal, batteries full and warm,"
+                false,
+                "A short circuit right behind " + device + " to " + (bodies.isEmpty() ? "the source's negative terminal" : "chassis")
+                        + ", batteries full and warm,"
                         + " every other source running, conductors at 20 °C: "
                         + Formats.amps(flows.through(branch)));
     }

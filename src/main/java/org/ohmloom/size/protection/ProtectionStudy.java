@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
@@ -93,12 +94,31 @@ public final class ProtectionStudy {
 
     private ConductorProtection conductor(WireId wire, ConductorLimit limit, List<ComponentId> devices) {
         WireFaults found = faults.of(wire);
-        return new ConductorProtection(
-                wire,
-                limit,
-                found,
-                band(devices).map(band -> BandAgainstConductor.of(
-                        band, limit, found.maximumAmps().orElse(Double.POSITIVE_INFINITY))));
+        double largest = found.maximumAmps().orElse(Double.POSITIVE_INFINITY);
+        List<FeedingDevices> feeding = input.drawn()
+                .branch(wire)
+                .filter(branch -> !input.upstream().isReturn(wire))
+                .map(branch -> FeedingDevices.of(input, relying, faults, branch))
+                .filter(ends -> !ends.isEmpty())
+                .orElse(List.of(new FeedingDevices(new TreeSet<>(devices), 0)));
+        return new ConductorProtection(wire, limit, found, against(limit, largest, feeding));
+    }
+
+    /** The worst of the ends current comes in by; empty when a device of one has no published times. */
+    private Optional<BandAgainstConductor> against(ConductorLimit limit, double largest, List<FeedingDevices> feeding) {
+        Optional<BandAgainstConductor> worst = Optional.empty();
+        for (FeedingDevices end : feeding) {
+            Optional<TimeCurrentBand> band = band(List.copyOf(end.devices()));
+            if (band.isEmpty() && !end.devices().isEmpty()) {
+                return Optional.empty();
+            }
+            Optional<BandAgainstConductor> found =
+                    band.map(each -> BandAgainstConductor.of(each, limit, largest, end.extraAmps()));
+            if (found.isPresent() && (worst.isEmpty() || found.get().isWorseThan(worst.get()))) {
+                worst = found;
+            }
+        }
+        return worst;
     }
 
     /** The band of several devices together; empty when one of them has none. */

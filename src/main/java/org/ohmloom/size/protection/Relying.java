@@ -46,7 +46,8 @@ final class Relying {
         return Collections.unmodifiableSortedSet(devices);
     }
 
-    private SortedSet<ComponentId> effective(Guard guard) {
+    /** The devices of one source that a place relies on. */
+    SortedSet<ComponentId> effective(Guard guard) {
         Comparator<ComponentId> byRating = Comparator.comparingDouble(this::ratingAmps);
         Optional<ComponentId> inSeries = guard.inSeries().stream().min(byRating);
         Optional<ComponentId> largest = guard.nearest().stream().max(byRating);
@@ -62,7 +63,8 @@ final class Relying {
         return batteries.isEmpty() ? all : batteries;
     }
 
-    private boolean isBattery(FeedSource source) {
+    /** Whether a source is a battery, which limits nothing. */
+    boolean isBattery(FeedSource source) {
         return harness.components().get(source.component()).device() instanceof Battery;
     }
 

@@ -12,9 +12,11 @@ import org.ohmloom.units.Formats;
  * The start of one load as its protective device sees it: a peak that decays exponentially to the running current,
  * I(t) = Ir + (Ip - Ir) exp(-t/T).
  *
- * <p>It may open the device when it stays above a row of the band for longer than the row's shortest time. It ages the
- * device when its I2t, reckoned for the time it is above the rating, is a large share of what melts the device; how many
- * starts that allows is read from the shares for repeated pulses, never between two of them.
+ * <p>It may open the device when it stays above a row of the band for longer than the row's shortest time. A short one ages
+ * the device when its I2t, reckoned for the time it is above the rating, is a large share of what melts the device; how many
+ * starts that allows is read from the shares for repeated pulses, never between two of them. Beyond {@link
+ * #LONGEST_PULSE_SECONDS} the device loses heat while it starts, so the I2t that melts it says nothing and the shortest times
+ * of the band alone decide.
  *
  * @param load          the load that starts
  * @param peakAmps      current through the device at the first moment, A
@@ -23,7 +25,8 @@ import org.ohmloom.units.Formats;
  * @param pulseAmpSquaredSeconds I2t of the start above the rating, A2s
  * @param meltingAmpSquaredSeconds I2t that melts the device, A2s; 0 when no table tells
  * @param mayOpen       whether the band leaves it open that one start opens the device
- * @param startsCount   starts it stands by the shares for repeated pulses; 0 when fewer than the table lists
+ * @param startsCount   starts it stands by the shares for repeated pulses; 0 when fewer than the table lists, {@link
+ *                      #UNLIMITED} for a long one
  * @param sentence      the calculation
  * @param source        rows it rests on
  */
@@ -41,6 +44,12 @@ public record StartPulse(
 
     /** Fewer starts than this in a life are too few. Common practice, no source. */
     public static final int FEWEST_STARTS = 10_000;
+
+    /** Stands for no limit on the starts. */
+    public static final int UNLIMITED = Integer.MAX_VALUE;
+
+    /** The longest pulse for which the melting I2t holds, s. Common practice, no source. */
+    public static final double LONGEST_PULSE_SECONDS = 0.1;
 
     private static final String PULSE = "pulse-";
     private static final double PERCENT = 100;
@@ -87,29 +96,38 @@ public record StartPulse(
                                 * step.minimumSeconds().getAsDouble())
                         .orElse(0.0));
         double pulse = pulse(rating.carriesAmps(), peakAmps, runningAmps, decaySeconds);
-        int starts = starts(tables, pulse, melting);
-        boolean melts = pulse > melting;
+        double above = secondsAbove(rating.carriesAmps(), peakAmps, runningAmps, decaySeconds);
+        boolean brief = above <= LONGEST_PULSE_SECONDS;
+        int starts = brief ? starts(tables, pulse, melting) : UNLIMITED;
+        boolean melts = brief && pulse > melting;
         String opens = opening.map(step -> "; above " + Formats.amps(step.amps() * ratio) + " for "
                         + Formats.seconds(secondsAbove(step.amps() * ratio, peakAmps, runningAmps, decaySeconds))
                         + ", where it holds for " + Formats.seconds(step.minimumSeconds().getAsDouble())
                         + " only: it may open")
                 .orElse("");
+        String ages = brief
+                ? "; I2t above the rating " + Formats.number(pulse) + " A2s, "
+                        + Formats.percent(melting > 0 ? pulse / melting : 0) + " of the " + Formats.number(melting)
+                        + " A2s that melt it" + (listed.isEmpty() ? " (from its fastest row)" : "") + ": "
+                        + (starts > 0 ? starts + " starts" : "fewer starts than any table lists")
+                : "; above its rating for "
+                        + (Double.isInfinite(above) ? "good" : Formats.seconds(above))
+                        + ", so its shortest times decide"
+                        + (opening.isEmpty() ? ", and it holds" : "");
         String sentence = load + " starts with " + Formats.amps(peakAmps) + " and decays to " + Formats.amps(runningAmps)
-                + " in " + Formats.seconds(decaySeconds) + opens + "; I2t above the rating "
-                + Formats.number(pulse) + " A2s, " + Formats.percent(melting > 0 ? pulse / melting : 0) + " of the "
-                + Formats.number(melting) + " A2s that melt it"
-                + (listed.isEmpty() ? " (from its fastest row)" : "") + ": "
-                + (starts > 0 ? starts + " starts" : "fewer starts than any table lists");
+                + " with a time constant of " + Formats.seconds(decaySeconds) + opens + ages;
         List<String> sources = new ArrayList<>();
         listed.ifPresent(value -> sources.add(value.citation().text()));
         opening.or(() -> last).ifPresent(step -> sources.add(step.citation().text()));
-        sources.add("repeated pulses: fuse application guides");
+        if (brief) {
+            sources.add("repeated pulses: fuse application guides");
+        }
         return new StartPulse(
                 load,
                 peakAmps,
                 runningAmps,
                 decaySeconds,
-                pulse,
+                Double.isFinite(pulse) ? pulse : 0,
                 melting,
                 opening.isPresent() || melts,
                 starts,

@@ -95,7 +95,7 @@ class ConductorLimitTest {
         // it carries 13.5 A for ever, the wire 17.5 A; the worst stretch ends at 20 A just below the 200 % row: 50 s
         TimeCurrentBand band =
                 TimeCurrentBand.of(TABLES, "ISO 8820-3 type C", 10).orElseThrow();
-        BandAgainstConductor found = BandAgainstConductor.of(band, oneSquareMillimetre(), 400);
+        BandAgainstConductor found = BandAgainstConductor.of(band, oneSquareMillimetre(), 400, 0);
         assertEquals(13.5, found.foreverAmps(), 1e-9);
         assertEquals(30 + 40 * 13.5 * 13.5 / (17.5 * 17.5), found.steadyCelsius(), 2);
         assertTrue(found.isProtected());
@@ -106,7 +106,7 @@ class ConductorLimitTest {
         // 1.35 x 15 = 20.25 A for ever, the wire may carry 17.5 A
         TimeCurrentBand band =
                 TimeCurrentBand.of(TABLES, "ISO 8820-3 type C", 15).orElseThrow();
-        BandAgainstConductor found = BandAgainstConductor.of(band, oneSquareMillimetre(), 400);
+        BandAgainstConductor found = BandAgainstConductor.of(band, oneSquareMillimetre(), 400, 0);
         assertFalse(found.settles());
         assertFalse(found.isProtected());
     }
@@ -115,7 +115,7 @@ class ConductorLimitTest {
     void aFaultTooSmallForTheFuseIsWhatItCarriesForEver() {
         TimeCurrentBand band =
                 TimeCurrentBand.of(TABLES, "ISO 8820-3 type C", 30).orElseThrow();
-        BandAgainstConductor found = BandAgainstConductor.of(band, oneSquareMillimetre(), 17);
+        BandAgainstConductor found = BandAgainstConductor.of(band, oneSquareMillimetre(), 17, 0);
         assertEquals(17, found.foreverAmps());
         assertTrue(found.isProtected(), "no more than 17 A can flow");
     }
