@@ -38,7 +38,8 @@ final class ProtectionText {
         results.devices().values().forEach(device -> row(device, table));
         if (!table.isEmpty()) {
             out.println();
-            out.println("PROTECTION (times from published bands, never between two rows; faults solved in the network)");
+            out.println(
+                    "PROTECTION (times from published bands, never between two rows; faults solved in the network)");
             table.print(out);
             results.devices().values().forEach(device -> device.checks().stream()
                     .filter(check -> check.verdict() == Check.Verdict.NOT_MET)
@@ -128,22 +129,24 @@ final class ProtectionText {
         item.put("breakingAmps", device.breakingAmps());
         item.array("conductors", array -> device.conductors()
                 .forEach(each -> array.object(entry -> conductor(each, entry))));
-        item.array("starts", array -> device.starts().forEach(start -> array.object(entry -> {
-            entry.put("load", start.load());
-            entry.put("peakAmps", start.peakAmps());
-            entry.put("runningAmps", start.runningAmps());
-            entry.put("decaySeconds", start.decaySeconds());
-            entry.put("pulseAmpSquaredSeconds", start.pulseAmpSquaredSeconds());
-            entry.put("meltingAmpSquaredSeconds", start.meltingAmpSquaredSeconds());
-            entry.put("mayOpen", start.mayOpen());
-            entry.put("starts", start.startsCount());
-        })));
-        item.array("checks", array -> device.checks().forEach(check -> array.object(entry -> {
-            entry.put("aspect", check.aspect().words());
-            entry.put("verdict", check.verdict().name());
-            entry.put("sentence", check.sentence());
-            entry.put("source", check.source());
-        })));
+        item.array("starts", array -> device.starts()
+                .forEach(start -> array.object(entry -> {
+                    entry.put("load", start.load());
+                    entry.put("peakAmps", start.peakAmps());
+                    entry.put("runningAmps", start.runningAmps());
+                    entry.put("decaySeconds", start.decaySeconds());
+                    entry.put("pulseAmpSquaredSeconds", start.pulseAmpSquaredSeconds());
+                    entry.put("meltingAmpSquaredSeconds", start.meltingAmpSquaredSeconds());
+                    entry.put("mayOpen", start.mayOpen());
+                    entry.put("starts", start.startsCount());
+                })));
+        item.array("checks", array -> device.checks()
+                .forEach(check -> array.object(entry -> {
+                    entry.put("aspect", check.aspect().words());
+                    entry.put("verdict", check.verdict().name());
+                    entry.put("sentence", check.sentence());
+                    entry.put("source", check.source());
+                })));
     }
 
     private static void conductor(ConductorProtection each, JsonObjectWriter entry) {
@@ -156,10 +159,9 @@ final class ProtectionText {
         entry.put("overloadCelsius", each.limit().shortTime().overload().value());
         entry.put(
                 "foreverCelsius",
-                each.against()
-                        .map(found -> finite(found.steadyCelsius()))
-                        .orElse(OptionalDouble.empty()));
-        entry.put("protected", each.isProtected().map(safe -> safe ? "yes" : "no").orElse("not judged"));
+                each.against().map(found -> finite(found.steadyCelsius())).orElse(OptionalDouble.empty()));
+        entry.put(
+                "protected", each.isProtected().map(safe -> safe ? "yes" : "no").orElse("not judged"));
     }
 
     private static OptionalDouble finite(double value) {
@@ -170,7 +172,8 @@ final class ProtectionText {
         item.put("device", output.output());
         item.put("kind", "electronic limit");
         item.put("ratingAmps", output.limit().limitAmps());
-        item.put("conductor", output.conductors().stream().findFirst().map(each -> each.wire().value()));
+        item.put("conductor", output.conductors().stream().findFirst().map(each -> each.wire()
+                .value()));
         item.put("minimumFaultAmps", output.cappedAmps());
         item.put("maximumFaultAmps", output.limit().limitAmps());
         item.put("openSeconds", output.limit().tripSeconds());

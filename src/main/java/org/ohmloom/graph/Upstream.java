@@ -123,8 +123,8 @@ public final class Upstream {
         SortedSet<BranchId> behind = new TreeSet<>();
         List<FeedSearch> without = sources.stream()
                 .filter(searches::containsKey)
-                .map(source -> new FeedSearch(
-                        passages, lengths, branch -> !branch.id().equals(device), source.positive()))
+                .map(source ->
+                        new FeedSearch(passages, lengths, branch -> !branch.id().equals(device), source.positive()))
                 .toList();
         for (Branch branch : network.branches().values()) {
             boolean fed = searches.values().stream().anyMatch(search -> touches(search, branch));

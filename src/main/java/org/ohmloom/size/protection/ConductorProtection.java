@@ -18,9 +18,8 @@ public record ConductorProtection(
         WireId wire, ConductorLimit limit, WireFaults faults, Optional<BandAgainstConductor> against) {
 
     /** The weakest conductor first: the one that gets hottest at what may flow for ever. */
-    public static final Comparator<ConductorProtection> WEAKEST_FIRST = Comparator.comparingDouble(
-                    ConductorProtection::marginKelvin)
-            .thenComparing(ConductorProtection::wire);
+    public static final Comparator<ConductorProtection> WEAKEST_FIRST =
+            Comparator.comparingDouble(ConductorProtection::marginKelvin).thenComparing(ConductorProtection::wire);
 
     /** Reserve at what may flow for ever, K; where nothing is published its ampacity orders. */
     private double marginKelvin() {

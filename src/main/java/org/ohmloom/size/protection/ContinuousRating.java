@@ -29,8 +29,7 @@ public record ContinuousRating(
     /** The rating of a device of a type in some air, deg C. */
     public static ContinuousRating of(WireTables tables, String type, double ratingAmps, double ambientCelsius) {
         CitedValue continuous = tables.fuseDerating(CONTINUOUS_LOAD).value();
-        Optional<CitedValue> ambient =
-                tables.fuseSeries(type).flatMap(series -> series.ambientShare(ambientCelsius));
+        Optional<CitedValue> ambient = tables.fuseSeries(type).flatMap(series -> series.ambientShare(ambientCelsius));
         double ratio = ambient.map(CitedValue::value).orElse(1.0);
         return new ContinuousRating(
                 ratingAmps,
@@ -44,7 +43,8 @@ public record ContinuousRating(
 
     /** The calculation: "10 A x 0.9 at 75 °C x 0.8 continuous = 7.2 A". */
     public String words() {
-        return Formats.amps(ratingAmps) + " x " + Formats.number(ambientRatio) + " at " + Formats.celsius(ambientCelsius)
+        return Formats.amps(ratingAmps) + " x " + Formats.number(ambientRatio) + " at "
+                + Formats.celsius(ambientCelsius)
                 + " x " + Formats.number(carriesAmps > 0 ? continuousAmps / carriesAmps : 0) + " continuous = "
                 + Formats.amps(continuousAmps);
     }

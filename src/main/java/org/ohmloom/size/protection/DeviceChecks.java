@@ -53,16 +53,15 @@ final class DeviceChecks {
     }
 
     private String bandSource() {
-        return found.band()
-                .map(band -> band.firstOpening().citation().text())
-                .orElse(NO_TIMES + device.series());
+        return found.band().map(band -> band.firstOpening().citation().text()).orElse(NO_TIMES + device.series());
     }
 
     private void carries() {
         checks.add(Check.judged(
                 Aspect.CARRIES,
                 found.loadAmps() <= found.rating().continuousAmps() * (1 + SAME),
-                "carries " + Formats.amps(found.loadAmps()) + "; may carry " + found.rating().words(),
+                "carries " + Formats.amps(found.loadAmps()) + "; may carry "
+                        + found.rating().words(),
                 found.rating().source()));
     }
 
@@ -92,8 +91,8 @@ final class DeviceChecks {
                 .findFirst()
                 .or(found::weakest);
         if (weakest.isEmpty()) {
-            checks.add(Check.notJudged(
-                    Aspect.PROTECTS, "no conductor of a known ampacity relies on it", "the harness"));
+            checks.add(
+                    Check.notJudged(Aspect.PROTECTS, "no conductor of a known ampacity relies on it", "the harness"));
         } else if (weakest.get().isProtected().isEmpty()) {
             checks.add(Check.notJudged(
                     Aspect.PROTECTS,
@@ -125,7 +124,8 @@ final class DeviceChecks {
                 ? "it opens within " + Formats.seconds(found.openSeconds().getAsDouble())
                 : "it may never open below " + Formats.amps(band.foreverAmps());
         boolean stands = fault.limited()
-                && found.conductors().stream().allMatch(each -> each.isProtected().orElse(false));
+                && found.conductors().stream()
+                        .allMatch(each -> each.isProtected().orElse(false));
         if (stands) {
             opens = opens + "; its source limits itself, and what it gives the conductors stand for good";
         }
@@ -134,7 +134,10 @@ final class DeviceChecks {
                 stands || found.openSeconds().orElse(Double.POSITIVE_INFINITY) <= found.askedSeconds() * (1 + SAME),
                 fault.sentence() + ", " + Formats.percent(fault.deviceAmps() / found.ratingAmps()) + " of its rating: "
                         + opens + "; asked " + Formats.seconds(found.askedSeconds()),
-                band.stepAt(fault.deviceAmps()).orElse(band.firstOpening()).citation().text()));
+                band.stepAt(fault.deviceAmps())
+                        .orElse(band.firstOpening())
+                        .citation()
+                        .text()));
     }
 
     private void largest(String source) {

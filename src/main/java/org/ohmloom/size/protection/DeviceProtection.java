@@ -67,6 +67,8 @@ public record DeviceProtection(
 
     /** Whether a point was judged and not met. */
     public boolean fails(Check.Aspect aspect) {
-        return check(aspect).filter(found -> found.verdict() == Check.Verdict.NOT_MET).isPresent();
+        return check(aspect)
+                .filter(found -> found.verdict() == Check.Verdict.NOT_MET)
+                .isPresent();
     }
 }

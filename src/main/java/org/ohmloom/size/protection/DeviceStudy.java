@@ -26,8 +26,7 @@ final class DeviceStudy {
     private final StartStudy starts;
     private final SystemVolts volts;
 
-    DeviceStudy(
-            ProtectionInput input, Relying relying, FaultStudy faults, StartStudy starts, SystemVolts volts) {
+    DeviceStudy(ProtectionInput input, Relying relying, FaultStudy faults, StartStudy starts, SystemVolts volts) {
         this.input = input;
         this.relying = relying;
         this.faults = faults;
@@ -59,9 +58,7 @@ final class DeviceStudy {
                 : Optional.empty();
         OptionalDouble breaking = device.breakingAmps().isPresent()
                 ? device.breakingAmps()
-                : listedBreaking
-                        .map(value -> OptionalDouble.of(value.value()))
-                        .orElse(OptionalDouble.empty());
+                : listedBreaking.map(value -> OptionalDouble.of(value.value())).orElse(OptionalDouble.empty());
         DeviceProtection found = new DeviceProtection(
                 id,
                 device.series(),

@@ -60,8 +60,7 @@ final class FaultNetwork {
      * @param network the whole harness with its conductors at the temperature of the condition
      * @param laws    what sources give
      */
-    FaultNetwork(
-            Harness harness, Network network, Upstream upstream, FaultSources laws, BooleanSupplier cancelled) {
+    FaultNetwork(Harness harness, Network network, Upstream upstream, FaultSources laws, BooleanSupplier cancelled) {
         this.harness = harness;
         this.network = network;
         this.upstream = upstream;
@@ -78,8 +77,7 @@ final class FaultNetwork {
      * @param sources sources whose way to the fault is closed
      * @param others  whether alternators and supplies run; batteries always do
      */
-    Optional<FaultFlows> flows(
-            PointId at, PointId to, double ohms, Collection<FeedSource> sources, boolean others) {
+    Optional<FaultFlows> flows(PointId at, PointId to, double ohms, Collection<FeedSource> sources, boolean others) {
         if (at.equals(to)) {
             return Optional.empty();
         }
@@ -107,7 +105,9 @@ final class FaultNetwork {
                 converters.add(source.component());
             }
         }
-        return datum.isEmpty() ? Optional.empty() : solve(at, to, ohms, closed, converters, running, others, datum.get());
+        return datum.isEmpty()
+                ? Optional.empty()
+                : solve(at, to, ohms, closed, converters, running, others, datum.get());
     }
 
     private Optional<FaultFlows> solve(
@@ -123,8 +123,9 @@ final class FaultNetwork {
         for (Branch branch : network.branches().values()) {
             Law law = law(branch, closed, converters, running, others);
             if (!(law instanceof Law.Open)) {
-                kept.put(branch.id(), new Branch(
-                        branch.id(), branch.kind(), branch.from(), branch.to(), branch.element(), law));
+                kept.put(
+                        branch.id(),
+                        new Branch(branch.id(), branch.kind(), branch.from(), branch.to(), branch.element(), law));
             }
         }
         kept.put(FAULT, new Branch(FAULT, BranchKind.JOINT, at, to, Optional.empty(), new Law.Resistance(ohms)));
@@ -189,8 +190,7 @@ final class FaultNetwork {
             count.merge(branch.from(), 1, Integer::sum);
             count.merge(branch.to(), 1, Integer::sum);
         }
-        Network whole = new Network(
-                new StateId("fault"), new TreeSet<>(count.keySet()), kept, Optional.empty());
+        Network whole = new Network(new StateId("fault"), new TreeSet<>(count.keySet()), kept, Optional.empty());
         Adjacency at = Adjacency.of(whole);
         Deque<PointId> ends = new ArrayDeque<>();
         count.forEach((point, branches) -> {

@@ -65,7 +65,11 @@ final class FaultSources {
     String words(String id, Device device) {
         if (device instanceof Battery battery) {
             return String.format(
-                    Locale.ROOT, "%s as %s behind %s", id, Formats.volts(emfVolts(battery)), Formats.ohms(ohms(battery)));
+                    Locale.ROOT,
+                    "%s as %s behind %s",
+                    id,
+                    Formats.volts(emfVolts(battery)),
+                    Formats.ohms(ohms(battery)));
         }
         if (law(device) instanceof Law.VoltageSource source) {
             return id + " up to " + Formats.amps(source.maximumAmps());

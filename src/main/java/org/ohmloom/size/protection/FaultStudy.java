@@ -81,11 +81,13 @@ final class FaultStudy {
     private void atLoad(FaultPlace place) {
         SortedSet<ComponentId> devices = relying.on(place.at());
         for (FeedSource source : relying.sources(place.at())) {
-            List<BranchId> way = upstream.way(source, place.at()).map(FeedWay::branches).orElse(List.of());
+            List<BranchId> way =
+                    upstream.way(source, place.at()).map(FeedWay::branches).orElse(List.of());
             way.forEach(branch -> returnsOf
                     .computeIfAbsent(branch, id -> new LinkedHashSet<>())
                     .add(place.to()));
-            networks.hot().flows(place.at(), place.to(), FaultNetwork.FAULT_OHMS, List.of(source), false)
+            networks.hot()
+                    .flows(place.at(), place.to(), FaultNetwork.FAULT_OHMS, List.of(source), false)
                     .ifPresent(flows -> least(place.label(), flows, devices, source));
         }
         networks.cool()
@@ -117,7 +119,8 @@ final class FaultStudy {
                                 amps,
                                 !relying.isBattery(source),
                                 "A short circuit at " + label + " draws " + Formats.amps(flows.amps()) + " from "
-                                        + networks.hotWords(source.component()) + ", with conductors at their limit, all"
+                                        + networks.hotWords(source.component())
+                                        + ", with conductors at their limit, all"
                                         + " contacts and the return: " + Formats.amps(amps) + " through " + device));
             }
         }
@@ -125,7 +128,8 @@ final class FaultStudy {
     }
 
     private void carry(FaultFlows flows, SortedSet<ComponentId> devices, boolean minimum) {
-        flows.through().forEach((branch, amps) -> network().branch(branch)
+        flows.through().forEach((branch, amps) -> network()
+                .branch(branch)
                 .filter(each -> each.kind() == BranchKind.WIRE)
                 .ifPresent(each -> {
                     WireId wire = new WireId(branch.value());
@@ -143,9 +147,7 @@ final class FaultStudy {
 
     /** The devices a wire relies on: for a feed those before it, for a return the one that limits it. */
     List<ComponentId> devices(WireId wire, Branch branch) {
-        return upstream.isReturn(wire)
-                ? input.returnDevices().apply(wire)
-                : List.copyOf(relying.on(branch.from()));
+        return upstream.isReturn(wire) ? input.returnDevices().apply(wire) : List.copyOf(relying.on(branch.from()));
     }
 
     private void alongWire(WireId wire, Branch branch) {
@@ -155,14 +157,12 @@ final class FaultStudy {
         }
         PointId near = near(branch);
         PointId far = near.equals(branch.from()) ? branch.to() : branch.from();
-        strongest(near)
-                .ifPresent(flows -> wires.put(wire, of(wire).withMaximum(flows.amps())));
+        strongest(near).ifPresent(flows -> wires.put(wire, of(wire).withMaximum(flows.amps())));
         if (of(wire).minimumAmps().isEmpty()) {
             for (FeedSource source : relying.sources(far)) {
                 returnsNear(branch, near).stream()
-                        .flatMap(to -> networks.hot()
-                                .flows(far, to, FaultNetwork.FAULT_OHMS, List.of(source), false)
-                                .stream())
+                        .flatMap(to ->
+                                networks.hot().flows(far, to, FaultNetwork.FAULT_OHMS, List.of(source), false).stream())
                         .max(Comparator.comparingDouble(FaultFlows::amps))
                         .ifPresent(flows -> least("the end of " + wire, flows, devices, source));
             }
@@ -185,8 +185,7 @@ final class FaultStudy {
 
     /** The strongest fault between a live point and the chassis, or the source's negative terminal without chassis. */
     private Optional<FaultFlows> strongest(PointId at) {
-        Collection<PointId> to =
-                bodies.isEmpty() ? negative(at).map(List::of).orElse(List.of()) : bodies;
+        Collection<PointId> to = bodies.isEmpty() ? negative(at).map(List::of).orElse(List.of()) : bodies;
         return to.stream()
                 .flatMap(point -> networks.cool().flows(at, point, FaultNetwork.FAULT_OHMS, all(), true).stream())
                 .max(Comparator.comparingDouble(FaultFlows::amps));
@@ -241,7 +240,8 @@ final class FaultStudy {
                 flows.amps(),
                 flows.through(branch),
                 false,
-                "A short circuit right behind " + device + " to " + (bodies.isEmpty() ? "the source's negative terminal" : "chassis")
+                "A short circuit right behind " + device + " to "
+                        + (bodies.isEmpty() ? "the source's negative terminal" : "chassis")
                         + ", batteries full and warm,"
                         + " every other source running, conductors at 20 °C: "
                         + Formats.amps(flows.through(branch)));

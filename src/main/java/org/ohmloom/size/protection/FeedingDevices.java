@@ -38,9 +38,8 @@ record FeedingDevices(SortedSet<ComponentId> devices, double extraAmps) {
             }
         }
         for (Guard guard : guards) {
-            Optional<PointId> end = relying.isBattery(guard.source())
-                    ? Optional.empty()
-                    : faults.entry(guard.source(), branch);
+            Optional<PointId> end =
+                    relying.isBattery(guard.source()) ? Optional.empty() : faults.entry(guard.source(), branch);
             if (end.isPresent()) {
                 SortedSet<ComponentId> own = devices.computeIfAbsent(end.get(), point -> new TreeSet<>());
                 if (relying.effective(guard).stream().noneMatch(own::contains)) {

@@ -84,11 +84,13 @@ final class OutputStudy {
                 limits.of(input.harness().wires().get(new WireId(id.value())))
                         .ifPresent(conductor -> conductors.add(judge(conductor, limit, heating)));
             } else if (each.kind() == BranchKind.FUSE || each.kind() == BranchKind.BREAKER) {
-                each.element().map(ComponentId.class::cast).filter(device -> isBlind(device, limit)).ifPresent(blind::add);
+                each.element()
+                        .map(ComponentId.class::cast)
+                        .filter(device -> isBlind(device, limit))
+                        .ifPresent(blind::add);
             }
         }
-        conductors.sort(Comparator.comparingDouble(
-                each -> each.limit().continuousCelsius() - each.hottestCelsius()));
+        conductors.sort(Comparator.comparingDouble(each -> each.limit().continuousCelsius() - each.hottestCelsius()));
         OptionalDouble fault = faultAmps(branch, behind);
         return new OutputProtection(
                 (ComponentId) branch.element().orElseThrow(),
@@ -125,8 +127,10 @@ final class OutputStudy {
                     limit.tripSeconds().getAsDouble());
         }
         boolean stands = base <= conductor.continuousCelsius() * (1 + 1e-9)
-                && hottest <= Math.max(
-                        conductor.continuousCelsius(), conductor.shortTime().overload().value());
+                && hottest
+                        <= Math.max(
+                                conductor.continuousCelsius(),
+                                conductor.shortTime().overload().value());
         return new OutputProtection.Conductor(conductor.wire(), conductor, hottest, stands);
     }
 
@@ -137,8 +141,7 @@ final class OutputStudy {
                 .map(band -> {
                     OptionalDouble opens = band.opensWithinSeconds(limit.limitAmps());
                     return opens.isEmpty()
-                            || opens.getAsDouble()
-                                    > limit.tripSeconds().orElse(FaultNetworks.askedSeconds(input));
+                            || opens.getAsDouble() > limit.tripSeconds().orElse(FaultNetworks.askedSeconds(input));
                 })
                 .orElse(false);
     }
@@ -149,11 +152,14 @@ final class OutputStudy {
                 .filter(place -> behind.stream()
                         .flatMap(id -> input.drawn().branch(id).stream())
                         .anyMatch(branch -> branch.kind().part() == BranchKind.Part.LOAD
-                                && (branch.from().equals(place.at()) || branch.to().equals(place.at()))))
-                .flatMap(place -> relying.sources(place.at()).stream()
-                        .flatMap(source -> networks.hot()
-                                .flows(place.at(), place.to(), FaultNetwork.FAULT_OHMS, List.of(source), false)
-                                .stream()))
+                                && (branch.from().equals(place.at())
+                                        || branch.to().equals(place.at()))))
+                .flatMap(
+                        place -> relying.sources(place.at()).stream()
+                                .flatMap(source -> networks
+                                        .hot()
+                                        .flows(place.at(), place.to(), FaultNetwork.FAULT_OHMS, List.of(source), false)
+                                        .stream()))
                 .mapToDouble(flows -> flows.through(output.id()))
                 .filter(amps -> amps > 0)
                 .min();
@@ -171,8 +177,6 @@ final class OutputStudy {
                 + (fault.isPresent()
                         ? "; without it a short circuit behind it would draw " + Formats.amps(fault.getAsDouble())
                         : "")
-                + (heating > 0
-                        ? "; a lasting fault heats like " + Formats.amps(heating)
-                        : "");
+                + (heating > 0 ? "; a lasting fault heats like " + Formats.amps(heating) : "");
     }
 }

@@ -56,22 +56,31 @@ public record ProtectionCurves(
 
     static ProtectionCurves of(DeviceProtection device, Optional<ConductorProtection> conductor) {
         List<BandStep> steps = device.band().map(TimeCurrentBand::steps).orElse(List.of());
-        OptionalDouble smallest = conductor.map(each -> each.faults().minimumAmps()).filter(OptionalDouble::isPresent)
+        OptionalDouble smallest = conductor
+                .map(each -> each.faults().minimumAmps())
+                .filter(OptionalDouble::isPresent)
                 .orElseGet(() -> amps(device.minimumFault()));
-        OptionalDouble largest = conductor.map(each -> each.faults().maximumAmps()).filter(OptionalDouble::isPresent)
+        OptionalDouble largest = conductor
+                .map(each -> each.faults().maximumAmps())
+                .filter(OptionalDouble::isPresent)
                 .orElseGet(() -> amps(device.maximumFault()));
-        double top = Math.max(
-                largest.orElse(0),
-                device.ratingAmps() * LEAST_SPAN_RATIO);
-        List<List<CurvePoint>> starts = device.starts().stream().map(ProtectionCurves::start).toList();
+        double top = Math.max(largest.orElse(0), device.ratingAmps() * LEAST_SPAN_RATIO);
+        List<List<CurvePoint>> starts =
+                device.starts().stream().map(ProtectionCurves::start).toList();
         return new ProtectionCurves(
                 device.device(),
                 conductor.map(ConductorProtection::wire),
                 points(steps, true),
                 points(steps, false),
                 device.band().map(band -> OptionalDouble.of(band.foreverAmps())).orElse(OptionalDouble.empty()),
-                conductor.map(each -> each.limit().curve(
-                                Math.min(device.ratingAmps(), Math.max(each.limit().ampacityAmps(), 0.1)), top, COUNT))
+                conductor
+                        .map(each -> each.limit()
+                                .curve(
+                                        Math.min(
+                                                device.ratingAmps(),
+                                                Math.max(each.limit().ampacityAmps(), 0.1)),
+                                        top,
+                                        COUNT))
                         .orElse(List.of()),
                 conductor.map(each -> melting(each.limit(), top)).orElse(List.of()),
                 starts,
@@ -99,8 +108,7 @@ public record ProtectionCurves(
     private static List<CurvePoint> melting(ConductorLimit limit, double top) {
         List<CurvePoint> points = new ArrayList<>();
         for (double amps : new double[] {top / LEAST_SPAN_RATIO, top}) {
-            double seconds =
-                    Onderdonk.meltingSeconds(limit.copper(), limit.areaMm2(), amps, limit.runningCelsius());
+            double seconds = Onderdonk.meltingSeconds(limit.copper(), limit.areaMm2(), amps, limit.runningCelsius());
             points.add(new CurvePoint(amps, seconds));
         }
         return points;

@@ -53,10 +53,10 @@ public final class ProtectionStudy {
                 relyingWires.put(wire.id(), List.copyOf(devices));
             }
         }
-        List<OutputProtection> outputs =
-                new OutputStudy(input, limits, networks, relying, faults.places()).study();
+        List<OutputProtection> outputs = new OutputStudy(input, limits, networks, relying, faults.places()).study();
         outputs.forEach(output -> output.conductors()
-                .forEach(each -> outputLimitAmps.merge(each.wire(), output.limit().limitAmps(), Math::min)));
+                .forEach(each ->
+                        outputLimitAmps.merge(each.wire(), output.limit().limitAmps(), Math::min)));
         StartStudy starts = new StartStudy(input, networks);
         SortedMap<ComponentId, DeviceProtection> devices = new TreeMap<>();
         for (Component component : input.harness().components().all()) {
@@ -67,8 +67,7 @@ public final class ProtectionStudy {
                                 .study(component, device, conductors(component.id())));
             }
         }
-        return new ProtectionResults(
-                devices, outputs, VoltageRating.of(input, volts), relyingWires, starts.untimed());
+        return new ProtectionResults(devices, outputs, VoltageRating.of(input, volts), relyingWires, starts.untimed());
     }
 
     /** The conductors that rely on a device, the weakest first. */

@@ -58,7 +58,8 @@ final class Relying {
 
     /** The sources that can feed a point: its batteries, or all when there is no battery among them. */
     List<FeedSource> sources(PointId point) {
-        List<FeedSource> all = upstream.guards(point).stream().map(Guard::source).toList();
+        List<FeedSource> all =
+                upstream.guards(point).stream().map(Guard::source).toList();
         List<FeedSource> batteries = all.stream().filter(this::isBattery).toList();
         return batteries.isEmpty() ? all : batteries;
     }

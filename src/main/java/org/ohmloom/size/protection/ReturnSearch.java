@@ -27,8 +27,8 @@ final class ReturnSearch {
 
     ReturnSearch(Network network, PointId negative) {
         this.negative = negative;
-        Adjacency passages = Adjacency.of(
-                network, branch -> branch.kind().isPassage() && branch.kind() != BranchKind.DIODE);
+        Adjacency passages =
+                Adjacency.of(network, branch -> branch.kind().isPassage() && branch.kind() != BranchKind.DIODE);
         Set<PointId> done = new HashSet<>();
         Deque<PointId> open = new ArrayDeque<>(List.of(negative));
         while (!open.isEmpty()) {

@@ -44,7 +44,9 @@ public record Selectivity(
                         : "the bands overlap from the start";
         String sentence = upstream + " (" + Formats.amps(upstreamAmps) + ") is " + Formats.number(ratio)
                 + " times its rating; " + bands
-                + (byBands ? "" : byRatio ? "; beyond, 1 to 2 counts as selective (common practice)" : "; less than 1 to 2");
+                + (byBands
+                        ? ""
+                        : byRatio ? "; beyond, 1 to 2 counts as selective (common practice)" : "; less than 1 to 2");
         return new Selectivity(upstream, ratio, shown, byBands || byRatio, sentence);
     }
 

@@ -91,10 +91,9 @@ public record StartPulse(
         Optional<BandStep> last = band.steps().stream()
                 .filter(step -> step.minimumSeconds().isPresent())
                 .reduce((slower, faster) -> faster);
-        double melting = listed.map(CitedValue::value)
-                .orElseGet(() -> last.map(step -> step.amps() * step.amps()
-                                * step.minimumSeconds().getAsDouble())
-                        .orElse(0.0));
+        double melting = listed.map(CitedValue::value).orElseGet(() -> last.map(step ->
+                        step.amps() * step.amps() * step.minimumSeconds().getAsDouble())
+                .orElse(0.0));
         double pulse = pulse(rating.carriesAmps(), peakAmps, runningAmps, decaySeconds);
         double above = secondsAbove(rating.carriesAmps(), peakAmps, runningAmps, decaySeconds);
         boolean brief = above <= LONGEST_PULSE_SECONDS;
@@ -102,7 +101,8 @@ public record StartPulse(
         boolean melts = brief && pulse > melting;
         String opens = opening.map(step -> "; above " + Formats.amps(step.amps() * ratio) + " for "
                         + Formats.seconds(secondsAbove(step.amps() * ratio, peakAmps, runningAmps, decaySeconds))
-                        + ", where it holds for " + Formats.seconds(step.minimumSeconds().getAsDouble())
+                        + ", where it holds for "
+                        + Formats.seconds(step.minimumSeconds().getAsDouble())
                         + " only: it may open")
                 .orElse("");
         String ages = brief
@@ -114,8 +114,9 @@ public record StartPulse(
                         + (Double.isInfinite(above) ? "good" : Formats.seconds(above))
                         + ", so its shortest times decide"
                         + (opening.isEmpty() ? ", and it holds" : "");
-        String sentence = load + " starts with " + Formats.amps(peakAmps) + " and decays to " + Formats.amps(runningAmps)
-                + " with a time constant of " + Formats.seconds(decaySeconds) + opens + ages;
+        String sentence =
+                load + " starts with " + Formats.amps(peakAmps) + " and decays to " + Formats.amps(runningAmps)
+                        + " with a time constant of " + Formats.seconds(decaySeconds) + opens + ages;
         List<String> sources = new ArrayList<>();
         listed.ifPresent(value -> sources.add(value.citation().text()));
         opening.or(() -> last).ifPresent(step -> sources.add(step.citation().text()));

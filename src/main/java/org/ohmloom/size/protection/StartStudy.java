@@ -47,8 +47,7 @@ final class StartStudy {
         }
     }
 
-    private void add(
-            ProtectionInput input, FaultNetworks networks, ComponentId id, Load load, Branch branch) {
+    private void add(ProtectionInput input, FaultNetworks networks, ComponentId id, Load load, Branch branch) {
         Optional<Double> ohms = ohms(load);
         if (ohms.isEmpty()) {
             return;
@@ -96,7 +95,9 @@ final class StartStudy {
 
     /** The starts through a device. */
     List<Start> through(ComponentId device) {
-        return starts.stream().filter(start -> start.deviceAmps().containsKey(device)).toList();
+        return starts.stream()
+                .filter(start -> start.deviceAmps().containsKey(device))
+                .toList();
     }
 
     /** Motors whose start current is entered but not how long it lasts. */

@@ -56,6 +56,9 @@ final class SystemVolts {
     }
 
     private double coldRise(AlternatorModel model) {
-        return Math.max(0, model.setPointVoltsPerKelvin().orElse(0) * (coldCelsius - model.setPointCelsius().orElse(USUAL_SET_POINT_CELSIUS)));
+        return Math.max(
+                0,
+                model.setPointVoltsPerKelvin().orElse(0)
+                        * (coldCelsius - model.setPointCelsius().orElse(USUAL_SET_POINT_CELSIUS)));
     }
 }

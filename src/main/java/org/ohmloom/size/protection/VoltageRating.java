@@ -40,19 +40,18 @@ public record VoltageRating(String element, String part, double ratedVolts, doub
         Harness harness = input.harness();
         List<VoltageRating> ratings = new ArrayList<>();
         for (Component component : harness.components().all()) {
-            rated(input.tables(), component.device())
-                    .ifPresent(rated -> component.terminals().stream()
-                            .flatMap(terminal -> input.drawn().index().terminal(component.id(), terminal).stream())
-                            .map(volts::at)
-                            .filter(OptionalDouble::isPresent)
-                            .mapToDouble(OptionalDouble::getAsDouble)
-                            .max()
-                            .ifPresent(system -> ratings.add(new VoltageRating(
-                                    component.id().value(),
-                                    rated.what + " " + component.id(),
-                                    rated.volts,
-                                    system,
-                                    rated.source))));
+            rated(input.tables(), component.device()).ifPresent(rated -> component.terminals().stream()
+                    .flatMap(terminal -> input.drawn().index().terminal(component.id(), terminal).stream())
+                    .map(volts::at)
+                    .filter(OptionalDouble::isPresent)
+                    .mapToDouble(OptionalDouble::getAsDouble)
+                    .max()
+                    .ifPresent(system -> ratings.add(new VoltageRating(
+                            component.id().value(),
+                            rated.what + " " + component.id(),
+                            rated.volts,
+                            system,
+                            rated.source))));
         }
         for (Connector connector : harness.connectors().all()) {
             contacts(input, volts, connector).ifPresent(ratings::add);
@@ -64,7 +63,9 @@ public record VoltageRating(String element, String part, double ratedVolts, doub
 
     /** The rated voltage of a protective device, V: its own, else its type's. */
     static OptionalDouble ofDevice(WireTables tables, ProtectiveDevice device) {
-        return rated(tables, device).map(rated -> OptionalDouble.of(rated.volts)).orElse(OptionalDouble.empty());
+        return rated(tables, device)
+                .map(rated -> OptionalDouble.of(rated.volts))
+                .orElse(OptionalDouble.empty());
     }
 
     private static final String ENTERED = "voltage rating as entered in this harness";

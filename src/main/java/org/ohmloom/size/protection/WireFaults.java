@@ -14,7 +14,9 @@ public record WireFaults(OptionalDouble minimumAmps, OptionalDouble maximumAmps)
     public static final WireFaults NONE = new WireFaults(OptionalDouble.empty(), OptionalDouble.empty());
 
     WireFaults withMinimum(double amps) {
-        return amps > 0 ? new WireFaults(OptionalDouble.of(Math.min(amps, minimumAmps.orElse(amps))), maximumAmps) : this;
+        return amps > 0
+                ? new WireFaults(OptionalDouble.of(Math.min(amps, minimumAmps.orElse(amps))), maximumAmps)
+                : this;
     }
 
     WireFaults withMaximum(double amps) {
