@@ -78,6 +78,12 @@ final class Allowed {
         limits.add(new Limit(counts.clone(), most));
     }
 
+    /** Whether a limit leaves any combination at all beside the rules there are. */
+    boolean accepts(int[] counts, int most) {
+        Optional<Fixing> always = settle(Fixing.NONE);
+        return always.isEmpty() || new Limit(counts, most).used(always.get().on()) <= most;
+    }
+
     /** Lets all of some blocks run, or none. */
     void together(long blocks) {
         together.add(blocks);

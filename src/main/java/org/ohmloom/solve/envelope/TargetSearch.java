@@ -1,0 +1,118 @@
+package org.ohmloom.solve.envelope;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+
+/**
+ * Searches the largest value of one current or voltage over all models of a situation: each way round and each mode of the
+ * sources, in a fixed order.
+ */
+final class TargetSearch {
+    /** Most steps of one search when every current is constant. */
+    static final int LINEAR_STEPS = 20_000;
+
+    /** Most steps of one search otherwise. */
+    static final int BOUNDED_STEPS = 200;
+
+    private final Blocks blocks;
+    private final Relaxation relaxation;
+    private final List<Model> models = new ArrayList<>();
+    private final boolean isLinear;
+    private final BooleanSupplier cancelled;
+
+    /** A model with what it needs to be searched. */
+    record Model(LinearModel linear, List<Functional> conditions, Box box) {}
+
+    /**
+     * The result of a search.
+     *
+     * @param best   combinations that were best in some model, the best of all first
+     * @param value  value of the best, A or V; minus infinity without one
+     * @param bound  no combination has more, A or V
+     * @param steps  steps it took
+     */
+    static final class Result {
+        private final Set<Long> best = new LinkedHashSet<>();
+        private double value = Double.NEGATIVE_INFINITY;
+        private double bound = Double.NEGATIVE_INFINITY;
+        private int steps;
+
+        /** Combinations that were the best when they were found, the last one the best of all. */
+        Set<Long> best() {
+            return best;
+        }
+
+        /** Value of the best, A or V; minus infinity without one. */
+        double value() {
+            return value;
+        }
+
+        /** No combination has more, A or V. */
+        double bound() {
+            return Math.max(value, bound);
+        }
+
+        int steps() {
+            return steps;
+        }
+    }
+
+    TargetSearch(Blocks blocks, List<Model> models, BooleanSupplier cancelled) {
+        this.blocks = blocks;
+        this.relaxation = new Relaxation(blocks.allowed());
+        this.models.addAll(models);
+        this.isLinear = isLinear(blocks);
+        this.cancelled = cancelled;
+    }
+
+    /** Whether every current is constant. */
+    static boolean isLinear(Blocks blocks) {
+        return blocks.takers().stream()
+                .allMatch(taker -> taker.current().kind() == TakenCurrent.Kind.CONSTANT);
+    }
+
+    /** The largest size, either way round. */
+    Result largestSize(Function<LinearModel, Optional<Functional>> target) {
+        Result result = new Result();
+        for (Model model : models) {
+            target.apply(model.linear).ifPresent(functional -> {
+                search(model, functional, 0, result);
+                search(model, functional.negated(), 0, result);
+            });
+        }
+        return result;
+    }
+
+    /** The largest value while some blocks run. */
+    Result largest(Function<LinearModel, Optional<Functional>> target, long required) {
+        Result result = new Result();
+        for (Model model : models) {
+            target.apply(model.linear).ifPresent(functional -> search(model, functional, required, result));
+        }
+        return result;
+    }
+
+    private void search(Model model, Functional target, long required, Result result) {
+        ModelObjective objective = new ModelObjective(target, model.conditions, model.box, blocks, isLinear);
+        Maximum.Found found = Maximum.of(
+                blocks.allowed(),
+                relaxation,
+                objective,
+                required,
+                result.value,
+                isLinear ? LINEAR_STEPS : BOUNDED_STEPS,
+                cancelled);
+        result.steps += found.steps();
+        result.bound = Math.max(result.bound, found.bound());
+        if (found.on().isPresent()) {
+            result.value = found.value();
+            result.best.remove(found.on().get());
+            result.best.add(found.on().get());
+        }
+    }
+}
