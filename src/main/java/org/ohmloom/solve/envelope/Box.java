@@ -25,21 +25,29 @@ final class Box {
     private static final double SETTLED_RATIO = 1e-13;
 
     private final LinearModel model;
+    private final LinearModel lowest;
     private final int[] blockOf;
     private final double[] low;
     private final double[] high;
 
-    private Box(LinearModel model, int[] blockOf, double[] low, double[] high) {
+    private Box(LinearModel model, LinearModel lowest, int[] blockOf, double[] low, double[] high) {
         this.model = model;
+        this.lowest = lowest;
         this.blockOf = blockOf;
         this.low = low;
         this.high = high;
     }
 
-    /** The limits that hold for every combination; empty where held powers could ask too much. */
-    static Optional<Box> of(LinearModel model, int[] blockOf) {
+    /**
+     * The limits that hold for every combination; empty where held powers could ask too much.
+     *
+     * @param model   the model
+     * @param lowest  a model with voltages that are never higher, for the lower limits of voltages
+     * @param blockOf block of each taker
+     */
+    static Optional<Box> of(LinearModel model, LinearModel lowest, int[] blockOf) {
         int count = blockOf.length;
-        Box box = new Box(model, blockOf, new double[count], new double[count]);
+        Box box = new Box(model, lowest, blockOf, new double[count], new double[count]);
         for (int taker = 0; taker < count; taker++) {
             TakenCurrent current = model.takers().get(taker).current();
             double openVolts = model.openVolts()[taker];
@@ -82,8 +90,9 @@ final class Box {
 
     /** The highest or lowest voltage of a taker while it runs, V. */
     private double volts(int taker, Fixing at, boolean highest) {
-        double volts = model.openVolts()[taker];
-        double[] ohms = model.transferOhms()[taker];
+        LinearModel by = highest ? model : lowest;
+        double volts = by.openVolts()[taker];
+        double[] ohms = by.transferOhms()[taker];
         for (int other = 0; other < ohms.length; other++) {
             boolean own = blockOf[other] == blockOf[taker];
             if (ohms[other] == 0 || !own && at.isOff(blockOf[other])) {
@@ -106,7 +115,7 @@ final class Box {
     }
 
     private Box tightened(Fixing at, int rounds) {
-        Box box = new Box(model, blockOf, low.clone(), high.clone());
+        Box box = new Box(model, lowest, blockOf, low.clone(), high.clone());
         for (int round = 0; round < rounds; round++) {
             if (!box.tighten(at)) {
                 break;
@@ -136,10 +145,10 @@ final class Box {
         return moved;
     }
 
-    /** The currents of one combination, A: where the limits meet. */
+    /** The currents of one combination, A: where the limits by the model's own voltages meet. */
     double[] amps(long on) {
         Fixing decided = new Fixing(on, ~on);
-        Box box = tightened(decided, MOST_SETTLINGS);
+        Box box = new Box(model, model, blockOf, low, high).tightened(decided, MOST_SETTLINGS);
         double[] amps = new double[low.length];
         Arrays.setAll(
                 amps, taker -> decided.isOn(blockOf[taker]) ? (box.low[taker] + box.high[taker]) / 2 : 0);

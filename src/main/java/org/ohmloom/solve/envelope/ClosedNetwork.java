@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
+import org.ohmloom.graph.Sensing;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
@@ -127,9 +129,34 @@ record ClosedNetwork(
                 .orElse(OUTPUT_OHMS);
     }
 
-    /** The link of a source on its line. */
-    static LinearNetwork.Link line(Branch source) {
+    /** The link of a source on its line, giving or being charged. */
+    static LinearNetwork.Link line(Branch source, boolean charged) {
         Law.VoltageSource law = (Law.VoltageSource) source.law();
-        return new LinearNetwork.Link(source.from(), source.to(), Math.max(law.ohms(), IDEAL_OHMS), law.emfVolts());
+        double ohms = charged ? law.chargeOhms() : law.ohms();
+        return new LinearNetwork.Link(source.from(), source.to(), Math.max(ohms, IDEAL_OHMS), law.emfVolts());
+    }
+
+    /** The takers among some that a source or conductor joins at both ends here. */
+    List<Taker> fed(List<Taker> takers, BooleanSupplier cancelled) {
+        List<LinearNetwork.Link> all = new ArrayList<>(links.values());
+        sources.forEach(source -> all.add(line(source, false)));
+        LinearNetwork whole = LinearNetwork.of(network.points(), all, cancelled);
+        return takers.stream()
+                .filter(taker -> whole.together(taker.from(), taker.to()))
+                .toList();
+    }
+
+    /** The sense point of a source, if it regulates there. */
+    Optional<Sensing> sensing(Branch source) {
+        return network.sensings().stream()
+                .filter(each -> each.source().equals(source.id()))
+                .findFirst();
+    }
+
+    /** The sources that regulate at a sense point. */
+    Set<BranchId> sensed() {
+        Set<BranchId> sensed = new HashSet<>();
+        sources.forEach(source -> sensing(source).ifPresent(each -> sensed.add(source.id())));
+        return sensed;
     }
 }

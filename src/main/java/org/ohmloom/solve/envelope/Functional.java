@@ -4,10 +4,17 @@ package org.ohmloom.solve.envelope;
 final class Functional {
     private final double constant;
     private final double[] perAmp;
+    private final double perSensedAmp;
 
     Functional(double constant, double[] perAmp) {
+        this(constant, perAmp, 0);
+    }
+
+    /** A sum in which a source with a sense point has its part already; {@code perSensedAmp} is what its ampere adds. */
+    Functional(double constant, double[] perAmp, double perSensedAmp) {
         this.constant = constant;
         this.perAmp = perAmp;
+        this.perSensedAmp = perSensedAmp;
     }
 
     double constant() {
@@ -17,6 +24,11 @@ final class Functional {
     /** What one ampere of a taker adds. */
     double perAmp(int taker) {
         return perAmp[taker];
+    }
+
+    /** What one ampere of a source with a sense point adds; its part is in the other numbers already. */
+    double perSensedAmp() {
+        return perSensedAmp;
     }
 
     int takers() {
@@ -33,7 +45,7 @@ final class Functional {
         for (int taker = 0; taker < difference.length; taker++) {
             difference[taker] = perAmp[taker] - other.perAmp[taker];
         }
-        return new Functional(constant - other.constant, difference);
+        return new Functional(constant - other.constant, difference, perSensedAmp - other.perSensedAmp);
     }
 
     /** A number plus so many times a functional. */
@@ -42,7 +54,7 @@ final class Functional {
         for (int taker = 0; taker < scaled.length; taker++) {
             scaled[taker] = times * of.perAmp[taker];
         }
-        return new Functional(constant + times * of.constant, scaled);
+        return new Functional(constant + times * of.constant, scaled, times * of.perSensedAmp);
     }
 
     /** Each number made positive and each taker's multiplied by a share of its own. */
@@ -51,7 +63,7 @@ final class Functional {
         for (int taker = 0; taker < scaled.length; taker++) {
             scaled[taker] = Math.abs(perAmp[taker]) * ratios[taker];
         }
-        return new Functional(Math.abs(constant), scaled);
+        return new Functional(Math.abs(constant), scaled, perSensedAmp);
     }
 
     /** Its value for currents in A. */

@@ -1,14 +1,16 @@
 package org.ohmloom.solve.envelope;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
 
 /**
- * Which of its pieces each source stands at: its straight line of voltage over current, its most current, or its least.
+ * Which of its pieces each source stands at: its straight line of voltage over current, another line while it is charged,
+ * its most current, or its least; a source with a sense point holds the voltage there instead of its line.
  *
  * @param pieces piece of each source, in the order of the sources
  */
@@ -19,6 +21,8 @@ record SourceMode(List<Piece> pieces) {
     /** A piece of the characteristic of a source. */
     enum Piece {
         LINE,
+        CHARGED,
+        SENSED,
         MOST,
         LEAST
     }
@@ -27,12 +31,12 @@ record SourceMode(List<Piece> pieces) {
         pieces = List.copyOf(pieces);
     }
 
-    /** Every mode of some sources, all on their lines first; empty when there are more than {@link #MOST}. */
-    static Optional<List<SourceMode>> of(List<Branch> sources) {
+    /** Every mode of some sources, first all on their lines or holding their sense points; empty when there are more than {@link #MOST}. */
+    static Optional<List<SourceMode>> of(List<Branch> sources, Set<BranchId> sensed) {
         List<List<Piece>> modes = new ArrayList<>(List.of(List.of()));
         for (Branch source : sources) {
             List<List<Piece>> longer = new ArrayList<>();
-            for (Piece piece : piecesOf((Law.VoltageSource) source.law())) {
+            for (Piece piece : piecesOf((Law.VoltageSource) source.law(), sensed.contains(source.id()))) {
                 for (List<Piece> mode : modes) {
                     List<Piece> next = new ArrayList<>(mode);
                     next.add(piece);
@@ -47,8 +51,11 @@ record SourceMode(List<Piece> pieces) {
         return Optional.of(modes.stream().map(SourceMode::new).toList());
     }
 
-    private static List<Piece> piecesOf(Law.VoltageSource source) {
-        List<Piece> pieces = new ArrayList<>(List.of(Piece.LINE));
+    private static List<Piece> piecesOf(Law.VoltageSource source, boolean sensed) {
+        List<Piece> pieces = new ArrayList<>(List.of(sensed ? Piece.SENSED : Piece.LINE));
+        if (hasChargeLine(source)) {
+            pieces.add(Piece.CHARGED);
+        }
         if (Double.isFinite(source.maximumAmps())) {
             pieces.add(Piece.MOST);
         }
@@ -58,8 +65,15 @@ record SourceMode(List<Piece> pieces) {
         return pieces;
     }
 
-    /** All sources on their lines. */
-    static SourceMode lines(int sources) {
-        return new SourceMode(Collections.nCopies(sources, Piece.LINE));
+    /** Whether a source takes current through another resistance than it gives it through. */
+    static boolean hasChargeLine(Law.VoltageSource source) {
+        return source.minimumAmps() < 0 && source.chargeOhms() != source.ohms();
+    }
+
+    /** This mode with a source at its least current instead of holding its sense point. */
+    SourceMode idle() {
+        return new SourceMode(pieces.stream()
+                .map(piece -> piece == Piece.SENSED ? Piece.LEAST : piece)
+                .toList());
     }
 }

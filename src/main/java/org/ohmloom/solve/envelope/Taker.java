@@ -14,9 +14,10 @@ import org.ohmloom.model.ComponentId;
  * @param needs    what must be so that current reaches it
  * @param current  what it takes, in the on-state
  * @param isExact  whether that law is its own; otherwise the current is the largest a named state shows
+ * @param isPulsed whether it is switched at a duty
  * @param rmsRatio its RMS current is at most this share of the on-state current, 0 to 1
  */
-record Taker(Branch branch, Needs needs, TakenCurrent current, boolean isExact, double rmsRatio) {
+record Taker(Branch branch, Needs needs, TakenCurrent current, boolean isExact, boolean isPulsed, double rmsRatio) {
     BranchId id() {
         return branch.id();
     }

@@ -129,6 +129,7 @@ record Takers(List<Taker> all, Settings settings, SortedSet<ComponentId> never) 
                 needs,
                 law.orElseGet(() -> asSeen(harness, component, most)),
                 law.isPresent() || most.branch.law() instanceof Law.CurrentOf,
+                dutyFraction < 1,
                 held ? 1 : Math.sqrt(dutyFraction));
     }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import java.util.function.Function;
 
 /**
  * Searches the largest value of one current or voltage over all models of a situation: each way round and each mode of the
@@ -28,14 +27,7 @@ final class TargetSearch {
     /** A model with what it needs to be searched. */
     record Model(LinearModel linear, List<Functional> conditions, Box box) {}
 
-    /**
-     * The result of a search.
-     *
-     * @param best   combinations that were best in some model, the best of all first
-     * @param value  value of the best, A or V; minus infinity without one
-     * @param bound  no combination has more, A or V
-     * @param steps  steps it took
-     */
+    /** The result of a search. */
     static final class Result {
         private final Set<Long> best = new LinkedHashSet<>();
         private double value = Double.NEGATIVE_INFINITY;
@@ -76,23 +68,25 @@ final class TargetSearch {
                 .allMatch(taker -> taker.current().kind() == TakenCurrent.Kind.CONSTANT);
     }
 
-    /** The largest size, either way round. */
-    Result largestSize(Function<LinearModel, Optional<Functional>> target) {
+    /** The largest size, either way round, of a sum given for each model. */
+    Result largestSize(List<Optional<Functional>> sums) {
         Result result = new Result();
-        for (Model model : models) {
-            target.apply(model.linear).ifPresent(functional -> {
-                search(model, functional, 0, result);
-                search(model, functional.negated(), 0, result);
-            });
+        for (int number = 0; number < models.size(); number++) {
+            if (sums.get(number).isPresent()) {
+                search(models.get(number), sums.get(number).get(), 0, result);
+                search(models.get(number), sums.get(number).get().negated(), 0, result);
+            }
         }
         return result;
     }
 
-    /** The largest value while some blocks run. */
-    Result largest(Function<LinearModel, Optional<Functional>> target, long required) {
+    /** The largest value, while some blocks run, of a sum given for each model. */
+    Result largest(List<Optional<Functional>> sums, long required) {
         Result result = new Result();
-        for (Model model : models) {
-            target.apply(model.linear).ifPresent(functional -> search(model, functional, required, result));
+        for (int number = 0; number < models.size(); number++) {
+            if (sums.get(number).isPresent()) {
+                search(models.get(number), sums.get(number).get(), required, result);
+            }
         }
         return result;
     }

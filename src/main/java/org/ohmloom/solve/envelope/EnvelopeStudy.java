@@ -1,0 +1,43 @@
+package org.ohmloom.solve.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds the worst current of every branch and the worst drop of every load over all allowed combinations of loads.
+ *
+ * <p>Exact for constant currents: superposition and a combinatorial maximum. Otherwise a bounded search from the linear
+ * winner on; the values are always those of full solutions, the bounds are stated beside them. Deterministic: limits are
+ * counts of steps, never time.
+ */
+public final class EnvelopeStudy {
+    /** Most situations that are studied. */
+    static final int MOST_SITUATIONS = 4;
+
+    private EnvelopeStudy() {}
+
+    /**
+     * Studies a harness.
+     *
+     * @throws java.util.concurrent.CancellationException when asked to stop
+     */
+    public static Envelope of(EnvelopeInput input) {
+        List<String> notes = new ArrayList<>();
+        boolean hasGroups = !input.harness().loadGroups().isEmpty();
+        Takers takers = Takers.of(input.harness(), input.lasting(), input.solutions(), input.cancelled());
+        List<SituationEnvelope> studied = new ArrayList<>();
+        List<Situation> situations = Situation.of(input.harness(), input.lasting());
+        for (Situation situation : situations) {
+            if (studied.size() == MOST_SITUATIONS) {
+                notes.add("Only the first " + MOST_SITUATIONS + " of " + situations.size()
+                        + " ways the sources are found are studied.");
+                break;
+            }
+            new SituationStudy(input, situation, takers).study(notes).ifPresent(studied::add);
+        }
+        if (!takers.never().isEmpty()) {
+            notes.add("In no combination, because they run in no state that lasts: " + takers.never() + ".");
+        }
+        return new Envelope(studied, takers.never(), hasGroups, notes);
+    }
+}

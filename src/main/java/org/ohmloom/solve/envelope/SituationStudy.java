@@ -1,0 +1,202 @@
+package org.ohmloom.solve.envelope;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Network;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.NaturalOrder;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.OutputPin;
+import org.ohmloom.model.Setting;
+
+/**
+ * The envelope of one situation: model, search, full solution of the winners, and what came of it.
+ *
+ * <ol>
+ *   <li>The network with every control closed; its models, one for each mode of its sources.
+ *   <li>For each different sum among the branch currents and load drops the largest value and a bound.
+ *   <li>Each combination that wins somewhere solved in full, those that win most often first, at most {@link
+ *       #MOST_SOLUTIONS}.
+ *   <li>Of every branch and load the worst of these solutions, beside its bound.
+ * </ol>
+ */
+final class SituationStudy {
+    /** Most combinations of one situation that are solved in full. */
+    static final int MOST_SOLUTIONS = 24;
+
+    private final EnvelopeInput input;
+    private final Situation situation;
+    private final Takers takers;
+    private final List<String> steps = new ArrayList<>();
+    private final Map<Long, Integer> wins = new HashMap<>();
+    private int searchSteps;
+
+    SituationStudy(EnvelopeInput input, Situation situation, Takers takers) {
+        this.input = input;
+        this.situation = situation;
+        this.takers = takers;
+    }
+
+    /** Studies; adds what could not be done to the notes. */
+    Optional<SituationEnvelope> study(List<String> notes) {
+        Network network = input.networks().apply(allOn());
+        ClosedNetwork closed = ClosedNetwork.of(network, input.harness(), takers.all());
+        List<Taker> fed = closed.fed(takers.all(), input.cancelled());
+        Blocks blocks = Blocks.of(fed, input.harness().loadGroups().all());
+        blocks.notes().forEach(note -> notes.add(situation.name() + ": " + note));
+        if (blocks.count() > Allowed.MOST_BLOCKS) {
+            notes.add(situation.name() + ": " + blocks.count() + " loads are switched separately, more than the "
+                    + Allowed.MOST_BLOCKS + " this study combines; no envelope.");
+            return Optional.empty();
+        }
+        Models models = Models.of(closed, blocks, input.cancelled());
+        if (blocks.count() == 0 || models.searched().isEmpty()) {
+            String why = models.doubts().isEmpty() ? "nothing takes current" : String.join("; ", models.doubts());
+            notes.add(situation.name() + ": no envelope, " + why + ".");
+            return Optional.empty();
+        }
+        return Optional.of(envelope(closed, blocks, models));
+    }
+
+    private OperatingState allOn() {
+        SortedMap<ComponentId, Setting> components = new TreeMap<>();
+        SortedMap<OutputPin, Setting> outputs = new TreeMap<>();
+        for (Taker taker : takers.all()) {
+            for (Control control : taker.needs().controls()) {
+                if (control.isPin()) {
+                    outputs.put(control.pin(), Setting.ON);
+                } else if (control.part().isEmpty()) {
+                    components.put(control.component(), Setting.ON);
+                } else {
+                    components.put(control.component(), Setting.at(control.part()));
+                }
+            }
+        }
+        return situation.state(situation.id(), components, outputs);
+    }
+
+    private SituationEnvelope envelope(ClosedNetwork closed, Blocks blocks, Models models) {
+        TargetSearch search = new TargetSearch(blocks, models.searched(), input.cancelled());
+        Bounds bounds = new Bounds(models);
+        currents(closed, blocks, models, search, bounds);
+        drops(closed, blocks, models, search, bounds);
+        List<Combination> combinations = combinations(blocks);
+        Harvest harvest = new Harvest(combinations);
+        describe(blocks, models, combinations);
+        return new SituationEnvelope(
+                situation.name(),
+                situation.mode(),
+                situation.on(),
+                combinations,
+                harvest.branches(bounds),
+                harvest.loads(bounds),
+                steps);
+    }
+
+    private void currents(
+            ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds) {
+        Targets<BranchId> targets = new Targets<>();
+        for (Branch branch : closed.network().all()) {
+            targets.add(branch.id(), models.linear(), model -> model.amps(branch), true);
+        }
+        double[] ratios = blocks.takers().stream().mapToDouble(Taker::rmsRatio).toArray();
+        for (Targets.Target<BranchId> target : targets.all()) {
+            if (target.sums().stream().allMatch(Optional::isEmpty)) {
+                continue;
+            }
+            TargetSearch.Result on = search.largestSize(target.sums());
+            took(on, target.members().size());
+            bounds.on(target, on.bound());
+            if (!models.isPulsed()) {
+                continue;
+            }
+            List<Optional<Functional>> sizes = target.sums().stream()
+                    .map(sum -> sum.map(each -> each.sizes(ratios)))
+                    .toList();
+            TargetSearch.Result rms = search.largest(sizes, 0);
+            took(rms, target.members().size());
+            bounds.rms(target, rms.bound());
+        }
+    }
+
+    private void drops(ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds) {
+        for (int number = 0; number < blocks.takers().size(); number++) {
+            Taker taker = blocks.takers().get(number);
+            if (taker.load().isEmpty()) {
+                continue;
+            }
+            for (Branch source : closed.sources()) {
+                Targets<ComponentId> targets = new Targets<>();
+                targets.add(
+                        taker.load().get(),
+                        models.linear(),
+                        model -> Optional.of(model.volts(source.to(), source.from())
+                                .minus(model.volts(taker.from(), taker.to()))),
+                        false);
+                Targets.Target<ComponentId> target = targets.all().get(0);
+                TargetSearch.Result drop = search.largest(target.sums(), 1L << blocks.blockOf()[number]);
+                took(drop, 1);
+                bounds.drop(target, drop.bound());
+            }
+        }
+    }
+
+    private void took(TargetSearch.Result result, int members) {
+        searchSteps += result.steps();
+        result.best().forEach(on -> wins.merge(on, 0, Integer::sum));
+        result.best().stream().reduce((earlier, later) -> later).ifPresent(on -> wins.merge(on, members, Integer::sum));
+    }
+
+    /** The winners solved in full. */
+    private List<Combination> combinations(Blocks blocks) {
+        List<Long> order = wins.entrySet().stream()
+                .filter(each -> each.getValue() > 0)
+                .sorted(Comparator.comparingInt((Map.Entry<Long, Integer> each) -> -each.getValue())
+                        .thenComparing(Map.Entry::getKey))
+                .map(Map.Entry::getKey)
+                .limit(MOST_SOLUTIONS)
+                .toList();
+        List<Combination> combinations = new ArrayList<>();
+        for (long on : order) {
+            String id = situation.id() + "-" + (combinations.size() + 1);
+            SortedSet<Control> controls = blocks.controls(on);
+            SortedSet<ComponentId> loads = blocks.loads(on);
+            OperatingState state = situation.state(id, controls, loads, takers.settings());
+            TreeSet<String> texts = new TreeSet<>(NaturalOrder.INSTANCE);
+            controls.forEach(control -> texts.add(control.text()));
+            combinations.add(new Combination(
+                    id, loads, texts, state, input.solver().apply(input.networks().apply(state))));
+        }
+        return combinations;
+    }
+
+    private void describe(Blocks blocks, Models models, List<Combination> combinations) {
+        boolean linear = TargetSearch.isLinear(blocks);
+        steps.add(blocks.takers().size() + " consumers in " + blocks.count() + " groups that can only run as a whole; "
+                + models.searched().size() + " modes of the sources; " + searchSteps + " search steps; "
+                + combinations.size() + " combinations solved in full.");
+        steps.add(
+                linear
+                        ? "All currents are constant: each branch current is the sum of load currents times transfer ratios"
+                                + " (superposition), its maximum found by branch and bound over the load groups: exact."
+                        : "Bound: each current lies between its values at the highest and lowest voltage it can have, the"
+                                + " voltage falling by transfer resistance times the other currents; the sum of the largest"
+                                + " shares over the load groups is maximised by branch and bound, at most "
+                                + TargetSearch.BOUNDED_STEPS + " steps each.");
+        if (models.isPulsed()) {
+            steps.add("Switched outputs count with their on-state current; the RMS bound adds RMS currents"
+                    + " (triangle inequality), with the root of the duty where nothing freewheels.");
+        }
+        models.doubts().forEach(doubt -> steps.add("No bound is claimed: " + doubt + "."));
+    }
+}
