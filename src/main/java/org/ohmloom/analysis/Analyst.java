@@ -70,7 +70,8 @@ public final class Analyst {
                 ReturnLoops.of(protection.drawn()),
                 protection.upstream(),
                 StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested),
-                protection.study(input(bench, protection, sized.heated()), ratings, cancel));
+                protection.study(input(bench, protection, sized.heated()), ratings, cancel),
+                Envelopes.of(bench, sized.sizes(), sized.heated(), cancel));
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),

@@ -101,7 +101,7 @@ record HeatedSolutions(
     }
 
     /** The temperature for the resistance: not beyond what the insulation stands. */
-    private static double held(Bench bench, Wire wire, double celsius) {
+    static double held(Bench bench, Wire wire, double celsius) {
         return bench.ampacities()
                 .insulation(wire)
                 .map(insulation -> Math.min(celsius, insulation.maximumCelsius()))

@@ -20,6 +20,7 @@ import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.solve.run.StartUps;
+import org.ohmloom.solve.envelope.Envelope;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.WireTables;
 
@@ -40,6 +41,7 @@ import org.ohmloom.tables.WireTables;
  * @param upstream        what stands between sources and conductors
  * @param startUps        how loads and control units start in every state, over time
  * @param protection      what every protective device carries, protects and clears
+ * @param envelope        worst currents and drops over all allowed combinations of loads
  */
 public record Evidence(
         Harness harness,
@@ -55,7 +57,8 @@ public record Evidence(
         List<ReturnLoop> loops,
         Upstream upstream,
         StartUps startUps,
-        ProtectionResults protection) {
+        ProtectionResults protection,
+        Envelope envelope) {
 
     public Evidence {
         loops = List.copyOf(loops);

@@ -45,6 +45,9 @@ final class Newton {
     private static final double BALANCED_RATIO = 1e-13;
     private static final double NEARLY_BALANCED_RATIO = 1e-9;
     private static final double CAREFUL_ABOVE_RATIO = 1e-7;
+    /** A longer step near the balance may leave the straight piece it was found on: then it is taken with care too. */
+    private static final double SURE_STEP_VOLTS = 1e-3;
+
     private static final double LONGEST_STEP_VOLTS = 1e9;
     private static final double ADRIFT_VOLTS = 1e8;
 
@@ -75,7 +78,9 @@ final class Newton {
                 return new Result(End.UNSTABLE, at.volts(), ratio);
             }
             double[] stepVolts = circuit.mesh().volts(at.balance().missingAmps());
-            at = ratio > CAREFUL_ABOVE_RATIO ? careful(laws, leak, at, stepVolts) : moved(laws, leak, at, stepVolts, 1);
+            boolean sure = ratio <= CAREFUL_ABOVE_RATIO
+                    && Arrays.stream(stepVolts).allMatch(each -> Math.abs(each) <= SURE_STEP_VOLTS);
+            at = sure ? moved(laws, leak, at, stepVolts, 1) : careful(laws, leak, at, stepVolts);
             double before = ratio;
             ratio = at.balance().ratio();
             if (ratio <= goodRatio && (!polish || before <= goodRatio)) {
