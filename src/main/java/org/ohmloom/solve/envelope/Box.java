@@ -1,7 +1,6 @@
 package org.ohmloom.solve.envelope;
 
 import java.util.Arrays;
-import java.util.Optional;
 
 /**
  * Between which limits the current of each taker lies, in every combination that agrees with what is decided.
@@ -13,11 +12,15 @@ import java.util.Optional;
  * begins with the currents at open voltage and raises them until no limit moves any more: with transfer resistances
  * that are not negative the voltages fall in every step, so what it ends at is above the stable operating point, which is
  * the least current that satisfies all laws (least fixed point of a rising map; Tarski, Pacific Journal of Mathematics 5,
- * 1955). Where a voltage falls below {@link #LEAST_RATIO} of the open one there is no limit, and no box.
+ * 1955). Where a voltage falls below {@link #LEAST_RATIO} of the open one the limits do not hold; held powers then count
+ * with what they take at {@link #ROUGH_RATIO} of it, good enough to find candidates.
  */
 final class Box {
     /** Share of the open voltage below which the limits are taken to run away. */
     static final double LEAST_RATIO = 0.25;
+
+    /** Share of the open voltage at which held powers are taken where no limit holds. */
+    static final double ROUGH_RATIO = 0.8;
 
     private static final int MOST_RAISES = 400;
     private static final int MOST_TIGHTENINGS = 4;
@@ -29,6 +32,7 @@ final class Box {
     private final int[] blockOf;
     private final double[] low;
     private final double[] high;
+    private boolean holds = true;
 
     private Box(LinearModel model, LinearModel lowest, int[] blockOf, double[] low, double[] high) {
         this.model = model;
@@ -39,13 +43,13 @@ final class Box {
     }
 
     /**
-     * The limits that hold for every combination; empty where held powers could ask too much.
+     * The limits for every combination; whether they hold, {@link #holds} tells.
      *
      * @param model   the model
      * @param lowest  a model with voltages that are never higher, for the lower limits of voltages
      * @param blockOf block of each taker
      */
-    static Optional<Box> of(LinearModel model, LinearModel lowest, int[] blockOf) {
+    static Box of(LinearModel model, LinearModel lowest, int[] blockOf) {
         int count = blockOf.length;
         Box box = new Box(model, lowest, blockOf, new double[count], new double[count]);
         for (int taker = 0; taker < count; taker++) {
@@ -59,7 +63,26 @@ final class Box {
                 box.high[taker] = current.amps(most);
             }
         }
-        return box.raised() ? Optional.of(box.tightened(Fixing.NONE, MOST_TIGHTENINGS)) : Optional.empty();
+        if (!box.raised()) {
+            box.rough();
+            return box;
+        }
+        return box.tightened(Fixing.NONE, MOST_TIGHTENINGS);
+    }
+
+    private void rough() {
+        holds = false;
+        for (int taker = 0; taker < high.length; taker++) {
+            TakenCurrent current = model.takers().get(taker).current();
+            if (current.kind() == TakenCurrent.Kind.POWER) {
+                high[taker] = current.amps(ROUGH_RATIO * Math.max(1, model.openVolts()[taker]));
+            }
+        }
+    }
+
+    /** Whether no combination exceeds the limits. */
+    boolean holds() {
+        return holds;
     }
 
     private boolean raised() {

@@ -48,12 +48,11 @@ record Models(List<TargetSearch.Model> searched, List<String> doubts, boolean is
         LinearModel lowest = soft
                 ? LinearModel.of(closed, mode.idle(), blocks.takers(), cancelled).orElse(linear)
                 : linear;
-        Optional<Box> box = Box.of(linear, lowest, blocks.blockOf());
-        if (box.isEmpty()) {
+        Box box = Box.of(linear, lowest, blocks.blockOf());
+        if (!box.holds()) {
             doubts.add("with everything on the voltage could collapse");
-        } else {
-            searched.add(new TargetSearch.Model(linear, linear.conditions(), box.get()));
         }
+        searched.add(new TargetSearch.Model(linear, linear.conditions(), box));
         if (!linear.isRadial()) {
             doubts.add("a load has more than one way through switches or relays, or sources meet through one");
         }

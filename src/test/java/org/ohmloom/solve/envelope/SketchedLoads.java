@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.FuseOhms;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.graph.Network;
@@ -170,6 +171,12 @@ final class SketchedLoads {
             }
         }
         return all;
+    }
+
+    /** Whether the switch of a load is on in a solution. */
+    boolean runs(Solution solution, ComponentId load) {
+        String name = "S" + switchOf.get(Integer.parseInt(load.value().substring(1))) + ".1-2";
+        return solution.flow(new BranchId(name)).orElseThrow().ohms().isPresent();
     }
 
     static Network network(Harness harness, OperatingState state) {
