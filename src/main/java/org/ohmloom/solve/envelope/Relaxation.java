@@ -18,8 +18,17 @@ final class Relaxation {
     /** For each unit the limit that holds it, -1 for none. */
     private final int[] holder;
 
-    private record Share(double weight, int count) {
-        double each() {
+    /** A unit a limit holds: its weight and the number of its loads. */
+    private static final class Share {
+        private final double weight;
+        private final int count;
+
+        private Share(double weight, int count) {
+            this.weight = weight;
+            this.count = count;
+        }
+
+        private double each() {
             return weight / count;
         }
     }
@@ -99,8 +108,8 @@ final class Relaxation {
         double sum = 0;
         int left = room;
         for (Share share : shares) {
-            int taken = Math.min(left, share.count());
-            sum += taken == share.count() ? share.weight() : share.each() * taken;
+            int taken = Math.min(left, share.count);
+            sum += taken == share.count ? share.weight : share.each() * taken;
             left -= taken;
         }
         return sum;

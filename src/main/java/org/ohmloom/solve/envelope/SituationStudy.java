@@ -53,7 +53,7 @@ final class SituationStudy {
         ClosedNetwork closed = ClosedNetwork.of(network, input.harness(), takers.all());
         List<Taker> fed = closed.fed(takers.all(), input.cancelled());
         Blocks blocks = Blocks.of(fed, input.harness().loadGroups().all());
-        blocks.notes().forEach(note -> notes.add(situation.name() + ": " + note));
+        notes.addAll(blocks.notes());
         if (blocks.count() > Allowed.MOST_BLOCKS) {
             notes.add(situation.name() + ": " + blocks.count() + " loads are switched separately, more than the "
                     + Allowed.MOST_BLOCKS + " this study combines; no envelope.");
