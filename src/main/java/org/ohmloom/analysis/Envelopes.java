@@ -40,9 +40,7 @@ final class Envelopes {
                         bench.harness(),
                         state,
                         wire -> bench.ohms(
-                                wire,
-                                sizes.gauge(wire),
-                                HeatedSolutions.held(bench, wire, warmest.get(wire.id()))),
+                                wire, sizes.gauge(wire), HeatedSolutions.held(bench, wire, warmest.get(wire.id()))),
                         bench.fuseOhms()),
                 network -> DcSolver.solve(network, bench.harness(), cancel::isRequested),
                 cancel::isRequested));

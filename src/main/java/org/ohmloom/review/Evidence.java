@@ -19,8 +19,8 @@ import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.solve.Solution;
-import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.solve.envelope.Envelope;
+import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.WireTables;
 

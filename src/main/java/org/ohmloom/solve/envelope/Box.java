@@ -173,8 +173,7 @@ final class Box {
         Fixing decided = new Fixing(on, ~on);
         Box box = new Box(model, model, blockOf, low, high).tightened(decided, MOST_SETTLINGS);
         double[] amps = new double[low.length];
-        Arrays.setAll(
-                amps, taker -> decided.isOn(blockOf[taker]) ? (box.low[taker] + box.high[taker]) / 2 : 0);
+        Arrays.setAll(amps, taker -> decided.isOn(blockOf[taker]) ? (box.low[taker] + box.high[taker]) / 2 : 0);
         return amps;
     }
 

@@ -37,12 +37,15 @@ record Control(ComponentId component, String part, boolean isPin) implements Com
         if (branch.kind() == BranchKind.SOLID_STATE_OUTPUT) {
             return Optional.of(command(component));
         }
-        String rest = branch.id().value().substring(Math.min(branch.id().value().length(), component.value().length()));
+        String rest = branch.id()
+                .value()
+                .substring(
+                        Math.min(branch.id().value().length(), component.value().length()));
         String part = rest.startsWith(".") ? rest.substring(1) : rest;
         if (branch.kind() == BranchKind.SWITCH) {
             String before = Switch.COMMON + "-";
-            return Optional.of(new Control(
-                    component, part.startsWith(before) ? part.substring(before.length()) : part, false));
+            return Optional.of(
+                    new Control(component, part.startsWith(before) ? part.substring(before.length()) : part, false));
         }
         return branch.kind() == BranchKind.OUTPUT_PIN
                 ? Optional.of(new Control(component, part, true))

@@ -38,6 +38,7 @@ public final class EnvelopeStudy {
         if (!takers.never().isEmpty()) {
             notes.add("In no combination, because they run in no state that lasts: " + takers.never() + ".");
         }
-        return new Envelope(studied, takers.never(), hasGroups, notes.stream().distinct().toList());
+        return new Envelope(
+                studied, takers.never(), hasGroups, notes.stream().distinct().toList());
     }
 }

@@ -38,8 +38,7 @@ final class Harvest {
             }
             for (LoadVolts load : each.solution().loads().values()) {
                 if (each.loads().contains(load.load())) {
-                    drops.merge(
-                            load.load(), new Drop(load.onDropVolts(), each.id(), load.limitVolts()), Drop::or);
+                    drops.merge(load.load(), new Drop(load.onDropVolts(), each.id(), load.limitVolts()), Drop::or);
                 }
             }
         }

@@ -79,8 +79,7 @@ final class LinearModel {
         LinearNetwork.Response response = network.ofDraw(source.from(), source.to());
         Functional withoutIt = volts(sensing.sense(), source.from());
         double perAmp = response.along(sensing.sense(), source.from());
-        return new Sensed(
-                number, response, Functional.plus(sensing.setPointVolts() / perAmp, withoutIt, -1 / perAmp));
+        return new Sensed(number, response, Functional.plus(sensing.setPointVolts() / perAmp, withoutIt, -1 / perAmp));
     }
 
     /** A model; empty where sources at their limits leave nothing that holds a voltage between a taker's terminals. */
@@ -96,10 +95,9 @@ final class LinearModel {
         LinearNetwork network = LinearNetwork.of(closed.network().points(), links, cancelled);
         boolean held = takers.stream().allMatch(taker -> network.together(taker.from(), taker.to()))
                 && closed.sources().stream().allMatch(source -> network.together(source.from(), source.to()))
-                && closed.sources().stream()
-                        .allMatch(source -> closed.sensing(source)
-                                .filter(each -> !network.together(each.sense(), source.from()))
-                                .isEmpty());
+                && closed.sources().stream().allMatch(source -> closed.sensing(source)
+                        .filter(each -> !network.together(each.sense(), source.from()))
+                        .isEmpty());
         return held ? Optional.of(new LinearModel(closed, mode, takers, network)) : Optional.empty();
     }
 
@@ -193,8 +191,8 @@ final class LinearModel {
                     }
                 }
                 case MOST -> conditions.add(shortfall(source, law, law.ohms() * law.maximumAmps()));
-                case LEAST -> conditions.add(
-                        shortfall(source, law, law.chargeOhms() * law.minimumAmps()).negated());
+                case LEAST -> conditions.add(shortfall(source, law, law.chargeOhms() * law.minimumAmps())
+                        .negated());
             }
         }
         return conditions;
@@ -204,8 +202,7 @@ final class LinearModel {
     private Functional shortfall(Branch source, Law.VoltageSource law, double insideVolts) {
         return closed.sensing(source)
                 .map(each -> Functional.plus(each.setPointVolts(), volts(each.sense(), source.from()), -1))
-                .orElseGet(() ->
-                        Functional.plus(law.emfVolts() - insideVolts, volts(source.to(), source.from()), -1));
+                .orElseGet(() -> Functional.plus(law.emfVolts() - insideVolts, volts(source.to(), source.from()), -1));
     }
 
     List<Taker> takers() {

@@ -46,7 +46,8 @@ record Models(List<TargetSearch.Model> searched, List<String> doubts, boolean is
             BooleanSupplier cancelled) {
         boolean soft = pulsed && mode.pieces().contains(SourceMode.Piece.SENSED);
         LinearModel lowest = soft
-                ? LinearModel.of(closed, mode.idle(), blocks.takers(), cancelled).orElse(linear)
+                ? LinearModel.of(closed, mode.idle(), blocks.takers(), cancelled)
+                        .orElse(linear)
                 : linear;
         Box box = Box.of(linear, lowest, blocks.blockOf());
         if (!box.holds()) {

@@ -84,9 +84,7 @@ final class NeedsSearch {
     }
 
     private boolean isClosed(BranchId contact) {
-        return solution.flow(contact)
-                .filter(flow -> flow.ohms().isPresent())
-                .isPresent();
+        return solution.flow(contact).filter(flow -> flow.ohms().isPresent()).isPresent();
     }
 
     /** What lets current reach a branch; empty when nothing joins its two ends. */
@@ -134,7 +132,11 @@ final class NeedsSearch {
         }
         Needs needs = new Needs(controls, atRest, carriers);
         for (BranchId other : dependsOn) {
-            needs = solution.network().branch(other).flatMap(this::of).map(needs::dependingOn).orElse(needs);
+            needs = solution.network()
+                    .branch(other)
+                    .flatMap(this::of)
+                    .map(needs::dependingOn)
+                    .orElse(needs);
         }
         return needs;
     }

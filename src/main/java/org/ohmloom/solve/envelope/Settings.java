@@ -63,7 +63,6 @@ record Settings(SortedMap<Control, Setting> byControl) {
     /** The setting of a control; on all the time where no state sets it. */
     Setting of(Control control) {
         return byControl.getOrDefault(
-                control,
-                control.isPin() || control.part().isEmpty() ? Setting.ON : Setting.at(control.part()));
+                control, control.isPin() || control.part().isEmpty() ? Setting.ON : Setting.at(control.part()));
     }
 }

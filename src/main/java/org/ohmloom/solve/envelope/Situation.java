@@ -52,7 +52,9 @@ record Situation(
     /** For people: {@code engine running with BT1, GEN1}. */
     String name() {
         return "engine " + mode.name().toLowerCase(Locale.ROOT) + " with "
-                + (on.isEmpty() ? "no source" : on.stream().map(Object::toString).collect(Collectors.joining(", ")));
+                + (on.isEmpty()
+                        ? "no source"
+                        : on.stream().map(Object::toString).collect(Collectors.joining(", ")));
     }
 
     /** An operating state of this situation. */

@@ -103,8 +103,7 @@ final class SituationStudy {
                 steps);
     }
 
-    private void currents(
-            ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds) {
+    private void currents(ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds) {
         Targets<BranchId> targets = new Targets<>();
         for (Branch branch : closed.network().all()) {
             targets.add(branch.id(), models.linear(), model -> model.amps(branch), true);
@@ -140,8 +139,8 @@ final class SituationStudy {
                 targets.add(
                         taker.load().get(),
                         models.linear(),
-                        model -> Optional.of(model.volts(source.to(), source.from())
-                                .minus(model.volts(taker.from(), taker.to()))),
+                        model -> Optional.of(
+                                model.volts(source.to(), source.from()).minus(model.volts(taker.from(), taker.to()))),
                         false);
                 Targets.Target<ComponentId> target = targets.all().get(0);
                 TargetSearch.Result drop = search.largest(target.sums(), 1L << blocks.blockOf()[number]);
@@ -175,7 +174,11 @@ final class SituationStudy {
             TreeSet<String> texts = new TreeSet<>(NaturalOrder.INSTANCE);
             controls.forEach(control -> texts.add(control.text()));
             combinations.add(new Combination(
-                    id, loads, texts, state, input.solver().apply(input.networks().apply(state))));
+                    id,
+                    loads,
+                    texts,
+                    state,
+                    input.solver().apply(input.networks().apply(state))));
         }
         return combinations;
     }

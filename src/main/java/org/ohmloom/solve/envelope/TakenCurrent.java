@@ -60,9 +60,7 @@ interface TakenCurrent {
         if (law instanceof Law.PowerLaw lamp) {
             return Optional.of(of(
                     Kind.RISING,
-                    volts -> volts > 0
-                            ? lamp.ratedAmps() * Math.pow(volts / lamp.ratedVolts(), lamp.exponent())
-                            : 0));
+                    volts -> volts > 0 ? lamp.ratedAmps() * Math.pow(volts / lamp.ratedVolts(), lamp.exponent()) : 0));
         }
         return Optional.empty();
     }

@@ -96,19 +96,18 @@ record Takers(List<Taker> all, Settings settings, SortedSet<ComponentId> never) 
     }
 
     private static Taker taker(Harness harness, Settings settings, Most most, Needs plain) {
-        Optional<ComponentId> component = most.branch
-                .element()
-                .filter(ComponentId.class::isInstance)
-                .map(ComponentId.class::cast);
+        Optional<ComponentId> component =
+                most.branch.element().filter(ComponentId.class::isInstance).map(ComponentId.class::cast);
         Optional<Load> load = component
                 .filter(id -> most.branch.kind() == BranchKind.LOAD)
                 .flatMap(harness.components()::find)
                 .map(Component::device)
                 .filter(Load.class::isInstance)
                 .map(Load.class::cast);
-        Needs needs = load.filter(each -> each.control() == Load.Control.COMMAND).isPresent()
-                ? plain.with(Control.command(component.orElseThrow()))
-                : plain;
+        Needs needs =
+                load.filter(each -> each.control() == Load.Control.COMMAND).isPresent()
+                        ? plain.with(Control.command(component.orElseThrow()))
+                        : plain;
         double dutyFraction = 1;
         for (Control control : needs.controls()) {
             dutyFraction = Math.min(dutyFraction, settings.of(control).dutyFraction());

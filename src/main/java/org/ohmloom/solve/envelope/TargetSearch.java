@@ -64,8 +64,7 @@ final class TargetSearch {
 
     /** Whether every current is constant. */
     static boolean isLinear(Blocks blocks) {
-        return blocks.takers().stream()
-                .allMatch(taker -> taker.current().kind() == TakenCurrent.Kind.CONSTANT);
+        return blocks.takers().stream().allMatch(taker -> taker.current().kind() == TakenCurrent.Kind.CONSTANT);
     }
 
     /** The largest size, either way round, of a sum given for each model. */

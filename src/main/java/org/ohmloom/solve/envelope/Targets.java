@@ -45,7 +45,9 @@ final class Targets<T> {
             bySums.get(negative).members().add(member);
             return;
         }
-        bySums.computeIfAbsent(key, unused -> new Target<>(new ArrayList<>(), sums)).members().add(member);
+        bySums.computeIfAbsent(key, unused -> new Target<>(new ArrayList<>(), sums))
+                .members()
+                .add(member);
     }
 
     private static List<Long> key(List<Optional<Functional>> sums, int sign) {

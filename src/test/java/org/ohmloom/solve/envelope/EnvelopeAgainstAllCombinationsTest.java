@@ -32,7 +32,8 @@ class EnvelopeAgainstAllCombinationsTest {
         mostDrop.clear();
         List<Solution> tried = loads.tried(harness);
         for (Solution solution : tried) {
-            assertEquals(IslandStatus.SOLVED, solution.status(), () -> solution.islands().toString());
+            assertEquals(IslandStatus.SOLVED, solution.status(), () -> solution.islands()
+                    .toString());
             solution.flows()
                     .values()
                     .forEach(flow -> mostAmps.merge(flow.branch().id(), Math.abs(flow.onAmps()), Math::max));
@@ -51,8 +52,9 @@ class EnvelopeAgainstAllCombinationsTest {
             double value = found == null ? 0 : Math.abs(found.onAmps());
             assertTrue(value <= most + SAME, place + ": " + branch + " has " + value + ", more than any, " + most);
             if (found != null) {
-                found.onBoundAmps().ifPresent(bound -> assertTrue(
-                        bound >= most - SAME, place + ": " + branch + " bound " + bound + " below " + most));
+                found.onBoundAmps()
+                        .ifPresent(bound -> assertTrue(
+                                bound >= most - SAME, place + ": " + branch + " bound " + bound + " below " + most));
                 if (found.onProven() || exact) {
                     assertEquals(most, value, SAME, place + ": " + branch);
                 }

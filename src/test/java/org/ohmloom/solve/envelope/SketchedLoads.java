@@ -88,8 +88,10 @@ final class SketchedLoads {
             sketch.component(name, new Switch(List.of("2"), 0.005, 30)).splice("T" + own, 0);
             if (!constant && random.nextInt(3) == 0) {
                 sketch.component("K" + own, new Relay(100, 6, 2, 0.003, 40, false));
-                sketch.wire("V1" + own, feed, name + ".1", ohms()).wire("V2" + own, name + ".2", "K" + own + ".86", 0.05);
-                sketch.wire("V3" + own, "K" + own + ".85", "R0", 0.05).wire("V4" + own, feed, "K" + own + ".30", ohms());
+                sketch.wire("V1" + own, feed, name + ".1", ohms())
+                        .wire("V2" + own, name + ".2", "K" + own + ".86", 0.05);
+                sketch.wire("V3" + own, "K" + own + ".85", "R0", 0.05)
+                        .wire("V4" + own, feed, "K" + own + ".30", ohms());
                 sketch.wire("V5" + own, "K" + own + ".87", "T" + own, ohms());
             } else {
                 sketch.wire("V1" + own, feed, name + ".1", ohms()).wire("V2" + own, name + ".2", "T" + own, ohms());
@@ -187,8 +189,8 @@ final class SketchedLoads {
     static Envelope envelope(Harness harness) {
         SortedMap<StateId, Solution> solutions = new TreeMap<>();
         List<OperatingState> states = List.copyOf(harness.states().all());
-        states.forEach(state ->
-                solutions.put(state.id(), DcSolver.solve(network(harness, state), harness, () -> false)));
+        states.forEach(
+                state -> solutions.put(state.id(), DcSolver.solve(network(harness, state), harness, () -> false)));
         return EnvelopeStudy.of(new EnvelopeInput(
                 harness,
                 states,
