@@ -16,6 +16,8 @@ public final class Rules {
             new ContactOverCurrent(),
             new DropOverLimit(),
             new LoadNotFed(),
+            new SupplyLowWhileStarting(),
+            new RelayDropsOutWhileStarting(),
             new LoadFedWhenOff(),
             new ConductorOutsideCrimpRange(),
             new CavityDoubleOccupied(),

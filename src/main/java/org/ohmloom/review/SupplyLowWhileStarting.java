@@ -1,0 +1,114 @@
+package org.ohmloom.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.solve.run.StartUp;
+import org.ohmloom.solve.run.SupplySag;
+import org.ohmloom.units.Unit;
+
+/**
+ * No control unit and no load falls below the least voltage it works at while something else starts.
+ * <p>Reported once for each, with the start that takes it lowest: a start of one thing alone before one of a whole state at
+ * once, which is reported only where none alone does it. An error for a control unit, which restarts and lets go of all its
+ * outputs; a warning for a load, and where it takes everything starting at the same instant. What has too little before
+ * the start is not judged here. A start without any operating point is reported for what starts.
+ */
+final class SupplyLowWhileStarting implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "supply-low-while-starting",
+            "A supply falls too low while something starts",
+            Severity.ERROR,
+            "Least voltage entered for that control unit or load",
+            "A motor at standstill or a cold lamp draws many times its running current for a moment. A control unit that"
+                    + " gets too little then restarts and lets go of all its outputs; often it can be seen only as an output"
+                    + " that stutters.",
+            "Feed the control unit by wires of its own from nearer the source, take larger conductors where both pass, or"
+                    + " start one thing after another.");
+
+    /** One start that takes a supply too low. */
+    private record Case(StartUp run, SupplySag sag) {
+
+        double share() {
+            return sag.lowestVolts() / sag.minimumVolts().orElseThrow();
+        }
+    }
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        SortedMap<ComponentId, List<Case>> cases = new TreeMap<>();
+        for (StartUp run : evidence.startUps().runs()) {
+            run.sags().stream().filter(SupplySag::isTooLow).forEach(sag -> cases.computeIfAbsent(
+                            sag.id(), id -> new ArrayList<>())
+                    .add(new Case(run, sag)));
+            if (run.outcome() == StartUp.Outcome.NO_OPERATING_POINT) {
+                report.accept(collapse(evidence, run));
+            }
+        }
+        cases.forEach((id, each) -> report.accept(finding(evidence, id, each)));
+    }
+
+    private static Finding finding(Evidence evidence, ComponentId id, List<Case> cases) {
+        List<Case> alone = cases.stream()
+                .filter(each -> each.run().kind() == StartUp.Kind.ONE)
+                .toList();
+        List<Case> judged = alone.isEmpty() ? cases : alone;
+        Case worst =
+                judged.stream().min(Comparator.comparingDouble(Case::share)).orElseThrow();
+        OperatingState state = evidence.harness().states().get(worst.run().state());
+        boolean grave = worst.sag().controlUnit() && !alone.isEmpty();
+        return new FindingDraft(
+                        INFO, "{name} ({unit}) gets {volts} while {starter} in {state}; it works from {minimum}.")
+                .word("name", evidence.harness().components().get(id).name())
+                .word("unit", id)
+                .word("starter", starts(evidence, worst.run()))
+                .word("state", StateNames.quoted(state))
+                .volts("volts", worst.sag().lowestVolts())
+                .volts("minimum", worst.sag().minimumVolts().orElseThrow())
+                .value("below", worst.sag().belowSeconds(), Unit.SECOND)
+                .severity(grave ? Severity.ERROR : Severity.WARNING)
+                .subject(id)
+                .highlight(worst.run().starters().stream()
+                        .map(starter -> starter.id())
+                        .toList())
+                .highlight(List.of(state.id()))
+                .build();
+    }
+
+    private static Finding collapse(Evidence evidence, StartUp run) {
+        OperatingState state = evidence.harness().states().get(run.state());
+        return new FindingDraft(
+                        INFO,
+                        "While {starter} in {state} the voltage collapses: loads of constant power ask for more than can"
+                                + " be brought.")
+                .word("starter", starts(evidence, run))
+                .word("state", StateNames.quoted(state))
+                .severity(run.kind() == StartUp.Kind.ONE ? Severity.ERROR : Severity.WARNING)
+                .subjects(run.starters().stream().map(starter -> starter.id()).toList())
+                .highlight(List.of(state.id()))
+                .build();
+    }
+
+    /** Words for what starts: {@code Fan (F1) starts}, {@code everything starts at once}. */
+    static String starts(Evidence evidence, StartUp run) {
+        return run.starter()
+                .map(id -> named(evidence.harness().components().get(id)) + " starts")
+                .orElse("everything starts at once");
+    }
+
+    private static String named(Component component) {
+        return component.name() + " (" + component.id() + ")";
+    }
+}
