@@ -39,9 +39,23 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
      * @param positive     its positive point
      * @param negative     its negative point
      * @param minimumVolts least voltage it works at, V, if known
+     * @param holdSecondsPerVolt input capacitance over the unit's own draw, s/V; 0 without
      */
     record Supply(
-            ComponentId id, boolean controlUnit, PointId positive, PointId negative, OptionalDouble minimumVolts) {}
+            ComponentId id,
+            boolean controlUnit,
+            PointId positive,
+            PointId negative,
+            OptionalDouble minimumVolts,
+            double holdSecondsPerVolt) {
+
+        /** Time its capacitor carries it from a voltage to its minimum, s: C (V - Vmin) / I. */
+        double holdSeconds(double beforeVolts) {
+            return minimumVolts.isPresent()
+                    ? Math.max(0, holdSecondsPerVolt * (beforeVolts - minimumVolts.getAsDouble()))
+                    : 0;
+        }
+    }
 
     /**
      * A protective device.
@@ -74,7 +88,7 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
                 if (component.device() instanceof Load load
                         && branch.kind() == BranchKind.LOAD
                         && Math.abs(solution.flow(branch.id()).orElseThrow().onAmps()) > ON_AMPS) {
-                    supplies.add(new Supply(component.id(), false, branch.from(), branch.to(), load.minimumVolts()));
+                    supplies.add(new Supply(component.id(), false, branch.from(), branch.to(), load.minimumVolts(), 0));
                 } else if (component.device() instanceof ProtectiveDevice device
                         && !(branch.law() instanceof Law.Open)) {
                     devices.add(new Guarded(component.id(), branch.id(), device.ratingAmps()));
@@ -96,7 +110,12 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
                         .findFirst()
                         .flatMap(pin -> network.index().terminal(id, pin.name()))
                         .ifPresent(negative ->
-                                supplies.add(new Supply(id, true, positive, negative, unit.minimumVolts()))));
+                                supplies.add(new Supply(
+                                id, true, positive, negative, unit.minimumVolts(), holdSecondsPerVolt(unit)))));
+    }
+
+    private static double holdSecondsPerVolt(ControlUnit unit) {
+        return unit.drawAmps() > 0 ? unit.inputFarads().orElse(0) / unit.drawAmps() : 0;
     }
 
     /** Count of values read for so many starters. */

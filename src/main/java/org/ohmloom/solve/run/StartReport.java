@@ -154,6 +154,7 @@ final class StartReport {
                         minimum,
                         minimum.isPresent() ? recording.belowSeconds(value, minimum.getAsDouble()) : 0,
                         minimum.isPresent() && recording.last(value) < minimum.getAsDouble(),
+                        supply.holdSeconds(before[value]),
                         recording.values(kept, value)));
             }
         }

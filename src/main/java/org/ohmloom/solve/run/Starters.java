@@ -28,7 +28,8 @@ import org.ohmloom.units.Formats;
 
 /**
  * Finds what can start in a state: motors, filament lamps, loads that state an inrush, control units that state an input
- * capacitor, each where it draws in that state.
+ * capacitor, each where it draws in that state. Control units are on before the engine is cranked, so they do not start in
+ * a cranking state.
  */
 final class Starters {
 
@@ -65,7 +66,8 @@ final class Starters {
                         .filter(this::draws)
                         .ifPresent(branch -> load(component, load, branch));
             } else if (component.device() instanceof ControlUnit unit
-                    && unit.inputFarads().isPresent()) {
+                    && unit.inputFarads().isPresent()
+                    && state.mode() != OperatingState.EngineMode.CRANKING) {
                 unit(component, unit);
             }
         }

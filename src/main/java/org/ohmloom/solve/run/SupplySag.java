@@ -15,6 +15,7 @@ import org.ohmloom.model.ComponentId;
  * @param minimumVolts  least voltage it works at, V, if known
  * @param belowSeconds  time it gets less than that, s
  * @param belowAtEnd    whether it still does at the end of the run
+ * @param holdSeconds   time its input capacitor carries its own draw from the voltage before to that minimum, s; 0 without
  * @param volts         voltage at each instant of the run, V
  */
 public record SupplySag(
@@ -26,6 +27,7 @@ public record SupplySag(
         OptionalDouble minimumVolts,
         double belowSeconds,
         boolean belowAtEnd,
+        double holdSeconds,
         List<Double> volts) {
 
     public SupplySag {
@@ -37,10 +39,14 @@ public record SupplySag(
         return beforeVolts - lowestVolts;
     }
 
-    /** Whether the start takes it below the least voltage it works at, having had that before. */
+    /**
+     * Whether the start takes it below the least voltage it works at, having had that before, for longer than its input
+     * capacitor holds out.
+     */
     public boolean isTooLow() {
         return minimumVolts.isPresent()
                 && lowestVolts < minimumVolts.getAsDouble()
-                && beforeVolts >= minimumVolts.getAsDouble();
+                && beforeVolts >= minimumVolts.getAsDouble()
+                && (belowAtEnd || belowSeconds >= holdSeconds);
     }
 }
