@@ -109,8 +109,7 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
                 .ifPresent(positive -> unit.pinsOf(PinRole.GROUND)
                         .findFirst()
                         .flatMap(pin -> network.index().terminal(id, pin.name()))
-                        .ifPresent(negative ->
-                                supplies.add(new Supply(
+                        .ifPresent(negative -> supplies.add(new Supply(
                                 id, true, positive, negative, unit.minimumVolts(), holdSecondsPerVolt(unit)))));
     }
 
