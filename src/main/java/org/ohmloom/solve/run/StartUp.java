@@ -46,7 +46,7 @@ public record StartUp(
     public enum Kind {
         /** One load or control unit. */
         ONE,
-        /** All of the state at the same instant. */
+        /** All loads of the state at the same instant; control units are on before. */
         TOGETHER
     }
 

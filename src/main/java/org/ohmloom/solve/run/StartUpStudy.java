@@ -16,7 +16,7 @@ import org.ohmloom.tables.WireTables;
 
 /**
  * Follows over time how each load and control unit of a harness starts, in every operating state that has it on: alone
- * while the others run, and all of the state together.
+ * while the others run, and all loads of the state together.
  *
  * <p>Every instant is a solution of the whole network of that state with its conductors at the temperature found for it.
  * Outputs that switch at a duty count as on, so the voltages are those of the worst instant. Motors that run follow: they

@@ -66,9 +66,12 @@ final class StateRuns {
         Arrays.fill(speeds, 1);
     }
 
-    /** Follows all starts: of all together first, then of each alone, the largest first while the budget lasts. */
+    /** Follows all starts: of all loads together first, while the control units are on already, then of each alone, the largest first while the budget lasts. */
     void all(List<StartUp> runs, List<SkippedStart> skipped) {
-        Optional<StartUp> together = starters.size() < 2 ? Optional.empty() : start(starters, skipped);
+        List<Starter> loads = starters.stream()
+                .filter(starter -> starter.moving().manner() != Manner.CHARGES)
+                .toList();
+        Optional<StartUp> together = loads.size() < 2 ? Optional.empty() : start(loads, skipped);
         List<Starter> bySize = new ArrayList<>(starters);
         bySize.sort(Comparator.comparingDouble((Starter starter) -> -firstAmps(starter, together)));
         List<StartUp> singles = new ArrayList<>();

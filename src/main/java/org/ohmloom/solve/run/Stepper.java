@@ -17,7 +17,7 @@ import org.ohmloom.solve.WarmNetwork;
  */
 final class Stepper {
 
-    static final double STATE_ERROR_SHARE = 1e-3;
+    static final double STATE_ERROR_SHARE = 2e-4;
     static final double LINE_ERROR_SHARE = 0.005;
 
     /** What is left of a start when it counts as over, as a share. */

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
-import org.ohmloom.model.Draw;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 
@@ -68,30 +67,5 @@ class CapacitorStartTest {
         Started started = Started.of(fed(unit(2e-3, OptionalDouble.empty()), 0.3));
         assertEquals(12 / 0.35, started.run("U1").starters().get(0).peakAmps(), 1e-4);
         assertTrue(started.all().assumptions().get(0).text().contains("50 m"));
-    }
-
-    @Test
-    void aMotorAndACapacitorStartTogetherInFewSteps() {
-        // time constants of 0.8 ms and about 0.5 s: what is quick is over before the steps grow
-        HarnessSketch sketch = fed(unit(2e-3, OptionalDouble.of(0.1)), 0.3)
-                .component(
-                        "M1",
-                        Started.load(new Draw.MagnetMotor(
-                                5,
-                                40,
-                                12,
-                                1e-4,
-                                0,
-                                Draw.MagnetMotor.Torque.SPEED_SQUARED,
-                                0.5,
-                                OptionalDouble.empty())))
-                .wire("W4", "F1.2", "M1.+", 1e-9)
-                .wire("W5", "M1.-", "BT1.-", 1e-9);
-        StartUp run = Started.of(sketch, "M1").together();
-        assertEquals(StartUp.Outcome.SETTLED, run.outcome());
-        assertTrue(run.solutions() < 250, run.solutions() + " solutions");
-        assertTrue(run.seconds().size() < 40, run.seconds().size() + " instants");
-        // 0.3 ohm of feed before 0.1 ohm and 0.3 ohm side by side, 0.075 ohm: 12 / 0.375 = 32 A
-        assertEquals(32, run.surge(new ComponentId("F1")).orElseThrow().peakAmps(), 1e-4);
     }
 }

@@ -139,4 +139,22 @@ class MotorStartTest {
         assertEquals(StartUp.Outcome.STALLED, run.outcome());
         assertEquals(12 / 3.3, run.starters().get(0).endAmps(), 1e-6);
     }
+
+    @Test
+    void aQuickAndASlowMotorStartTogetherInFewSteps() {
+        // time constants of 5 ms and 0.5 s behind 0.3 ohm: what is quick is over before the steps grow
+        HarnessSketch sketch = fed(motor(5, 40, 12, Torque.SPEED_SQUARED, 0.5), 12, 0.3)
+                .component("M2", Started.load(motor(1, 12, 12, Torque.SPEED_SQUARED, 0.005)))
+                .wire("W4", "F1.2", "M2.+", NONE)
+                .wire("W5", "M2.-", "BT1.-", NONE);
+        StartUp run = Started.of(sketch, "M1", "M2").together();
+        assertEquals(StartUp.Outcome.SETTLED, run.outcome());
+        assertTrue(run.solutions() < 1000, run.solutions() + " solutions");
+        assertTrue(run.seconds().size() < 40, run.seconds().size() + " instants");
+        // 0.3 ohm of feed before 0.3 ohm and 1 ohm side by side, 0.23077 ohm: 12 / 0.53077 = 22.609 A
+        assertEquals(
+                12 / (0.3 + 0.3 / 1.3),
+                run.surge(new ComponentId("F1")).orElseThrow().peakAmps(),
+                1e-4);
+    }
 }
