@@ -125,7 +125,7 @@ final class DutyStudy implements Study<DutyStudy.Row> {
     }
 
     @Override
-    public Optional<Picture> picture(Readout readout, Row row) {
+    public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
         List<BarRow> bars = rows(readout).stream()
                 .filter(each -> each.state().id().equals(row.state().id()))
                 .map(DutyStudy::bars)

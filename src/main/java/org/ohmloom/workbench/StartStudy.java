@@ -141,7 +141,7 @@ final class StartStudy implements Study<StartStudy.Row> {
     }
 
     @Override
-    public Optional<Picture> picture(Readout readout, Row row) {
+    public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
         return StartCharts.of(readout.harness(), row.run())
                 .map(chart -> new Picture(
                         chart.title() + ": voltage and current over "

@@ -2,6 +2,7 @@ package org.ohmloom.workbench;
 
 import java.util.List;
 import java.util.Optional;
+import org.ohmloom.model.ElementId;
 
 /**
  * One kind of result that has a view of its own: a list, a chart of the row looked at, and how its numbers came about.
@@ -19,8 +20,17 @@ interface Study<R> extends Sheet<R> {
     /** What a person has to enter to get rows, said where there are none. */
     String nothing(Readout readout);
 
-    /** The chart of a row, if there is one. */
-    Optional<Picture> picture(Readout readout, R row);
+    /** The element whose row tells about another one that has no row itself, such as the fuse of a wire. */
+    default Optional<ElementId> lead(Readout readout, String selected) {
+        return Optional.empty();
+    }
+
+    /**
+     * The chart of a row, if there is one.
+     *
+     * @param selected what is selected, if anything; it may be what led to the row
+     */
+    Optional<Picture> picture(Readout readout, R row, Optional<String> selected);
 
     /** How the numbers of a row came about, one sentence or formula each. */
     List<String> steps(Readout readout, R row);

@@ -12,6 +12,7 @@ import javax.swing.JSplitPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.model.ElementId;
 
 /**
  * One study in its pane: its list, below it how the numbers of the chosen row came about, beside it the chart of that
@@ -120,11 +121,25 @@ final class StudyPane<R> extends JPanel {
         showChosen();
     }
 
-    /** Marks the row of what is selected elsewhere. */
+    /** Marks the row of what is selected elsewhere, or the one that tells about it. */
     void showSelection() {
-        if (!choosing && desk.selection().ids().stream().anyMatch(list::has)) {
-            list.select(desk.selection().ids());
+        if (choosing) {
+            return;
         }
+        List<String> ids = desk.selection().ids();
+        if (ids.stream().anyMatch(list::has)) {
+            list.select(ids);
+        } else {
+            Optional<Readout> readout = Readout.of(desk);
+            List<String> leads = ids.stream()
+                    .flatMap(id -> readout.flatMap(numbers -> study.lead(numbers, id)).stream())
+                    .map(ElementId::value)
+                    .toList();
+            if (leads.stream().anyMatch(list::has)) {
+                list.select(leads);
+            }
+        }
+        showChosen();
     }
 
     private Optional<R> chosen() {
@@ -136,7 +151,8 @@ final class StudyPane<R> extends JPanel {
     private void showChosen() {
         Optional<Readout> readout = Readout.of(desk);
         Optional<R> row = chosen();
-        chart.show(readout.flatMap(numbers -> row.flatMap(each -> study.picture(numbers, each))));
+        chart.show(readout.flatMap(numbers -> row.flatMap(each ->
+                study.picture(numbers, each, desk.selection().lead()))));
         String text = readout.flatMap(numbers -> row.map(each -> String.join("\n", study.steps(numbers, each))))
                 .orElse("");
         if (!text.equals(steps.getText())) {
