@@ -69,6 +69,7 @@ final class MenuPlan {
                             "focus-studies",
                             "next-pane",
                             LINE,
+                            "study-protection",
                             "study-start-up",
                             "study-duty",
                             LINE,

@@ -95,30 +95,54 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
         return List.of(
                 Column.text("Device", "Identity of the device", 7, Row::label),
                 Column.number("Rating", "A", "Rated current, or the limit of an output", Row::rating),
-                Column.number("Runs at", "A", "Largest lasting current through it", row -> row.number(
-                        each -> java.util.OptionalDouble.of(each.loadAmps()))),
+                Column.number(
+                        "Runs at",
+                        "A",
+                        "Largest lasting current through it",
+                        row -> row.number(each -> java.util.OptionalDouble.of(each.loadAmps()))),
                 verdict("Carries", "Carries its running current where it sits", Check.Aspect.CARRIES),
                 verdict("Starts", "Rides through starts", Check.Aspect.RIDES_THROUGH),
                 new Column<>(
-                        "Protects", "", "Opens before any conductor behind it is harmed", 8, Row::protects, Optional.empty()),
+                        "Protects",
+                        "",
+                        "Opens before any conductor behind it is harmed",
+                        8,
+                        Row::protects,
+                        Optional.empty()),
                 verdict("Clears", "Clears the smallest fault in the time asked", Check.Aspect.CLEARS_SMALLEST),
                 verdict("Breaks", "Can interrupt the largest fault", Check.Aspect.BREAKS_LARGEST),
                 verdict("Volts", "Is made for the voltage there", Check.Aspect.VOLTAGE),
                 verdict("Selective", "Opens before the device upstream", Check.Aspect.SELECTIVE),
-                Column.number("May carry", "A", "For good, where it sits", row -> row.number(
-                        each -> java.util.OptionalDouble.of(each.rating().continuousAmps()))),
+                Column.number(
+                        "May carry",
+                        "A",
+                        "For good, where it sits",
+                        row -> row.number(each ->
+                                java.util.OptionalDouble.of(each.rating().continuousAmps()))),
                 Column.text("Weakest", "Conductor with the least reserve", 8, row -> row.device()
                         .flatMap(DeviceProtection::weakest)
                         .map(each -> each.wire().value())
                         .orElse("")),
-                Column.number("Smallest fault", "A", "Cold, discharged battery, hot conductors", row -> row.number(
-                        each -> fault(each.minimumFault()))),
-                Column.number("Opens in", "s", "By when it has opened that fault", row -> row.number(
-                        DeviceProtection::openSeconds)),
-                Column.number("Largest fault", "A", "Full, warm battery, cold conductors, at the device", row -> row.number(
-                        each -> fault(each.maximumFault()))),
-                Column.number("Breaks up to", "A", "Current it can interrupt", row -> row.number(
-                        DeviceProtection::breakingAmps)),
+                Column.number(
+                        "Smallest fault",
+                        "A",
+                        "Cold, discharged battery, hot conductors",
+                        row -> row.number(each -> fault(each.minimumFault()))),
+                Column.number(
+                        "Opens in",
+                        "s",
+                        "By when it has opened that fault",
+                        row -> row.number(DeviceProtection::openSeconds)),
+                Column.number(
+                        "Largest fault",
+                        "A",
+                        "Full, warm battery, cold conductors, at the device",
+                        row -> row.number(each -> fault(each.maximumFault()))),
+                Column.number(
+                        "Breaks up to",
+                        "A",
+                        "Current it can interrupt",
+                        row -> row.number(DeviceProtection::breakingAmps)),
                 Column.text("Name", "What people call it", 22, Row::name));
     }
 
@@ -138,19 +162,27 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
     @Override
     public List<Row> rows(Readout readout) {
         List<Row> rows = new ArrayList<>();
-        results(readout).devices().forEach((id, device) -> rows.add(
-                new Row(id, id.value(), name(readout, id), Optional.of(device), Optional.empty())));
-        results(readout).outputs().forEach(output -> rows.add(new Row(
-                output.component(),
-                output.output(),
-                name(readout, output.component()),
-                Optional.empty(),
-                Optional.of(output))));
+        results(readout)
+                .devices()
+                .forEach((id, device) ->
+                        rows.add(new Row(id, id.value(), name(readout, id), Optional.of(device), Optional.empty())));
+        results(readout)
+                .outputs()
+                .forEach(output -> rows.add(new Row(
+                        output.component(),
+                        output.output(),
+                        name(readout, output.component()),
+                        Optional.empty(),
+                        Optional.of(output))));
         return rows;
     }
 
     private static String name(Readout readout, ComponentId id) {
-        return readout.harness().components().find(id).map(found -> found.name()).orElse("");
+        return readout.harness()
+                .components()
+                .find(id)
+                .map(found -> found.name())
+                .orElse("");
     }
 
     @Override
@@ -175,13 +207,16 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
     public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
         Optional<TimeCurrentChart> chart = selected.stream()
                 .map(WireId::new)
-                .filter(wire -> results(readout).relying().getOrDefault(wire, List.of()).contains(row.id()))
+                .filter(wire ->
+                        results(readout).relying().getOrDefault(wire, List.of()).contains(row.id()))
                 .flatMap(wire -> ProtectionCharts.ofWire(readout.harness(), results(readout), wire).stream())
                 .findFirst()
                 .or(() -> ProtectionCharts.ofDevice(readout.harness(), results(readout), row.id()));
         return chart.map(each -> new Picture(
                 "Opening times over currents: " + each.title() + ". "
-                        + each.currents().stream().map(current -> current.label()).collect(Collectors.joining(", ")),
+                        + each.currents().stream()
+                                .map(current -> current.label())
+                                .collect(Collectors.joining(", ")),
                 each::scene));
     }
 
@@ -191,7 +226,8 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
         row.device().ifPresent(device -> {
             for (Check check : device.checks()) {
                 steps.add(TradeWords.capital(check.aspect().words()) + ": "
-                        + check.verdict().words().toLowerCase(java.util.Locale.ROOT) + ". " + check.sentence() + " ("
+                        + check.verdict().words().toLowerCase(java.util.Locale.ROOT) + ". "
+                        + TradeWords.capital(check.sentence()) + " ("
                         + check.source() + ")");
             }
             steps.add("May carry: " + device.rating().words() + ".");

@@ -7,7 +7,7 @@ import java.util.List;
 final class Studies {
 
     /** All of them. */
-    static final List<Study<?>> ALL = List.of(new StartStudy(), new DutyStudy());
+    static final List<Study<?>> ALL = List.of(new ProtectionStudy(), new StartStudy(), new DutyStudy());
 
     private Studies() {}
 

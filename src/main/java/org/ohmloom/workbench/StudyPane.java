@@ -151,9 +151,10 @@ final class StudyPane<R> extends JPanel {
     private void showChosen() {
         Optional<Readout> readout = Readout.of(desk);
         Optional<R> row = chosen();
-        chart.show(readout.flatMap(numbers -> row.flatMap(each ->
-                study.picture(numbers, each, desk.selection().lead()))));
+        chart.show(readout.flatMap(numbers -> row.flatMap(
+                each -> study.picture(numbers, each, desk.selection().lead()))));
         String text = readout.flatMap(numbers -> row.map(each -> String.join("\n", study.steps(numbers, each))))
+                .map(lines -> lines.replace("mm2", "mm²"))
                 .orElse("");
         if (!text.equals(steps.getText())) {
             steps.setText(text);

@@ -50,6 +50,7 @@ class CommandBookTest {
             focus-findings | Findings | Ctrl+4
             focus-studies | Studies | Ctrl+5
             next-pane | Next view | F6
+            study-protection | Protection |
             study-start-up | Start-up |
             study-duty | Duty |
             next-finding | Next finding | F8

@@ -31,6 +31,9 @@ public record TimeCurrentChart(
     private static final double LONGEST_SECONDS = 1000;
     private static final double ROOM = 1.3;
 
+    /** The labels of the smallest currents stand to their left. */
+    private static final double ROOM_LEFT = 2.5;
+
     public TimeCurrentChart {
         bands = List.copyOf(bands);
         curves = curves.stream().filter(curve -> !curve.points().isEmpty()).toList();
@@ -69,7 +72,7 @@ public record TimeCurrentChart(
                         currents.stream().map(CurrentLimit::amps))
                 .max(Double::compare)
                 .orElse(amps.stream().max(Double::compare).orElse(10.0));
-        return Axes.logarithmic(Dimension.CURRENT, least / ROOM, known * ROOM, true);
+        return Axes.logarithmic(Dimension.CURRENT, least / ROOM_LEFT, known * ROOM, true);
     }
 
     static Axis timeAxis() {

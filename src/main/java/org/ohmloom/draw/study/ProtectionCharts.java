@@ -54,12 +54,11 @@ public final class ProtectionCharts {
             DeviceProtection device,
             ProtectionCurves curves,
             Optional<ConductorProtection> conductor) {
-        List<OpeningBand> bands = device.band()
-                .map(band -> List.of(band(device, band)))
-                .orElse(List.of());
+        List<OpeningBand> bands =
+                device.band().map(band -> List.of(band(device, band))).orElse(List.of());
         List<TimeCurrentCurve> lines = new ArrayList<>();
         conductor.ifPresent(each -> lines.add(new TimeCurrentCurve(
-                each.wire() + ", " + each.limit().size() + ", at its limit",
+                each.wire() + " " + each.limit().size().replace("mm2", "mm²") + " at its limit",
                 points(curves.conductorLimit()),
                 Optional.of(each.wire().value()))));
         for (int k = 0; k < Math.min(MOST_STARTS, curves.starts().size()); k++) {
@@ -101,9 +100,7 @@ public final class ProtectionCharts {
         List<CurrentLimit> currents = new ArrayList<>();
         if (curves.runningAmps() > 0) {
             currents.add(new CurrentLimit(
-                    "runs at " + Formats.amps(curves.runningAmps()),
-                    curves.runningAmps(),
-                    CurrentLimit.Kind.USE));
+                    "runs at " + Formats.amps(curves.runningAmps()), curves.runningAmps(), CurrentLimit.Kind.USE));
         }
         double may = device.rating().continuousAmps();
         currents.add(new CurrentLimit("may carry " + Formats.amps(may), may, CurrentLimit.Kind.CONTINUOUS));
