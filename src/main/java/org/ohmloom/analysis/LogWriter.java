@@ -37,6 +37,7 @@ final class LogWriter {
             log.add(2, choice.citation().text());
         }
         ProtectionLog.write(evidence.protection(), log::add);
+        EnvelopeLog.write(evidence.envelope(), log::add);
         return new CalculationLog(log.lines);
     }
 

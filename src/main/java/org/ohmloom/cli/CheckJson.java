@@ -40,6 +40,7 @@ final class CheckJson {
                     .forEach(rating -> array.object(item -> wire(item, analysis, rating))));
             DutyText.write(DutySweep.of(analysis, Cancel.NEVER), root);
             ProtectionText.write(analysis.evidence().protection(), root);
+            EnvelopeText.write(analysis.evidence().envelope(), root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
         });

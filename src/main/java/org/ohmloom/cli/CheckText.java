@@ -40,6 +40,7 @@ final class CheckText {
         WiresText.devices(analysis, out);
         ProtectionText.print(analysis.evidence().protection(), out);
         DutyText.print(analysis, DutySweep.of(analysis, Cancel.NEVER), out);
+        EnvelopeText.print(analysis, out);
         FindingsText.details(analysis, out);
     }
 

@@ -14,6 +14,7 @@ public final class Rules {
             new DeviceTooFarFromSource(),
             new ConductorOverAmpacity(),
             new ContactOverCurrent(),
+            new EnvelopeOverLimit(),
             new DropOverLimit(),
             new LoadNotFed(),
             new SupplyLowWhileStarting(),

@@ -1,0 +1,66 @@
+package org.ohmloom.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.ohmloom.solve.envelope.Combination;
+import org.ohmloom.units.Unit;
+
+/**
+ * No allowed combination of loads brings a wire, contact or device beyond what it may carry.
+ * <p>Judges the envelope where a harness has load groups: only then has its builder said what may run together; without
+ * any, every load at once would be allowed. Reports what the named states do not show; what they show has rules of its
+ * own. One finding for each thing that is at fault.
+ */
+final class EnvelopeOverLimit implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "envelope-over-limit",
+            "An allowed combination of loads brings something over its limit",
+            Severity.WARNING,
+            "Limits of wires, contacts and devices as in the rules on named states; load groups of this harness",
+            "The operating states show what somebody thought of. What the load groups allow beyond that will be switched"
+                    + " on one day, and then it runs too hot or opens its fuse.",
+            "Make the combination an operating state and size for it, or forbid it by a load group and by the wiring.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        if (!evidence.envelope().hasGroups()) {
+            return;
+        }
+        Map<String, List<EnvelopeComparison.Current>> bySubject = new LinkedHashMap<>();
+        for (EnvelopeComparison.Current current : EnvelopeComparison.currents(evidence)) {
+            if (current.isOverLimitUnnamed()) {
+                bySubject
+                        .computeIfAbsent(current.limit().orElseThrow().words(), words -> new ArrayList<>())
+                        .add(current);
+            }
+        }
+        bySubject.values().forEach(currents -> report.accept(finding(currents.get(0))));
+    }
+
+    private static Finding finding(EnvelopeComparison.Current current) {
+        Combination combination = current.combination();
+        BranchLimit limit = current.limit().orElseThrow();
+        return new FindingDraft(
+                        INFO,
+                        "{thing} carries {current} when {loads} run ({situation}), more than its {limit}; named states"
+                                + " reach {named}.")
+                .word("thing", limit.words())
+                .word("loads", Listing.of(combination.loads(), 40))
+                .word("situation", current.situation().name())
+                .amps("named", current.namedAmps())
+                .beyond("current", current.worst().rmsAmps(), "limit", limit.amps(), Unit.AMP)
+                .source(limit.source())
+                .subjects(limit.subjects())
+                .highlight(combination.loads())
+                .build();
+    }
+}
