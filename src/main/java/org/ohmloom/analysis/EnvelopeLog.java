@@ -15,7 +15,9 @@ final class EnvelopeLog {
         if (envelope.situations().isEmpty() && envelope.notes().isEmpty()) {
             return;
         }
-        log.accept(0, "Envelope: worst over all allowed combinations of loads, conductors as warm as any state makes them");
+        log.accept(
+                0,
+                "Envelope: worst over all allowed combinations of loads, conductors as warm as any state makes them");
         log.accept(
                 1,
                 envelope.hasGroups()

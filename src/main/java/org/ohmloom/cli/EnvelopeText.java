@@ -47,8 +47,7 @@ final class EnvelopeText {
         named.forEach((id, combination) -> out.println(Wrap.indented(
                 id + ": " + list(combination.loads()) + " by " + list(combination.controls()), INDENT, WIDTH)));
         for (SituationEnvelope situation : envelope.situations()) {
-            out.println(Wrap.indented(
-                    situation.name() + ": " + String.join(" ", situation.steps()), INDENT, WIDTH));
+            out.println(Wrap.indented(situation.name() + ": " + String.join(" ", situation.steps()), INDENT, WIDTH));
         }
         envelope.notes().forEach(note -> out.println(Wrap.indented(note, INDENT, WIDTH)));
     }
@@ -57,8 +56,8 @@ final class EnvelopeText {
         List<EnvelopeComparison.Current> more = EnvelopeComparison.currents(analysis.evidence()).stream()
                 .filter(each -> each.branch().kind() == BranchKind.WIRE)
                 .filter(each -> each.worst().rmsAmps() > each.namedAmps() * (1 + MORE_RATIO))
-                .sorted(Comparator.comparingDouble(
-                        (EnvelopeComparison.Current each) -> each.namedAmps() - each.worst().rmsAmps()))
+                .sorted(Comparator.comparingDouble((EnvelopeComparison.Current each) ->
+                        each.namedAmps() - each.worst().rmsAmps()))
                 .toList();
         TextTable table = new TextTable()
                 .left("WIRE")
@@ -147,7 +146,8 @@ final class EnvelopeText {
             object.put("hasGroups", envelope.hasGroups());
             object.array("situations", array -> envelope.situations()
                     .forEach(situation -> array.object(item -> situation(item, situation))));
-            object.texts("neverRun", envelope.never().stream().map(Object::toString).toList());
+            object.texts(
+                    "neverRun", envelope.never().stream().map(Object::toString).toList());
             object.texts("notes", envelope.notes());
         });
     }
@@ -157,15 +157,18 @@ final class EnvelopeText {
         item.put("mode", situation.mode().name());
         item.texts("sources", situation.sources().stream().map(Object::toString).toList());
         item.texts("steps", situation.steps());
-        item.array("combinations", array -> situation.combinations().forEach(each -> array.object(entry -> {
-            entry.put("id", each.id());
-            entry.texts("loads", each.loads().stream().map(Object::toString).toList());
-            entry.texts("controls", List.copyOf(each.controls()));
-            entry.put("status", each.solution().status().name());
-        })));
-        item.array("branches", array -> situation.branches()
-                .values()
-                .forEach(each -> array.object(entry -> branch(entry, each))));
+        item.array("combinations", array -> situation
+                .combinations()
+                .forEach(each -> array.object(entry -> {
+                    entry.put("id", each.id());
+                    entry.texts(
+                            "loads", each.loads().stream().map(Object::toString).toList());
+                    entry.texts("controls", List.copyOf(each.controls()));
+                    entry.put("status", each.solution().status().name());
+                })));
+        item.array(
+                "branches",
+                array -> situation.branches().values().forEach(each -> array.object(entry -> branch(entry, each))));
         item.array(
                 "loads", array -> situation.loads().values().forEach(each -> array.object(entry -> load(entry, each))));
     }

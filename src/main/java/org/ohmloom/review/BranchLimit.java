@@ -44,20 +44,18 @@ public record BranchLimit(double amps, String words, List<String> subjects, Stri
         Map<BranchId, BranchLimit> limits = new HashMap<>();
         for (WireRating rating : evidence.ratings().values()) {
             String wire = rating.wire().id().value();
-            rating.ampacity()
-                    .ifPresent(ampacity -> limits.put(new BranchId(wire), wire(rating, ampacity)));
+            rating.ampacity().ifPresent(ampacity -> limits.put(new BranchId(wire), wire(rating, ampacity)));
         }
         contacts(evidence, limits);
         for (Branch branch : evidence.drawn().branches().values()) {
-            device(evidence, branch)
-                    .ifPresent(device -> deviceAmps(branch, device.device())
-                            .ifPresent(amps -> limits.put(
-                                    branch.id(),
-                                    new BranchLimit(
-                                            amps,
-                                            branch.id().value(),
-                                            List.of(device.id().value()),
-                                            "Current limit as entered in this harness"))));
+            device(evidence, branch).ifPresent(device -> deviceAmps(branch, device.device())
+                    .ifPresent(amps -> limits.put(
+                            branch.id(),
+                            new BranchLimit(
+                                    amps,
+                                    branch.id().value(),
+                                    List.of(device.id().value()),
+                                    "Current limit as entered in this harness"))));
         }
         return limits;
     }

@@ -46,8 +46,8 @@ public final class EnvelopeComparison {
 
         /** Whether only the envelope shows more than the limit. */
         public boolean isOverLimitUnnamed() {
-            return limit.filter(each -> Limits.exceeds(worst.rmsAmps(), each.amps())
-                            && !Limits.exceeds(namedAmps, each.amps()))
+            return limit.filter(each ->
+                            Limits.exceeds(worst.rmsAmps(), each.amps()) && !Limits.exceeds(namedAmps, each.amps()))
                     .isPresent();
         }
     }
@@ -122,7 +122,7 @@ public final class EnvelopeComparison {
         return ContinuousStates.of(evidence.harness()).stream()
                 .filter(state -> evidence.harness().states().get(state).asksOn(load))
                 .flatMap(state -> Optional.ofNullable(
-                                evidence.solutions().get(state).loads().get(load))
+                        evidence.solutions().get(state).loads().get(load))
                         .stream())
                 .mapToDouble(LoadVolts::onDropVolts)
                 .max();
