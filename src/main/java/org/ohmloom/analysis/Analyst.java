@@ -24,6 +24,7 @@ import org.ohmloom.size.SizingInput;
 import org.ohmloom.solve.Island;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.charge.ChargeStudy;
 import org.ohmloom.solve.run.StartUpStudy;
 import org.ohmloom.tables.WireTables;
 
@@ -71,7 +72,8 @@ public final class Analyst {
                 protection.upstream(),
                 StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested),
                 protection.study(input(bench, protection, sized.heated()), ratings, cancel),
-                Envelopes.of(bench, sized.sizes(), sized.heated(), cancel));
+                Envelopes.of(bench, sized.sizes(), sized.heated(), cancel),
+                ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested));
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),

@@ -32,7 +32,7 @@ public record BatteryCondition(
     }
 
     /** How its current and voltage hang together. */
-    Law.VoltageSource law() {
+    public Law.VoltageSource law() {
         return Law.VoltageSource.battery(emfVolts, ohms, chargeOhms, acceptanceAmps);
     }
 }

@@ -5,6 +5,7 @@ import org.ohmloom.model.Battery;
 import org.ohmloom.model.Converter;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.RegulatedSupply;
+import org.ohmloom.model.WireEnd;
 
 /**
  * Branches of what gives power: batteries, alternators, regulated supplies and converters. What batteries and alternators are
@@ -31,8 +32,12 @@ final class SourceBranches {
         source(draft, alternator, condition.law());
         if (on) {
             condition.assumptions().forEach(text -> draft.assume(text, Assumption.COMMON_PRACTICE));
-            condition.sense().ifPresent(end -> draft.network()
-                    .sense(draft.component().id().value(), end, condition.setPointVolts()));
+            WireEnd own = new WireEnd.AtTerminal(draft.component().id(), Device.POSITIVE);
+            draft.network()
+                    .sense(
+                            draft.component().id().value(),
+                            condition.sense().orElse(own),
+                            condition.setPointVolts());
         }
     }
 

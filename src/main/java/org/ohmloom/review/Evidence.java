@@ -20,6 +20,7 @@ import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.solve.envelope.Envelope;
+import org.ohmloom.solve.charge.ChargeStudy;
 import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.WireTables;
@@ -42,6 +43,7 @@ import org.ohmloom.tables.WireTables;
  * @param startUps        how loads and control units start in every state, over time
  * @param protection      what every protective device carries, protects and clears
  * @param envelope        worst currents and drops over all allowed combinations of loads
+ * @param charge          charge balance of every state, timed sequences, load analysis
  */
 public record Evidence(
         Harness harness,
@@ -58,7 +60,8 @@ public record Evidence(
         Upstream upstream,
         StartUps startUps,
         ProtectionResults protection,
-        Envelope envelope) {
+        Envelope envelope,
+        ChargeStudy charge) {
 
     public Evidence {
         loops = List.copyOf(loops);

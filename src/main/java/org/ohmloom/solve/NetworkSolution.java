@@ -33,4 +33,9 @@ public record NetworkSolution(
         onVolts = Collections.unmodifiableSortedMap(new TreeMap<>(onVolts));
         flows = Collections.unmodifiableSortedMap(new TreeMap<>(flows));
     }
+
+    /** The same solution of a network that differs in its laws for slow sources alone. */
+    NetworkSolution of(Network changed) {
+        return new NetworkSolution(changed, islands, islandOf, volts, onVolts, flows);
+    }
 }

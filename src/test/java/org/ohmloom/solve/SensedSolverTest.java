@@ -32,14 +32,14 @@ class SensedSolverTest {
                         Law.VoltageSource.battery(emfVolts, 0.01, 0.02, acceptanceAmps));
     }
 
-    private static SensedSolver search(Net net, double setPointVolts) {
+    private static SteadySources search(Net net, double setPointVolts) {
         Network network = net.network();
         Network sensed =
                 network.withSensings(List.of(new Sensing(new BranchId("ALT"), new PointId("b"), setPointVolts)));
         return SensedSolver.searched(sensed, () -> false);
     }
 
-    private static Solved solved(SensedSolver search) {
+    private static Solved solved(SteadySources search) {
         assertTrue(search.solves() <= HANDFUL, "took " + search.solves());
         return new Solved(search.solution());
     }
@@ -99,7 +99,9 @@ class SensedSolverTest {
 
     @Test
     void theMeanIsHeldWhileAnOutputSwitches() {
-        // a 0.48 ohm heater at half duty at the battery: the mean stands at 14.4 V, below it while on, above while off
+        // a 0.48 ohm heater at half duty at the battery, 29.9 A while on: the mean stands at 14.4 V; the swing of 14.95
+        // A
+        // goes through 10 mohm of battery beside 20 mohm of cable, 6.67 mohm: 0.1 V below it while on
         Solved solved = solved(search(
                 charging(13.0, 100)
                         .output("Q", "b", "h", 1e-3, 0.5)
@@ -108,7 +110,7 @@ class SensedSolverTest {
                         .regulated("ALT", "0", "a", 14.4, 0, 150),
                 14.4));
         assertEquals(14.4, solved.volts("b"), HELD);
-        assertTrue(solved.solution().onVolts().get(new PointId("b")) < 14.3);
+        assertEquals(14.3, solved.solution().onVolts().get(new PointId("b")), 0.005);
     }
 
     @Test
@@ -181,8 +183,8 @@ class SensedSolverTest {
             double miss = solved.volts("b") - setPoint;
             double amps = solved.amps("ALT");
             boolean holds = Math.abs(miss) <= HELD;
-            boolean full = amps >= limit * (1 - 1e-9) && miss < HELD;
-            boolean idle = amps <= 1e-9 && miss > -HELD;
+            boolean full = amps >= limit - HELD && miss < HELD;
+            boolean idle = amps <= HELD && miss > -HELD;
             assertTrue(holds || full || idle, "run " + run + ": " + miss + " V, " + amps + " of " + limit + " A");
             met[holds ? 0 : full ? 1 : 2]++;
         }

@@ -3,13 +3,10 @@ package org.ohmloom.solve.charge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.ohmloom.graph.Law;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OperatingState.EngineMode;
-import org.ohmloom.solve.BranchFlow;
-import org.ohmloom.solve.NetworkSolution;
 
 /** A battery while a sequence runs: counts its charge and keeps what it did. */
 final class BatteryTrace {
@@ -65,23 +62,21 @@ final class BatteryTrace {
         return amps == 0 ? Double.POSITIVE_INFINITY : hours * SECONDS_PER_HOUR;
     }
 
-    /** Takes what a solution says of it, at a time from the beginning of the sequence; nothing while it is off. */
-    void sample(double seconds, OperatingState state, NetworkSolution solution, boolean stepBegins) {
+    /** Takes what a solution says of it, at a time from the beginning of the sequence. */
+    void sample(double seconds, OperatingState state, double nowAmps, double nowVolts, boolean stepBegins) {
         double before = volts;
-        for (BranchFlow flow : solution.flows().values()) {
-            if (flow.branch().element().filter(id::equals).isPresent()) {
-                amps = flow.amps();
-                if (flow.branch().law() instanceof Law.Open) {
-                    return;
-                }
-                volts = -flow.dropVolts();
-            }
-        }
+        amps = nowAmps;
+        volts = nowVolts;
         lowestVolts = Math.min(lowestVolts, volts);
         if (untilVolts.isPresent() && untilMinutes.isEmpty() && state.mode() != EngineMode.CRANKING) {
             crossing(seconds, before, stepBegins);
         }
         samples.add(new ChargeSample(seconds, state.id(), amps, volts, chargeFraction));
+    }
+
+    /** Takes note that it is not connected. */
+    void rest() {
+        amps = 0;
     }
 
     /** When the voltage came down to the one asked about: within a step by a straight line between two samples. */

@@ -26,8 +26,8 @@ import org.ohmloom.tables.BatteryType;
 /** Works out the charge balance of a state from what was published of it; shares no code with the search. */
 final class ChargeBalance {
 
-    private static final double LIMIT_RATIO = 1e-9;
-    private static final double IDLE_AMPS = 1e-9;
+    /** A mean current this close to its limit, A, is at it. */
+    private static final double SAME_AMPS = 1e-6;
 
     private final Harness harness;
     private final SourceConditions conditions;
@@ -74,6 +74,7 @@ final class ChargeBalance {
         }
         Optional<Sensing> sensing = network.sensings().stream()
                 .filter(each -> each.source().equals(id) && volts(each.sense()).isPresent())
+                .filter(each -> !each.sense().equals(branch.get().to()))
                 .findFirst();
         PointId sense = sensing.map(Sensing::sense).orElse(branch.get().to());
         OptionalDouble held = difference(sense, branch.get().from());
@@ -83,10 +84,9 @@ final class ChargeBalance {
         }
         double droop = sensing.isPresent() ? 0 : condition.ohms() * amps;
         double miss = held.getAsDouble() - (condition.setPointVolts() - droop);
-        boolean fullAlways = amps >= condition.limitAmps() * (1 - LIMIT_RATIO);
-        boolean fullAtTimes = flows.get(id).onAmps() >= condition.limitAmps() * (1 - LIMIT_RATIO);
-        Mode mode = fullAlways ? Mode.AT_LIMIT : amps <= IDLE_AMPS ? Mode.IDLE : Mode.REGULATES;
-        boolean mayBeBelow = mode == Mode.AT_LIMIT || (sensing.isEmpty() && fullAtTimes);
+        boolean fullAlways = amps >= condition.limitAmps() - SAME_AMPS;
+        Mode mode = fullAlways ? Mode.AT_LIMIT : amps <= SAME_AMPS ? Mode.IDLE : Mode.REGULATES;
+        boolean mayBeBelow = mode == Mode.AT_LIMIT;
         boolean mayBeAbove = mode == Mode.IDLE;
         double residual = miss < 0 ? (mayBeBelow ? 0 : -miss) : mayBeAbove ? 0 : miss;
         return Optional.of(balance(component, condition, mode, amps, sense, held.getAsDouble(), residual));

@@ -6,13 +6,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Law;
 import org.ohmloom.graph.SourceConditions;
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.Component;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.SequenceId;
 import org.ohmloom.model.StateId;
-import org.ohmloom.model.StateSequence;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.SteadySources;
+import org.ohmloom.tables.WireTables;
 
 /**
  * The harness seen from its batteries and alternators.
@@ -36,16 +42,18 @@ public record ChargeStudy(
     }
 
     /**
-     * Studies a harness.
+     * Studies a harness. A sequence runs on the solved networks, with their conductors as warm as their states make them and
+     * the batteries' laws at the charge level of the instant.
      *
-     * @param harness    the harness
-     * @param conditions what its sources are in each state
-     * @param solutions  solution of each state
-     * @param solver     solves a state with other settings of its sources
+     * @param harness   the harness
+     * @param tables    published tables
+     * @param solutions solution of each state
+     * @param cancelled asked now and then; true stops the study
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public static ChargeStudy of(
-            Harness harness, SourceConditions conditions, Map<StateId, Solution> solutions, StateSolver solver) {
+            Harness harness, WireTables tables, Map<StateId, Solution> solutions, BooleanSupplier cancelled) {
+        SourceConditions conditions = SourceConditions.of(harness, tables);
         SortedMap<StateId, StateCharge> states = new TreeMap<>();
         SortedMap<StateId, LoadTabulation> tabulations = new TreeMap<>();
         for (OperatingState state : harness.states().all()) {
@@ -62,23 +70,25 @@ public record ChargeStudy(
                         LoadAnalysis.of(harness, state, solved.flows().values(), charge.limitAmps()));
             });
         }
+        StateSolver solver = state -> SteadySources.of(
+                solutions.get(state.id()).network().withLaws(batteryLaws(harness, conditions, state)), cancelled);
         List<SequenceRun> sequences = harness.sequences().all().stream()
-                .map(sequence -> run(harness, conditions, sequence, solver))
+                .filter(sequence -> sequence.steps().stream().allMatch(step -> solutions.containsKey(step.state())))
+                .map(sequence -> SequenceRunner.run(harness, conditions, sequence, solver))
                 .toList();
         return new ChargeStudy(states, tabulations, sequences);
     }
 
-    /**
-     * Runs one sequence.
-     *
-     * @param harness    the harness
-     * @param conditions what its sources are in each state
-     * @param sequence   the sequence, of states of the harness
-     * @param solver     solves a state with other settings of its sources
-     */
-    public static SequenceRun run(
-            Harness harness, SourceConditions conditions, StateSequence sequence, StateSolver solver) {
-        return SequenceRunner.run(harness, conditions, sequence, solver);
+    private static Map<BranchId, Law> batteryLaws(Harness harness, SourceConditions conditions, OperatingState state) {
+        Map<BranchId, Law> laws = new TreeMap<>();
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof Battery battery && state.sourceOn(component.id(), battery)) {
+                laws.put(
+                        new BranchId(component.id().value()),
+                        conditions.battery(component, battery, state).law());
+            }
+        }
+        return laws;
     }
 
     /** The sequence of that identity as it ran. */

@@ -2,22 +2,24 @@ package org.ohmloom.solve.charge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.ohmloom.graph.BranchKind;
+import java.util.TreeMap;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Law;
 import org.ohmloom.graph.SourceConditions;
 import org.ohmloom.model.Alternator;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.SourceSetting;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.StateSequence;
-import org.ohmloom.solve.BranchFlow;
-import org.ohmloom.solve.Island;
-import org.ohmloom.solve.IslandStatus;
-import org.ohmloom.solve.NetworkSolution;
+import org.ohmloom.solve.SteadySources;
+import org.ohmloom.solve.SteadySources.Means;
 import org.ohmloom.solve.charge.SequenceRun.StepRun;
 import org.ohmloom.tables.BatteryType;
 
@@ -42,6 +44,7 @@ final class SequenceRunner {
     private static final int MOST_INSTANTS = 400;
 
     private final Harness harness;
+    private final SourceConditions conditions;
     private final StateSequence sequence;
     private final StateSolver solver;
     private final List<BatteryTrace> batteries = new ArrayList<>();
@@ -52,6 +55,7 @@ final class SequenceRunner {
 
     private SequenceRunner(Harness harness, SourceConditions conditions, StateSequence sequence, StateSolver solver) {
         this.harness = harness;
+        this.conditions = conditions;
         this.sequence = sequence;
         this.solver = solver;
         for (Component component : harness.components().all()) {
@@ -96,25 +100,42 @@ final class SequenceRunner {
         double began = seconds;
         double net = net();
         double into = 0;
-        NetworkSolution solution = solver.solve(at(state, SHORTEST_PULSE_SECONDS, 0));
-        if (!solved(solution)) {
+        SteadySources sources = solver.solve(at(state, SHORTEST_PULSE_SECONDS, 0));
+        Optional<Means> means = means(sources, state, SHORTEST_PULSE_SECONDS, 0);
+        if (means.isEmpty()) {
             return false;
         }
-        sample(state, solution, true);
+        sample(state, means.get(), true);
         while (into < step.durationSeconds()) {
             double stretch = Math.min(stretch(into), step.durationSeconds() - into);
-            solution = solver.solve(at(state, Math.max(SHORTEST_PULSE_SECONDS, into + stretch), stretch));
-            if (!solved(solution)) {
+            means = means(sources, state, Math.max(SHORTEST_PULSE_SECONDS, into + stretch), stretch);
+            if (means.isEmpty()) {
                 return false;
             }
             into += stretch;
             seconds = began + into;
-            count(stretch, solution);
-            sample(state, solution, false);
+            count(stretch, means.get());
+            sample(state, means.get(), false);
         }
         steps.add(new StepRun(
-                state.id(), began, step.durationSeconds(), net() - net, alternatorAmps(solution), lowestVolts()));
+                state.id(), began, step.durationSeconds(), net() - net, alternatorAmps(means.get()), lowestVolts()));
         return true;
+    }
+
+    private Optional<Means> means(
+            SteadySources sources, OperatingState state, double pulseSeconds, double stretchSeconds) {
+        OperatingState then = at(state, pulseSeconds, stretchSeconds);
+        Map<BranchId, Law.VoltageSource> laws = new TreeMap<>();
+        for (BatteryTrace trace : batteries) {
+            Component component = harness.components().get(trace.id());
+            laws.put(
+                    branch(trace.id()),
+                    conditions
+                            .battery(component, (Battery) component.device(), then)
+                            .law());
+        }
+        instants++;
+        return sources.means(laws);
     }
 
     private double stretch(double into) {
@@ -136,23 +157,34 @@ final class SequenceRunner {
             changed =
                     changed.withSource(battery.id(), setting.withChargeFraction(battery.guessFraction(stretchSeconds)));
         }
-        instants++;
         return changed;
     }
 
-    private void count(double stretch, NetworkSolution solution) {
+    private void count(double stretch, Means means) {
         for (BatteryTrace battery : batteries) {
-            double far = solution.flows().values().stream()
-                    .filter(flow ->
-                            flow.branch().element().filter(battery.id()::equals).isPresent())
-                    .mapToDouble(BranchFlow::amps)
-                    .sum();
+            double far = means.amps().getOrDefault(branch(battery.id()), 0.0);
             battery.count(seconds, stretch, (battery.amps() + far) / 2);
         }
     }
 
-    private void sample(OperatingState state, NetworkSolution solution, boolean stepBegins) {
-        batteries.forEach(battery -> battery.sample(seconds, state, solution, stepBegins));
+    private void sample(OperatingState state, Means means, boolean stepBegins) {
+        for (BatteryTrace battery : batteries) {
+            BranchId branch = branch(battery.id());
+            if (means.amps().containsKey(branch)) {
+                battery.sample(
+                        seconds,
+                        state,
+                        means.amps().get(branch),
+                        means.terminalVolts().get(branch),
+                        stepBegins);
+            } else {
+                battery.rest();
+            }
+        }
+    }
+
+    private static BranchId branch(ComponentId source) {
+        return new BranchId(source.value());
     }
 
     private double net() {
@@ -163,23 +195,12 @@ final class SequenceRunner {
         return batteries.stream().mapToDouble(BatteryTrace::volts).min().orElse(0);
     }
 
-    private double alternatorAmps(NetworkSolution solution) {
-        return solution.flows().values().stream()
-                .filter(flow -> flow.branch().kind() == BranchKind.SOURCE)
-                .filter(flow -> flow.branch()
-                        .element()
-                        .flatMap(element -> harness.element(element.value()))
-                        .filter(element ->
-                                element instanceof Component component && component.device() instanceof Alternator)
-                        .isPresent())
-                .mapToDouble(BranchFlow::amps)
+    /** Current of the alternators, A. */
+    private double alternatorAmps(Means means) {
+        return harness.components().all().stream()
+                .filter(component -> component.device() instanceof Alternator)
+                .mapToDouble(component -> means.amps().getOrDefault(branch(component.id()), 0.0))
                 .sum();
-    }
-
-    private static boolean solved(NetworkSolution solution) {
-        return solution.islands().stream()
-                .filter(Island::powered)
-                .allMatch(island -> island.status().compareTo(IslandStatus.SINGULAR) < 0);
     }
 
     private SequenceRun finish() {

@@ -1,16 +1,16 @@
 package org.ohmloom.solve.charge;
 
 import org.ohmloom.model.OperatingState;
-import org.ohmloom.solve.NetworkSolution;
+import org.ohmloom.solve.SteadySources;
 
 /** Solves the network of an operating state, with conductors as warm as that state makes them. */
 @FunctionalInterface
-public interface StateSolver {
+interface StateSolver {
 
     /**
-     * The solution of a state of the harness, perhaps with other settings of its sources and another duration.
+     * The sources of a state of the harness, perhaps with other settings and another duration.
      *
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
-    NetworkSolution solve(OperatingState state);
+    SteadySources solve(OperatingState state);
 }

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.graph.NetworkBuilder;
-import org.ohmloom.graph.SourceConditions;
 import org.ohmloom.model.Alternator;
 import org.ohmloom.model.AlternatorModel;
 import org.ohmloom.model.Battery;
@@ -26,7 +25,6 @@ import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.solve.DcSolver;
-import org.ohmloom.solve.SensedSolver;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.tables.WireTables;
 
@@ -103,11 +101,7 @@ final class Wagon {
                     state.id(),
                     DcSolver.solve(NetworkBuilder.build(harness, state, Wagon::ohms, TABLES), harness, () -> false));
         }
-        return ChargeStudy.of(harness, SourceConditions.of(harness, TABLES), solutions, solver(harness));
-    }
-
-    static StateSolver solver(Harness harness) {
-        return state -> SensedSolver.solve(NetworkBuilder.build(harness, state, Wagon::ohms, TABLES), () -> false);
+        return ChargeStudy.of(harness, TABLES, solutions, () -> false);
     }
 
     private static double ohms(Wire wire) {
