@@ -34,10 +34,7 @@ final class SourceBranches {
             condition.assumptions().forEach(text -> draft.assume(text, Assumption.COMMON_PRACTICE));
             WireEnd own = new WireEnd.AtTerminal(draft.component().id(), Device.POSITIVE);
             draft.network()
-                    .sense(
-                            draft.component().id().value(),
-                            condition.sense().orElse(own),
-                            condition.setPointVolts());
+                    .sense(draft.component().id().value(), condition.sense().orElse(own), condition.setPointVolts());
         }
     }
 
