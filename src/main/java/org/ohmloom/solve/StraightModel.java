@@ -90,7 +90,7 @@ final class StraightModel {
 
     /** Electromotive forces while they are sought. */
     private record Trial(
-            double[] emfVolts, double[] from, double[][] seen, List<MeanLaw> laws, List<Integer> batteries) {}
+            double[] emfVolts, double[] fromVolts, double[][] seen, List<MeanLaw> laws, List<Integer> batteries) {}
 
     private void sweep(List<Integer> sources, Trial trial, boolean settleBatteries) {
         for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
@@ -107,14 +107,14 @@ final class StraightModel {
     }
 
     private void halve(int k, Trial trial, boolean settleBatteries) {
-        double low = trial.from[k] * (1 - REACH_RATIO);
-        double high = trial.from[k] * (1 + REACH_RATIO);
+        double low = trial.fromVolts[k] * (1 - REACH_RATIO);
+        double high = trial.fromVolts[k] * (1 + REACH_RATIO);
         for (int step = 0; step < HALVINGS; step++) {
             trial.emfVolts[k] = (low + high) / 2;
             if (settleBatteries) {
                 sweep(trial.batteries, trial, false);
             }
-            double[][] there = at(trial.emfVolts, trial.from, trial.seen);
+            double[][] there = at(trial.emfVolts, trial.fromVolts, trial.seen);
             if (trial.laws.get(k).missVolts(trial.emfVolts[k], there[k][0], there[k][1]) > 0) {
                 high = trial.emfVolts[k];
             } else {
