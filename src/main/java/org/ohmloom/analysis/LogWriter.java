@@ -28,6 +28,7 @@ final class LogWriter {
         log.basis(bench);
         log.assumptions(evidence);
         log.states(evidence, heated);
+        log.lines.addAll(StartUpLog.of(evidence));
         for (WireRating rating : evidence.ratings().values()) {
             log.wire(evidence, rating);
         }

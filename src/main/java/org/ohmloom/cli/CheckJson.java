@@ -41,6 +41,7 @@ final class CheckJson {
             DutyText.write(DutySweep.of(analysis, Cancel.NEVER), root);
             ProtectionText.write(analysis.evidence().protection(), root);
             EnvelopeText.write(analysis.evidence().envelope(), root);
+            StartUpJson.write(analysis, states, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
         });

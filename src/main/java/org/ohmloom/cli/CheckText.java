@@ -39,6 +39,7 @@ final class CheckText {
         WiresText.print(analysis, out);
         WiresText.devices(analysis, out);
         ProtectionText.print(analysis.evidence().protection(), out);
+        StartUpText.print(analysis, states, out);
         DutyText.print(analysis, DutySweep.of(analysis, Cancel.NEVER), out);
         EnvelopeText.print(analysis, out);
         FindingsText.details(analysis, out);

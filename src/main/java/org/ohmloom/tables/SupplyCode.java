@@ -1,5 +1,7 @@
 package org.ohmloom.tables;
 
+import java.util.List;
+
 /**
  * A range of supply voltage in which equipment works, by the code its maker states.
  *
@@ -9,6 +11,14 @@ package org.ohmloom.tables;
  * @param maximumVolts highest supply voltage, V
  */
 public record SupplyCode(String code, double nominalVolts, CitedValue minimumVolts, CitedValue maximumVolts) {
+
+    /** The codes of a system voltage, V, that stand a supply as low as this, V. */
+    public static List<SupplyCode> standing(List<SupplyCode> codes, double nominalVolts, double lowestVolts) {
+        return codes.stream()
+                .filter(code -> code.nominalVolts() == nominalVolts
+                        && code.minimumVolts().value() <= lowestVolts)
+                .toList();
+    }
 
     /** Reads a row with the columns code, nominalVolts, minimumVolts and maximumVolts. */
     static SupplyCode read(RowReader row) {
