@@ -38,14 +38,16 @@ class StartUpOutputTest {
             for (JsonNode starter : run.get("starters")) {
                 assertEquals(instants, starter.get("amps").size());
                 assertEquals(
-                        starter.get("peakAmps").asDouble(), starter.get("amps").get(0).asDouble());
+                        starter.get("peakAmps").asDouble(),
+                        starter.get("amps").get(0).asDouble());
             }
             for (JsonNode supply : run.get("supplies")) {
                 assertEquals(instants, supply.get("volts").size());
                 assertEquals(
                         supply.get("lowestVolts").asDouble(),
                         supply.get("volts").get(0).asDouble());
-                assertTrue(supply.get("belowSeconds").asDouble() < run.get("durationSeconds").asDouble());
+                assertTrue(supply.get("belowSeconds").asDouble()
+                        < run.get("durationSeconds").asDouble());
             }
             for (JsonNode device : run.get("devices")) {
                 assertEquals(instants, device.get("amps").size());

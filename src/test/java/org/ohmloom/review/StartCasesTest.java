@@ -36,8 +36,7 @@ class StartCasesTest {
 
     @Test
     void aPumpThatIsNotOnIsNotStarted() {
-        Harness harness = Altered.of(
-                Examined.breaking(LOW), "\"control\": \"feed\"", "\"control\": \"command\"");
+        Harness harness = Altered.of(Examined.breaking(LOW), "\"control\": \"feed\"", "\"control\": \"command\"");
         assertEquals(1, Examined.findings(harness, LOW).size());
         Harness off = Altered.of(harness, "\"components\": {\"P1\": true}", "\"components\": {\"P1\": false}");
         assertEquals(List.of(), Examined.findings(off, LOW));

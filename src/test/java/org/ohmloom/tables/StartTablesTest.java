@@ -17,8 +17,11 @@ class StartTablesTest {
                 .filter(each -> each.load().equals(InrushMultiple.LAMP))
                 .toList();
         assertEquals(3, lamps.size());
-        assertEquals(10, lamps.stream().mapToDouble(each -> each.low().value()).min().orElseThrow());
-        assertEquals(18, lamps.stream().mapToDouble(each -> each.high().value()).max().orElseThrow());
+        assertEquals(
+                10, lamps.stream().mapToDouble(each -> each.low().value()).min().orElseThrow());
+        assertEquals(
+                18,
+                lamps.stream().mapToDouble(each -> each.high().value()).max().orElseThrow());
         assertTrue(lamps.stream().allMatch(each -> each.low().citation().status() == Status.PUBLISHED));
     }
 
@@ -30,7 +33,9 @@ class StartTablesTest {
         assertEquals(List.of(), codes(12, 5.9));
         assertEquals(List.of("E"), codes(24, 10.5));
         SupplyCode a = TABLES.supplyCodes().get(0);
-        assertEquals("ISO 16750-2:2010, Tables 1 and 2, row supply code A", a.minimumVolts().citation().text());
+        assertEquals(
+                "ISO 16750-2:2010, Tables 1 and 2, row supply code A",
+                a.minimumVolts().citation().text());
         assertEquals(16, a.maximumVolts().value());
     }
 
