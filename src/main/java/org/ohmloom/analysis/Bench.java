@@ -4,7 +4,9 @@ import java.util.OptionalDouble;
 import org.ohmloom.graph.FuseOhms;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.heat.Ampacities;
+import org.ohmloom.heat.BundleHeat;
 import org.ohmloom.heat.ConductorResistance;
+import org.ohmloom.heat.PassingHeat;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.tables.DesignBasis;
@@ -21,6 +23,8 @@ import org.ohmloom.units.Gauge;
  * @param resistance resistances by the tables
  * @param ampacities ampacities by the tables
  * @param fuseOhms   resistances of protective devices by the tables
+ * @param bundleHeat steady temperatures by the heat balance
+ * @param passingHeat temperatures on the way
  */
 record Bench(
         Harness harness,
@@ -29,7 +33,9 @@ record Bench(
         Routes routes,
         ConductorResistance resistance,
         Ampacities ampacities,
-        FuseOhms fuseOhms) {
+        FuseOhms fuseOhms,
+        BundleHeat bundleHeat,
+        PassingHeat passingHeat) {
 
     /**
      * Sets everything out for a harness.
@@ -40,14 +46,17 @@ record Bench(
         DesignBasis basis = KnownNames.basis(harness, tables);
         KnownNames.check(harness, tables);
         Routes routes = Routes.of(harness);
+        Ampacities ampacities = new Ampacities(harness, tables, basis, routes);
         return new Bench(
                 harness,
                 tables,
                 basis,
                 routes,
                 new ConductorResistance(tables, basis),
-                new Ampacities(harness, tables, basis, routes),
-                FuseOhms.of(tables));
+                ampacities,
+                FuseOhms.of(tables),
+                new BundleHeat(harness, tables, routes, ampacities),
+                new PassingHeat(ampacities));
     }
 
     /** End-to-end resistance of a wire with a size at a temperature, ohm. */

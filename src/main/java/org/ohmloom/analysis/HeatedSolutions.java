@@ -2,9 +2,7 @@ package org.ohmloom.analysis;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Network;
@@ -12,7 +10,7 @@ import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.heat.LoadedConductors;
-import org.ohmloom.model.Harness;
+import org.ohmloom.heat.WireHeat;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
@@ -23,21 +21,21 @@ import org.ohmloom.solve.DcSolver;
 import org.ohmloom.solve.Solution;
 
 /**
- * Every operating state solved with its conductors at the temperature their own current brings them to.
- * <p>Solve with the conductors at ambient; from the RMS currents, the ampacity and the square law of {@code heat}, take the
- * temperature; solve again with the resistances there; stop when no conductor moved by more than
- * {@link #AGREEMENT_CELSIUS}. In a state that does not last (cranking, a motor at standstill) the conductors stay at
- * ambient. At most {@link #MOST_ROUNDS} rounds; a conductor beyond its limit is held at it for the resistance, since the
- * harness will not be built like that.
+ * Every operating state solved with its conductors at the temperature their own current and their neighbours bring them to.
  *
- * @param solutions   solution of each state
- * @param wireCelsius conductor temperature of each wire in each state, deg C
- * @param ampacities  ampacity of each wire, where known
- * @param rounds      count of rounds it took
+ * <p>Solve with the conductors at ambient; from the RMS currents take each wire's temperature by the heat balance of its
+ * bundles ({@link WireTemperatures}); solve again with the resistances there; stop when no conductor moved by more than
+ * {@link #AGREEMENT_CELSIUS}. At most {@link #MOST_ROUNDS} rounds; a conductor beyond its limit is held at it for the
+ * resistance, since the harness will not be built like that.
+ *
+ * @param solutions  solution of each state
+ * @param wireHeat   where each wire settles in each state, or gets to in one that does not last
+ * @param ampacities ampacity of each wire, where known
+ * @param rounds     count of rounds it took
  */
 record HeatedSolutions(
         SortedMap<StateId, Solution> solutions,
-        SortedMap<StateId, SortedMap<WireId, Double>> wireCelsius,
+        SortedMap<StateId, SortedMap<WireId, WireHeat>> wireHeat,
         SortedMap<WireId, Ampacity> ampacities,
         int rounds) {
 
@@ -47,32 +45,56 @@ record HeatedSolutions(
     /** Most rounds. */
     static final int MOST_ROUNDS = 20;
 
+    /** Conductor temperature of each wire in each state, deg C. */
+    SortedMap<StateId, SortedMap<WireId, Double>> wireCelsius() {
+        SortedMap<StateId, SortedMap<WireId, Double>> celsius = new TreeMap<>();
+        wireHeat.forEach((state, heat) -> {
+            SortedMap<WireId, Double> ofState = new TreeMap<>();
+            heat.forEach((wire, each) -> ofState.put(wire, each.celsius()));
+            celsius.put(state, ofState);
+        });
+        return celsius;
+    }
+
     /** Solves all states with the given sizes for wires that have none. */
     static HeatedSolutions solve(Bench bench, ProvisionalSizes sizes, Cancel cancel) {
+        WireTemperatures temperatures = new WireTemperatures(bench, sizes);
         SortedMap<StateId, SortedMap<WireId, Double>> celsius = new TreeMap<>();
         for (StateId state : bench.harness().states().ids()) {
             celsius.put(state, ambient(bench));
         }
+        SortedMap<StateId, Solution> solutions = new TreeMap<>();
+        SortedMap<StateId, SortedMap<WireId, Double>> solvedAt = new TreeMap<>();
         for (int round = 1; ; round++) {
-            SortedMap<StateId, Solution> solutions = solveAll(bench, sizes, celsius, cancel);
-            SortedMap<WireId, Ampacity> ampacities = ampacities(bench, sizes, solutions);
-            SortedMap<StateId, SortedMap<WireId, Double>> next = new TreeMap<>();
-            SortedSet<StateId> lasting = ContinuousStates.of(bench.harness());
-            double moved = 0;
             for (OperatingState state : bench.harness().states().all()) {
-                SortedMap<WireId, Double> before = celsius.get(state.id());
-                SortedMap<WireId, Double> after =
-                        lasting.contains(state.id()) ? warmed(bench, ampacities, solutions.get(state.id())) : before;
-                for (Map.Entry<WireId, Double> entry : after.entrySet()) {
-                    moved = Math.max(moved, Math.abs(entry.getValue() - before.get(entry.getKey())));
+                SortedMap<WireId, Double> warm = celsius.get(state.id());
+                SortedMap<WireId, Double> before = solvedAt.get(state.id());
+                if (before == null || moved(before, warm) > AGREEMENT_CELSIUS) {
+                    solutions.put(state.id(), solve(bench, sizes, state, warm, cancel));
+                    solvedAt.put(state.id(), warm);
                 }
-                next.put(state.id(), after);
             }
-            if (moved <= AGREEMENT_CELSIUS || round == MOST_ROUNDS) {
-                return new HeatedSolutions(solutions, next, ampacities, round);
+            HeatedSolutions now = new HeatedSolutions(
+                    new TreeMap<>(solutions),
+                    temperatures.of(solutions, celsius),
+                    ampacities(bench, sizes, solutions),
+                    round);
+            SortedMap<StateId, SortedMap<WireId, Double>> next = now.wireCelsius();
+            boolean agreed = next.entrySet().stream()
+                    .allMatch(state -> moved(solvedAt.get(state.getKey()), state.getValue()) <= AGREEMENT_CELSIUS);
+            if (agreed || round == MOST_ROUNDS) {
+                return now;
             }
             celsius = next;
         }
+    }
+
+    private static double moved(SortedMap<WireId, Double> before, SortedMap<WireId, Double> after) {
+        double moved = 0;
+        for (Map.Entry<WireId, Double> wire : after.entrySet()) {
+            moved = Math.max(moved, Math.abs(wire.getValue() - before.get(wire.getKey())));
+        }
+        return moved;
     }
 
     private static SortedMap<WireId, Double> ambient(Bench bench) {
@@ -83,21 +105,15 @@ record HeatedSolutions(
         return celsius;
     }
 
-    private static SortedMap<StateId, Solution> solveAll(
-            Bench bench, ProvisionalSizes sizes, SortedMap<StateId, SortedMap<WireId, Double>> celsius, Cancel cancel) {
-        Harness harness = bench.harness();
-        SortedMap<StateId, Solution> solutions = new TreeMap<>();
-        for (OperatingState state : harness.states().all()) {
-            cancel.check();
-            Map<WireId, Double> warm = celsius.get(state.id());
-            Network network = NetworkBuilder.build(
-                    harness,
-                    state,
-                    wire -> bench.ohms(wire, sizes.gauge(wire), held(bench, wire, warm.get(wire.id()))),
-                    bench.tables());
-            solutions.put(state.id(), DcSolver.solve(network, harness, cancel::isRequested));
-        }
-        return solutions;
+    private static Solution solve(
+            Bench bench, ProvisionalSizes sizes, OperatingState state, Map<WireId, Double> warm, Cancel cancel) {
+        cancel.check();
+        Network network = NetworkBuilder.build(
+                bench.harness(),
+                state,
+                wire -> bench.ohms(wire, sizes.gauge(wire), held(bench, wire, warm.get(wire.id()))),
+                bench.tables());
+        return DcSolver.solve(network, bench.harness(), cancel::isRequested);
     }
 
     /** The temperature for the resistance: not beyond what the insulation stands. */
@@ -124,18 +140,6 @@ record HeatedSolutions(
                     .ifPresent(ampacity -> ampacities.put(wire.id(), ampacity));
         }
         return ampacities;
-    }
-
-    private static SortedMap<WireId, Double> warmed(
-            Bench bench, SortedMap<WireId, Ampacity> ampacities, Solution solution) {
-        SortedMap<WireId, Double> celsius = new TreeMap<>();
-        for (Wire wire : bench.harness().wires().all()) {
-            celsius.put(
-                    wire.id(),
-                    bench.ampacities()
-                            .celsius(wire, Optional.ofNullable(ampacities.get(wire.id())), rmsAmps(solution, wire)));
-        }
-        return celsius;
     }
 
     /** RMS current of a wire in a solution, A; 0 for a wire whose ends are one point. */

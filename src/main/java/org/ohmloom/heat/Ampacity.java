@@ -3,6 +3,7 @@ package org.ohmloom.heat;
 import static org.ohmloom.units.Require.notBlank;
 
 import java.util.List;
+import java.util.Optional;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.units.Formats;
@@ -16,6 +17,7 @@ import org.ohmloom.units.Formats;
  * @param ambientCelsius hottest ambient along the wire, deg C
  * @param limitCelsius   temperature the insulation stands, deg C
  * @param loadedCount    current-carrying conductors in the fullest bundle segment along the wire
+ * @param comparison     what table and heat balance each say; empty where only one was asked
  */
 public record Ampacity(
         double limitAmps,
@@ -23,7 +25,34 @@ public record Ampacity(
         List<Factor> factors,
         double ambientCelsius,
         double limitCelsius,
-        int loadedCount) {
+        int loadedCount,
+        Optional<MethodComparison> comparison) {
+
+    /** An ampacity that was not compared. */
+    public Ampacity(
+            double limitAmps,
+            CitedValue base,
+            List<Factor> factors,
+            double ambientCelsius,
+            double limitCelsius,
+            int loadedCount) {
+        this(limitAmps, base, factors, ambientCelsius, limitCelsius, loadedCount, Optional.empty());
+    }
+
+    /** A base value times factors. */
+    static Ampacity of(
+            CitedValue base, List<Factor> factors, double ambientCelsius, double limitCelsius, int loadedCount) {
+        double amps = base.value();
+        for (Factor factor : factors) {
+            amps *= factor.ratio();
+        }
+        return new Ampacity(amps, base, factors, ambientCelsius, limitCelsius, loadedCount);
+    }
+
+    /** The same, compared. */
+    Ampacity compared(MethodComparison with) {
+        return new Ampacity(limitAmps, base, factors, ambientCelsius, limitCelsius, loadedCount, Optional.of(with));
+    }
 
     public Ampacity {
         factors = List.copyOf(factors);

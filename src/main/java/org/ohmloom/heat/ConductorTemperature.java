@@ -24,27 +24,6 @@ public final class ConductorTemperature {
     }
 
     /**
-     * The same for an ampacity with its factors. Where the air is at or above the insulation's limit and the ampacity
-     * therefore 0, the rise is that of the same conductor in the table's own air.
-     *
-     * @param ampacity           what it may carry
-     * @param baseAmbientCelsius air temperature the ampacity table holds for, deg C
-     * @param amps               steady RMS current, A, either sign
-     */
-    public static double celsius(Ampacity ampacity, double baseAmbientCelsius, double amps) {
-        if (ampacity.limitAmps() > 0) {
-            return celsius(ampacity.ambientCelsius(), ampacity.limitCelsius(), amps, ampacity.limitAmps());
-        }
-        double rise = celsius(
-                        baseAmbientCelsius,
-                        ampacity.limitCelsius(),
-                        amps,
-                        ampacity.base().value())
-                - baseAmbientCelsius;
-        return ampacity.ambientCelsius() + Math.max(0, rise);
-    }
-
-    /**
      * The conservative estimate of FAA AC 43.13-1B CHG 1, paragraph 11-66 (from memory): T1 + (TR - T1) x
      * sqrt(I2/Imax), deg C. It is hotter than {@link #celsius} at every partial current, on purpose.
      *

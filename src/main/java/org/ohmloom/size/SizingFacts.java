@@ -84,7 +84,8 @@ final class SizingFacts {
 
     /** Temperature of a wire with a size at its largest lasting current, deg C. */
     double celsius(Wire wire, Gauge gauge) {
-        return ampacities.celsius(wire, ampacity(wire, gauge), worst(wire).amps());
+        return ampacities.celsius(
+                wire, gauge, ampacity(wire, gauge), worst(wire).amps());
     }
 
     /** Resistance per metre of a size at that temperature, ohm/m. */

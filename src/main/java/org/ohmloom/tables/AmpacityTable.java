@@ -66,6 +66,35 @@ public record AmpacityTable(
     }
 
     /**
+     * The current of a conductor, A, where the table is a line through its rows: its own row, or along a power of the copper
+     * area between the rows next to it; the last row above them all; empty below the first.
+     */
+    public Optional<CitedValue> ampsAlong(ConductorRow conductor, double insulationCelsius) {
+        double areaMm2 = conductor.areaIsNominalLabel() ? conductor.copperAreaMm2() : conductor.assuredCopperAreaMm2();
+        Optional<CitedValue> below = amps(conductor, insulationCelsius);
+        Optional<AmpacityRow> lower =
+                rows.stream().filter(row -> row.copperAreaMm2() <= areaMm2).reduce((thinner, thicker) -> thicker);
+        Optional<AmpacityRow> upper =
+                rows.stream().filter(row -> row.copperAreaMm2() > areaMm2).findFirst();
+        if (ownRow(conductor.gauge()).isPresent() || below.isEmpty() || lower.isEmpty() || upper.isEmpty()) {
+            return below;
+        }
+        double share = Math.log(areaMm2 / lower.get().copperAreaMm2())
+                / Math.log(upper.get().copperAreaMm2() / lower.get().copperAreaMm2());
+        return amps(lower.get(), insulationCelsius, "").flatMap(low -> amps(upper.get(), insulationCelsius, "")
+                .map(high -> new CitedValue(
+                        low.value() * Math.pow(high.value() / low.value(), share),
+                        high.citation()
+                                .withRow(String.format(
+                                        Locale.ROOT,
+                                        "between %s and %s for %.4g mm2",
+                                        lower.get().gauge().text(),
+                                        high.citation().row(),
+                                        areaMm2))
+                                .noBetterThan(Status.COMPUTED))));
+    }
+
+    /**
      * The conductor temperature of the column that insulation of that limit is read from, both C: the temperature to
      * reckon with when the current is carried to another ambient. Empty when every column is hotter.
      */

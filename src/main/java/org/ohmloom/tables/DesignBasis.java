@@ -2,6 +2,7 @@ package org.ohmloom.tables;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A body of published practice a harness can be judged by: which table serves which question.
@@ -20,6 +21,11 @@ import java.util.Optional;
  * @param protectorTable      the body's own chart of largest breakers and fuses, where it has one
  * @param placementSeverity   weight of the rules on where a protective device may sit
  * @param citation            who says that these tables belong together
+ * @param heatBalanceMarginFraction share of the current by heat balance kept in reserve, for a body without an ampacity
+ *                            table of its own: sizes go by the heat balance and the ampacity table only holds it down where
+ *                            it would allow more; empty for a body whose table decides
+ * @param curveTable          bundle curves by percent of total capacity for the body's chart procedure, where it has one
+ * @param altitudeTable       altitude factors for the same
  */
 public record DesignBasis(
         String id,
@@ -35,7 +41,15 @@ public record DesignBasis(
         Optional<String> dropTable,
         Optional<String> protectorTable,
         PlacementSeverity placementSeverity,
-        Citation citation) {
+        Citation citation,
+        OptionalDouble heatBalanceMarginFraction,
+        Optional<String> curveTable,
+        Optional<String> altitudeTable) {
+
+    /** Whether sizes go by the heat balance, held down by the ampacity table. */
+    public boolean byHeatBalance() {
+        return heatBalanceMarginFraction.isPresent();
+    }
 
     /** Whether the body asks for its bundle factors at that system voltage, V. */
     public boolean asksForBundleFactors(double systemVolts) {
@@ -59,7 +73,23 @@ public record DesignBasis(
                 row.textOrNone("dropTable"),
                 row.textOrNone("protectorTable"),
                 severity(row),
-                row.citation(id, "ampacityTable"));
+                row.citation(id, "ampacityTable"),
+                margin(row),
+                row.optionalText("curveTable").filter(name -> !name.equals(Citation.NONE)),
+                row.optionalText("altitudeTable").filter(name -> !name.equals(Citation.NONE)));
+    }
+
+    private static OptionalDouble margin(RowReader row) {
+        if (row.optionalText("heatBalanceMargin")
+                .filter(text -> !text.equals(Citation.NONE))
+                .isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double margin = row.number("heatBalanceMargin", "1");
+        if (margin < 0 || margin > 0.9) {
+            throw row.wrong("heatBalanceMargin", "the margin is not from 0 to 0.9", "write a share such as 0.1");
+        }
+        return OptionalDouble.of(margin);
     }
 
     private static PlacementSeverity severity(RowReader row) {

@@ -1,5 +1,7 @@
 package org.ohmloom.tables;
 
+import java.util.Optional;
+
 /**
  * A kind of insulation and the conductor temperatures it stands.
  *
@@ -8,15 +10,22 @@ package org.ohmloom.tables;
  * @param maximumCelsius highest continuous conductor temperature, C
  * @param minimumCelsius lowest temperature, C; negative infinity where the source lists none
  * @param citation       where the highest temperature comes from
+ * @param conductivity   heat conductivity, W/mK, where the table states it
  */
-public record InsulationType(String id, String title, double maximumCelsius, double minimumCelsius, Citation citation) {
+public record InsulationType(
+        String id,
+        String title,
+        double maximumCelsius,
+        double minimumCelsius,
+        Citation citation,
+        Optional<CitedValue> conductivity) {
 
     /** Whether the source lists a lowest temperature. */
     public boolean listsMinimum() {
         return Double.isFinite(minimumCelsius);
     }
 
-    /** Reads a row with the columns id, title, minimumCelsius (may be empty) and maximumCelsius. */
+    /** Reads a row with the columns id, title, minimumCelsius (may be empty), maximumCelsius and (conductivity). */
     static InsulationType read(RowReader row) {
         String id = row.text("id");
         double minimum = row.optionalText("minimumCelsius").isEmpty()
@@ -26,6 +35,11 @@ public record InsulationType(String id, String title, double maximumCelsius, dou
         if (minimum >= maximum) {
             throw row.wrong("minimumCelsius", "the minimum is not below the maximum", "check both temperatures");
         }
-        return new InsulationType(id, row.text("title"), maximum, minimum, row.citation(id, "maximumCelsius"));
+        Optional<CitedValue> conductivity = row.optionalText("conductivity")
+                .map(text -> new CitedValue(
+                        row.positive("conductivity", "W/mK"),
+                        row.citation(id, "conductivity").noBetterThan(Status.FROM_MEMORY)));
+        return new InsulationType(
+                id, row.text("title"), maximum, minimum, row.citation(id, "maximumCelsius"), conductivity);
     }
 }

@@ -30,6 +30,8 @@ final class TableLibrary {
     final List<InrushMultiple> inrushes = new ArrayList<>();
     final Shelf<SupplyCode> supplyCodes = new Shelf<>("supply code");
     final Shelf<StartingProfile> startingProfiles = new Shelf<>("starting profile");
+    final Shelf<CoveringType> coverings = new Shelf<>("sort of covering");
+    final Shelf<AltitudeFactors> altitudes = new Shelf<>("altitude table");
     final FuseShelf fuses = new FuseShelf();
     final BatteryShelf batteries = new BatteryShelf();
     final List<AdiabaticFactor> adiabatics = new ArrayList<>();
@@ -61,6 +63,8 @@ final class TableLibrary {
             Map.entry("inrush", sheet -> inrushes.addAll(sheet.rows(InrushMultiple::read))),
             Map.entry("supply-codes", byRow(supplyCodes, SupplyCode::read, SupplyCode::code)),
             Map.entry("starting-profiles", byRow(startingProfiles, StartingProfile::read, StartingProfile::level)),
+            Map.entry("coverings", byRow(coverings, CoveringType::read, CoveringType::kind)),
+            Map.entry("altitude", whole(altitudes, AltitudeFactors::read)),
             Map.entry("fuse-ratings", fuses::addRatings),
             Map.entry("fuse-times", fuses::addTimes),
             Map.entry("fuse-resistances", fuses::addResistances),
@@ -113,6 +117,8 @@ final class TableLibrary {
             check(row, "ambientTable", ambients);
             check(row, "dropTable", drops);
             check(row, "protectorTable", protectors);
+            row.optionalText("curveTable").ifPresent(name -> check(row, "curveTable", bundles));
+            row.optionalText("altitudeTable").ifPresent(name -> check(row, "altitudeTable", altitudes));
         }
     }
 

@@ -32,6 +32,7 @@ record TableUnit(String dimension, double timesRatio, double dividedRatio) {
             Map.entry("ohm", new TableUnit("ohm", 1, 1)),
             Map.entry("mohm", new TableUnit("ohm", 1, 1000)),
             Map.entry("s", new TableUnit("s", 1, 1)),
+            Map.entry("W/mK", new TableUnit("W/mK", 1, 1)),
             Map.entry("C", new TableUnit("C", 1, 1)),
             Map.entry("A2s", new TableUnit("A2s", 1, 1)),
             Map.entry("1", new TableUnit("1", 1, 1)),

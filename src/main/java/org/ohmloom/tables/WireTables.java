@@ -271,4 +271,14 @@ public final class WireTables {
                 .map(OutsideDiameter::diameterMm)
                 .findFirst();
     }
+
+    /** What a sort of covering does to heat, by its name in harness files, when there is one. */
+    public Optional<CoveringType> findCovering(String kind) {
+        return library.coverings.find(kind);
+    }
+
+    /** The altitude factors of that id. */
+    public AltitudeFactors altitudeFactors(String id) {
+        return library.altitudes.get(id);
+    }
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.heat.balance.HeatBalance;
+import org.ohmloom.heat.balance.OpenAir;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.tables.TableRow;
@@ -50,17 +52,21 @@ class ConductorTemperatureTest {
 
     @Test
     void airHotterThanTheInsulationStillGivesATemperature() {
-        // 1.5 mm2, 105 C insulation in 120 C air; in 30 C air it carries 31.1 A with 75 K of rise.
-        // 15.55 A is half of that: a quarter of the rise, 120 + 18.75 = 138.75 C
+        // 1.5 mm2, 105 C insulation in 120 C air: the heat balance of the wire alone, hotter than the air
         LaidHarness laid =
                 LaidHarness.of("road-vehicle", 12, "SAE J1128 TWP", 120).wire("W1");
         Wire wire = laid.harness().wires().get(new WireId("W1"));
         Ampacities ampacities = new Ampacities(laid.harness(), tables, tables.basis("road-vehicle"), laid.routes());
-        Optional<Ampacity> ampacity = ampacities.of(wire, Gauge.metric(1.5), 1);
+        Gauge gauge = Gauge.metric(1.5);
+        Optional<Ampacity> ampacity = ampacities.of(wire, gauge, 1);
         assertEquals(0, ampacity.orElseThrow().limitAmps(), EXACT);
-        assertEquals(138.75, ampacities.celsius(wire, ampacity, 15.55), EXACT);
+        double expected = HeatBalance.bare(ampacities.shape(wire, gauge).wire(), OpenAir.seaLevel(120))
+                .at(15.55)
+                .celsius();
+        assertEquals(expected, ampacities.celsius(wire, gauge, ampacity, 15.55), EXACT);
+        assertEquals(135, expected, 10);
         // no copper conductor is hotter than its melting point, 1083 C
-        assertEquals(1083, ampacities.celsius(wire, ampacity, 1000), EXACT);
+        assertEquals(1083, ampacities.celsius(wire, gauge, ampacity, 1000), EXACT);
     }
 
     /** A single point of the aircraft charts as the example reads it. */

@@ -15,6 +15,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.SizingRules;
 import org.ohmloom.model.TitleBlock;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
@@ -25,7 +26,7 @@ import org.ohmloom.units.GaugeSystem;
 
 /** A harness for tests: zones Z..., one segment G... of 1 m in each, and wires that lie in named segments. */
 public final class LaidHarness {
-    private final DesignRules rules;
+    private DesignRules rules;
     private final List<Element> elements = new ArrayList<>();
     private final SortedMap<WireId, Route> routes = new TreeMap<>();
 
@@ -39,6 +40,20 @@ public final class LaidHarness {
     public static LaidHarness of(String basis, double nominalVolts, String insulation, double ambientCelsius) {
         return new LaidHarness(new DesignRules(
                 basis, nominalVolts, 0.05, GaugeSystem.AWG, insulation, Optional.empty(), ambientCelsius));
+    }
+
+    /** The same with sizing rules. */
+    public LaidHarness sizing(SizingRules sizing) {
+        rules = new DesignRules(
+                rules.basis(),
+                rules.nominalVolts(),
+                rules.allowedDropFraction(),
+                rules.gaugeSystem(),
+                rules.insulation(),
+                rules.minimumGauge(),
+                rules.ambientCelsius(),
+                Optional.of(sizing));
+        return this;
     }
 
     private void breakout(String id) {

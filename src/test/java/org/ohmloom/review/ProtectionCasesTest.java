@@ -31,18 +31,18 @@ class ProtectionCasesTest {
         assertEquals(List.of("M1"), Examined.findings(harness, RULE).get(0).subjects());
     }
 
-    /** The supply gives 60 A at most; 2.5 mm2 of class B in free air at 30 C may carry 40.3 A. */
+    /** The supply gives 60 A at most; 2.5 mm2 of class B in free air at 30 C may carry 35.2 A by heat balance less 10 %. */
     @Test
     void aSupplyThatLimitsItselfAboveWhatTheConductorMayCarryIsAWarning() {
         Harness harness = fedBySupply("60");
         Finding finding = Examined.findings(harness, RULE).get(0);
         assertEquals(Severity.WARNING, finding.severity());
-        assertEquals("No device protects W1, W2 (40.3 A) from BT1, which can give 60 A.", finding.message());
+        assertEquals("No device protects W1, W2 (35.2 A) from BT1, which can give 60 A.", finding.message());
     }
 
     @Test
     void aSupplyThatLimitsItselfBelowThatNeedsNoDevice() {
-        assertEquals(List.of(), Examined.findings(fedBySupply("40"), RULE));
+        assertEquals(List.of(), Examined.findings(fedBySupply("35"), RULE));
     }
 
     private static Harness fedBySupply(String limitAmps) {
@@ -55,7 +55,7 @@ class ProtectionCasesTest {
                 "\"mode\": \"off\", \"sources\": {\"BT1\": true},");
     }
 
-    /** The fan's 5 A ask for 5/0.8 = 6.25 A at least: the next rating is 7.5 A, well below the 18.9 A of W2. */
+    /** The fan's 5 A ask for 5/0.8 = 6.25 A at least: the next rating is 7.5 A, well below the 17.4 A of W2. */
     @Test
     void theFixOfATooLargeFuseIsTheFuseThatItsLoadNeeds() {
         Harness harness = Examined.breaking("device-exceeds-conductor");

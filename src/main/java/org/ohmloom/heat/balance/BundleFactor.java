@@ -1,25 +1,22 @@
 package org.ohmloom.heat.balance;
 
-import java.util.ArrayList;
-import java.util.List;
-
-/** What a wire may carry in a bundle of wires like itself, as a share of what it may carry alone in free air. */
+/**
+ * What a wire may carry in a bundle of wires like itself, as a share of what it may carry alone in free air: the balance
+ * of {@link BundleSection} for equal wires, which has one unknown, the temperature of the bundle's outside.
+ */
 public final class BundleFactor {
-
-    private static final int MOST_STEPS = 60;
-    private static final double TOLERANCE = 1e-6;
 
     private BundleFactor() {}
 
     /**
      * The factor, up to 1.
      *
-     * @param wire               the wire
-     * @param air                the air
-     * @param limitCelsius       conductor temperature to be kept, deg C, above ambient
-     * @param count              wires in the bundle, all of that kind, 1 or more
-     * @param capacityFraction   percent of total capacity used, as a share: so many of the wires carry the same full current,
-     *                           one at least, the others none
+     * @param wire             the wire
+     * @param air              the air
+     * @param limitCelsius     conductor temperature to be kept, deg C
+     * @param count            wires in the bundle, all of that kind, 1 or more
+     * @param capacityFraction percent of total capacity used, as a share: so many of the wires carry the same full current,
+     *                         one at least, lying together in the middle, the others none
      */
     public static double of(RoundWire wire, OpenAir air, double limitCelsius, int count, double capacityFraction) {
         double alone = HeatBalance.bare(wire, air).ampacityAmps(limitCelsius);
@@ -27,27 +24,18 @@ public final class BundleFactor {
             return 1;
         }
         double loaded = Math.max(1, capacityFraction * count);
-        double low = 0;
-        double high = 1;
-        for (int step = 0; step < MOST_STEPS && high - low > TOLERANCE; step++) {
-            double middle = (low + high) / 2;
-            if (hottest(wire, air, count, loaded, middle * alone) <= limitCelsius) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low == 0 ? 0 : high;
+        double inner = wire.insulationKelvinMetresPerWatt() + bodyKelvinMetresPerWatt(count, loaded);
+        Surface surface = Cover.NONE.over(BundleSection.packing(count) * Math.sqrt(count) * wire.outsideDiameterMm());
+        double outside = Rise.where(
+                air.ambientCelsius(),
+                celsius -> celsius + surface.wattsPerMetre(celsius, air) / loaded * inner - limitCelsius);
+        double watts = surface.wattsPerMetre(outside, air) / loaded;
+        return Math.min(1, Math.sqrt(watts / wire.ohmsPerMetreAt(limitCelsius)) / alone);
     }
 
-    /** Temperature of the hottest wire when so many wires, a part of one perhaps, carry a current, A. */
-    private static double hottest(RoundWire wire, OpenAir air, int count, double loaded, double amps) {
-        List<Bundled> wires = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            double part = Math.max(0, Math.min(1, loaded - i));
-            wires.add(new Bundled(wire, amps * Math.sqrt(part)));
-        }
-        return new BundleSection(wires, Cover.NONE, air)
-                .settle().stream().mapToDouble(SteadyState::celsius).max().orElseThrow();
+    /** Rise from the bundle's edge to the wire in the middle for each watt per metre of one loaded wire, K m/W. */
+    private static double bodyKelvinMetresPerWatt(int count, double loaded) {
+        return (loaded - 1 + loaded * Math.log(count / loaded))
+                / (4 * Math.PI * BundleSection.EFFECTIVE_WATTS_PER_METRE_PER_KELVIN);
     }
 }

@@ -1,8 +1,11 @@
 package org.ohmloom.heat.balance;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -75,12 +78,18 @@ public final class BundleSection {
 
     /** Where each wire settles in its worst place, in the order the wires were given. */
     public List<SteadyState> settle() {
-        double[] celsius = new double[wires.size()];
-        java.util.Arrays.fill(celsius, air.ambientCelsius());
+        double[] ambient = new double[wires.size()];
+        Arrays.fill(ambient, air.ambientCelsius());
+        return settle(ambient);
+    }
+
+    /** The same, begun from temperatures near those expected, deg C: sooner done. */
+    public List<SteadyState> settle(double[] startCelsius) {
+        double[] celsius = startCelsius.clone();
         Surface surface = cover.over(diameterMm);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double[] heat = heat(celsius);
-            double total = java.util.Arrays.stream(heat).sum();
+            double total = Arrays.stream(heat).sum();
             double outside = surface.celsius(total, air);
             double[] next = temperatures(heat, outside + total * cover.kelvinMetresPerWatt(diameterMm));
             double moved = 0;
@@ -88,7 +97,7 @@ public final class BundleSection {
                 moved = Math.max(moved, Math.abs(next[i] - celsius[i]));
             }
             celsius = next;
-            boolean melts = java.util.Arrays.stream(celsius).anyMatch(each -> each >= RoundWire.MELTING_CELSIUS);
+            boolean melts = Arrays.stream(celsius).anyMatch(each -> each >= RoundWire.MELTING_CELSIUS);
             if (melts || moved < AGREEMENT_KELVIN || round == MOST_ROUNDS - 1) {
                 return states(celsius, heat, outside, melts || moved >= AGREEMENT_KELVIN);
             }
@@ -125,17 +134,14 @@ public final class BundleSection {
                 .mapToInt(Integer::intValue)
                 .toArray();
         double[] celsius = new double[heat.length];
-        double coldCelsius = Double.NaN;
+        Map<Double, Double> idleCelsius = new HashMap<>();
         for (int i = 0; i < heat.length; i++) {
+            int middle = i;
             RoundWire wire = wires.get(i).wire();
-            if (heat[i] == 0 && !Double.isNaN(coldCelsius)) {
-                celsius[i] = coldCelsius;
-                continue;
-            }
-            celsius[i] = edgeCelsius + rise(i, order, heat) + heat[i] * wire.insulationKelvinMetresPerWatt();
-            if (heat[i] == 0) {
-                coldCelsius = celsius[i];
-            }
+            celsius[i] = heat[i] == 0
+                    ? idleCelsius.computeIfAbsent(
+                            wire.outsideDiameterMm(), diameter -> edgeCelsius + rise(middle, order, heat))
+                    : edgeCelsius + rise(i, order, heat) + heat[i] * wire.insulationKelvinMetresPerWatt();
         }
         return celsius;
     }

@@ -1,42 +1,35 @@
 package org.ohmloom.heat.balance;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.Arrays;
 
 /**
- * Heat a conductor loses against its temperature, taken once in steps and then read by straight lines between them: for
- * transients, which ask for it thousands of times.
+ * Heat a wire loses against its conductor temperature, taken once in steps of its surface temperature and then read along
+ * straight lines between them: for transients, which ask for it thousands of times.
  */
 final class LossCurve {
 
-    private static final int STEPS = 1000;
-    private final double ambientCelsius;
-    private final double highestCelsius;
+    private static final int STEPS = 400;
+    private final double[] celsius = new double[STEPS + 1];
     private final double[] watts = new double[STEPS + 1];
 
-    LossCurve(double ambientCelsius, double highestCelsius, DoubleUnaryOperator wattsPerMetre) {
-        this.ambientCelsius = ambientCelsius;
-        this.highestCelsius = highestCelsius;
-        for (int i = 1; i <= STEPS; i++) {
-            watts[i] = wattsPerMetre.applyAsDouble(celsius(i));
+    /** The losses of a wire up to the melting point of copper at its surface; steps are finer near ambient. */
+    LossCurve(HeatBalance balance) {
+        Surface surface = balance.surface();
+        double inner = balance.innerKelvinMetresPerWatt();
+        double ambient = balance.air().ambientCelsius();
+        for (int i = 0; i <= STEPS; i++) {
+            double share = (double) i / STEPS;
+            double outside = ambient + (RoundWire.MELTING_CELSIUS - ambient) * share * share;
+            watts[i] = surface.wattsPerMetre(outside, balance.air());
+            celsius[i] = outside + watts[i] * inner;
         }
     }
 
-    /** Temperature of a step; steps are finer near ambient. */
-    private double celsius(double step) {
-        double share = step / STEPS;
-        return ambientCelsius + (highestCelsius - ambientCelsius) * share * share;
-    }
-
-    /** Heat lost at a conductor temperature, W per metre; none below ambient, beyond the end as at the end. */
-    double wattsPerMetre(double celsius) {
-        double share = (celsius - ambientCelsius) / (highestCelsius - ambientCelsius);
-        if (share <= 0) {
-            return share * (highestCelsius - ambientCelsius) * watts[1] / (celsius(1) - ambientCelsius);
-        }
-        double place = Math.min(STEPS, Math.sqrt(share) * STEPS);
-        int step = Math.min(STEPS - 1, (int) place);
-        double low = celsius(step);
-        double part = Math.min(1, (celsius - low) / (celsius(step + 1) - low));
-        return watts[step] + part * (watts[step + 1] - watts[step]);
+    /** Heat lost at a conductor temperature, W per metre; below ambient as steep as just above it. */
+    double wattsPerMetre(double conductorCelsius) {
+        int found = Arrays.binarySearch(celsius, conductorCelsius);
+        int above = Math.max(1, Math.min(STEPS, found < 0 ? -found - 1 : found));
+        double part = (conductorCelsius - celsius[above - 1]) / (celsius[above] - celsius[above - 1]);
+        return watts[above - 1] + part * (watts[above] - watts[above - 1]);
     }
 }

@@ -28,7 +28,7 @@ public final class Transient {
         this.wire = balance.wire();
         this.ambientCelsius = balance.air().ambientCelsius();
         this.joulesPerKelvin = HeatStore.of(wire).joulesPerKelvin();
-        this.losses = new LossCurve(ambientCelsius, RoundWire.MELTING_CELSIUS, balance::lossWattsPerMetre);
+        this.losses = new LossCurve(balance);
     }
 
     /**

@@ -1,0 +1,89 @@
+package org.ohmloom.heat;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.ohmloom.graph.Routes;
+import org.ohmloom.heat.balance.BundleSection;
+import org.ohmloom.heat.balance.Bundled;
+import org.ohmloom.heat.balance.OpenAir;
+import org.ohmloom.heat.balance.SteadyState;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
+import org.ohmloom.tables.WireTables;
+import org.ohmloom.units.Gauge;
+
+/**
+ * The physical estimate of every wire's temperature: each cross-section of the harness by the heat balance of its bundle,
+ * with its covering, the air of its zone, the sizes and the currents of one operating state; a wire takes the hottest of
+ * its places. Ends in hotter air than the harness count as the wire alone there. Safe for any number of threads.
+ */
+public final class BundleHeat {
+
+    private final Harness harness;
+    private final Ampacities ampacities;
+    private final List<HeatPlace> places;
+
+    /** The heat of the wires of a harness. */
+    public BundleHeat(Harness harness, WireTables tables, Routes routes, Ampacities ampacities) {
+        this.harness = harness;
+        this.ampacities = ampacities;
+        this.places = HeatPlace.of(harness, tables, routes);
+    }
+
+    /**
+     * Where all wires settle.
+     *
+     * @param gauge   size of each wire
+     * @param rmsAmps RMS current of each wire, A, either sign
+     * @param near    temperatures to begin at, deg C, from an earlier round; may be empty
+     */
+    public SortedMap<WireId, WireHeat> settle(
+            Function<Wire, Gauge> gauge, ToDoubleFunction<Wire> rmsAmps, Map<WireId, Double> near) {
+        Map<WireId, Bundled> bundled = new HashMap<>();
+        for (Wire wire : harness.wires().all()) {
+            bundled.put(
+                    wire.id(),
+                    new Bundled(
+                            ampacities.shape(wire, gauge.apply(wire)).wire(), Math.abs(rmsAmps.applyAsDouble(wire))));
+        }
+        SortedMap<WireId, WireHeat> heat = new TreeMap<>();
+        for (HeatPlace place : places) {
+            List<Bundled> wires = place.wires().stream().map(bundled::get).toList();
+            List<SteadyState> states = settle(place, wires, near);
+            String others = wires.size() == 1 ? "" : " with " + (wires.size() - 1) + " other wires";
+            for (int i = 0; i < states.size(); i++) {
+                SteadyState state = states.get(i);
+                WireHeat here = new WireHeat(
+                        state.celsius(),
+                        state.surfaceCelsius(),
+                        place.ambientCelsius(),
+                        place.words() + others,
+                        state.runaway());
+                heat.merge(place.wires().get(i), here, WireHeat::hotter);
+            }
+        }
+        return heat;
+    }
+
+    private List<SteadyState> settle(HeatPlace place, List<Bundled> wires, Map<WireId, Double> near) {
+        OpenAir air = ampacities.air(place.ambientCelsius());
+        if (wires.stream().allMatch(wire -> wire.rmsAmps() == 0)) {
+            List<SteadyState> cold = new ArrayList<>();
+            wires.forEach(wire -> cold.add(new SteadyState(place.ambientCelsius(), place.ambientCelsius(), 0, false)));
+            return cold;
+        }
+        double[] start = place.wires().stream()
+                .mapToDouble(id -> Math.max(place.ambientCelsius(), near.getOrDefault(id, place.ambientCelsius())))
+                .toArray();
+        BundleSection section = new BundleSection(wires, place.cover(), air);
+        List<SteadyState> states = section.settle(start);
+        return states.stream().anyMatch(SteadyState::runaway) ? section.settle() : states;
+    }
+}
