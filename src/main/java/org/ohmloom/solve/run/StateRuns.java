@@ -37,6 +37,7 @@ final class StateRuns {
     private final List<Starter> starters;
     private final Probes probes;
     private final WarmNetwork network;
+    private final List<SensedSource> sensed;
     private final double[] speeds;
     private final long mostSolutions;
 
@@ -61,6 +62,7 @@ final class StateRuns {
         this.starters = found.found();
         this.probes = Probes.of(harness, solution);
         this.network = new WarmNetwork(found.network(), cancelled);
+        this.sensed = SensedSource.of(solution.network());
         this.mostSolutions = mostSolutions;
         speeds = new double[starters.size()];
         Arrays.fill(speeds, 1);
@@ -168,6 +170,9 @@ final class StateRuns {
                 int number = starters.indexOf(starter);
                 change = Math.max(change, Math.abs(speed - speeds[number]));
                 speeds[number] = speed;
+            }
+            for (SensedSource source : sensed) {
+                change = Math.max(change, source.regulate(network) > SensedSource.SAME_VOLTS ? 1 : 0);
             }
         }
         return Optional.empty();

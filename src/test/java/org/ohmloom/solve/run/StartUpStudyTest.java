@@ -6,10 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.graph.HarnessSketch;
+import org.ohmloom.model.Alternator;
+import org.ohmloom.model.AlternatorModel;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.Draw.MagnetMotor.Torque;
@@ -18,6 +22,7 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.Relay;
 import org.ohmloom.model.Setting;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.tables.WireTables;
 
 /** What a start does to everything else. */
@@ -187,6 +192,46 @@ class StartUpStudyTest {
                 12.5 * 24 / 34, run.sag(new ComponentId("U1")).orElseThrow().lowestVolts(), 1e-3);
         // once it turns: 12.5 - 200 x 0.01 = 10.5 V
         assertEquals(200, run.starters().get(0).endAmps(), 2);
+    }
+
+    @Test
+    void anAlternatorHoldsItsSensePointBeforeTheStartAndKeepsItsElectromotiveForceThroughIt() {
+        // 14 V held at the battery, 20 mohm of alternator and cable between. Before: 12 ohm take 14 / 12 = 1.167 A, the
+        // battery at 14 V takes nothing beyond its 13.9 V and 0.1 ohm: 1 A. E = 14 + 2.167 x 0.02 = 14.0433 V.
+        // First instant, 0.3 ohm: V (1/12 + 1/0.3 + 1/0.02 + 1/0.1) = 14.0433 / 0.02 + 13.9 / 0.1
+        HarnessSketch sketch = new HarnessSketch()
+                .battery("BT1", 13.9, 0.1)
+                .component(
+                        "G1",
+                        new Alternator(
+                                14,
+                                0.01,
+                                200,
+                                Optional.of(new AlternatorModel(
+                                        Optional.of(new WireEnd.AtTerminal(new ComponentId("BT1"), "+")),
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.empty(),
+                                        List.of(),
+                                        new TreeMap<>(),
+                                        OptionalDouble.empty(),
+                                        OptionalDouble.empty()))))
+                .component("P1", Started.peak(new Draw.Motor(30, 40, 12), 40, 0.5))
+                .component("L1", Started.from(new Draw.Resistive(1, 12), 8))
+                .wire("W0", "G1.+", "BT1.+", 0.01)
+                .wire("W00", "G1.-", "BT1.-", 1e-9)
+                .wire("W1", "BT1.+", "P1.+", 1e-9)
+                .wire("W2", "P1.-", "BT1.-", 1e-9)
+                .wire("W3", "BT1.+", "L1.+", 1e-9)
+                .wire("W4", "L1.-", "BT1.-", 1e-9);
+        OperatingState running = OperatingState.of("run", "Running", EngineMode.RUNNING)
+                .withSource(new ComponentId("G1"), true)
+                .with(new ComponentId("P1"), Setting.ON)
+                .with(new ComponentId("L1"), Setting.ON);
+        SupplySag sag =
+                Started.of(sketch, running).run("P1").sag(new ComponentId("L1")).orElseThrow();
+        assertEquals(14, sag.beforeVolts(), 2e-3);
+        double emf = 14 + (14 / 12.0 + 1) * 0.02;
+        assertEquals((emf / 0.02 + 139) / (1 / 12.0 + 1 / 0.3 + 60), sag.volts().get(0), 2e-3);
     }
 
     @Test
