@@ -7,7 +7,8 @@ import java.util.List;
 final class Studies {
 
     /** All of them. */
-    static final List<Study<?>> ALL = List.of(new ProtectionStudy(), new StartStudy(), new DutyStudy());
+    static final List<Study<?>> ALL =
+            List.of(new ProtectionStudy(), new StartStudy(), new CombinationStudy(), new DutyStudy());
 
     private Studies() {}
 
