@@ -32,6 +32,7 @@ final class CalculationReport {
         blocks.addAll(new DeviceSection(analysis, sources).blocks());
         blocks.addAll(new ProtectionSection(analysis, fonts).blocks());
         blocks.addAll(new CombinationSection(analysis, fonts).blocks());
+        blocks.addAll(new ChargeSection(analysis, fonts).blocks());
         blocks.addAll(new StartSection(analysis, fonts).blocks());
         blocks.addAll(new AssumptionSection(analysis).blocks());
         blocks.add(new Block.Heading("Sources"));

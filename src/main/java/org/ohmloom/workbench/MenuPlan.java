@@ -71,6 +71,7 @@ final class MenuPlan {
                             LINE,
                             "study-protection",
                             "study-start-up",
+                            "study-charge",
                             "study-combinations",
                             "study-duty",
                             LINE,

@@ -8,7 +8,7 @@ final class Studies {
 
     /** All of them. */
     static final List<Study<?>> ALL =
-            List.of(new ProtectionStudy(), new StartStudy(), new CombinationStudy(), new DutyStudy());
+            List.of(new ProtectionStudy(), new StartStudy(), new ChargeView(), new CombinationStudy(), new DutyStudy());
 
     private Studies() {}
 

@@ -52,6 +52,7 @@ class CommandBookTest {
             next-pane | Next view | F6
             study-protection | Protection |
             study-start-up | Start-up |
+            study-charge | Charge |
             study-combinations | Worst case |
             study-duty | Duty |
             next-finding | Next finding | F8

@@ -78,7 +78,7 @@ public record BarChart(
                 .orElse(0);
         Axis across = Axes.linear(dimension, 0, most, (int) Math.max(2, Math.min(8, area.widthMm() / 18)));
         Axis left = new Axis("", dimension.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
-        Plot plot = new Plot(area, across, left, Optional.empty());
+        Plot plot = new Plot(area, across, left, Optional.empty(), 0);
         plot.draw(pen, new Extent(0, 0, widthMm, heightMm()), title, subtitle);
         key(pen, area.topMm() - KEY_MM, area.leftMm());
         double y = area.topMm() + BETWEEN_MM / 2;

@@ -19,8 +19,9 @@ import org.ohmloom.draw.Weight;
  * @param across axis from left to right
  * @param left   axis upwards, numbers at the left
  * @param right  second axis upwards, numbers at the right
+ * @param headMm room right above the rectangle for names of stretches of time, mm, 0 or more
  */
-record Plot(Extent area, Axis across, Axis left, Optional<Axis> right) {
+record Plot(Extent area, Axis across, Axis left, Optional<Axis> right, double headMm) {
 
     private static final double GAP_MM = 1.2;
     private static final double ROW_MM = 4.2;
@@ -35,17 +36,25 @@ record Plot(Extent area, Axis across, Axis left, Optional<Axis> right) {
      *
      * @param size      the whole chart
      * @param subtitled whether a line stands under the heading
+     * @param headMm    room kept free right above the rectangle, mm
      * @param footMm    room kept free below the axis, mm
      */
     static Plot in(
-            Extent size, boolean subtitled, double footMm, Axis across, Axis left, Optional<Axis> right, Pen pen) {
-        double top = EDGE_MM + Pen.TITLE_MM + 2 + (subtitled ? ROW_MM : 0) + ROW_MM;
+            Extent size,
+            boolean subtitled,
+            double headMm,
+            double footMm,
+            Axis across,
+            Axis left,
+            Optional<Axis> right,
+            Pen pen) {
+        double top = EDGE_MM + Pen.TITLE_MM + 2 + (subtitled ? ROW_MM : 0) + ROW_MM + headMm;
         double bottom = size.bottomMm() - EDGE_MM - footMm - 2 * ROW_MM - 0.4;
         double leftMm = size.leftMm() + EDGE_MM + numbersMm(left, pen) + GAP_MM;
         double rightMm = size.rightMm()
                 - EDGE_MM
                 - right.map(axis -> numbersMm(axis, pen) + GAP_MM).orElse(lastMm(across, pen) / 2);
-        return new Plot(new Extent(leftMm, top, rightMm, bottom), across, left, right);
+        return new Plot(new Extent(leftMm, top, rightMm, bottom), across, left, right, headMm);
     }
 
     private static double numbersMm(Axis axis, Pen pen) {
@@ -146,7 +155,7 @@ record Plot(Extent area, Axis across, Axis left, Optional<Axis> right) {
     }
 
     private void headings(Pen pen) {
-        double above = area.topMm() - GAP_MM - Pen.LETTER_MM * 0.4;
+        double above = area.topMm() - headMm - GAP_MM - Pen.LETTER_MM * 0.4;
         double below = area.bottomMm() + BELOW_MM + Pen.LETTER_MM + ROW_MM * 0.9;
         double outer = Math.min(area.leftMm(), EDGE_MM);
         pen.put(Layer.SHEET, pen.text(left.heading(), new Point(outer, above), Anchor.START, Ink.TEXT));

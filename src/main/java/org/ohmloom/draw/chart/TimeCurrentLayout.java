@@ -45,6 +45,7 @@ final class TimeCurrentLayout {
         this.plot = Plot.in(
                 size,
                 !chart.subtitle().isEmpty(),
+                0,
                 key.heightMm(),
                 chart.currentAxis(),
                 TimeCurrentChart.timeAxis(),

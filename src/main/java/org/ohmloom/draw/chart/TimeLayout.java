@@ -56,6 +56,7 @@ final class TimeLayout {
         this.plot = Plot.in(
                 size,
                 !chart.subtitle().isEmpty(),
+                chart.spans().isEmpty() ? 0 : SPAN_ROW_MM,
                 key.heightMm(),
                 across,
                 left,
@@ -109,7 +110,7 @@ final class TimeLayout {
         if (to - from < 0.05) {
             return;
         }
-        Extent strip = new Extent(from, area.topMm(), to, area.bottomMm());
+        Extent strip = new Extent(from, area.topMm() - SPAN_ROW_MM, to, area.bottomMm());
         if (tinted) {
             pen.plate(Layer.ZONES, strip, Ink.CHART_SPAN);
         }
@@ -118,13 +119,11 @@ final class TimeLayout {
                 Pen.GRID_MM,
                 Ink.SOFT_TEXT,
                 LinePattern.CONTINUOUS,
-                new Point(to, area.topMm()),
+                new Point(to, area.topMm() - SPAN_ROW_MM),
                 new Point(to, area.bottomMm()));
         String name = pen.cut(span.label(), Pen.LETTER_MM, Weight.REGULAR, to - from - 2);
         if (!name.isEmpty()) {
-            Extent head = new Extent(from, area.topMm(), to, area.topMm() + SPAN_ROW_MM);
-            labels.take(head.grown(-0.01));
-            Point at = new Point((from + to) / 2, area.topMm() + SPAN_ROW_MM - 1.2);
+            Point at = new Point((from + to) / 2, area.topMm() - 1.2);
             pen.put(Layer.NUMBERS, pen.text(name, at, Anchor.MIDDLE, Ink.SOFT_TEXT));
         }
     }
