@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Wire;
+import org.ohmloom.size.CrimpRange;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 
@@ -30,20 +31,15 @@ record CrimpFit(
     /** Tries a wire with a size in a contact, alone or with another wire. */
     static CrimpFit of(Evidence evidence, ContactPart contact, Wire wire, Gauge gauge, boolean alone) {
         OptionalDouble diameter = OutsideDiameter.millimetres(evidence, wire, gauge);
-        double thinnest = contact.seal()
-                .map(seal -> Math.max(seal.insulationMinMm(), contact.insulationMinMm()))
-                .orElse(contact.insulationMinMm());
-        double thickest = contact.seal()
-                .map(seal -> Math.min(seal.insulationMaxMm(), contact.insulationMaxMm()))
-                .orElse(contact.insulationMaxMm());
+        CrimpRange range = CrimpRange.of(contact);
         double area = gauge.nominalAreaMm2();
         return new CrimpFit(
                 area,
                 diameter,
-                thinnest,
-                thickest,
-                !alone || !outside(area, contact.conductorMinMm2(), contact.conductorMaxMm2()),
-                diameter.isEmpty() || !outside(diameter.getAsDouble(), thinnest, thickest));
+                range.insulationMinMm(),
+                range.insulationMaxMm(),
+                !alone || range.takesConductor(area),
+                diameter.isEmpty() || range.takesInsulation(diameter.getAsDouble()));
     }
 
     boolean fits() {
@@ -79,10 +75,5 @@ record CrimpFit(
             words.add("insulation of " + Formats.number(thinnestMm) + " to " + Formats.millimetres(thickestMm));
         }
         return String.join(" and ", words);
-    }
-
-    private static boolean outside(double value, double low, double high) {
-        double slack = 1e-6;
-        return value < low * (1 - slack) || value > high * (1 + slack);
     }
 }

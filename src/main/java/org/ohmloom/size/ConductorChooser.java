@@ -1,5 +1,6 @@
 package org.ohmloom.size;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,7 @@ public final class ConductorChooser {
     private final SizingFacts facts;
     private final DropShares shares;
     private final DeviceAllowance allowance;
+    private final CrimpDemand crimp;
 
     /** A chooser on one set of solutions. */
     public ConductorChooser(SizingInput input) {
@@ -33,6 +35,11 @@ public final class ConductorChooser {
         this.shares = new DropShares(input);
         this.allowance = DeviceAllowance.of(
                 input.tables(), input.basis(), input.harness().rules().nominalVolts());
+        this.crimp = new CrimpDemand(facts);
+    }
+
+    SizingFacts facts() {
+        return facts;
     }
 
     /** The choice for every wire but shields, whether it has a size already or not. */
@@ -43,28 +50,71 @@ public final class ConductorChooser {
                 choices.put(wire.id(), choose(wire));
             }
         }
-        return Collections.unmodifiableSortedMap(choices);
+        return Collections.unmodifiableSortedMap(new CircuitSizes(facts).level(choices));
     }
 
-    /** The choice for one wire. */
+    /** The choice for one wire by itself. */
     public ConductorChoice choose(Wire wire) {
+        List<Demand> demands = demands(wire, DropDemand.of(facts, shares, wire));
+        return choice(wire, demands, smallest(facts.family(wire), demands));
+    }
+
+    /** The choice for one wire whose size was chosen together with others by a drop demand of its own. */
+    ConductorChoice chosen(Wire wire, Demand drop, Gauge gauge) {
+        return choice(wire, demands(wire, drop), Optional.of(gauge));
+    }
+
+    /** The sizes a wire may have but for the drop of its loads, thinnest first. */
+    List<ConductorRow> allowed(Wire wire) {
         ConductorFamily family = facts.family(wire);
-        List<Demand> demands = List.of(
+        List<Demand> demands = demands(wire, Demand.none(Governor.VOLTAGE_DROP, family, ""));
+        List<ConductorRow> all = fitting(family, demands);
+        return all.isEmpty() ? fitting(family, demands.stream().filter(ConductorChooser::isElectrical).toList()) : all;
+    }
+
+    private List<Demand> demands(Wire wire, Demand drop) {
+        ConductorFamily family = facts.family(wire);
+        List<Demand> demands = new ArrayList<>(List.of(
                 AmpacityDemand.of(facts, wire),
-                DropDemand.of(facts, shares, wire),
+                drop,
                 ProtectionDemand.of(facts, allowance, wire),
-                MechanicalDemand.of(input.harness(), input.tables(), input.basis(), family));
-        Optional<Gauge> gauge = Demand.smallest(family, row -> demands.stream()
-                        .allMatch(demand -> demand.fits().test(row)))
-                .map(ConductorRow::gauge);
+                MechanicalDemand.of(input.harness(), input.tables(), input.basis(), family)));
+        crimp.of(wire).ifPresent(demands::add);
+        return demands;
+    }
+
+    private static ConductorChoice choice(Wire wire, List<Demand> demands, Optional<Gauge> gauge) {
         List<Requirement> requirements =
                 demands.stream().map(Demand::requirement).toList();
-        return new ConductorChoice(wire.id(), gauge, governing(requirements), requirements);
+        return new ConductorChoice(wire.id(), gauge, governing(requirements, gauge), requirements);
+    }
+
+    /**
+     * The smallest size that meets all demands. Where only the contacts stand against it, the smallest that meets the
+     * others: a contact can be exchanged, and the review says so.
+     */
+    private static Optional<Gauge> smallest(ConductorFamily family, List<Demand> demands) {
+        return fitting(family, demands).stream()
+                .findFirst()
+                .or(() -> fitting(family, demands.stream().filter(ConductorChooser::isElectrical).toList()).stream()
+                        .findFirst())
+                .map(ConductorRow::gauge);
+    }
+
+    private static List<ConductorRow> fitting(ConductorFamily family, List<Demand> demands) {
+        return family.rows().stream()
+                .filter(row -> demands.stream().allMatch(demand -> demand.fits().test(row)))
+                .toList();
+    }
+
+    private static boolean isElectrical(Demand demand) {
+        return demand.requirement().governor() != Governor.CRIMP;
     }
 
     /** The requirement no size meets, otherwise the one that asks for most; the first of equals. */
-    private static Requirement governing(List<Requirement> requirements) {
+    private static Requirement governing(List<Requirement> requirements, Optional<Gauge> gauge) {
         return requirements.stream()
+                .filter(each -> gauge.isEmpty() || each.smallest().isPresent())
                 .reduce((first, next) -> asks(next) > asks(first) ? next : first)
                 .orElseThrow();
     }

@@ -4,9 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.ohmloom.graph.BranchId;
-import org.ohmloom.graph.BranchKind;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
@@ -30,7 +28,7 @@ import org.ohmloom.solve.Solution;
  *   <li>for a wire with a size, when the load loses too much: every wire of the way that may be changed.
  * </ul>
  *
- * Wires already in the vehicle, measured ones and those without a length are never shared to, but an existing wire is
+ * Wires already in the vehicle, locked or measured ones and those without a length are never shared to, but an existing wire is
  * still told what the others leave it. The currents are those of the solution; whoever changes sizes solves again.
  */
 final class DropShares {
@@ -52,7 +50,7 @@ final class DropShares {
         if (load.amps() == 0) {
             return;
         }
-        List<Wire> way = wires(solution, load);
+        List<Wire> way = LoadWay.wires(input.harness(), solution, load);
         for (Wire wire : way) {
             double amps = amps(solution, wire);
             List<Wire> sharing = sharing(wire, way, load);
@@ -101,23 +99,12 @@ final class DropShares {
 
     /** Whether the size of a wire may be changed and what it loses follows from it. */
     private boolean isFree(Wire wire) {
-        return hasShare(wire) && !wire.existing();
+        return hasShare(wire) && SizeFreedom.mayChange(wire);
     }
 
     private boolean hasShare(Wire wire) {
         return wire.measuredOhms().isEmpty()
                 && input.routes().lengthMetres(wire).isPresent();
-    }
-
-    private List<Wire> wires(Solution solution, LoadVolts load) {
-        return Stream.concat(load.feedPath().stream(), load.returnPath().stream())
-                .distinct()
-                .flatMap(branch -> solution.flow(branch).stream())
-                .map(flow -> flow.branch())
-                .filter(branch -> branch.kind() == BranchKind.WIRE)
-                .flatMap(branch -> branch.element().stream())
-                .map(id -> input.harness().wires().get((WireId) id))
-                .toList();
     }
 
     private static Optional<BranchFlow> flow(Solution solution, Wire wire) {

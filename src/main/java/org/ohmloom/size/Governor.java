@@ -9,7 +9,13 @@ public enum Governor {
     /** The protective device upstream. */
     PROTECTION("protection"),
     /** The smallest size that survives handling. */
-    MECHANICAL("mechanical minimum");
+    MECHANICAL("mechanical minimum"),
+    /** The contacts at its ends. */
+    CRIMP("contact crimp range"),
+    /** The other wires of its circuit, where all get one size. */
+    CIRCUIT("one size per circuit"),
+    /** The voltage a load may lose, spent by several wires whose sizes are chosen together. */
+    JOINT_DROP("joint drop budget");
 
     private final String words;
 

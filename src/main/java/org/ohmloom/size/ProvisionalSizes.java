@@ -28,10 +28,17 @@ import org.ohmloom.units.Gauge;
 public final class ProvisionalSizes {
     private final SortedMap<WireId, ConductorRow> rows;
     private final Map<WireId, ConductorFamily> families;
+    private final Map<WireId, Gauge> instead;
 
     private ProvisionalSizes(SortedMap<WireId, ConductorRow> rows, Map<WireId, ConductorFamily> families) {
+        this(rows, families, Map.of());
+    }
+
+    private ProvisionalSizes(
+            SortedMap<WireId, ConductorRow> rows, Map<WireId, ConductorFamily> families, Map<WireId, Gauge> instead) {
         this.rows = Collections.unmodifiableSortedMap(rows);
         this.families = families;
+        this.instead = Collections.unmodifiableMap(instead);
     }
 
     /** Every wire without a size at the mechanical minimum of the design rules or the basis. */
@@ -55,7 +62,8 @@ public final class ProvisionalSizes {
         SortedMap<WireId, ConductorFamily> families = new TreeMap<>();
         for (Wire wire : harness.wires().all()) {
             if (wire.gauge().isEmpty()) {
-                ConductorFamily family = resistance.family(wire, harness.rules().gaugeSystem());
+                ConductorFamily family = AllowedSizes.of(
+                        harness, resistance.family(wire, harness.rules().gaugeSystem()));
                 families.put(wire.id(), family);
                 rows.put(wire.id(), start.apply(family));
             }
@@ -63,9 +71,17 @@ public final class ProvisionalSizes {
         return new ProvisionalSizes(rows, families);
     }
 
-    /** The wire's own size, otherwise its provisional one. */
+    /** The wire's own size, otherwise its provisional one; what {@link #with} says comes before both. */
     public Gauge gauge(Wire wire) {
-        return wire.gauge().orElseGet(() -> row(wire.id()).gauge());
+        Gauge said = instead.get(wire.id());
+        return said != null ? said : wire.gauge().orElseGet(() -> row(wire.id()).gauge());
+    }
+
+    /** These sizes with others for some wires, whether they have a size of their own or not: for a trial. */
+    public ProvisionalSizes with(Map<WireId, Gauge> sizes) {
+        SortedMap<WireId, Gauge> changed = new TreeMap<>(instead);
+        changed.putAll(sizes);
+        return new ProvisionalSizes(rows, families, changed);
     }
 
     /** Whether a wire has no size of its own. */

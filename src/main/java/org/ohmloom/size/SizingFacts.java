@@ -28,6 +28,7 @@ final class SizingFacts {
     private final LoadedConductors loaded;
     private final ReturnDevices returns;
     private final Map<WireId, Map<Gauge, Optional<Ampacity>>> known = new HashMap<>();
+    private final Map<String, ConductorFamily> families = new HashMap<>();
 
     SizingFacts(SizingInput input) {
         this.input = input;
@@ -59,11 +60,15 @@ final class SizingFacts {
         return worst.of(component);
     }
 
-    /** The family a wire's size is chosen from: in the system of its own size, the design rules' when it has none. */
+    /**
+     * The sizes a wire's is chosen from: its family in the system of its own size, the design rules' when it has none, as
+     * far as they are in stock.
+     */
     ConductorFamily family(Wire wire) {
         GaugeSystem system =
                 wire.gauge().map(Gauge::system).orElse(harness().rules().gaugeSystem());
-        return resistance.family(wire, system);
+        ConductorFamily whole = resistance.family(wire, system);
+        return families.computeIfAbsent(whole.id(), id -> AllowedSizes.of(harness(), whole));
     }
 
     /** What a wire may carry with a size. */
@@ -86,6 +91,17 @@ final class SizingFacts {
     double celsius(Wire wire, Gauge gauge) {
         return ampacities.celsius(
                 wire, gauge, ampacity(wire, gauge), worst(wire).amps());
+    }
+
+    /** Resistance per metre of a size at the temperature an RMS current brings it to, ohm/m. */
+    double ohmsPerMetre(Wire wire, ConductorRow row, double rmsAmps) {
+        double celsius = ampacities.celsius(wire, ampacity(wire, row.gauge()), rmsAmps);
+        return row.ohmsPerMetreAt20Celsius() * resistance.ratio(celsius);
+    }
+
+    /** The row of a wire's family for a size, in stock or not. */
+    ConductorRow row(Wire wire, Gauge gauge) {
+        return resistance.row(wire, gauge);
     }
 
     /** Resistance per metre of a size at that temperature, ohm/m. */

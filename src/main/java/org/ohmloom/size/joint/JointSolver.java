@@ -59,9 +59,16 @@ public final class JointSolver {
         return new JointAnswer(Arrays.stream(choice).boxed().toList(), problem.cost(choice), least, least, unmet);
     }
 
-    /** The dual value of the continuous relaxation of the whole problem. */
-    private static double continuousBound(JointProblem problem) {
-        Optional<Reduction> reduction = Reduction.of(problem);
+    /**
+     * The dual value of the continuous relaxation: no choice that keeps the budgets costs less, whatever sizes there are
+     * between the cheapest and the dearest of each part. Budgets no choice keeps are left out.
+     */
+    public static double continuousBound(JointProblem problem) {
+        Optional<Reduction> reduction = Reduction.of(JointProblem.of(
+                problem.parts(),
+                problem.budgets().stream()
+                        .filter(budget -> JointProblem.kept(budget.volts(), problem.leastVolts(budget)))
+                        .toList()));
         JointProblem relaxed = reduction
                 .map(each -> JointProblem.of(problem.parts(), each.problem().budgets()))
                 .orElse(problem);
