@@ -29,6 +29,7 @@ final class LogWriter {
         log.assumptions(evidence);
         log.states(evidence, heated);
         log.lines.addAll(StartUpLog.of(evidence));
+        log.lines.addAll(JointLog.of(evidence.joint()));
         for (WireRating rating : evidence.ratings().values()) {
             log.wire(evidence, rating);
         }

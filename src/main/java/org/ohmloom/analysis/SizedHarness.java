@@ -7,6 +7,10 @@ import java.util.TreeMap;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.size.SizeFreedom;
+import org.ohmloom.size.JointChoice;
+import org.ohmloom.edit.Edit;
+import java.util.Optional;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
@@ -29,12 +33,14 @@ import org.ohmloom.size.UpstreamDevices;
  * @param conductors for every wire the choice that gave it its size, with the reasons of that moment; for a wire that kept
  *                   its size, what the finished harness asks of it
  * @param devices    the same for protective devices
+ * @param joint      how the sizes were chosen together, as of the first round, which had them all open
  */
 public record SizedHarness(
         Harness before,
         Analysis analysis,
         SortedMap<WireId, ConductorChoice> conductors,
-        SortedMap<ComponentId, DeviceChoice> devices) {
+        SortedMap<ComponentId, DeviceChoice> devices,
+        JointChoice joint) {
 
     /** Keeps unmodifiable copies. */
     public SizedHarness {
@@ -44,6 +50,27 @@ public record SizedHarness(
 
     /** Most rounds of choosing and analysing. */
     static final int MOST_ROUNDS = 8;
+
+    /**
+     * Takes the size from every wire that may be changed and chooses all anew, those a person entered as well.
+     *
+     * @param start  analysis of the harness as it is
+     * @param cancel asks to stop
+     */
+    public static SizedHarness anew(Analysis start, Cancel cancel) {
+        Harness open = cleared(start.harness()).apply(start.harness());
+        SizedHarness sized = of(Analyst.analyse(open, start.evidence().tables(), cancel), cancel);
+        return new SizedHarness(start.harness(), sized.analysis(), sized.conductors(), sized.devices(), sized.joint());
+    }
+
+    /** Takes the size from every wire that may be changed. */
+    public static Edit cleared(Harness harness) {
+        List<WireId> wires = harness.wires().all().stream()
+                .filter(wire -> SizeFreedom.mayChange(wire) && wire.gauge().isPresent())
+                .map(Wire::id)
+                .toList();
+        return new SetWireGauge(wires, Optional.empty());
+    }
 
     /**
      * Chooses.
@@ -77,7 +104,8 @@ public record SizedHarness(
         }
         analysis.conductors().forEach(conductors::putIfAbsent);
         analysis.devices().forEach(devices::putIfAbsent);
-        return new SizedHarness(start.harness(), analysis, conductors, devices);
+        return new SizedHarness(
+                start.harness(), analysis, conductors, devices, start.evidence().joint());
     }
 
     /** Choices for the wires that have no size yet, or one too thin. */
@@ -85,8 +113,7 @@ public record SizedHarness(
         return analysis.conductors().values().stream()
                 .filter(choice -> {
                     Wire wire = analysis.harness().wires().get(choice.wire());
-                    return !wire.existing()
-                            && wire.measuredOhms().isEmpty()
+                    return SizeFreedom.mayChange(wire)
                             && choice.gauge()
                                     .filter(gauge -> wire.gauge().isEmpty()
                                             || gauge.compareTo(wire.gauge().get()) > 0)

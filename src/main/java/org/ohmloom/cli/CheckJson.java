@@ -42,6 +42,7 @@ final class CheckJson {
             ProtectionText.write(analysis.evidence().protection(), root);
             EnvelopeText.write(analysis.evidence().envelope(), root);
             StartUpJson.write(analysis, states, root);
+            JointJson.write(analysis.evidence().joint(), root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
         });
@@ -155,6 +156,7 @@ final class CheckJson {
             item.put("requiredGauge", choice.gauge().map(gauge -> gauge.text()));
             item.put("governedBy", choice.governing().governor().words());
             item.put("source", choice.governing().citation().text());
+            JointJson.requirements(item, choice);
         }
     }
 

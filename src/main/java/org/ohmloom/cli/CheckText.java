@@ -37,6 +37,9 @@ final class CheckText {
             loads(analysis, state, out);
         }
         WiresText.print(analysis, out);
+        ConstraintsText.print(analysis, out);
+        out.println();
+        JointText.print(analysis.evidence().joint(), out);
         WiresText.devices(analysis, out);
         ProtectionText.print(analysis.evidence().protection(), out);
         StartUpText.print(analysis, states, out);

@@ -22,7 +22,9 @@ final class ChoicesText {
 
     static void print(SizedHarness sized, PrintWriter out) {
         Analysis after = sized.analysis();
-        out.println("CONDUCTORS");
+        JointText.print(sized.joint(), out);
+        out.println();
+        out.println("CONDUCTORS (each wire with all that is asked of it; > marks what governs)");
         for (ConductorChoice choice : sized.conductors().values()) {
             Wire before = sized.before().wires().get(choice.wire());
             Wire now = after.harness().wires().get(choice.wire());
@@ -30,7 +32,11 @@ final class ChoicesText {
                     + "  governed by " + choice.governing().governor().words()
                     + (choice.gauge().isEmpty() ? "; NO SIZE OF THE FAMILY SATISFIES ALL" : ""));
             for (Requirement requirement : choice.requirements()) {
-                out.println(Wrap.indented(requirement.governor().words() + ": " + requirement.reason(), 6, WIDTH));
+                String mark = requirement.equals(choice.governing()) ? "> " : "";
+                out.println(Wrap.indented(
+                        mark + requirement.governor().words() + ", " + asked(requirement) + ": " + requirement.reason(),
+                        6,
+                        WIDTH));
                 cite(requirement.reason(), requirement.citation().text(), out);
             }
         }
@@ -43,6 +49,10 @@ final class ChoicesText {
             out.println(Wrap.indented(choice.reason(), 6, WIDTH));
             cite(choice.reason(), choice.citation().text(), out);
         }
+    }
+
+    private static String asked(Requirement requirement) {
+        return requirement.smallest().map(Gauge::text).orElse("no size");
     }
 
     /** The source on a line of its own, unless the reason ends in it already. */

@@ -9,6 +9,7 @@ import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.SizedHarness;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.units.Formats;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -28,6 +29,11 @@ final class SizeCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "Where to write the copy.")
     private Path target;
 
+    @Option(
+            names = "--anew",
+            description = "Choose every size anew that is not locked, also those that are entered and serve.")
+    private boolean anew;
+
     @Spec
     private CommandSpec spec;
 
@@ -37,11 +43,14 @@ final class SizeCommand implements Callable<Integer> {
             throw new RefusedInputException(
                     target + ": this is the file that is read; give another name to --out so that nothing is lost");
         }
-        SizedHarness sized = SizedHarness.of(Inputs.analysed(file), Cancel.NEVER);
+        Analysis start = Inputs.analysed(file);
+        SizedHarness sized = anew ? SizedHarness.anew(start, Cancel.NEVER) : SizedHarness.of(start, Cancel.NEVER);
         HarnessFiles.write(target, sized.analysis().harness());
         PrintWriter out = spec.commandLine().getOut();
         ChoicesText.print(sized, out);
         out.println();
+        out.println("Copper " + Formats.kilograms(start.totals().copperKg()) + " in the harness read, "
+                + Formats.kilograms(sized.analysis().totals().copperKg()) + " in the copy.");
         out.println("Written to " + target + ".");
         out.println();
         Analysis analysis = sized.analysis();

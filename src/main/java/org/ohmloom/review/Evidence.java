@@ -18,6 +18,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.protection.ProtectionResults;
+import org.ohmloom.size.JointChoice;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.solve.charge.ChargeStudy;
 import org.ohmloom.solve.envelope.Envelope;
@@ -36,6 +37,7 @@ import org.ohmloom.tables.WireTables;
  * @param wireCelsius     conductor temperature of every wire in every state, deg C
  * @param ratings         what each wire is, carries and may carry
  * @param conductors      smallest conductor for each wire, and why
+ * @param joint           how the open sizes were chosen together, and how little they could cost
  * @param devices         rating for each protective device, and why
  * @param drawn           the network as drawn, with nothing switched on; the same points and branches as in every state
  * @param loops           independent cycles of the return network
@@ -54,6 +56,7 @@ public record Evidence(
         SortedMap<StateId, SortedMap<WireId, Double>> wireCelsius,
         SortedMap<WireId, WireRating> ratings,
         SortedMap<WireId, ConductorChoice> conductors,
+        JointChoice joint,
         SortedMap<ComponentId, DeviceChoice> devices,
         Network drawn,
         List<ReturnLoop> loops,

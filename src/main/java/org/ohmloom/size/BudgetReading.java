@@ -23,8 +23,9 @@ final class BudgetReading {
      * @param budget  the budget as it is spent
      * @param rmsAmps of each wire of the budget the current that heats it, A, in the same order; 0 in a state that does not
      *                last, where wires stay at ambient
+     * @param ohms    of each its resistance as it was solved, ohm
      */
-    record Read(LoadBudget budget, List<Double> rmsAmps) {
+    record Read(LoadBudget budget, List<Double> rmsAmps, List<Double> ohms) {
 
         /** Place of a wire in the budget. */
         int place(WireId wire) {
@@ -45,7 +46,7 @@ final class BudgetReading {
         Set<StateId> lasting = ContinuousStates.of(input.harness());
         input.solutions()
                 .forEach((state, solution) -> solution.loads().values().stream()
-                        .filter(load -> load.amps() != 0)
+                        .filter(load -> LoadWay.isJudged(input.harness(), load))
                         .forEach(load -> budgets.add(read(input.harness(), state, solution, load, open, lasting.contains(state)))));
         return budgets;
     }
@@ -55,16 +56,18 @@ final class BudgetReading {
         double other = load.onDropVolts();
         List<LoadBudget.WireSpend> spends = new ArrayList<>();
         List<Double> rmsAmps = new ArrayList<>();
+        List<Double> ohms = new ArrayList<>();
         for (Wire wire : LoadWay.wires(harness, solution, load)) {
             BranchFlow flow =
                     solution.flow(new BranchId(wire.id().value())).orElseThrow();
             if (open.test(wire) && flow.onAmps() != 0) {
                 double volts = Math.abs(flow.onDropVolts());
                 spends.add(new LoadBudget.WireSpend(wire.id(), volts));
+                ohms.add(volts / Math.abs(flow.onAmps()));
                 rmsAmps.add(lasts ? Math.abs(flow.rmsAmps()) : 0.0);
                 other -= volts;
             }
         }
-        return new Read(new LoadBudget(load.load(), state, load.limitVolts(), other, spends), rmsAmps);
+        return new Read(new LoadBudget(load.load(), state, load.limitVolts(), other, spends), rmsAmps, ohms);
     }
 }

@@ -64,12 +64,16 @@ public final class ConductorChooser {
         return choice(wire, demands(wire, drop), Optional.of(gauge));
     }
 
-    /** The sizes a wire may have but for the drop of its loads, thinnest first. */
-    List<ConductorRow> allowed(Wire wire) {
+    /** The sizes a wire may have but for the drop of its loads, thinnest first; those its contacts take, if there are any. */
+    List<ConductorRow> allowed(Wire wire, boolean inContacts) {
         ConductorFamily family = facts.family(wire);
         List<Demand> demands = demands(wire, Demand.none(Governor.VOLTAGE_DROP, family, ""));
-        List<ConductorRow> all = fitting(family, demands);
-        return all.isEmpty() ? fitting(family, demands.stream().filter(ConductorChooser::isElectrical).toList()) : all;
+        List<ConductorRow> all = inContacts ? fitting(family, demands) : List.of();
+        return all.isEmpty()
+                ? fitting(
+                        family,
+                        demands.stream().filter(ConductorChooser::isElectrical).toList())
+                : all;
     }
 
     private List<Demand> demands(Wire wire, Demand drop) {

@@ -47,7 +47,7 @@ final class DropShares {
     }
 
     private void share(StateId state, Solution solution, LoadVolts load) {
-        if (load.amps() == 0) {
+        if (!LoadWay.isJudged(input.harness(), load)) {
             return;
         }
         List<Wire> way = LoadWay.wires(input.harness(), solution, load);

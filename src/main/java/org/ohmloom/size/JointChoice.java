@@ -15,13 +15,14 @@ import org.ohmloom.units.Gauge;
  * @param outcome         whose sizes are taken
  * @param sentence        how it came about, for people
  * @param isPrice         whether the price was made least; otherwise the mass of copper
- * @param beforeKg        copper with the sizes entered and, for wires without one, the size each needs by itself, kg
+ * @param enteredKg       copper with the sizes entered and, for wires without one, the size each needs by itself, kg
+ * @param beforeKg        the same with wires that are too thin at the size each needs by itself, kg: the wire-by-wire answer
  * @param afterKg         copper with the choice, kg
  * @param before          what was made least before, kg or money
  * @param after           the same with the choice
  * @param lowerBound      no choice for the open wires costs less, kg or money, at the currents of the choice
  * @param continuousBound the same with sizes between the listed ones allowed
- * @param allOpenBound    no choice of all sizes that are not locked costs less; empty when it is the same question
+ * @param allOpenBoundKg  no choice of all sizes that are not locked costs less; empty when it is the same question
  * @param sizes           the size of every wire whose size was open
  * @param budgets         how each load spends its drop budget with the choice, in the state where least is left
  * @param unmet           budgets no choice of the open sizes keeps
@@ -31,13 +32,14 @@ public record JointChoice(
         Outcome outcome,
         String sentence,
         boolean isPrice,
+        double enteredKg,
         double beforeKg,
         double afterKg,
         double before,
         double after,
         double lowerBound,
         double continuousBound,
-        OptionalDouble allOpenBound,
+        OptionalDouble allOpenBoundKg,
         SortedMap<WireId, Gauge> sizes,
         List<LoadBudget> budgets,
         List<String> unmet,

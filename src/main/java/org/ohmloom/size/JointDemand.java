@@ -54,7 +54,8 @@ final class JointDemand {
         ConductorRow row = smallest.get();
         String next = place == 0
                 ? "; the thinnest size keeps it"
-                : "; with " + thinner.gauge().text() + " here it would lose " + Formats.volts(lost(binding, thinner));
+                : "; with " + thinner.gauge().text() + " here it would lose "
+                        + Formats.volts(lost(binding, thinner) - binding.budget().limitVolts()) + " too much";
         return Demand.met(governor, row, words + next + "; " + row.citation().text(), row.citation(), keeps);
     }
 

@@ -1,6 +1,8 @@
 package org.ohmloom.size;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +10,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.joint.Budget;
@@ -32,24 +36,25 @@ public final class JointModel {
     private final Map<WireId, Integer> partOf = new HashMap<>();
     private final Map<WireId, List<BudgetReading.Read>> budgetsOf = new HashMap<>();
     private final JointProblem problem;
+    private final JointParts draft;
 
     /**
      * A model.
      *
-     * @param input        the solution
-     * @param sizes        the sizes it was solved with
-     * @param open         wires whose size is open; one without a length or without a size that serves is left out
-     * @param neverThinner whether a wire with a size keeps it or gets a larger one
+     * @param chooser a chooser on the solution
+     * @param sizes   the sizes it was solved with
+     * @param scope   what may be done; a wire without a length or without a size that serves is left out
      */
-    public JointModel(SizingInput input, ProvisionalSizes sizes, Set<WireId> open, boolean neverThinner) {
-        this.chooser = new ConductorChooser(input);
+    public JointModel(ConductorChooser chooser, ProvisionalSizes sizes, JointScope scope) {
+        this.chooser = chooser;
         this.sizes = sizes;
+        SizingInput input = chooser.facts().input();
         List<OpenPart> all = OpenPart.of(
                 chooser,
-                wire -> open.contains(wire.id())
+                wire -> scope.open().contains(wire.id())
                         && SizeFreedom.mayChange(wire)
                         && input.routes().lengthMetres(wire).isPresent(),
-                neverThinner);
+                scope);
         Set<ConductorRow> rows = new LinkedHashSet<>();
         for (OpenPart part : all) {
             rows.addAll(part.rows());
@@ -64,24 +69,24 @@ public final class JointModel {
                     .computeIfAbsent(spend.wire(), id -> new ArrayList<>())
                     .add(read));
         }
-        JointParts draft = new JointParts(chooser.facts(), cost, all, budgets);
+        draft = new JointParts(chooser.facts(), sizes, cost, all, budgets);
         parts = draft.useful();
         for (int part = 0; part < parts.size(); part++) {
             for (Wire wire : parts.get(part).wires()) {
                 partOf.put(wire.id(), part);
             }
         }
-        problem = JointProblem.of(draft.parts(), shares(draft));
+        problem = JointProblem.of(draft.parts(), shares());
     }
 
-    private List<Budget> shares(JointParts draft) {
+    private List<Budget> shares() {
         List<Budget> all = new ArrayList<>();
         for (BudgetReading.Read read : budgets) {
             List<Share> shares = new ArrayList<>();
             LoadBudget budget = read.budget();
             for (int k = 0; k < budget.wires().size(); k++) {
                 WireId wire = budget.wires().get(k).wire();
-                double ohms = draft.presentOhms(wire, budget.state(), gauge(wire));
+                double ohms = draft.ohms(wire, budget.state(), presentRow(wire));
                 shares.add(new Share(
                         partOf.get(wire),
                         draft.curve(wire, budget.state()),
@@ -94,6 +99,10 @@ public final class JointModel {
 
     private Gauge gauge(WireId wire) {
         return sizes.gauge(input().harness().wires().get(wire));
+    }
+
+    private ConductorRow presentRow(WireId wire) {
+        return chooser.facts().row(input().harness().wires().get(wire), gauge(wire));
     }
 
     SizingInput input() {
@@ -138,6 +147,25 @@ public final class JointModel {
         return sum;
     }
 
+    /** The open wires on the ways of some budgets, by {@link LoadBudget#id}. */
+    public Set<WireId> wiresOf(Collection<String> keys) {
+        Set<WireId> wires = new TreeSet<>();
+        budgets().stream()
+                .filter(budget -> keys.contains(budget.id()))
+                .forEach(budget -> budget.wires().forEach(spend -> wires.add(spend.wire())));
+        return wires;
+    }
+
+    /** Some choices with those of the open wires as they were made together. */
+    public SortedMap<WireId, ConductorChoice> choices(SortedMap<WireId, ConductorChoice> byThemselves) {
+        SortedMap<WireId, ConductorChoice> choices = new TreeMap<>(byThemselves);
+        present().forEach((id, gauge) -> {
+            Wire wire = input().harness().wires().get(id);
+            choices.put(id, chooser.chosen(wire, JointDemand.of(this, wire), gauge));
+        });
+        return Collections.unmodifiableSortedMap(new CircuitSizes(chooser.facts()).level(choices));
+    }
+
     /** How each budget is spent with the sizes of the solution. */
     public List<LoadBudget> budgets() {
         return budgets.stream().map(BudgetReading.Read::budget).toList();
@@ -155,7 +183,7 @@ public final class JointModel {
     /**
      * The sizes chosen together.
      *
-     * @param withheld volts taken from some budgets, by {@link #key}
+     * @param withheld volts taken from some budgets, by {@link LoadBudget#id}
      */
     public Chosen choose(Map<String, Double> withheld) {
         List<Budget> tightened = problem.budgets().stream()
@@ -175,11 +203,6 @@ public final class JointModel {
         return JointSolver.continuousBound(problem);
     }
 
-    /** What a budget is called in {@link #choose} and in what it leaves unmet. */
-    public static String key(LoadBudget budget) {
-        return budget.id();
-    }
-
     /**
      * Sizes and how good they are.
      *
@@ -191,12 +214,9 @@ public final class JointModel {
     /** What a load loses in all when a wire on its way has another size, V. */
     double spentVolts(BudgetReading.Read read, WireId wire, ConductorRow row) {
         int place = read.place(wire);
-        double rmsAmps = read.rmsAmps().get(place);
+        StateId state = read.budget().state();
         double volts = read.budget().wires().get(place).volts();
-        Wire named = input().harness().wires().get(wire);
-        SizingFacts facts = chooser.facts();
-        double ratio = facts.ohmsPerMetre(named, row, rmsAmps)
-                / facts.ohmsPerMetre(named, facts.row(named, gauge(wire)), rmsAmps);
+        double ratio = draft.ohms(wire, state, row) / draft.ohms(wire, state, presentRow(wire));
         return read.budget().spentVolts() + volts * (ratio - 1);
     }
 

@@ -17,37 +17,58 @@ final class JointParts {
 
     private record Curve(WireId wire, StateId state) {}
 
+    /**
+     * How a wire warms in a state.
+     *
+     * @param rmsAmps current that heats it, A
+     * @param ratio   rise above the air as it was solved over the rise a trial of the same size would have
+     */
+    private record Warmth(double rmsAmps, double ratio) {}
+
+    /** Rise too small to tell a ratio from, K. */
+    private static final double LEAST_RISE_KELVIN = 0.1;
+
     private final SizingFacts facts;
     private final Map<Curve, Integer> curves = new HashMap<>();
-    private final Map<Curve, Double> rms = new HashMap<>();
+    private final Map<Curve, Warmth> warmth = new HashMap<>();
     private final List<OpenPart> useful = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
 
-    JointParts(SizingFacts facts, UnitCost cost, List<OpenPart> open, List<BudgetReading.Read> budgets) {
+    /** The parts of open wires, with the resistances that agree with those solved at their present sizes. */
+    JointParts(
+            SizingFacts facts,
+            ProvisionalSizes sizes,
+            UnitCost cost,
+            List<OpenPart> open,
+            List<BudgetReading.Read> budgets) {
         this.facts = facts;
-        Map<WireId, Map<StateId, Double>> byWire = new HashMap<>();
+        Map<WireId, Map<StateId, Warmth>> byWire = new HashMap<>();
         for (BudgetReading.Read read : budgets) {
             for (int k = 0; k < read.rmsAmps().size(); k++) {
-                byWire.computeIfAbsent(read.budget().wires().get(k).wire(), id -> new LinkedHashMap<>())
-                        .put(read.budget().state(), read.rmsAmps().get(k));
+                Wire wire = facts.harness().wires().get(read.budget().wires().get(k).wire());
+                double rmsAmps = read.rmsAmps().get(k);
+                double ohms = read.ohms().get(k);
+                byWire.computeIfAbsent(wire.id(), id -> new LinkedHashMap<>())
+                        .computeIfAbsent(
+                                read.budget().state(), state -> warmth(wire, sizes.gauge(wire), rmsAmps, ohms));
             }
         }
         open.forEach(part -> add(part.byCost(cost), cost, byWire));
     }
 
-    private void add(OpenPart part, UnitCost cost, Map<WireId, Map<StateId, Double>> byWire) {
+    private void add(OpenPart part, UnitCost cost, Map<WireId, Map<StateId, Warmth>> byWire) {
         double length = part.lengthMetres(facts);
         double[] costs = part.rows().stream()
                 .mapToDouble(row -> cost.perMetre(row) * length)
                 .toArray();
         List<double[]> ohms = new ArrayList<>();
         for (Wire wire : part.wires()) {
-            byWire.getOrDefault(wire.id(), Map.of()).forEach((state, amps) -> {
+            byWire.getOrDefault(wire.id(), Map.of()).forEach((state, warm) -> {
                 Curve curve = new Curve(wire.id(), state);
                 curves.put(curve, ohms.size());
-                rms.put(curve, amps);
+                warmth.put(curve, warm);
                 ohms.add(part.rows().stream()
-                        .mapToDouble(row -> ohms(wire, row, amps))
+                        .mapToDouble(row -> ohms(wire, row, warm))
                         .toArray());
             });
         }
@@ -59,8 +80,22 @@ final class JointParts {
                 ohms.stream().map(curve -> pick(curve, kept)).toArray(double[][]::new)));
     }
 
-    private double ohms(Wire wire, ConductorRow row, double amps) {
-        return facts.ohmsPerMetre(wire, row, amps)
+    private Warmth warmth(Wire wire, Gauge gauge, double rmsAmps, double solvedOhms) {
+        double trial = facts.riseKelvin(wire, gauge, rmsAmps);
+        if (rmsAmps == 0 || trial < LEAST_RISE_KELVIN) {
+            return new Warmth(rmsAmps, 1);
+        }
+        double cold = ohms(wire, facts.row(wire, gauge), new Warmth(0, 0));
+        double perKelvin = (facts.ohmsPerMetre(wire, facts.row(wire, gauge), trial)
+                        / facts.ohmsPerMetre(wire, facts.row(wire, gauge), 0)
+                - 1) / trial;
+        double solved = (solvedOhms / cold - 1) / perKelvin;
+        return new Warmth(rmsAmps, Math.max(0, solved / trial));
+    }
+
+    private double ohms(Wire wire, ConductorRow row, Warmth warm) {
+        double rise = warm.rmsAmps() == 0 ? 0 : warm.ratio() * facts.riseKelvin(wire, row.gauge(), warm.rmsAmps());
+        return facts.ohmsPerMetre(wire, row, rise)
                 * facts.input().routes().lengthMetres(wire).orElse(0);
     }
 
@@ -83,9 +118,8 @@ final class JointParts {
         return curves.get(new Curve(wire, state));
     }
 
-    /** Resistance the model gives a wire in a state with a size, ohm. */
-    double presentOhms(WireId wire, StateId state, Gauge gauge) {
-        Wire named = facts.harness().wires().get(wire);
-        return ohms(named, facts.row(named, gauge), rms.get(new Curve(wire, state)));
+    /** Resistance of a wire in a state with a size, ohm. */
+    double ohms(WireId wire, StateId state, ConductorRow row) {
+        return ohms(facts.harness().wires().get(wire), row, warmth.get(new Curve(wire, state)));
     }
 }

@@ -38,8 +38,13 @@ public record LoadBudget(ComponentId load, StateId state, double limitVolts, dou
         return limitVolts - spentVolts();
     }
 
-    /** Load and state in one word, for the eyes of a program. */
-    String id() {
+    /** Whether no more is spent than the limit, but for rounding. */
+    public boolean isKept() {
+        return VoltageDrop.meets(spentVolts(), limitVolts);
+    }
+
+    /** Load and state in a few words. */
+    public String id() {
         return load + " in " + state;
     }
 }

@@ -28,18 +28,18 @@ record OpenPart(List<Wire> wires, List<ConductorRow> rows) {
     /**
      * The parts of the wires whose size is open.
      *
-     * @param chooser      says what each wire may have but for drop
-     * @param open         which wires are open
-     * @param neverThinner whether a wire with a size keeps it or gets a larger one
+     * @param chooser says what each wire may have but for drop
+     * @param open    which wires are open
+     * @param scope   what the choice may do to them
      */
-    static List<OpenPart> of(ConductorChooser chooser, Predicate<Wire> open, boolean neverThinner) {
+    static List<OpenPart> of(ConductorChooser chooser, Predicate<Wire> open, JointScope scope) {
         Map<String, OpenPart> parts = new LinkedHashMap<>();
         SizingFacts facts = chooser.facts();
         for (Wire wire : facts.harness().wires().all()) {
             if (!open.test(wire)) {
                 continue;
             }
-            List<ConductorRow> rows = rows(chooser, wire, neverThinner);
+            List<ConductorRow> rows = rows(chooser, wire, scope);
             if (rows.isEmpty()) {
                 continue;
             }
@@ -52,9 +52,9 @@ record OpenPart(List<Wire> wires, List<ConductorRow> rows) {
         return List.copyOf(parts.values());
     }
 
-    private static List<ConductorRow> rows(ConductorChooser chooser, Wire wire, boolean neverThinner) {
-        List<ConductorRow> allowed = chooser.allowed(wire);
-        if (!neverThinner || wire.gauge().isEmpty()) {
+    private static List<ConductorRow> rows(ConductorChooser chooser, Wire wire, JointScope scope) {
+        List<ConductorRow> allowed = chooser.allowed(wire, !scope.beyondContacts().contains(wire.id()));
+        if (!scope.neverThinner() || wire.gauge().isEmpty()) {
             return allowed;
         }
         double present = chooser.facts().row(wire, wire.gauge().get()).copperAreaMm2();

@@ -99,7 +99,7 @@ public final class ProvisionalSizes {
                 .filter(choice -> rows.containsKey(choice.wire()))
                 .forEach(choice ->
                         wanted(choice).ifPresent(row -> grown.merge(choice.wire(), row, ProvisionalSizes::thicker)));
-        return grown.equals(rows) ? this : new ProvisionalSizes(grown, families);
+        return grown.equals(rows) ? this : new ProvisionalSizes(grown, families, instead);
     }
 
     /** These sizes with some wires one size larger, for a part of the network that did not solve; this instance when all
@@ -110,7 +110,7 @@ public final class ProvisionalSizes {
             List<ConductorRow> all = family(id).rows();
             grown.put(id, all.get(Math.min(all.indexOf(row(id)) + 1, all.size() - 1)));
         });
-        return grown.equals(rows) ? this : new ProvisionalSizes(grown, families);
+        return grown.equals(rows) ? this : new ProvisionalSizes(grown, families, instead);
     }
 
     private Optional<ConductorRow> wanted(ConductorChoice choice) {

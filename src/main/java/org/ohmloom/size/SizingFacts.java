@@ -93,10 +93,14 @@ final class SizingFacts {
                 wire, gauge, ampacity(wire, gauge), worst(wire).amps());
     }
 
-    /** Resistance per metre of a size at the temperature an RMS current brings it to, ohm/m. */
-    double ohmsPerMetre(Wire wire, ConductorRow row, double rmsAmps) {
-        double celsius = ampacities.celsius(wire, ampacity(wire, row.gauge()), rmsAmps);
-        return row.ohmsPerMetreAt20Celsius() * resistance.ratio(celsius);
+    /** By how much an RMS current warms a wire with a size above the air where it lies, K. */
+    double riseKelvin(Wire wire, Gauge gauge, double rmsAmps) {
+        return ampacities.celsius(wire, gauge, ampacity(wire, gauge), rmsAmps) - ampacities.ambientCelsius(wire);
+    }
+
+    /** Resistance per metre of a size so much warmer than the air where it lies, ohm/m. */
+    double ohmsPerMetre(Wire wire, ConductorRow row, double riseKelvin) {
+        return row.ohmsPerMetreAt20Celsius() * resistance.ratio(ampacities.ambientCelsius(wire) + riseKelvin);
     }
 
     /** The row of a wire's family for a size, in stock or not. */

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
+import org.ohmloom.analysis.SizedHarness;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
@@ -27,10 +28,8 @@ class ExampleSizingTest {
 
     private Analysis chosenAnew() throws Exception {
         Harness given = HarnessFiles.read(EXAMPLE);
-        Harness open = Sizing.clear(given).apply(given);
-        Analysis analysis = Analyst.analyse(open, tables, Cancel.NEVER);
-        Harness sized = Sizing.conductors(open, analysis.conductors()).apply(open);
-        return Analyst.analyse(sized, tables, Cancel.NEVER);
+        return SizedHarness.anew(Analyst.analyse(given, tables, Cancel.NEVER), Cancel.NEVER)
+                .analysis();
     }
 
     @Test
