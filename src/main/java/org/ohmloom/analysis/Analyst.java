@@ -36,8 +36,7 @@ public final class Analyst {
     public static Analysis analyse(Harness harness, WireTables tables, Cancel cancel) {
         Bench bench = Bench.of(harness, tables);
         Protection protection = Protection.of(bench);
-        JointSized sized =
-                JointSizing.of(bench, protection, SizesByWire.of(bench, protection, cancel), cancel);
+        JointSized sized = JointSizing.of(bench, protection, SizesByWire.of(bench, protection, cancel), cancel);
         SortedMap<ComponentId, DeviceChoice> devices =
                 new DeviceChooser(SizesByWire.input(bench, protection, sized.heated())).chooseAll();
         SortedMap<WireId, WireRating> ratings = Ratings.of(bench, sized.sizes(), sized.heated());

@@ -95,11 +95,13 @@ final class JointReport {
                 steps);
         SizesByWire shown = joint ? asEntered.apply(taken) : entered;
         return new JointSized(
-                shown.sizes(), shown.heated(), choice, best.isPresent() ? taken.model().choices(byThemselves) : byThemselves);
+                shown.sizes(),
+                shown.heated(),
+                choice,
+                best.isPresent() ? taken.model().choices(byThemselves) : byThemselves);
     }
 
-    private String sentence(
-            Optional<JointTrial> best, boolean joint, double before, double after, List<String> unmet) {
+    private String sentence(Optional<JointTrial> best, boolean joint, double before, double after, List<String> unmet) {
         String lost = unmet.isEmpty()
                 ? ""
                 : " No choice keeps the drop budget of " + String.join(", ", unmet) + "; the others are kept.";
@@ -175,8 +177,8 @@ final class JointReport {
     private static List<LoadBudget> leastLeft(List<LoadBudget> budgets) {
         SortedMap<ComponentId, LoadBudget> least = new TreeMap<>();
         Comparator<LoadBudget> byLeft = Comparator.comparingDouble(LoadBudget::leftVolts);
-        budgets.forEach(budget -> least.merge(
-                budget.load(), budget, (one, other) -> byLeft.compare(other, one) < 0 ? other : one));
+        budgets.forEach(budget ->
+                least.merge(budget.load(), budget, (one, other) -> byLeft.compare(other, one) < 0 ? other : one));
         return List.copyOf(least.values());
     }
 }

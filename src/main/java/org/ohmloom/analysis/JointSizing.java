@@ -33,9 +33,11 @@ final class JointSizing {
     private static final int MOST_ROUNDS = 6;
     /** Rounds when many wires are open, which keeps 10,000 to seconds. */
     private static final int FEW_ROUNDS = 2;
+
     private static final int MANY_OPEN = 1000;
     /** Share of what a budget was overspent by that is withheld from it next time. */
     private static final double WITHHELD_SHARE = 0.5;
+
     private static final double SAME = 1e-9;
 
     private final Bench bench;
@@ -93,9 +95,8 @@ final class JointSizing {
 
     private static List<String> stuck(JointTrial trial, Optional<JointModel.Chosen> chosen) {
         return chosen.map(each -> each.answer().unmet())
-                .orElseGet(() -> trial.overspent(List.of()).stream()
-                        .map(LoadBudget::id)
-                        .toList());
+                .orElseGet(() ->
+                        trial.overspent(List.of()).stream().map(LoadBudget::id).toList());
     }
 
     private Set<WireId> mayChange() {
@@ -117,7 +118,8 @@ final class JointSizing {
 
     private JointSized rounds(
             SizesByWire alone, JointTrial first, Optional<JointModel.Chosen> start, JointScope scope) {
-        JointReport report = new JointReport(bench, entered, alone, steps, first.model().isPrice());
+        JointReport report =
+                new JointReport(bench, entered, alone, steps, first.model().isPrice());
         if (start.isEmpty()) {
             return new JointSized(entered.sizes(), entered.heated(), report.nothingOpen(first), byThemselves);
         }
@@ -173,8 +175,6 @@ final class JointSizing {
             return new SizesByWire(best.sizes(), best.heated());
         }
         ProvisionalSizes sizes = entered.sizes().with(unsized);
-        return unsized.isEmpty()
-                ? entered
-                : new SizesByWire(sizes, HeatedSolutions.solve(bench, sizes, cancel));
+        return unsized.isEmpty() ? entered : new SizesByWire(sizes, HeatedSolutions.solve(bench, sizes, cancel));
     }
 }

@@ -28,8 +28,7 @@ record JointTrial(ProvisionalSizes sizes, HeatedSolutions heated, ConductorChoos
 
     /** The trial of some sizes. */
     static JointTrial of(SizesByWire solved, ConductorChooser chooser, JointScope scope) {
-        return new JointTrial(
-                solved.sizes(), solved.heated(), chooser, new JointModel(chooser, solved.sizes(), scope));
+        return new JointTrial(solved.sizes(), solved.heated(), chooser, new JointModel(chooser, solved.sizes(), scope));
     }
 
     /** Budgets that are overspent though they need not be. */

@@ -2,15 +2,13 @@ package org.ohmloom.analysis;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.ComponentId;
-import org.ohmloom.size.SizeFreedom;
-import org.ohmloom.size.JointChoice;
-import org.ohmloom.edit.Edit;
-import java.util.Optional;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
@@ -18,6 +16,8 @@ import org.ohmloom.review.Evidence;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.DeviceChooser;
+import org.ohmloom.size.JointChoice;
+import org.ohmloom.size.SizeFreedom;
 import org.ohmloom.size.SizingInput;
 import org.ohmloom.size.UpstreamDevices;
 

@@ -40,10 +40,11 @@ final class JointJson {
         entry.put("limitVolts", budget.limitVolts());
         entry.put("spentVolts", budget.spentVolts());
         entry.put("otherVolts", budget.otherVolts());
-        entry.array("wires", array -> budget.wires().forEach(spend -> array.object(wire -> {
-            wire.put("id", spend.wire().value());
-            wire.put("volts", spend.volts());
-        })));
+        entry.array("wires", array -> budget.wires()
+                .forEach(spend -> array.object(wire -> {
+                    wire.put("id", spend.wire().value());
+                    wire.put("volts", spend.volts());
+                })));
     }
 
     /** All that is asked of a wire, and which of it governs. */

@@ -38,9 +38,9 @@ final class JointText {
             return "";
         }
         String bound = " No choice of the open sizes takes less than " + amount(joint, joint.lowerBound())
-                + " at these currents (sizes between the listed ones: " + amount(joint, joint.continuousBound()) + "): ";
-        return bound
-                + (joint.isProvenLeast() ? "proven least." : "gap " + Formats.percent(joint.gapRatio()) + ".");
+                + " at these currents (sizes between the listed ones: " + amount(joint, joint.continuousBound())
+                + "): ";
+        return bound + (joint.isProvenLeast() ? "proven least." : "gap " + Formats.percent(joint.gapRatio()) + ".");
     }
 
     private static String amount(JointChoice joint, double cost) {

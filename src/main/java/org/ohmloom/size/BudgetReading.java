@@ -44,10 +44,10 @@ final class BudgetReading {
     static List<Read> of(SizingInput input, Predicate<Wire> open) {
         List<Read> budgets = new ArrayList<>();
         Set<StateId> lasting = ContinuousStates.of(input.harness());
-        input.solutions()
-                .forEach((state, solution) -> solution.loads().values().stream()
-                        .filter(load -> LoadWay.isJudged(input.harness(), load))
-                        .forEach(load -> budgets.add(read(input.harness(), state, solution, load, open, lasting.contains(state)))));
+        input.solutions().forEach((state, solution) -> solution.loads().values().stream()
+                .filter(load -> LoadWay.isJudged(input.harness(), load))
+                .forEach(load ->
+                        budgets.add(read(input.harness(), state, solution, load, open, lasting.contains(state)))));
         return budgets;
     }
 
@@ -58,8 +58,7 @@ final class BudgetReading {
         List<Double> rmsAmps = new ArrayList<>();
         List<Double> ohms = new ArrayList<>();
         for (Wire wire : LoadWay.wires(harness, solution, load)) {
-            BranchFlow flow =
-                    solution.flow(new BranchId(wire.id().value())).orElseThrow();
+            BranchFlow flow = solution.flow(new BranchId(wire.id().value())).orElseThrow();
             if (open.test(wire) && flow.onAmps() != 0) {
                 double volts = Math.abs(flow.onDropVolts());
                 spends.add(new LoadBudget.WireSpend(wire.id(), volts));

@@ -19,8 +19,8 @@ import org.ohmloom.tables.Status;
  * made, has. Wires in the vehicle and locked ones have no part in it.
  */
 final class CircuitSizes {
-    private static final Citation OWN_RULE =
-            new Citation("none", "none", "design rules of this harness", "one size per circuit", Status.COMMON_PRACTICE);
+    private static final Citation OWN_RULE = new Citation(
+            "none", "none", "design rules of this harness", "one size per circuit", Status.COMMON_PRACTICE);
 
     private final SizingFacts facts;
 
@@ -33,20 +33,22 @@ final class CircuitSizes {
         boolean asked = facts.harness().rules().sizingRules().oneSizePerCircuit();
         return !asked || wire.existing() || wire.locked()
                 ? Optional.empty()
-                : wire.circuit().map(circuit -> circuit + " in " + facts.family(wire).id());
+                : wire.circuit()
+                        .map(circuit -> circuit + " in " + facts.family(wire).id());
     }
 
     /** The choices with every wire of a circuit at the largest size among them. */
     SortedMap<WireId, ConductorChoice> level(SortedMap<WireId, ConductorChoice> choices) {
         Map<String, ConductorRow> largest = new HashMap<>();
         Map<String, WireId> from = new HashMap<>();
-        choices.values().forEach(choice -> key(choice).ifPresent(key -> rows(choice).forEach(row -> {
-            ConductorRow known = largest.get(key);
-            if (known == null || row.copperAreaMm2() > known.copperAreaMm2()) {
-                largest.put(key, row);
-                from.put(key, choice.wire());
-            }
-        })));
+        choices.values()
+                .forEach(choice -> key(choice).ifPresent(key -> rows(choice).forEach(row -> {
+                    ConductorRow known = largest.get(key);
+                    if (known == null || row.copperAreaMm2() > known.copperAreaMm2()) {
+                        largest.put(key, row);
+                        from.put(key, choice.wire());
+                    }
+                })));
         SortedMap<WireId, ConductorChoice> levelled = new TreeMap<>(choices);
         levelled.replaceAll((wire, choice) -> key(choice)
                 .filter(key -> choice.gauge().isPresent() && largest.containsKey(key))
@@ -79,7 +81,8 @@ final class CircuitSizes {
                 Governor.CIRCUIT,
                 Optional.of(row.gauge()),
                 row.copperAreaMm2(),
-                "all wires of its circuit get one size, and " + from + " needs " + row.gauge().text(),
+                "all wires of its circuit get one size, and " + from + " needs "
+                        + row.gauge().text(),
                 OWN_RULE,
                 List.of());
         List<Requirement> requirements = new ArrayList<>(choice.requirements());

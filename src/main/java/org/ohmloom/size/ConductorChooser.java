@@ -100,7 +100,12 @@ public final class ConductorChooser {
     private static Optional<Gauge> smallest(ConductorFamily family, List<Demand> demands) {
         return fitting(family, demands).stream()
                 .findFirst()
-                .or(() -> fitting(family, demands.stream().filter(ConductorChooser::isElectrical).toList()).stream()
+                .or(() -> fitting(
+                                family,
+                                demands.stream()
+                                        .filter(ConductorChooser::isElectrical)
+                                        .toList())
+                        .stream()
                         .findFirst())
                 .map(ConductorRow::gauge);
     }

@@ -35,13 +35,15 @@ final class JointDemand {
             return Demand.none(
                     Governor.VOLTAGE_DROP, model.chooser().facts().family(wire), "no load's drop hangs on it");
         }
-        Predicate<ConductorRow> keeps =
-                row -> budgets.stream().allMatch(read -> VoltageDrop.meets(lost(read, row), read.budget().limitVolts()));
+        Predicate<ConductorRow> keeps = row -> budgets.stream()
+                .allMatch(
+                        read -> VoltageDrop.meets(lost(read, row), read.budget().limitVolts()));
         Optional<ConductorRow> smallest = rows.stream().filter(keeps).findFirst();
         int place = smallest.map(rows::indexOf).orElse(rows.size());
         ConductorRow thinner = rows.get(Math.max(0, place - 1));
         BudgetReading.Read binding = budgets.stream()
-                .max(Comparator.comparingDouble(read -> lost(read, thinner) - read.budget().limitVolts()))
+                .max(Comparator.comparingDouble(
+                        read -> lost(read, thinner) - read.budget().limitVolts()))
                 .orElseThrow();
         Governor governor = binding.budget().wires().size() > 1 ? Governor.JOINT_DROP : Governor.VOLTAGE_DROP;
         String words = spending(binding.budget());
@@ -55,7 +57,8 @@ final class JointDemand {
         String next = place == 0
                 ? "; the thinnest size keeps it"
                 : "; with " + thinner.gauge().text() + " here it would lose "
-                        + Formats.volts(lost(binding, thinner) - binding.budget().limitVolts()) + " too much";
+                        + Formats.volts(
+                                lost(binding, thinner) - binding.budget().limitVolts()) + " too much";
         return Demand.met(governor, row, words + next + "; " + row.citation().text(), row.citation(), keeps);
     }
 
@@ -66,8 +69,10 @@ final class JointDemand {
     /** The budget and what each segment spends of it, this wire first, then the largest. */
     private String spending(LoadBudget budget) {
         List<LoadBudget.WireSpend> spends = new ArrayList<>(budget.wires());
-        spends.sort(Comparator.comparing((LoadBudget.WireSpend spend) -> !spend.wire().equals(wire.id()))
-                .thenComparing(Comparator.comparingDouble(LoadBudget.WireSpend::volts).reversed()));
+        spends.sort(Comparator.comparing(
+                        (LoadBudget.WireSpend spend) -> !spend.wire().equals(wire.id()))
+                .thenComparing(
+                        Comparator.comparingDouble(LoadBudget.WireSpend::volts).reversed()));
         StringBuilder text = new StringBuilder(budget.load() + " may lose " + Formats.volts(budget.limitVolts())
                 + " (state " + budget.state() + ") and loses " + Formats.volts(budget.spentVolts()) + ": "
                 + part(budget, budget.otherVolts()) + " in contacts, devices and wires whose size is not open");
@@ -75,14 +80,23 @@ final class JointDemand {
         for (int k = 0; k < spends.size(); k++) {
             LoadBudget.WireSpend spend = spends.get(k);
             if (k < MOST_NAMED) {
-                String name = spend.wire().equals(wire.id()) ? "this wire" : spend.wire().value();
-                text.append(", ").append(part(budget, spend.volts())).append(" in ").append(name);
+                String name = spend.wire().equals(wire.id())
+                        ? "this wire"
+                        : spend.wire().value();
+                text.append(", ")
+                        .append(part(budget, spend.volts()))
+                        .append(" in ")
+                        .append(name);
             } else {
                 rest += spend.volts();
             }
         }
         if (spends.size() > MOST_NAMED) {
-            text.append(", ").append(part(budget, rest)).append(" in ").append(spends.size() - MOST_NAMED).append(" more");
+            text.append(", ")
+                    .append(part(budget, rest))
+                    .append(" in ")
+                    .append(spends.size() - MOST_NAMED)
+                    .append(" more");
         }
         return text.toString();
     }

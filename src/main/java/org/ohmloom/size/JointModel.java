@@ -150,9 +150,8 @@ public final class JointModel {
     /** The open wires on the ways of some budgets, by {@link LoadBudget#id}. */
     public Set<WireId> wiresOf(Collection<String> keys) {
         Set<WireId> wires = new TreeSet<>();
-        budgets().stream()
-                .filter(budget -> keys.contains(budget.id()))
-                .forEach(budget -> budget.wires().forEach(spend -> wires.add(spend.wire())));
+        budgets().stream().filter(budget -> keys.contains(budget.id())).forEach(budget -> budget.wires()
+                .forEach(spend -> wires.add(spend.wire())));
         return wires;
     }
 
@@ -174,8 +173,7 @@ public final class JointModel {
     /** Wires whose size in the solution is not one they may have, but for drop. */
     public List<WireId> unfit() {
         return partOf.keySet().stream()
-                .filter(wire ->
-                        parts.get(partOf.get(wire)).place(gauge(wire)).isEmpty())
+                .filter(wire -> parts.get(partOf.get(wire)).place(gauge(wire)).isEmpty())
                 .sorted()
                 .toList();
     }
@@ -193,8 +191,7 @@ public final class JointModel {
         JointAnswer answer = JointSolver.solve(JointProblem.of(problem.parts(), tightened));
         SortedMap<WireId, Gauge> chosen = new TreeMap<>();
         partOf.forEach((wire, part) -> chosen.put(
-                wire,
-                parts.get(part).rows().get(answer.options().get(part)).gauge()));
+                wire, parts.get(part).rows().get(answer.options().get(part)).gauge()));
         return new Chosen(chosen, answer);
     }
 

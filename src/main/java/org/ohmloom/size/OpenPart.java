@@ -43,17 +43,21 @@ record OpenPart(List<Wire> wires, List<ConductorRow> rows) {
             if (rows.isEmpty()) {
                 continue;
             }
-            String key = CircuitSizes.key(facts, wire).map(text -> "circuit " + text).orElse("wire " + wire.id());
+            String key =
+                    CircuitSizes.key(facts, wire).map(text -> "circuit " + text).orElse("wire " + wire.id());
             OpenPart known = parts.get(key);
             OpenPart part = new OpenPart(List.of(wire), rows);
             OpenPart joined = known == null ? part : known.with(part);
-            parts.put(joined.rows().isEmpty() ? "wire " + wire.id() : key, joined.rows().isEmpty() ? part : joined);
+            parts.put(
+                    joined.rows().isEmpty() ? "wire " + wire.id() : key,
+                    joined.rows().isEmpty() ? part : joined);
         }
         return List.copyOf(parts.values());
     }
 
     private static List<ConductorRow> rows(ConductorChooser chooser, Wire wire, JointScope scope) {
-        List<ConductorRow> allowed = chooser.allowed(wire, !scope.beyondContacts().contains(wire.id()));
+        List<ConductorRow> allowed =
+                chooser.allowed(wire, !scope.beyondContacts().contains(wire.id()));
         if (!scope.neverThinner() || wire.gauge().isEmpty()) {
             return allowed;
         }

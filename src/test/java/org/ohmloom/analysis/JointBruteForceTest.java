@@ -115,7 +115,9 @@ class JointBruteForceTest {
                 assertEquals(least.volumeMm2Metres(), volume, SAME * volume, "seed " + seed);
                 assertTrue(choice.isProvenLeast(), "seed " + seed);
             } else {
-                double[] largest = open.stream().mapToDouble(wire -> AREAS[AREAS.length - 1]).toArray();
+                double[] largest = open.stream()
+                        .mapToDouble(wire -> AREAS[AREAS.length - 1])
+                        .toArray();
                 assertTrue(!isKept(OpenFeeds.sized(harness, open, largest)), "seed " + seed);
             }
         }

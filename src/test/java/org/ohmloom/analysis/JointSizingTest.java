@@ -87,9 +87,15 @@ class JointSizingTest {
     void theSizedHarnessHasTheSizesChosenTogether() {
         Analysis start = analysed(trunkAndTwo(SizingRules.NONE).harness());
         SizedHarness sized = SizedHarness.of(start, Cancel.NEVER);
-        start.evidence().joint().sizes().forEach((wire, gauge) -> assertEquals(
-                Optional.of(gauge), sized.analysis().harness().wires().get(wire).gauge(), wire.value()));
-        assertEquals(start.evidence().joint().afterKg(), sized.analysis().totals().copperKg(), SAME);
+        start.evidence()
+                .joint()
+                .sizes()
+                .forEach((wire, gauge) -> assertEquals(
+                        Optional.of(gauge),
+                        sized.analysis().harness().wires().get(wire).gauge(),
+                        wire.value()));
+        assertEquals(
+                start.evidence().joint().afterKg(), sized.analysis().totals().copperKg(), SAME);
         assertEquals(Outcome.NOTHING_OPEN, sized.analysis().evidence().joint().outcome());
         assertEquals(start.evidence().joint(), sized.joint());
     }
@@ -97,9 +103,11 @@ class JointSizingTest {
     @Test
     void onlySizesInStockAreChosen() {
         JointChoice choice = joint(trunkAndTwo(OpenFeeds.stock(1, 2.5, 6)).harness());
-        choice.sizes().forEach((wire, gauge) -> assertTrue(
-                List.of(1.0, 2.5, 6.0).contains(gauge.nominalAreaMm2()), wire + " " + gauge));
-        assertTrue(choice.afterKg() >= joint(trunkAndTwo(SizingRules.NONE).harness()).afterKg() * (1 - SAME));
+        choice.sizes()
+                .forEach((wire, gauge) ->
+                        assertTrue(List.of(1.0, 2.5, 6.0).contains(gauge.nominalAreaMm2()), wire + " " + gauge));
+        assertTrue(choice.afterKg()
+                >= joint(trunkAndTwo(SizingRules.NONE).harness()).afterKg() * (1 - SAME));
     }
 
     @Test
@@ -110,8 +118,7 @@ class JointSizingTest {
                 new StockSize(Gauge.metric(2.5), OptionalDouble.of(2.0)),
                 new StockSize(Gauge.metric(4), OptionalDouble.of(0.9)),
                 new StockSize(Gauge.metric(6), OptionalDouble.of(4.0)));
-        JointChoice choice =
-                joint(trunkAndTwo(OpenFeeds.rules(stock, false)).harness());
+        JointChoice choice = joint(trunkAndTwo(OpenFeeds.rules(stock, false)).harness());
         assertTrue(choice.isPrice());
         choice.sizes().forEach((wire, gauge) -> assertEquals(Gauge.metric(4), gauge, wire.value()));
         // 3 + 4 + 1 + 1 + 1 m at 0.9
@@ -192,6 +199,8 @@ class JointSizingTest {
         assertTrue(sized.analysis().evidence().joint().budgets().get(0).isKept());
         assertEquals(choice.afterKg(), sized.analysis().totals().copperKg(), SAME);
         assertTrue(choice.allOpenBoundKg().orElseThrow() <= choice.afterKg());
-        assertEquals(OptionalDouble.empty(), joint(trunkAndTwo(SizingRules.NONE).harness()).allOpenBoundKg());
+        assertEquals(
+                OptionalDouble.empty(),
+                joint(trunkAndTwo(SizingRules.NONE).harness()).allOpenBoundKg());
     }
 }

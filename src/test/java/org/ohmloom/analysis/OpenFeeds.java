@@ -75,8 +75,8 @@ final class OpenFeeds {
 
     OpenFeeds load(String id, double amps, double limitVolts) {
         Load plain = Load.of(new Draw.ConstantCurrent(amps, 12));
-        harness = harness.with(Component.of(
-                id, id, new Load(plain.draw(), plain.control(), OptionalDouble.of(limitVolts))));
+        harness = harness.with(
+                Component.of(id, id, new Load(plain.draw(), plain.control(), OptionalDouble.of(limitVolts))));
         state = state.with(new ComponentId(id), Setting.duty(1));
         return this;
     }

@@ -30,7 +30,9 @@ class SizingTest {
     void clearingTakesTheSizeFromWiresToBeMadeOnly() {
         Harness cleared = SizedHarness.cleared(fed.harness()).apply(fed.harness());
         assertEquals(Optional.empty(), cleared.wires().get(new WireId("W1")).gauge());
-        assertEquals(Optional.of(Gauge.metric(2.5)), cleared.wires().get(new WireId("W3")).gauge());
+        assertEquals(
+                Optional.of(Gauge.metric(2.5)),
+                cleared.wires().get(new WireId("W3")).gauge());
     }
 
     @Test
