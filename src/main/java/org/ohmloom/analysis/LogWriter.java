@@ -56,7 +56,7 @@ final class LogWriter {
                         + Formats.number(bench.tables().copper().betaCelsius()) + " + T) / ("
                         + Formats.number(bench.tables().copper().betaCelsius()) + " + 20)");
         add(2, bench.tables().copper().beta().citation().text());
-        add(1, "Conductor temperature: ambient + (limit - ambient) x (RMS current / ampacity)^2");
+        add(1, HeatLog.METHOD);
         add(
                 1,
                 "Duty-cycled outputs are taken to switch on together; currents without inductance: mean is the weighted"
@@ -110,6 +110,7 @@ final class LogWriter {
                         "Worst lasting current " + Formats.amps(rating.worstAmps()) + " RMS in "
                                 + evidence.harness().states().get(state).name()));
         rating.ampacity().ifPresent(this::ampacity);
+        lines.addAll(HeatLog.of(evidence.harness(), rating));
         Optional.ofNullable(evidence.conductors().get(rating.wire().id())).ifPresent(this::choice);
     }
 

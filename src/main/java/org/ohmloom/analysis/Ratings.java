@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.heat.WireRating;
+import org.ohmloom.heat.WireTemperature;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
@@ -21,13 +22,15 @@ final class Ratings {
 
     static SortedMap<WireId, WireRating> of(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated) {
         SortedMap<WireId, WireRating> ratings = new TreeMap<>();
+        Temperatures temperatures = new Temperatures(bench, sizes, heated);
         for (Wire wire : bench.harness().wires().all()) {
-            ratings.put(wire.id(), rating(bench, sizes, heated, wire));
+            ratings.put(wire.id(), rating(bench, sizes, heated, temperatures, wire));
         }
         return ratings;
     }
 
-    private static WireRating rating(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated, Wire wire) {
+    private static WireRating rating(
+            Bench bench, ProvisionalSizes sizes, HeatedSolutions heated, Temperatures temperatures, Wire wire) {
         Gauge gauge = sizes.gauge(wire);
         Optional<StateId> worstState = Optional.empty();
         double worstAmps = 0;
@@ -56,9 +59,8 @@ final class Ratings {
                     flow.map(found -> Math.abs(found.onDropVolts())).orElse(0.0));
             worstWatts = Math.max(worstWatts, flow.map(BranchFlow::watts).orElse(0.0));
         }
-        double celsius = worstState
-                .map(state -> heated.wireCelsius().get(state).get(wire.id()))
-                .orElseGet(() -> bench.ampacities().ambientCelsius(wire));
+        WireTemperature temperature = temperatures.of(wire);
+        double celsius = temperature.heat().celsius();
         return new WireRating(
                 wire,
                 gauge,
@@ -74,6 +76,7 @@ final class Ratings {
                 worstDropVolts,
                 worstWatts,
                 celsius,
-                Optional.ofNullable(heated.ampacities().get(wire.id())));
+                Optional.ofNullable(heated.ampacities().get(wire.id())),
+                temperature);
     }
 }

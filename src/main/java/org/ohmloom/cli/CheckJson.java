@@ -158,6 +158,7 @@ final class CheckJson {
             item.put("source", choice.governing().citation().text());
             JointJson.requirements(item, choice);
         }
+        HeatJson.put(item, analysis, rating);
     }
 
     private static String name(Analysis analysis, StateId id) {

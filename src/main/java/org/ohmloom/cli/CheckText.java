@@ -40,6 +40,7 @@ final class CheckText {
         ConstraintsText.print(analysis, out);
         out.println();
         JointText.print(analysis.evidence().joint(), out);
+        HeatText.print(analysis, out);
         WiresText.devices(analysis, out);
         ProtectionText.print(analysis.evidence().protection(), out);
         StartUpText.print(analysis, states, out);

@@ -87,6 +87,13 @@ public final class Ampacities {
         return shapes.of(resistance.row(wire, gauge), insulation(wire));
     }
 
+    /** What the wire may carry alone in the hottest free air along it by the heat balance, A; 0 for unknown insulation. */
+    public double aloneAmps(Wire wire, Gauge gauge) {
+        return insulation(wire)
+                .map(type -> balance.alone(shape(wire, gauge).wire(), air(ambientCelsius(wire)), type.maximumCelsius()))
+                .orElse(0.0);
+    }
+
     /**
      * What the wire may carry with a size; empty when its insulation is not known, or when the table has no row for it and
      * the table decides.

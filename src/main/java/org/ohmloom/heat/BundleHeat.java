@@ -57,7 +57,9 @@ public final class BundleHeat {
         for (HeatPlace place : places) {
             List<Bundled> wires = place.wires().stream().map(bundled::get).toList();
             List<SteadyState> states = settle(place, wires, near);
-            String others = wires.size() == 1 ? "" : " with " + (wires.size() - 1) + " other wires";
+            String others = wires.size() == 1
+                    ? ""
+                    : " with " + (wires.size() - 1) + (wires.size() == 2 ? " other wire" : " other wires");
             for (int i = 0; i < states.size(); i++) {
                 SteadyState state = states.get(i);
                 WireHeat here = new WireHeat(

@@ -23,8 +23,9 @@ import org.ohmloom.units.Gauge;
  * @param peakAmps       that current, A
  * @param worstDropVolts largest on-state drop along it in any state, V
  * @param worstWatts     largest mean heat in any state, W
- * @param celsius        conductor temperature in the worst state, deg C
+ * @param celsius        conductor temperature in the hottest state that lasts, deg C: the physical estimate
  * @param ampacity       what it may carry; empty when no table has its size or insulation
+ * @param temperature    how warm it runs by every way of reckoning
  */
 public record WireRating(
         Wire wire,
@@ -41,7 +42,8 @@ public record WireRating(
         double worstDropVolts,
         double worstWatts,
         double celsius,
-        Optional<Ampacity> ampacity) {
+        Optional<Ampacity> ampacity,
+        WireTemperature temperature) {
 
     /** Whether some state too short to heat the conductor brings more current than the worst that lasts. */
     public boolean hasShortPeak() {

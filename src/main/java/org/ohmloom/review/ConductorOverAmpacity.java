@@ -3,13 +3,16 @@ package org.ohmloom.review;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.ohmloom.heat.Ampacity;
+import org.ohmloom.heat.ShortPeak;
 import org.ohmloom.heat.WireRating;
+import org.ohmloom.heat.WireTemperature;
 import org.ohmloom.units.Unit;
 
 /**
  * No conductor carries more than its derated ampacity.
  * <p>The RMS current of the worst continuous state against the table value of the design basis, corrected for ambient and
- * bundle. Cranking and motors at standstill last seconds and are not judged here.
+ * bundle. What the table lets pass but the heat balance finds hotter than the insulation stands, at the end of a
+ * state that does not last too, is a warning.
  */
 final class ConductorOverAmpacity implements Rule {
 
@@ -34,8 +37,52 @@ final class ConductorOverAmpacity implements Rule {
             if (ampacity.isPresent()
                     && Limits.exceeds(rating.worstAmps(), ampacity.get().limitAmps())) {
                 report.accept(finding(evidence, rating, ampacity.get()));
+            } else {
+                tooHot(evidence, rating).ifPresent(report);
             }
         }
+    }
+
+    /** Within its ampacity, or in a state too short for it, and yet hotter than its insulation stands. */
+    private static Optional<Finding> tooHot(Evidence evidence, WireRating rating) {
+        WireTemperature temperature = rating.temperature();
+        Optional<Ampacity> ampacity = rating.ampacity();
+        if (ampacity.isEmpty()) {
+            return Optional.empty();
+        }
+        double limit = ampacity.get().limitCelsius();
+        boolean heated =
+                temperature.amps() != 0 && Limits.exceeds(temperature.heat().celsius(), limit);
+        Optional<ShortPeak> peak = temperature.shortPeak().filter(each -> Limits.exceeds(each.celsius(), limit));
+        if (!heated && peak.isEmpty()) {
+            return Optional.empty();
+        }
+        FindingDraft draft = heated
+                ? new FindingDraft(
+                                INFO,
+                                "{wire} ({gauge}) is within its ampacity but by heat balance runs at {celsius} in {state},"
+                                        + " {place}; its insulation stands {limit}.")
+                        .word("place", temperature.heat().place())
+                        .word("state", StateNames.of(evidence, temperature.state()))
+                : new FindingDraft(
+                                INFO,
+                                "{wire} ({gauge}) reaches {celsius} after {time} in {state}; its insulation stands {limit}.")
+                        .word("state", StateNames.of(evidence, peak.map(ShortPeak::state)))
+                        .value("time", peak.orElseThrow().seconds(), Unit.SECOND);
+        return Optional.of(draft.severity(Severity.WARNING)
+                .word("wire", rating.wire().id())
+                .word("gauge", rating.gauge().text())
+                .beyond(
+                        "celsius",
+                        heated
+                                ? temperature.heat().celsius()
+                                : peak.orElseThrow().celsius(),
+                        "limit",
+                        limit,
+                        Unit.DEGREE_CELSIUS)
+                .subject(rating.wire().id())
+                .source("heat balance; common practice, no source")
+                .build());
     }
 
     private static Finding finding(Evidence evidence, WireRating rating, Ampacity ampacity) {
