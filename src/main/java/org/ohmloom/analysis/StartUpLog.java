@@ -67,6 +67,12 @@ final class StartUpLog {
                                 + Formats.volts(sag.lowestVolts()) + " after " + Formats.seconds(sag.lowestSeconds())
                                 + ", works from "
                                 + Formats.volts(sag.minimumVolts().getAsDouble())));
+        run.limited()
+                .forEach(output -> add(
+                        2,
+                        "Output " + output.branch() + " gives its limit of "
+                                + Formats.amps(output.limit().limitAmps()) + " for "
+                                + Formats.seconds(output.limitedSeconds())));
         run.surges()
                 .forEach(surge -> add(
                         2,

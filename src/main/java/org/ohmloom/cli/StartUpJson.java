@@ -64,6 +64,14 @@ final class StartUpJson {
                     item.put("excessSquareAmpSeconds", surge.excessSquareAmpSeconds());
                     numbers(item, "amps", surge.amps());
                 })));
+        entry.array("limitedOutputs", array -> run.limited()
+                .forEach(output -> array.object(item -> {
+                    item.put("id", output.branch().value());
+                    item.put("limitAmps", output.limit().limitAmps());
+                    item.put("limitedSeconds", output.limitedSeconds());
+                    item.put("tripSeconds", output.limit().tripSeconds());
+                    item.put("trips", output.trips());
+                })));
         entry.array("dropOuts", array -> run.dropOuts()
                 .forEach(dropOut -> array.object(item -> {
                     item.put("relay", dropOut.relay().value());

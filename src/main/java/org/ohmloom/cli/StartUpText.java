@@ -83,6 +83,13 @@ final class StartUpText {
         if (!table.isEmpty()) {
             table.print(out);
         }
+        for (StartUp run : runs) {
+            run.limited()
+                    .forEach(output -> out.println("  " + name(run) + ": " + output.branch() + " gives its limit of "
+                            + Formats.amps(output.limit().limitAmps()) + " for "
+                            + Formats.seconds(output.limitedSeconds())
+                            + (output.trips() ? " and switches off." : ".")));
+        }
         runs.stream()
                 .filter(run -> run.outcome() != StartUp.Outcome.SETTLED)
                 .forEach(run -> out.println("  " + name(run) + ", "

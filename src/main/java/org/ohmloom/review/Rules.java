@@ -19,6 +19,7 @@ public final class Rules {
             new LoadNotFed(),
             new SupplyLowWhileStarting(),
             new RelayDropsOutWhileStarting(),
+            new OutputTripsWhileStarting(),
             new LoadFedWhenOff(),
             new ConductorOutsideCrimpRange(),
             new CavityDoubleOccupied(),

@@ -21,13 +21,19 @@ import org.ohmloom.solve.WarmNetwork;
 
 /**
  * What is read at every instant of the runs in one state: the supply of loads that draw and of control units, the current of
- * protective devices, the coils of relays that are pulled in.
+ * protective devices, the coils of relays that are pulled in, outputs with a limit.
  *
  * @param supplies supplies
  * @param devices  protective devices
  * @param coils    coils
+ * @param outputs  outputs with an electronic limit
  */
-record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
+record Probes(
+        List<Supply> supplies, List<Guarded> devices, List<Coil> coils, List<OutputLimits.Limited> outputs) {
+
+    /** Share of its limit from which an output counts as giving it. */
+    static final double AT_LIMIT_SHARE = 1 - 1e-6;
+
 
     private static final double ON_AMPS = 1e-6;
 
@@ -75,7 +81,7 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
      */
     record Coil(ComponentId id, BranchId branch, double dropOutVolts) {}
 
-    static Probes of(Harness harness, Solution solution) {
+    static Probes of(Harness harness, Solution solution, List<OutputLimits.Limited> outputs) {
         Network network = solution.network();
         List<Supply> supplies = new ArrayList<>();
         List<Guarded> devices = new ArrayList<>();
@@ -99,7 +105,7 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
                 }
             }
         }
-        return new Probes(supplies, devices, coils);
+        return new Probes(supplies, devices, coils, outputs);
     }
 
     private static void control(Network network, ComponentId id, ControlUnit unit, List<Supply> supplies) {
@@ -119,7 +125,7 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
 
     /** Count of values read for so many starters. */
     int count(int starters) {
-        return 2 * starters + supplies.size() + devices.size() + coils.size();
+        return 2 * starters + supplies.size() + devices.size() + coils.size() + outputs.size();
     }
 
     /** Index of the first supply among the values. */
@@ -133,6 +139,10 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
 
     int firstCoil(int starters) {
         return firstDevice(starters) + devices.size();
+    }
+
+    int firstOutput(int starters) {
+        return firstCoil(starters) + coils.size();
     }
 
     /** Reads current and voltage of each starter, then the supplies, devices and coils. */
@@ -151,6 +161,9 @@ record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils) {
         }
         for (Coil coil : coils) {
             values[at++] = Math.abs(network.volts(coil.branch()));
+        }
+        for (OutputLimits.Limited output : outputs) {
+            values[at++] = Math.abs(network.amps(output.branch()));
         }
         return values;
     }

@@ -62,6 +62,7 @@ final class StartReport {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 (int) solutions);
     }
 
@@ -101,6 +102,7 @@ final class StartReport {
                 sags(recording, kept, before),
                 surges(recording, kept, before),
                 dropOuts(recording, before),
+                limited(recording),
                 (int) solutions);
     }
 
@@ -201,5 +203,23 @@ final class StartReport {
             }
         }
         return dropOuts;
+    }
+
+    private List<LimitedOutput> limited(Recording recording) {
+        List<LimitedOutput> limited = new ArrayList<>();
+        for (int each = 0; each < probes.outputs().size(); each++) {
+            OutputLimits.Limited output = probes.outputs().get(each);
+            int value = probes.firstOutput(starting.size()) + each;
+            double limit = output.limit().limitAmps() * Probes.AT_LIMIT_SHARE;
+            if (recording.largest(value) >= limit) {
+                limited.add(new LimitedOutput(
+                        output.component(),
+                        output.branch(),
+                        output.limit(),
+                        recording.durationSeconds() - recording.belowSeconds(value, limit),
+                        recording.last(value) >= limit));
+            }
+        }
+        return limited;
     }
 }

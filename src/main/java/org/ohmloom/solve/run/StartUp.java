@@ -23,6 +23,7 @@ import org.ohmloom.model.StateId;
  *                        its voltage before first
  * @param surges          current of every protective device the start goes through
  * @param dropOuts        relays whose coil gets less than their drop-out voltage; the run goes on as if they held
+ * @param limited         outputs whose electronic limit holds the current down
  * @param solutions       how many times the network was solved
  */
 public record StartUp(
@@ -37,6 +38,7 @@ public record StartUp(
         List<SupplySag> sags,
         List<DeviceSurge> surges,
         List<RelayDropOut> dropOuts,
+        List<LimitedOutput> limited,
         int solutions) {
 
     /** How far straight lines between the instants may be off, as a share of the largest value. */
@@ -68,6 +70,7 @@ public record StartUp(
         sags = List.copyOf(sags);
         surges = List.copyOf(surges);
         dropOuts = List.copyOf(dropOuts);
+        limited = List.copyOf(limited);
     }
 
     /** What starts, when it is one thing. */

@@ -38,6 +38,7 @@ final class StateRuns {
     private final Probes probes;
     private final WarmNetwork network;
     private final List<SensedSource> sensed;
+    private final OutputLimits limits;
     private final double[] speeds;
     private final long mostSolutions;
 
@@ -60,7 +61,8 @@ final class StateRuns {
             BooleanSupplier cancelled) {
         this.state = state;
         this.starters = found.found();
-        this.probes = Probes.of(harness, solution);
+        this.limits = new OutputLimits(harness, found.network());
+        this.probes = Probes.of(harness, solution, limits.outputs());
         this.network = new WarmNetwork(found.network(), cancelled);
         this.sensed = SensedSource.of(solution.network());
         this.mostSolutions = mostSolutions;
@@ -129,7 +131,7 @@ final class StateRuns {
         for (int each = 0; each < at.length; each++) {
             moving.get(each).apply(network, 0, at[each]);
         }
-        Optional<String> failure = network.solve();
+        Optional<String> failure = limits.solve(network);
         if (failure.isPresent()) {
             return Optional.of(report.collapsed(failure.get(), network.solutions() - solvedBefore));
         }
@@ -142,7 +144,7 @@ final class StateRuns {
         for (int each = 0; each < constants.length; each++) {
             constants[each] = constantSeconds(starting.get(each), before[2 * each + 1], first[2 * each + 1]);
         }
-        Stepper.End end = new Stepper(network, moving, constants, reading, sizes(before, first)).run(at, first);
+        Stepper.End end = new Stepper(network, limits, moving, constants, reading, sizes(before, first)).run(at, first);
         return Optional.of(report.of(end, constants, before, sizes(before, first), network.solutions() - solvedBefore));
     }
 
@@ -160,7 +162,7 @@ final class StateRuns {
             for (Starter starter : answering) {
                 starter.moving().apply(network, 0, speeds[starters.indexOf(starter)]);
             }
-            Optional<String> failure = network.solve();
+            Optional<String> failure = limits.solve(network);
             if (failure.isPresent()) {
                 return failure;
             }
@@ -208,6 +210,12 @@ final class StateRuns {
         for (int each = 0; each < probes.devices().size(); each++) {
             int value = probes.firstDevice(count) + each;
             if (first[value] > probes.devices().get(each).ratingAmps() && first[value] > before[value]) {
+                return true;
+            }
+        }
+        for (int each = 0; each < probes.outputs().size(); each++) {
+            double limit = probes.outputs().get(each).limit().limitAmps();
+            if (first[probes.firstOutput(count) + each] >= limit * Probes.AT_LIMIT_SHARE) {
                 return true;
             }
         }

@@ -32,6 +32,7 @@ final class Stepper {
     private static final double MOST_CUT = 0.2;
 
     private final WarmNetwork network;
+    private final OutputLimits limits;
     private final List<Moving> moving;
     private final double[] constantsSeconds;
     private final int starters;
@@ -43,6 +44,7 @@ final class Stepper {
      * A run to come.
      *
      * @param network  the network, everything else in it at rest
+     * @param limits   its outputs with a limit
      * @param moving   what moves: first what starts, then what answers
      * @param constantsSeconds time constant of each that starts, s
      * @param reading  reads the values of the network as it was last solved
@@ -50,11 +52,13 @@ final class Stepper {
      */
     Stepper(
             WarmNetwork network,
+            OutputLimits limits,
             List<Moving> moving,
             double[] constantsSeconds,
             Supplier<double[]> reading,
             double[] sizes) {
         this.network = network;
+        this.limits = limits;
         this.moving = moving;
         this.constantsSeconds = constantsSeconds;
         this.starters = constantsSeconds.length;
@@ -212,7 +216,7 @@ final class Stepper {
         for (int each = 0; each < state.length; each++) {
             moving.get(each).apply(network, seconds, state[each]);
         }
-        Optional<String> failure = network.solve();
+        Optional<String> failure = limits.solve(network);
         if (failure.isPresent()) {
             throw new Collapse(failure.get());
         }

@@ -3,6 +3,7 @@ package org.ohmloom.solve.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.graph.BranchId;
@@ -10,6 +11,9 @@ import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.Draw.MagnetMotor.Torque;
+import org.ohmloom.model.Driver;
+import org.ohmloom.model.ElectronicLimit;
+import org.ohmloom.model.SolidStateOutput;
 
 /** Permanent-magnet motors run up by their own time constant, against closed forms and worked examples. */
 class MotorStartTest {
@@ -156,5 +160,41 @@ class MotorStartTest {
                 12 / (0.3 + 0.3 / 1.3),
                 run.surge(new ComponentId("F1")).orElseThrow().peakAmps(),
                 1e-4);
+    }
+
+    @Test
+    void anOutputWithAnElectronicLimitHoldsTheStartCurrentDownAndTheStartTakesLonger() {
+        // R 0.3 ohm, E 10.5 V, 5 A of torque, tau 0.3 s, limit 15 A: dn/dt = R / (E tau) x 10 A until 12 - E n = 4.5 V, that is
+        // n = 0.7143 after 0.7143 x 10.5 x 0.3 / 3 = 0.75 s; from there 5 + 10 exp(-t / tau)
+        ElectronicLimit limit = new ElectronicLimit(15, OptionalDouble.of(0.5), OptionalDouble.empty());
+        Driver driver = new Driver(
+                100,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Driver.Freewheel.NONE,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                false,
+                Optional.of(limit));
+        HarnessSketch sketch = new HarnessSketch()
+                .battery("BT1", 12, NONE)
+                .fuse("F1", 10, NONE)
+                .component("Q1", new SolidStateOutput(1e-6, 50, Optional.of(driver), OptionalDouble.empty()))
+                .component("M1", Started.load(motor(5, 40, 12, Torque.CONSTANT, 0.3)))
+                .wire("W1", "BT1.+", "F1.1", NONE)
+                .wire("W2", "F1.2", "Q1.in", NONE)
+                .wire("W3", "Q1.out", "M1.+", NONE)
+                .wire("W4", "M1.-", "BT1.-", NONE);
+        StartUp run = Started.of(sketch, "M1", "Q1").run("M1");
+        StarterTrace trace = run.starters().get(0);
+        assertEquals(15, trace.peakAmps(), 1e-6);
+        for (double seconds : Started.instants(run, 100)) {
+            double expected = seconds < 0.75 ? 15 : 5 + 10 * Math.exp(-(seconds - 0.75) / 0.3);
+            assertEquals(expected, Started.at(run, trace.amps(), seconds), 15 * 2 * SERIES, "at " + seconds);
+        }
+        LimitedOutput limited = run.limited().get(0);
+        assertEquals(new ComponentId("Q1"), limited.component());
+        assertEquals(0.75, limited.limitedSeconds(), 0.75 * 0.02);
+        assertTrue(limited.trips(), "0.75 s at its limit, it stands 0.5 s");
     }
 }
