@@ -41,10 +41,9 @@ final class OutputTripsWhileStarting implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         SortedMap<BranchId, List<Case>> cases = new TreeMap<>();
         for (StartUp run : evidence.startUps().runs()) {
-            run.limited().stream()
-                    .filter(LimitedOutput::trips)
-                    .forEach(output -> cases.computeIfAbsent(output.branch(), id -> new ArrayList<>())
-                            .add(new Case(run, output)));
+            run.limited().stream().filter(LimitedOutput::trips).forEach(output -> cases.computeIfAbsent(
+                            output.branch(), id -> new ArrayList<>())
+                    .add(new Case(run, output)));
         }
         cases.forEach((id, each) -> report.accept(finding(evidence, each)));
     }
@@ -59,7 +58,12 @@ final class OutputTripsWhileStarting implements Rule {
                         INFO,
                         "{name} ({output}) is at its limit of {limit} for {time} while {starter} in {state}; it switches"
                                 + " off after {trip}.")
-                .word("name", evidence.harness().components().get(worst.output().component()).name())
+                .word(
+                        "name",
+                        evidence.harness()
+                                .components()
+                                .get(worst.output().component())
+                                .name())
                 .word("output", worst.output().branch())
                 .word("starter", SupplyLowWhileStarting.starts(evidence, worst.run()))
                 .word("state", StateNames.quoted(state))

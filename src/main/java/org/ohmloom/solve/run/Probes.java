@@ -28,12 +28,10 @@ import org.ohmloom.solve.WarmNetwork;
  * @param coils    coils
  * @param outputs  outputs with an electronic limit
  */
-record Probes(
-        List<Supply> supplies, List<Guarded> devices, List<Coil> coils, List<OutputLimits.Limited> outputs) {
+record Probes(List<Supply> supplies, List<Guarded> devices, List<Coil> coils, List<OutputLimits.Limited> outputs) {
 
     /** Share of its limit from which an output counts as giving it. */
     static final double AT_LIMIT_SHARE = 1 - 1e-6;
-
 
     private static final double ON_AMPS = 1e-6;
 

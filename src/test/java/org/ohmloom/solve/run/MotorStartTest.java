@@ -164,7 +164,8 @@ class MotorStartTest {
 
     @Test
     void anOutputWithAnElectronicLimitHoldsTheStartCurrentDownAndTheStartTakesLonger() {
-        // R 0.3 ohm, E 10.5 V, 5 A of torque, tau 0.3 s, limit 15 A: dn/dt = R / (E tau) x 10 A until 12 - E n = 4.5 V, that is
+        // R 0.3 ohm, E 10.5 V, 5 A of torque, tau 0.3 s, limit 15 A: dn/dt = R / (E tau) x 10 A until 12 - E n = 4.5 V,
+        // that is
         // n = 0.7143 after 0.7143 x 10.5 x 0.3 / 3 = 0.75 s; from there 5 + 10 exp(-t / tau)
         ElectronicLimit limit = new ElectronicLimit(15, OptionalDouble.of(0.5), OptionalDouble.empty());
         Driver driver = new Driver(
