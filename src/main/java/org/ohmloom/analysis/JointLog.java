@@ -43,7 +43,8 @@ final class JointLog {
             add(
                     1,
                     "Drop budget of " + budget.load() + " in " + budget.state() + ": "
-                            + Formats.volts(budget.spentVolts()) + " of " + Formats.volts(budget.limitVolts()) + " spent, "
+                            + Formats.volts(budget.spentVolts()) + " of " + Formats.volts(budget.limitVolts())
+                            + " spent, "
                             + Formats.volts(budget.otherVolts())
                             + " in contacts, devices and wires whose size may not be changed");
             for (LoadBudget.WireSpend spend : budget.wires()) {

@@ -43,6 +43,7 @@ final class JointSizing {
     private final Bench bench;
     private final Protection protection;
     private final SizesByWire entered;
+    private final ConductorChooser enteredChooser;
     private final SortedMap<WireId, ConductorChoice> byThemselves;
     private final Cancel cancel;
     private final List<String> steps = new ArrayList<>();
@@ -52,7 +53,8 @@ final class JointSizing {
         this.protection = protection;
         this.entered = entered;
         this.cancel = cancel;
-        this.byThemselves = chooser(entered).chooseAll();
+        this.enteredChooser = chooser(entered);
+        this.byThemselves = enteredChooser.chooseAll();
     }
 
     /** Chooses, beginning with the sizes entered and, for wires without one, what each needs by itself. */
@@ -66,7 +68,7 @@ final class JointSizing {
 
     private JointSized run() {
         SizesByWire alone = EachByItself.of(bench, protection, entered, byThemselves, cancel);
-        ConductorChooser chooser = alone == entered ? chooser(entered) : chooser(alone);
+        ConductorChooser chooser = alone == entered ? enteredChooser : chooser(alone);
         Set<WireId> open = open(alone);
         JointScope scope = new JointScope(open, true, Set.of());
         JointTrial first = JointTrial.of(alone, chooser, scope);

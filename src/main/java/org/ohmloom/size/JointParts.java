@@ -45,7 +45,8 @@ final class JointParts {
         Map<WireId, Map<StateId, Warmth>> byWire = new HashMap<>();
         for (BudgetReading.Read read : budgets) {
             for (int k = 0; k < read.rmsAmps().size(); k++) {
-                Wire wire = facts.harness().wires().get(read.budget().wires().get(k).wire());
+                Wire wire =
+                        facts.harness().wires().get(read.budget().wires().get(k).wire());
                 double rmsAmps = read.rmsAmps().get(k);
                 double ohms = read.ohms().get(k);
                 byWire.computeIfAbsent(wire.id(), id -> new LinkedHashMap<>())
@@ -87,8 +88,9 @@ final class JointParts {
         }
         double cold = ohms(wire, facts.row(wire, gauge), new Warmth(0, 0));
         double perKelvin = (facts.ohmsPerMetre(wire, facts.row(wire, gauge), trial)
-                        / facts.ohmsPerMetre(wire, facts.row(wire, gauge), 0)
-                - 1) / trial;
+                                / facts.ohmsPerMetre(wire, facts.row(wire, gauge), 0)
+                        - 1)
+                / trial;
         double solved = (solvedOhms / cold - 1) / perKelvin;
         return new Warmth(rmsAmps, Math.max(0, solved / trial));
     }
