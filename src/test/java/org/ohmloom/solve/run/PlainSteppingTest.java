@@ -48,7 +48,8 @@ class PlainSteppingTest {
         Law law(double at) {
             return new Law.BackEmf(
                     motor.ratedVolts() / motor.startAmps(),
-                    Math.max(0, at) * (motor.ratedVolts() - motor.ratedVolts() * motor.ratedAmps() / motor.startAmps()));
+                    Math.max(0, at)
+                            * (motor.ratedVolts() - motor.ratedVolts() * motor.ratedAmps() / motor.startAmps()));
         }
 
         double perSecond(NetworkSolution solution, double at) {
