@@ -1,6 +1,7 @@
 package org.ohmloom.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -28,13 +29,11 @@ final class HeatText {
         if (byHeat.isEmpty()) {
             return;
         }
-        boolean conservative = byHeat.stream()
-                .anyMatch(rating -> rating.temperature().conservativeCelsius().isPresent());
         TextTable table = new TextTable()
                 .left("WIRE")
                 .right("RUNS AT")
                 .right("BY ITS TABLE")
-                .right(conservative ? "AC 43.13-1B" : "LIMIT")
+                .right("LIMIT")
                 .right("TABLE ALLOWS")
                 .right("BALANCE ALLOWS")
                 .right("APART")
@@ -44,7 +43,12 @@ final class HeatText {
                 .right("SHORT STATE")
                 .right("WIRES x USED")
                 .left("HOTTEST");
-        byHeat.forEach(rating -> row(rating, conservative, table));
+        boolean charts =
+                byHeat.stream().anyMatch(rating -> rating.temperature().chart().isPresent());
+        if (charts) {
+            table.right("AC 43.13-1B FORMULA").right("AC 43.13-1B CHARTS");
+        }
+        byHeat.forEach(rating -> table.row(row(rating, charts).toArray(new String[0])));
         out.println();
         out.println("HEAT (least left to the limit first; RUNS AT: heat balance of the bundle as it is used)");
         table.print(out);
@@ -73,19 +77,17 @@ final class HeatText {
         return limit - rating.temperature().hottestCelsius();
     }
 
-    private static void row(WireRating rating, boolean conservative, TextTable table) {
+    private static List<String> row(WireRating rating, boolean charts) {
         WireTemperature temperature = rating.temperature();
         Optional<MethodComparison> comparison = rating.ampacity().flatMap(Ampacity::comparison);
         OptionalDouble apart = comparison.map(MethodComparison::apartFraction).orElse(OptionalDouble.empty());
-        table.row(
+        List<String> cells = new ArrayList<>(List.of(
                 rating.wire().id().value(),
                 Formats.celsius(temperature.heat().celsius()),
                 celsius(temperature.tableCelsius()),
-                conservative
-                        ? celsius(temperature.conservativeCelsius())
-                        : rating.ampacity()
-                                .map(each -> Formats.celsius(each.limitCelsius()))
-                                .orElse("-"),
+                rating.ampacity()
+                        .map(each -> Formats.celsius(each.limitCelsius()))
+                        .orElse("-"),
                 amps(comparison.map(MethodComparison::tableAmps).orElse(OptionalDouble.empty())),
                 comparison.map(each -> Formats.amps(each.balanceAmps())).orElse("-"),
                 apart.isPresent() ? (apart.getAsDouble() > 0 ? "+" : "") + Formats.percent(apart.getAsDouble()) : "-",
@@ -103,7 +105,15 @@ final class HeatText {
                         .orElse("-"),
                 Formats.number(temperature.loading().wireCount()) + " x "
                         + Formats.percent(temperature.loading().capacityFraction()),
-                temperature.heat().place());
+                temperature.heat().place()));
+        if (charts) {
+            cells.add(celsius(temperature.conservativeCelsius()));
+            cells.add(temperature
+                    .chart()
+                    .map(each -> Formats.amps(each.amps()))
+                    .orElse("-"));
+        }
+        return cells;
     }
 
     private static String celsius(OptionalDouble value) {
