@@ -40,6 +40,7 @@ final class LogWriter {
         }
         ProtectionLog.write(evidence.protection(), log::add);
         EnvelopeLog.write(evidence.envelope(), log::add);
+        ChargeLog.write(evidence.harness(), evidence.charge(), log::add);
         return new CalculationLog(log.lines);
     }
 

@@ -43,6 +43,7 @@ final class CheckJson {
             EnvelopeText.write(analysis.evidence().envelope(), root);
             StartUpJson.write(analysis, states, root);
             JointJson.write(analysis.evidence().joint(), root);
+            ChargeJson.write(analysis, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
         });

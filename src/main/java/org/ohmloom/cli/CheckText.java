@@ -46,6 +46,7 @@ final class CheckText {
         StartUpText.print(analysis, states, out);
         DutyText.print(analysis, DutySweep.of(analysis, Cancel.NEVER), out);
         EnvelopeText.print(analysis, out);
+        ChargeText.print(analysis, states, out);
         FindingsText.details(analysis, out);
     }
 

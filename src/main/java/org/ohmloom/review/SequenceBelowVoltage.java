@@ -1,0 +1,59 @@
+package org.ohmloom.review;
+
+import java.util.List;
+import java.util.function.Consumer;
+import org.ohmloom.solve.charge.BatteryRun;
+import org.ohmloom.solve.charge.SequenceRun;
+import org.ohmloom.units.Unit;
+
+/**
+ * Through a timed sequence no battery comes down to the voltage asked about, nor to nothing.
+ * <p>Cranking is left out: it dips for seconds, and {@link SupplyLowWhileStarting} judges what that does.
+ */
+final class SequenceBelowVoltage implements Rule {
+
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "sequence-below-voltage",
+            "A battery does not last through a sequence of states",
+            Severity.WARNING,
+            "Voltage set for the sequence in this harness",
+            "A battery drawn down too far does not start the engine, switches equipment off and ages quickly.",
+            "Shorten what draws on the battery, charge it in between, or take a larger one.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (SequenceRun run : evidence.charge().sequences()) {
+            for (BatteryRun battery : run.batteries()) {
+                if (battery.untilMinutes().isPresent()) {
+                    report.accept(draft(
+                                    run,
+                                    battery,
+                                    "{battery} comes down to {volts} after {time} of the {total} of {name}.")
+                            .volts("volts", run.untilVolts().orElse(0))
+                            .value("time", battery.untilMinutes().getAsDouble() * SECONDS_PER_MINUTE, Unit.SECOND)
+                            .build());
+                } else if (battery.emptyMinutes().isPresent()) {
+                    report.accept(draft(run, battery, "{battery} is empty after {time} of the {total} of {name}.")
+                            .value("time", battery.emptyMinutes().getAsDouble() * SECONDS_PER_MINUTE, Unit.SECOND)
+                            .build());
+                }
+            }
+        }
+    }
+
+    private static FindingDraft draft(SequenceRun run, BatteryRun battery, String template) {
+        return new FindingDraft(INFO, template)
+                .word("battery", battery.battery())
+                .word("name", "'" + run.name() + "'")
+                .value("total", run.totalSeconds(), Unit.SECOND)
+                .subject(battery.battery())
+                .highlight(List.of(run.sequence()));
+    }
+}
