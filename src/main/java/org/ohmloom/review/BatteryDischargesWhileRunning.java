@@ -74,7 +74,8 @@ final class BatteryDischargesWhileRunning implements Rule {
         double given = worst.charge().alternators().stream()
                 .mapToDouble(AlternatorBalance::amps)
                 .sum();
-        return new FindingDraft(INFO, "{state}: {given} of {limit} come from {alternators}; {batteries} must supply {rest}.")
+        return new FindingDraft(
+                        INFO, "{state}: {given} of {limit} come from {alternators}; {batteries} must supply {rest}.")
                 .word("state", StateNames.worstOf(worst.state(), cases.size()))
                 .word("alternators", Listing.of(alternators, 40))
                 .word("batteries", Listing.of(batteries, 40))
