@@ -1,6 +1,8 @@
 package org.ohmloom.cli;
 
+import java.util.List;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.solve.charge.AlternatorBalance;
 import org.ohmloom.solve.charge.BatteryBalance;
@@ -17,16 +19,18 @@ final class ChargeJson {
 
     private ChargeJson() {}
 
-    /** Adds the keys {@code charge}, {@code loadAnalysis} and {@code sequences}. */
-    static void write(Analysis analysis, JsonObjectWriter root) {
+    /** Adds the keys {@code charge}, {@code loadAnalysis} and {@code sequences} for the states asked for. */
+    static void write(Analysis analysis, List<OperatingState> states, JsonObjectWriter root) {
         ChargeStudy study = analysis.evidence().charge();
-        root.array(
-                "charge",
-                array -> study.states().values().forEach(each -> array.object(item -> state(item, analysis, each))));
-        root.array("loadAnalysis", array -> study.tabulations()
-                .values()
+        List<StateId> asked = states.stream().map(OperatingState::id).toList();
+        root.array("charge", array -> study.states().values().stream()
+                .filter(each -> asked.contains(each.state()))
+                .forEach(each -> array.object(item -> state(item, analysis, each))));
+        root.array("loadAnalysis", array -> study.tabulations().values().stream()
+                .filter(each -> asked.contains(each.state()))
                 .forEach(each -> array.object(item -> tabulation(item, analysis, each))));
-        root.array("sequences", array -> study.sequences()
+        root.array("sequences", array -> study.sequences().stream()
+                .filter(each -> ChargeText.passes(each, asked))
                 .forEach(each -> array.object(item -> sequence(item, analysis, each))));
     }
 

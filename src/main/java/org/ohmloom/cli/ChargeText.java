@@ -5,6 +5,7 @@ import java.util.List;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.StateId;
 import org.ohmloom.solve.charge.ChargeStudy;
 import org.ohmloom.solve.charge.LoadTabulation;
 import org.ohmloom.solve.charge.SequenceRun;
@@ -23,7 +24,15 @@ final class ChargeText {
         ChargeStudy study = analysis.evidence().charge();
         balances(study, states, out);
         tabulations(study, states, out);
-        study.sequences().forEach(run -> sequence(analysis.harness(), run, out));
+        List<StateId> asked = states.stream().map(OperatingState::id).toList();
+        study.sequences().stream()
+                .filter(run -> passes(run, asked))
+                .forEach(run -> sequence(analysis.harness(), run, out));
+    }
+
+    /** Whether a sequence comes through nothing but these states. */
+    static boolean passes(SequenceRun run, List<StateId> states) {
+        return run.steps().stream().allMatch(step -> states.contains(step.state()));
     }
 
     private static void balances(ChargeStudy study, List<OperatingState> states, PrintWriter out) {
