@@ -43,7 +43,6 @@ final class CheckJson {
             EnvelopeText.write(analysis.evidence().envelope(), root);
             StartUpJson.write(analysis, states, root);
             JointJson.write(analysis.evidence().joint(), root);
-            ChargeJson.write(analysis, root);
             ChargeJson.write(analysis, states, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
