@@ -17,6 +17,13 @@ import org.ohmloom.units.Unit;
 /** The worst currents and drops over all combinations of loads that are allowed. */
 final class CombinationSection {
 
+    private static final int MOST_BARS = 10;
+
+    /** How much worse than in the states, and how near to what is allowed, a wire must be to be listed. */
+    private static final double WORSE = 0.005;
+
+    private static final double NEARLY = 0.8;
+
     private static final List<Column> CURRENTS = columns("Wire", Unit.AMP, 2);
     private static final List<Column> DROPS = columns("Load", Unit.VOLT, 3);
 
@@ -49,17 +56,18 @@ final class CombinationSection {
         blocks.add(new Block.Heading("Worst combination of loads"));
         blocks.add(new Block.Prose("Heating current of every wire and drop of every load over all combinations that the"
                 + " load groups allow and the wiring makes possible, beside the worst of the operating states that last."
-                + " \"proven\": no allowed combination is worse; \"found\": the worst that was found."
+                + " \"proven\": no allowed combination is worse; \"found\": the worst that was found. Left out are"
+                + " wires that are no worse off than in the states and well below what they may carry."
                 + (analysis.evidence().envelope().hasGroups()
                         ? ""
                         : " No load groups are entered, so everything the wiring makes possible counts as allowed.")));
-        List<Scene> pictures = new ArrayList<>();
-        CombinationCharts.currents(analysis)
-                .ifPresent(chart -> pictures.add(chart.scene(fonts, Block.Pictures.HALF_MM)));
-        CombinationCharts.drops(analysis).ifPresent(chart -> pictures.add(chart.scene(fonts, Block.Pictures.HALF_MM)));
-        blocks.add(new Block.Pictures(pictures));
-        blocks.add(new Block.Table("combinations-wires", CURRENTS, rows(currents), "No wire carries a current."));
+        blocks.add(new Block.Table("combinations-wires", CURRENTS, rows(currents), "No wire is worse off than in the states."));
         blocks.add(new Block.Table("combinations-loads", DROPS, rows(drops), "No load runs."));
+        List<Scene> pictures = new ArrayList<>();
+        CombinationCharts.currents(analysis, MOST_BARS)
+                .ifPresent(chart -> pictures.add(chart.scene(fonts, Block.Pictures.HALF_MM)));
+        CombinationCharts.drops(analysis, MOST_BARS).ifPresent(chart -> pictures.add(chart.scene(fonts, Block.Pictures.HALF_MM)));
+        blocks.add(new Block.Pictures(pictures));
         List<String> notes = analysis.evidence().envelope().notes();
         if (!notes.isEmpty()) {
             blocks.add(new Block.Points(notes));
@@ -69,6 +77,7 @@ final class CombinationSection {
 
     private static List<Row> rows(List<WorstCase> cases) {
         return cases.stream()
+                .filter(each -> each.isDrop() || each.moreRatio() > WORSE || each.useRatio() > NEARLY)
                 .sorted(Comparator.comparingDouble(WorstCase::useRatio).reversed())
                 .map(CombinationSection::row)
                 .toList();

@@ -17,6 +17,7 @@ import org.ohmloom.units.Formats;
 final class CombinationStudy implements Study<WorstCase> {
 
     private static final double PERCENT = 100;
+    private static final int MOST_BARS = 24;
 
     @Override
     public String key() {
@@ -102,7 +103,7 @@ final class CombinationStudy implements Study<WorstCase> {
     public Optional<Picture> picture(Readout readout, WorstCase row, Optional<String> selected) {
         Optional<BarChart> chart = readout.analysis()
                 .flatMap(analysis ->
-                        row.isDrop() ? CombinationCharts.drops(analysis) : CombinationCharts.currents(analysis));
+                        row.isDrop() ? CombinationCharts.drops(analysis, MOST_BARS) : CombinationCharts.currents(analysis, MOST_BARS));
         return chart.map(each -> new Picture(
                 each.title() + " beside the worst of the named states",
                 (fonts, widthMm, heightMm) -> each.scene(fonts, widthMm)));

@@ -69,6 +69,7 @@ final class Inspector {
     private Inspection wire(Wire wire) {
         List<Section> sections = new ArrayList<>();
         readout.rating(wire.id()).ifPresent(rating -> sections.add(new Facts("At worst", worst(rating))));
+        ProtectionFacts.ofWire(readout, wire.id()).ifPresent(sections::add);
         readout.choice(wire.id()).ifPresent(choice -> sections.add(reasons(choice)));
         sections.add(StateGrids.branch(readout, new BranchId(wire.id().value())));
         sections.add(new Facts("Fields", RecordFacts.of(wire)));
@@ -104,6 +105,9 @@ final class Inspector {
                 rating.ampacity()
                         .map(limit -> Formats.celsius(limit.limitCelsius()))
                         .orElse("")));
+        rating.ampacity()
+                .flatMap(Ampacity::comparison)
+                .ifPresent(comparison -> facts.addAll(MethodFacts.of(comparison)));
         facts.add(Fact.of("Resistance", Formats.ohms(rating.ohms())));
         rating.resistance().ifPresent(row -> facts.add(Fact.of("Resistance from", row.text())));
         rating.ampacity().ifPresent(limit -> facts.addAll(ampacity(limit)));
@@ -149,6 +153,7 @@ final class Inspector {
                     new Reason(rating, choice.reason(), choice.citation().text(), true);
             sections.add(new Reasons("Why " + rating, List.of(reason)));
         });
+        ProtectionFacts.ofDevice(readout, component.id()).ifPresent(sections::add);
         sections.add(
                 component.device() instanceof Load
                         ? StateGrids.load(readout, component.id())

@@ -1,0 +1,63 @@
+package org.ohmloom.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.heat.MethodComparison;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.pack.page.Block;
+import org.ohmloom.pack.page.Cell;
+import org.ohmloom.pack.page.Column;
+import org.ohmloom.pack.page.Row;
+import org.ohmloom.units.Unit;
+
+/** What the published table and the heat balance each allow every wire, and how far apart they are. */
+final class MethodSection {
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.code("Wire"),
+            Column.code("Size"),
+            Column.number("Carries", Unit.AMP, 2),
+            Column.number("By the table", Unit.AMP, 1),
+            Column.number("By heat balance", Unit.AMP, 1),
+            Column.number("Apart", Unit.PERCENT, 0),
+            Column.words("Designed to"),
+            Column.words("Table"),
+            Column.words("Heat balance"));
+
+    private final Analysis analysis;
+
+    MethodSection(Analysis analysis) {
+        this.analysis = analysis;
+    }
+
+    List<Block> blocks() {
+        List<Row> rows = new ArrayList<>();
+        analysis.ratings().values().forEach(rating -> rating.ampacity()
+                .flatMap(limit -> limit.comparison())
+                .ifPresent(comparison -> rows.add(row(rating, comparison))));
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        return List.of(
+                new Block.Heading("What wires may carry, by table and by heat balance"),
+                new Block.Prose("Above 0 % the heat balance allows more than the table: the unsafe side. Nothing is kept in"
+                        + " reserve in the figure of the heat balance."),
+                new Block.Table("methods", COLUMNS, rows, ""));
+    }
+
+    private static Row row(WireRating rating, MethodComparison comparison) {
+        OptionalDouble apart = comparison.apartFraction();
+        return Row.of(
+                Cell.text(rating.wire().id().value()).toned(Cell.Tone.STRONG),
+                Cell.text(Wording.size(rating.gauge())),
+                Cell.number(rating.worstAmps()),
+                Cell.number(comparison.tableAmps()),
+                Cell.number(comparison.balanceAmps()),
+                apart.isPresent() ? Cell.number(100 * apart.getAsDouble()) : Cell.empty(),
+                Cell.text(comparison.byBalance() ? "heat balance" : "table"),
+                Cell.text(Wording.printed(comparison.tableWords())),
+                Cell.text(Wording.printed(comparison.balanceWords())));
+    }
+}

@@ -1,0 +1,34 @@
+package org.ohmloom.workbench;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ohmloom.heat.MethodComparison;
+import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.Inspection.Fact;
+
+/** What table and heat balance each allow a wire, as facts. */
+final class MethodFacts {
+
+    private MethodFacts() {}
+
+    static List<Fact> of(MethodComparison comparison) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of(
+                "By the table",
+                comparison.tableAmps().isPresent()
+                        ? Formats.amps(comparison.tableAmps().getAsDouble()) + designed(!comparison.byBalance())
+                        : ""));
+        facts.add(Fact.of(
+                "By heat balance", Formats.amps(comparison.balanceAmps()) + designed(comparison.byBalance())));
+        comparison.apartFraction().ifPresent(apart -> {
+            String text = Formats.percent(Math.abs(apart))
+                    + (comparison.unsafeSide() ? ", the heat balance allows more" : ", the heat balance allows less");
+            facts.add(new Fact("Apart", text, comparison.unsafeSide() ? Tone.WARNING : Tone.PLAIN));
+        });
+        return facts;
+    }
+
+    private static String designed(boolean toThis) {
+        return toThis ? ", designed to this" : "";
+    }
+}
