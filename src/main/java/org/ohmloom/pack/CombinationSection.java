@@ -61,12 +61,14 @@ final class CombinationSection {
                 + (analysis.evidence().envelope().hasGroups()
                         ? ""
                         : " No load groups are entered, so everything the wiring makes possible counts as allowed.")));
-        blocks.add(new Block.Table("combinations-wires", CURRENTS, rows(currents), "No wire is worse off than in the states."));
+        blocks.add(new Block.Table(
+                "combinations-wires", CURRENTS, rows(currents), "No wire is worse off than in the states."));
         blocks.add(new Block.Table("combinations-loads", DROPS, rows(drops), "No load runs."));
         List<Scene> pictures = new ArrayList<>();
         CombinationCharts.currents(analysis, MOST_BARS)
                 .ifPresent(chart -> pictures.add(chart.scene(fonts, Block.Pictures.HALF_MM)));
-        CombinationCharts.drops(analysis, MOST_BARS).ifPresent(chart -> pictures.add(chart.scene(fonts, Block.Pictures.HALF_MM)));
+        CombinationCharts.drops(analysis, MOST_BARS)
+                .ifPresent(chart -> pictures.add(chart.scene(fonts, Block.Pictures.HALF_MM)));
         blocks.add(new Block.Pictures(pictures));
         List<String> notes = analysis.evidence().envelope().notes();
         if (!notes.isEmpty()) {

@@ -42,8 +42,9 @@ final class MethodSection {
         }
         return List.of(
                 new Block.Heading("What wires may carry, by table and by heat balance"),
-                new Block.Prose("Above 0 % the heat balance allows more than the table: the unsafe side. Nothing is kept in"
-                        + " reserve in the figure of the heat balance."),
+                new Block.Prose(
+                        "Above 0 % the heat balance allows more than the table: the unsafe side. Nothing is kept in"
+                                + " reserve in the figure of the heat balance."),
                 new Block.Table("methods", COLUMNS, rows, ""));
     }
 

@@ -102,8 +102,9 @@ final class CombinationStudy implements Study<WorstCase> {
     @Override
     public Optional<Picture> picture(Readout readout, WorstCase row, Optional<String> selected) {
         Optional<BarChart> chart = readout.analysis()
-                .flatMap(analysis ->
-                        row.isDrop() ? CombinationCharts.drops(analysis, MOST_BARS) : CombinationCharts.currents(analysis, MOST_BARS));
+                .flatMap(analysis -> row.isDrop()
+                        ? CombinationCharts.drops(analysis, MOST_BARS)
+                        : CombinationCharts.currents(analysis, MOST_BARS));
         return chart.map(each -> new Picture(
                 each.title() + " beside the worst of the named states",
                 (fonts, widthMm, heightMm) -> each.scene(fonts, widthMm)));

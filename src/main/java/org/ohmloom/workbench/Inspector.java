@@ -105,9 +105,8 @@ final class Inspector {
                 rating.ampacity()
                         .map(limit -> Formats.celsius(limit.limitCelsius()))
                         .orElse("")));
-        rating.ampacity()
-                .flatMap(Ampacity::comparison)
-                .ifPresent(comparison -> facts.addAll(MethodFacts.of(comparison)));
+        rating.ampacity().ifPresent(limit -> limit.comparison()
+                .ifPresent(comparison -> facts.addAll(MethodFacts.of(comparison, limit.limitAmps()))));
         facts.add(Fact.of("Resistance", Formats.ohms(rating.ohms())));
         rating.resistance().ifPresent(row -> facts.add(Fact.of("Resistance from", row.text())));
         rating.ampacity().ifPresent(limit -> facts.addAll(ampacity(limit)));

@@ -74,6 +74,7 @@ final class MenuPlan {
                             "study-charge",
                             "study-combinations",
                             "study-duty",
+                            "study-conductors",
                             LINE,
                             "next-finding",
                             "previous-finding",

@@ -11,19 +11,21 @@ final class MethodFacts {
 
     private MethodFacts() {}
 
-    static List<Fact> of(MethodComparison comparison) {
+    /** The facts of a comparison; the limit, A, is what the wire may carry in the end. */
+    static List<Fact> of(MethodComparison comparison, double limitAmps) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(
                 "By the table",
                 comparison.tableAmps().isPresent()
                         ? Formats.amps(comparison.tableAmps().getAsDouble()) + designed(!comparison.byBalance())
                         : ""));
-        facts.add(Fact.of(
-                "By heat balance", Formats.amps(comparison.balanceAmps()) + designed(comparison.byBalance())));
+        facts.add(
+                Fact.of("By heat balance", Formats.amps(comparison.balanceAmps()) + designed(comparison.byBalance())));
         comparison.apartFraction().ifPresent(apart -> {
+            boolean beyond = limitAmps > comparison.tableAmps().orElse(Double.POSITIVE_INFINITY);
             String text = Formats.percent(Math.abs(apart))
                     + (comparison.unsafeSide() ? ", the heat balance allows more" : ", the heat balance allows less");
-            facts.add(new Fact("Apart", text, comparison.unsafeSide() ? Tone.WARNING : Tone.PLAIN));
+            facts.add(new Fact("Apart", text, beyond ? Tone.WARNING : Tone.PLAIN));
         });
         return facts;
     }

@@ -63,8 +63,6 @@ final class ProtectionFacts {
     }
 
     private static ProtectionResults results(Readout readout) {
-        return readout.analysis()
-                .map(each -> each.evidence().protection())
-                .orElse(ProtectionResults.NONE);
+        return readout.analysis().map(each -> each.evidence().protection()).orElse(ProtectionResults.NONE);
     }
 }

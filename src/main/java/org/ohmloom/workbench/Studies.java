@@ -7,8 +7,13 @@ import java.util.List;
 final class Studies {
 
     /** All of them. */
-    static final List<Study<?>> ALL =
-            List.of(new ProtectionStudy(), new StartStudy(), new ChargeView(), new CombinationStudy(), new DutyStudy());
+    static final List<Study<?>> ALL = List.of(
+            new ProtectionStudy(),
+            new StartStudy(),
+            new ChargeView(),
+            new CombinationStudy(),
+            new DutyStudy(),
+            new ConductorStudy());
 
     private Studies() {}
 

@@ -37,6 +37,7 @@ public record BarChart(
     private static final double GAP_MM = 1.2;
     private static final double LABEL_SHARE = 0.34;
     private static final double KEY_MM = 4.6;
+    private static final double KEY_GAP_MM = 4;
     private static final double HEAD_MM = 11.5;
     private static final double FOOT_MM = 11;
     private static final double EDGE_MM = 1.5;
@@ -80,7 +81,7 @@ public record BarChart(
         Axis left = new Axis("", dimension.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
         Plot plot = new Plot(area, across, left, Optional.empty(), 0);
         plot.draw(pen, new Extent(0, 0, widthMm, heightMm()), title, subtitle);
-        key(pen, area.topMm() - KEY_MM, area.leftMm());
+        key(pen, area.topMm() - KEY_MM, Math.max(EDGE_MM, Math.min(area.leftMm(), widthMm - EDGE_MM - keyMm(pen))));
         double y = area.topMm() + BETWEEN_MM / 2;
         for (BarRow row : rows) {
             row(pen, plot, row, y, labelMm);
@@ -89,13 +90,20 @@ public record BarChart(
         return new Scene(widthMm, heightMm(), pen.items());
     }
 
+    private double keyMm(Pen pen) {
+        double kindsMm = kinds.stream()
+                .mapToDouble(kind -> SAMPLE_MM + GAP_MM + pen.widthMm(kind) + KEY_GAP_MM)
+                .sum();
+        return limit.isEmpty() ? kindsMm - KEY_GAP_MM : kindsMm + 1 + GAP_MM + pen.widthMm(limit);
+    }
+
     private void key(Pen pen, double top, double from) {
         double x = from;
         for (int k = 0; k < kinds.size(); k++) {
             pen.put(Layer.SHEET, new Box(Extent.at(x, top + 0.3, SAMPLE_MM, BAR_MM - 0.4), 0, fill(k)));
             x += SAMPLE_MM + GAP_MM;
             pen.put(Layer.SHEET, pen.text(kinds.get(k), new Point(x, top + 2.3), Anchor.START, Ink.TEXT));
-            x += pen.widthMm(kinds.get(k)) + 5;
+            x += pen.widthMm(kinds.get(k)) + KEY_GAP_MM;
         }
         if (!limit.isEmpty()) {
             limitMark(pen, Layer.SHEET, x + 1, top, top + BAR_MM);

@@ -28,7 +28,11 @@ public final class CombinationCharts {
     /** Drops of the loads, the least margin first; empty when no load runs. */
     public static Optional<BarChart> drops(Analysis analysis, int mostRows) {
         return chart(
-                WorstCase.drops(analysis), "Drop of loads, worst of any combination", Dimension.VOLTAGE, "allowed", mostRows);
+                WorstCase.drops(analysis),
+                "Drop of loads, worst of any combination",
+                Dimension.VOLTAGE,
+                "allowed",
+                mostRows);
     }
 
     private static Optional<BarChart> chart(

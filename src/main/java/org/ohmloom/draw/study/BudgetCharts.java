@@ -1,0 +1,59 @@
+package org.ohmloom.draw.study;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.draw.chart.BarChart;
+import org.ohmloom.draw.chart.BarRow;
+import org.ohmloom.model.Harness;
+import org.ohmloom.size.JointChoice;
+import org.ohmloom.size.LoadBudget;
+import org.ohmloom.units.Dimension;
+import org.ohmloom.units.Formats;
+
+/** How loads spend the voltage they may lose, with the conductors as they were chosen. */
+public final class BudgetCharts {
+
+    private static final int MOST_ROWS = 20;
+
+    private BudgetCharts() {}
+
+    /** The budgets with least left first; empty when there are none. */
+    public static Optional<BarChart> of(Harness harness, JointChoice choice) {
+        List<BarRow> rows = choice.budgets().stream()
+                .sorted(Comparator.comparingDouble(each -> each.leftVolts() / each.limitVolts()))
+                .limit(MOST_ROWS)
+                .map(budget -> row(harness, budget))
+                .toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new BarChart(
+                        "Voltage each load loses, least margin first",
+                        copper(choice),
+                        Dimension.VOLTAGE,
+                        List.of("in all", "of it in wires"),
+                        "may lose",
+                        rows));
+    }
+
+    private static BarRow row(Harness harness, LoadBudget budget) {
+        String name = harness.components()
+                .find(budget.load())
+                .map(found -> " " + found.name())
+                .orElse("");
+        return new BarRow(
+                budget.load() + name,
+                List.of(
+                        OptionalDouble.of(Math.max(0, budget.spentVolts())),
+                        OptionalDouble.of(Math.max(0, budget.spentVolts() - budget.otherVolts()))),
+                OptionalDouble.of(budget.limitVolts()),
+                Optional.of(budget.load().value()));
+    }
+
+    /** Copper before and after, and how little it could be. */
+    public static String copper(JointChoice choice) {
+        return "Copper " + Formats.kilograms(choice.beforeKg()) + " before, " + Formats.kilograms(choice.afterKg())
+                + " as chosen";
+    }
+}
