@@ -67,8 +67,21 @@ final class Stepper {
         this.states = moving.stream().anyMatch(Moving::hasState);
     }
 
-    /** One instant. */
-    private record Instant(double seconds, double[] state, double[] rates, double[] values, double[] unrests) {
+    /** One solved instant: the states with their change per second, the values read, and what is left of each start. */
+    private static final class Instant {
+        private final double seconds;
+        private final double[] state;
+        private final double[] rates;
+        private final double[] values;
+        private final double[] unrests;
+
+        Instant(double seconds, double[] state, double[] rates, double[] values, double[] unrests) {
+            this.seconds = seconds;
+            this.state = state;
+            this.rates = rates;
+            this.values = values;
+            this.unrests = unrests;
+        }
 
         /** What is left of the slowest of so many starts. */
         double unrest(int starters) {
@@ -108,7 +121,7 @@ final class Stepper {
         double shortest = Arrays.stream(constantsSeconds).min().orElseThrow();
         double longest = MOST_CONSTANTS * Arrays.stream(constantsSeconds).max().orElseThrow();
         double step = FIRST_STEP_SHARE * shortest;
-        for (int steps = 0; steps < MOST_STEPS && now.seconds() < longest; steps++) {
+        for (int steps = 0; steps < MOST_STEPS && now.seconds < longest; steps++) {
             if (now.unrest(starters) < REST_SHARE) {
                 return outcome(now);
             }
@@ -118,16 +131,16 @@ final class Stepper {
                 tried = tried(now, step);
             }
             Instant end = tried.end();
-            recording.add(tried.middle().seconds(), tried.middle().values(), end.seconds(), end.values());
+            recording.add(tried.middle().seconds, tried.middle().values, end.seconds, end.values);
             now = accepted(end);
-            step = Math.min(step * change(tried), longest - now.seconds());
+            step = Math.min(step * change(tried), longest - now.seconds);
         }
         return now.unrest(starters) < REST_SHARE ? outcome(now) : StartUp.Outcome.CUT_OFF;
     }
 
     private StartUp.Outcome outcome(Instant end) {
         for (int each = 0; each < starters; each++) {
-            if (moving.get(each).isStalled(end.state()[each])) {
+            if (moving.get(each).isStalled(end.state[each])) {
                 return StartUp.Outcome.STALLED;
             }
         }
@@ -144,20 +157,18 @@ final class Stepper {
     private Tried tried(Instant now, double step) {
         double[] second = new double[0];
         double[] third = second;
-        double[] state = now.state();
+        double[] state = now.state;
         if (states) {
-            second = at(now.seconds() + step / 2, moved(state, step, 0.5, now.rates()))
-                    .rates();
-            third = at(now.seconds() + step * 0.75, moved(state, step, 0.75, second))
-                    .rates();
+            second = at(now.seconds + step / 2, moved(state, step, 0.5, now.rates)).rates;
+            third = at(now.seconds + step * 0.75, moved(state, step, 0.75, second)).rates;
             state = state.clone();
             for (int each = 0; each < state.length; each++) {
-                state[each] += step * (2 * now.rates()[each] + 3 * second[each] + 4 * third[each]) / 9;
+                state[each] += step * (2 * now.rates[each] + 3 * second[each] + 4 * third[each]) / 9;
             }
         }
-        Instant end = at(now.seconds() + step, state);
-        double error = states ? stateError(now.rates(), second, third, end.rates(), step) : 0;
-        Instant middle = at(now.seconds() + step / 2, middle(now, end, step));
+        Instant end = at(now.seconds + step, state);
+        double error = states ? stateError(now.rates, second, third, end.rates, step) : 0;
+        Instant middle = at(now.seconds + step / 2, middle(now, end, step));
         return new Tried(middle, end, Math.max(Math.cbrt(error), Math.sqrt(lineError(now, middle, end))));
     }
 
@@ -183,10 +194,9 @@ final class Stepper {
 
     /** State in the middle of a step by the cubic through both ends. */
     private static double[] middle(Instant start, Instant end, double step) {
-        double[] middle = new double[start.state().length];
+        double[] middle = new double[start.state.length];
         for (int each = 0; each < middle.length; each++) {
-            middle[each] = (start.state()[each] + end.state()[each]) / 2
-                    + step / 8 * (start.rates()[each] - end.rates()[each]);
+            middle[each] = (start.state[each] + end.state[each]) / 2 + step / 8 * (start.rates[each] - end.rates[each]);
         }
         return middle;
     }
@@ -194,21 +204,21 @@ final class Stepper {
     private double lineError(Instant start, Instant middle, Instant end) {
         double worst = 0;
         for (int each = 0; each < sizes.length; each++) {
-            double line = (start.values()[each] + end.values()[each]) / 2;
-            worst = Math.max(worst, Math.abs(middle.values()[each] - line) / (LINE_ERROR_SHARE * sizes[each]));
+            double line = (start.values[each] + end.values[each]) / 2;
+            worst = Math.max(worst, Math.abs(middle.values[each] - line) / (LINE_ERROR_SHARE * sizes[each]));
         }
         return worst;
     }
 
     private Instant accepted(Instant next) {
-        double[] rates = next.rates().clone();
+        double[] rates = next.rates.clone();
         for (int each = 0; each < rates.length; each++) {
-            moving.get(each).reached(next.unrests()[each]);
+            moving.get(each).reached(next.unrests[each]);
             if (moving.get(each).isFrozen()) {
                 rates[each] = 0;
             }
         }
-        return new Instant(next.seconds(), next.state(), rates, next.values(), next.unrests());
+        return new Instant(next.seconds, next.state, rates, next.values, next.unrests);
     }
 
     /** Solves one instant. */
