@@ -108,10 +108,7 @@ final class HeatText {
                 temperature.heat().place()));
         if (charts) {
             cells.add(celsius(temperature.conservativeCelsius()));
-            cells.add(temperature
-                    .chart()
-                    .map(each -> Formats.amps(each.amps()))
-                    .orElse("-"));
+            cells.add(temperature.chart().map(each -> Formats.amps(each.amps())).orElse("-"));
         }
         return cells;
     }

@@ -192,4 +192,33 @@ class SensedSolverTest {
             assertTrue(each > 0, "all three occur");
         }
     }
+
+    @Test
+    void withOutputsAtADutyTheMeansMeetTheThreeConditionsAndTheBatterysLaw() {
+        // 60 networks with two outputs at a duty: the battery's mean current is what its law asks at its mean voltage
+        Random random = new Random(7);
+        for (int run = 0; run < 60; run++) {
+            double limit = 10 + 60 * random.nextDouble();
+            double emf = 12 + random.nextDouble();
+            double acceptance = 20 * random.nextDouble();
+            Solved solved = new Solved(search(
+                            charging(emf, acceptance)
+                                    .wire("W", "a", "b", 0.002 + 0.02 * random.nextDouble())
+                                    .regulated("ALT", "0", "a", 14.2, 0.005, limit)
+                                    .output("Q1", "b", "c", 0.005, 0.1 + 0.8 * random.nextDouble())
+                                    .heater("L1", "c", "0", 0.3 + random.nextDouble())
+                                    .output("Q2", "b", "d", 0.005, 0.1 + 0.8 * random.nextDouble())
+                                    .lamp("L2", "d", "0", 10 * random.nextDouble() + 1, 12)
+                                    .current("L3", "b", "0", 20 * random.nextDouble()),
+                            14.2)
+                    .solution());
+            double volts = solved.volts("b");
+            double over = emf - volts;
+            double asked = over >= 0 ? over / 0.01 : Math.max(over / 0.02, -acceptance);
+            assertEquals(asked, solved.amps("B"), HELD, "run " + run);
+            double amps = solved.amps("ALT");
+            assertTrue(amps <= limit + HELD && amps >= 0, "run " + run);
+            assertTrue(Math.abs(volts - 14.2) <= HELD || amps >= limit - HELD && volts < 14.2, "run " + run);
+        }
+    }
 }
