@@ -75,11 +75,6 @@ final class StudyPane<R> extends JPanel {
         return list.table();
     }
 
-    /** Count of its rows. */
-    int count() {
-        return rows.size();
-    }
-
     private JComponent content() {
         steps.setEditable(false);
         steps.setLineWrap(true);

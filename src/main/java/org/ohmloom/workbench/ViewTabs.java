@@ -65,17 +65,16 @@ final class ViewTabs extends JTabbedPane {
     private void hear(Topic topic) {
         switch (topic) {
             case DOCUMENT, HARNESS, RESULTS, VIEW -> showRows();
-            case SELECTION -> studies.forEach(StudyPane::showSelection);
+            case SELECTION -> studies.stream()
+                    .filter(pane -> pane == getSelectedComponent())
+                    .forEach(StudyPane::showSelection);
             case MESSAGE -> {}
         }
     }
 
+    /** Brings the study in front up to date; the others follow when they come to the front. */
     private void showRows() {
         Optional<Readout> readout = Readout.of(desk);
-        studies.forEach(pane -> {
-            pane.showRows(readout);
-            int count = pane.count();
-            setTitleAt(indexOfComponent(pane), pane.study().title() + (count == 0 ? "" : "  " + count));
-        });
+        studies.stream().filter(pane -> pane == getSelectedComponent()).forEach(pane -> pane.showRows(readout));
     }
 }

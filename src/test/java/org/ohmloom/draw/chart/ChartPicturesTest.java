@@ -21,7 +21,7 @@ import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.Text;
 
 /** On every size from a narrow pane to A4, no text of a chart lies on another or leaves the chart. */
-class ChartPicturesTest {
+public class ChartPicturesTest {
 
     /** Texts may share this much, mm: room for accents that most texts do not have. */
     private static final double ALLOWED_MM = 0.1;
@@ -69,7 +69,8 @@ class ChartPicturesTest {
         return scenes;
     }
 
-    static List<String> overlaps(Scene scene) {
+    /** Pairs of texts of which one covers a part of the other. */
+    public static List<String> overlaps(Scene scene) {
         List<Text> texts = texts(scene);
         List<String> found = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
@@ -85,7 +86,8 @@ class ChartPicturesTest {
         return found;
     }
 
-    static List<String> outside(Scene scene) {
+    /** Marks that reach over the sides of the scene. */
+    public static List<String> outside(Scene scene) {
         return scene.items().stream()
                 .filter(item -> !scene.extent().grown(0.01).contains(item.mark().bounds()))
                 .map(item -> item.mark().dump())

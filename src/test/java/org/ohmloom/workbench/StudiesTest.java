@@ -1,0 +1,105 @@
+package org.ohmloom.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Analyst;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.chart.ChartPicturesTest;
+import org.ohmloom.model.DesignRules;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.TitleBlock;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.tables.WireTables;
+import org.ohmloom.units.GaugeSystem;
+
+/** Every study of the refit example has rows, a readable chart and reasons; an empty harness gets told what to enter. */
+class StudiesTest {
+
+    private static final SceneFonts FONTS = SceneFonts.load();
+
+    /** Rows of each study whose chart is laid out: the first ones, which are the worst. */
+    private static final int LOOKED_AT = 6;
+
+    /** The pane of a window of 1600 by 1000 px and that of one of 1280 by 800 px, mm. */
+    private static final List<double[]> PANES = List.of(new double[] {120, 115}, new double[] {95, 80});
+
+    @Test
+    void everyStudyOfTheRefitHasRowsReasonsAndAReadableChart() throws HarnessFileException {
+        Harness harness = HarnessFiles.read(Path.of("examples", "rescue-pickup.harness.json"));
+        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        Readout readout = new Readout(harness, Optional.of(analysis), Optional.empty());
+        for (Study<?> study : Studies.ALL) {
+            look(study, readout);
+        }
+    }
+
+    private static <R> void look(Study<R> study, Readout readout) {
+        List<R> rows = study.rows(readout);
+        assertFalse(rows.isEmpty(), study.title());
+        for (R row : rows.subList(0, Math.min(LOOKED_AT, rows.size()))) {
+            String about = study.title() + ", " + study.id(row);
+            assertFalse(study.steps(readout, row).isEmpty(), about);
+            study.columns().forEach(column -> column.cell().apply(row));
+            Picture picture =
+                    study.picture(readout, row, Optional.empty()).orElseThrow(() -> new AssertionError(about));
+            assertFalse(picture.description().isBlank(), about);
+            for (double[] pane : PANES) {
+                Scene scene = picture.drawing().scene(FONTS, pane[0], pane[1]);
+                assertEquals(List.of(), ChartPicturesTest.overlaps(scene), about);
+                assertEquals(List.of(), ChartPicturesTest.outside(scene), about);
+            }
+        }
+    }
+
+    @Test
+    void anEmptyHarnessIsToldWhatToEnter() {
+        DesignRules rules =
+                new DesignRules("road-vehicle", 12, 0.05, GaugeSystem.METRIC, "none named", Optional.empty(), 25);
+        Harness empty = Harness.empty(TitleBlock.of("Empty", "T-1"), rules);
+        Readout readout = new Readout(empty, Optional.empty(), Optional.empty());
+        for (Study<?> study : Studies.ALL) {
+            assertEquals(List.of(), study.rows(readout), study.title());
+            assertTrue(study.nothing(readout).length() > 40, study.title());
+        }
+    }
+
+    @Test
+    void keysAndTitlesOfStudiesDiffer() {
+        TreeSet<String> keys = new TreeSet<>();
+        TreeSet<String> titles = new TreeSet<>();
+        Studies.ALL.forEach(study -> {
+            keys.add(study.key());
+            titles.add(study.title());
+        });
+        assertEquals(Studies.ALL.size(), keys.size());
+        assertEquals(Studies.ALL.size(), titles.size());
+    }
+
+    @Test
+    void aWireLeadsToTheDeviceItReliesOn() throws HarnessFileException {
+        Harness harness = HarnessFiles.read(Path.of("examples", "teaching.harness.json"));
+        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        Readout readout = new Readout(harness, Optional.of(analysis), Optional.empty());
+        analysis.evidence()
+                .protection()
+                .relying()
+                .forEach((wire, devices) -> assertEquals(
+                        devices.get(0).value(),
+                        new ProtectionStudy()
+                                .lead(readout, wire.value())
+                                .orElseThrow()
+                                .value()));
+        assertFalse(analysis.evidence().protection().relying().isEmpty());
+    }
+}
