@@ -24,6 +24,12 @@ public enum BranchKind {
     /** Output pin of a control unit. */
     OUTPUT_PIN(Part.DEVICE),
     DIODE(Part.DEVICE),
+    /** Diode a load's current flows on through while its output is off. */
+    FREEWHEEL_DIODE(Part.DEVICE),
+    /** Active clamp of an output. */
+    CLAMP(Part.DEVICE),
+    /** Capacitor on the supply of an output. */
+    SUPPLY_CAPACITOR(Part.DEVICE),
     /** Battery, alternator, charger, bench supply. */
     SOURCE(Part.SOURCE),
     /** Output of a converter or a reference supply of a control unit, or a pull-up. */

@@ -96,7 +96,8 @@ final class ControlUnitBranches {
     private Law outputLaw(Pin pin) {
         OutputPin output = new OutputPin(draft.component().id(), pin.name());
         Law law = DeviceDraft.switched(
-                draft.network().state().setting(output), pin.onOhms().orElse(FALLBACK_ON_OHMS));
+                draft.network().state().setting(output), pin.onOhms().orElse(FALLBACK_ON_OHMS), duty ->
+                draft.ownClock(DeviceDraft.FALLBACK_HERTZ, duty));
         if (pin.onOhms().isEmpty() && !(law instanceof Law.Open)) {
             draft.assume(
                     "Output " + output + " states no on-state resistance: taken as " + Formats.ohms(FALLBACK_ON_OHMS)

@@ -20,7 +20,7 @@ final class FeedRules {
 
     static boolean isOneWay(Branch branch) {
         return switch (branch.kind()) {
-            case DIODE, OUTPUT_PIN, SOLID_STATE_OUTPUT -> true;
+            case DIODE, OUTPUT_PIN, SOLID_STATE_OUTPUT, FREEWHEEL_DIODE, CLAMP -> true;
             default -> false;
         };
     }

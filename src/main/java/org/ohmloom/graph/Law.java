@@ -27,15 +27,88 @@ public sealed interface Law {
     }
 
     /**
-     * A resistance that conducts for a share of every period and is open for the rest.
+     * A resistance that conducts for a share of every period and is open for the rest: an output that switches.
      *
-     * @param onOhms       resistance while on, ohm, more than 0
-     * @param dutyFraction share of the time it is on, more than 0, less than 1
+     * @param onOhms resistance while on, ohm, more than 0
+     * @param pulse  when it is on
      */
-    record SwitchedResistance(double onOhms, double dutyFraction) implements Law {
+    record SwitchedResistance(double onOhms, Pulse pulse) implements Law {
         public SwitchedResistance {
             positive(onOhms, "on-state resistance of a branch");
-            that(dutyFraction > 0 && dutyFraction < 1, "duty must lie between 0 and 1, was %s", dutyFraction);
+        }
+    }
+
+    /**
+     * A load that a regulator of its own switches: its law while on, open for the rest of every period.
+     *
+     * @param law   the law while on, that of a load
+     * @param pulse when it is on
+     */
+    record Cycled(Law law, Pulse pulse) implements Law {
+        public Cycled {
+            that(
+                    !(law instanceof Cycled || law instanceof SwitchedResistance || law instanceof VoltageSource),
+                    "%s cannot be the law of a load that cycles",
+                    law);
+        }
+    }
+
+    /**
+     * A resistance with an inductance: volts = ohms x amps + henries x rise of amps in a second. Without anything that
+     * switches it is its resistance.
+     *
+     * @param ohms    resistance, ohm, more than 0
+     * @param henries inductance, H, more than 0
+     */
+    record Inductive(double ohms, double henries) implements Law {
+        public Inductive {
+            positive(ohms, "resistance of a branch");
+            positive(henries, "inductance");
+        }
+    }
+
+    /**
+     * A permanent-magnet motor at its running point: volts = ohms x amps + emfVolts x n with n = speed over rated speed,
+     * where the load on its shaft asks for a current: ratedAmps at any speed, or, as a fan or pump does, freeAmps +
+     * (ratedAmps - freeAmps) x n^2. Below the voltage that turns it, it is its resistance. Its inductance keeps the
+     * current, its inertia the speed within a short period.
+     *
+     * @param ohms         resistance of the winding, ohm, more than 0
+     * @param henries      inductance of the winding, H, more than 0
+     * @param emfVolts     counter-voltage at rated speed, V, 0 or more
+     * @param ratedAmps    current at rated speed, A, more than 0
+     * @param freeAmps     current without load, A, 0 to ratedAmps
+     * @param speedSquared whether the torque grows with the square of the speed; otherwise it is the same at any speed
+     * @param runUpSeconds time constant of running up, s, more than 0
+     */
+    record MagnetMotor(
+            double ohms,
+            double henries,
+            double emfVolts,
+            double ratedAmps,
+            double freeAmps,
+            boolean speedSquared,
+            double runUpSeconds)
+            implements Law {
+        public MagnetMotor {
+            positive(ohms, "resistance of a winding");
+            positive(henries, "inductance of a winding");
+            notNegative(emfVolts, "counter-voltage at rated speed");
+            positive(ratedAmps, "rated current");
+            within(freeAmps, 0, ratedAmps, "current without load");
+            positive(runUpSeconds, "time constant of running up");
+        }
+    }
+
+    /**
+     * A capacitor so large that it carries every ripple that repeats often enough: its voltage stays the same through such a
+     * period and its mean current is 0.
+     *
+     * @param leastHertz frequency from which it carries the ripple, Hz, more than 0
+     */
+    record SupplyCapacitor(double leastHertz) implements Law {
+        public SupplyCapacitor {
+            positive(leastHertz, "frequency");
         }
     }
 

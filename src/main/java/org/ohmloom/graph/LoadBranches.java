@@ -22,10 +22,10 @@ final class LoadBranches {
     private LoadBranches() {}
 
     static void load(DeviceDraft draft, Load load) {
-        draft.branch(BranchKind.LOAD, Device.POSITIVE, Device.NEGATIVE, law(load, draft.setting()));
+        draft.branch(BranchKind.LOAD, Device.POSITIVE, Device.NEGATIVE, law(draft, load, draft.setting()));
     }
 
-    private static Law law(Load load, Optional<Setting> setting) {
+    private static Law law(DeviceDraft draft, Load load, Optional<Setting> setting) {
         boolean on = setting.map(Setting::on).orElse(false);
         if (load.control() == Load.Control.COMMAND && !on) {
             return new Law.Open();
@@ -33,7 +33,7 @@ final class LoadBranches {
         double share = on ? setting.get().dutyFraction() : 1;
         boolean starting = on && setting.get().starting();
         if (load.control() == Load.Control.FEED && share < 1 && load.draw() instanceof Draw.Resistive resistive) {
-            return new Law.SwitchedResistance(resistive.resistanceOhms(), share);
+            return new Law.Cycled(new Law.Resistance(resistive.resistanceOhms()), draft.ownClock(DeviceDraft.FALLBACK_CYCLE_HERTZ, share));
         }
         return law(load.draw(), share, starting);
     }

@@ -30,7 +30,7 @@ final class SwitchingBranches {
                     Switch.COMMON,
                     position,
                     position.equals(chosen)
-                            ? DeviceDraft.switched(draft.setting(), device.contactOhms())
+                            ? DeviceDraft.switched(draft.setting(), device.contactOhms(), duty -> draft.ownClock(DeviceDraft.FALLBACK_HERTZ, duty))
                             : new Law.Open());
         }
     }
@@ -40,7 +40,7 @@ final class SwitchingBranches {
                 BranchKind.SOLID_STATE_OUTPUT,
                 SolidStateOutput.IN,
                 SolidStateOutput.OUT,
-                DeviceDraft.switched(draft.setting(), device.onOhms()));
+                DeviceDraft.switched(draft.setting(), device.onOhms(), duty -> draft.ownClock(DeviceDraft.FALLBACK_HERTZ, duty)));
     }
 
     /** The coil is a resistance from 86, its positive end by DIN 72552, to 85; the contacts follow its voltage. */

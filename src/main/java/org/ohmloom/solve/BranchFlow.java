@@ -13,9 +13,9 @@ import org.ohmloom.graph.Branch;
  *                    devices
  * @param amps        mean current, A, positive from {@code from} to {@code to}
  * @param rmsAmps     root mean square current, A
- * @param onAmps      current while every duty-cycled output is on, A
+ * @param onAmps      largest current of all moments that can occur, A: the worst coincidence of what switches
  * @param dropVolts   mean of V(from) - V(to), V
- * @param onDropVolts V(from) - V(to) while every duty-cycled output is on, V
+ * @param onDropVolts V(from) - V(to) at that current, V
  * @param watts       mean power taken from the network, W; negative for a source that gives
  */
 public record BranchFlow(

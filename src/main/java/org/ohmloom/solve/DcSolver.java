@@ -31,6 +31,7 @@ public final class DcSolver {
                 solved.flows(),
                 LoadVoltsStudy.of(solved, harness),
                 check.amps(),
-                check.volts());
+                check.volts(),
+                solved.duty());
     }
 }

@@ -77,6 +77,14 @@ record Failure(IslandStatus status, String sentence, Optional<BranchId> cause) {
                 Optional.empty());
     }
 
+    static Failure restless(Branch load) {
+        return new Failure(
+                IslandStatus.NOT_CONVERGED,
+                name(load) + " keeps its current through the period, and no level of it was found at which the voltage "
+                        + "it gets and the voltage it needs agree.",
+                Optional.of(load.id()));
+    }
+
     static Failure circling(Branch input) {
         return new Failure(
                 IslandStatus.NOT_CONVERGED,

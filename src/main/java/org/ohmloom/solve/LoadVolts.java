@@ -16,7 +16,7 @@ import org.ohmloom.model.ComponentId;
  * @param returnDropVolts  V(load -) - V(source -), V
  * @param contactDropVolts portion of both lost in contacts and joints along the way of the largest current, V
  * @param deviceDropVolts  portion of both lost in fuses, switches, relays and outputs along that way, V
- * @param on               the same while every duty-cycled output is on
+ * @param on               the same in its own on-state, at the worst
  * @param limitVolts       allowed total drop, V
  * @param feedPath         branches from the source's positive terminal to the load, along the largest current
  * @param returnPath       branches from the load back to the source's negative terminal
@@ -36,7 +36,8 @@ public record LoadVolts(
         List<BranchId> returnPath) {
 
     /**
-     * What reaches a load while every duty-cycled output is on; the same as the means when nothing is switched at a duty.
+     * What reaches a load in its own on-state: of the moments in which it is on, the one with the least voltage left for it;
+     * the same as the means when nothing switches at a duty.
      *
      * @param amps             current, A
      * @param volts            voltage at its terminals, V
@@ -63,12 +64,12 @@ public record LoadVolts(
         return feedDropVolts + returnDropVolts;
     }
 
-    /** Voltage at its terminals while every duty-cycled output is on, V. */
+    /** Voltage at its terminals in its own on-state, V. */
     public double onVolts() {
         return on.volts();
     }
 
-    /** Feed and return together while every duty-cycled output is on, V; what is judged against the limit. */
+    /** Feed and return together in its own on-state, V; what is judged against the limit. */
     public double onDropVolts() {
         return on.feedDropVolts() + on.returnDropVolts();
     }

@@ -3,6 +3,7 @@ package org.ohmloom.solve;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -20,7 +21,7 @@ import org.ohmloom.model.Load;
 /**
  * What reaches each load, and where the rest is lost.
  *
- * <p>The reference of a load is the source its current comes from, found along the largest current: with the engine
+ * <p>The reference of a load is the source its current comes from, found along the largest current in its on-state: with the engine
  * running that is the alternator, behind a converter the converter's output. A load that draws nothing has the first
  * source of its island that is on, the datum's before others. Feed drop = V(source +) - V(load +), return drop = V(load -) -
  * V(source -), both from point voltages, so they sum to source volts - load volts whatever way the current takes; the
@@ -37,12 +38,12 @@ final class LoadVoltsStudy {
 
     private final NetworkSolution solution;
     private final Harness harness;
-    private final LargestCurrentPath paths;
+    private Optional<OnMoment> mean = Optional.empty();
+    private final Map<OnMoment, LargestCurrentPath> paths = new IdentityHashMap<>();
 
     private LoadVoltsStudy(NetworkSolution solution, Harness harness) {
         this.solution = solution;
         this.harness = harness;
-        this.paths = new LargestCurrentPath(solution.flows().values());
     }
 
     /** What reaches each load of a harness. */
@@ -67,14 +68,19 @@ final class LoadVoltsStudy {
                 .map(Load.class::cast)
                 .findFirst();
         BranchFlow flow = solution.flows().get(branch.id());
-        boolean reversed = flow.amps() < 0;
+        OnMoment moment = solution.onMoments().getOrDefault(branch.id(), mean());
+        double onAmps = moment.amps(branch);
+        boolean reversed = onAmps < 0;
         PointId positive = reversed ? branch.to() : branch.from();
         PointId negative = reversed ? branch.from() : branch.to();
-        Optional<LargestCurrentPath.Found> feed = flow.amps() == 0 ? Optional.empty() : paths.feeding(branch, positive);
+        LargestCurrentPath paths = this.paths.computeIfAbsent(
+                moment, each -> new LargestCurrentPath(solution.flows().values(), each));
+        Optional<LargestCurrentPath.Found> feed = onAmps == 0 ? Optional.empty() : paths.feeding(branch, positive);
         Optional<Branch> source = feed.map(LargestCurrentPath.Found::source);
         Optional<LargestCurrentPath.Found> back =
-                flow.amps() == 0 ? Optional.empty() : paths.returning(branch, negative, source);
+                onAmps == 0 ? Optional.empty() : paths.returning(branch, negative, source);
         Optional<Branch> reference = source.or(() -> firstSource(branch));
+        Map<PointId, Double> on = moment.volts();
         return device.flatMap(load -> reference.map(first -> {
             PointId low = lowest(first, back);
             return new LoadVolts(
@@ -87,16 +93,24 @@ final class LoadVoltsStudy {
                     part(feed, BranchKind.Part.CONTACT) + part(back, BranchKind.Part.CONTACT),
                     part(feed, BranchKind.Part.DEVICE) + part(back, BranchKind.Part.DEVICE),
                     new LoadVolts.OnState(
-                            Math.abs(flow.onAmps()),
-                            onVolts(positive) - onVolts(negative),
-                            onVolts(first.to()) - onVolts(positive),
-                            onVolts(negative) - onVolts(low),
+                            Math.abs(onAmps),
+                            on.get(positive) - on.get(negative),
+                            on.get(first.to()) - on.get(positive),
+                            on.get(negative) - on.get(low),
                             onPart(feed, BranchKind.Part.CONTACT) + onPart(back, BranchKind.Part.CONTACT),
                             onPart(feed, BranchKind.Part.DEVICE) + onPart(back, BranchKind.Part.DEVICE)),
                     load.allowedDropVolts().orElse(harness.rules().allowedDropVolts()),
                     fromSource(feed),
                     ids(back));
         }));
+    }
+
+    /** The means, for a load that is in no circuit: what is open has no moment of its own. */
+    private OnMoment mean() {
+        if (mean.isEmpty()) {
+            mean = Optional.of(new OnMoment(solution.volts(), Map.of()));
+        }
+        return mean.get();
     }
 
     /** The first source that is on in the island of a load, the datum's before others. */
@@ -131,10 +145,6 @@ final class LoadVoltsStudy {
 
     private static ComponentId componentOf(Branch source) {
         return (ComponentId) source.element().orElseThrow();
-    }
-
-    private double onVolts(PointId point) {
-        return solution.onVolts().get(point);
     }
 
     private static double part(Optional<LargestCurrentPath.Found> path, BranchKind.Part part) {

@@ -15,22 +15,24 @@ import org.ohmloom.graph.PointId;
  * @param islands  islands in order
  * @param islandOf id of the island of every point
  * @param volts    mean voltage of every point that has one, V
- * @param onVolts  voltage of the same points while every duty-cycled output is on, V
+ * @param onMoments for each load the moment by which its voltage drop is judged
  * @param flows    currents and voltages of every branch; relay contacts and fed outputs keep their own law there
+ * @param duty     what comes of what switches at a duty
  */
 public record NetworkSolution(
         Network network,
         List<Island> islands,
         SortedMap<PointId, String> islandOf,
         SortedMap<PointId, Double> volts,
-        SortedMap<PointId, Double> onVolts,
-        SortedMap<BranchId, BranchFlow> flows) {
+        SortedMap<BranchId, OnMoment> onMoments,
+        SortedMap<BranchId, BranchFlow> flows,
+        DutyResults duty) {
 
     public NetworkSolution {
         islands = List.copyOf(islands);
         islandOf = Collections.unmodifiableSortedMap(new TreeMap<>(islandOf));
         volts = Collections.unmodifiableSortedMap(new TreeMap<>(volts));
-        onVolts = Collections.unmodifiableSortedMap(new TreeMap<>(onVolts));
+        onMoments = Collections.unmodifiableSortedMap(new TreeMap<>(onMoments));
         flows = Collections.unmodifiableSortedMap(new TreeMap<>(flows));
     }
 

@@ -21,9 +21,10 @@ import org.ohmloom.graph.PointId;
  * Solves a network: currents and voltages of every branch in one operating state.
  *
  * <p>From the outside in: {@link SwitchingSearch} decides relays and fed outputs, {@link IslandSplit} finds the islands,
- * {@link Period} cuts the duty cycle into stretches, {@link Moment} solves all islands in one stretch, {@link IslandSolver}
- * one of them, {@link Newton} its balance, {@link StarMesh} the linear network in it; {@link IslandAverage} puts the stretches
- * together. Each stretch is taken as if the currents had settled in it: inductance is left out.
+ * {@link Clock} cuts the periods of what switches into stretches, {@link MomentPlan} combines them to weighted moments, {@link
+ * ChokeLevels} finds what inductive loads keep flowing in each; {@link MomentSolver} solves all islands in one moment, {@link
+ * IslandSolver} one of them, {@link Newton} its balance, {@link StarMesh} the linear network in it; {@link Tally} adds the moments
+ * up. Between the edges everything but the inductive loads is taken as settled.
  */
 public final class NetworkSolver {
 
@@ -33,7 +34,7 @@ public final class NetworkSolver {
     private final List<Island> islands = new ArrayList<>();
     private final SortedMap<PointId, String> islandOf = new TreeMap<>();
     private final SortedMap<PointId, Double> volts = new TreeMap<>();
-    private final SortedMap<PointId, Double> onVolts = new TreeMap<>();
+    private final SortedMap<BranchId, OnMoment> onMoments = new TreeMap<>();
     private final SortedMap<BranchId, BranchFlow> flows = new TreeMap<>();
 
     private NetworkSolver(Network network, BooleanSupplier cancelled) {
@@ -72,7 +73,8 @@ public final class NetworkSolver {
             islands.add(IslandSentence.of(part, failure, main));
         }
         nothingElsewhere();
-        return new NetworkSolution(network, islands, islandOf, volts, onVolts, flows);
+        return new NetworkSolution(
+                network, islands, islandOf, volts, onMoments, flows, DutyReport.of(trial, flows));
     }
 
     private Supplier<Optional<Failure>> failureOf(int island) {
@@ -93,17 +95,17 @@ public final class NetworkSolver {
 
     /** Publishes an island, unless the check of its numbers fails. */
     private Optional<Failure> publish(int number, IslandPart part) {
-        Circuit circuit = trial.circuit(number).orElseThrow();
-        IslandAverage average = new IslandAverage(network, part.id(), circuit, trial.periods(), trial.moments(number));
+        Tally tally = trial.tally(number).orElseThrow();
+        IslandAverage average = new IslandAverage(network, part.id(), tally);
         List<BranchFlow> own = average.flows();
         SortedMap<PointId, Double> ownVolts = new TreeMap<>();
-        put(circuit, average.meanVolts(), ownVolts);
+        put(tally.circuit(), average.meanVolts(), ownVolts);
         ResidualCheck check = ResidualCheck.of(own, ownVolts);
         if (!check.isWithinTolerances()) {
             return Optional.of(Failure.unbalanced(check));
         }
         volts.putAll(ownVolts);
-        put(circuit, average.onVolts(), onVolts);
+        onMoments.putAll(trial.onMoments(number));
         own.forEach(flow -> flows.put(flow.branch().id(), flow));
         return Optional.empty();
     }
@@ -124,8 +126,7 @@ public final class NetworkSolver {
             String island = islandOf.get(branch.from());
             boolean together = island.equals(islandOf.get(branch.to()));
             double drop = together ? difference(branch, volts) : 0;
-            double onDrop = together ? difference(branch, onVolts) : 0;
-            flows.put(id, new BranchFlow(branch, island, OptionalDouble.empty(), 0, 0, 0, drop, onDrop, 0));
+            flows.put(id, new BranchFlow(branch, island, OptionalDouble.empty(), 0, 0, 0, drop, drop, 0));
         }
     }
 

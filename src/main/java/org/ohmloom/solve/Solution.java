@@ -22,6 +22,7 @@ import org.ohmloom.model.ComponentId;
  * @param loads         what reaches each load; loads in islands without a solution are left out
  * @param residualAmps  largest imbalance of currents at any point, A, recomputed by separate code
  * @param residualVolts largest |V - I R| of any branch with a resistance, V, recomputed by separate code
+ * @param duty          what comes of what switches at a duty
  */
 public record Solution(
         Network network,
@@ -31,7 +32,21 @@ public record Solution(
         SortedMap<BranchId, BranchFlow> flows,
         SortedMap<ComponentId, LoadVolts> loads,
         double residualAmps,
-        double residualVolts) {
+        double residualVolts,
+        DutyResults duty) {
+
+    /** A solution in which nothing switches. */
+    public Solution(
+            Network network,
+            List<Island> islands,
+            SortedMap<PointId, String> islandOf,
+            SortedMap<PointId, Double> volts,
+            SortedMap<BranchId, BranchFlow> flows,
+            SortedMap<ComponentId, LoadVolts> loads,
+            double residualAmps,
+            double residualVolts) {
+        this(network, islands, islandOf, volts, flows, loads, residualAmps, residualVolts, DutyResults.NONE);
+    }
 
     public Solution {
         islands = List.copyOf(islands);

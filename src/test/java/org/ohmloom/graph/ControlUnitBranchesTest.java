@@ -85,7 +85,7 @@ class ControlUnitBranchesTest {
         assertEquals(new Law.Resistance(0.03), branch(network, "ECU1.C1").law());
         assertEquals("ECU1.C2 to ECU1.A3", ends(network, "ECU1.C2"));
         assertEquals(
-                new Law.SwitchedResistance(0.03, 0.6),
+                new Law.SwitchedResistance(0.03, new Pulse("ECU1", 100, 0, 0.6)),
                 branch(network, "ECU1.C2").law());
         // C3 states no resistance
         assertEquals(

@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.ohmloom.graph.PointId;
 
-/** Outputs that switch at a duty, on one time base with their rising edges aligned. */
+/** Outputs that switch at a duty on one clock, all of them on from the start of the period. */
 class DutyCyclesTest {
 
     @Test
@@ -49,7 +48,6 @@ class DutyCyclesTest {
         Solved.near(15.6, solved.flow("W").watts(), "heat of the feed");
         // mean voltage at a: 12 - 3
         solved.hasVolts("a", 9);
-        Solved.near(6, solved.solution().onVolts().get(new PointId("a")), "on-state voltage");
     }
 
     @Test

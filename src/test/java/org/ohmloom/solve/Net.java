@@ -11,6 +11,7 @@ import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.graph.Pulse;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.StateId;
 
@@ -81,9 +82,14 @@ final class Net {
         return branch(id, BranchKind.DIODE, from, to, new Law.Threshold(forwardVolts, ohms));
     }
 
-    /** An output that switches at a duty. */
+    /** An output that switches at a duty of a clock all of these share, 1 kHz, its on-time at the start of the period. */
     Net output(String id, String from, String to, double onOhms, double dutyFraction) {
-        return branch(id, BranchKind.SOLID_STATE_OUTPUT, from, to, new Law.SwitchedResistance(onOhms, dutyFraction));
+        return output(id, from, to, onOhms, new Pulse("clock", 1000, 0, dutyFraction));
+    }
+
+    /** An output that switches when the pulse says so. */
+    Net output(String id, String from, String to, double onOhms, Pulse pulse) {
+        return branch(id, BranchKind.SOLID_STATE_OUTPUT, from, to, new Law.SwitchedResistance(onOhms, pulse));
     }
 
     /** An open switch. */

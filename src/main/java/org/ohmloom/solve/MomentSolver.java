@@ -12,38 +12,48 @@ import org.ohmloom.graph.Law;
 import org.ohmloom.graph.PointId;
 
 /**
- * Solves all powered islands in one stretch of the period.
+ * Solves all powered islands in one moment after another, each starting from the voltages of the one before.
  *
  * <p>A converter takes from one island what it gives in another, or in the same. Each round solves the islands with what the
  * outputs gave in the round before; rounds repeat until the outputs agree with them to 13 digits. Usually the output's
  * island does not notice its input at all and the second round is the last; through a common ground wire it does a
- * little, and each round gains some digits.
+ * little, and each round gains some digits. An island that had no solution in one moment is left alone in the others.
  */
-final class Moment {
+final class MomentSolver {
 
     private static final int MOST_ROUNDS = 100;
 
     private final List<Optional<Circuit>> circuits;
-    private final Period period;
+    private final List<Optional<Characteristics>> characteristics = new ArrayList<>();
+    private final List<List<Branch>> inputs = new ArrayList<>();
     private final List<Optional<IslandSolver>> solvers = new ArrayList<>();
     private final List<Optional<IslandMoment>> results = new ArrayList<>();
     private Outputs outputs;
+    private List<Part> at = List.of();
+    private Optional<ChokeLevels> levels = Optional.empty();
 
     /**
-     * Prepares a moment.
+     * Prepares the moments of circuits.
      *
      * @param circuits  circuit of each island that is powered
-     * @param period    the stretch of the period
-     * @param hint      a solved moment much like this one
+     * @param clocks    all clocks
+     * @param hint      a solved moment that may be near
      * @param cancelled asks to stop
      */
-    Moment(List<Optional<Circuit>> circuits, Period period, Optional<Moment> hint, BooleanSupplier cancelled) {
+    MomentSolver(
+            List<Optional<Circuit>> circuits,
+            List<Clock> clocks,
+            Optional<MomentSolver> hint,
+            BooleanSupplier cancelled) {
         this.circuits = circuits;
-        this.period = period;
         this.outputs = hint.map(moment -> moment.outputs).orElseGet(Outputs::new);
-        Optional<Map<PointId, Precise>> near = hint.map(Moment::pointVolts);
+        Optional<Map<PointId, Precise>> near = hint.map(MomentSolver::pointVolts);
         for (Optional<Circuit> circuit : circuits) {
-            solvers.add(circuit.map(each -> new IslandSolver(each, near.map(volts -> each.volts(volts)), cancelled)));
+            characteristics.add(circuit.map(each -> new Characteristics(each, clocks)));
+            inputs.add(circuit.map(Circuit::branches).orElse(List.of()).stream()
+                    .filter(branch -> branch.law() instanceof Law.PowerOf || branch.law() instanceof Law.CurrentOf)
+                    .toList());
+            solvers.add(circuit.map(each -> new IslandSolver(each, near.map(each::volts), cancelled)));
             results.add(Optional.empty());
         }
     }
@@ -63,8 +73,15 @@ final class Moment {
         return volts;
     }
 
-    /** Solves; one result for each island that is powered. */
-    List<Optional<IslandMoment>> solve() {
+    /**
+     * Solves a moment; one result for each island that is powered.
+     *
+     * @param moment the part each clock is in
+     * @param chokes what inductive loads and capacitors are; empty to take the loads at their running points
+     */
+    List<Optional<IslandMoment>> solve(List<Part> moment, Optional<ChokeLevels> chokes) {
+        at = moment;
+        levels = chokes;
         for (int island = 0; island < circuits.size(); island++) {
             solve(island);
         }
@@ -75,7 +92,7 @@ final class Moment {
             }
             outputs = now;
             for (int island = 0; island < circuits.size(); island++) {
-                if (!inputs(island).isEmpty()) {
+                if (!inputs.get(island).isEmpty()) {
                     solve(island);
                 }
             }
@@ -85,14 +102,18 @@ final class Moment {
     }
 
     private void solve(int island) {
-        if (circuits.get(island).isPresent()) {
-            Characteristic[] laws = Characteristics.of(circuits.get(island).get(), period, outputs);
+        boolean failed = results.get(island).flatMap(IslandMoment::failure).isPresent();
+        if (circuits.get(island).isPresent() && !failed) {
+            Characteristic[] laws = characteristics.get(island).orElseThrow().at(at, levels, outputs);
             results.set(island, solvers.get(island).map(solver -> solver.solve(laws)));
         }
     }
 
     private Outputs given() {
         Outputs outputs = new Outputs();
+        if (inputs.stream().allMatch(List::isEmpty)) {
+            return outputs;
+        }
         for (int island = 0; island < circuits.size(); island++) {
             Optional<IslandMoment> result =
                     results.get(island).filter(each -> each.failure().isEmpty());
@@ -114,8 +135,8 @@ final class Moment {
     /** The inputs whose outputs give something else than they were solved with. */
     private List<Branch> unsettled(Outputs before, Outputs now) {
         List<Branch> unsettled = new ArrayList<>();
-        for (int island = 0; island < circuits.size(); island++) {
-            for (Branch input : inputs(island)) {
+        for (List<Branch> island : inputs) {
+            for (Branch input : island) {
                 BranchId output = input.law() instanceof Law.PowerOf power
                         ? power.output()
                         : ((Law.CurrentOf) input.law()).output();
@@ -127,15 +148,9 @@ final class Moment {
         return unsettled;
     }
 
-    private List<Branch> inputs(int island) {
-        return circuits.get(island).map(Circuit::branches).orElse(List.of()).stream()
-                .filter(branch -> branch.law() instanceof Law.PowerOf || branch.law() instanceof Law.CurrentOf)
-                .toList();
-    }
-
     private void giveUp(List<Branch> unsettled) {
         for (int island = 0; island < circuits.size(); island++) {
-            for (Branch input : inputs(island)) {
+            for (Branch input : inputs.get(island)) {
                 if (unsettled.contains(input)) {
                     results.set(island, Optional.of(IslandMoment.failed(Failure.circling(input))));
                     break;

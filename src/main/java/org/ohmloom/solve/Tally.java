@@ -1,0 +1,148 @@
+package org.ohmloom.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the moments of one island add up to: means, mean squares, largest currents and mean power of its branches, mean
+ * voltages of its points.
+ *
+ * <p>Voltages and mean currents are added in {@link Precise} numbers, so that they satisfy Ohm's and Kirchhoff's laws as well as
+ * those of each moment do.
+ */
+final class Tally {
+
+    private final Circuit circuit;
+    private final int count;
+    private final Precise[] meanVolts;
+    private final Precise[] meanAmps;
+    private final double[] squares;
+    private final double[] mostAmps;
+    private final double[] mostVolts;
+    private final double[] watts;
+    private final double[][][] clockSquares;
+    private final double[][] clockWeights;
+    private final double[][] replicateSquares;
+
+    /** Starts with nothing for a circuit, its clocks and the plan of its moments. */
+    Tally(Circuit circuit, List<Clock> clocks, MomentPlan plan) {
+        this.circuit = circuit;
+        count = plan.count();
+        int branches = circuit.branches().size();
+        meanVolts = circuit.flat();
+        List<Precise> none = new ArrayList<>();
+        for (int branch = 0; branch < branches; branch++) {
+            none.add(Precise.ZERO);
+        }
+        meanAmps = none.toArray(Precise[]::new);
+        squares = new double[branches];
+        mostAmps = new double[branches];
+        mostVolts = new double[branches];
+        watts = new double[branches];
+        clockSquares = new double[clocks.size()][][];
+        clockWeights = new double[clocks.size()][];
+        for (int clock = 0; clock < clockSquares.length; clock++) {
+            int stretches = clocks.get(clock).stretches().size();
+            clockSquares[clock] = new double[stretches][branches];
+            clockWeights[clock] = new double[stretches];
+        }
+        replicateSquares = new double[plan.isSampled() ? MomentPlan.REPLICATES : 0][branches];
+    }
+
+    /**
+     * Adds a moment.
+     *
+     * @param at        the part each clock is in
+     * @param share     share of time it stands for; 0 for one that only may be the worst
+     * @param replicate the independent sample it belongs to
+     * @param moment    its voltages and currents
+     */
+    void add(List<Part> at, double share, int replicate, IslandMoment moment) {
+        for (int point = 0; point < meanVolts.length; point++) {
+            Precise volts = moment.volts()[point];
+            meanVolts[point] = count == 1 ? volts : meanVolts[point].plus(volts.times(share));
+        }
+        for (int clock = 0; clock < clockWeights.length; clock++) {
+            clockWeights[clock][at.get(clock).stretch()] += share;
+        }
+        for (int branch = 0; branch < squares.length; branch++) {
+            Precise precise = moment.amps()[branch];
+            double amps = precise.value();
+            double along = circuit.along(branch, moment.volts()).value();
+            meanAmps[branch] = count == 1 ? precise : meanAmps[branch].plus(precise.times(share));
+            squares[branch] += share * amps * amps;
+            watts[branch] += share * along * amps;
+            if (Math.abs(amps) > Math.abs(mostAmps[branch]) || mostAmps[branch] == 0) {
+                mostAmps[branch] = amps;
+                mostVolts[branch] = along;
+            }
+            for (int clock = 0; clock < clockSquares.length; clock++) {
+                clockSquares[clock][at.get(clock).stretch()][branch] += share * amps * amps;
+            }
+            if (replicateSquares.length > 0 && share > 0) {
+                replicateSquares[replicate][branch] += share * MomentPlan.REPLICATES * amps * amps;
+            }
+        }
+    }
+
+    /** The circuit it is about. */
+    Circuit circuit() {
+        return circuit;
+    }
+
+    /** Mean voltage of each point, V. */
+    Precise[] meanVolts() {
+        return meanVolts;
+    }
+
+    /** Mean current of a branch, A. */
+    Precise meanAmps(int branch) {
+        return meanAmps[branch];
+    }
+
+    /** Whether the island has one moment only. */
+    boolean isSteady() {
+        return count == 1;
+    }
+
+    /** Mean square current of a branch, A2. */
+    double meanSquareAmps(int branch) {
+        return squares[branch];
+    }
+
+    /** Mean square current of a branch in a stretch of a clock, A2. */
+    double meanSquareAmps(int branch, int clock, int stretch) {
+        double weight = clockWeights[clock][stretch];
+        return weight > 0 ? clockSquares[clock][stretch][branch] / weight : squares[branch];
+    }
+
+    /** Largest current of a branch, with its sign, A. */
+    double mostAmps(int branch) {
+        return mostAmps[branch];
+    }
+
+    /** Voltage along a branch at its largest current, V. */
+    double mostVolts(int branch) {
+        return mostVolts[branch];
+    }
+
+    /** Mean of voltage times current of a branch, W. */
+    double watts(int branch) {
+        return watts[branch];
+    }
+
+    /** Standard error of the RMS current of a branch for want of moments, A; 0 when all were taken. */
+    double rmsErrorAmps(int branch) {
+        if (replicateSquares.length == 0) {
+            return 0;
+        }
+        double variance = 0;
+        for (double[] replicate : replicateSquares) {
+            double miss = replicate[branch] - squares[branch];
+            variance += miss * miss;
+        }
+        double count = replicateSquares.length;
+        double squareError = Math.sqrt(variance / (count - 1) / count);
+        return squareError > 0 ? squareError / (2 * Math.sqrt(squares[branch])) : 0;
+    }
+}
