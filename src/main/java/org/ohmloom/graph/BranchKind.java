@@ -25,11 +25,11 @@ public enum BranchKind {
     OUTPUT_PIN(Part.DEVICE),
     DIODE(Part.DEVICE),
     /** Diode a load's current flows on through while its output is off. */
-    FREEWHEEL_DIODE(Part.DEVICE),
+    FREEWHEEL_DIODE(Part.BYPASS),
     /** Active clamp of an output. */
-    CLAMP(Part.DEVICE),
+    CLAMP(Part.BYPASS),
     /** Capacitor on the supply of an output. */
-    SUPPLY_CAPACITOR(Part.DEVICE),
+    SUPPLY_CAPACITOR(Part.BYPASS),
     /** Battery, alternator, charger, bench supply. */
     SOURCE(Part.SOURCE),
     /** Output of a converter or a reference supply of a control unit, or a pull-up. */
@@ -49,6 +49,8 @@ public enum BranchKind {
         CONDUCTOR,
         CONTACT,
         DEVICE,
+        /** Leads current past a load or an output, and only while something switches. */
+        BYPASS,
         SOURCE,
         LOAD
     }

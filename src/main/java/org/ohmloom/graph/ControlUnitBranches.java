@@ -2,7 +2,9 @@ package org.ohmloom.graph;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Driver;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
@@ -13,7 +15,8 @@ import org.ohmloom.units.Formats;
  *
  * <p>Inside, all supply pins are one rail, and so are all ground pins, all sensor return pins and all case pins; the
  * contacts outside keep the wires of those pins apart. The unit's own draw goes from the supply rail to the ground
- * rail. A high-side output joins its pin to the supply rail, a low-side output to the ground rail.
+ * rail. A high-side output joins its pin to the supply rail, a low-side output to the ground rail. The outputs of one unit share its
+ * clock unless they state one.
  */
 final class ControlUnitBranches {
 
@@ -42,6 +45,7 @@ final class ControlUnitBranches {
         branches.insides();
         unit.pinsOf(PinRole.HIGH_SIDE_OUTPUT).forEach(branches::highSide);
         unit.pinsOf(PinRole.LOW_SIDE_OUTPUT).forEach(branches::lowSide);
+        branches.capacitor();
         new ReferenceBranches(draft, unit, branches.supply, branches.ground, branches.sensorReturn).add();
     }
 
@@ -84,26 +88,37 @@ final class ControlUnitBranches {
     }
 
     private void highSide(Pin pin) {
-        supply.ifPresent(rail ->
-                draft.branch(pin.name(), BranchKind.OUTPUT_PIN, rail, draft.terminal(pin.name()), outputLaw(pin)));
+        supply.ifPresent(rail -> output(pin, rail, draft.terminal(pin.name())));
     }
 
     private void lowSide(Pin pin) {
-        ground.ifPresent(rail ->
-                draft.branch(pin.name(), BranchKind.OUTPUT_PIN, draft.terminal(pin.name()), rail, outputLaw(pin)));
+        ground.ifPresent(rail -> output(pin, draft.terminal(pin.name()), rail));
     }
 
-    private Law outputLaw(Pin pin) {
+    private void output(Pin pin, PointName in, PointName out) {
         OutputPin output = new OutputPin(draft.component().id(), pin.name());
-        Law law = DeviceDraft.switched(
-                draft.network().state().setting(output), pin.onOhms().orElse(FALLBACK_ON_OHMS), duty ->
-                draft.ownClock(DeviceDraft.FALLBACK_HERTZ, duty));
+        DriverBranches driver = new DriverBranches(
+                draft,
+                output.toString(),
+                Optional.of(pin.name()),
+                pin.driver(),
+                draft.component().id().value());
+        Law law = driver.law(draft.network().state().setting(output), pin.onOhms().orElse(FALLBACK_ON_OHMS));
         if (pin.onOhms().isEmpty() && !(law instanceof Law.Open)) {
             draft.assume(
                     "Output " + output + " states no on-state resistance: taken as " + Formats.ohms(FALLBACK_ON_OHMS)
                             + ".",
                     Assumption.COMMON_PRACTICE);
         }
-        return law;
+        draft.branch(pin.name(), BranchKind.OUTPUT_PIN, in, out, law);
+        driver.add(in, out, supply, ground, draft.terminal(pin.name()));
+    }
+
+    private void capacitor() {
+        List<Driver> drivers = Stream.of(PinRole.HIGH_SIDE_OUTPUT, PinRole.LOW_SIDE_OUTPUT)
+                .flatMap(unit::pinsOf)
+                .flatMap(pin -> pin.driver().stream())
+                .toList();
+        DriverBranches.capacitor(draft, "supply~capacitor", drivers, supply, ground);
     }
 }

@@ -75,6 +75,11 @@ public record Network(
         return new Network(state, points, changed, datum, index, assumptions, sensings);
     }
 
+    /** The same network taking other things for granted. */
+    public Network withAssumptions(List<Assumption> changed) {
+        return new Network(state, points, branches, datum, index, changed, sensings);
+    }
+
     /** The same network with other sources regulating elsewhere than at their terminals. */
     public Network withSensings(List<Sensing> changed) {
         return new Network(state, points, branches, datum, index, assumptions, changed);

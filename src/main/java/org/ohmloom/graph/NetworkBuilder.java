@@ -20,7 +20,7 @@ import org.ohmloom.tables.WireTables;
  *
  * <p>Parts of the rules: {@link ConnectorBranches}, {@link WireBranches}, {@link GroundBranches},
  * {@link ChassisBranches}, {@link SourceBranches}, {@link SwitchingBranches}, {@link ProtectiveBranches},
- * {@link LoadBranches}, {@link ControlUnitBranches}, {@link ReferenceBranches}, {@link BusBarBranches}.
+ * {@link LoadBranches}, {@link LoadLaws}, {@link InductiveLaws}, {@link DriverBranches}, {@link ControlUnitBranches}, {@link ReferenceBranches}, {@link BusBarBranches}.
  */
 public final class NetworkBuilder {
 
@@ -55,7 +55,8 @@ public final class NetworkBuilder {
         new ConnectorBranches(network, harness, wires.arrivals()).add();
         new GroundBranches(network, harness).add();
         new ChassisBranches(network, harness).add();
-        return network.finish(source.map(component -> PointName.terminal(component.id(), Device.NEGATIVE)));
+        return InductiveLaws.settle(
+                network.finish(source.map(component -> PointName.terminal(component.id(), Device.NEGATIVE))), harness);
     }
 
     /**

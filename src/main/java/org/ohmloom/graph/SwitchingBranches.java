@@ -1,7 +1,9 @@
 package org.ohmloom.graph;
 
+import java.util.Optional;
 import org.ohmloom.model.BatteryIsolator;
 import org.ohmloom.model.Diode;
+import org.ohmloom.model.Driver;
 import org.ohmloom.model.Relay;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.SolidStateOutput;
@@ -14,6 +16,7 @@ final class SwitchingBranches {
 
     /** One branch for each position; the chosen one is closed, at its duty, the others are open. */
     static void handSwitch(DeviceDraft draft, Switch device) {
+        String id = draft.component().id().value();
         String chosen = draft.setting()
                 .flatMap(Setting::position)
                 .orElse(device.positions().get(0));
@@ -30,17 +33,39 @@ final class SwitchingBranches {
                     Switch.COMMON,
                     position,
                     position.equals(chosen)
-                            ? DeviceDraft.switched(draft.setting(), device.contactOhms(), duty -> draft.ownClock(DeviceDraft.FALLBACK_HERTZ, duty))
+                            ? new DriverBranches(
+                                            draft,
+                                            id,
+                                            Optional.of(position),
+                                            Optional.empty(),
+                                            id)
+                                    .law(draft.setting(), device.contactOhms())
                             : new Law.Open());
         }
     }
 
+    /** Its clock is its own unless it states one; which rail its terminal {@code fw} is the freewheel diode decides. */
     static void solidState(DeviceDraft draft, SolidStateOutput device) {
+        String id = draft.component().id().value();
+        PointName in = draft.terminal(SolidStateOutput.IN);
+        PointName out = draft.terminal(SolidStateOutput.OUT);
+        DriverBranches driver = new DriverBranches(draft, id, Optional.empty(), device.driver(), id);
         draft.branch(
                 BranchKind.SOLID_STATE_OUTPUT,
                 SolidStateOutput.IN,
                 SolidStateOutput.OUT,
-                DeviceDraft.switched(draft.setting(), device.onOhms(), duty -> draft.ownClock(DeviceDraft.FALLBACK_HERTZ, duty)));
+                driver.law(draft.setting(), device.onOhms()));
+        Optional<PointName> rail = Optional.of(SolidStateOutput.FREEWHEEL)
+                .filter(each -> device.hasFreewheelTerminal())
+                .map(draft::terminal);
+        boolean lowSide = device.driver()
+                .filter(each -> each.freewheel() == Driver.Freewheel.DRIVER_SUPPLY)
+                .isPresent();
+        Optional<PointName> supply = lowSide ? rail : Optional.of(in);
+        Optional<PointName> ground = lowSide ? Optional.of(out) : rail;
+        driver.add(in, out, supply, ground, lowSide ? in : out);
+        DriverBranches.capacitor(
+                draft, "capacitor", device.driver().stream().toList(), supply, ground);
     }
 
     /** The coil is a resistance from 86, its positive end by DIN 72552, to 85; the contacts follow its voltage. */

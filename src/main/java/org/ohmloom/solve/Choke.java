@@ -10,16 +10,13 @@ import org.ohmloom.graph.Law;
  * An inductive load or magnet motor in a network in which something switches: a current that its inductance keeps through
  * each moment, with the level the voltages of the whole period ask for.
  *
- * <p>Its own clock is the one that switches it: through that period its current is a {@link Waveform}, told to the network as one
- * level for each stretch, or as two with the same mean and the same mean square (mean - sigma, mean + sigma; or, where
- * the current dies on the way, I' for a share of the stretch and 0 for the rest). What other clocks do to its voltage its
- * current follows as far as L / R lets it, as a factor on the levels. The voltages come from the network solved with
+ * <p>Its own clock is the one that switches it: through that period its current is a {@link Waveform}, told to the network as
+ * the mean of each stretch, with the standard deviation round it as its ripple; where the current dies on the way, as I' for
+ * a share of the stretch and 0 for the rest, which have the same mean and mean square. What other clocks do to its voltage
+ * its current follows as far as L / R lets it, as a factor on the levels. The voltages come from the network solved with
  * these levels; {@link ChokeLevels} goes round until both agree, which is the balance of volt-seconds.
  */
 final class Choke {
-
-    /** Two levels are needed where the ripple adds more than this share to the mean square. */
-    static final double RIPPLE_MATTERS_RATIO = 2e-4;
 
     private static final double ONE_SIDED_RATIO = 0.9;
     private static final double FOLLOWS_INERTIA_PERIODS = 2;
@@ -40,11 +37,10 @@ final class Choke {
 
     private final double[] shares;
     private final double[] seconds;
-    private final double[] firstAmps;
-    private final double[] secondAmps;
+    private final double[] amps;
+    private final double[] rippleAmps;
     private final double[] cuts;
     private final double[][] factors;
-    private boolean twoLevels;
     private double emfVolts;
     private Waveform wave;
 
@@ -82,8 +78,8 @@ final class Choke {
         for (int stretch = 0; stretch < shares.length; stretch++) {
             seconds[stretch] = shares[stretch] * period;
         }
-        firstAmps = new double[shares.length];
-        secondAmps = new double[shares.length];
+        amps = new double[shares.length];
+        rippleAmps = new double[shares.length];
         cuts = new double[shares.length];
         factors = new double[clocks.size()][];
     }
@@ -147,23 +143,19 @@ final class Choke {
         return Waveform.of(winding, magnet.law().emfVolts() * speed).meanAmps(shares) <= magnet.atSpeed(speed);
     }
 
-    /** Tells the waveform of a stretch in one or two levels. */
+    /** Tells the waveform of a stretch: its level, its ripple, and how much of the stretch it lasts. */
     private void tell(int stretch) {
         double mean = wave.meanAmps(stretch);
         double square = wave.squareAmps2(stretch);
         double sigma = Math.sqrt(Math.max(0, square - mean * mean));
         if (wave.isInterrupted(stretch) || sigma > ONE_SIDED_RATIO * mean) {
             cuts[stretch] = square > 0 ? mean * mean / square : 1;
-            firstAmps[stretch] = mean > 0 ? square / mean : 0;
-            secondAmps[stretch] = 0;
-        } else if (twoLevels) {
-            cuts[stretch] = 0.5;
-            firstAmps[stretch] = wave.isRising(stretch) ? mean - sigma : mean + sigma;
-            secondAmps[stretch] = wave.isRising(stretch) ? mean + sigma : mean - sigma;
+            amps[stretch] = mean > 0 ? square / mean : 0;
+            rippleAmps[stretch] = 0;
         } else {
             cuts[stretch] = 1;
-            firstAmps[stretch] = mean;
-            secondAmps[stretch] = mean;
+            amps[stretch] = mean;
+            rippleAmps[stretch] = wave.isRising(stretch) ? sigma : -sigma;
         }
     }
 
@@ -200,17 +192,29 @@ final class Choke {
 
     /** Its current in a moment, A, 0 or more, in its own direction. */
     double levelAmps(List<Part> at) {
-        double level = own < 0 ? wave.meanAmps(0) : level(at.get(own));
-        for (int clock = 0; clock < factors.length; clock++) {
-            if (factors[clock].length > 0) {
-                level *= factors[clock][at.get(clock).stretch()];
-            }
+        if (own < 0) {
+            return wave.meanAmps(0) * factor(at);
         }
-        return level;
+        Part part = at.get(own);
+        return part.placeFraction() < cuts[part.stretch()] ? amps[part.stretch()] * factor(at) : 0;
     }
 
-    private double level(Part part) {
-        return part.placeFraction() < cuts[part.stretch()] ? firstAmps[part.stretch()] : secondAmps[part.stretch()];
+    /**
+     * Standard deviation of its current round the level of a moment, A, in the direction of its branch; of what rises together
+     * the sign is the same.
+     */
+    double rippleAmps(List<Part> at) {
+        return own < 0 ? 0 : direction * rippleAmps[at.get(own).stretch()] * factor(at);
+    }
+
+    private double factor(List<Part> at) {
+        double product = 1;
+        for (int clock = 0; clock < factors.length; clock++) {
+            if (factors[clock].length > 0) {
+                product *= factors[clock][at.get(clock).stretch()];
+            }
+        }
+        return product;
     }
 
     /** What it is in a moment. */
@@ -218,28 +222,6 @@ final class Choke {
         double level = levelAmps(at);
         Characteristic law = level > NO_AMPS ? new KeptCurrent(level) : new Rectifier(emfVolts, ohms);
         return direction < 0 ? new Turned(law) : law;
-    }
-
-    /** How much its ripple adds to its mean square, as a share of it. */
-    double rippleRatio() {
-        double square = 0;
-        double ripple = 0;
-        for (int stretch = 0; stretch < shares.length; stretch++) {
-            double mean = wave.meanAmps(stretch);
-            square += shares[stretch] * wave.squareAmps2(stretch);
-            if (!wave.isInterrupted(stretch)) {
-                ripple += shares[stretch] * (wave.squareAmps2(stretch) - mean * mean);
-            }
-        }
-        return square > 0 ? ripple / square : 0;
-    }
-
-    /** Tells its current in two levels from now on. */
-    void tellInTwoLevels(boolean two) {
-        twoLevels = two;
-        for (int stretch = 0; stretch < shares.length; stretch++) {
-            tell(stretch);
-        }
     }
 
     /** Where a stretch of its own clock is cut, as a share of the stretch; 1 for not at all. */

@@ -30,14 +30,12 @@ final class ChokeLevels {
     private final Map<BranchId, Integer> reservoirOf = new HashMap<>();
     private final double[][] sourceOhms;
     private final int[] reservoirAt;
-    private final boolean[] twoLevels;
     private final Anderson anderson = new Anderson();
     private double[] unknowns;
 
     /** Reads one pass over the moments in which inductive loads were their running points and capacitors not there. */
     ChokeLevels(List<Branch> stores, Map<BranchId, ClockReading> resting, List<Clock> clocks) {
         this.clocks = clocks;
-        twoLevels = new boolean[clocks.size()];
         for (Branch branch : stores) {
             if (branch.law() instanceof Law.SupplyCapacitor law) {
                 reservoirOf.put(branch.id(), reservoirs.size());
@@ -130,42 +128,6 @@ final class ChokeLevels {
             }
             choke.settle(drive, sourceOhms[number], others);
         }
-        chooseLevels();
-    }
-
-    /** Two levels for the chokes of a clock once their ripple matters, the largest first, as far as moments allow. */
-    private void chooseLevels() {
-        double[] ripple = new double[clocks.size()];
-        for (Choke choke : chokes) {
-            if (choke.own() >= 0) {
-                ripple[choke.own()] = Math.max(ripple[choke.own()], choke.rippleRatio());
-            }
-        }
-        for (int tried = 0; tried < ripple.length; tried++) {
-            int most = 0;
-            for (int clock = 1; clock < ripple.length; clock++) {
-                most = ripple[clock] > ripple[most] ? clock : most;
-            }
-            if (ripple[most] <= Choke.RIPPLE_MATTERS_RATIO) {
-                return;
-            }
-            ripple[most] = 0;
-            if (!twoLevels[most]) {
-                tellInTwoLevels(most, true);
-                if (MomentPlan.combinations(parts()) > MomentPlan.MOST_EXACT) {
-                    tellInTwoLevels(most, false);
-                }
-            }
-        }
-    }
-
-    private void tellInTwoLevels(int clock, boolean two) {
-        twoLevels[clock] = two;
-        for (Choke choke : chokes) {
-            if (choke.own() == clock) {
-                choke.tellInTwoLevels(two);
-            }
-        }
     }
 
     /** The parts of each clock for the present levels. */
@@ -229,7 +191,7 @@ final class ChokeLevels {
             Choke choke = chokes.get(number);
             ChokeReading reading = readings.chokes().get(number);
             for (int stretch = 0; stretch < choke.stretches(); stretch++) {
-                double ohms = reading.sourceOhms(stretch, sourceOhms[number][stretch]);
+                double ohms = reading.sourceOhms(stretch);
                 missVolts = Math.max(
                         missVolts,
                         Math.abs(ohms - sourceOhms[number][stretch])

@@ -10,13 +10,14 @@ final class ChokeReading {
 
     private static final double NO_AMPS = 1e-9;
     private static final double MOST_OHMS_RATIO = 100;
-    private static final double SEEN_CHANGE_RATIO = 1e-6;
 
     private final Choke choke;
     private final ClockReading all;
     private final double[][] weight;
     private final double[][] volts;
     private final double[][] amps;
+    private final double[] rippleAmps;
+    private final double[] rippleVolts;
     private boolean broken;
 
     ChokeReading(Choke choke, List<Clock> clocks) {
@@ -25,6 +26,8 @@ final class ChokeReading {
         weight = new double[choke.stretches()][2];
         volts = new double[choke.stretches()][2];
         amps = new double[choke.stretches()][2];
+        rippleAmps = new double[choke.stretches()];
+        rippleVolts = new double[choke.stretches()];
     }
 
     /**
@@ -62,18 +65,24 @@ final class ChokeReading {
         return all.deviations(clock);
     }
 
-    /** Fall of the voltage with the current in a stretch, ohm; the one known before where nothing new was seen. */
-    double sourceOhms(int stretch, double before) {
-        if (weight[stretch][0] == 0 || weight[stretch][1] == 0) {
-            return before;
+    /**
+     * Takes down what its ripple does to its voltage in a moment.
+     *
+     * @param at     the part each clock is in
+     * @param share  share of time
+     * @param change change of V(from) - V(to) with the ripple, V
+     */
+    void addRipple(List<Part> at, double share, double change) {
+        if (choke.own() >= 0) {
+            int stretch = at.get(choke.own()).stretch();
+            rippleAmps[stretch] += share * choke.rippleAmps(at);
+            rippleVolts[stretch] += share * change;
         }
-        double change = amps(stretch, 1) - amps(stretch, 0);
-        if (amps(stretch, 0) <= NO_AMPS
-                || amps(stretch, 1) <= NO_AMPS
-                || Math.abs(change) < SEEN_CHANGE_RATIO * Math.max(amps(stretch, 0), amps(stretch, 1))) {
-            return before;
-        }
-        double ohms = (volts(stretch, 0) - volts(stretch, 1)) / change;
+    }
+
+    /** Fall of the voltage with the current in a stretch, ohm. */
+    double sourceOhms(int stretch) {
+        double ohms = rippleAmps[stretch] == 0 ? 0 : -rippleVolts[stretch] / rippleAmps[stretch];
         return Math.max(0, Math.min(ohms, MOST_OHMS_RATIO * choke.ohms()));
     }
 
@@ -94,10 +103,6 @@ final class ChokeReading {
         }
         double met = weight[stretch][0] + weight[stretch][1];
         return met > 0 ? (volts[stretch][0] + volts[stretch][1]) / met : before;
-    }
-
-    private double volts(int stretch, int piece) {
-        return volts[stretch][piece] / weight[stretch][piece];
     }
 
     private double amps(int stretch, int piece) {

@@ -20,21 +20,23 @@ final class DutyReport {
     /** Smaller currents are left out of the sampling error: a share of nothing says nothing. */
     private static final double LEAST_RMS_AMPS = 0.1;
 
+    private final FullTrial full;
     private final Trial trial;
     private final SortedMap<BranchId, BranchFlow> flows;
 
-    private DutyReport(Trial trial, SortedMap<BranchId, BranchFlow> flows) {
-        this.trial = trial;
+    private DutyReport(FullTrial full, SortedMap<BranchId, BranchFlow> flows) {
+        this.full = full;
+        this.trial = full.trial();
         this.flows = flows;
     }
 
     /** The results of the last trial, with the flows published. */
-    static DutyResults of(Trial trial, SortedMap<BranchId, BranchFlow> flows) {
-        DutyReport report = new DutyReport(trial, flows);
+    static DutyResults of(FullTrial full, SortedMap<BranchId, BranchFlow> flows) {
+        DutyReport report = new DutyReport(full, flows);
         return new DutyResults(
-                trial.clocks(),
-                trial.plan().count(),
-                trial.plan().isSampled(),
+                full.trial().clocks(),
+                full.plan().count(),
+                full.plan().isSampled(),
                 report.samplingError(),
                 energyMissRatio(flows.values()),
                 report.ripples(),
@@ -53,7 +55,8 @@ final class DutyReport {
             double watts = flow.watts();
             if (flow.branch().law() instanceof Law.VoltageSource source
                     && Double.isInfinite(source.maximumAmps())
-                    && Double.isInfinite(source.minimumAmps())) {
+                    && Double.isInfinite(source.minimumAmps())
+                    && source.chargeOhms() == source.ohms()) {
                 watts = source.ohms() * flow.rmsAmps() * flow.rmsAmps() - source.emfVolts() * flow.amps();
             }
             sum += watts;
@@ -65,7 +68,7 @@ final class DutyReport {
     private double samplingError() {
         double worst = 0;
         for (int island = 0; island < trial.islands().size(); island++) {
-            Tally tally = trial.tally(island).orElse(null);
+            Tally tally = full.tally(island).orElse(null);
             for (int branch = 0;
                     tally != null && branch < tally.circuit().branches().size();
                     branch++) {
@@ -84,7 +87,7 @@ final class DutyReport {
         for (int number = 0; number < chokes.size(); number++) {
             int each = number;
             Choke choke = chokes.get(number);
-            boolean broken = trial.readings()
+            boolean broken = full.readings()
                     .map(readings -> readings.chokes().get(each).isBroken())
                     .orElse(false);
             ripples.put(choke.id(), ripple(choke, broken));
@@ -148,8 +151,8 @@ final class DutyReport {
             return squares;
         }
         for (int island = 0; island < trial.islands().size(); island++) {
-            if (trial.tally(island).isPresent() && trial.failure(island).isEmpty()) {
-                Tally tally = trial.tally(island).get();
+            if (full.tally(island).isPresent() && trial.failure(island).isEmpty()) {
+                Tally tally = full.tally(island).get();
                 List<Branch> branches = tally.circuit().branches();
                 for (int branch = 0; branch < branches.size(); branch++) {
                     squares.put(branches.get(branch).id(), stretchSquares(tally, branch));

@@ -1,8 +1,10 @@
 package org.ohmloom.solve;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -28,6 +30,7 @@ final class IslandSolver {
     private Optional<Precise[]> lastOpen = Optional.empty();
     private Optional<Precise[]> lastFull = Optional.empty();
     private Characteristic[] lastAwake = {};
+    private Characteristic[] lastHeld = {};
 
     /**
      * Prepares the solution of a circuit.
@@ -158,8 +161,46 @@ final class IslandSolver {
         return Optional.of(moment(awake, full.volts()));
     }
 
+    /**
+     * How the island answers small currents round the moment it has just solved.
+     *
+     * @param at   the solution of that moment
+     * @param kept for each clock the current each branch is forced to change by, A
+     * @return for each answer the change of each branch's current, A, and voltage, V; empty when there is no telling
+     */
+    List<RippleFlow> answers(IslandMoment at, SortedMap<Integer, double[]> kept) {
+        double[] siemens = new Balance(circuit, lastHeld, Leak.FINAL_SIEMENS, at.volts()).siemens();
+        List<RippleFlow> answers = new ArrayList<>();
+        if (!circuit.mesh().eliminate(siemens)) {
+            return answers;
+        }
+        kept.forEach((clock, change) -> {
+            double[] into = new double[circuit.points().size()];
+            for (int branch = 0; branch < change.length; branch++) {
+                add(into, circuit.mesh().from()[branch], -change[branch]);
+                add(into, circuit.mesh().to()[branch], change[branch]);
+            }
+            double[] volts = circuit.mesh().volts(into);
+            double[] along = new double[change.length];
+            double[] amps = new double[change.length];
+            for (int branch = 0; branch < change.length; branch++) {
+                along[branch] = circuit.along(branch, volts);
+                amps[branch] = change[branch] + siemens[branch] * along[branch];
+            }
+            answers.add(new RippleFlow(clock, amps, along));
+        });
+        return answers;
+    }
+
+    private static void add(double[] into, int point, double amps) {
+        if (point >= 0) {
+            into[point] += amps;
+        }
+    }
+
     private IslandMoment moment(Characteristic[] laws, Precise[] volts) {
         Characteristic[] held = regulation.held(laws);
+        lastHeld = held;
         Precise[] amps = new Precise[held.length];
         Arrays.setAll(amps, branch -> amps(laws[branch], held[branch], circuit.along(branch, volts)));
         return IdealSources.loop(circuit, held)

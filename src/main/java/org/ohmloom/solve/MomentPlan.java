@@ -35,7 +35,11 @@ final class MomentPlan {
     private final int[][] sampled;
     private final int count;
 
-    /** Plans the moments of clocks with these parts. */
+    /**
+     * Plans the moments of clocks.
+     *
+     * @param parts the parts of each clock
+     */
     MomentPlan(List<List<Part>> parts) {
         this.parts = parts;
         double combinations = combinations(parts);

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
@@ -101,12 +102,30 @@ final class MomentSolver {
         return results;
     }
 
+    /** Tries islands again that had no solution. */
+    void forgive() {
+        results.replaceAll(result -> result.filter(each -> each.failure().isEmpty()));
+    }
+
     private void solve(int island) {
         boolean failed = results.get(island).flatMap(IslandMoment::failure).isPresent();
         if (circuits.get(island).isPresent() && !failed) {
             Characteristic[] laws = characteristics.get(island).orElseThrow().at(at, levels, outputs);
             results.set(island, solvers.get(island).map(solver -> solver.solve(laws)));
         }
+    }
+
+    /**
+     * What small currents do to an island round the moment just solved, see {@link IslandSolver#answers}.
+     *
+     * @param island number of the island
+     * @param kept   for each clock the current each branch of the island is forced to change by, A
+     */
+    List<RippleFlow> answers(int island, SortedMap<Integer, double[]> kept) {
+        Optional<IslandMoment> at = results.get(island).filter(each -> each.failure().isEmpty());
+        return at.isEmpty() || kept.isEmpty()
+                ? List.of()
+                : solvers.get(island).orElseThrow().answers(at.get(), kept);
     }
 
     private Outputs given() {

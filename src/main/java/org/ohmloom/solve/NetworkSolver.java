@@ -30,6 +30,7 @@ public final class NetworkSolver {
 
     private final Network network;
     private final SwitchingSearch search;
+    private final FullTrial full;
     private final Trial trial;
     private final List<Island> islands = new ArrayList<>();
     private final SortedMap<PointId, String> islandOf = new TreeMap<>();
@@ -40,7 +41,8 @@ public final class NetworkSolver {
     private NetworkSolver(Network network, BooleanSupplier cancelled) {
         this.network = network;
         search = new SwitchingSearch(network, cancelled);
-        trial = search.settle();
+        full = search.settle();
+        trial = full.trial();
     }
 
     /**
@@ -74,7 +76,7 @@ public final class NetworkSolver {
         }
         nothingElsewhere();
         return new NetworkSolution(
-                network, islands, islandOf, volts, onMoments, flows, DutyReport.of(trial, flows));
+                network, islands, islandOf, volts, onMoments, flows, DutyReport.of(full, flows));
     }
 
     private Supplier<Optional<Failure>> failureOf(int island) {
@@ -95,7 +97,7 @@ public final class NetworkSolver {
 
     /** Publishes an island, unless the check of its numbers fails. */
     private Optional<Failure> publish(int number, IslandPart part) {
-        Tally tally = trial.tally(number).orElseThrow();
+        Tally tally = full.tally(number).orElseThrow();
         IslandAverage average = new IslandAverage(network, part.id(), tally);
         List<BranchFlow> own = average.flows();
         SortedMap<PointId, Double> ownVolts = new TreeMap<>();
@@ -105,7 +107,7 @@ public final class NetworkSolver {
             return Optional.of(Failure.unbalanced(check));
         }
         volts.putAll(ownVolts);
-        onMoments.putAll(trial.onMoments(number));
+        onMoments.putAll(full.onMoments(number));
         own.forEach(flow -> flows.put(flow.branch().id(), flow));
         return Optional.empty();
     }

@@ -12,7 +12,7 @@ import org.ohmloom.graph.Law;
 final class Reservoir {
 
     /** First guess of how its voltage falls with the current taken from it, ohm; {@link Anderson} finds the right one. */
-    private static final double GUESS_OHMS = 0.02;
+    private static final double GUESS_OHMS = 0.005;
 
     private final BranchId id;
     private final int[] slow;

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
@@ -47,19 +49,30 @@ final class SwitchingSearch {
     }
 
     /** The trial in which nothing wants to change any more. */
-    Trial settle() {
+    FullTrial settle() {
         Optional<Trial> earlier = Optional.empty();
         while (true) {
             Trial trial = new Trial(network, switching, earlier, cancelled);
             earlier = Optional.of(trial);
-            Optional<BranchId> next = switching.watched().keySet().stream()
-                    .filter(each -> wantsChange(trial, each))
-                    .findFirst();
-            if (next.isEmpty()) {
-                return trial;
+            if (trial.clocks().isEmpty() || !changes(trial.look(switching.watched().keySet())::restingVolts)) {
+                FullTrial full = new FullTrial(trial);
+                if (!changes(full::meanVolts)) {
+                    return full;
+                }
             }
-            change(next.get(), trial.meanVolts(next.get()).orElse(0));
         }
+    }
+
+    /** Changes the first of those that want to change; false when none does. */
+    private boolean changes(Function<BranchId, OptionalDouble> volts) {
+        for (BranchId deciding : switching.watched().keySet()) {
+            OptionalDouble seen = volts.apply(deciding);
+            if (seen.isPresent() && switching.wantsChange(deciding, seen.getAsDouble())) {
+                change(deciding, seen.getAsDouble());
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The branches that found no rest, coils and inputs, each with the sentence about it. */
@@ -73,10 +86,6 @@ final class SwitchingSearch {
             return Optional.ofNullable(buzzing.get(contact.coil()));
         }
         return Optional.ofNullable(buzzing.get(branch.id()));
-    }
-
-    private boolean wantsChange(Trial trial, BranchId deciding) {
-        return trial.meanVolts(deciding).stream().anyMatch(volts -> switching.wantsChange(deciding, volts));
     }
 
     private void change(BranchId deciding, double volts) {

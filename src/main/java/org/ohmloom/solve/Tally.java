@@ -12,8 +12,13 @@ import java.util.List;
  */
 final class Tally {
 
+    /** A straight ramp ends at its mean and this many standard deviations. */
+    private static final double RAMP_PEAK = Math.sqrt(3);
+
     private final Circuit circuit;
     private final int count;
+    private final double[] presentAmps;
+    private final double[] presentVolts;
     private final Precise[] meanVolts;
     private final Precise[] meanAmps;
     private final double[] squares;
@@ -35,6 +40,8 @@ final class Tally {
             none.add(Precise.ZERO);
         }
         meanAmps = none.toArray(Precise[]::new);
+        presentAmps = new double[branches];
+        presentVolts = new double[branches];
         squares = new double[branches];
         mostAmps = new double[branches];
         mostVolts = new double[branches];
@@ -69,6 +76,8 @@ final class Tally {
             Precise precise = moment.amps()[branch];
             double amps = precise.value();
             double along = circuit.along(branch, moment.volts()).value();
+            presentAmps[branch] = amps;
+            presentVolts[branch] = along;
             meanAmps[branch] = count == 1 ? precise : meanAmps[branch].plus(precise.times(share));
             squares[branch] += share * amps * amps;
             watts[branch] += share * along * amps;
@@ -81,6 +90,45 @@ final class Tally {
             }
             if (replicateSquares.length > 0 && share > 0) {
                 replicateSquares[replicate][branch] += share * MomentPlan.REPLICATES * amps * amps;
+            }
+        }
+    }
+
+    /**
+     * Adds the ripple round a moment: it changes no mean, adds its own square to every mean square, and its own power, and lifts
+     * the largest currents.
+     *
+     * @param at        the part each clock is in
+     * @param share     share of time the moment stands for
+     * @param replicate the independent sample it belongs to
+     * @param ripple    the ripple of all clocks
+     */
+    void addRipple(List<Part> at, double share, int replicate, List<RippleFlow> ripple) {
+        for (int branch = 0; branch < squares.length; branch++) {
+            double square = 0;
+            double power = 0;
+            double lift = 0;
+            double liftVolts = 0;
+            for (RippleFlow each : ripple) {
+                double amps = each.amps()[branch];
+                square += amps * amps;
+                power += amps * each.volts()[branch];
+                lift += Math.abs(amps);
+                liftVolts += amps < 0 ? -each.volts()[branch] : each.volts()[branch];
+            }
+            squares[branch] += share * square;
+            watts[branch] += share * power;
+            for (int clock = 0; clock < clockSquares.length; clock++) {
+                clockSquares[clock][at.get(clock).stretch()][branch] += share * square;
+            }
+            if (replicateSquares.length > 0) {
+                replicateSquares[replicate][branch] += share * MomentPlan.REPLICATES * square;
+            }
+            double turns = presentAmps[branch] < 0 ? -1 : 1;
+            double most = presentAmps[branch] + turns * RAMP_PEAK * lift;
+            if (Math.abs(most) > Math.abs(mostAmps[branch])) {
+                mostAmps[branch] = most;
+                mostVolts[branch] = presentVolts[branch] + turns * RAMP_PEAK * liftVolts;
             }
         }
     }

@@ -37,7 +37,7 @@ class InductiveOutputsTest {
     void aTenAmpereCoilAtAQuarterKeepsAQuarterOfItsCurrent() {
         // 12 V / 1.2 ohm = 10 A; at D 0.25 without ripple 2.5 A through load and freewheel loop; the feed carries it a quarter
         // of the time: 2.5 A on, 2.5 sqrt(0.25) = 1.25 A RMS, 0.625 A mean
-        Solved solved = chopper(12, 1.2, 100, 1000, 0.25).solve();
+        Solved solved = chopper(12, 1.2, 1000, 1000, 0.25).solve();
         BranchFlow load = solved.flow("L");
         assertEquals(2.5, load.amps(), NEARLY);
         assertEquals(2.5, load.rmsAmps(), NEARLY);

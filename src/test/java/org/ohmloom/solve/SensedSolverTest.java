@@ -110,7 +110,8 @@ class SensedSolverTest {
                         .regulated("ALT", "0", "a", 14.4, 0, 150),
                 14.4));
         assertEquals(14.4, solved.volts("b"), HELD);
-        assertEquals(14.3, solved.solution().onVolts().get(new PointId("b")), 0.005);
+        // 1 mohm of output and 480 mohm of heater
+        assertEquals(14.3, solved.flow("L").onDropVolts() * 0.481 / 0.48, 0.005);
     }
 
     @Test

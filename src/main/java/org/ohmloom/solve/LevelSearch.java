@@ -1,0 +1,134 @@
+package org.ohmloom.solve;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
+
+/**
+ * Goes over all moments again and again until the levels of inductive loads and capacitors cause the voltages they follow
+ * from.
+ */
+final class LevelSearch {
+
+    private static final int MOST_PASSES = 60;
+
+    /** Miss of the voltages at which the search ends, as a share of the highest voltage. */
+    private static final double SETTLED_RATIO = 1e-10;
+
+    /** Miss that is still a solution when the search gets no nearer. */
+    private static final double NEARLY_SETTLED_RATIO = 1e-6;
+
+    /** The same where a sample of the moments stands for all of them and moves with the levels. */
+    private static final double SAMPLED_RATIO = 1e-4;
+
+    private static final double SAMPLED_NEARLY_RATIO = 1e-2;
+
+    private final Trial trial;
+    private final List<Branch> stores;
+    private double scaleVolts = 1;
+
+    private LevelSearch(Trial trial) {
+        this.trial = trial;
+        stores = trial.branches().stream()
+                .filter(branch -> Characteristics.isStore(branch.law()))
+                .filter(branch -> trial.circuitOf(branch.id()).isPresent())
+                .toList();
+    }
+
+    /**
+     * Finds the levels and makes the trial use them.
+     *
+     * @return what the last pass showed; empty when nothing keeps energy from one moment to the next
+     */
+    static Optional<LevelReadings> run(Trial trial) {
+        LevelSearch search = new LevelSearch(trial);
+        if (search.stores.isEmpty() || trial.clocks().isEmpty()) {
+            return Optional.empty();
+        }
+        ChokeLevels levels = new ChokeLevels(search.stores, search.resting(), trial.clocks());
+        if (levels.isEmpty()) {
+            return Optional.empty();
+        }
+        trial.use(levels);
+        return Optional.of(search.settle(levels));
+    }
+
+    private Map<BranchId, ClockReading> resting() {
+        Map<BranchId, ClockReading> resting = new HashMap<>();
+        stores.forEach(branch -> resting.put(branch.id(), new ClockReading(trial.clocks())));
+        MomentPlan plan = new MomentPlan(trial.uncut());
+        for (int number = 0; number < plan.count(); number++) {
+            List<Part> at = plan.at(number);
+            double share = plan.weight(number);
+            trial.solve(at);
+            resting.forEach((branch, reading) ->
+                    trial.reading(branch).ifPresent(each -> reading.add(at, share, each.volts())));
+        }
+        // loads at rest draw more than behind an output that chops: what fails here may well have a solution
+        trial.forgive();
+        resting.values().forEach(each -> scaleVolts = Math.max(scaleVolts, each.largest()));
+        return resting;
+    }
+
+    private LevelReadings settle(ChokeLevels levels) {
+        for (int pass = 1; ; pass++) {
+            MomentPlan plan = new MomentPlan(levels.parts());
+            LevelReadings seen = levels.readings();
+            for (int number = 0; number < plan.count(); number++) {
+                read(levels, seen, plan.at(number), plan.weight(number));
+            }
+            double miss = levels.move(seen) / scaleVolts;
+            if (miss <= (plan.isSampled() ? SAMPLED_RATIO : SETTLED_RATIO)) {
+                return seen;
+            }
+            if (pass == MOST_PASSES) {
+                if (miss > (plan.isSampled() ? SAMPLED_NEARLY_RATIO : NEARLY_SETTLED_RATIO)) {
+                    giveUp(levels);
+                }
+                return seen;
+            }
+        }
+    }
+
+    private void read(ChokeLevels levels, LevelReadings seen, List<Part> at, double share) {
+        trial.solve(at);
+        for (int number = 0; number < seen.chokes().size(); number++) {
+            ChokeReading reading = seen.chokes().get(number);
+            trial.reading(levels.chokes().get(number).id())
+                    .ifPresent(each -> reading.add(at, share, each.volts(), each.amps()));
+        }
+        for (int number = 0; number < seen.reservoirs().size(); number++) {
+            ClockReading reading = seen.reservoirs().get(number);
+            trial.reading(levels.reservoirs().get(number).id())
+                    .ifPresent(each -> reading.add(at, share, each.amps()));
+        }
+        for (int island = 0; island < trial.circuits().size(); island++) {
+            for (RippleFlow ripple : trial.ripple(island, at)) {
+                readRipple(levels, seen, at, share, island, ripple);
+            }
+        }
+    }
+
+    private void readRipple(
+            ChokeLevels levels, LevelReadings seen, List<Part> at, double share, int island, RippleFlow ripple) {
+        for (int number = 0; number < seen.chokes().size(); number++) {
+            Choke choke = levels.chokes().get(number);
+            if (choke.own() == ripple.clock()
+                    && trial.islandOf(choke.id()).equals(Optional.of(island))) {
+                int branch = trial.circuits().get(island).orElseThrow().number(choke.id());
+                seen.chokes().get(number).addRipple(at, share, ripple.volts()[branch]);
+            }
+        }
+    }
+
+    private void giveUp(ChokeLevels levels) {
+        for (Choke choke : levels.chokes()) {
+            Circuit circuit = trial.circuitOf(choke.id()).orElseThrow();
+            Branch branch = circuit.branches().get(circuit.number(choke.id()));
+            trial.fail(trial.islandOf(choke.id()).orElseThrow(), Failure.restless(branch));
+        }
+    }
+}
