@@ -15,7 +15,7 @@ import org.ohmloom.graph.Branch;
  * @param rmsAmps     root mean square current, A
  * @param onAmps      largest current of all moments that can occur, A: the worst coincidence of what switches
  * @param dropVolts   mean of V(from) - V(to), V
- * @param onDropVolts V(from) - V(to) at that current, V
+ * @param onDropVolts V(from) - V(to) at that current, V; of an inductive load the largest that drives its current
  * @param watts       mean power taken from the network, W; negative for a source that gives
  */
 public record BranchFlow(

@@ -60,20 +60,24 @@ final class Characteristics {
             return Optional.of((at, levels, outputs) ->
                     on[at.get(clock).stretch()] ? rest : Blocked.BLOCKED);
         }
-        if (law instanceof Law.PowerOf input) {
-            return Optional.of((at, levels, outputs) -> {
-                double watts = outputs.of(input.output()).watts() / input.efficiencyFraction();
-                return watts > 0 ? DrawnPower.of(watts) : Asleep.ASLEEP;
-            });
-        }
-        if (law instanceof Law.CurrentOf input) {
-            return Optional.of((at, levels, outputs) ->
-                    new DrawnCurrent(outputs.of(input.output()).amps()));
+        if (law instanceof Law.PowerOf || law instanceof Law.CurrentOf) {
+            return Optional.of((at, levels, outputs) -> of(law, outputs));
         }
         return isStore(law)
                 ? Optional.of((at, levels, outputs) -> levels.flatMap(each -> each.characteristic(branch.id(), at))
                         .orElse(rest))
                 : Optional.empty();
+    }
+
+    /** The characteristic of one law, of what switches while it is on, of inductive loads at their running point. */
+    static Characteristic of(Law law, Outputs outputs) {
+        if (law instanceof Law.PowerOf input) {
+            double watts = outputs.of(input.output()).watts() / input.efficiencyFraction();
+            return watts > 0 ? DrawnPower.of(watts) : Asleep.ASLEEP;
+        }
+        return law instanceof Law.CurrentOf input
+                ? new DrawnCurrent(outputs.of(input.output()).amps())
+                : resting(law);
     }
 
     private static int clock(Branch branch, List<Clock> clocks) {

@@ -2,6 +2,7 @@ package org.ohmloom.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmloom.graph.Law;
 
 /**
  * What the moments of one island add up to: means, mean squares, largest currents and mean power of its branches, mean
@@ -17,6 +18,7 @@ final class Tally {
 
     private final Circuit circuit;
     private final int count;
+    private final boolean[] keepsCurrent;
     private final double[] presentAmps;
     private final double[] presentVolts;
     private final Precise[] meanVolts;
@@ -40,6 +42,11 @@ final class Tally {
             none.add(Precise.ZERO);
         }
         meanAmps = none.toArray(Precise[]::new);
+        keepsCurrent = new boolean[branches];
+        for (int branch = 0; branch < branches; branch++) {
+            Law law = circuit.branches().get(branch).law();
+            keepsCurrent[branch] = law instanceof Law.Inductive || law instanceof Law.MagnetMotor;
+        }
         presentAmps = new double[branches];
         presentVolts = new double[branches];
         squares = new double[branches];
@@ -81,8 +88,11 @@ final class Tally {
             meanAmps[branch] = count == 1 ? precise : meanAmps[branch].plus(precise.times(share));
             squares[branch] += share * amps * amps;
             watts[branch] += share * along * amps;
-            if (Math.abs(amps) > Math.abs(mostAmps[branch]) || mostAmps[branch] == 0) {
+            boolean more = Math.abs(amps) > Math.abs(mostAmps[branch]) || mostAmps[branch] == 0;
+            if (more) {
                 mostAmps[branch] = amps;
+            }
+            if (keepsCurrent[branch] ? along * amps > 0 && Math.abs(along) > Math.abs(mostVolts[branch]) : more) {
                 mostVolts[branch] = along;
             }
             for (int clock = 0; clock < clockSquares.length; clock++) {
@@ -128,7 +138,9 @@ final class Tally {
             double most = presentAmps[branch] + turns * RAMP_PEAK * lift;
             if (Math.abs(most) > Math.abs(mostAmps[branch])) {
                 mostAmps[branch] = most;
-                mostVolts[branch] = presentVolts[branch] + turns * RAMP_PEAK * liftVolts;
+                if (!keepsCurrent[branch]) {
+                    mostVolts[branch] = presentVolts[branch] + turns * RAMP_PEAK * liftVolts;
+                }
             }
         }
     }
@@ -169,7 +181,7 @@ final class Tally {
         return mostAmps[branch];
     }
 
-    /** Voltage along a branch at its largest current, V. */
+    /** Voltage along a branch at its largest current, V; of an inductive load the largest that drives its current. */
     double mostVolts(int branch) {
         return mostVolts[branch];
     }

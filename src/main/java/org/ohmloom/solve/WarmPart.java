@@ -14,8 +14,6 @@ import org.ohmloom.graph.PointId;
 /** One island of a {@link WarmNetwork} with the voltages it was last solved to. */
 final class WarmPart {
 
-    private static final Period WHOLE = new Period(0, 1);
-
     private final Circuit circuit;
     private final IslandSolver solver;
     private final Characteristic[] laws;
@@ -36,7 +34,7 @@ final class WarmPart {
     /** Changes the law of a branch for the solutions to come. */
     void set(BranchId branch, Law law) {
         int number = circuit.number(branch);
-        laws[number] = Characteristics.of(law, WHOLE, new Outputs());
+        laws[number] = Characteristics.of(law, new Outputs());
         inputs.remove(number);
         sources.remove(branch);
         if (law instanceof Law.PowerOf || law instanceof Law.CurrentOf) {
@@ -48,7 +46,7 @@ final class WarmPart {
 
     /** Solves, given what the outputs give that its inputs feed. */
     void solve(Outputs outputs) {
-        inputs.forEach((branch, law) -> laws[branch] = Characteristics.of(law, WHOLE, outputs));
+        inputs.forEach((branch, law) -> laws[branch] = Characteristics.of(law, outputs));
         moment = solver.solve(laws);
     }
 

@@ -159,6 +159,7 @@ final class FaultNetwork {
                 .isPresent();
         return switch (branch.kind().part()) {
             case CONDUCTOR, CONTACT -> branch.law();
+            case BYPASS -> new Law.Open();
             case LOAD -> branch.kind() == BranchKind.REGULATED_INPUT && isOne.test(converters)
                     ? branch.law()
                     : new Law.Open();

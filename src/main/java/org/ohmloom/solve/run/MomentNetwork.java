@@ -76,6 +76,9 @@ final class MomentNetwork {
                 && draw(branch).orElse(null) instanceof Draw.Inductive inductive) {
             return new Law.Resistance(inductive.resistanceOhms() / dutyFraction(solution, branch));
         }
+        if (law instanceof Law.Cycled cycled) {
+            return cycled.law();
+        }
         return law instanceof Law.SwitchedResistance switched ? new Law.Resistance(switched.onOhms()) : law;
     }
 
