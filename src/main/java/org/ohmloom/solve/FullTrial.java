@@ -29,7 +29,7 @@ final class FullTrial {
             loadMoments.add(circuit.map(each -> new LoadMoments(each, moments)));
         }
         for (int number = 0; number < moments; number++) {
-            add(number);
+            add(number, moments);
         }
     }
 
@@ -41,12 +41,12 @@ final class FullTrial {
         return number < plan.count() ? plan.at(number) : coincidence();
     }
 
-    private void add(int number) {
+    private void add(int number, int moments) {
         List<Part> at = at(number);
         boolean counts = number < plan.count();
         double share = counts ? plan.weight(number) : 0;
         int replicate = counts ? plan.replicate(number) : 0;
-        trial.solve(at);
+        trial.solve(number, moments, at);
         for (int each = 0; each < tallies.size(); each++) {
             int island = each;
             trial.good(island).ifPresent(moment -> {

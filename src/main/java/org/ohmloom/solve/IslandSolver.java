@@ -147,14 +147,15 @@ final class IslandSolver {
         Characteristic[] awake = fed.clone();
         for (int branch = 0; branch < fed.length; branch++) {
             if (fed[branch] instanceof DrawnPower power) {
-                if (!(lastAwake[branch] instanceof DrawnPower before)) {
-                    return Optional.empty();
-                }
-                awake[branch] = new DrawnPower(power.watts(), before.floorVolts());
+                awake[branch] = lastAwake[branch] instanceof DrawnPower before
+                        ? new DrawnPower(power.watts(), before.floorVolts())
+                        : Asleep.ASLEEP;
             }
         }
         Newton.Result full = regulation.settle(awake, lastFull.get());
-        if (full.end() != Newton.End.BALANCED || PowerLimit.isCollapsed(circuit, awake, full.volts())) {
+        if (full.end() != Newton.End.BALANCED
+                || PowerLimit.isCollapsed(circuit, awake, full.volts())
+                || wakes(fed, awake, full.volts())) {
             return Optional.empty();
         }
         lastFull = Optional.of(full.volts());
@@ -195,6 +196,27 @@ final class IslandSolver {
     private static void add(double[] into, int point, double amps) {
         if (point >= 0) {
             into[point] += amps;
+        }
+    }
+
+    /** Whether a load that was taken to sleep has the voltage to wake. */
+    private boolean wakes(Characteristic[] fed, Characteristic[] awake, Precise[] volts) {
+        for (int branch = 0; branch < fed.length; branch++) {
+            if (fed[branch] instanceof DrawnPower
+                    && awake[branch] == Asleep.ASLEEP
+                    && circuit.along(branch, volts).value() >= DrawnPower.WAKE_VOLTS) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Starts from these voltages when it is asked next. */
+    void startFrom(Precise[] volts) {
+        if (lastFull.isPresent()) {
+            lastFull = Optional.of(volts);
+        } else {
+            lastOpen = Optional.of(volts);
         }
     }
 

@@ -63,7 +63,7 @@ final class LevelSearch {
         for (int number = 0; number < plan.count(); number++) {
             List<Part> at = plan.at(number);
             double share = plan.weight(number);
-            trial.solve(at);
+            trial.solve(number, plan.count(), at);
             resting.forEach((branch, reading) ->
                     trial.reading(branch).ifPresent(each -> reading.add(at, share, each.volts())));
         }
@@ -78,7 +78,9 @@ final class LevelSearch {
             MomentPlan plan = new MomentPlan(levels.parts());
             LevelReadings seen = levels.readings();
             for (int number = 0; number < plan.count(); number++) {
-                read(levels, seen, plan.at(number), plan.weight(number));
+                List<Part> at = plan.at(number);
+                trial.solve(number, plan.count(), at);
+                read(levels, seen, at, plan.weight(number));
             }
             double miss = levels.move(seen) / scaleVolts;
             if (miss <= (plan.isSampled() ? SAMPLED_RATIO : SETTLED_RATIO)) {
@@ -94,7 +96,6 @@ final class LevelSearch {
     }
 
     private void read(ChokeLevels levels, LevelReadings seen, List<Part> at, double share) {
-        trial.solve(at);
         for (int number = 0; number < seen.chokes().size(); number++) {
             ChokeReading reading = seen.chokes().get(number);
             trial.reading(levels.chokes().get(number).id())

@@ -102,6 +102,16 @@ final class MomentSolver {
         return results;
     }
 
+    /** Starts from the voltages of these results, one for each island, when it solves next. */
+    void startFrom(List<Optional<IslandMoment>> near) {
+        for (int island = 0; island < near.size(); island++) {
+            Optional<IslandMoment> moment = near.get(island).filter(each -> each.failure().isEmpty());
+            if (moment.isPresent()) {
+                solvers.get(island).orElseThrow().startFrom(moment.get().volts());
+            }
+        }
+    }
+
     /** Tries islands again that had no solution. */
     void forgive() {
         results.replaceAll(result -> result.filter(each -> each.failure().isEmpty()));

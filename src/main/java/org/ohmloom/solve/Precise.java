@@ -72,6 +72,12 @@ final class Precise {
         return ordered(product.high, product.low + low * factor);
     }
 
+    /** The product to the same number of digits; what only the two low parts give is beyond them. */
+    Precise times(Precise factor) {
+        Precise product = product(high, factor.high);
+        return ordered(product.high, product.low + (high * factor.low + low * factor.high));
+    }
+
     /** Long division in three steps, each on the exact remainder of the one before. */
     Precise dividedBy(double divisor) {
         double first = high / divisor;

@@ -20,6 +20,9 @@ import org.ohmloom.graph.Network;
  */
 final class Trial {
 
+    /** Passes with more moments are not remembered: each moment then starts from the one before it. */
+    private static final int MOST_REMEMBERED = 300;
+
     private final List<Branch> branches;
     private final List<IslandPart> islands;
     private final List<Clock> clocks;
@@ -30,6 +33,8 @@ final class Trial {
     private final Map<BranchId, Double> restingVolts = new HashMap<>();
     private Optional<ChokeLevels> levels = Optional.empty();
     private List<Optional<IslandMoment>> results = List.of();
+    private List<List<Optional<IslandMoment>>> before = List.of();
+    private List<List<Optional<IslandMoment>>> pass = List.of();
 
     /**
      * Prepares the moments of a network.
@@ -103,6 +108,27 @@ final class Trial {
             if (failures.get(island).isEmpty()) {
                 failures.set(island, results.get(island).flatMap(IslandMoment::failure));
             }
+        }
+    }
+
+    /**
+     * Solves a moment of a pass over all of them, from the voltages it had in the pass before if that had as many.
+     *
+     * @param number number of the moment
+     * @param count  count of all moments
+     * @param at     the part each clock is in
+     */
+    void solve(int number, int count, List<Part> at) {
+        if (number == 0) {
+            before = pass.size() == count ? pass : List.of();
+            pass = new ArrayList<>();
+        }
+        if (number < before.size()) {
+            solver.startFrom(before.get(number));
+        }
+        solve(at);
+        if (count <= MOST_REMEMBERED) {
+            pass.add(List.copyOf(results));
         }
     }
 
