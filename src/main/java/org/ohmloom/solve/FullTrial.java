@@ -54,7 +54,9 @@ final class FullTrial {
                 loadMoments.get(island).orElseThrow().add(number, moment);
                 List<RippleFlow> ripple = trial.ripple(island, at);
                 if (!ripple.isEmpty()) {
-                    tallies.get(island).orElseThrow().addRipple(at, share, replicate, ripple);
+                    List<RippleFlow> byClock =
+                            RippleFlow.byClock(ripple, trial.levels().orElseThrow().chokes());
+                    tallies.get(island).orElseThrow().addRipple(at, share, replicate, byClock);
                 }
             });
         }

@@ -166,7 +166,7 @@ final class IslandSolver {
      * How the island answers small currents round the moment it has just solved.
      *
      * @param at   the solution of that moment
-     * @param kept for each clock the current each branch is forced to change by, A
+     * @param kept for each inductive load the current each branch is forced to change by, A
      * @return for each answer the change of each branch's current, A, and voltage, V; empty when there is no telling
      */
     List<RippleFlow> answers(IslandMoment at, SortedMap<Integer, double[]> kept) {
@@ -175,7 +175,7 @@ final class IslandSolver {
         if (!circuit.mesh().eliminate(siemens)) {
             return answers;
         }
-        kept.forEach((clock, change) -> {
+        kept.forEach((choke, change) -> {
             double[] into = new double[circuit.points().size()];
             for (int branch = 0; branch < change.length; branch++) {
                 add(into, circuit.mesh().from()[branch], -change[branch]);
@@ -188,7 +188,7 @@ final class IslandSolver {
                 along[branch] = circuit.along(branch, volts);
                 amps[branch] = change[branch] + siemens[branch] * along[branch];
             }
-            answers.add(new RippleFlow(clock, amps, along));
+            answers.add(new RippleFlow(choke, amps, along));
         });
         return answers;
     }

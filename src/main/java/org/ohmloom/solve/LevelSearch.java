@@ -108,19 +108,9 @@ final class LevelSearch {
         }
         for (int island = 0; island < trial.circuits().size(); island++) {
             for (RippleFlow ripple : trial.ripple(island, at)) {
-                readRipple(levels, seen, at, share, island, ripple);
-            }
-        }
-    }
-
-    private void readRipple(
-            ChokeLevels levels, LevelReadings seen, List<Part> at, double share, int island, RippleFlow ripple) {
-        for (int number = 0; number < seen.chokes().size(); number++) {
-            Choke choke = levels.chokes().get(number);
-            if (choke.own() == ripple.clock()
-                    && trial.islandOf(choke.id()).equals(Optional.of(island))) {
-                int branch = trial.circuits().get(island).orElseThrow().number(choke.id());
-                seen.chokes().get(number).addRipple(at, share, ripple.volts()[branch]);
+                BranchId id = levels.chokes().get(ripple.choke()).id();
+                int branch = trial.circuits().get(island).orElseThrow().number(id);
+                seen.chokes().get(ripple.choke()).addRipple(at, share, ripple.volts()[branch]);
             }
         }
     }

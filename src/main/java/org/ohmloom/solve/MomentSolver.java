@@ -129,7 +129,7 @@ final class MomentSolver {
      * What small currents do to an island round the moment just solved, see {@link IslandSolver#answers}.
      *
      * @param island number of the island
-     * @param kept   for each clock the current each branch of the island is forced to change by, A
+     * @param kept   for each inductive load the current each branch of the island is forced to change by, A
      */
     List<RippleFlow> answers(int island, SortedMap<Integer, double[]> kept) {
         Optional<IslandMoment> at = results.get(island).filter(each -> each.failure().isEmpty());

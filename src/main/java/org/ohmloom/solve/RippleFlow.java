@@ -1,11 +1,36 @@
 package org.ohmloom.solve;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
 /**
- * What the ripple of the inductive loads of one clock does to an island in one moment: the standard deviation of each branch
- * and point, the sign telling what rises with what. By the tangents of the moment, so exact in networks of straight branches.
+ * What the ripple of an inductive load does to its island in one moment: the standard deviation of each branch, the sign telling
+ * what rises with what. By the tangents of the moment, so exact in networks of straight branches.
  *
- * @param clock number of the clock
+ * @param choke number of the load
  * @param amps  current of each branch, A
  * @param volts voltage along each branch, V
  */
-record RippleFlow(int clock, double[] amps, double[] volts) {}
+record RippleFlow(int choke, double[] amps, double[] volts) {
+
+    /** The ripples of each clock together: those of one clock rise and fall in step. */
+    static List<RippleFlow> byClock(List<RippleFlow> ripples, List<Choke> chokes) {
+        SortedMap<Integer, RippleFlow> byClock = new TreeMap<>();
+        for (RippleFlow each : ripples) {
+            byClock.merge(chokes.get(each.choke()).own(), each, RippleFlow::plus);
+        }
+        return new ArrayList<>(byClock.values());
+    }
+
+    private RippleFlow plus(RippleFlow other) {
+        double[] moreAmps = amps.clone();
+        double[] moreVolts = volts.clone();
+        for (int branch = 0; branch < moreAmps.length; branch++) {
+            moreAmps[branch] += other.amps[branch];
+            moreVolts[branch] += other.volts[branch];
+        }
+        return new RippleFlow(choke, moreAmps, moreVolts);
+    }
+}

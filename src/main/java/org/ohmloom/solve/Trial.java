@@ -153,19 +153,21 @@ final class Trial {
         }));
     }
 
-    /** What the ripple of inductive loads does to an island in the moment just solved. */
+    /** What the ripple of each inductive load does to an island in the moment just solved. */
     List<RippleFlow> ripple(int island, List<Part> at) {
         if (levels.isEmpty() || good(island).isEmpty()) {
             return List.of();
         }
         Circuit circuit = circuits.get(island).orElseThrow();
         SortedMap<Integer, double[]> kept = new TreeMap<>();
-        for (Choke choke : levels.get().chokes()) {
-            double amps = choke.rippleAmps(at);
-            if (amps != 0 && islandOfBranch.get(choke.id()) == island) {
-                kept.computeIfAbsent(choke.own(), clock -> new double[circuit.branches().size()])[
-                                circuit.number(choke.id())] =
-                        amps;
+        List<Choke> chokes = levels.get().chokes();
+        for (int number = 0; number < chokes.size(); number++) {
+            BranchId id = chokes.get(number).id();
+            double amps = chokes.get(number).rippleAmps(at);
+            if (amps != 0 && islandOfBranch.get(id) == island) {
+                double[] change = new double[circuit.branches().size()];
+                change[circuit.number(id)] = amps;
+                kept.put(number, change);
             }
         }
         return solver.answers(island, kept);
