@@ -38,6 +38,6 @@ public record NetworkSolution(
 
     /** The same solution of a network that differs in its laws for slow sources alone. */
     NetworkSolution of(Network changed) {
-        return new NetworkSolution(changed, islands, islandOf, volts, onVolts, flows);
+        return new NetworkSolution(changed, islands, islandOf, volts, onMoments, flows, duty);
     }
 }
