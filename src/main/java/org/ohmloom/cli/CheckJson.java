@@ -66,6 +66,7 @@ final class CheckJson {
         item.array("branches", array -> solution.flows()
                 .values()
                 .forEach(flow -> array.object(entry -> branch(entry, flow, celsius))));
+        OutputsText.write(solution, item);
         item.array(
                 "loads", array -> solution.loads().values().forEach(load -> array.object(entry -> load(entry, load))));
     }

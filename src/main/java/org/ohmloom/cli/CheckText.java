@@ -44,6 +44,7 @@ final class CheckText {
         WiresText.devices(analysis, out);
         ProtectionText.print(analysis.evidence().protection(), out);
         StartUpText.print(analysis, states, out);
+        OutputsText.print(analysis, states, out);
         DutyText.print(analysis, DutySweep.of(analysis, Cancel.NEVER), out);
         EnvelopeText.print(analysis, out);
         ChargeText.print(analysis, states, out);
@@ -149,8 +150,7 @@ final class CheckText {
                         Formats.volts(load.limitVolts()),
                         Formats.amps(load.amps())));
         out.println();
-        out.println("LOADS IN " + state.name().toUpperCase(Locale.ROOT)
-                + " (while every output is on; least margin first)");
+        out.println("LOADS IN " + state.name().toUpperCase(Locale.ROOT) + " (in its own on-state; least margin first)");
         if (table.isEmpty()) {
             out.println("  no load is asked on");
         } else {

@@ -103,7 +103,8 @@ final class ControlUnitBranches {
                 Optional.of(pin.name()),
                 pin.driver(),
                 draft.component().id().value());
-        Law law = driver.law(draft.network().state().setting(output), pin.onOhms().orElse(FALLBACK_ON_OHMS));
+        Law law =
+                driver.law(draft.network().state().setting(output), pin.onOhms().orElse(FALLBACK_ON_OHMS));
         if (pin.onOhms().isEmpty() && !(law instanceof Law.Open)) {
             draft.assume(
                     "Output " + output + " states no on-state resistance: taken as " + Formats.ohms(FALLBACK_ON_OHMS)

@@ -21,8 +21,7 @@ import org.ohmloom.units.Formats;
  * @param driver how it switches, if known
  * @param clock  the clock it is on unless it says another
  */
-record DriverBranches(
-        DeviceDraft draft, String name, Optional<String> part, Optional<Driver> driver, String clock) {
+record DriverBranches(DeviceDraft draft, String name, Optional<String> part, Optional<Driver> driver, String clock) {
 
     /** Frequency of an output that states none, Hz. */
     static final double FALLBACK_HERTZ = 100;
@@ -58,9 +57,7 @@ record DriverBranches(
         Pulse pulse = new Pulse(
                 driver.flatMap(Driver::clock).orElse(clock),
                 driver.map(Driver::frequencyHertz).orElse(FALLBACK_HERTZ),
-                driver.map(Driver::phaseFraction)
-                        .orElse(OptionalDouble.empty())
-                        .orElse(0),
+                driver.map(Driver::phaseFraction).orElse(OptionalDouble.empty()).orElse(0),
                 dutyFraction);
         return new Law.SwitchedResistance(onOhms, pulse);
     }
@@ -134,7 +131,8 @@ record DriverBranches(
                     "the harness");
             return;
         }
-        double volts = driver.map(Driver::diodeVolts).orElse(OptionalDouble.empty()).orElse(FALLBACK_DIODE_VOLTS);
+        double volts =
+                driver.map(Driver::diodeVolts).orElse(OptionalDouble.empty()).orElse(FALLBACK_DIODE_VOLTS);
         branch("freewheel", BranchKind.FREEWHEEL_DIODE, anode.get(), cathode.get(), diodeLaw(volts));
     }
 

@@ -101,13 +101,19 @@ final class InductiveLaws {
             return;
         }
         boolean freewheels = leads(
-                branch.to(), branch.from(), each -> !each.equals(branch) && !(each.law() instanceof Law.SwitchedResistance));
+                branch.to(),
+                branch.from(),
+                each -> !each.equals(branch) && !(each.law() instanceof Law.SwitchedResistance));
         if (stated && !freewheels) {
-            assume(id, "Load " + id + " has an inductance and no freewheel path: its current is taken to break off "
-                    + "whenever its output switches off.");
+            assume(
+                    id,
+                    "Load " + id + " has an inductance and no freewheel path: its current is taken to break off "
+                            + "whenever its output switches off.");
         } else if (motor && !freewheels) {
-            assume(id, "Motor " + id + " states neither an inductance nor a freewheel path: its current is taken to flow "
-                    + "only while its output is on.");
+            assume(
+                    id,
+                    "Motor " + id + " states neither an inductance nor a freewheel path: its current is taken to flow "
+                            + "only while its output is on.");
         } else if (motor) {
             Draw.Motor draw = (Draw.Motor) load.draw();
             double ohms = draw.standstillOhms();
@@ -121,7 +127,9 @@ final class InductiveLaws {
                             0,
                             false,
                             Math.max(FALLBACK_RUN_UP_SECONDS, RIPPLE_FREE_PERIODS / slowestHertz)));
-            assume(id, "Motor " + id + " states no inductance: it is taken as so large that its current has no ripple.");
+            assume(
+                    id,
+                    "Motor " + id + " states no inductance: it is taken as so large that its current has no ripple.");
         }
     }
 
@@ -166,7 +174,9 @@ final class InductiveLaws {
 
     private static boolean passes(Branch branch, PointId point) {
         Law law = branch.law();
-        if (law instanceof Law.Open || law instanceof Law.SupplyCapacitor || branch.kind().part() == BranchKind.Part.LOAD) {
+        if (law instanceof Law.Open
+                || law instanceof Law.SupplyCapacitor
+                || branch.kind().part() == BranchKind.Part.LOAD) {
             return false;
         }
         return !(law instanceof Law.Threshold) || branch.from().equals(point);

@@ -33,12 +33,7 @@ final class SwitchingBranches {
                     Switch.COMMON,
                     position,
                     position.equals(chosen)
-                            ? new DriverBranches(
-                                            draft,
-                                            id,
-                                            Optional.of(position),
-                                            Optional.empty(),
-                                            id)
+                            ? new DriverBranches(draft, id, Optional.of(position), Optional.empty(), id)
                                     .law(draft.setting(), device.contactOhms())
                             : new Law.Open());
         }
@@ -64,8 +59,7 @@ final class SwitchingBranches {
         Optional<PointName> supply = lowSide ? rail : Optional.of(in);
         Optional<PointName> ground = lowSide ? Optional.of(out) : rail;
         driver.add(in, out, supply, ground, lowSide ? in : out);
-        DriverBranches.capacitor(
-                draft, "capacitor", device.driver().stream().toList(), supply, ground);
+        DriverBranches.capacitor(draft, "capacitor", device.driver().stream().toList(), supply, ground);
     }
 
     /** The coil is a resistance from 86, its positive end by DIN 72552, to 85; the contacts follow its voltage. */

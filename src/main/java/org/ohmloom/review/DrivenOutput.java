@@ -34,8 +34,7 @@ record DrivenOutput(Component component, BranchId branch, OptionalDouble limitAm
                         output.driver()));
             } else if (component.device() instanceof ControlUnit unit) {
                 unit.pins().stream()
-                        .filter(pin ->
-                                pin.role() == PinRole.HIGH_SIDE_OUTPUT || pin.role() == PinRole.LOW_SIDE_OUTPUT)
+                        .filter(pin -> pin.role() == PinRole.HIGH_SIDE_OUTPUT || pin.role() == PinRole.LOW_SIDE_OUTPUT)
                         .forEach(pin -> outputs.add(new DrivenOutput(
                                 component,
                                 new BranchId(component.id() + "." + pin.name()),

@@ -46,7 +46,8 @@ final class FreewheelMissing implements Rule {
             }
         }
         worst.forEach((load, ripple) -> report.accept(new FindingDraft(
-                        INFO, "Load {load} is switched off at {current} in {state} and nothing lets its current flow on.")
+                        INFO,
+                        "Load {load} is switched off at {current} in {state} and nothing lets its current flow on.")
                 .word("load", load.value())
                 .word("state", StateNames.quoted(states.get(load)))
                 .amps("current", ripple.peakAmps())

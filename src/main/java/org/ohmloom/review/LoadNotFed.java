@@ -13,7 +13,7 @@ import org.ohmloom.solve.Solution;
 /**
  * A load that a state asks on gets its voltage.
  * <p>Reported once for a load, with its worst state, when less than {@link #FED_SHARE} of the rated voltage is at its
- * terminals while every output is on; for a motor at standstill, which pulls its own voltage down, less than {@link
+ * terminals in its own on-state; for a motor at standstill, which pulls its own voltage down, less than {@link
  * #STARTING_SHARE}. Silent where another rule tells more: for a load without a return ({@link NoReturnPath}), where the
  * network has no solution ({@link SolutionIncomplete}), and without any source ({@link NotChecked}).
  */

@@ -58,8 +58,18 @@ final class OutputOverLimit implements Rule {
                     .flatMap(driver -> driver.limit().stream())
                     .mapToDouble(limit -> limit.limitAmps())
                     .findFirst();
-            judge(output, peak, electronic, "Output {output} peaks at {current} in {state}, above its electronic limit of {limit}.", report);
-            judge(output, rms, output.limitAmps(), "Output {output} carries {current} RMS in {state}, more than its continuous limit of {limit}.", report);
+            judge(
+                    output,
+                    peak,
+                    electronic,
+                    "Output {output} peaks at {current} in {state}, above its electronic limit of {limit}.",
+                    report);
+            judge(
+                    output,
+                    rms,
+                    output.limitAmps(),
+                    "Output {output} carries {current} RMS in {state}, more than its continuous limit of {limit}.",
+                    report);
         }
     }
 

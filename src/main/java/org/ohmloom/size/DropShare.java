@@ -13,7 +13,7 @@ import org.ohmloom.model.StateId;
  * @param metres         length of the wires that share the rest, m, more than 0
  * @param weightRatio    sum of length x root of current over those wires, per root of this wire's current and per metre
  *                       of theirs; 1 when all carry the same
- * @param amps           current of this wire while every output is on, A, more than 0
+ * @param amps           largest current of this wire, A, more than 0
  */
 record DropShare(
         StateId state,

@@ -56,7 +56,8 @@ final class Anderson {
         double largest = 0;
         for (int row = 0; row < size; row++) {
             for (int column = 0; column < size; column++) {
-                matrix[row][column] = dot(known.get(row).miss(), known.get(column).miss());
+                matrix[row][column] =
+                        dot(known.get(row).miss(), known.get(column).miss());
             }
             matrix[row][size] = dot(known.get(row).miss(), miss);
             largest = Math.max(largest, matrix[row][row]);

@@ -57,8 +57,7 @@ final class Characteristics {
             for (int stretch = 0; stretch < on.length; stretch++) {
                 on[stretch] = clocks.get(clock).stretches().get(stretch).on().contains(branch.id());
             }
-            return Optional.of((at, levels, outputs) ->
-                    on[at.get(clock).stretch()] ? rest : Blocked.BLOCKED);
+            return Optional.of((at, levels, outputs) -> on[at.get(clock).stretch()] ? rest : Blocked.BLOCKED);
         }
         if (law instanceof Law.PowerOf || law instanceof Law.CurrentOf) {
             return Optional.of((at, levels, outputs) -> of(law, outputs));

@@ -182,8 +182,8 @@ final class Choke {
             return factor;
         }
         // the filter is linear: the bias keeps the current from reaching 0 and is taken off again
-        Waveform filtered = Waveform.of(
-                new Waveform.Winding(length, raised, new double[factor.length], following, henries), 0);
+        Waveform filtered =
+                Waveform.of(new Waveform.Winding(length, raised, new double[factor.length], following, henries), 0);
         for (int stretch = 0; stretch < factor.length; stretch++) {
             factor[stretch] = Math.max(0, 1 + (filtered.meanAmps(stretch) - bias / following) / meanAmps);
         }
@@ -205,6 +205,13 @@ final class Choke {
      */
     double rippleAmps(List<Part> at) {
         return own < 0 ? 0 : direction * rippleAmps[at.get(own).stretch()] * factor(at);
+    }
+
+    /** How many standard deviations above its level its current peaks in a moment. */
+    double peakRatio(List<Part> at) {
+        int stretch = own < 0 ? 0 : at.get(own).stretch();
+        double peak = wave.isRising(stretch) ? wave.endAmps(stretch) : wave.startAmps(stretch);
+        return rippleAmps[stretch] == 0 ? 0 : Math.max(0, (peak - amps[stretch]) / Math.abs(rippleAmps[stretch]));
     }
 
     private double factor(List<Part> at) {

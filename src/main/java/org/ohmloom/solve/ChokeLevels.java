@@ -137,9 +137,7 @@ final class ChokeLevels {
             int clock = number;
             parts.add(Part.of(clocks.get(clock), stretch -> {
                 TreeSet<Double> cuts = new TreeSet<>();
-                chokes.stream()
-                        .filter(choke -> choke.own() == clock)
-                        .forEach(choke -> cuts.add(choke.cut(stretch)));
+                chokes.stream().filter(choke -> choke.own() == clock).forEach(choke -> cuts.add(choke.cut(stretch)));
                 return cuts;
             }));
         }

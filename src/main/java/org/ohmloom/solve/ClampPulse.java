@@ -9,6 +9,5 @@ import org.ohmloom.graph.BranchId;
  * @param output      branch of the output it protects
  * @param pulseJoules energy of each pulse, the supply's share of it included, J
  * @param meanWatts   mean power, W
- * @param peakAmps    largest current, A
  */
-public record ClampPulse(BranchId clamp, BranchId output, double pulseJoules, double meanWatts, double peakAmps) {}
+public record ClampPulse(BranchId clamp, BranchId output, double pulseJoules, double meanWatts) {}

@@ -47,10 +47,9 @@ public record Clock(String id, double frequencyHertz, List<Stretch> stretches) {
     static List<Clock> of(Iterable<Branch> branches) {
         Map<String, Map<Double, Map<BranchId, Pulse>>> byClock = new TreeMap<>();
         for (Branch branch : branches) {
-            pulse(branch.law())
-                    .ifPresent(pulse -> byClock.computeIfAbsent(pulse.clock(), clock -> new TreeMap<>())
-                            .computeIfAbsent(pulse.frequencyHertz(), frequency -> new LinkedHashMap<>())
-                            .put(branch.id(), pulse));
+            pulse(branch.law()).ifPresent(pulse -> byClock.computeIfAbsent(pulse.clock(), clock -> new TreeMap<>())
+                    .computeIfAbsent(pulse.frequencyHertz(), frequency -> new LinkedHashMap<>())
+                    .put(branch.id(), pulse));
         }
         List<Clock> clocks = new ArrayList<>();
         byClock.forEach((name, byFrequency) -> byFrequency.forEach((frequency, pulses) -> clocks.add(new Clock(

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.graph.Branch;
@@ -96,9 +95,8 @@ final class DutyReport {
     }
 
     private Ripple ripple(Choke choke, boolean broken) {
-        Optional<Clock> clock = Optional.of(choke.own())
-                .filter(own -> own >= 0)
-                .map(own -> trial.clocks().get(own));
+        Optional<Clock> clock = Optional.of(choke.own()).filter(own -> own >= 0).map(own -> trial.clocks()
+                .get(own));
         Waveform wave = choke.wave();
         double[] shares = clock.map(Clock::stretches).orElse(List.of()).stream()
                 .mapToDouble(Stretch::shareFraction)
@@ -123,12 +121,7 @@ final class DutyReport {
                     double hertz = Clock.pulse(output.law()).orElseThrow().frequencyHertz();
                     clamps.put(
                             flow.branch().id(),
-                            new ClampPulse(
-                                    flow.branch().id(),
-                                    output.id(),
-                                    flow.watts() / hertz,
-                                    flow.watts(),
-                                    Math.abs(flow.onAmps())));
+                            new ClampPulse(flow.branch().id(), output.id(), flow.watts() / hertz, flow.watts()));
                 });
             }
         }
@@ -140,8 +133,8 @@ final class DutyReport {
         return flows.values().stream()
                 .map(BranchFlow::branch)
                 .filter(branch -> branch.law() instanceof Law.SwitchedResistance)
-                .filter(branch -> branch.from().equals(clamp.from())
-                        && branch.to().equals(clamp.to()))
+                .filter(branch ->
+                        branch.from().equals(clamp.from()) && branch.to().equals(clamp.to()))
                 .findFirst();
     }
 

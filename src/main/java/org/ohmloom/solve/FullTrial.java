@@ -54,8 +54,8 @@ final class FullTrial {
                 loadMoments.get(island).orElseThrow().add(number, moment);
                 List<RippleFlow> ripple = trial.ripple(island, at);
                 if (!ripple.isEmpty()) {
-                    List<RippleFlow> byClock =
-                            RippleFlow.byClock(ripple, trial.levels().orElseThrow().chokes());
+                    List<RippleFlow> byClock = RippleFlow.byClock(
+                            ripple, trial.levels().orElseThrow().chokes());
                     tallies.get(island).orElseThrow().addRipple(at, share, replicate, byClock);
                 }
             });

@@ -64,15 +64,7 @@ final class IslandAverage {
         if (ohms.isEmpty()) {
             double onDrop = tally.isSteady() ? meanDrop.value() : tally.mostVolts(number);
             return new BranchFlow(
-                    branch,
-                    island,
-                    ohms,
-                    amps,
-                    rmsAmps,
-                    onAmps,
-                    meanDrop.value(),
-                    onDrop,
-                    tally.watts(number));
+                    branch, island, ohms, amps, rmsAmps, onAmps, meanDrop.value(), onDrop, tally.watts(number));
         }
         double known = ohms.getAsDouble();
         return new BranchFlow(

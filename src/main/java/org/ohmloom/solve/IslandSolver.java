@@ -188,7 +188,7 @@ final class IslandSolver {
                 along[branch] = circuit.along(branch, volts);
                 amps[branch] = change[branch] + siemens[branch] * along[branch];
             }
-            answers.add(new RippleFlow(choke, amps, along));
+            answers.add(new RippleFlow(choke, 0, amps, along));
         });
         return answers;
     }

@@ -63,8 +63,10 @@ final class LargestCurrentPath {
 
         /** The same in the moment, V. */
         double onDropVolts(BranchKind.Part part) {
-            return sum(part, flow -> moment.volts().get(flow.branch().from())
-                    - moment.volts().get(flow.branch().to()));
+            return sum(
+                    part,
+                    flow -> moment.volts().get(flow.branch().from())
+                            - moment.volts().get(flow.branch().to()));
         }
 
         private double sum(BranchKind.Part part, ToDoubleFunction<BranchFlow> drop) {

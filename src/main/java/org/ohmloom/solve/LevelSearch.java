@@ -64,8 +64,8 @@ final class LevelSearch {
             List<Part> at = plan.at(number);
             double share = plan.weight(number);
             trial.solve(number, plan.count(), at);
-            resting.forEach((branch, reading) ->
-                    trial.reading(branch).ifPresent(each -> reading.add(at, share, each.volts())));
+            resting.forEach(
+                    (branch, reading) -> trial.reading(branch).ifPresent(each -> reading.add(at, share, each.volts())));
         }
         // loads at rest draw more than behind an output that chops: what fails here may well have a solution
         trial.forgive();
@@ -103,8 +103,7 @@ final class LevelSearch {
         }
         for (int number = 0; number < seen.reservoirs().size(); number++) {
             ClockReading reading = seen.reservoirs().get(number);
-            trial.reading(levels.reservoirs().get(number).id())
-                    .ifPresent(each -> reading.add(at, share, each.amps()));
+            trial.reading(levels.reservoirs().get(number).id()).ifPresent(each -> reading.add(at, share, each.amps()));
         }
         for (int island = 0; island < trial.circuits().size(); island++) {
             for (RippleFlow ripple : trial.ripple(island, at)) {

@@ -29,8 +29,7 @@ final class LoadMoments {
     /** Takes down a moment. */
     void add(int number, IslandMoment moment) {
         for (int load = 0; load < volts.length; load++) {
-            volts[load][number] =
-                    circuit.along(loads.get(load), moment.volts()).value();
+            volts[load][number] = circuit.along(loads.get(load), moment.volts()).value();
         }
     }
 

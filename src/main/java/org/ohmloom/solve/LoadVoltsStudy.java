@@ -2,8 +2,8 @@ package org.ohmloom.solve;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.List;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;

@@ -105,7 +105,8 @@ final class MomentSolver {
     /** Starts from the voltages of these results, one for each island, when it solves next. */
     void startFrom(List<Optional<IslandMoment>> near) {
         for (int island = 0; island < near.size(); island++) {
-            Optional<IslandMoment> moment = near.get(island).filter(each -> each.failure().isEmpty());
+            Optional<IslandMoment> moment =
+                    near.get(island).filter(each -> each.failure().isEmpty());
             if (moment.isPresent()) {
                 solvers.get(island).orElseThrow().startFrom(moment.get().volts());
             }
@@ -132,7 +133,8 @@ final class MomentSolver {
      * @param kept   for each inductive load the current each branch of the island is forced to change by, A
      */
     List<RippleFlow> answers(int island, SortedMap<Integer, double[]> kept) {
-        Optional<IslandMoment> at = results.get(island).filter(each -> each.failure().isEmpty());
+        Optional<IslandMoment> at =
+                results.get(island).filter(each -> each.failure().isEmpty());
         return at.isEmpty() || kept.isEmpty()
                 ? List.of()
                 : solvers.get(island).orElseThrow().answers(at.get(), kept);

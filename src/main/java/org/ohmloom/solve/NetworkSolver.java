@@ -75,8 +75,7 @@ public final class NetworkSolver {
             islands.add(IslandSentence.of(part, failure, main));
         }
         nothingElsewhere();
-        return new NetworkSolution(
-                network, islands, islandOf, volts, onMoments, flows, DutyReport.of(full, flows));
+        return new NetworkSolution(network, islands, islandOf, volts, onMoments, flows, DutyReport.of(full, flows));
     }
 
     private Supplier<Optional<Failure>> failureOf(int island) {

@@ -9,11 +9,12 @@ import java.util.TreeMap;
  * What the ripple of an inductive load does to its island in one moment: the standard deviation of each branch, the sign telling
  * what rises with what. By the tangents of the moment, so exact in networks of straight branches.
  *
- * @param choke number of the load
- * @param amps  current of each branch, A
- * @param volts voltage along each branch, V
+ * @param choke     number of the load
+ * @param peakRatio how many standard deviations above its level its current peaks; the square root of 3 for a straight ramp
+ * @param amps      current of each branch, A
+ * @param volts     voltage along each branch, V
  */
-record RippleFlow(int choke, double[] amps, double[] volts) {
+record RippleFlow(int choke, double peakRatio, double[] amps, double[] volts) {
 
     /** The ripples of each clock together: those of one clock rise and fall in step. */
     static List<RippleFlow> byClock(List<RippleFlow> ripples, List<Choke> chokes) {
@@ -24,6 +25,11 @@ record RippleFlow(int choke, double[] amps, double[] volts) {
         return new ArrayList<>(byClock.values());
     }
 
+    /** The same with another {@link #peakRatio}. */
+    RippleFlow withPeakRatio(double changed) {
+        return new RippleFlow(choke, changed, amps, volts);
+    }
+
     private RippleFlow plus(RippleFlow other) {
         double[] moreAmps = amps.clone();
         double[] moreVolts = volts.clone();
@@ -31,6 +37,6 @@ record RippleFlow(int choke, double[] amps, double[] volts) {
             moreAmps[branch] += other.amps[branch];
             moreVolts[branch] += other.volts[branch];
         }
-        return new RippleFlow(choke, moreAmps, moreVolts);
+        return new RippleFlow(choke, Math.max(peakRatio, other.peakRatio), moreAmps, moreVolts);
     }
 }

@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
@@ -54,7 +54,8 @@ final class SwitchingSearch {
         while (true) {
             Trial trial = new Trial(network, switching, earlier, cancelled);
             earlier = Optional.of(trial);
-            if (trial.clocks().isEmpty() || !changes(trial.look(switching.watched().keySet())::restingVolts)) {
+            if (trial.clocks().isEmpty()
+                    || !changes(trial.look(switching.watched().keySet())::restingVolts)) {
                 FullTrial full = new FullTrial(trial);
                 if (!changes(full::meanVolts)) {
                     return full;

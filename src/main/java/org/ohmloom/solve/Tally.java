@@ -13,9 +13,6 @@ import org.ohmloom.graph.Law;
  */
 final class Tally {
 
-    /** A straight ramp ends at its mean and this many standard deviations. */
-    private static final double RAMP_PEAK = Math.sqrt(3);
-
     private final Circuit circuit;
     private final int count;
     private final boolean[] keepsCurrent;
@@ -123,8 +120,8 @@ final class Tally {
                 double amps = each.amps()[branch];
                 square += amps * amps;
                 power += amps * each.volts()[branch];
-                lift += Math.abs(amps);
-                liftVolts += amps < 0 ? -each.volts()[branch] : each.volts()[branch];
+                lift += each.peakRatio() * Math.abs(amps);
+                liftVolts += each.peakRatio() * (amps < 0 ? -each.volts()[branch] : each.volts()[branch]);
             }
             squares[branch] += share * square;
             watts[branch] += share * power;
@@ -135,11 +132,11 @@ final class Tally {
                 replicateSquares[replicate][branch] += share * MomentPlan.REPLICATES * square;
             }
             double turns = presentAmps[branch] < 0 ? -1 : 1;
-            double most = presentAmps[branch] + turns * RAMP_PEAK * lift;
+            double most = presentAmps[branch] + turns * lift;
             if (Math.abs(most) > Math.abs(mostAmps[branch])) {
                 mostAmps[branch] = most;
                 if (!keepsCurrent[branch]) {
-                    mostVolts[branch] = presentVolts[branch] + turns * RAMP_PEAK * liftVolts;
+                    mostVolts[branch] = presentVolts[branch] + turns * liftVolts;
                 }
             }
         }

@@ -148,8 +148,7 @@ final class Trial {
         }
         return circuits.get(island).flatMap(circuit -> good(island).map(moment -> {
             int branch = circuit.number(id);
-            return new Reading(
-                    circuit.along(branch, moment.volts()).value(), moment.amps()[branch].value());
+            return new Reading(circuit.along(branch, moment.volts()).value(), moment.amps()[branch].value());
         }));
     }
 
@@ -170,7 +169,9 @@ final class Trial {
                 kept.put(number, change);
             }
         }
-        return solver.answers(island, kept);
+        return solver.answers(island, kept).stream()
+                .map(each -> each.withPeakRatio(chokes.get(each.choke()).peakRatio(at)))
+                .toList();
     }
 
     /** Solves with these levels from now on. */

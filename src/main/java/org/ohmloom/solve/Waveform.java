@@ -86,10 +86,9 @@ final class Waveform {
             double decay = -Math.expm1(-lasting / tau);
             double decay2 = -Math.expm1(-2 * lasting / tau);
             meanAmps[stretch] = (settled * lasting + away * tau * decay) / seconds;
-            squareAmps2[stretch] = (settled * settled * lasting
-                            + 2 * settled * away * tau * decay
-                            + away * away * tau / 2 * decay2)
-                    / seconds;
+            squareAmps2[stretch] =
+                    (settled * settled * lasting + 2 * settled * away * tau * decay + away * away * tau / 2 * decay2)
+                            / seconds;
             amps = interrupted[stretch] ? 0 : Math.max(0, settled + away * (1 - decay));
             endAmps[stretch] = amps;
             valleyAmps = Math.min(valleyAmps, amps);
@@ -121,6 +120,11 @@ final class Waveform {
     /** Current at the start of a stretch, A. */
     double startAmps(int stretch) {
         return endAmps[(stretch + endAmps.length - 1) % endAmps.length];
+    }
+
+    /** Current at the end of a stretch, A. */
+    double endAmps(int stretch) {
+        return endAmps[stretch];
     }
 
     /** Least current, A. */

@@ -91,7 +91,8 @@ class ControlUnitBranchesTest {
         assertEquals(
                 new Law.Resistance(ControlUnitBranches.FALLBACK_ON_OHMS),
                 branch(network, "ECU1.C3").law());
-        assertTrue(network.assumptions().stream().anyMatch(each -> each.text().contains("ECU1.C3 states no on-state resistance")));
+        assertTrue(network.assumptions().stream()
+                .anyMatch(each -> each.text().contains("ECU1.C3 states no on-state resistance")));
     }
 
     @Test

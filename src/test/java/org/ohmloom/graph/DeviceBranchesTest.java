@@ -66,7 +66,9 @@ class DeviceBranchesTest {
         assertEquals(new Law.Open(), lawOf(sketch, "D.1-3", Setting.ON));
         assertEquals(new Law.Open(), lawOf(sketch, "D.1-2", Setting.at("3")));
         assertEquals(new Law.Resistance(0.02), lawOf(sketch, "D.1-3", Setting.at("3")));
-        assertEquals(new Law.SwitchedResistance(0.02, new Pulse("D", 100, 0, 0.25)), lawOf(sketch, "D.1-2", Setting.duty(0.25)));
+        assertEquals(
+                new Law.SwitchedResistance(0.02, new Pulse("D", 100, 0, 0.25)),
+                lawOf(sketch, "D.1-2", Setting.duty(0.25)));
         // a position it does not have leaves it open, and that is said
         Network wrong = sketch.network(set("D", Setting.at("9")));
         assertEquals(new Law.Open(), branch(wrong, "D.1-2").law());
@@ -93,7 +95,8 @@ class DeviceBranchesTest {
     void aSolidStateOutputSwitchesAtItsDuty() {
         HarnessSketch sketch = new HarnessSketch().component("D", new SolidStateOutput(0.01, 20));
         assertEquals(new Law.Open(), branch(sketch.network(), "D").law());
-        assertEquals(new Law.SwitchedResistance(0.01, new Pulse("D", 100, 0, 0.4)), lawOf(sketch, "D", Setting.duty(0.4)));
+        assertEquals(
+                new Law.SwitchedResistance(0.01, new Pulse("D", 100, 0, 0.4)), lawOf(sketch, "D", Setting.duty(0.4)));
     }
 
     @Test
@@ -151,7 +154,8 @@ class DeviceBranchesTest {
         assertEquals(new Law.PowerLaw(4.4, 12.5, 0.55), lawOf(load(new Draw.Lamp(55, 12.5)), "D", Setting.ON));
         // a thermostat on a 12 V, 2 A heater: 6 ohm for three quarters of the time
         assertEquals(
-                new Law.Cycled(new Law.Resistance(6), new Pulse("D", 1.0 / 60, 0, 0.75)), lawOf(load(new Draw.Resistive(2, 12)), "D", Setting.duty(0.75)));
+                new Law.Cycled(new Law.Resistance(6), new Pulse("D", 1.0 / 60, 0, 0.75)),
+                lawOf(load(new Draw.Resistive(2, 12)), "D", Setting.duty(0.75)));
     }
 
     private static HarnessSketch load(Draw draw) {

@@ -71,8 +71,7 @@ record ChoppedNetwork(double emfVolts, double feedOhms, double returnOhms, List<
             double periods = Math.pow(10, -0.5 + 2 * random.nextDouble());
             double henries = inductive ? ohms * periods / hertz[clock] : 0;
             Freewheel freewheel = inductive ? Freewheel.values()[1 + random.nextInt(3)] : Freewheel.NONE;
-            Pulse pulse =
-                    new Pulse("C" + clock, hertz[clock], random.nextDouble(), 0.1 + 0.8 * random.nextDouble());
+            Pulse pulse = new Pulse("C" + clock, hertz[clock], random.nextDouble(), 0.1 + 0.8 * random.nextDouble());
             loads.add(new Chopped(
                     ohms,
                     henries,
@@ -101,9 +100,7 @@ record ChoppedNetwork(double emfVolts, double feedOhms, double returnOhms, List<
     }
 
     private static void add(Net net, Chopped load, int n) {
-        Law law = load.henries() > 0
-                ? new Law.Inductive(load.ohms(), load.henries())
-                : new Law.Resistance(load.ohms());
+        Law law = load.henries() > 0 ? new Law.Inductive(load.ohms(), load.henries()) : new Law.Resistance(load.ohms());
         Law diode = new Law.Threshold(load.diodeVolts(), DIODE_OHMS);
         double feed = load.feedOhms() - OUTPUT_OHMS;
         if (load.freewheel() == Freewheel.DRIVER_SUPPLY) {

@@ -44,7 +44,10 @@ class ChoppedNetworksTest {
 
     private static void compare(double[] simulated, int place, BranchFlow flow, String where) {
         near(simulated[place], flow.amps(), "mean of " + flow.branch().id() + " in " + where);
-        near(Math.sqrt(simulated[place + 1]), flow.rmsAmps(), "RMS of " + flow.branch().id() + " in " + where);
+        near(
+                Math.sqrt(simulated[place + 1]),
+                flow.rmsAmps(),
+                "RMS of " + flow.branch().id() + " in " + where);
     }
 
     private static void near(double expected, double actual, String what) {
@@ -62,23 +65,14 @@ class ChoppedNetworksTest {
 
     @Test
     void theCoilsOwnHeatIsTheMeanOfVoltageTimesCurrent() {
-        // on one clock the balance of volt-seconds is exact: V I of a coil in the mean is its I^2 R, nothing stays in it
+        // on one clock the balance of volt-seconds is exact: V I of a coil in the mean is its I^2 R, nothing stays in
+        // it
         Solved solved = new Net()
                 .battery("B", "0", "s", 12, 0)
                 .wire("FEED", "s", "a", 0.2)
                 .output("Q", "a", "l", 0.01, new Pulse("Q", 100, 0, 0.4))
-                .branch(
-                        "L",
-                        BranchKind.LOAD,
-                        "l",
-                        "0",
-                        new Law.Inductive(1, 0.02))
-                .branch(
-                        "D",
-                        BranchKind.FREEWHEEL_DIODE,
-                        "0",
-                        "l",
-                        new Law.Threshold(0.7, 0.01))
+                .branch("L", BranchKind.LOAD, "l", "0", new Law.Inductive(1, 0.02))
+                .branch("D", BranchKind.FREEWHEEL_DIODE, "0", "l", new Law.Threshold(0.7, 0.01))
                 .solve();
         BranchFlow coil = solved.flow("L");
         assertEquals(coil.rmsAmps() * coil.rmsAmps(), coil.watts(), 1e-8);

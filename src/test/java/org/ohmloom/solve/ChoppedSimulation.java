@@ -52,7 +52,11 @@ final class ChoppedSimulation {
             longestTau = Math.max(longestTau, load.henries() / load.ohms());
             shift[n] = -1;
             for (int other = 0; other < n; other++) {
-                if (network.loads().get(other).pulse().clock().equals(load.pulse().clock())) {
+                if (network.loads()
+                        .get(other)
+                        .pulse()
+                        .clock()
+                        .equals(load.pulse().clock())) {
                     shift[n] = shift[other];
                 }
             }

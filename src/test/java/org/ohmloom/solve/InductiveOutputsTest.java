@@ -35,7 +35,8 @@ class InductiveOutputsTest {
 
     @Test
     void aTenAmpereCoilAtAQuarterKeepsAQuarterOfItsCurrent() {
-        // 12 V / 1.2 ohm = 10 A; at D 0.25 without ripple 2.5 A through load and freewheel loop; the feed carries it a quarter
+        // 12 V / 1.2 ohm = 10 A; at D 0.25 without ripple 2.5 A through load and freewheel loop; the feed carries it a
+        // quarter
         // of the time: 2.5 A on, 2.5 sqrt(0.25) = 1.25 A RMS, 0.625 A mean
         Solved solved = chopper(12, 1.2, 1000, 1000, 0.25).solve();
         BranchFlow load = solved.flow("L");
@@ -52,7 +53,8 @@ class InductiveOutputsTest {
 
     @Test
     void theRippleOfAChoppedCoilIsThatOfTheTextbook() {
-        // Rashid, Power Electronics, 4th edition, example 5.2: 220 V, 5 ohm, 7.5 mH, 1 kHz, D 0.5: 18.37 A to 25.63 A, mean
+        // Rashid, Power Electronics, 4th edition, example 5.2: 220 V, 5 ohm, 7.5 mH, 1 kHz, D 0.5: 18.37 A to 25.63 A,
+        // mean
         // 22 A, RMS 22.1 A (18.367, 25.633, 22.0998 when recomputed)
         Solved solved = chopper(220, 5, 7.5e-3, 1000, 0.5).solve();
         Ripple ripple = solved.solution().duty().ripples().get(new BranchId("L"));
@@ -76,7 +78,8 @@ class InductiveOutputsTest {
 
     @Test
     void aCurrentThatDiesBetweenPulsesIsDiscontinuous() {
-        // 12 V, 1 ohm, 1 mH (tau 1 ms), 20 Hz (50 ms), D 0.1: 5 ms on: I2 = 12 (1 - e^-5) = 11.919 A, then nothing within
+        // 12 V, 1 ohm, 1 mH (tau 1 ms), 20 Hz (50 ms), D 0.1: 5 ms on: I2 = 12 (1 - e^-5) = 11.919 A, then nothing
+        // within
         // 45 ms but e^-45 of it. Mean 12 x 0.1 = 1.2 A: the volt-seconds of the off time are 0
         Solved solved = chopper(12, 1, 1e-3, 20, 0.1).solve();
         Ripple ripple = solved.solution().duty().ripples().get(new BranchId("L"));
@@ -108,7 +111,8 @@ class InductiveOutputsTest {
 
     @Test
     void anActiveClampSwallowsTheCoilsEnergyAndTheSuppliesShare() {
-        // low side: the clamp holds the output at 36 V; supply 12 V, so the coil sees -24 V. R small: from I = 12 V x 5 ms / 10 mH =
+        // low side: the clamp holds the output at 36 V; supply 12 V, so the coil sees -24 V. R small: from I = 12 V x 5
+        // ms / 10 mH =
         // 6 A it dies in 6 A x 10 mH / 24 V = 2.5 ms; energy 36 V x 6 A x 2.5 ms / 2 = 0.27 J = L I^2 / 2 x 36 / 24
         Net net = new Net()
                 .battery("B", "0", "s", 12, 0)
@@ -119,12 +123,14 @@ class InductiveOutputsTest {
         ClampPulse pulse = solved.solution().duty().clamps().get(new BranchId("Q.clamp"));
         assertEquals(0.27, pulse.pulseJoules(), 1e-4);
         assertEquals(27, pulse.meanWatts(), 1e-2);
-        assertEquals(6, solved.solution().duty().ripples().get(new BranchId("L")).peakAmps(), 1e-3);
+        assertEquals(
+                6, solved.solution().duty().ripples().get(new BranchId("L")).peakAmps(), 1e-3);
     }
 
     @Test
     void aLongThinFeedDoesNotUpsetTheSearch() {
-        // feed resistance twice that of the coil: plain repetition would run away. Ripple-free, D 0.5: the feed carries I while
+        // feed resistance twice that of the coil: plain repetition would run away. Ripple-free, D 0.5: the feed carries
+        // I while
         // on and nothing else; 0.5 (12 - 2 I) = 1 I: I = 3 A
         Net net = new Net()
                 .battery("B", "0", "s", 12, 0)

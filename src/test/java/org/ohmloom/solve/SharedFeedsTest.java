@@ -57,7 +57,8 @@ class SharedFeedsTest {
 
     @Test
     void onOneClockOneAfterTheOtherTheFeedNeverCarriesBoth() {
-        // 10 A for half the time: 10 sqrt(0.5) = 7.07 A, never more than 10 A; the second wraps round the end of the period
+        // 10 A for half the time: 10 sqrt(0.5) = 7.07 A, never more than 10 A; the second wraps round the end of the
+        // period
         Solved solved = two(new Pulse("1", 100, 0.4, 0.25), new Pulse("1", 100, 0.9, 0.25));
         assertEquals(10 * Math.sqrt(0.5), solved.flow("FEED").rmsAmps(), NEARLY);
         assertEquals(10, solved.flow("FEED").onAmps(), NEARLY);
@@ -68,7 +69,8 @@ class SharedFeedsTest {
         Solved solved = two(new Pulse("1", 0.1, 0, 0.25), new Pulse("2", 130, 0, 0.25));
         DutyResults duty = solved.solution().duty();
         Clock slow = duty.clock("1").orElseThrow();
-        // while the slow one is on the feed carries 10 A and, for a quarter of the time, 20 A: 100 x 0.75 + 400 x 0.25 = 175;
+        // while the slow one is on the feed carries 10 A and, for a quarter of the time, 20 A: 100 x 0.75 + 400 x 0.25
+        // = 175;
         // while it is off 100 x 0.25 = 25
         assertEquals(175, duty.meanSquareAmps(new BranchId("FEED"), slow, 0), 1e-3);
         assertEquals(25, duty.meanSquareAmps(new BranchId("FEED"), slow, 1), 1e-3);
@@ -78,7 +80,8 @@ class SharedFeedsTest {
 
     @Test
     void beyondTwelveOutputsASampleStandsForAllMomentsAndSaysHowWell() {
-        // fourteen loads of 1 A at D 0.5 on clocks of their own: (14 x 0.5)^2 + 14 x 0.25 = 52.5, sqrt 7.246 A; all on 14 A
+        // fourteen loads of 1 A at D 0.5 on clocks of their own: (14 x 0.5)^2 + 14 x 0.25 = 52.5, sqrt 7.246 A; all on
+        // 14 A
         Net net = new Net().battery("B", "0", "s", 12, 0).wire("FEED", "s", "a", NO_OHMS);
         for (int load = 0; load < 14; load++) {
             net.output("Q" + load, "a", "b" + load, NO_OHMS, new Pulse("Q" + load, 100 + load, 0, 0.5))
@@ -108,8 +111,10 @@ class SharedFeedsTest {
 
     @Test
     void aCapacitorOnTheDriversSupplyCarriesTheRipple() {
-        // Rashid, Power Electronics, 4th edition, chapter 5, and LF-6: 8 A at D 0.5: the capacitor carries 8 sqrt(0.5 x 0.5) = 4 A
-        // RMS, the feed 4 A without ripple. 12 V behind 0.1 ohm: 11.6 V at the driver; coil (11.6 x 0.5) / 8 A = 0.725 ohm
+        // Rashid, Power Electronics, 4th edition, chapter 5, and LF-6: 8 A at D 0.5: the capacitor carries 8 sqrt(0.5 x
+        // 0.5) = 4 A
+        // RMS, the feed 4 A without ripple. 12 V behind 0.1 ohm: 11.6 V at the driver; coil (11.6 x 0.5) / 8 A = 0.725
+        // ohm
         Solved solved = new Net()
                 .battery("B", "0", "s", 12, 0)
                 .wire("FEED", "s", "a", 0.1)
@@ -127,7 +132,8 @@ class SharedFeedsTest {
 
     @Test
     void theDriversSupplyOrGroundTakesBackWhatADiodeThereLeads() {
-        // low side, diode from the output to the driver's supply pin, which has a wire of its own: that wire carries the current
+        // low side, diode from the output to the driver's supply pin, which has a wire of its own: that wire carries
+        // the current
         // back while the output is off, the load's feed carries it all the time. 12 V, 1.2 ohm, D 0.25: 2.5 A
         Solved solved = new Net()
                 .battery("B", "0", "s", 12, 0)
