@@ -47,7 +47,7 @@ final class OutputsText {
                     .filter(DutyResults::sampled)
                     .ifPresent(duty -> out.println("  " + state.name() + ": a sample of " + duty.moments()
                             + " moments stands for all combinations; RMS currents are known to "
-                            + Formats.percent(duty.samplingError()) + "."));
+                            + Formats.percent(duty.samplingErrorRatio()) + "."));
         }
     }
 
@@ -93,11 +93,11 @@ final class OutputsText {
                 peak.orElse(""));
     }
 
-    /** Keys of a state: {@code clocks}, {@code outputs}, {@code moments}, {@code samplingError}, {@code energyMissRatio}. */
+    /** Keys of a state: {@code clocks}, {@code outputs}, {@code moments}, {@code samplingErrorRatio}, {@code energyMissRatio}. */
     static void write(Solution solution, JsonObjectWriter item) {
         DutyResults duty = solution.duty();
         item.put("moments", duty.moments());
-        item.put("samplingError", duty.samplingError());
+        item.put("samplingErrorRatio", duty.samplingErrorRatio());
         item.put("energyMissRatio", duty.energyMissRatio());
         item.array("clocks", array -> duty.clocks()
                 .forEach(clock -> array.object(entry -> {

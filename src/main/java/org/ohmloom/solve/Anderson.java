@@ -8,14 +8,14 @@ import java.util.List;
 /**
  * Hastens a search for x = g(x): the next x is that mixture of the last ones whose misses cancel best (Anderson, Journal of
  * the ACM 12, 1965). For a straight g it arrives as fast as a method of conjugate directions, also where plain repetition would
- * run away.
+ * run away. The x here are voltages.
  */
 final class Anderson {
 
     private static final int DEPTH = 6;
     private static final double RIDGE_RATIO = 1e-14;
 
-    private record Change(double[] step, double[] miss) {}
+    private record Change(double[] stepVolts, double[] missVolts) {}
 
     private final Deque<Change> changes = new ArrayDeque<>();
     private double[] lastAt = {};
@@ -43,7 +43,7 @@ final class Anderson {
         for (int each = 0; each < known.size(); each++) {
             for (int place = 0; place < next.length; place++) {
                 next[place] -= share[each]
-                        * (known.get(each).step()[place] + known.get(each).miss()[place]);
+                        * (known.get(each).stepVolts()[place] + known.get(each).missVolts()[place]);
             }
         }
         return next;
@@ -57,9 +57,9 @@ final class Anderson {
         for (int row = 0; row < size; row++) {
             for (int column = 0; column < size; column++) {
                 matrix[row][column] =
-                        dot(known.get(row).miss(), known.get(column).miss());
+                        dot(known.get(row).missVolts(), known.get(column).missVolts());
             }
-            matrix[row][size] = dot(known.get(row).miss(), miss);
+            matrix[row][size] = dot(known.get(row).missVolts(), miss);
             largest = Math.max(largest, matrix[row][row]);
         }
         for (int row = 0; row < size; row++) {

@@ -36,7 +36,7 @@ final class DutyReport {
                 full.trial().clocks(),
                 full.plan().count(),
                 full.plan().isSampled(),
-                report.samplingError(),
+                report.samplingErrorRatio(),
                 energyMissRatio(flows.values()),
                 report.ripples(),
                 report.clamps(),
@@ -64,7 +64,7 @@ final class DutyReport {
         return given > 0 ? Math.abs(sum) / given : 0;
     }
 
-    private double samplingError() {
+    private double samplingErrorRatio() {
         double worst = 0;
         for (int island = 0; island < trial.islands().size(); island++) {
             Tally tally = full.tally(island).orElse(null);

@@ -14,7 +14,7 @@ import org.ohmloom.graph.BranchId;
  * @param clocks            the clocks, with the stretches of their periods
  * @param moments           how many moments stood for all of time, 1 when nothing switches
  * @param sampled           whether they were a sample because there are too many combinations to take all
- * @param samplingError     largest standard error of an RMS current for that, as a share of it; 0 when all were taken
+ * @param samplingErrorRatio     largest standard error of an RMS current for that, as a share of it; 0 when all were taken
  * @param energyMissRatio   by how much mean power given and mean power taken differ, over the power given
  * @param ripples           the current of each inductive load, by its branch
  * @param clamps            what active clamps swallow, by their branch
@@ -24,7 +24,7 @@ public record DutyResults(
         List<Clock> clocks,
         int moments,
         boolean sampled,
-        double samplingError,
+        double samplingErrorRatio,
         double energyMissRatio,
         SortedMap<BranchId, Ripple> ripples,
         SortedMap<BranchId, ClampPulse> clamps,

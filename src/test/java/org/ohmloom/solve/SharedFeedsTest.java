@@ -90,8 +90,8 @@ class SharedFeedsTest {
         Solved solved = net.solve();
         DutyResults duty = solved.solution().duty();
         assertTrue(duty.sampled());
-        assertTrue(duty.samplingError() > 0 && duty.samplingError() < 0.02, "error " + duty.samplingError());
-        assertEquals(Math.sqrt(52.5), solved.flow("FEED").rmsAmps(), 4 * duty.samplingError() * 7.3);
+        assertTrue(duty.samplingErrorRatio() > 0 && duty.samplingErrorRatio() < 0.02, "error " + duty.samplingErrorRatio());
+        assertEquals(Math.sqrt(52.5), solved.flow("FEED").rmsAmps(), 4 * duty.samplingErrorRatio() * 7.3);
         assertEquals(14, solved.flow("FEED").onAmps(), NEARLY);
     }
 
