@@ -90,7 +90,9 @@ class SharedFeedsTest {
         Solved solved = net.solve();
         DutyResults duty = solved.solution().duty();
         assertTrue(duty.sampled());
-        assertTrue(duty.samplingErrorRatio() > 0 && duty.samplingErrorRatio() < 0.02, "error " + duty.samplingErrorRatio());
+        assertTrue(
+                duty.samplingErrorRatio() > 0 && duty.samplingErrorRatio() < 0.02,
+                "error " + duty.samplingErrorRatio());
         assertEquals(Math.sqrt(52.5), solved.flow("FEED").rmsAmps(), 4 * duty.samplingErrorRatio() * 7.3);
         assertEquals(14, solved.flow("FEED").onAmps(), NEARLY);
     }
