@@ -23,8 +23,8 @@ final class MethodSection {
             Column.number("By heat balance", Unit.AMP, 1),
             Column.number("Apart", Unit.PERCENT, 0),
             Column.words("Designed to"),
-            Column.words("Table"),
-            Column.words("Heat balance"));
+            Column.fileOnly("Table"),
+            Column.fileOnly("Heat balance"));
 
     private final Analysis analysis;
 

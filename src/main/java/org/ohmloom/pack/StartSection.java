@@ -50,7 +50,9 @@ final class StartSection {
             return List.of();
         }
         List<StartUp> worstFirst = starts.runs().stream()
-                .sorted(Comparator.comparingDouble(StartSection::margin))
+                .sorted(Comparator.comparing(
+                                (StartUp run) -> run.sags().stream().limit(1).noneMatch(SupplySag::isTooLow))
+                        .thenComparingDouble(StartSection::margin))
                 .toList();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Starts, the supply hit hardest first"));

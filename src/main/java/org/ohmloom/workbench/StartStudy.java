@@ -104,7 +104,9 @@ final class StartStudy implements Study<StartStudy.Row> {
                 .filter(run ->
                         readout.state().isEmpty() || readout.state().get().equals(run.state()))
                 .map(run -> new Row(run, name(readout, run), readout.stateName(run.state())))
-                .sorted(Comparator.comparingDouble(Row::margin))
+                .sorted(Comparator.comparing((Row row) ->
+                                row.worst().filter(SupplySag::isTooLow).isEmpty())
+                        .thenComparingDouble(Row::margin))
                 .toList();
     }
 
