@@ -19,6 +19,7 @@ import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.DcSolver;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.SourceMemory;
 
 /**
  * Every operating state solved with its conductors at the temperature their own current and their neighbours bring them to.
@@ -64,13 +65,15 @@ record HeatedSolutions(
             celsius.put(state, ambient(bench));
         }
         SortedMap<StateId, Solution> solutions = new TreeMap<>();
+        Map<StateId, SourceMemory> memories = new HashMap<>();
         SortedMap<StateId, SortedMap<WireId, Double>> solvedAt = new TreeMap<>();
         for (int round = 1; ; round++) {
             for (OperatingState state : bench.harness().states().all()) {
                 SortedMap<WireId, Double> warm = celsius.get(state.id());
                 SortedMap<WireId, Double> before = solvedAt.get(state.id());
                 if (before == null || moved(before, warm) > AGREEMENT_CELSIUS) {
-                    solutions.put(state.id(), solve(bench, sizes, state, warm, cancel));
+                    SourceMemory memory = memories.computeIfAbsent(state.id(), id -> new SourceMemory());
+                    solutions.put(state.id(), solve(bench, sizes, state, warm, memory, cancel));
                     solvedAt.put(state.id(), warm);
                 }
             }
@@ -106,14 +109,19 @@ record HeatedSolutions(
     }
 
     private static Solution solve(
-            Bench bench, ProvisionalSizes sizes, OperatingState state, Map<WireId, Double> warm, Cancel cancel) {
+            Bench bench,
+            ProvisionalSizes sizes,
+            OperatingState state,
+            Map<WireId, Double> warm,
+            SourceMemory memory,
+            Cancel cancel) {
         cancel.check();
         Network network = NetworkBuilder.build(
                 bench.harness(),
                 state,
                 wire -> bench.ohms(wire, sizes.gauge(wire), held(bench, wire, warm.get(wire.id()))),
                 bench.tables());
-        return DcSolver.solve(network, bench.harness(), cancel::isRequested);
+        return DcSolver.solve(network, bench.harness(), memory, cancel::isRequested);
     }
 
     /** The temperature for the resistance: not beyond what the insulation stands. */

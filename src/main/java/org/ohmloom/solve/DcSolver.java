@@ -21,7 +21,20 @@ public final class DcSolver {
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public static Solution solve(Network network, Harness harness, BooleanSupplier cancelled) {
-        NetworkSolution solved = SensedSolver.solve(network, cancelled);
+        return solve(network, harness, new SourceMemory(), cancelled);
+    }
+
+    /**
+     * Solves the network of a harness in a state that was solved before in much the same way.
+     *
+     * @param network   the harness as a network in one operating state
+     * @param harness   the harness, for its loads and their limits
+     * @param memory    what the search for the sources found before; keeps what this one finds
+     * @param cancelled asked now and then; true stops the solution
+     * @throws java.util.concurrent.CancellationException when asked to stop
+     */
+    public static Solution solve(Network network, Harness harness, SourceMemory memory, BooleanSupplier cancelled) {
+        NetworkSolution solved = SensedSolver.solve(network, memory, cancelled);
         ResidualCheck check = ResidualCheck.of(solved.flows().values(), solved.volts());
         return new Solution(
                 solved.network(),

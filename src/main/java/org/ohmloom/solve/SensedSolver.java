@@ -36,9 +36,19 @@ public final class SensedSolver {
         return published(network, searched(network, cancelled));
     }
 
+    /** The same, begun where a search in much the same network ended. */
+    static NetworkSolution solve(Network network, SourceMemory memory, BooleanSupplier cancelled) {
+        return published(network, searched(network, memory, cancelled));
+    }
+
     /** The finished search, for tests of how many solutions it takes. */
     static SteadySources searched(Network network, BooleanSupplier cancelled) {
-        SteadySources sources = SteadySources.of(network, cancelled);
+        return searched(network, new SourceMemory(), cancelled);
+    }
+
+    /** The same, begun where a search in much the same network ended. */
+    static SteadySources searched(Network network, SourceMemory memory, BooleanSupplier cancelled) {
+        SteadySources sources = SteadySources.of(network, memory, cancelled);
         sources.settle(Map.of());
         return sources;
     }

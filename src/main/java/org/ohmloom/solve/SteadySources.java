@@ -38,6 +38,7 @@ public final class SteadySources {
     private static final double MOST_STEP_VOLTS = 1;
 
     private final Network network;
+    private final SourceMemory memory;
     private final BooleanSupplier cancelled;
     private final List<SteadySource> sources = new ArrayList<>();
     private NetworkSolution solution;
@@ -58,10 +59,11 @@ public final class SteadySources {
         }
     }
 
-    private SteadySources(Network network, BooleanSupplier cancelled) {
+    private SteadySources(Network network, SourceMemory memory, BooleanSupplier cancelled) {
         this.network = network;
+        this.memory = memory;
         this.cancelled = cancelled;
-        solution = NetworkSolver.solve(network.withLaws(fastLaws(network)), cancelled);
+        solution = NetworkSolver.solve(network.withLaws(fastLaws(network, memory)), cancelled);
         solves = 1;
         for (Branch branch : network.branches().values()) {
             SteadySource.of(network, branch, solution)
@@ -69,21 +71,26 @@ public final class SteadySources {
                             source.read(solution, source.law().emfVolts()).isPresent())
                     .ifPresent(sources::add);
         }
-        emfVolts =
-                sources.stream().mapToDouble(source -> source.law().emfVolts()).toArray();
+        emfVolts = sources.stream()
+                .mapToDouble(source -> memory.emfVolts(source.id(), source.law().emfVolts()))
+                .toArray();
+        model = memory.model(ids());
     }
 
-    /** Laws within a period of all slow sources, at the electromotive forces the network has. */
-    private static Map<BranchId, Law> fastLaws(Network network) {
+    private List<BranchId> ids() {
+        return sources.stream().map(SteadySource::id).toList();
+    }
+
+    /** Laws within a period of all slow sources, at the electromotive forces remembered or those the network has. */
+    private static Map<BranchId, Law> fastLaws(Network network, SourceMemory memory) {
         Map<BranchId, Law> laws = new TreeMap<>();
         for (Branch branch : network.branches().values()) {
             if (branch.law() instanceof Law.VoltageSource law) {
+                double emf = memory.emfVolts(branch.id(), law.emfVolts());
                 if (network.sensings().stream().anyMatch(each -> each.source().equals(branch.id()))) {
-                    laws.put(
-                            branch.id(),
-                            Law.VoltageSource.regulated(law.emfVolts(), law.ohms(), Double.POSITIVE_INFINITY));
+                    laws.put(branch.id(), Law.VoltageSource.regulated(emf, law.ohms(), Double.POSITIVE_INFINITY));
                 } else if (SteadySource.isBattery(law)) {
-                    laws.put(branch.id(), Law.VoltageSource.battery(law.emfVolts(), law.ohms()));
+                    laws.put(branch.id(), Law.VoltageSource.battery(emf, law.ohms()));
                 }
             }
         }
@@ -97,7 +104,12 @@ public final class SteadySources {
      * @param cancelled asked now and then; true stops a solution with a {@link java.util.concurrent.CancellationException}
      */
     public static SteadySources of(Network network, BooleanSupplier cancelled) {
-        return new SteadySources(network, cancelled);
+        return new SteadySources(network, new SourceMemory(), cancelled);
+    }
+
+    /** The same, begun where a search in much the same network ended; keeps its own end there. */
+    static SteadySources of(Network network, SourceMemory memory, BooleanSupplier cancelled) {
+        return new SteadySources(network, memory, cancelled);
     }
 
     /** How many times the network was solved. */
@@ -182,6 +194,7 @@ public final class SteadySources {
                 return false;
             }
             if (discontent(laws, seen.get()) < 0) {
+                memory.keep(ids(), emfVolts, model);
                 return true;
             }
             if (wake(seen.get())) {

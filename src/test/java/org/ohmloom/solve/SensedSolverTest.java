@@ -222,4 +222,21 @@ class SensedSolverTest {
             assertTrue(Math.abs(volts - 14.2) <= HELD || amps >= limit - HELD && volts < 14.2, "run " + run);
         }
     }
+
+    @Test
+    void aSearchThatRemembersAnEarlierOneTakesFewSolutions() {
+        // the cable a hundredth warmer: the electromotive force moves by 0.8 V x 0.01 = 8 mV
+        SourceMemory memory = new SourceMemory();
+        for (double ohms : new double[] {0.01, 0.0101}) {
+            Network network = charging(13.4, 100)
+                    .current("L", "b", "0", 30)
+                    .wire("W", "a", "b", ohms)
+                    .regulated("ALT", "0", "a", 14.4, 0, 120)
+                    .network()
+                    .withSensings(List.of(new Sensing(new BranchId("ALT"), new PointId("b"), 14.4)));
+            SteadySources search = SensedSolver.searched(network, memory, () -> false);
+            assertTrue(search.solves() <= (ohms > 0.01 ? 3 : HANDFUL), "took " + search.solves());
+            assertEquals(14.4 + 80 * ohms, new Solved(search.solution()).volts("a"), HELD);
+        }
+    }
 }
