@@ -1,7 +1,6 @@
 package org.ohmloom.analysis;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.heat.Ampacity;
@@ -78,7 +77,7 @@ final class Temperatures {
                         type.maximumCelsius(),
                         loading,
                         altitude)),
-                List.of(),
+                SkinChecks.of(heated.solutions().values(), wire, shape.wire(), heat.celsius()),
                 shape.words());
     }
 

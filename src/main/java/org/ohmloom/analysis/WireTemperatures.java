@@ -18,7 +18,8 @@ import org.ohmloom.solve.Solution;
 /**
  * The temperature of every wire in every operating state.
  *
- * <p>In a state that lasts: the steady heat balance of its bundles under the RMS currents. In a state that does not last, such as cranking: the
+ * <p>In a state that lasts: the steady heat balance of its bundles under the RMS currents, and where something switches too
+ * slowly for the mean square to hold, the peak of the cycle on top. In a state that does not last, such as cranking: the
  * transient from the hottest temperature any lasting state brings the wire to.
  */
 final class WireTemperatures {
@@ -65,7 +66,13 @@ final class WireTemperatures {
     }
 
     private SortedMap<WireId, WireHeat> settled(Solution solution, Map<WireId, Double> near) {
-        return bench.bundleHeat().settle(sizes::gauge, wire -> HeatedSolutions.rmsAmps(solution, wire), near);
+        SortedMap<WireId, WireHeat> settled =
+                bench.bundleHeat().settle(sizes::gauge, wire -> HeatedSolutions.rmsAmps(solution, wire), near);
+        for (Wire wire : bench.harness().wires().all()) {
+            settled.computeIfPresent(
+                    wire.id(), (id, heat) -> SlowCycles.peak(bench, shape(wire), solution, wire, heat));
+        }
+        return settled;
     }
 
     private SortedMap<WireId, WireHeat> passing(OperatingState state, Solution solution, Map<WireId, Running> running) {
