@@ -1,8 +1,11 @@
 package org.ohmloom.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -50,6 +53,20 @@ final class EnvelopeText {
             out.println(Wrap.indented(situation.name() + ": " + String.join(" ", situation.steps()), INDENT, WIDTH));
         }
         envelope.notes().forEach(note -> out.println(Wrap.indented(note, INDENT, WIDTH)));
+    }
+
+    /** How it was computed; what several situations share once. */
+    private static void steps(Envelope envelope, PrintWriter out) {
+        Map<String, List<String>> situations = new LinkedHashMap<>();
+        for (SituationEnvelope situation : envelope.situations()) {
+            for (String step : situation.steps()) {
+                situations.computeIfAbsent(step, each -> new ArrayList<>()).add(situation.name());
+            }
+        }
+        situations.forEach((step, names) -> {
+            boolean all = names.size() == envelope.situations().size() && names.size() > 1;
+            out.println(Wrap.indented(all ? step : String.join("; ", names) + ": " + step, INDENT, WIDTH));
+        });
     }
 
     private static void wires(Analysis analysis, SortedMap<String, Combination> named, PrintWriter out) {

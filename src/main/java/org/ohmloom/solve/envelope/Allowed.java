@@ -179,6 +179,12 @@ final class Allowed {
         return true;
     }
 
+    /** Whether limits and sets that run together are kept; the wiring is not asked. */
+    boolean keepsGroups(long on) {
+        return limits.stream().allMatch(limit -> limit.used(on) <= limit.most())
+                && together.stream().allMatch(set -> (set & on) == 0 || (set & on) == set);
+    }
+
     /** Whether exactly these blocks may run. */
     boolean allows(long on) {
         return settle(new Fixing(on, all() & ~on)).isPresent();

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.LoadGroup;
+import org.ohmloom.solve.Solution;
 
 /**
  * What takes current, put together where it can only run together, and the rules over it.
@@ -88,9 +89,6 @@ record Blocks(List<Taker> takers, int[] blockOf, int count, Allowed allowed, Lis
             }
         }
         String name = "Load group " + group.id() + " (" + group.name() + ")";
-        if (!missing.isEmpty()) {
-            notes.add(name + ": " + missing + " run in no state that lasts and are left out.");
-        }
         if (group.kind() == LoadGroup.Kind.TOGETHER) {
             allowed.together(members);
             return;
@@ -111,6 +109,18 @@ record Blocks(List<Taker> takers, int[] blockOf, int count, Allowed allowed, Lis
             }
         }
         return loads;
+    }
+
+    /** The blocks of which something takes current in a solution. */
+    long running(Solution solution) {
+        long on = 0;
+        for (int taker = 0; taker < blockOf.length; taker++) {
+            boolean takes = solution.flow(takers.get(taker).id())
+                    .filter(flow -> Math.abs(flow.onAmps()) > Takers.NOTHING_AMPS)
+                    .isPresent();
+            on |= takes ? 1L << blockOf[taker] : 0;
+        }
+        return on;
     }
 
     /** The controls of the blocks that run. */

@@ -49,6 +49,11 @@ record Situation(
         return List.copyOf(found.values());
     }
 
+    /** Whether a state finds its sources in this way. */
+    boolean holds(OperatingState state) {
+        return state.mode() == mode && state.sources().equals(settings);
+    }
+
     /** For people: {@code engine running with BT1, GEN1}. */
     String name() {
         return "engine " + mode.name().toLowerCase(Locale.ROOT) + " with "

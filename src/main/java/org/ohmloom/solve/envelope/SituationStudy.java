@@ -65,7 +65,7 @@ final class SituationStudy {
             notes.add(situation.name() + ": no envelope, " + why + ".");
             return Optional.empty();
         }
-        return Optional.of(envelope(closed, blocks, models));
+        return Optional.of(envelope(closed, blocks, models, notes));
     }
 
     private OperatingState allOn() {
@@ -85,12 +85,14 @@ final class SituationStudy {
         return situation.state(situation.id(), components, outputs);
     }
 
-    private SituationEnvelope envelope(ClosedNetwork closed, Blocks blocks, Models models) {
+    private SituationEnvelope envelope(
+            ClosedNetwork closed, Blocks blocks, Models models, List<String> notes) {
         TargetSearch search = new TargetSearch(blocks, models.searched(), input.cancelled());
         Bounds bounds = new Bounds(models);
         currents(closed, blocks, models, search, bounds);
         drops(closed, blocks, models, search, bounds);
         List<Combination> combinations = combinations(blocks);
+        combinations.addAll(named(blocks, notes));
         Harvest harvest = new Harvest(combinations);
         describe(blocks, models, combinations);
         return new SituationEnvelope(
@@ -171,23 +173,50 @@ final class SituationStudy {
             SortedSet<Control> controls = blocks.controls(on);
             SortedSet<ComponentId> loads = blocks.loads(on);
             OperatingState state = situation.state(id, controls, loads, takers.settings());
-            TreeSet<String> texts = new TreeSet<>(NaturalOrder.INSTANCE);
-            controls.forEach(control -> texts.add(control.text()));
             combinations.add(new Combination(
                     id,
                     loads,
-                    texts,
+                    texts(controls),
                     state,
                     input.solver().apply(input.networks().apply(state))));
         }
         return combinations;
     }
 
+    /** The named states of this situation, so that the envelope is never less: those the load groups allow. */
+    private List<Combination> named(Blocks blocks, List<String> notes) {
+        List<Combination> named = new ArrayList<>();
+        for (OperatingState state : input.lasting()) {
+            if (!situation.holds(state)) {
+                continue;
+            }
+            long on = blocks.running(input.solutions().get(state.id()));
+            if (!blocks.allowed().keepsGroups(on)) {
+                notes.add("State " + state.name() + " runs loads together that the load groups do not allow; it is not in"
+                        + " the envelope.");
+                continue;
+            }
+            named.add(new Combination(
+                    "state " + state.id(),
+                    blocks.loads(on),
+                    texts(blocks.controls(on)),
+                    state,
+                    input.solver().apply(input.networks().apply(state))));
+        }
+        return named;
+    }
+
+    private static SortedSet<String> texts(SortedSet<Control> controls) {
+        SortedSet<String> texts = new TreeSet<>(NaturalOrder.INSTANCE);
+        controls.forEach(control -> texts.add(control.text()));
+        return texts;
+    }
+
     private void describe(Blocks blocks, Models models, List<Combination> combinations) {
         boolean linear = TargetSearch.isLinear(blocks);
         steps.add(blocks.takers().size() + " consumers in " + blocks.count() + " groups that can only run as a whole; "
                 + models.searched().size() + " modes of the sources; " + searchSteps + " search steps; "
-                + combinations.size() + " combinations solved in full.");
+                + combinations.size() + " combinations solved in full, the named states among them.");
         steps.add(
                 linear
                         ? "All currents are constant: each branch current is the sum of load currents times transfer ratios"

@@ -33,7 +33,8 @@ import org.ohmloom.solve.Solution;
  * @param never    loads that take current in no lasting state
  */
 record Takers(List<Taker> all, Settings settings, SortedSet<ComponentId> never) {
-    private static final double NOTHING_AMPS = 1e-9;
+    /** A smaller current is none, A. */
+    static final double NOTHING_AMPS = 1e-9;
 
     Takers {
         all = List.copyOf(all);
