@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  */
 final class ModelObjective implements Objective {
     /** A condition counts as kept when it misses by so much, in A or V. */
-    private static final double KEPT = 1e-6;
+    static final double KEPT = 1e-6;
 
     private final Functional target;
     private final List<Functional> conditions;

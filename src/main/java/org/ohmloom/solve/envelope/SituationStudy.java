@@ -1,7 +1,6 @@
 package org.ohmloom.solve.envelope;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,12 +11,15 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
+import org.ohmloom.graph.Sensing;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Setting;
+import org.ohmloom.solve.Solution;
 
 /**
  * The envelope of one situation: model, search, full solution of the winners, and what came of it.
@@ -25,20 +27,20 @@ import org.ohmloom.model.Setting;
  * <ol>
  *   <li>The network with every control closed; its models, one for each mode of its sources.
  *   <li>For each different sum among the branch currents and load drops the largest value and a bound.
- *   <li>Each combination that wins somewhere solved in full, those that win most often first, at most {@link
- *       #MOST_SOLUTIONS}.
+ *   <li>Of the combinations that win somewhere those solved in full that add most ({@link Candidates}), at most {@link
+ *       #MOST_SOLUTIONS}, and the named states.
  *   <li>Of every branch and load the worst of these solutions, beside its bound.
  * </ol>
  */
 final class SituationStudy {
     /** Most combinations of one situation that are solved in full. */
-    static final int MOST_SOLUTIONS = 24;
+    static final int MOST_SOLUTIONS = 10;
 
     private final EnvelopeInput input;
     private final Situation situation;
     private final Takers takers;
     private final List<String> steps = new ArrayList<>();
-    private final Map<Long, Integer> wins = new HashMap<>();
+    private Optional<Solution> last = Optional.empty();
     private int searchSteps;
 
     SituationStudy(EnvelopeInput input, Situation situation, Takers takers) {
@@ -89,9 +91,10 @@ final class SituationStudy {
             ClosedNetwork closed, Blocks blocks, Models models, List<String> notes) {
         TargetSearch search = new TargetSearch(blocks, models.searched(), input.cancelled());
         Bounds bounds = new Bounds(models);
-        currents(closed, blocks, models, search, bounds);
-        drops(closed, blocks, models, search, bounds);
-        List<Combination> combinations = combinations(blocks);
+        Candidates candidates = new Candidates(models.searched());
+        currents(closed, blocks, models, search, bounds, candidates);
+        drops(closed, blocks, models, search, bounds, candidates);
+        List<Combination> combinations = combinations(blocks, candidates.chosen(MOST_SOLUTIONS));
         combinations.addAll(named(blocks, notes));
         Harvest harvest = new Harvest(combinations);
         describe(blocks, models, combinations);
@@ -105,7 +108,7 @@ final class SituationStudy {
                 steps);
     }
 
-    private void currents(ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds) {
+    private void currents(ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds, Candidates candidates) {
         Targets<BranchId> targets = new Targets<>();
         for (Branch branch : closed.network().all()) {
             targets.add(branch.id(), models.linear(), model -> model.amps(branch), true);
@@ -116,7 +119,8 @@ final class SituationStudy {
                 continue;
             }
             TargetSearch.Result on = search.largestSize(target.sums());
-            took(on, target.members().size());
+            searchSteps += on.steps();
+            candidates.add(target.sums(), true, 0, target.members().size(), on);
             bounds.on(target, on.bound());
             if (!models.isPulsed()) {
                 continue;
@@ -125,12 +129,13 @@ final class SituationStudy {
                     .map(sum -> sum.map(each -> each.sizes(ratios)))
                     .toList();
             TargetSearch.Result rms = search.largest(sizes, 0);
-            took(rms, target.members().size());
+            searchSteps += rms.steps();
+            candidates.add(sizes, false, 0, target.members().size(), rms);
             bounds.rms(target, rms.bound());
         }
     }
 
-    private void drops(ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds) {
+    private void drops(ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds, Candidates candidates) {
         for (int number = 0; number < blocks.takers().size(); number++) {
             Taker taker = blocks.takers().get(number);
             if (taker.load().isEmpty()) {
@@ -145,28 +150,30 @@ final class SituationStudy {
                                 model.volts(source.to(), source.from()).minus(model.volts(taker.from(), taker.to()))),
                         false);
                 Targets.Target<ComponentId> target = targets.all().get(0);
-                TargetSearch.Result drop = search.largest(target.sums(), 1L << blocks.blockOf()[number]);
-                took(drop, 1);
+                long required = 1L << blocks.blockOf()[number];
+                TargetSearch.Result drop = search.largest(target.sums(), required);
+                searchSteps += drop.steps();
+                candidates.add(target.sums(), false, required, 1, drop);
                 bounds.drop(target, drop.bound());
             }
         }
     }
 
-    private void took(TargetSearch.Result result, int members) {
-        searchSteps += result.steps();
-        result.best().forEach(on -> wins.merge(on, 0, Integer::sum));
-        result.best().stream().reduce((earlier, later) -> later).ifPresent(on -> wins.merge(on, members, Integer::sum));
+    /** A state solved in full; a regulator begins with what it ended at in the combination before. */
+    private Solution solved(OperatingState state) {
+        Network network = input.networks().apply(state);
+        Map<BranchId, Law> laws = new HashMap<>();
+        for (Sensing sensing : network.sensings()) {
+            last.flatMap(before -> before.network().branch(sensing.source()))
+                    .ifPresent(branch -> laws.put(branch.id(), branch.law()));
+        }
+        Solution solution = input.solver().apply(network.withLaws(laws));
+        last = Optional.of(solution);
+        return solution;
     }
 
     /** The winners solved in full. */
-    private List<Combination> combinations(Blocks blocks) {
-        List<Long> order = wins.entrySet().stream()
-                .filter(each -> each.getValue() > 0)
-                .sorted(Comparator.comparingInt((Map.Entry<Long, Integer> each) -> -each.getValue())
-                        .thenComparing(Map.Entry::getKey))
-                .map(Map.Entry::getKey)
-                .limit(MOST_SOLUTIONS)
-                .toList();
+    private List<Combination> combinations(Blocks blocks, List<Long> order) {
         List<Combination> combinations = new ArrayList<>();
         for (long on : order) {
             String id = situation.id() + "-" + (combinations.size() + 1);
@@ -178,7 +185,7 @@ final class SituationStudy {
                     loads,
                     texts(controls),
                     state,
-                    input.solver().apply(input.networks().apply(state))));
+                    solved(state)));
         }
         return combinations;
     }
@@ -201,7 +208,7 @@ final class SituationStudy {
                     blocks.loads(on),
                     texts(blocks.controls(on)),
                     state,
-                    input.solver().apply(input.networks().apply(state))));
+                    solved(state)));
         }
         return named;
     }
