@@ -36,9 +36,13 @@ public final class Analyst {
     public static Analysis analyse(Harness harness, WireTables tables, Cancel cancel) {
         Bench bench = Bench.of(harness, tables);
         Protection protection = Protection.of(bench);
-        JointSized sized = JointSizing.of(bench, protection, SizesByWire.of(bench, protection, cancel), cancel);
-        SortedMap<ComponentId, DeviceChoice> devices =
-                new DeviceChooser(SizesByWire.input(bench, protection, sized.heated())).chooseAll();
+        SizedByEnvelope byEnvelope = SizedByEnvelope.of(
+                bench,
+                protection,
+                JointSizing.of(bench, protection, SizesByWire.of(bench, protection, cancel), cancel),
+                cancel);
+        JointSized sized = byEnvelope.sized();
+        SortedMap<ComponentId, DeviceChoice> devices = new DeviceChooser(byEnvelope.input()).chooseAll();
         SortedMap<WireId, WireRating> ratings = Ratings.of(bench, sized.sizes(), sized.heated());
         Evidence evidence = new Evidence(
                 harness,
@@ -56,7 +60,7 @@ public final class Analyst {
                 protection.upstream(),
                 StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested),
                 protection.study(SizesByWire.input(bench, protection, sized.heated()), ratings, cancel),
-                Envelopes.of(bench, sized.sizes(), sized.heated(), cancel),
+                byEnvelope.envelope(),
                 ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested));
         return new Analysis(
                 evidence,

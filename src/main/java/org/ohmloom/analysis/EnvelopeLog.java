@@ -21,7 +21,7 @@ final class EnvelopeLog {
         log.accept(
                 1,
                 envelope.hasGroups()
-                        ? "Allowed is what the load groups allow and the wiring makes possible"
+                        ? "Allowed is what the load groups allow and the wiring makes possible; wires and devices are sized by it too"
                         : "There are no load groups: every combination the wiring makes possible; wires are sized by the"
                                 + " named states alone");
         envelope.notes().forEach(note -> log.accept(1, note));

@@ -133,12 +133,13 @@ public record SizedHarness(
     }
 
     private static SizingInput input(Evidence evidence) {
-        return new SizingInput(
+        SizingInput named = new SizingInput(
                 evidence.harness(),
                 evidence.tables(),
                 evidence.basis(),
                 evidence.routes(),
                 evidence.solutions(),
                 UpstreamDevices.of(evidence.harness(), evidence.upstream()));
+        return EnvelopeSizing.widened(named, evidence.envelope());
     }
 }

@@ -41,7 +41,7 @@ final class EnvelopeText {
         out.println();
         out.println("ENVELOPE (worst over all combinations of loads that "
                 + (envelope.hasGroups()
-                        ? "the load groups allow"
+                        ? "the load groups allow; wires and devices are sized by it too"
                         : "the wiring allows: there are no load groups, so wires are sized by the named states")
                 + ")");
         SortedMap<String, Combination> named = new TreeMap<>(NaturalOrder.INSTANCE);

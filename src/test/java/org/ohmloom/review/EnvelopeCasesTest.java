@@ -61,4 +61,21 @@ class EnvelopeCasesTest {
                 analysis.evidence().envelope().situations().get(0);
         assertEquals(21, situation.branches().get(new BranchId("W2")).rmsAmps(), EXACT);
     }
+
+    @Test
+    void withLoadGroupsTheEnvelopeSizesDevicesWithoutThemTheNamedStatesDo() {
+        Harness grouped = Examined.breaking(RULE);
+        Harness free = grouped.withoutAll(grouped.loadGroups().ids());
+        // fuses are loaded to 80 % at most: 17 A / 0.8 = 21.25 A ask for 25 A, 9 A / 0.8 = 11.25 A for 15 A
+        assertEquals(25, ratingAmps(grouped), EXACT);
+        assertEquals(15, ratingAmps(free), EXACT);
+    }
+
+    private static double ratingAmps(Harness harness) {
+        return Examined.analysis(harness)
+                .devices()
+                .get(new ComponentId("F1"))
+                .ratingAmps()
+                .orElseThrow();
+    }
 }
