@@ -33,20 +33,21 @@ final class EnvelopeSizing {
         worst.forEach((state, combination) -> solutions.put(state, combination.solution()));
         Harness widened = input.harness()
                 .withAll(worst.values().stream().map(Combination::state).toList());
-        return new SizingInput(
-                widened, input.tables(), input.basis(), input.routes(), solutions, input.upstream());
+        return new SizingInput(widened, input.tables(), input.basis(), input.routes(), solutions, input.upstream());
     }
 
     private static SortedMap<StateId, Combination> worst(Harness harness, Envelope envelope) {
         SortedMap<StateId, Combination> worst = new TreeMap<>();
         for (WireId wire : harness.wires().ids()) {
             BranchId branch = new BranchId(wire.value());
-            envelope.hottest(branch).ifPresent(situation -> add(
-                    harness, situation, situation.branches().get(branch).rmsCombination(), worst));
+            envelope.hottest(branch)
+                    .ifPresent(situation -> add(
+                            harness, situation, situation.branches().get(branch).rmsCombination(), worst));
         }
         for (ComponentId load : harness.components().ids()) {
-            envelope.worstDrop(load).ifPresent(situation -> add(
-                    harness, situation, situation.loads().get(load).combination(), worst));
+            envelope.worstDrop(load)
+                    .ifPresent(situation ->
+                            add(harness, situation, situation.loads().get(load).combination(), worst));
         }
         return worst;
     }

@@ -1,12 +1,15 @@
 package org.ohmloom.analysis;
 
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.size.Governor;
 import org.ohmloom.size.ProvisionalSizes;
+import org.ohmloom.size.Requirement;
 import org.ohmloom.size.SizingInput;
 import org.ohmloom.solve.envelope.Envelope;
 
@@ -56,9 +59,27 @@ record SizedByEnvelope(JointSized sized, Envelope envelope, SizingInput input) {
             boolean asks = asksMore(choice, byNamed.get(wire)) && asksMore(choice, needs.get(wire));
             if (asks && (dropsCount || choice.governing().governor() != Governor.VOLTAGE_DROP)) {
                 needs.put(wire, choice);
+            } else {
+                needs.computeIfPresent(wire, (id, chosen) -> withAmpacityOf(choice, chosen));
             }
         });
         return needs;
+    }
+
+    /** A choice with the ampacity requirement of another: the largest current is that of the envelope. */
+    private static ConductorChoice withAmpacityOf(ConductorChoice other, ConductorChoice choice) {
+        Optional<Requirement> ampacity = other.requirements().stream()
+                .filter(each -> each.governor() == Governor.AMPACITY)
+                .findFirst();
+        if (ampacity.isEmpty()) {
+            return choice;
+        }
+        UnaryOperator<Requirement> replaced = each -> each.governor() == Governor.AMPACITY ? ampacity.get() : each;
+        return new ConductorChoice(
+                choice.wire(),
+                choice.gauge(),
+                replaced.apply(choice.governing()),
+                choice.requirements().stream().map(replaced).toList());
     }
 
     /** Whether one choice asks for a larger size than another; no size at all asks for the most. */
@@ -66,6 +87,7 @@ record SizedByEnvelope(JointSized sized, Envelope envelope, SizingInput input) {
         if (other.gauge().isEmpty()) {
             return false;
         }
-        return one.gauge().isEmpty() || one.gauge().get().compareTo(other.gauge().get()) > 0;
+        return one.gauge().isEmpty()
+                || one.gauge().get().compareTo(other.gauge().get()) > 0;
     }
 }

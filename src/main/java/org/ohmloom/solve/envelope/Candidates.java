@@ -30,11 +30,7 @@ final class Candidates {
 
     /** Adds what a search found for a sum. */
     void add(
-            List<Optional<Functional>> sums,
-            boolean eitherWay,
-            long required,
-            int members,
-            TargetSearch.Result found) {
+            List<Optional<Functional>> sums, boolean eitherWay, long required, int members, TargetSearch.Result found) {
         List<Long> best = List.copyOf(found.best());
         if (!best.isEmpty()) {
             combinations.add(best.get(best.size() - 1));

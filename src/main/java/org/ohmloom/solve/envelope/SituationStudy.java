@@ -87,8 +87,7 @@ final class SituationStudy {
         return situation.state(situation.id(), components, outputs);
     }
 
-    private SituationEnvelope envelope(
-            ClosedNetwork closed, Blocks blocks, Models models, List<String> notes) {
+    private SituationEnvelope envelope(ClosedNetwork closed, Blocks blocks, Models models, List<String> notes) {
         TargetSearch search = new TargetSearch(blocks, models.searched(), input.cancelled());
         Bounds bounds = new Bounds(models);
         Candidates candidates = new Candidates(models.searched());
@@ -108,7 +107,13 @@ final class SituationStudy {
                 steps);
     }
 
-    private void currents(ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds, Candidates candidates) {
+    private void currents(
+            ClosedNetwork closed,
+            Blocks blocks,
+            Models models,
+            TargetSearch search,
+            Bounds bounds,
+            Candidates candidates) {
         Targets<BranchId> targets = new Targets<>();
         for (Branch branch : closed.network().all()) {
             targets.add(branch.id(), models.linear(), model -> model.amps(branch), true);
@@ -135,7 +140,13 @@ final class SituationStudy {
         }
     }
 
-    private void drops(ClosedNetwork closed, Blocks blocks, Models models, TargetSearch search, Bounds bounds, Candidates candidates) {
+    private void drops(
+            ClosedNetwork closed,
+            Blocks blocks,
+            Models models,
+            TargetSearch search,
+            Bounds bounds,
+            Candidates candidates) {
         for (int number = 0; number < blocks.takers().size(); number++) {
             Taker taker = blocks.takers().get(number);
             if (taker.load().isEmpty()) {
@@ -180,12 +191,7 @@ final class SituationStudy {
             SortedSet<Control> controls = blocks.controls(on);
             SortedSet<ComponentId> loads = blocks.loads(on);
             OperatingState state = situation.state(id, controls, loads, takers.settings());
-            combinations.add(new Combination(
-                    id,
-                    loads,
-                    texts(controls),
-                    state,
-                    solved(state)));
+            combinations.add(new Combination(id, loads, texts(controls), state, solved(state)));
         }
         return combinations;
     }
@@ -199,16 +205,12 @@ final class SituationStudy {
             }
             long on = blocks.running(input.solutions().get(state.id()));
             if (!blocks.allowed().keepsGroups(on)) {
-                notes.add("State " + state.name() + " runs loads together that the load groups do not allow; it is not in"
-                        + " the envelope.");
+                notes.add("State " + state.name()
+                        + " runs loads together that the load groups do not allow; it is not in" + " the envelope.");
                 continue;
             }
             named.add(new Combination(
-                    "state " + state.id(),
-                    blocks.loads(on),
-                    texts(blocks.controls(on)),
-                    state,
-                    solved(state)));
+                    "state " + state.id(), blocks.loads(on), texts(blocks.controls(on)), state, solved(state)));
         }
         return named;
     }
