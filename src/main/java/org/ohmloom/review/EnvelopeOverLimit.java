@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Consumer;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.envelope.Combination;
 import org.ohmloom.units.Unit;
 
@@ -46,6 +50,19 @@ final class EnvelopeOverLimit implements Rule {
         bySubject.values().forEach(currents -> report.accept(finding(currents.get(0))));
     }
 
+    /** The loads of the combination whose current passes there; all of them where no way leads over it. */
+    private static SortedSet<ComponentId> concerned(EnvelopeComparison.Current current) {
+        SortedSet<ComponentId> concerned = new TreeSet<>();
+        for (LoadVolts load : current.combination().solution().loads().values()) {
+            boolean passes = load.feedPath().contains(current.branch().id())
+                    || load.returnPath().contains(current.branch().id());
+            if (passes && current.combination().loads().contains(load.load())) {
+                concerned.add(load.load());
+            }
+        }
+        return concerned.isEmpty() ? current.combination().loads() : concerned;
+    }
+
     private static Finding finding(EnvelopeComparison.Current current) {
         Combination combination = current.combination();
         BranchLimit limit = current.limit().orElseThrow();
@@ -54,7 +71,7 @@ final class EnvelopeOverLimit implements Rule {
                         "{thing} carries {current} when {loads} run ({situation}), more than its {limit}; named states"
                                 + " reach {named}.")
                 .word("thing", limit.words())
-                .word("loads", Listing.of(combination.loads(), 40))
+                .word("loads", Listing.of(concerned(current), 40))
                 .word("situation", current.situation().name())
                 .amps("named", current.namedAmps())
                 .beyond("current", current.worst().rmsAmps(), "limit", limit.amps(), Unit.AMP)

@@ -98,6 +98,6 @@ class EnvelopeAgainstAllCombinationsTest {
         for (long seed = 200; seed < 200 + HARNESSES; seed++) {
             judge(compare(new SketchedLoads(seed, LOADS, false, seed % 2 == 0)), false, "seed " + seed);
         }
-        assertTrue(proven > 0.7 * all, proven + " of " + all);
+        assertTrue(proven > 0.5 * all, proven + " of " + all);
     }
 }
