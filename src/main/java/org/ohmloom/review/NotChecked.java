@@ -16,6 +16,7 @@ import org.ohmloom.model.Load;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.size.protection.DeviceProtection;
 
 /**
  * Says what could not be judged because something is not entered, and what was assumed instead. Never silence, but one
@@ -62,6 +63,7 @@ final class NotChecked implements Rule {
                 unknownDistances(evidence));
         tell(report, Severity.NOTE, "Drop and feed not checked: no operating state asks on", neverAsked(harness));
         contacts(harness, report);
+        protection(evidence, report);
         Assumptions.findings(evidence, INFO).forEach(report);
     }
 
@@ -158,6 +160,33 @@ final class NotChecked implements Rule {
                 Severity.NOTE,
                 "Contacts and crimps not checked: no contact chosen for a wired cavity of",
                 List.copyOf(withoutContact));
+    }
+
+    private static void protection(Evidence evidence, Consumer<Finding> report) {
+        tell(
+                report,
+                Severity.NOTE,
+                "Opening not judged, only the rating: no opening times are published for",
+                devices(evidence, device -> device.band().isEmpty()));
+        tell(
+                report,
+                Severity.NOTE,
+                "Largest short circuit not judged: no breaking capacity entered or listed for",
+                devices(evidence, device -> device.maximumFault().isPresent()
+                        && device.breakingAmps().isEmpty()));
+        tell(
+                report,
+                Severity.NOTE,
+                "Start not held against protective devices: how long it lasts is not entered for",
+                List.copyOf(evidence.protection().untimed()));
+    }
+
+    private static List<Object> devices(Evidence evidence, Predicate<DeviceProtection> missing) {
+        List<Object> devices = new ArrayList<>();
+        evidence.protection().devices().values().stream()
+                .filter(missing)
+                .forEach(device -> devices.add(device.device()));
+        return devices;
     }
 
     private static FindingDraft draft(Severity severity, String template) {

@@ -82,6 +82,7 @@ public final class ConductorChooser {
                 AmpacityDemand.of(facts, wire),
                 drop,
                 ProtectionDemand.of(facts, allowance, wire),
+                OpeningDemand.of(facts, wire),
                 MechanicalDemand.of(input.harness(), input.tables(), input.basis(), family)));
         crimp.of(wire).ifPresent(demands::add);
         return demands;

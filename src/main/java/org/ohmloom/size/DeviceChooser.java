@@ -14,7 +14,11 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Wire;
+import org.ohmloom.size.protection.BandAgainstConductor;
+import org.ohmloom.size.protection.ContinuousRating;
+import org.ohmloom.size.protection.TimeCurrentBand;
 import org.ohmloom.tables.CitedValue;
+import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.tables.FuseRating;
 import org.ohmloom.tables.FuseSeries;
 import org.ohmloom.units.Formats;
@@ -22,9 +26,10 @@ import org.ohmloom.units.Gauge;
 
 /**
  * Chooses the rating of each protective device: the smallest of its series whose continuous-load share (80 % by the
- * tables) still covers the largest lasting current through it, if every sized conductor that relies on it allows that
- * rating. Wires without a size do not limit it; they are chosen to suit it. Start currents against the time-current band
- * are not part of this choice.
+ * tables) in the air where it sits still covers the largest lasting current through it and that rides through the starts
+ * behind it, if every sized conductor that relies on it allows that rating and stands what it lets through. Devices that
+ * feed a wire side by side are judged by the sum of their ratings. Wires without a size do not limit it; they are chosen to
+ * suit it.
  */
 public final class DeviceChooser {
 
@@ -36,6 +41,7 @@ public final class DeviceChooser {
     private final DeviceAllowance allowance;
     private final CitedValue loadPercent;
     private final Map<ComponentId, List<Wire>> relying = new HashMap<>();
+    private final StartRide starts;
 
     /** A chooser on one set of solutions. */
     public DeviceChooser(SizingInput input) {
@@ -44,6 +50,7 @@ public final class DeviceChooser {
         this.allowance = DeviceAllowance.of(
                 input.tables(), input.basis(), input.harness().rules().nominalVolts());
         this.loadPercent = input.tables().fuseDerating(CONTINUOUS_LOAD).value();
+        this.starts = new StartRide(facts);
         for (Wire wire : input.harness().wires().all()) {
             if (wire.gauge().isPresent()) {
                 facts.devices(wire).forEach(device -> relying.computeIfAbsent(device, id -> new ArrayList<>())
@@ -77,7 +84,9 @@ public final class DeviceChooser {
     public boolean serves(ComponentId id) {
         ProtectiveDevice device =
                 facts.device(id).orElseThrow(() -> new IllegalArgumentException(id + " is not a protective device"));
-        return device.ratingAmps() >= leastAmps(id) && allowed(id, device, device.ratingAmps());
+        return device.ratingAmps() >= leastAmps(id, device)
+                && rides(id, device, device.ratingAmps())
+                && allowed(id, device, device.ratingAmps());
     }
 
     private DeviceChoice choose(ComponentId id, ProtectiveDevice device) {
@@ -86,14 +95,16 @@ public final class DeviceChooser {
         if (loadAmps == 0 || series.isEmpty()) {
             return present(id, device, loadAmps);
         }
-        double least = leastAmps(id);
-        String load = load(loadAmps, least);
-        Optional<FuseRating> smallest = series.get().ratingFrom(least);
+        double least = leastAmps(id, device);
+        String load = load(loadAmps, least, ambientRatio(id, device));
+        Optional<FuseRating> smallest = series.get().ratings().stream()
+                .filter(each -> each.ratingAmps() >= least && rides(id, device, each.ratingAmps()))
+                .findFirst();
         if (smallest.isEmpty()) {
-            return none(id, loadAmps, load + "; " + device.series() + " has no such rating");
+            return none(id, loadAmps, load + start(id, device, least) + "; " + device.series() + " has no such rating");
         }
         FuseRating rating = smallest.get();
-        String chosen = load + "; the next rating of " + device.series() + " is " + Formats.amps(rating.ratingAmps());
+        String chosen = load + start(id, device, rating.ratingAmps()) + "; the next rating of " + device.series() + " is " + Formats.amps(rating.ratingAmps());
         if (!allowed(id, device, rating.ratingAmps())) {
             return none(id, loadAmps, chosen + ", too large" + thinnest(id));
         }
@@ -109,7 +120,7 @@ public final class DeviceChooser {
     private DeviceChoice present(ComponentId id, ProtectiveDevice device, double loadAmps) {
         String why = loadAmps == 0
                 ? "carries nothing in any operating state that lasts"
-                : load(loadAmps, leastAmps(id)) + "; no table lists the ratings of " + device.series();
+                : load(loadAmps, leastAmps(id, device), ambientRatio(id, device)) + "; no table lists the ratings of " + device.series();
         if (!serves(id)) {
             return none(
                     id, loadAmps, why + "; its " + Formats.amps(device.ratingAmps()) + " do not serve" + thinnest(id));
@@ -131,18 +142,69 @@ public final class DeviceChooser {
                 allowance.citation());
     }
 
-    private String load(double loadAmps, double leastAmps) {
+    private String load(double loadAmps, double leastAmps, double ambientRatio) {
         return "carries up to " + Formats.amps(loadAmps) + ", no more than "
-                + Formats.percent(loadPercent.value() / 100) + " of its rating: at least " + Formats.amps(leastAmps);
+                + Formats.percent(loadPercent.value() / 100) + " of its rating"
+                + (ambientRatio < 1 ? " and " + Formats.percent(ambientRatio) + " of that in its air" : "")
+                + ": at least " + Formats.amps(leastAmps);
     }
 
-    private double leastAmps(ComponentId id) {
-        return facts.worst(id).amps() / (loadPercent.value() / 100);
+    /** What the hardest start asks of a rating, in words; nothing when nothing starts behind it. */
+    private String start(ComponentId id, ProtectiveDevice device, double ratingAmps) {
+        return starts.worst(id, device, ratingAmps, facts.worst(id).amps(), ambientCelsius(id))
+                .map(pulse -> "; " + pulse.sentence())
+                .orElse("");
+    }
+
+    private boolean rides(ComponentId id, ProtectiveDevice device, double ratingAmps) {
+        return starts.rides(id, device, ratingAmps, facts.worst(id).amps(), ambientCelsius(id));
+    }
+
+    private double leastAmps(ComponentId id, ProtectiveDevice device) {
+        double ratio = ambientRatio(id, device);
+        double share = loadPercent.value() / 100 * ratio;
+        double amps = facts.worst(id).amps();
+        return share > 0 ? amps / share : amps > 0 ? Double.POSITIVE_INFINITY : 0;
+    }
+
+    private double ambientRatio(ComponentId id, ProtectiveDevice device) {
+        return ContinuousRating.of(input.tables(), device.series(), 1, ambientCelsius(id))
+                .ambientRatio();
+    }
+
+    private double ambientCelsius(ComponentId id) {
+        return input.harness()
+                .components()
+                .find(id)
+                .flatMap(Component::zone)
+                .map(zone -> input.harness().zones().get(zone).ambientCelsius())
+                .orElse(input.harness().rules().ambientCelsius());
     }
 
     private boolean allowed(ComponentId id, ProtectiveDevice device, double ratingAmps) {
-        return relying(id).stream()
-                .allMatch(wire -> allowance.allows(device, ratingAmps, gauge(wire), ampacityAmps(wire)));
+        return relying(id).stream().allMatch(wire -> allowed(id, device, ratingAmps, wire));
+    }
+
+    /** Whether a wire allows a rating by the basis, and stands what it lets through, with the devices beside it. */
+    private boolean allowed(ComponentId id, ProtectiveDevice device, double ratingAmps, Wire wire) {
+        double together = facts.largestTogetherAmps(
+                wire,
+                each -> each.equals(id)
+                        ? ratingAmps
+                        : facts.device(each).map(ProtectiveDevice::ratingAmps).orElse(0.0));
+        return allowance.allows(device, ratingAmps, gauge(wire), ampacityAmps(wire))
+                && allowance.allows(device, together, gauge(wire), ampacityAmps(wire))
+                && stands(device, ratingAmps, wire);
+    }
+
+    private boolean stands(ProtectiveDevice device, double ratingAmps, Wire wire) {
+        Optional<TimeCurrentBand> band = TimeCurrentBand.of(input.tables(), device.series(), ratingAmps);
+        ConductorRow row = facts.row(wire, gauge(wire));
+        return band.isEmpty()
+                || OpeningDemand.limit(facts, wire, row)
+                        .map(limit -> BandAgainstConductor.of(band.get(), limit, Double.POSITIVE_INFINITY, 0)
+                                .isProtected())
+                        .orElse(true);
     }
 
     private String thinnest(ComponentId id) {

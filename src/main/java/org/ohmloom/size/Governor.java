@@ -8,6 +8,8 @@ public enum Governor {
     VOLTAGE_DROP("voltage drop"),
     /** The protective device upstream. */
     PROTECTION("protection"),
+    /** What the protective device carries for ever, and how long it takes to open. */
+    OPENING_TIME("opening time"),
     /** The smallest size that survives handling. */
     MECHANICAL("mechanical minimum"),
     /** The contacts at its ends. */

@@ -26,14 +26,23 @@ final class ProtectionDemand {
             return Demand.none(Governor.PROTECTION, family, "relies on no protective device of its own");
         }
         ComponentId id = largest.get();
+        double together = facts.largestTogetherAmps(wire, each -> rating(facts, each));
         Predicate<ConductorRow> fits = row -> devices.stream()
-                .allMatch(each -> allowance.allows(
-                        facts.device(each).orElseThrow(),
-                        rating(facts, each),
-                        row.gauge(),
-                        facts.ampacityAmps(wire, row.gauge())));
-        String relies =
-                "relies on " + id + ", " + Formats.amps(rating(facts, id)) + "; the basis allows " + allowance.words();
+                        .allMatch(each -> allowance.allows(
+                                facts.device(each).orElseThrow(),
+                                rating(facts, each),
+                                row.gauge(),
+                                facts.ampacityAmps(wire, row.gauge())))
+                && (together <= rating(facts, id)
+                        || allowance.allows(
+                                facts.device(id).orElseThrow(),
+                                together,
+                                row.gauge(),
+                                facts.ampacityAmps(wire, row.gauge())));
+        String relies = (together > rating(facts, id)
+                        ? "is fed by " + devices.size() + " devices side by side, together " + Formats.amps(together)
+                        : "relies on " + id + ", " + Formats.amps(rating(facts, id)))
+                + "; the basis allows " + allowance.words();
         return Demand.smallest(family, fits)
                 .map(row -> met(facts, allowance, wire, row, id, relies, fits))
                 .orElseGet(() -> Demand.unmet(

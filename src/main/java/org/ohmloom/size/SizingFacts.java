@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.ohmloom.heat.Ampacities;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.ConductorResistance;
@@ -71,6 +72,11 @@ final class SizingFacts {
         return families.computeIfAbsent(whole.id(), id -> AllowedSizes.of(harness(), whole));
     }
 
+    /** The row of a size in the wire's family. */
+    ConductorRow row(Wire wire, Gauge gauge) {
+        return resistance.row(wire, gauge);
+    }
+
     /** What a wire may carry with a size. */
     Optional<Ampacity> ampacity(Wire wire, Gauge gauge) {
         return known.computeIfAbsent(wire.id(), id -> new HashMap<>())
@@ -118,6 +124,20 @@ final class SizingFacts {
         List<ComponentId> upstream = input.upstream().of(wire.id());
         return (upstream.isEmpty() ? returns.of(wire.id()) : upstream)
                 .stream().filter(id -> device(id).isPresent()).toList();
+    }
+
+    /** The devices a wire relies on, in groups whose currents add. */
+    List<List<ComponentId>> deviceGroups(Wire wire) {
+        List<List<ComponentId>> groups = input.upstream().groups(wire.id());
+        return groups.isEmpty() ? devices(wire).stream().map(List::of).toList() : groups;
+    }
+
+    /** Their ratings, added within a group, the largest of all groups, A; a device of the group may be tried at another. */
+    double largestTogetherAmps(Wire wire, ToDoubleFunction<ComponentId> ratingAmps) {
+        return deviceGroups(wire).stream()
+                .mapToDouble(group -> group.stream().mapToDouble(ratingAmps).sum())
+                .max()
+                .orElse(0);
     }
 
     /** The protective device of that identity. */

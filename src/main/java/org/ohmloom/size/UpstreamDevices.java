@@ -2,8 +2,10 @@ package org.ohmloom.size;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.ohmloom.graph.Guard;
@@ -28,20 +30,39 @@ public interface UpstreamDevices {
     List<ComponentId> of(WireId wire);
 
     /**
+     * The same devices in groups: several in one group feed the wire side by side from one source, so that their currents
+     * add.
+     */
+    default List<List<ComponentId>> groups(WireId wire) {
+        return of(wire).stream().map(List::of).toList();
+    }
+
+    /**
      * Taken from the feeds of a harness, for each source that can feed the wire: the device of the smallest rating among
      * those that stand on every way from it, or the last devices of all ways when none of those is larger. A wire that a
      * battery reaches past all devices relies on none; another source limits its own current, so it may.
      */
     static UpstreamDevices of(Harness harness, Upstream upstream) {
-        return wire -> {
-            SortedSet<ComponentId> devices = new TreeSet<>();
-            for (Guard guard : upstream.guards(wire)) {
-                if (guard.bare() && isBattery(harness, guard.source().component())) {
-                    return List.of();
-                }
-                devices.addAll(effective(harness, guard));
+        return new UpstreamDevices() {
+            @Override
+            public List<ComponentId> of(WireId wire) {
+                SortedSet<ComponentId> devices = new TreeSet<>();
+                groups(wire).forEach(devices::addAll);
+                return List.copyOf(devices);
             }
-            return List.copyOf(devices);
+
+            @Override
+            public List<List<ComponentId>> groups(WireId wire) {
+                Set<List<ComponentId>> groups = new LinkedHashSet<>();
+                for (Guard guard : upstream.guards(wire)) {
+                    if (guard.bare() && isBattery(harness, guard.source().component())) {
+                        return List.of();
+                    }
+                    groups.add(effective(harness, guard));
+                }
+                groups.removeIf(List::isEmpty);
+                return List.copyOf(groups);
+            }
         };
     }
 

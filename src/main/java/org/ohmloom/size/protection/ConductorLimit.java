@@ -2,11 +2,16 @@ package org.ohmloom.size.protection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.heat.Ampacity;
 import org.ohmloom.model.WireId;
 import org.ohmloom.tables.Citation;
+import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.tables.CopperConstants;
+import org.ohmloom.tables.InsulationType;
 import org.ohmloom.tables.ShortTimeLimit;
+import org.ohmloom.tables.WireTables;
 
 /**
  * How long a conductor stands a current.
@@ -45,6 +50,48 @@ public record ConductorLimit(
 
     public ConductorLimit {
         sources = List.copyOf(sources);
+    }
+
+    /**
+     * What a wire with a size stands, by the tables; empty when no table has its insulation or its short-time limit.
+     *
+     * @param tables         published tables
+     * @param wire           the wire
+     * @param insulation     its insulation
+     * @param row            the size
+     * @param ampacity       what it may carry where it lies
+     * @param runningCelsius conductor temperature while it carries what it usually does, deg C
+     */
+    public static Optional<ConductorLimit> of(
+            WireTables tables,
+            WireId wire,
+            String insulation,
+            ConductorRow row,
+            Ampacity ampacity,
+            double runningCelsius) {
+        Optional<InsulationType> type = tables.findInsulation(insulation);
+        return type.flatMap(found -> tables.findShortTimeLimit(insulation)
+                .map(shortTime -> new ConductorLimit(
+                        wire,
+                        row.gauge().text(),
+                        row.copperAreaMm2(),
+                        ampacity.limitAmps(),
+                        ampacity.ambientCelsius(),
+                        Math.min(Math.max(runningCelsius, ampacity.ambientCelsius()), found.maximumCelsius()),
+                        ampacity.limitCelsius(),
+                        shortTime,
+                        LumpedHeating.of(
+                                tables.copper(),
+                                row.copperAreaMm2(),
+                                row.ohmsPerMetreAt20Celsius(),
+                                ampacity.limitAmps(),
+                                ampacity.limitCelsius(),
+                                ampacity.ambientCelsius()),
+                        tables.copper(),
+                        List.of(
+                                shortTime.overload().citation(),
+                                tables.copper().adiabaticK().citation(),
+                                ampacity.base().citation()))));
     }
 
     /** Time it stands a current, A, in s; empty where it stands it for good as far as the short-time limits go. */

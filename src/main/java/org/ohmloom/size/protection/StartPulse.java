@@ -71,7 +71,7 @@ public record StartPulse(
      * @param runningAmps current it decays to, A, at most the peak
      * @param decaySeconds time constant, s
      */
-    static StartPulse of(
+    public static StartPulse of(
             WireTables tables,
             String type,
             TimeCurrentBand band,

@@ -1,0 +1,51 @@
+package org.ohmloom.review;
+
+import java.util.function.Consumer;
+import org.ohmloom.size.protection.Check;
+import org.ohmloom.size.protection.DeviceProtection;
+import org.ohmloom.units.Unit;
+
+/**
+ * A protective device can interrupt the largest short circuit it may meet.
+ * <p>A short circuit right behind the device, solved in the real network: battery full and warm, every other source running,
+ * conductors at 20 C; against the breaking capacity at the device's voltage rating, entered or of its type. Silent where
+ * nobody says what it can interrupt; {@link NotChecked} says so.
+ */
+final class BreakingCapacityExceeded implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "breaking-capacity-exceeded",
+            "A short circuit is more than its device can interrupt",
+            Severity.ERROR,
+            "Breaking capacity of the device's type, or as entered",
+            "A device beyond its breaking capacity bursts, or its arc goes on burning where it should have opened.",
+            "Take a device that can interrupt more, or put one that can before it.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (DeviceProtection device : evidence.protection().devices().values()) {
+            if (device.fails(Check.Aspect.BREAKS_LARGEST)) {
+                report.accept(new FindingDraft(
+                                INFO,
+                                "A short circuit behind {device} ({rating}) reaches {current}, more than the {limit} it can"
+                                        + " interrupt.")
+                        .word("device", device.device())
+                        .amps("rating", device.ratingAmps())
+                        .beyond(
+                                "current",
+                                device.maximumFault().orElseThrow().deviceAmps(),
+                                "limit",
+                                device.breakingAmps().getAsDouble(),
+                                Unit.AMP)
+                        .source(device.check(Check.Aspect.BREAKS_LARGEST).orElseThrow().source())
+                        .subject(device.device())
+                        .build());
+            }
+        }
+    }
+}

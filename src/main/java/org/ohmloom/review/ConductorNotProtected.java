@@ -1,0 +1,125 @@
+package org.ohmloom.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ohmloom.edit.Compound;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.WireId;
+import org.ohmloom.size.Governor;
+import org.ohmloom.size.protection.BandAgainstConductor;
+import org.ohmloom.size.protection.ConductorProtection;
+import org.ohmloom.size.protection.DeviceProtection;
+import org.ohmloom.tables.ShortTimeLimit;
+import org.ohmloom.units.Unit;
+
+/**
+ * A conductor stands what its protective device lets through: for good, and until it opens.
+ * <p>At the largest current the device may carry for ever (up to the first row of its band with a longest time) the conductor
+ * must settle within its limit; above, it must not pass its short-time limit before the longest time of the row. A warning;
+ * an error where it fails within a short circuit. A device too large by the basis is left to {@link DeviceExceedsConductor};
+ * where no times are published nothing is judged and {@link NotChecked} says so.
+ */
+final class ConductorNotProtected implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "conductor-not-protected",
+            "A conductor overheats before its protective device opens",
+            Severity.WARNING,
+            "Operating time limits of the device's type; IEC 60364-4-43 clauses 433.1 and 434.5.2",
+            "Between the current a device carries for ever and the one it opens at in good time lies a stretch in which the"
+                    + " conductor cooks. An error where it does so within the seconds of a short circuit.",
+            "Take a larger conductor or a smaller device.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        Map<WireId, ConductorProtection> seen = new LinkedHashMap<>();
+        for (DeviceProtection device : evidence.protection().devices().values()) {
+            List<ConductorProtection> failing = device.conductors().stream()
+                    .filter(each -> each.isProtected().filter(safe -> !safe).isPresent())
+                    .filter(each -> !tooLargeByBasis(evidence, each.wire()))
+                    .filter(each -> seen.putIfAbsent(each.wire(), each) == null)
+                    .toList();
+            if (!failing.isEmpty()) {
+                report.accept(finding(evidence, device, failing));
+            }
+        }
+    }
+
+    private static boolean tooLargeByBasis(Evidence evidence, WireId wire) {
+        return Optional.ofNullable(evidence.conductors().get(wire)).stream()
+                .flatMap(choice -> choice.requirements().stream())
+                .filter(requirement -> requirement.governor() == Governor.PROTECTION
+                        && !requirement.devices().isEmpty())
+                .anyMatch(requirement -> requirement
+                        .smallest()
+                        .map(smallest -> smallest.compareTo(
+                                        evidence.ratings().get(wire).gauge())
+                                > 0)
+                        .orElse(true));
+    }
+
+    private static Finding finding(Evidence evidence, DeviceProtection device, List<ConductorProtection> failing) {
+        ConductorProtection weakest = failing.get(0);
+        BandAgainstConductor against = weakest.against().orElseThrow();
+        List<ComponentId> devices = evidence.protection().relying().getOrDefault(weakest.wire(), List.of(device.device()));
+        FindingDraft draft = against.settles() ? late(weakest, against) : forEver(weakest, against);
+        boolean shortCircuit = failing.stream()
+                .flatMap(each -> each.against().flatMap(BandAgainstConductor::weakest).stream())
+                .anyMatch(stretch -> !stretch.inTime() && stretch.openSeconds() <= ShortTimeLimit.SHORT_CIRCUIT_SECONDS);
+        return draft.word("devices", Listing.of(devices, 30))
+                .word("wire", weakest.wire())
+                .word("size", weakest.limit().size())
+                .word("more", failing.size() == 1 ? "" : " and " + (failing.size() - 1) + " more")
+                .severity(shortCircuit ? Severity.ERROR : Severity.WARNING)
+                .source(device.band().orElseThrow().firstOpening().citation().text())
+                .subjects(devices)
+                .subjects(failing.stream().map(ConductorProtection::wire).toList())
+                .fix(fix(evidence, device, failing))
+                .build();
+    }
+
+    private static FindingDraft forEver(ConductorProtection weakest, BandAgainstConductor against) {
+        FindingDraft draft = new FindingDraft(
+                        INFO,
+                        "{devices} may carry {current} for ever: {wire} ({size}) then settles at {celsius}, its limit is"
+                                + " {limit}{more}.")
+                .amps("current", against.foreverAmps())
+                .value("limit", weakest.limit().continuousCelsius(), Unit.DEGREE_CELSIUS);
+        return Double.isFinite(against.steadyCelsius())
+                ? draft.value("celsius", against.steadyCelsius(), Unit.DEGREE_CELSIUS)
+                : draft.word("celsius", "no temperature");
+    }
+
+    private static FindingDraft late(ConductorProtection weakest, BandAgainstConductor against) {
+        BandAgainstConductor.Stretch stretch = against.weakest().orElseThrow();
+        return new FindingDraft(
+                        INFO, "{devices} may take {time} to open at {current}; {wire} ({size}) stands that for {limit}{more}.")
+                .amps("current", stretch.amps())
+                .value("time", stretch.openSeconds(), Unit.SECOND)
+                .value("limit", stretch.damageSeconds().orElseThrow(), Unit.SECOND);
+    }
+
+    /** Larger conductors, if all can have them. */
+    private static Optional<? extends Edit> fix(
+            Evidence evidence, DeviceProtection device, List<ConductorProtection> failing) {
+        List<Edit> larger = new ArrayList<>();
+        failing.forEach(each -> evidence.rating(each.wire())
+                .flatMap(rating -> LargerConductor.fix(evidence, rating))
+                .ifPresent(larger::add));
+        if (larger.size() < failing.size()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                larger.size() == 1 ? larger.get(0) : new Compound("Set conductors behind " + device.device(), larger));
+    }
+}

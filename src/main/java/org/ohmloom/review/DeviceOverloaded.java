@@ -1,0 +1,66 @@
+package org.ohmloom.review;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ohmloom.edit.SetDeviceRating;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.size.protection.DeviceProtection;
+import org.ohmloom.units.Unit;
+
+/**
+ * A protective device carries what runs through it for good, in the air where it sits.
+ * <p>Largest lasting RMS current against the rating, less the loss in hot air, times the continuous share (80 % of a blade
+ * fuse's rating). Above the share is a warning, above the rating in that air an error.
+ */
+final class DeviceOverloaded implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "device-overloaded",
+            "A protective device carries more than it may for good",
+            Severity.ERROR,
+            "Continuous load and temperature rerating of fuse application guides",
+            "A fuse run near its rating ages and opens one day without a fault; hot air brings that day closer. A warning"
+                    + " between the continuous share of the rating and the rating itself.",
+            "Take a larger device, with conductors that suit it, or move it to cooler air.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (DeviceProtection device : evidence.protection().devices().values()) {
+            if (Limits.exceeds(device.loadAmps(), device.rating().continuousAmps())) {
+                boolean beyondRating =
+                        Limits.exceeds(device.loadAmps(), device.rating().carriesAmps());
+                report.accept(new FindingDraft(
+                                INFO,
+                                "{device} ({rating}) carries {current} in {state}, more than the {limit} it may for good at"
+                                        + " {ambient}.")
+                        .word("device", device.device())
+                        .word(
+                                "state",
+                                device.loadState()
+                                        .map(id -> StateNames.quoted(
+                                                evidence.harness().states().get(id)))
+                                        .orElse("every state"))
+                        .amps("rating", device.ratingAmps())
+                        .beyond("current", device.loadAmps(), "limit", device.rating().continuousAmps(), Unit.AMP)
+                        .value("ambient", device.rating().ambientCelsius(), Unit.DEGREE_CELSIUS)
+                        .severity(beyondRating ? Severity.ERROR : Severity.WARNING)
+                        .source(device.rating().source())
+                        .subject(device.device())
+                        .fix(larger(evidence, device.device(), device.ratingAmps()))
+                        .build());
+            }
+        }
+    }
+
+    private static Optional<SetDeviceRating> larger(Evidence evidence, ComponentId id, double ratingAmps) {
+        return Optional.ofNullable(evidence.devices().get(id))
+                .filter(choice -> !evidence.harness().components().get(id).existing())
+                .filter(choice -> choice.ratingAmps().orElse(0) > ratingAmps)
+                .map(choice -> new SetDeviceRating(id, choice.ratingAmps().getAsDouble()));
+    }
+}

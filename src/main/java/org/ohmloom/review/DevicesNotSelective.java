@@ -1,0 +1,50 @@
+package org.ohmloom.review;
+
+import java.util.function.Consumer;
+import org.ohmloom.size.protection.DeviceProtection;
+import org.ohmloom.size.protection.Selectivity;
+import org.ohmloom.units.Formats;
+
+/**
+ * A fault opens the device next to it and not the one upstream.
+ * <p>Shown by the bands as far as they go; beyond, and where no times are published, a rating half as large counts as common
+ * practice. A note: it costs a search in the dark, not a wire.
+ */
+final class DevicesNotSelective implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "devices-not-selective",
+            "A fault may open the device upstream as well",
+            Severity.NOTE,
+            "Rating ratio 1 to 2, fuse application notes (from memory)",
+            "When a small circuit's fault opens the device of the whole panel, everything behind it goes dark.",
+            "Keep the device upstream at twice the rating, or accept that both may open.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (DeviceProtection device : evidence.protection().devices().values()) {
+            device.selectivity().stream()
+                    .filter(each -> !each.selective())
+                    .forEach(each -> report.accept(finding(device, each)));
+        }
+    }
+
+    private static Finding finding(DeviceProtection device, Selectivity selectivity) {
+        double upstreamAmps = device.ratingAmps() * selectivity.ratingRatio();
+        return new FindingDraft(
+                        INFO, "A fault behind {device} ({rating}) may open {upstream} ({larger}) too: it is {ratio} times as large.")
+                .word("device", device.device())
+                .word("upstream", selectivity.upstream())
+                .word("ratio", Formats.number(selectivity.ratingRatio()))
+                .amps("rating", device.ratingAmps())
+                .amps("larger", upstreamAmps)
+                .subject(device.device())
+                .subject(selectivity.upstream())
+                .build();
+    }
+}

@@ -1,0 +1,63 @@
+package org.ohmloom.review;
+
+import java.util.function.Consumer;
+import org.ohmloom.size.protection.Check;
+import org.ohmloom.size.protection.DeviceProtection;
+import org.ohmloom.size.protection.Fault;
+import org.ohmloom.units.Unit;
+
+/**
+ * The smallest short circuit opens its protective device in the time asked.
+ * <p>A short circuit at the far end, solved in the real network: battery cold and discharged, no alternator, conductors at
+ * their limit, every contact and the return. The longest time of the band counts. A note where every conductor behind the
+ * device stands what it lets through anyway; silent where no times are published, {@link NotChecked} says so.
+ */
+final class FaultNotCleared implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "fault-not-cleared",
+            "A short circuit at the far end does not open its device in time",
+            Severity.ERROR,
+            "IEC 60364-4-43 clause 434.5.2; operating time limits of the device's type",
+            "Where a long thin loop lets too little current through, the fault burns on and the device looks on. A note"
+                    + " where the conductors stand that for as long as it takes.",
+            "Shorten or thicken feed and return, or take a smaller device.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (DeviceProtection device : evidence.protection().devices().values()) {
+            if (device.fails(Check.Aspect.CLEARS_SMALLEST)) {
+                device.minimumFault().ifPresent(fault -> report.accept(finding(device, fault)));
+            }
+        }
+    }
+
+    private static Finding finding(DeviceProtection device, Fault fault) {
+        boolean stands = !device.conductors().isEmpty()
+                && device.conductors().stream().allMatch(each -> each.isProtected().orElse(false));
+        boolean opens = device.openSeconds().isPresent();
+        FindingDraft draft = new FindingDraft(
+                        INFO,
+                        opens
+                                ? "A short circuit at {place} brings {current} through {device} ({rating}): it takes up to"
+                                        + " {time}, more than {limit}{stands}."
+                                : "A short circuit at {place} brings only {current} through {device} ({rating}): it may"
+                                        + " never open{stands}.")
+                .word("place", fault.at())
+                .word("device", device.device())
+                .word("stands", stands ? "; its conductors stand that" : "")
+                .amps("current", fault.deviceAmps())
+                .amps("rating", device.ratingAmps())
+                .value("limit", device.askedSeconds(), Unit.SECOND)
+                .severity(stands ? Severity.NOTE : Severity.ERROR)
+                .source(device.check(Check.Aspect.CLEARS_SMALLEST).orElseThrow().source())
+                .subject(device.device());
+        device.openSeconds().ifPresent(seconds -> draft.value("time", seconds, Unit.SECOND));
+        return draft.build();
+    }
+}

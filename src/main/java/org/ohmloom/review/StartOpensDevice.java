@@ -1,0 +1,68 @@
+package org.ohmloom.review;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ohmloom.edit.SetDeviceRating;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.size.protection.DeviceProtection;
+import org.ohmloom.size.protection.StartPulse;
+import org.ohmloom.units.Unit;
+
+/**
+ * A protective device rides through the starts of its loads, as often as they happen.
+ * <p>Start current from the real network, decaying as entered, against the shortest times of the band; short starts by I2t
+ * against what melts the device, with the shares published for repeated pulses. Silent where no times are published or the
+ * length of the start is not entered; {@link NotChecked} says so.
+ */
+final class StartOpensDevice implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "start-opens-device",
+            "A protective device does not ride through a start",
+            Severity.WARNING,
+            "Operating time limits of the device's type; pulse shares of fuse application guides",
+            "A fuse that opens, or ages, at every start fails on a cold morning without a fault; then someone fits a larger"
+                    + " one that no longer protects the wire.",
+            "Take a slower or larger device, with conductors that suit it, or a load that starts softly.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (DeviceProtection device : evidence.protection().devices().values()) {
+            device.starts().stream()
+                    .filter(start -> !start.ridesThrough())
+                    .forEach(start -> report.accept(finding(evidence, device, start)));
+        }
+    }
+
+    private static Finding finding(Evidence evidence, DeviceProtection device, StartPulse start) {
+        String template = start.mayOpen()
+                ? "{device} ({rating}) may open when {load} starts: {peak}, decaying to {running} in {time}."
+                : "{device} ({rating}) ages when {load} starts with {peak}: it stands {count} starts.";
+        return new FindingDraft(INFO, template)
+                .word("device", device.device())
+                .word("load", start.load())
+                .word("count", start.startsCount() > 0 ? Integer.toString(start.startsCount()) : "fewer than 100")
+                .amps("rating", device.ratingAmps())
+                .amps("peak", start.peakAmps())
+                .amps("running", start.runningAmps())
+                .value("time", start.decaySeconds(), Unit.SECOND)
+                .source(start.source())
+                .subject(device.device())
+                .subject(start.load())
+                .fix(larger(evidence, device))
+                .build();
+    }
+
+    private static Optional<SetDeviceRating> larger(Evidence evidence, DeviceProtection device) {
+        ComponentId id = device.device();
+        return Optional.ofNullable(evidence.devices().get(id))
+                .filter(choice -> !evidence.harness().components().get(id).existing())
+                .filter(choice -> choice.ratingAmps().orElse(0) > device.ratingAmps())
+                .map(choice -> new SetDeviceRating(id, choice.ratingAmps().getAsDouble()));
+    }
+}

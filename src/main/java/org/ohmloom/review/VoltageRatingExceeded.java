@@ -1,0 +1,42 @@
+package org.ohmloom.review;
+
+import java.util.function.Consumer;
+import org.ohmloom.size.protection.VoltageRating;
+import org.ohmloom.units.Unit;
+
+/**
+ * Every fuse, breaker, switch, relay, output and contact is made for the highest voltage of its system.
+ * <p>A battery's open-circuit voltage, an alternator's set point in the cold, a supply's output, whichever of those that can
+ * feed it is highest, and no less than the nominal voltage. Fuses without an entered rating have that of their type (32 V for
+ * the usual vehicle fuse). Parts without any rating are not judged.
+ */
+final class VoltageRatingExceeded implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "voltage-rating-exceeded",
+            "A part is not made for the voltage of its system",
+            Severity.ERROR,
+            "Rated voltage of the part's type, or as entered",
+            "A contact that opens above its rated voltage draws an arc that does not go out: a 32 V fuse or switch on 48 V"
+                    + " burns instead of opening.",
+            "Take a part rated for the voltage, such as the 58 V version of a fuse.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (VoltageRating rating : evidence.protection().voltages()) {
+            if (!rating.suits()) {
+                report.accept(new FindingDraft(INFO, "{part} is made for {limit}, but the system reaches {volts}.")
+                        .word("part", rating.part())
+                        .beyond("volts", rating.systemVolts(), "limit", rating.ratedVolts(), Unit.VOLT)
+                        .source(rating.source())
+                        .subject(rating.element())
+                        .build());
+            }
+        }
+    }
+}

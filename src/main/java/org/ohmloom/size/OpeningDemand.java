@@ -1,0 +1,79 @@
+package org.ohmloom.size;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Wire;
+import org.ohmloom.size.protection.BandAgainstConductor;
+import org.ohmloom.size.protection.ConductorLimit;
+import org.ohmloom.size.protection.TimeCurrentBand;
+import org.ohmloom.tables.Citation;
+import org.ohmloom.tables.ConductorFamily;
+import org.ohmloom.tables.ConductorRow;
+import org.ohmloom.units.Formats;
+
+/**
+ * A conductor must settle within its limit at what its protective devices carry for ever, and stand what they let through
+ * until they open. Asks nothing where no opening times are published.
+ */
+final class OpeningDemand {
+
+    private OpeningDemand() {}
+
+    static Demand of(SizingFacts facts, Wire wire) {
+        ConductorFamily family = facts.family(wire);
+        List<List<ComponentId>> groups = facts.deviceGroups(wire);
+        List<TimeCurrentBand> bands =
+                groups.stream().flatMap(group -> band(facts, group).stream()).toList();
+        if (bands.isEmpty()) {
+            return Demand.none(
+                    Governor.OPENING_TIME, family, "no opening times are published for what it relies on, if anything");
+        }
+        TimeCurrentBand largest = bands.stream()
+                .reduce((one, other) -> other.foreverAmps() > one.foreverAmps() ? other : one)
+                .orElseThrow();
+        Citation citation = largest.firstOpening().citation();
+        Predicate<ConductorRow> fits = row -> limit(facts, wire, row)
+                .map(limit -> bands.stream()
+                        .allMatch(band -> BandAgainstConductor.of(band, limit, Double.POSITIVE_INFINITY, 0)
+                                .isProtected()))
+                .orElse(true);
+        String carries = largest.label() + " may carry " + Formats.amps(largest.foreverAmps()) + " for ever";
+        return Demand.smallest(family, fits)
+                .map(row -> Demand.met(
+                        Governor.OPENING_TIME,
+                        row,
+                        carries + "; " + row.gauge().text() + " stands that, and what it lets through until it opens; "
+                                + citation.text(),
+                        citation,
+                        fits))
+                .orElseGet(() -> Demand.unmet(
+                        Governor.OPENING_TIME,
+                        carries + "; even the largest size does not stand what it lets through; " + citation.text(),
+                        citation));
+    }
+
+    /** The band of devices whose currents add; empty when one of them has no published times. */
+    static Optional<TimeCurrentBand> band(SizingFacts facts, List<ComponentId> group) {
+        List<TimeCurrentBand> bands = group.stream()
+                .flatMap(id -> facts.device(id).stream())
+                .flatMap(device -> TimeCurrentBand.of(facts.input().tables(), device).stream())
+                .toList();
+        return bands.isEmpty() || bands.size() < group.size()
+                ? Optional.empty()
+                : Optional.of(TimeCurrentBand.together(bands));
+    }
+
+    /** What a wire with a size stands. */
+    static Optional<ConductorLimit> limit(SizingFacts facts, Wire wire, ConductorRow row) {
+        return facts.ampacity(wire, row.gauge())
+                .flatMap(ampacity -> ConductorLimit.of(
+                        facts.input().tables(),
+                        wire.id(),
+                        facts.insulation(wire),
+                        row,
+                        ampacity,
+                        facts.celsius(wire, row.gauge())));
+    }
+}
