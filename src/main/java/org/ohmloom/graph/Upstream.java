@@ -87,6 +87,11 @@ public final class Upstream {
         return Collections.unmodifiableList(sources);
     }
 
+    /** The network whose feeds these are. */
+    public Network network() {
+        return network;
+    }
+
     /** The sources in the order of their branches. */
     public List<FeedSource> sources() {
         return sources;

@@ -21,8 +21,8 @@ import org.ohmloom.units.Unit;
  * A conductor stands what its protective device lets through: for good, and until it opens.
  * <p>At the largest current the device may carry for ever (up to the first row of its band with a longest time) the conductor
  * must settle within its limit; above, it must not pass its short-time limit before the longest time of the row. A warning;
- * an error where it fails within a short circuit. A device too large by the basis is left to {@link DeviceExceedsConductor};
- * where no times are published nothing is judged and {@link NotChecked} says so.
+ * an error where it fails within a short circuit. A device too large by the basis is left to {@link DeviceExceedsConductor},
+ * a conductor that carries too much as it is to {@link ConductorOverAmpacity}; where no times are published nothing is judged and {@link NotChecked} says so.
  */
 final class ConductorNotProtected implements Rule {
 
@@ -46,13 +46,22 @@ final class ConductorNotProtected implements Rule {
         for (DeviceProtection device : evidence.protection().devices().values()) {
             List<ConductorProtection> failing = device.conductors().stream()
                     .filter(each -> each.isProtected().filter(safe -> !safe).isPresent())
-                    .filter(each -> !tooLargeByBasis(evidence, each.wire()))
+                    .filter(each -> !tooLargeByBasis(evidence, each.wire()) && !overloaded(evidence, each.wire()))
                     .filter(each -> seen.putIfAbsent(each.wire(), each) == null)
                     .toList();
             if (!failing.isEmpty()) {
                 report.accept(finding(evidence, device, failing));
             }
         }
+    }
+
+    /** Whether the conductor carries too much as it is. */
+    private static boolean overloaded(Evidence evidence, WireId wire) {
+        return evidence.rating(wire)
+                .filter(rating -> rating.ampacity()
+                        .filter(ampacity -> Limits.exceeds(rating.worstAmps(), ampacity.limitAmps()))
+                        .isPresent())
+                .isPresent();
     }
 
     private static boolean tooLargeByBasis(Evidence evidence, WireId wire) {
@@ -91,8 +100,8 @@ final class ConductorNotProtected implements Rule {
     private static FindingDraft forEver(ConductorProtection weakest, BandAgainstConductor against) {
         FindingDraft draft = new FindingDraft(
                         INFO,
-                        "{devices} may carry {current} for ever: {wire} ({size}) then settles at {celsius}, its limit is"
-                                + " {limit}{more}.")
+                        "{devices} may carry {current} for ever: {wire} ({size}){more} then settles at {celsius}, its limit"
+                                + " is {limit}.")
                 .amps("current", against.foreverAmps())
                 .value("limit", weakest.limit().continuousCelsius(), Unit.DEGREE_CELSIUS);
         return Double.isFinite(against.steadyCelsius())
@@ -103,7 +112,7 @@ final class ConductorNotProtected implements Rule {
     private static FindingDraft late(ConductorProtection weakest, BandAgainstConductor against) {
         BandAgainstConductor.Stretch stretch = against.weakest().orElseThrow();
         return new FindingDraft(
-                        INFO, "{devices} may take {time} to open at {current}; {wire} ({size}) stands that for {limit}{more}.")
+                        INFO, "{devices} may take {time} to open at {current}; {wire} ({size}){more} stands that for {limit}.")
                 .amps("current", stretch.amps())
                 .value("time", stretch.openSeconds(), Unit.SECOND)
                 .value("limit", stretch.damageSeconds().orElseThrow(), Unit.SECOND);

@@ -9,8 +9,9 @@ import org.ohmloom.units.Unit;
 /**
  * The smallest short circuit opens its protective device in the time asked.
  * <p>A short circuit at the far end, solved in the real network: battery cold and discharged, no alternator, conductors at
- * their limit, every contact and the return. The longest time of the band counts. A note where every conductor behind the
- * device stands what it lets through anyway; silent where no times are published, {@link NotChecked} says so.
+ * their limit, every contact and the return. The longest time of the band counts. Where every conductor behind the device
+ * stands what it lets through anyway it is a note, or a warning if the device may never open; silent where no times are published, {@link NotChecked} says so, and behind
+ * an electronic limit, which {@link FuseBehindLimit} judges.
  */
 final class FaultNotCleared implements Rule {
 
@@ -19,8 +20,8 @@ final class FaultNotCleared implements Rule {
             "A short circuit at the far end does not open its device in time",
             Severity.ERROR,
             "IEC 60364-4-43 clause 434.5.2; operating time limits of the device's type",
-            "Where a long thin loop lets too little current through, the fault burns on and the device looks on. A note"
-                    + " where the conductors stand that for as long as it takes.",
+            "Where a long thin loop lets too little current through, the fault burns on and the device looks on. Where"
+                    + " the conductors stand that, a note; a warning if the device may never open.",
             "Shorten or thicken feed and return, or take a smaller device.");
 
     @Override
@@ -31,7 +32,9 @@ final class FaultNotCleared implements Rule {
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (DeviceProtection device : evidence.protection().devices().values()) {
-            if (device.fails(Check.Aspect.CLEARS_SMALLEST)) {
+            boolean behindLimit = evidence.protection().outputs().stream()
+                    .anyMatch(output -> output.blindDevices().contains(device.device()));
+            if (device.fails(Check.Aspect.CLEARS_SMALLEST) && !behindLimit) {
                 device.minimumFault().ifPresent(fault -> report.accept(finding(device, fault)));
             }
         }
@@ -54,7 +57,7 @@ final class FaultNotCleared implements Rule {
                 .amps("current", fault.deviceAmps())
                 .amps("rating", device.ratingAmps())
                 .value("limit", device.askedSeconds(), Unit.SECOND)
-                .severity(stands ? Severity.NOTE : Severity.ERROR)
+                .severity(!stands ? Severity.ERROR : opens ? Severity.NOTE : Severity.WARNING)
                 .source(device.check(Check.Aspect.CLEARS_SMALLEST).orElseThrow().source())
                 .subject(device.device());
         device.openSeconds().ifPresent(seconds -> draft.value("time", seconds, Unit.SECOND));

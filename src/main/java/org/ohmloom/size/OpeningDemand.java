@@ -2,6 +2,7 @@ package org.ohmloom.size;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Wire;
@@ -23,6 +24,10 @@ final class OpeningDemand {
 
     static Demand of(SizingFacts facts, Wire wire) {
         ConductorFamily family = facts.family(wire);
+        OptionalDouble limited = facts.input().upstream().limitedAmps(wire.id());
+        if (limited.isPresent()) {
+            return limited(facts, wire, family, limited.getAsDouble());
+        }
         List<List<ComponentId>> groups = facts.deviceGroups(wire);
         List<TimeCurrentBand> bands =
                 groups.stream().flatMap(group -> band(facts, group).stream()).toList();
@@ -52,6 +57,19 @@ final class OpeningDemand {
                         Governor.OPENING_TIME,
                         carries + "; even the largest size does not stand what it lets through; " + citation.text(),
                         citation));
+    }
+
+    /** Behind an output that limits: a conductor that may carry what heats it in a lasting fault. */
+    private static Demand limited(SizingFacts facts, Wire wire, ConductorFamily family, double heatingAmps) {
+        Predicate<ConductorRow> fits =
+                row -> facts.ampacity(wire, row.gauge()).isEmpty() || facts.ampacityAmps(wire, row.gauge()) >= heatingAmps;
+        String heats = "an output before it limits a fault, which heats like " + Formats.amps(heatingAmps);
+        return Demand.smallest(family, fits)
+                .map(row -> Demand.met(Governor.OPENING_TIME, row, heats, row.citation(), fits))
+                .orElseGet(() -> Demand.unmet(
+                        Governor.OPENING_TIME,
+                        heats + "; even the largest size may not carry that",
+                        Demand.largest(family).citation()));
     }
 
     /** The band of devices whose currents add; empty when one of them has no published times. */

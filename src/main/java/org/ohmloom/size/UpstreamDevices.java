@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -12,9 +14,11 @@ import org.ohmloom.graph.Guard;
 import org.ohmloom.graph.Upstream;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.WireId;
+import org.ohmloom.size.protection.LimitedOutputs;
 
 /** Tells which protective devices a wire relies on. */
 @FunctionalInterface
@@ -38,12 +42,31 @@ public interface UpstreamDevices {
     }
 
     /**
+     * The current that heats a wire in a lasting fault, A, where an output before it limits to less than its devices' rating;
+     * empty for any other wire. Such a wire relies on the output and on no device.
+     */
+    default OptionalDouble limitedAmps(WireId wire) {
+        return OptionalDouble.empty();
+    }
+
+    /**
      * Taken from the feeds of a harness, for each source that can feed the wire: the device of the smallest rating among
      * those that stand on every way from it, or the last devices of all ways when none of those is larger. A wire that a
      * battery reaches past all devices relies on none; another source limits its own current, so it may.
      */
     static UpstreamDevices of(Harness harness, Upstream upstream) {
+        Map<WireId, ElectronicLimit> limits = LimitedOutputs.wires(harness, upstream);
         return new UpstreamDevices() {
+            @Override
+            public OptionalDouble limitedAmps(WireId wire) {
+                ElectronicLimit limit = limits.get(wire);
+                boolean first = limit != null
+                        && allGroups(wire).stream()
+                                .flatMap(List::stream)
+                                .allMatch(id -> ratingAmps(harness, id) > limit.limitAmps());
+                return first ? OptionalDouble.of(LimitedOutputs.heatingAmps(limit)) : OptionalDouble.empty();
+            }
+
             @Override
             public List<ComponentId> of(WireId wire) {
                 SortedSet<ComponentId> devices = new TreeSet<>();
@@ -53,6 +76,10 @@ public interface UpstreamDevices {
 
             @Override
             public List<List<ComponentId>> groups(WireId wire) {
+                return limitedAmps(wire).isPresent() ? List.of() : allGroups(wire);
+            }
+
+            private List<List<ComponentId>> allGroups(WireId wire) {
                 Set<List<ComponentId>> groups = new LinkedHashSet<>();
                 for (Guard guard : upstream.guards(wire)) {
                     if (guard.bare() && isBattery(harness, guard.source().component())) {

@@ -25,13 +25,21 @@ final class DeviceStudy {
     private final FaultStudy faults;
     private final StartStudy starts;
     private final SystemVolts volts;
+    private final OutputStudy outputs;
 
-    DeviceStudy(ProtectionInput input, Relying relying, FaultStudy faults, StartStudy starts, SystemVolts volts) {
+    DeviceStudy(
+            ProtectionInput input,
+            Relying relying,
+            FaultStudy faults,
+            StartStudy starts,
+            SystemVolts volts,
+            OutputStudy outputs) {
         this.input = input;
         this.relying = relying;
         this.faults = faults;
         this.starts = starts;
         this.volts = volts;
+        this.outputs = outputs;
     }
 
     DeviceProtection study(Component component, ProtectiveDevice device, List<ConductorProtection> conductors) {
@@ -48,8 +56,9 @@ final class DeviceStudy {
                 loadState = Optional.of(state);
             }
         }
-        Optional<Fault> minimum = faults.minimum(id);
-        Optional<Fault> maximum = faults.maximum(id);
+        OptionalDouble cap = outputs.capAmps(id);
+        Optional<Fault> minimum = faults.minimum(id).map(fault -> fault.cappedAt(cap));
+        Optional<Fault> maximum = faults.maximum(id).map(fault -> fault.cappedAt(cap));
         OptionalDouble ratedVolts = VoltageRating.ofDevice(input.tables(), device);
         Optional<CitedValue> listedBreaking = ratedVolts.isPresent()
                 ? input.tables()

@@ -2,20 +2,16 @@ package org.ohmloom.size.protection;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
-import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
-import org.ohmloom.model.ControlUnit;
-import org.ohmloom.model.Driver;
 import org.ohmloom.model.ElectronicLimit;
-import org.ohmloom.model.Pin;
-import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
 
@@ -26,6 +22,7 @@ final class OutputStudy {
     private final FaultNetworks networks;
     private final Relying relying;
     private final List<FaultPlace> places;
+    private final Map<ComponentId, Double> caps = new HashMap<>();
 
     OutputStudy(
             ProtectionInput input,
@@ -42,52 +39,34 @@ final class OutputStudy {
 
     List<OutputProtection> study() {
         List<OutputProtection> outputs = new ArrayList<>();
-        for (Branch branch : input.drawn().branches().values()) {
-            limit(branch).ifPresent(limit -> outputs.add(study(branch, limit)));
-        }
+        LimitedOutputs.of(input.harness(), input.upstream())
+                .forEach((branch, limit) -> outputs.add(study(branch, limit)));
         return outputs;
     }
 
-    /** The limit of an output's branch. */
-    private Optional<ElectronicLimit> limit(Branch branch) {
-        if (branch.kind() != BranchKind.OUTPUT_PIN && branch.kind() != BranchKind.SOLID_STATE_OUTPUT) {
-            return Optional.empty();
-        }
-        return branch.element()
-                .filter(ComponentId.class::isInstance)
-                .flatMap(id -> input.harness().components().find((ComponentId) id))
-                .flatMap(component -> driver(component, branch))
-                .flatMap(Driver::limit);
-    }
-
-    private static Optional<Driver> driver(Component component, Branch branch) {
-        if (component.device() instanceof SolidStateOutput output) {
-            return output.driver();
-        }
-        return component.device() instanceof ControlUnit unit
-                ? unit.pins().stream()
-                        .filter(pin -> branch.id().value().equals(component.id() + "." + pin.name()))
-                        .map(Pin::driver)
-                        .flatMap(Optional::stream)
-                        .findFirst()
-                : Optional.empty();
+    /** The smallest limit before a device, A; empty when none stands before it. */
+    OptionalDouble capAmps(ComponentId device) {
+        Double cap = caps.get(device);
+        return cap == null ? OptionalDouble.empty() : OptionalDouble.of(cap);
     }
 
     private OutputProtection study(Branch branch, ElectronicLimit limit) {
         SortedSet<BranchId> behind = input.upstream().onlyBehind(branch.id());
-        double heating = heatingAmps(limit);
+        double heating = LimitedOutputs.heatingAmps(limit);
         List<OutputProtection.Conductor> conductors = new ArrayList<>();
         List<ComponentId> blind = new ArrayList<>();
         for (BranchId id : behind) {
             Branch each = input.drawn().branch(id).orElseThrow();
             if (each.kind() == BranchKind.WIRE) {
                 limits.of(input.harness().wires().get(new WireId(id.value())))
-                        .ifPresent(conductor -> conductors.add(judge(conductor, limit, heating)));
+                        .map(conductor -> judge(conductor, limit, heating, foreverAmps(each)))
+                        .ifPresent(conductors::add);
             } else if (each.kind() == BranchKind.FUSE || each.kind() == BranchKind.BREAKER) {
-                each.element()
-                        .map(ComponentId.class::cast)
-                        .filter(device -> isBlind(device, limit))
-                        .ifPresent(blind::add);
+                ComponentId device = (ComponentId) each.element().orElseThrow();
+                caps.merge(device, limit.limitAmps(), Math::min);
+                if (isBlind(device, limit)) {
+                    blind.add(device);
+                }
             }
         }
         conductors.sort(Comparator.comparingDouble(each -> each.limit().continuousCelsius() - each.hottestCelsius()));
@@ -103,19 +82,8 @@ final class OutputStudy {
                 sentence(branch, limit, heating, fault));
     }
 
-    /** RMS current of a lasting fault: limit x sqrt(trip / (trip + retry)). */
-    private static double heatingAmps(ElectronicLimit limit) {
-        if (limit.tripSeconds().isEmpty()) {
-            return limit.limitAmps();
-        }
-        double trip = limit.tripSeconds().getAsDouble();
-        return limit.retrySeconds().isEmpty()
-                ? 0
-                : limit.limitAmps()
-                        * Math.sqrt(trip / (trip + limit.retrySeconds().getAsDouble()));
-    }
-
-    private OutputProtection.Conductor judge(ConductorLimit conductor, ElectronicLimit limit, double heating) {
+    private OutputProtection.Conductor judge(
+            ConductorLimit conductor, ElectronicLimit limit, double heating, double foreverAmps) {
         double base = heating > 0 ? conductor.heating().steadyCelsius(heating) : conductor.runningCelsius();
         double hottest = base;
         if (limit.tripSeconds().isPresent() && Double.isFinite(base)) {
@@ -126,12 +94,23 @@ final class OutputStudy {
                     base,
                     limit.tripSeconds().getAsDouble());
         }
-        boolean stands = base <= conductor.continuousCelsius() * (1 + 1e-9)
+        boolean stands = heating > foreverAmps
+                || base <= conductor.continuousCelsius() * (1 + 1e-9)
                 && hottest
                         <= Math.max(
                                 conductor.continuousCelsius(),
                                 conductor.shortTime().overload().value());
         return new OutputProtection.Conductor(conductor.wire(), conductor, hottest, stands);
+    }
+
+    /** What the devices before a wire carry for ever, A: above, they open before the limit heats the wire for good. */
+    private double foreverAmps(Branch wire) {
+        return relying.on(wire.from()).stream()
+                .flatMap(id -> relying.device(id).stream())
+                .flatMap(device -> TimeCurrentBand.of(input.tables(), device).stream())
+                .mapToDouble(TimeCurrentBand::foreverAmps)
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Whether the limit does not open a fuse, or opens the output first. */

@@ -53,7 +53,8 @@ public final class ProtectionStudy {
                 relyingWires.put(wire.id(), List.copyOf(devices));
             }
         }
-        List<OutputProtection> outputs = new OutputStudy(input, limits, networks, relying, faults.places()).study();
+        OutputStudy behindOutputs = new OutputStudy(input, limits, networks, relying, faults.places());
+        List<OutputProtection> outputs = behindOutputs.study();
         outputs.forEach(output -> output.conductors()
                 .forEach(each ->
                         outputLimitAmps.merge(each.wire(), output.limit().limitAmps(), Math::min)));
@@ -63,7 +64,7 @@ public final class ProtectionStudy {
             if (component.device() instanceof ProtectiveDevice device) {
                 devices.put(
                         component.id(),
-                        new DeviceStudy(input, relying, faults, starts, volts)
+                        new DeviceStudy(input, relying, faults, starts, volts, behindOutputs)
                                 .study(component, device, conductors(component.id())));
             }
         }
