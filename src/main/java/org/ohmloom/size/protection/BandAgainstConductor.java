@@ -76,6 +76,13 @@ public record BandAgainstConductor(
                 weakest.map(Stretch::inTime).orElse(true));
     }
 
+    /** A conductor against a source that limits itself to a current, A, for good. */
+    public static BandAgainstConductor steady(ConductorLimit limit, double amps) {
+        double steady = limit.heating().steadyCelsius(amps);
+        return new BandAgainstConductor(
+                amps, steady, steady <= limit.continuousCelsius() * (1 + SAME) + SAME, Optional.empty(), true);
+    }
+
     /** Whether this leaves the conductor worse off than another does. */
     boolean isWorseThan(BandAgainstConductor other) {
         if (isProtected() != other.isProtected()) {

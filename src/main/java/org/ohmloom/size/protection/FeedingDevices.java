@@ -42,7 +42,8 @@ record FeedingDevices(SortedSet<ComponentId> devices, double extraAmps) {
                     relying.isBattery(guard.source()) ? Optional.empty() : faults.entry(guard.source(), branch);
             if (end.isPresent()) {
                 SortedSet<ComponentId> own = devices.computeIfAbsent(end.get(), point -> new TreeSet<>());
-                if (relying.effective(guard).stream().noneMatch(own::contains)) {
+                if (guard.inSeries().stream().noneMatch(own::contains)
+                        && guard.nearest().stream().noneMatch(own::contains)) {
                     extra.merge(end.get(), addedAmps(input, relying, guard), Double::sum);
                 }
             }

@@ -112,8 +112,9 @@ public final class ProtectionStudy {
             if (band.isEmpty() && !end.devices().isEmpty()) {
                 return Optional.empty();
             }
-            Optional<BandAgainstConductor> found =
-                    band.map(each -> BandAgainstConductor.of(each, limit, largest, end.extraAmps()));
+            Optional<BandAgainstConductor> found = band.map(
+                            each -> BandAgainstConductor.of(each, limit, largest, end.extraAmps()))
+                    .or(() -> Optional.of(BandAgainstConductor.steady(limit, end.extraAmps())));
             if (found.isPresent() && (worst.isEmpty() || found.get().isWorseThan(worst.get()))) {
                 worst = found;
             }
