@@ -43,6 +43,7 @@ record Protection(Network drawn, Upstream upstream, Bench bench) {
                 upstream,
                 input.solutions(),
                 ratings,
+                bench.bundleHeat(),
                 new RelyingDevices(input)::ofReturn,
                 cancel::isRequested));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -72,6 +73,33 @@ public final class BundleHeat {
             }
         }
         return heat;
+    }
+
+    /**
+     * Where one wire settles with its neighbours: the hottest of its places; empty when it has none.
+     *
+     * @param target  the wire
+     * @param gauge   size of each wire
+     * @param rmsAmps RMS current of each wire, A, either sign
+     */
+    public Optional<WireHeat> settle(WireId target, Function<Wire, Gauge> gauge, ToDoubleFunction<Wire> rmsAmps) {
+        Optional<WireHeat> hottest = Optional.empty();
+        for (HeatPlace place : places) {
+            int index = place.wires().indexOf(target);
+            if (index < 0) {
+                continue;
+            }
+            List<Bundled> wires = place.wires().stream()
+                    .map(harness.wires()::get)
+                    .map(wire -> new Bundled(
+                            ampacities.shape(wire, gauge.apply(wire)).wire(), Math.abs(rmsAmps.applyAsDouble(wire))))
+                    .toList();
+            SteadyState state = settle(place, wires, Map.of()).get(index);
+            WireHeat here = new WireHeat(
+                    state.celsius(), state.surfaceCelsius(), place.ambientCelsius(), place.words(), state.runaway());
+            hottest = Optional.of(hottest.map(found -> found.hotter(here)).orElse(here));
+        }
+        return hottest;
     }
 
     private List<SteadyState> settle(HeatPlace place, List<Bundled> wires, Map<WireId, Double> near) {

@@ -94,6 +94,27 @@ public record ConductorLimit(
                                 ampacity.base().citation()))));
     }
 
+    /**
+     * This conductor settling at a temperature, deg C, under a current, A, as the heat balance of its bundle gives it; the
+     * same when that is no rise.
+     */
+    ConductorLimit settlingAt(double celsius, double amps, double ohmsPerMetreAt20Celsius) {
+        return celsius <= ambientCelsius || amps <= 0
+                ? this
+                : new ConductorLimit(
+                        wire,
+                        size,
+                        areaMm2,
+                        ampacityAmps,
+                        ambientCelsius,
+                        runningCelsius,
+                        continuousCelsius,
+                        shortTime,
+                        LumpedHeating.of(copper, areaMm2, ohmsPerMetreAt20Celsius, amps, celsius, ambientCelsius),
+                        copper,
+                        sources);
+    }
+
     /** Time it stands a current, A, in s; empty where it stands it for good as far as the short-time limits go. */
     public OptionalDouble damageSeconds(double amps) {
         if (amps <= 0) {

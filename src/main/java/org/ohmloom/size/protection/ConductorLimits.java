@@ -1,14 +1,19 @@
 package org.ohmloom.size.protection;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.ohmloom.heat.ConductorResistance;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
+import org.ohmloom.tables.ConductorRow;
 
 /** What each wire stands, at its size and its running temperature. */
 final class ConductorLimits {
     private final ProtectionInput input;
     private final ConductorResistance resistance;
+    private final Map<WireId, Optional<ConductorLimit>> known = new HashMap<>();
 
     ConductorLimits(ProtectionInput input) {
         this.input = input;
@@ -17,17 +22,35 @@ final class ConductorLimits {
 
     /** What a wire stands; empty when no table has its ampacity or its insulation. */
     Optional<ConductorLimit> of(Wire wire) {
-        return Optional.ofNullable(input.ratings().get(wire.id())).flatMap(rating -> limit(wire, rating));
+        return known.computeIfAbsent(
+                wire.id(), id -> Optional.ofNullable(input.ratings().get(id)).flatMap(rating -> limit(wire, rating)));
     }
 
     private Optional<ConductorLimit> limit(Wire wire, WireRating rating) {
+        ConductorRow row = resistance.row(wire, rating.gauge());
         return rating.ampacity()
                 .flatMap(ampacity -> ConductorLimit.of(
-                        input.tables(),
-                        wire.id(),
-                        wire.insulation().orElse(input.harness().rules().insulation()),
-                        resistance.row(wire, rating.gauge()),
-                        ampacity,
-                        rating.celsius()));
+                                input.tables(),
+                                wire.id(),
+                                wire.insulation().orElse(input.harness().rules().insulation()),
+                                row,
+                                ampacity,
+                                rating.celsius())
+                        .map(limit -> settled(wire, limit, row, ampacity.limitAmps())));
+    }
+
+    /** The limit with the wire's own losses: at its ampacity, its neighbours at their largest lasting currents. */
+    private ConductorLimit settled(Wire wire, ConductorLimit limit, ConductorRow row, double amps) {
+        return input.bundleHeat()
+                .settle(wire.id(), each -> rating(each).gauge(), each -> each.equals(wire)
+                        ? amps
+                        : rating(each).worstAmps())
+                .filter(heat -> !heat.runaway())
+                .map(heat -> limit.settlingAt(heat.celsius(), amps, row.ohmsPerMetreAt20Celsius()))
+                .orElse(limit);
+    }
+
+    private WireRating rating(Wire wire) {
+        return input.ratings().get(wire.id());
     }
 }

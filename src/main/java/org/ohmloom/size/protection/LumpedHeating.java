@@ -4,7 +4,8 @@ import org.ohmloom.tables.CopperConstants;
 
 /**
  * A conductor as one lump: the heat of its copper alone, losses in proportion to its rise over the air so that it settles at
- * its limit when it carries its ampacity, resistance rising with temperature.
+ * a known temperature under a known current, resistance rising with temperature. What is known is its ampacity at its limit,
+ * or what the heat balance of its bundle gives with its neighbours at their usual currents.
  *
  * <p>C dT/dt = q (beta + T) - G (T - Ta), with G = Iz2 R(limit)/(limit - Ta) and q = G (limit - Ta) (I/Iz)2/(beta + limit).
  * On the safe side: insulation takes up heat as well, and the loss rises faster than the temperature. Without an ampacity

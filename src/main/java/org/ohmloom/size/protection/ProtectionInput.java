@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.graph.Upstream;
+import org.ohmloom.heat.BundleHeat;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
@@ -27,6 +28,7 @@ import org.ohmloom.tables.WireTables;
  * @param upstream      what stands between sources and conductors
  * @param solutions     solution of every operating state
  * @param ratings       what each wire is, carries and may carry
+ * @param bundleHeat    where wires settle with their neighbours
  * @param returnDevices the device that limits a return, for wires that are returns
  * @param cancelled     asked now and then; true stops the study
  */
@@ -39,5 +41,6 @@ public record ProtectionInput(
         Upstream upstream,
         SortedMap<StateId, Solution> solutions,
         SortedMap<WireId, WireRating> ratings,
+        BundleHeat bundleHeat,
         Function<WireId, List<ComponentId>> returnDevices,
         BooleanSupplier cancelled) {}
