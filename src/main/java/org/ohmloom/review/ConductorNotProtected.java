@@ -125,7 +125,7 @@ final class ConductorNotProtected implements Rule {
             Evidence evidence, DeviceProtection device, List<ConductorProtection> failing) {
         List<Edit> larger = new ArrayList<>();
         failing.forEach(each -> evidence.rating(each.wire())
-                .flatMap(rating -> LargerConductor.fix(evidence, rating))
+                .flatMap(rating -> LargerConductor.fix(evidence, rating, each.larger()))
                 .ifPresent(larger::add));
         if (larger.size() < failing.size()) {
             return Optional.empty();

@@ -14,13 +14,18 @@ final class LargerConductor {
 
     /** Sets the chosen size, when it is larger than the present one, fits, and the wire is ours to change. */
     static Optional<SetWireGauge> fix(Evidence evidence, WireRating rating) {
+        ConductorChoice choice = evidence.conductors().get(rating.wire().id());
+        return choice == null ? Optional.empty() : fix(evidence, rating, choice.gauge());
+    }
+
+    /** Sets a size, when it is larger than the present one, fits, and the wire is ours to change. */
+    static Optional<SetWireGauge> fix(Evidence evidence, WireRating rating, Optional<Gauge> wanted) {
         Wire wire = rating.wire();
-        ConductorChoice choice = evidence.conductors().get(wire.id());
-        if (choice == null || wire.existing() || wire.gauge().isEmpty()) {
+        if (wire.existing() || wire.gauge().isEmpty()) {
             return Optional.empty();
         }
         Optional<Gauge> larger =
-                choice.gauge().filter(gauge -> gauge.compareTo(rating.gauge()) > 0 && fits(evidence, wire, gauge));
+                wanted.filter(gauge -> gauge.compareTo(rating.gauge()) > 0 && fits(evidence, wire, gauge));
         return larger.map(gauge -> SetWireGauge.of(wire.id(), gauge));
     }
 

@@ -27,7 +27,7 @@ import org.ohmloom.units.Gauge;
 /**
  * Chooses the rating of each protective device: the smallest of its series whose continuous-load share (80 % by the
  * tables) in the air where it sits still covers the largest lasting current through it and that rides through the starts
- * behind it, if every sized conductor that relies on it allows that rating and stands what it lets through. Devices that
+ * behind it, if every sized conductor that relies on it allows that rating and withstands what it lets through in a short circuit. Devices that
  * feed a wire side by side are judged by the sum of their ratings. Wires without a size do not limit it; they are chosen to
  * suit it.
  */
@@ -185,7 +185,7 @@ public final class DeviceChooser {
         return relying(id).stream().allMatch(wire -> allowed(id, device, ratingAmps, wire));
     }
 
-    /** Whether a wire allows a rating by the basis, and stands what it lets through, with the devices beside it. */
+    /** Whether a wire allows a rating by the basis, and withstands a short circuit behind it, with the devices beside it. */
     private boolean allowed(ComponentId id, ProtectiveDevice device, double ratingAmps, Wire wire) {
         double together = facts.largestTogetherAmps(
                 wire,
@@ -203,7 +203,7 @@ public final class DeviceChooser {
         return band.isEmpty()
                 || OpeningDemand.limit(facts, wire, row)
                         .map(limit -> BandAgainstConductor.of(band.get(), limit, Double.POSITIVE_INFINITY, 0)
-                                .isProtected())
+                                .withstands())
                         .orElse(true);
     }
 

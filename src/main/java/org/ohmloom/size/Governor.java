@@ -8,8 +8,8 @@ public enum Governor {
     VOLTAGE_DROP("voltage drop"),
     /** The protective device upstream. */
     PROTECTION("protection"),
-    /** What the protective device carries for ever, and how long it takes to open. */
-    OPENING_TIME("opening time"),
+    /** What the protective device lets through in a short circuit until it opens. */
+    OPENING_TIME("short circuit"),
     /** The smallest size that survives handling. */
     MECHANICAL("mechanical minimum"),
     /** The contacts at its ends. */

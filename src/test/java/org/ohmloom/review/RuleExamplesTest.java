@@ -65,7 +65,15 @@ class RuleExamplesTest {
         Set<String> fixed = rules().filter(rule -> Examined.findings(Examined.breaking(rule), rule).stream()
                         .anyMatch(finding -> finding.fix().isPresent()))
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertEquals(Set.of("conductor-over-ampacity", "device-exceeds-conductor", "drop-over-limit"), fixed);
+        assertEquals(
+                Set.of(
+                        "conductor-not-protected",
+                        "conductor-over-ampacity",
+                        "device-exceeds-conductor",
+                        "device-overloaded",
+                        "drop-over-limit",
+                        "start-opens-device"),
+                fixed);
     }
 
     @Test

@@ -31,12 +31,12 @@ class DeviceChooserTest {
 
     @Test
     void tenAmperesTakeFifteen() {
-        // 10 A / 0.80 = 12.5 A; ISO 8820-3 type C: 10, 15. 0.75 mm2 carries 17.4 A (heat balance less 10 %, 100 C
+        // 10 A / (0.80 x 0.99 at 30 C) = 12.6 A; ISO 8820-3 type C: 10, 15. 0.75 mm2 carries 17.4 A (heat balance less 10 %, 100 C
         // insulation, 30 C air).
         FedLoad fed = new FedLoad(road(), 10, 0.6, 0.1, FedLoad.fuse(30)).wire("W1", 1, Gauge.metric(0.75), false);
         DeviceChoice choice = choose(fed);
         assertEquals(OptionalDouble.of(15), choice.ratingAmps());
-        assertTrue(choice.reason().contains("at least 12.5 A"), choice.reason());
+        assertTrue(choice.reason().contains("at least 12.6 A"), choice.reason());
         assertTrue(choice.reason().contains("W1 (0.75 mm2), may carry 17.4 A"), choice.reason());
     }
 

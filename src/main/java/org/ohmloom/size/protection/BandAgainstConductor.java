@@ -2,6 +2,7 @@ package org.ohmloom.size.protection;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.tables.ShortTimeLimit;
 
 /**
  * A time-current band against the limit of a conductor.
@@ -16,9 +17,10 @@ import java.util.OptionalDouble;
  * @param settles       whether that is within the continuous limit
  * @param weakest       the stretch where the conductor has least time to spare; empty without any row
  * @param survives      whether the device opens in time in every stretch
+ * @param withstands    whether it does in every stretch that is over within the seconds of a short circuit
  */
 public record BandAgainstConductor(
-        double foreverAmps, double steadyCelsius, boolean settles, Optional<Stretch> weakest, boolean survives) {
+        double foreverAmps, double steadyCelsius, boolean settles, Optional<Stretch> weakest, boolean survives, boolean withstands) {
 
     private static final double SAME = 1e-9;
 
@@ -55,6 +57,7 @@ public record BandAgainstConductor(
         double forever = Math.min(band.foreverAmps() + extraAmps, largestAmps);
         double steady = limit.heating().steadyCelsius(forever);
         Optional<Stretch> weakest = Optional.empty();
+        boolean withstands = true;
         for (int k = 0; k < band.steps().size(); k++) {
             BandStep step = band.steps().get(k);
             if (step.maximumSeconds().isEmpty() || step.amps() > largestAmps) {
@@ -64,6 +67,7 @@ public record BandAgainstConductor(
             double amps = Math.min(next + extraAmps, largestAmps);
             double seconds = band.opensWithinSeconds(step.amps()).orElseThrow();
             Stretch stretch = new Stretch(amps, seconds, limit.damageSeconds(amps), limit.celsiusAfter(amps, seconds));
+            withstands &= stretch.inTime() || seconds > ShortTimeLimit.SHORT_CIRCUIT_SECONDS;
             if (weakest.isEmpty() || stretch.useRatio() > weakest.get().useRatio()) {
                 weakest = Optional.of(stretch);
             }
@@ -73,14 +77,15 @@ public record BandAgainstConductor(
                 steady,
                 steady <= limit.continuousCelsius() * (1 + SAME) + SAME,
                 weakest,
-                weakest.map(Stretch::inTime).orElse(true));
+                weakest.map(Stretch::inTime).orElse(true),
+                withstands);
     }
 
     /** A conductor against a source that limits itself to a current, A, for good. */
     public static BandAgainstConductor steady(ConductorLimit limit, double amps) {
         double steady = limit.heating().steadyCelsius(amps);
         return new BandAgainstConductor(
-                amps, steady, steady <= limit.continuousCelsius() * (1 + SAME) + SAME, Optional.empty(), true);
+                amps, steady, steady <= limit.continuousCelsius() * (1 + SAME) + SAME, Optional.empty(), true, true);
     }
 
     /** Whether this leaves the conductor worse off than another does. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.heat.Ampacity;
+import org.ohmloom.heat.MethodComparison;
 import org.ohmloom.model.WireId;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorRow;
@@ -84,7 +85,7 @@ public record ConductorLimit(
                                 tables.copper(),
                                 row.copperAreaMm2(),
                                 row.ohmsPerMetreAt20Celsius(),
-                                ampacity.limitAmps(),
+                                atLimitAmps(ampacity),
                                 ampacity.limitCelsius(),
                                 ampacity.ambientCelsius()),
                         tables.copper(),
@@ -92,6 +93,16 @@ public record ConductorLimit(
                                 shortTime.overload().citation(),
                                 tables.copper().adiabaticK().citation(),
                                 ampacity.base().citation()))));
+    }
+
+    /**
+     * The current at which it settles at its limit, A: what it may carry, or more where the heat balance of as many equal
+     * wires, all loaded, says that the ampacity keeps a reserve.
+     */
+    private static double atLimitAmps(Ampacity ampacity) {
+        return Math.max(
+                ampacity.limitAmps(),
+                ampacity.comparison().map(MethodComparison::balanceAmps).orElse(0.0));
     }
 
     /**

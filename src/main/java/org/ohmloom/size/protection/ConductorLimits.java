@@ -3,11 +3,13 @@ package org.ohmloom.size.protection;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.ohmloom.heat.ConductorResistance;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.tables.ConductorRow;
+import org.ohmloom.units.Gauge;
 
 /** What each wire stands, at its size and its running temperature. */
 final class ConductorLimits {
@@ -26,8 +28,21 @@ final class ConductorLimits {
                 wire.id(), id -> Optional.ofNullable(input.ratings().get(id)).flatMap(rating -> limit(wire, rating)));
     }
 
+    /** The smallest size of its family above its own that meets a condition. */
+    Optional<Gauge> larger(Wire wire, Predicate<ConductorLimit> condition) {
+        WireRating rating = rating(wire);
+        return resistance.family(wire, rating.gauge().system()).rows().stream()
+                .filter(row -> row.copperAreaMm2() > rating.areaMm2())
+                .filter(row -> limit(wire, rating, row).filter(condition).isPresent())
+                .map(ConductorRow::gauge)
+                .findFirst();
+    }
+
     private Optional<ConductorLimit> limit(Wire wire, WireRating rating) {
-        ConductorRow row = resistance.row(wire, rating.gauge());
+        return limit(wire, rating, resistance.row(wire, rating.gauge()));
+    }
+
+    private Optional<ConductorLimit> limit(Wire wire, WireRating rating, ConductorRow row) {
         return rating.ampacity()
                 .flatMap(ampacity -> ConductorLimit.of(
                                 input.tables(),
@@ -42,7 +57,7 @@ final class ConductorLimits {
     /** The limit with the wire's own losses: at its ampacity, its neighbours at their largest lasting currents. */
     private ConductorLimit settled(Wire wire, ConductorLimit limit, ConductorRow row, double amps) {
         return input.bundleHeat()
-                .settle(wire.id(), each -> rating(each).gauge(), each -> each.equals(wire)
+                .settle(wire.id(), each -> each.equals(wire) ? row.gauge() : rating(each).gauge(), each -> each.equals(wire)
                         ? amps
                         : rating(each).worstAmps())
                 .filter(heat -> !heat.runaway())

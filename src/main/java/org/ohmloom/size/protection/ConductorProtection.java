@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
 
 /**
  * One conductor behind a protective device.
@@ -13,9 +14,14 @@ import org.ohmloom.units.Formats;
  * @param limit   what it stands
  * @param faults  the fault currents it may see
  * @param against its limit against the band of what it relies on; empty when that has no published times
+ * @param larger  the smallest larger size that is protected; empty for a protected one, or when none is
  */
 public record ConductorProtection(
-        WireId wire, ConductorLimit limit, WireFaults faults, Optional<BandAgainstConductor> against) {
+        WireId wire,
+        ConductorLimit limit,
+        WireFaults faults,
+        Optional<BandAgainstConductor> against,
+        Optional<Gauge> larger) {
 
     /** The weakest conductor first: the one that gets hottest at what may flow for ever. */
     public static final Comparator<ConductorProtection> WEAKEST_FIRST =

@@ -14,6 +14,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
+import org.ohmloom.units.Gauge;
 
 /** Studies every protective device of a harness, and every output that limits its own current. */
 public final class ProtectionStudy {
@@ -101,7 +102,13 @@ public final class ProtectionStudy {
                 .map(branch -> FeedingDevices.of(input, relying, faults, branch))
                 .filter(ends -> !ends.isEmpty())
                 .orElse(List.of(new FeedingDevices(new TreeSet<>(devices), 0)));
-        return new ConductorProtection(wire, limit, found, against(limit, largest, feeding));
+        Optional<BandAgainstConductor> against = against(limit, largest, feeding);
+        Optional<Gauge> larger = against.filter(each -> !each.isProtected())
+                .flatMap(each -> limits.larger(
+                        input.harness().wires().get(wire), thicker -> against(thicker, largest, feeding)
+                                .filter(BandAgainstConductor::isProtected)
+                                .isPresent()));
+        return new ConductorProtection(wire, limit, found, against, larger);
     }
 
     /** The worst of the ends current comes in by; empty when a device of one has no published times. */
