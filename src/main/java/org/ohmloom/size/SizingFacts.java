@@ -72,11 +72,6 @@ final class SizingFacts {
         return families.computeIfAbsent(whole.id(), id -> AllowedSizes.of(harness(), whole));
     }
 
-    /** The row of a size in the wire's family. */
-    ConductorRow row(Wire wire, Gauge gauge) {
-        return resistance.row(wire, gauge);
-    }
-
     /** What a wire may carry with a size. */
     Optional<Ampacity> ampacity(Wire wire, Gauge gauge) {
         return known.computeIfAbsent(wire.id(), id -> new HashMap<>())
