@@ -42,7 +42,9 @@ final class BreakingCapacityExceeded implements Rule {
                                 "limit",
                                 device.breakingAmps().getAsDouble(),
                                 Unit.AMP)
-                        .source(device.check(Check.Aspect.BREAKS_LARGEST).orElseThrow().source())
+                        .source(device.check(Check.Aspect.BREAKS_LARGEST)
+                                .orElseThrow()
+                                .source())
                         .subject(device.device())
                         .build());
             }

@@ -14,7 +14,6 @@ import org.ohmloom.size.Governor;
 import org.ohmloom.size.protection.BandAgainstConductor;
 import org.ohmloom.size.protection.ConductorProtection;
 import org.ohmloom.size.protection.DeviceProtection;
-import org.ohmloom.tables.ShortTimeLimit;
 import org.ohmloom.units.Unit;
 
 /**
@@ -71,20 +70,19 @@ final class ConductorNotProtected implements Rule {
                         && !requirement.devices().isEmpty())
                 .anyMatch(requirement -> requirement
                         .smallest()
-                        .map(smallest -> smallest.compareTo(
-                                        evidence.ratings().get(wire).gauge())
-                                > 0)
+                        .map(smallest ->
+                                smallest.compareTo(evidence.ratings().get(wire).gauge()) > 0)
                         .orElse(true));
     }
 
     private static Finding finding(Evidence evidence, DeviceProtection device, List<ConductorProtection> failing) {
         ConductorProtection weakest = failing.get(0);
         BandAgainstConductor against = weakest.against().orElseThrow();
-        List<ComponentId> devices = evidence.protection().relying().getOrDefault(weakest.wire(), List.of(device.device()));
+        List<ComponentId> devices =
+                evidence.protection().relying().getOrDefault(weakest.wire(), List.of(device.device()));
         FindingDraft draft = against.settles() ? late(weakest, against) : forEver(weakest, against);
         boolean shortCircuit = failing.stream()
-                .flatMap(each -> each.against().flatMap(BandAgainstConductor::weakest).stream())
-                .anyMatch(stretch -> !stretch.inTime() && stretch.openSeconds() <= ShortTimeLimit.SHORT_CIRCUIT_SECONDS);
+                .anyMatch(each -> each.against().filter(found -> !found.withstands()).isPresent());
         return draft.word("devices", Listing.of(devices, 30))
                 .word("wire", weakest.wire())
                 .word("size", weakest.limit().size())
@@ -114,7 +112,8 @@ final class ConductorNotProtected implements Rule {
     private static FindingDraft late(ConductorProtection weakest, BandAgainstConductor against) {
         BandAgainstConductor.Stretch stretch = against.weakest().orElseThrow();
         return new FindingDraft(
-                        INFO, "{devices} may take {time} to open at {current}; {wire} ({size}){more} stands that for {limit}.")
+                        INFO,
+                        "{devices} may take {time} to open at {current}; {wire} ({size}){more} stands that for {limit}.")
                 .amps("current", stretch.amps())
                 .value("time", stretch.openSeconds(), Unit.SECOND)
                 .value("limit", stretch.damageSeconds().orElseThrow(), Unit.SECOND);

@@ -46,7 +46,12 @@ final class DeviceOverloaded implements Rule {
                                                 evidence.harness().states().get(id)))
                                         .orElse("every state"))
                         .amps("rating", device.ratingAmps())
-                        .beyond("current", device.loadAmps(), "limit", device.rating().continuousAmps(), Unit.AMP)
+                        .beyond(
+                                "current",
+                                device.loadAmps(),
+                                "limit",
+                                device.rating().continuousAmps(),
+                                Unit.AMP)
                         .value("ambient", device.rating().ambientCelsius(), Unit.DEGREE_CELSIUS)
                         .severity(beyondRating ? Severity.ERROR : Severity.WARNING)
                         .source(device.rating().source())

@@ -37,7 +37,8 @@ final class DevicesNotSelective implements Rule {
     private static Finding finding(DeviceProtection device, Selectivity selectivity) {
         double upstreamAmps = device.ratingAmps() * selectivity.ratingRatio();
         return new FindingDraft(
-                        INFO, "A fault behind {device} ({rating}) may open {upstream} ({larger}) too: it is {ratio} times as large.")
+                        INFO,
+                        "A fault behind {device} ({rating}) may open {upstream} ({larger}) too: it is {ratio} times as large.")
                 .word("device", device.device())
                 .word("upstream", selectivity.upstream())
                 .word("ratio", Formats.number(selectivity.ratingRatio()))

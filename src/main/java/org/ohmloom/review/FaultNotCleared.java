@@ -42,7 +42,8 @@ final class FaultNotCleared implements Rule {
 
     private static Finding finding(DeviceProtection device, Fault fault) {
         boolean stands = !device.conductors().isEmpty()
-                && device.conductors().stream().allMatch(each -> each.isProtected().orElse(false));
+                && device.conductors().stream()
+                        .allMatch(each -> each.isProtected().orElse(false));
         boolean opens = device.openSeconds().isPresent();
         FindingDraft draft = new FindingDraft(
                         INFO,

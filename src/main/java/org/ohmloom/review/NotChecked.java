@@ -172,8 +172,10 @@ final class NotChecked implements Rule {
                 report,
                 Severity.NOTE,
                 "Largest short circuit not judged: no breaking capacity entered or listed for",
-                devices(evidence, device -> device.maximumFault().isPresent()
-                        && device.breakingAmps().isEmpty()));
+                devices(
+                        evidence,
+                        device -> device.maximumFault().isPresent()
+                                && device.breakingAmps().isEmpty()));
         tell(
                 report,
                 Severity.NOTE,

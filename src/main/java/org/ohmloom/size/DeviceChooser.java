@@ -104,7 +104,8 @@ public final class DeviceChooser {
             return none(id, loadAmps, load + start(id, device, least) + "; " + device.series() + " has no such rating");
         }
         FuseRating rating = smallest.get();
-        String chosen = load + start(id, device, rating.ratingAmps()) + "; the next rating of " + device.series() + " is " + Formats.amps(rating.ratingAmps());
+        String chosen = load + start(id, device, rating.ratingAmps()) + "; the next rating of " + device.series()
+                + " is " + Formats.amps(rating.ratingAmps());
         if (!allowed(id, device, rating.ratingAmps())) {
             return none(id, loadAmps, chosen + ", too large" + thinnest(id));
         }
@@ -120,7 +121,8 @@ public final class DeviceChooser {
     private DeviceChoice present(ComponentId id, ProtectiveDevice device, double loadAmps) {
         String why = loadAmps == 0
                 ? "carries nothing in any operating state that lasts"
-                : load(loadAmps, leastAmps(id, device), ambientRatio(id, device)) + "; no table lists the ratings of " + device.series();
+                : load(loadAmps, leastAmps(id, device), ambientRatio(id, device)) + "; no table lists the ratings of "
+                        + device.series();
         if (!serves(id)) {
             return none(
                     id, loadAmps, why + "; its " + Formats.amps(device.ratingAmps()) + " do not serve" + thinnest(id));

@@ -51,8 +51,7 @@ final class OpeningDemand {
                 .map(row -> Demand.met(
                         Governor.OPENING_TIME,
                         row,
-                        carries + "; " + row.gauge().text() + " withstands that; "
-                                + citation.text(),
+                        carries + "; " + row.gauge().text() + " withstands that; " + citation.text(),
                         citation,
                         fits))
                 .orElseGet(() -> Demand.unmet(
@@ -63,8 +62,8 @@ final class OpeningDemand {
 
     /** Behind an output that limits: a conductor that may carry what heats it in a lasting fault. */
     private static Demand limited(SizingFacts facts, Wire wire, ConductorFamily family, double heatingAmps) {
-        Predicate<ConductorRow> fits =
-                row -> facts.ampacity(wire, row.gauge()).isEmpty() || facts.ampacityAmps(wire, row.gauge()) >= heatingAmps;
+        Predicate<ConductorRow> fits = row ->
+                facts.ampacity(wire, row.gauge()).isEmpty() || facts.ampacityAmps(wire, row.gauge()) >= heatingAmps;
         String heats = "an output before it limits a fault, which heats like " + Formats.amps(heatingAmps);
         return Demand.smallest(family, fits)
                 .map(row -> Demand.met(Governor.OPENING_TIME, row, heats, row.citation(), fits))

@@ -32,9 +32,8 @@ final class StartRide {
         Map<ComponentId, Map<ComponentId, Start>> found = new HashMap<>();
         for (Solution solution : facts.input().solutions().values()) {
             for (LoadVolts volts : solution.loads().values()) {
-                start(volts.load()).ifPresent(start -> volts.feedPath()
-                        .forEach(branch -> device(solution, branch).ifPresent(device -> found.computeIfAbsent(
-                                        device, id -> new HashMap<>())
+                start(volts.load()).ifPresent(start -> volts.feedPath().forEach(branch -> device(solution, branch)
+                        .ifPresent(device -> found.computeIfAbsent(device, id -> new HashMap<>())
                                 .put(volts.load(), start))));
             }
         }
@@ -83,8 +82,7 @@ final class StartRide {
     /** The start that tries it most, at a rating. */
     Optional<StartPulse> worst(
             ComponentId id, ProtectiveDevice device, double ratingAmps, double loadAmps, double ambientCelsius) {
-        Optional<TimeCurrentBand> band =
-                TimeCurrentBand.of(facts.input().tables(), device.series(), ratingAmps);
+        Optional<TimeCurrentBand> band = TimeCurrentBand.of(facts.input().tables(), device.series(), ratingAmps);
         if (band.isEmpty()) {
             return Optional.empty();
         }

@@ -31,7 +31,8 @@ class DeviceChooserTest {
 
     @Test
     void tenAmperesTakeFifteen() {
-        // 10 A / (0.80 x 0.99 at 30 C) = 12.6 A; ISO 8820-3 type C: 10, 15. 0.75 mm2 carries 17.4 A (heat balance less 10 %, 100 C
+        // 10 A / (0.80 x 0.99 at 30 C) = 12.6 A; ISO 8820-3 type C: 10, 15. 0.75 mm2 carries 17.4 A (heat balance less
+        // 10 %, 100 C
         // insulation, 30 C air).
         FedLoad fed = new FedLoad(road(), 10, 0.6, 0.1, FedLoad.fuse(30)).wire("W1", 1, Gauge.metric(0.75), false);
         DeviceChoice choice = choose(fed);

@@ -17,10 +17,15 @@ import org.ohmloom.tables.ShortTimeLimit;
  * @param settles       whether that is within the continuous limit
  * @param weakest       the stretch where the conductor has least time to spare; empty without any row
  * @param survives      whether the device opens in time in every stretch
- * @param withstands    whether it does in every stretch that is over within the seconds of a short circuit
+ * @param withstands    whether it withstands, at the current of each row, what is over within the seconds of a short circuit
  */
 public record BandAgainstConductor(
-        double foreverAmps, double steadyCelsius, boolean settles, Optional<Stretch> weakest, boolean survives, boolean withstands) {
+        double foreverAmps,
+        double steadyCelsius,
+        boolean settles,
+        Optional<Stretch> weakest,
+        boolean survives,
+        boolean withstands) {
 
     private static final double SAME = 1e-9;
 
@@ -67,7 +72,9 @@ public record BandAgainstConductor(
             double amps = Math.min(next + extraAmps, largestAmps);
             double seconds = band.opensWithinSeconds(step.amps()).orElseThrow();
             Stretch stretch = new Stretch(amps, seconds, limit.damageSeconds(amps), limit.celsiusAfter(amps, seconds));
-            withstands &= stretch.inTime() || seconds > ShortTimeLimit.SHORT_CIRCUIT_SECONDS;
+            withstands &= seconds > ShortTimeLimit.SHORT_CIRCUIT_SECONDS
+                    || seconds
+                            <= limit.damageSeconds(step.amps()).orElse(Double.POSITIVE_INFINITY) * (1 + SAME);
             if (weakest.isEmpty() || stretch.useRatio() > weakest.get().useRatio()) {
                 weakest = Optional.of(stretch);
             }

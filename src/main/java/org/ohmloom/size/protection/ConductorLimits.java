@@ -43,23 +43,23 @@ final class ConductorLimits {
     }
 
     private Optional<ConductorLimit> limit(Wire wire, WireRating rating, ConductorRow row) {
-        return rating.ampacity()
-                .flatMap(ampacity -> ConductorLimit.of(
-                                input.tables(),
-                                wire.id(),
-                                wire.insulation().orElse(input.harness().rules().insulation()),
-                                row,
-                                ampacity,
-                                rating.celsius())
-                        .map(limit -> settled(wire, limit, row, ampacity.limitAmps())));
+        return rating.ampacity().flatMap(ampacity -> ConductorLimit.of(
+                        input.tables(),
+                        wire.id(),
+                        wire.insulation().orElse(input.harness().rules().insulation()),
+                        row,
+                        ampacity,
+                        rating.celsius())
+                .map(limit -> settled(wire, limit, row, ampacity.limitAmps())));
     }
 
     /** The limit with the wire's own losses: at its ampacity, its neighbours at their largest lasting currents. */
     private ConductorLimit settled(Wire wire, ConductorLimit limit, ConductorRow row, double amps) {
         return input.bundleHeat()
-                .settle(wire.id(), each -> each.equals(wire) ? row.gauge() : rating(each).gauge(), each -> each.equals(wire)
-                        ? amps
-                        : rating(each).worstAmps())
+                .settle(
+                        wire.id(),
+                        each -> each.equals(wire) ? row.gauge() : rating(each).gauge(),
+                        each -> each.equals(wire) ? amps : rating(each).worstAmps())
                 .filter(heat -> !heat.runaway())
                 .map(heat -> limit.settlingAt(heat.celsius(), amps, row.ohmsPerMetreAt20Celsius()))
                 .orElse(limit);

@@ -96,10 +96,10 @@ final class OutputStudy {
         }
         boolean stands = heating > foreverAmps
                 || base <= conductor.continuousCelsius() * (1 + 1e-9)
-                && hottest
-                        <= Math.max(
-                                conductor.continuousCelsius(),
-                                conductor.shortTime().overload().value());
+                        && hottest
+                                <= Math.max(
+                                        conductor.continuousCelsius(),
+                                        conductor.shortTime().overload().value());
         return new OutputProtection.Conductor(conductor.wire(), conductor, hottest, stands);
     }
 

@@ -104,8 +104,8 @@ public final class ProtectionStudy {
                 .orElse(List.of(new FeedingDevices(new TreeSet<>(devices), 0)));
         Optional<BandAgainstConductor> against = against(limit, largest, feeding);
         Optional<Gauge> larger = against.filter(each -> !each.isProtected())
-                .flatMap(each -> limits.larger(
-                        input.harness().wires().get(wire), thicker -> against(thicker, largest, feeding)
+                .flatMap(each ->
+                        limits.larger(input.harness().wires().get(wire), thicker -> against(thicker, largest, feeding)
                                 .filter(BandAgainstConductor::isProtected)
                                 .isPresent()));
         return new ConductorProtection(wire, limit, found, against, larger);
