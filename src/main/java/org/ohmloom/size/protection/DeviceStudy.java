@@ -147,11 +147,12 @@ final class DeviceStudy {
         return pulses;
     }
 
-    /** Against the last device before it on the way from each battery, from other sources where there is no battery. */
+    /** For a device that feeds loads: against the last device before it on the way from each battery, from other sources where there is no battery. */
     private List<Selectivity> selectivity(
             ComponentId id, ProtectiveDevice device, Optional<TimeCurrentBand> band, Optional<Fault> maximum) {
         Map<ComponentId, Selectivity> found = new LinkedHashMap<>();
-        input.drawn().branch(new BranchId(id.value())).ifPresent(branch -> {
+        BranchId own = new BranchId(id.value());
+        input.drawn().branch(own).filter(each -> faults.feedsLoads(own)).ifPresent(branch -> {
             for (FeedSource source : relying.sources(branch.to())) {
                 List.of(branch.to(), branch.from()).stream()
                         .flatMap(point -> input.upstream().way(source, point).stream())

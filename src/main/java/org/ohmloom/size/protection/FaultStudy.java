@@ -247,6 +247,11 @@ final class FaultStudy {
                         + Formats.amps(flows.through(branch)));
     }
 
+    /** Whether some load is fed over a branch. */
+    boolean feedsLoads(BranchId branch) {
+        return returnsOf.containsKey(branch);
+    }
+
     /** Where a fault is reckoned at loads. */
     List<FaultPlace> places() {
         return Collections.unmodifiableList(places);
