@@ -82,7 +82,8 @@ final class ConductorNotProtected implements Rule {
                 evidence.protection().relying().getOrDefault(weakest.wire(), List.of(device.device()));
         FindingDraft draft = against.settles() ? late(weakest, against) : forEver(weakest, against);
         boolean shortCircuit = failing.stream()
-                .anyMatch(each -> each.against().filter(found -> !found.withstands()).isPresent());
+                .anyMatch(each ->
+                        each.against().filter(found -> !found.withstands()).isPresent());
         return draft.word("devices", Listing.of(devices, 30))
                 .word("wire", weakest.wire())
                 .word("size", weakest.limit().size())

@@ -73,8 +73,7 @@ public record BandAgainstConductor(
             double seconds = band.opensWithinSeconds(step.amps()).orElseThrow();
             Stretch stretch = new Stretch(amps, seconds, limit.damageSeconds(amps), limit.celsiusAfter(amps, seconds));
             withstands &= seconds > ShortTimeLimit.SHORT_CIRCUIT_SECONDS
-                    || seconds
-                            <= limit.damageSeconds(step.amps()).orElse(Double.POSITIVE_INFINITY) * (1 + SAME);
+                    || seconds <= limit.damageSeconds(step.amps()).orElse(Double.POSITIVE_INFINITY) * (1 + SAME);
             if (weakest.isEmpty() || stretch.useRatio() > weakest.get().useRatio()) {
                 weakest = Optional.of(stretch);
             }
