@@ -46,6 +46,7 @@ class UnitSuffixTest {
             "org.ohmloom.size.joint.OptionDual$Priced.prices",
             "org.ohmloom.size.joint.OptionDual$Priced.value",
             "org.ohmloom.size.joint.Search$Solved.bound",
+            "org.ohmloom.size.joint.Search$Solved.continuous",
             "org.ohmloom.size.joint.Search$Solved.cost");
 
     @Test

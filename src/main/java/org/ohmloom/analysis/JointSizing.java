@@ -31,8 +31,8 @@ import org.ohmloom.units.Gauge;
  */
 final class JointSizing {
     private static final int MOST_ROUNDS = 6;
-    /** Rounds when many wires are open, which keeps 10,000 to seconds. */
-    private static final int FEW_ROUNDS = 2;
+    /** Rounds when many wires are open. */
+    private static final int FEW_ROUNDS = 1;
 
     private static final int MANY_OPEN = 1000;
     /** Share of what a budget was overspent by that is withheld from it next time. */

@@ -18,12 +18,17 @@ final class JointParts {
     private record Curve(WireId wire, StateId state) {}
 
     /**
-     * How a wire warms in a state.
+     * How a wire warms in a state: at its limit by the heat balance as a trial of the size says, and below it by a power of
+     * that trial's rise such that the present size is as warm as it was solved.
      *
-     * @param rmsAmps current that heats it, A
-     * @param ratio   rise above the air as it was solved over the rise a trial of the same size would have
+     * @param rmsAmps       current that heats it, A
+     * @param exponentRatio power of the trial's rise over that at the limit; still air cools a cooler wire less, so it is
+     *                      mostly below 1
+     * @param riseRatio     what is left to a factor, where neighbours warm it
      */
-    private record Warmth(double rmsAmps, double ratio) {}
+    private record Warmth(double rmsAmps, double exponentRatio, double riseRatio) {}
+
+    private static final double LEAST_EXPONENT = 0.7;
 
     /** Rise too small to tell a ratio from, K. */
     private static final double LEAST_RISE_KELVIN = 0.1;
@@ -83,22 +88,32 @@ final class JointParts {
 
     private Warmth warmth(Wire wire, Gauge gauge, double rmsAmps, double solvedOhms) {
         double trial = facts.riseKelvin(wire, gauge, rmsAmps);
-        if (rmsAmps == 0 || trial < LEAST_RISE_KELVIN) {
-            return new Warmth(rmsAmps, 1);
+        double full = facts.fullRiseKelvin(wire, gauge);
+        if (rmsAmps == 0 || trial < LEAST_RISE_KELVIN || full < LEAST_RISE_KELVIN) {
+            return new Warmth(rmsAmps, 1, 1);
         }
-        double cold = ohms(wire, facts.row(wire, gauge), new Warmth(0, 0));
-        double perKelvin = (facts.ohmsPerMetre(wire, facts.row(wire, gauge), trial)
-                                / facts.ohmsPerMetre(wire, facts.row(wire, gauge), 0)
-                        - 1)
-                / trial;
-        double solved = (solvedOhms / cold - 1) / perKelvin;
-        return new Warmth(rmsAmps, Math.max(0, solved / trial));
+        ConductorRow row = facts.row(wire, gauge);
+        double cold = facts.ohmsPerMetre(wire, row, 0);
+        double perKelvin = (facts.ohmsPerMetre(wire, row, trial) / cold - 1) / trial;
+        double length = facts.input().routes().lengthMetres(wire).orElse(0);
+        double solved = Math.max(0, (solvedOhms / (cold * length) - 1) / perKelvin);
+        double wanted = trial < full && solved > 0 ? Math.log(solved / full) / Math.log(trial / full) : 1;
+        double exponent = Math.max(LEAST_EXPONENT, Math.min(1, wanted));
+        return new Warmth(rmsAmps, exponent, solved / (full * Math.pow(trial / full, exponent)));
     }
 
     private double ohms(Wire wire, ConductorRow row, Warmth warm) {
-        double rise = warm.rmsAmps() == 0 ? 0 : warm.ratio() * facts.riseKelvin(wire, row.gauge(), warm.rmsAmps());
-        return facts.ohmsPerMetre(wire, row, rise)
+        return facts.ohmsPerMetre(wire, row, riseKelvin(wire, row, warm))
                 * facts.input().routes().lengthMetres(wire).orElse(0);
+    }
+
+    private double riseKelvin(Wire wire, ConductorRow row, Warmth warm) {
+        double full = facts.fullRiseKelvin(wire, row.gauge());
+        if (warm.rmsAmps() == 0 || full < LEAST_RISE_KELVIN) {
+            return 0;
+        }
+        double trial = Math.max(0, facts.riseKelvin(wire, row.gauge(), warm.rmsAmps()));
+        return warm.riseRatio() * full * Math.pow(trial / full, warm.exponentRatio());
     }
 
     private static double[] pick(double[] values, List<Integer> places) {

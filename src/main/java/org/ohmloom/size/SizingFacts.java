@@ -99,6 +99,13 @@ final class SizingFacts {
         return ampacities.celsius(wire, gauge, ampacity(wire, gauge), rmsAmps) - ampacities.ambientCelsius(wire);
     }
 
+    /** By how much a wire with a size is above the air at the limit of what it may carry, K; 0 when no table says. */
+    double fullRiseKelvin(Wire wire, Gauge gauge) {
+        return ampacity(wire, gauge)
+                .map(each -> each.limitCelsius() - each.ambientCelsius())
+                .orElse(0.0);
+    }
+
     /** Resistance per metre of a size so much warmer than the air where it lies, ohm/m. */
     double ohmsPerMetre(Wire wire, ConductorRow row, double riseKelvin) {
         return row.ohmsPerMetreAt20Celsius() * resistance.ratio(ampacities.ambientCelsius(wire) + riseKelvin);

@@ -34,12 +34,11 @@ public final class JointSolver {
             return dearest(problem);
         }
         Search.Solved solved = found.get();
-        double continuous = continuousBound(kept);
         return new JointAnswer(
                 Arrays.stream(solved.choice()).boxed().toList(),
                 solved.cost(),
-                Math.min(solved.cost(), Math.max(continuous, solved.bound())),
-                Math.min(solved.cost(), continuous),
+                Math.min(solved.cost(), solved.bound()),
+                Math.min(solved.cost(), solved.continuous()),
                 unmet);
     }
 

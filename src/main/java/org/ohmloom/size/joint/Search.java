@@ -36,8 +36,9 @@ final class Search {
      * @param choice an option for each part
      * @param cost   what it costs
      * @param bound  no choice costs less than this
+     * @param continuous the same with sizes between the listed ones allowed
      */
-    record Solved(int[] choice, double cost, double bound) {
+    record Solved(int[] choice, double cost, double bound, double continuous) {
 
         /** Whether no choice costs less, but for rounding. */
         boolean isLeast() {
@@ -57,21 +58,24 @@ final class Search {
         }
         JointProblem problem = reduction.get().problem();
         int[] choice = new int[problem.parts().size()];
-        double bound = 0;
+        double alone = 0;
         for (int part = 0; part < choice.length; part++) {
-            bound += problem.spentBy(part).isEmpty() ? problem.parts().get(part).cost(0) : 0;
+            alone += problem.spentBy(part).isEmpty() ? problem.parts().get(part).cost(0) : 0;
         }
+        double bound = alone;
+        double continuous = alone;
         for (Division.Piece piece : Division.of(problem)) {
             Optional<Solved> solved = piece(piece.problem(), outset);
             if (solved.isEmpty()) {
                 return Optional.empty();
             }
             bound += solved.get().bound();
+            continuous += solved.get().continuous();
             for (int k = 0; k < piece.parts().length; k++) {
                 choice[piece.parts()[k]] = solved.get().choice()[k];
             }
         }
-        return Optional.of(new Solved(reduction.get().original(choice), problem.cost(choice), bound));
+        return Optional.of(new Solved(reduction.get().original(choice), problem.cost(choice), bound, continuous));
     }
 
     private Optional<Solved> piece(JointProblem problem, boolean outset) {
@@ -89,7 +93,10 @@ final class Search {
         priced = options.improved(dual.prices(), problem.cost(best), outset ? 300 : 60);
         best = cheaper(problem, best, descent.from(priced.best()));
         Solved solved = new Solved(
-                best, problem.cost(best), Math.min(problem.cost(best), Math.max(dual.value(), priced.value())));
+                best,
+                problem.cost(best),
+                Math.min(problem.cost(best), Math.max(dual.value(), priced.value())),
+                Math.min(problem.cost(best), dual.value()));
         if (solved.isLeast()) {
             return Optional.of(solved);
         }
@@ -101,7 +108,7 @@ final class Search {
         Enumeration.Outcome outcome = Enumeration.below(problem, priced, known.cost(), new Effort(ENUMERATION_STEPS));
         effort.spend(outcome.steps());
         int[] best = outcome.choice().orElse(known.choice());
-        Solved solved = new Solved(best, problem.cost(best), outcome.complete() ? problem.cost(best) : known.bound());
+        Solved solved = new Solved(best, problem.cost(best), outcome.complete() ? problem.cost(best) : known.bound(), known.continuous());
         return outcome.complete() ? solved : branch(problem, priced, solved);
     }
 
@@ -129,11 +136,11 @@ final class Search {
                 int[] choice = Fixing.whole(rest.get().choice(), part, option);
                 double cost = problem.cost(choice);
                 if (cost < best.cost() && problem.isKept(choice)) {
-                    best = new Solved(choice, cost, known.bound());
+                    best = new Solved(choice, cost, known.bound(), known.continuous());
                 }
             }
         }
-        return new Solved(best.choice(), best.cost(), Math.min(best.cost(), Math.max(known.bound(), bound)));
+        return new Solved(best.choice(), best.cost(), Math.min(best.cost(), Math.max(known.bound(), bound)), known.continuous());
     }
 
     /** The part that ties most budgets together; of equals the one that is hardest to decide otherwise. */

@@ -71,8 +71,9 @@ class BruteForceTest {
         // 1 and 2.5 mm2 lose 0.379 V for 8.5, 2.5 and 1.5 lose 0.414 V for 7, 1.5 and 1.5 lose 0.46 V for 6
         assertEquals(List.of(1, 1), answer.options());
         assertEquals(6, answer.cost(), SAME_COST);
-        // sizes between allowed: rho x (1 sqrt(10) + 3 sqrt(10))^2 / 0.48 = 5.75 with rho of 0.01725
-        assertEquals(5.73, answer.continuousBound(), 0.04);
+        // far with 3 alone loses 0.517 V, so it costs at least 4.5 and loses 0.345 V; the 0.135 V left ask near for
+        // 0.0172 V x 10 / 0.135 = 1.274
+        assertEquals(5.774, answer.continuousBound(), 1e-3);
         assertEquals(6, answer.lowerBound(), 1e-6);
     }
 
