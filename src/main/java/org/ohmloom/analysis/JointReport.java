@@ -117,12 +117,13 @@ final class JointReport {
     }
 
     /** One round in words. */
-    String round(int round, JointModel.Chosen chosen, List<String> objections) {
+    String round(int round, JointModel.Chosen chosen, List<String> objections, boolean probing) {
         return String.format(
                 Locale.ROOT,
-                "round %d: open sizes of %s chosen, none below %s; full analysis: %s",
+                "round %d: open sizes of %s chosen%s, none below %s; full analysis: %s",
                 round,
                 exact(chosen.answer().cost()),
+                probing ? " with budgets a thousandth larger, as a trial" : "",
                 exact(chosen.answer().lowerBound()),
                 objections.isEmpty() ? "all budgets and demands are kept" : String.join("; ", objections));
     }

@@ -38,6 +38,9 @@ final class JointSizing {
     /** Share of what a budget was overspent by that is withheld from it next time. */
     private static final double WITHHELD_SHARE = 0.5;
 
+    /** Share of a budget the model may be out by. */
+    private static final double NEARLY_SHARE = 0.001;
+
     private static final double SAME = 1e-9;
 
     private final Bench bench;
@@ -131,20 +134,31 @@ final class JointSizing {
         Optional<JointTrial> best =
                 first.objections(unmet, alone.heated()).isEmpty() ? Optional.of(first) : Optional.empty();
         JointModel.Chosen bestChosen = chosen;
+        boolean probing = false;
         int most = first.model().present().size() > MANY_OPEN ? FEW_ROUNDS : MOST_ROUNDS;
         for (int round = 1; round <= most; round++) {
             cancel.check();
             double cost = first.model().cost(chosen.sizes());
             if (best.isPresent() && cost >= costOf(first, best.get()) * (1 - SAME)) {
                 steps.add(report.nothingLess(round, chosen, withheld.isEmpty()));
-                break;
+                Optional<JointModel.Chosen> near =
+                        probing || most == FEW_ROUNDS ? Optional.empty() : nearlyKept(best.get());
+                if (near.isEmpty()
+                        || first.model().cost(near.get().sizes()) >= costOf(first, best.get()) * (1 - SAME)) {
+                    break;
+                }
+                probing = true;
+                chosen = near.get();
             }
             JointTrial trial = tried(alone, chosen.sizes(), scope);
             List<String> objections = trial.objections(unmet, alone.heated());
-            steps.add(report.round(round, chosen, objections));
+            steps.add(report.round(round, chosen, objections, probing));
             if (objections.isEmpty()) {
                 best = Optional.of(trial);
+                probing = false;
                 withheld.clear();
+            } else if (probing) {
+                break;
             } else {
                 trial.overspent(unmet)
                         .forEach(budget ->
@@ -156,6 +170,13 @@ final class JointSizing {
             }
         }
         return report.finished(best, first, bestChosen, unmet, byThemselves, this::solvedAsEntered);
+    }
+
+    /** The best sizes with every budget a little larger: what the model takes for just too much may do after all. */
+    private static Optional<JointModel.Chosen> nearlyKept(JointTrial best) {
+        Map<String, Double> added = new HashMap<>();
+        best.model().budgets().forEach(budget -> added.put(budget.id(), -budget.limitVolts() * NEARLY_SHARE));
+        return Optional.of(best.model().choose(added));
     }
 
     private static double costOf(JointTrial first, JointTrial trial) {

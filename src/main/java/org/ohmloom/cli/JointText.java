@@ -38,7 +38,8 @@ final class JointText {
             return "";
         }
         String bound = " No choice of the open sizes takes less than " + amount(joint, joint.lowerBound())
-                + " at these currents (sizes between the listed ones: " + amount(joint, joint.continuousBound())
+                + " at these currents and temperatures (sizes between the listed ones: "
+                + amount(joint, joint.continuousBound())
                 + "): ";
         return bound + (joint.isProvenLeast() ? "proven least." : "gap " + Formats.percent(joint.gapRatio()) + ".");
     }

@@ -20,7 +20,8 @@ import org.ohmloom.units.Gauge;
  * @param afterKg         copper with the choice, kg
  * @param before          what was made least before, kg or money
  * @param after           the same with the choice
- * @param lowerBound      no choice for the open wires costs less, kg or money, at the currents of the choice
+ * @param lowerBound      no choice for the open wires costs less, kg or money, at the currents and temperatures of the
+ *                        choice
  * @param continuousBound the same with sizes between the listed ones allowed
  * @param allOpenBoundKg  no choice of all sizes that are not locked costs less; empty when it is the same question
  * @param sizes           the size of every wire whose size was open

@@ -108,7 +108,8 @@ final class Search {
         Enumeration.Outcome outcome = Enumeration.below(problem, priced, known.cost(), new Effort(ENUMERATION_STEPS));
         effort.spend(outcome.steps());
         int[] best = outcome.choice().orElse(known.choice());
-        Solved solved = new Solved(best, problem.cost(best), outcome.complete() ? problem.cost(best) : known.bound(), known.continuous());
+        Solved solved = new Solved(
+                best, problem.cost(best), outcome.complete() ? problem.cost(best) : known.bound(), known.continuous());
         return outcome.complete() ? solved : branch(problem, priced, solved);
     }
 
@@ -140,7 +141,8 @@ final class Search {
                 }
             }
         }
-        return new Solved(best.choice(), best.cost(), Math.min(best.cost(), Math.max(known.bound(), bound)), known.continuous());
+        return new Solved(
+                best.choice(), best.cost(), Math.min(best.cost(), Math.max(known.bound(), bound)), known.continuous());
     }
 
     /** The part that ties most budgets together; of equals the one that is hardest to decide otherwise. */
