@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ohmloom.graph.BranchId;
+import org.ohmloom.heat.LoadedConductors;
 import org.ohmloom.heat.SkinCheck;
 import org.ohmloom.heat.balance.RoundWire;
 import org.ohmloom.model.Wire;
@@ -17,8 +18,10 @@ import org.ohmloom.solve.Solution;
 /** Skin depth in a wire at the frequencies of the clocks that change its current, in any state. */
 final class SkinChecks {
 
-    /** A clock whose stretches differ by less in a wire, as a share of the wire's mean square, does not switch in it. */
-    private static final double SAME_FRACTION = 0.01;
+    /** A clock that brings less of the square of a wire's RMS current, as a share, does not switch in it. */
+    private static final double LEAST_FRACTION = 0.001;
+
+    private static final int HALVINGS = 40;
 
     private SkinChecks() {}
 
@@ -27,16 +30,15 @@ final class SkinChecks {
         Map<Double, SkinCheck> worst = new TreeMap<>();
         BranchId branch = new BranchId(wire.id().value());
         for (Solution solution : solutions) {
-            Optional<BranchFlow> flow = solution.flow(branch).filter(each -> each.rmsAmps() > 0);
+            Optional<BranchFlow> flow =
+                    solution.flow(branch).filter(each -> LoadedConductors.isLoaded(wire, each.rmsAmps()));
             for (Clock clock : solution.duty().clocks()) {
-                if (flow.isPresent()
-                        && switches(solution, branch, clock, flow.get().rmsAmps())) {
-                    double mean = flow.get().amps() / flow.get().rmsAmps();
-                    double alternating = Math.max(0, 1 - mean * mean);
-                    SkinCheck check = SkinCheck.of(clock.frequencyHertz(), shape, celsius, alternating);
+                double alternating = flow.map(each -> alternatingFraction(solution, clock, each))
+                        .orElse(0.0);
+                if (alternating > LEAST_FRACTION) {
                     worst.merge(
                             clock.frequencyHertz(),
-                            check,
+                            SkinCheck.of(clock.frequencyHertz(), shape, celsius, alternating),
                             (one, other) -> other.extraHeatFraction() > one.extraHeatFraction() ? other : one);
                 }
             }
@@ -46,14 +48,30 @@ final class SkinChecks {
         return checks;
     }
 
-    private static boolean switches(Solution solution, BranchId branch, Clock clock, double rmsAmps) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        for (int number = 0; number < clock.stretches().size(); number++) {
-            double square = solution.duty().meanSquareAmps(branch, clock, number);
-            least = Math.min(least, square);
-            most = Math.max(most, square);
+    /**
+     * Which share of the square of a wire's RMS current alternates with a clock. In stretch i of the clock the mean square is
+     * (m + d_i)^2 plus the variance other clocks bring, m being the mean: the variance v of this clock is the one at which
+     * the stretches' currents, root of (mean square - (whole variance - v)), have the mean m. Found by halving.
+     */
+    private static double alternatingFraction(Solution solution, Clock clock, BranchFlow flow) {
+        double square = flow.rmsAmps() * flow.rmsAmps();
+        double mean = Math.abs(flow.amps());
+        double variance = Math.max(0, square - mean * mean);
+        double low = 0;
+        double high = variance;
+        for (int step = 0; step < HALVINGS; step++) {
+            double middle = (low + high) / 2;
+            double currents = 0;
+            for (int number = 0; number < clock.stretches().size(); number++) {
+                double own = solution.duty().meanSquareAmps(flow.branch().id(), clock, number) - variance + middle;
+                currents += clock.stretches().get(number).shareFraction() * Math.sqrt(Math.max(0, own));
+            }
+            if (currents > mean) {
+                high = middle;
+            } else {
+                low = middle;
+            }
         }
-        return most - least > SAME_FRACTION * rmsAmps * rmsAmps;
+        return high / square;
     }
 }

@@ -66,6 +66,6 @@ public record SkinCheck(
                 + " against " + Formats.millimetres(strandRadiusMm) + " of a strand and "
                 + Formats.millimetres(conductorRadiusMm) + " of the conductor";
         return against + (matters() ? ": matters, " : ": does not matter, ") + Formats.percent(extraHeatFraction)
-                + " more heat at most";
+                + " more heat with the conductor taken as solid";
     }
 }

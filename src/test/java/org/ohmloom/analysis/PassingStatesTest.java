@@ -11,6 +11,7 @@ import org.ohmloom.heat.ShortPeak;
 import org.ohmloom.heat.SkinCheck;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.heat.WireTemperature;
+import org.ohmloom.heat.balance.SkinEffect;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Finding;
@@ -123,6 +124,13 @@ class PassingStatesTest {
         assertEquals(1, checks.size());
         assertEquals(200, checks.get(0).frequencyHertz(), 1e-6);
         assertFalse(checks.get(0).matters());
+        // half on, half off: half of the square alternates
+        WireTemperature feed = feed(analysis).temperature();
+        double ohmsPerMetre = 24.7e-3 * (234.5 + feed.heat().celsius()) / 254.5;
+        assertEquals(
+                SkinEffect.extraHeatFraction(200, 0.5, ohmsPerMetre),
+                checks.get(0).extraHeatFraction(),
+                1e-9);
         assertTrue(analysis.log().text().contains("skin depth"), "the calculation log says so");
     }
 }
