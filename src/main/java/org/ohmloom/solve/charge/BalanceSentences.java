@@ -9,6 +9,9 @@ import org.ohmloom.units.Formats;
 /** The charge balance of a state in sentences. */
 final class BalanceSentences {
 
+    /** A charging current this close to what is accepted, as a share, is all of it. */
+    private static final double ACCEPTED_RATIO = 1e-6;
+
     private BalanceSentences() {}
 
     static List<String> of(OperatingState state, List<AlternatorBalance> alternators, List<BatteryBalance> batteries) {
@@ -35,7 +38,7 @@ final class BalanceSentences {
     private static String battery(OperatingState state, BatteryBalance each, boolean ranOut) {
         if (each.charges()) {
             return each.battery() + " is charged with " + Formats.amps(-each.amps())
-                    + (-each.amps() >= each.acceptanceAmps() * (1 - 1e-9) ? ", all it accepts." : ".");
+                    + (-each.amps() >= each.acceptanceAmps() * (1 - ACCEPTED_RATIO) ? ", all it accepts." : ".");
         }
         if (!each.discharges()) {
             return each.battery() + " neither gives nor takes current.";

@@ -29,6 +29,7 @@ import org.ohmloom.solve.BranchFlow;
 final class LoadAnalysis {
 
     private static final double LEAST_AMPS = 1e-6;
+    private static final double LEAST_VOLTS = 1e-3;
     private static final double LARGEST_B_SHARE = 0.1;
 
     private final Harness harness;
@@ -85,7 +86,7 @@ final class LoadAnalysis {
             if (flow.branch().kind().part() == BranchKind.Part.LOAD
                     && flow.branch().element().orElse(null) instanceof ComponentId id) {
                 double[] sum = sums.computeIfAbsent(id, key -> new double[2]);
-                sum[0] += Math.abs(flow.amps());
+                sum[0] += suppliedAmps(flow);
                 sum[1] += Math.abs(flow.onAmps());
             }
         }
@@ -97,6 +98,16 @@ final class LoadAnalysis {
         });
         lines.sort(Comparator.comparingDouble(LoadLine::onAmps).reversed().thenComparing(LoadLine::component));
         return lines;
+    }
+
+    /**
+     * Mean current a load takes from its supply, A: its mean power over its voltage while on where that is less. The current of a load with a
+     * freewheel path goes on without its supply while the output is off.
+     */
+    private static double suppliedAmps(BranchFlow flow) {
+        double onVolts = Math.abs(flow.onDropVolts());
+        double amps = Math.abs(flow.amps());
+        return onVolts > LEAST_VOLTS ? Math.min(amps, Math.abs(flow.watts()) / onVolts) : amps;
     }
 
     private LoadLine line(Component component, double amps, double onAmps) {

@@ -8,7 +8,8 @@ import org.ohmloom.model.ComponentId;
  * @param component      the load, control unit, sensor, relay or converter
  * @param name           what people call it
  * @param intermittent   whether it runs for a while now and then, or the whole state is short
- * @param amps           mean current in the state, A
+ * @param amps           mean current it takes from its supply in the state, A; less than its own where a freewheel path
+ *                       carries it on
  * @param onAmps         current while it is on, A
  * @param fiveSecondAmps largest mean over 5 s, A
  * @param fiveMinuteAmps largest mean over 5 min, A
