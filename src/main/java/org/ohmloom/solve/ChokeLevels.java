@@ -31,11 +31,19 @@ final class ChokeLevels {
     private final double[][] sourceOhms;
     private final int[] reservoirAt;
     private final Anderson anderson = new Anderson();
+    private final List<Branch> stores;
+    private final double scaleVolts;
     private double[] unknowns;
 
     /** Reads one pass over the moments in which inductive loads were their running points and capacitors not there. */
     ChokeLevels(List<Branch> stores, Map<BranchId, ClockReading> resting, List<Clock> clocks) {
         this.clocks = clocks;
+        this.stores = List.copyOf(stores);
+        double largest = 1;
+        for (ClockReading each : resting.values()) {
+            largest = Math.max(largest, each.largest());
+        }
+        scaleVolts = largest;
         for (Branch branch : stores) {
             if (branch.law() instanceof Law.SupplyCapacitor law) {
                 reservoirOf.put(branch.id(), reservoirs.size());
@@ -59,6 +67,36 @@ final class ChokeLevels {
         unknowns = new double[size];
         sourceOhms = new double[chokes.size()][];
         start(resting);
+    }
+
+    /** The same levels with a search that remembers none of its steps. */
+    private ChokeLevels(ChokeLevels before) {
+        clocks = before.clocks;
+        stores = before.stores;
+        scaleVolts = before.scaleVolts;
+        chokes.addAll(before.chokes);
+        reservoirs.addAll(before.reservoirs);
+        chokeOf.putAll(before.chokeOf);
+        reservoirOf.putAll(before.reservoirOf);
+        sourceOhms = before.sourceOhms;
+        reservoirAt = before.reservoirAt;
+        unknowns = before.unknowns.clone();
+        settle();
+    }
+
+    /** These levels to begin another search with; these themselves are of no use after that. */
+    ChokeLevels begunAnew() {
+        return new ChokeLevels(this);
+    }
+
+    /** Whether these are the levels of such loads and capacitors on such clocks. */
+    boolean isOf(List<Branch> others, List<Clock> otherClocks) {
+        return stores.equals(others) && clocks.equals(otherClocks);
+    }
+
+    /** The largest voltage along one of them with inductive loads at their running points, V, at least 1. */
+    double scaleVolts() {
+        return scaleVolts;
     }
 
     /** An inductive load that has to be followed through the period; empty when nothing that switches moves it. */

@@ -28,7 +28,6 @@ final class LevelSearch {
 
     private final Trial trial;
     private final List<Branch> stores;
-    private double scaleVolts = 1;
 
     private LevelSearch(Trial trial) {
         this.trial = trial;
@@ -48,12 +47,38 @@ final class LevelSearch {
         if (search.stores.isEmpty() || trial.clocks().isEmpty()) {
             return Optional.empty();
         }
-        ChokeLevels levels = new ChokeLevels(search.stores, search.resting(), trial.clocks());
+        Optional<LevelReadings> again = search.again();
+        return again.isPresent() ? again : search.afresh();
+    }
+
+    /** From the levels of a trial before with the same loads and clocks; empty where that leads nowhere. */
+    private Optional<LevelReadings> again() {
+        Optional<ChokeLevels> before = trial.remembered().filter(each -> each.isOf(stores, trial.clocks()));
+        if (before.isEmpty()) {
+            return Optional.empty();
+        }
+        ChokeLevels levels = before.get().begunAnew();
+        trial.use(levels);
+        Optional<LevelReadings> seen = settle(levels);
+        if (seen.isEmpty() || trial.hasFailed()) {
+            trial.forgive();
+            trial.useNone();
+            return Optional.empty();
+        }
+        return seen;
+    }
+
+    private Optional<LevelReadings> afresh() {
+        ChokeLevels levels = new ChokeLevels(stores, resting(), trial.clocks());
         if (levels.isEmpty()) {
             return Optional.empty();
         }
         trial.use(levels);
-        return Optional.of(search.settle(levels));
+        Optional<LevelReadings> seen = settle(levels);
+        if (seen.isEmpty()) {
+            giveUp(levels);
+        }
+        return seen.or(() -> Optional.of(levels.readings()));
     }
 
     private Map<BranchId, ClockReading> resting() {
@@ -69,11 +94,11 @@ final class LevelSearch {
         }
         // loads at rest draw more than behind an output that chops: what fails here may well have a solution
         trial.forgive();
-        resting.values().forEach(each -> scaleVolts = Math.max(scaleVolts, each.largest()));
         return resting;
     }
 
-    private LevelReadings settle(ChokeLevels levels) {
+    /** What the last pass showed; empty when the search did not settle. */
+    private Optional<LevelReadings> settle(ChokeLevels levels) {
         for (int pass = 1; ; pass++) {
             MomentPlan plan = new MomentPlan(levels.parts());
             LevelReadings seen = levels.readings();
@@ -82,15 +107,14 @@ final class LevelSearch {
                 trial.solve(number, plan.count(), at);
                 read(levels, seen, at, plan.weight(number));
             }
-            double miss = levels.move(seen) / scaleVolts;
+            double miss = levels.move(seen) / levels.scaleVolts();
             if (miss <= (plan.isSampled() ? SAMPLED_RATIO : SETTLED_RATIO)) {
-                return seen;
+                return Optional.of(seen);
             }
             if (pass == MOST_PASSES) {
-                if (miss > (plan.isSampled() ? SAMPLED_NEARLY_RATIO : NEARLY_SETTLED_RATIO)) {
-                    giveUp(levels);
-                }
-                return seen;
+                return miss > (plan.isSampled() ? SAMPLED_NEARLY_RATIO : NEARLY_SETTLED_RATIO)
+                        ? Optional.empty()
+                        : Optional.of(seen);
             }
         }
     }

@@ -38,9 +38,9 @@ public final class NetworkSolver {
     private final SortedMap<BranchId, OnMoment> onMoments = new TreeMap<>();
     private final SortedMap<BranchId, BranchFlow> flows = new TreeMap<>();
 
-    private NetworkSolver(Network network, BooleanSupplier cancelled) {
+    private NetworkSolver(Network network, RestMemory memory, BooleanSupplier cancelled) {
         this.network = network;
-        search = new SwitchingSearch(network, cancelled);
+        search = new SwitchingSearch(network, memory, cancelled);
         full = search.settle();
         trial = full.trial();
     }
@@ -53,7 +53,12 @@ public final class NetworkSolver {
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public static NetworkSolution solve(Network network, BooleanSupplier cancelled) {
-        return new NetworkSolver(network, cancelled).result();
+        return solve(network, new RestMemory(), cancelled);
+    }
+
+    /** The same, begun where a much like network came to rest; keeps its own rest there. */
+    static NetworkSolution solve(Network network, RestMemory memory, BooleanSupplier cancelled) {
+        return new NetworkSolver(network, memory, cancelled).result();
     }
 
     private NetworkSolution result() {

@@ -14,11 +14,17 @@ import org.ohmloom.graph.BranchId;
 public final class SourceMemory {
 
     private final Map<BranchId, Double> emfVolts = new TreeMap<>();
+    private final RestMemory rest = new RestMemory();
     private List<BranchId> order = new ArrayList<>();
     private Optional<StraightModel> model = Optional.empty();
 
     /** Remembers nothing yet. */
     public SourceMemory() {}
+
+    /** Where the last solution came to rest. */
+    RestMemory rest() {
+        return rest;
+    }
 
     /** The electromotive force a source had, V, or the one given where it is not known. */
     double emfVolts(BranchId source, double otherwiseVolts) {

@@ -63,7 +63,7 @@ public final class SteadySources {
         this.network = network;
         this.memory = memory;
         this.cancelled = cancelled;
-        solution = NetworkSolver.solve(network.withLaws(fastLaws(network, memory)), cancelled);
+        solution = NetworkSolver.solve(network.withLaws(fastLaws(network, memory)), memory.rest(), cancelled);
         solves = 1;
         for (Branch branch : network.branches().values()) {
             SteadySource.of(network, branch, solution)
@@ -253,7 +253,7 @@ public final class SteadySources {
         for (int k = 0; k < emfVolts.length; k++) {
             fast.put(sources.get(k).id(), sources.get(k).fast(emfVolts[k]));
         }
-        solution = NetworkSolver.solve(network.withLaws(fast), cancelled);
+        solution = NetworkSolver.solve(network.withLaws(fast), memory.rest(), cancelled);
         solves++;
     }
 

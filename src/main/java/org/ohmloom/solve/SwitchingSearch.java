@@ -29,6 +29,7 @@ final class SwitchingSearch {
     private static final int CHANGES_EACH = 10;
 
     private final Network network;
+    private final RestMemory memory;
     private final BooleanSupplier cancelled;
     private final SortedMap<BranchId, Failure> buzzing = new TreeMap<>();
     private final List<Change> changes = new ArrayList<>();
@@ -41,8 +42,10 @@ final class SwitchingSearch {
         }
     }
 
-    SwitchingSearch(Network network, BooleanSupplier cancelled) {
+    /** A search begun where a much like network came to rest; keeps its own rest there. */
+    SwitchingSearch(Network network, RestMemory memory, BooleanSupplier cancelled) {
         this.network = network;
+        this.memory = memory;
         this.cancelled = cancelled;
         this.switching = Switching.atRest(network);
         seen.add(switching);
@@ -50,6 +53,38 @@ final class SwitchingSearch {
 
     /** The trial in which nothing wants to change any more. */
     FullTrial settle() {
+        FullTrial full = again().orElseGet(this::search);
+        if (buzzing.isEmpty()) {
+            memory.keep(switching, full.trial());
+        }
+        return full;
+    }
+
+    /** The trial with all where they rested before, if they still do. */
+    private Optional<FullTrial> again() {
+        Optional<Switching> rested = memory.switching(switching);
+        if (rested.isEmpty()) {
+            return Optional.empty();
+        }
+        FullTrial full = new FullTrial(new Trial(network, rested.get(), memory.trial(), cancelled));
+        if (full.trial().hasFailed() || isRestless(rested.get(), full)) {
+            return Optional.empty();
+        }
+        switching = rested.get();
+        return Optional.of(full);
+    }
+
+    private static boolean isRestless(Switching switching, FullTrial full) {
+        for (BranchId deciding : switching.watched().keySet()) {
+            OptionalDouble volts = full.meanVolts(deciding);
+            if (volts.isPresent() && switching.wantsChange(deciding, volts.getAsDouble())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private FullTrial search() {
         Optional<Trial> earlier = Optional.empty();
         while (true) {
             Trial trial = new Trial(network, switching, earlier, cancelled);

@@ -13,6 +13,7 @@ import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Network;
+import org.ohmloom.graph.PointId;
 
 /**
  * The network with its relays and fed outputs held as they are, moment by moment. A trial is first only looked at, by {@link
@@ -31,6 +32,7 @@ final class Trial {
     private final Map<BranchId, Integer> islandOfBranch = new HashMap<>();
     private final MomentSolver solver;
     private final Map<BranchId, Double> restingVolts = new HashMap<>();
+    private final Optional<ChokeLevels> remembered;
     private Optional<ChokeLevels> levels = Optional.empty();
     private List<Optional<IslandMoment>> results = List.of();
     private List<List<Optional<IslandMoment>>> before = List.of();
@@ -57,6 +59,29 @@ final class Trial {
                 .filter(branch -> circuitOf(branch.id()).isPresent())
                 .toList());
         solver = new MomentSolver(circuits, clocks, earlier.map(trial -> trial.solver), cancelled);
+        remembered = earlier.flatMap(Trial::levels);
+        earlier.filter(this::isLike).ifPresent(trial -> pass = trial.pass);
+    }
+
+    /** Whether another trial has the same points in the same islands, and the same clocks. */
+    private boolean isLike(Trial other) {
+        return clocks.equals(other.clocks) && points().equals(other.points());
+    }
+
+    private List<List<PointId>> points() {
+        return circuits.stream()
+                .map(circuit -> circuit.map(Circuit::points).orElse(List.of()))
+                .toList();
+    }
+
+    /** The levels of inductive loads in the trial before. */
+    Optional<ChokeLevels> remembered() {
+        return remembered;
+    }
+
+    /** Whether an island has no solution. */
+    boolean hasFailed() {
+        return failures.stream().anyMatch(Optional::isPresent);
     }
 
     /** Looks at the means of some branches, with inductive loads at their running points. */
@@ -172,6 +197,11 @@ final class Trial {
         return solver.answers(island, kept).stream()
                 .map(each -> each.withPeakRatio(chokes.get(each.choke()).peakRatio(at)))
                 .toList();
+    }
+
+    /** Solves with inductive loads at their running points from now on. */
+    void useNone() {
+        levels = Optional.empty();
     }
 
     /** Solves with these levels from now on. */
