@@ -84,6 +84,7 @@ class FaultCurrentsTest {
         assertEquals(13.5, curves.foreverAmps().orElseThrow(), 1e-9);
         assertTrue(curves.bandLongest().size() >= 5);
         assertTrue(curves.conductorLimit().size() > 10);
-        assertTrue(curves.minimumFaultAmps().orElseThrow() < curves.maximumFaultAmps().orElseThrow());
+        assertTrue(curves.minimumFaultAmps().orElseThrow()
+                < curves.maximumFaultAmps().orElseThrow());
     }
 }
