@@ -17,20 +17,33 @@ final class Bounds {
     /** What a source with a sense point may add to a sum, for each of its amperes, and still not count. */
     private static final double NO_SHARE = 1e-8;
 
+    private final Blocks blocks;
     private final boolean claimed;
     private final boolean isPulsed;
     private final Map<BranchId, Double> on = new HashMap<>();
     private final Map<BranchId, Double> rms = new HashMap<>();
     private final Map<ComponentId, Double> drops = new HashMap<>();
 
-    Bounds(Models models) {
+    Bounds(Models models, Blocks blocks) {
+        this.blocks = blocks;
         claimed = models.doubts().isEmpty();
         isPulsed = models.isPulsed();
     }
 
-    /** While outputs switch, a regulator holds the mean at its sense point: then its own share at a moment is not known. */
+    /**
+     * While outputs switch, a regulator holds the mean at its sense point, and an inductive load's current hangs on its
+     * ripple: of what depends on the share of either at a moment no bound is claimed.
+     */
     private boolean claims(Targets.Target<?> target) {
-        return claimed && (!isPulsed || target.perSensedAmp() <= NO_SHARE);
+        if (!claimed || isPulsed && target.perSensedAmp() > NO_SHARE) {
+            return false;
+        }
+        for (int taker = 0; taker < blocks.takers().size(); taker++) {
+            if (blocks.takers().get(taker).isSeen() && target.perAmp(taker) > NO_SHARE) {
+                return false;
+            }
+        }
+        return true;
     }
 
     void on(Targets.Target<BranchId> target, double bound) {

@@ -69,7 +69,7 @@ record Models(List<TargetSearch.Model> searched, List<String> doubts, boolean is
         for (Taker taker : blocks.takers()) {
             if (taker.branch().law() instanceof Law.PowerOf) {
                 doubts.add("converter input " + taker.id() + " is taken at the most power a named state shows");
-            } else if (!taker.isExact()) {
+            } else if (!taker.isExact() && !taker.isSeen()) {
                 doubts.add("the current of " + taker.id() + " is taken as the largest a named state shows");
             }
         }

@@ -89,7 +89,7 @@ final class SituationStudy {
 
     private SituationEnvelope envelope(ClosedNetwork closed, Blocks blocks, Models models, List<String> notes) {
         TargetSearch search = new TargetSearch(blocks, models.searched(), input.cancelled());
-        Bounds bounds = new Bounds(models);
+        Bounds bounds = new Bounds(models, blocks);
         Candidates candidates = new Candidates(models.searched());
         currents(closed, blocks, models, search, bounds, candidates);
         drops(closed, blocks, models, search, bounds, candidates);
@@ -237,6 +237,10 @@ final class SituationStudy {
         if (models.isPulsed()) {
             steps.add("Switched outputs count with their on-state current; the RMS bound adds RMS currents"
                     + " (triangle inequality), with the root of the duty where nothing freewheels.");
+        }
+        if (blocks.takers().stream().anyMatch(Taker::isSeen)) {
+            steps.add("Inductive loads on outputs that switch count with the largest current a named state shows; where"
+                    + " their current passes no bound is claimed.");
         }
         models.doubts().forEach(doubt -> steps.add("No bound is claimed: " + doubt + "."));
     }

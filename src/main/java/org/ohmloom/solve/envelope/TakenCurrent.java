@@ -45,6 +45,12 @@ interface TakenCurrent {
         if (law instanceof Law.SwitchedResistance switched) {
             return Optional.of(resistance(switched.onOhms(), 0));
         }
+        if (law instanceof Law.Cycled cycled) {
+            return of(cycled.law());
+        }
+        if (law instanceof Law.Inductive coil) {
+            return Optional.of(resistance(coil.ohms(), 0));
+        }
         if (law instanceof Law.BackEmf motor) {
             return Optional.of(resistance(motor.ohms(), motor.counterVolts()));
         }

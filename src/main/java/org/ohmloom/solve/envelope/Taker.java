@@ -30,6 +30,11 @@ record Taker(Branch branch, Needs needs, TakenCurrent current, boolean isExact, 
         return branch.to();
     }
 
+    /** Whether its current is known only as named states show it: an inductive load on an output that switches. */
+    boolean isSeen() {
+        return !isExact && isPulsed && load().isPresent();
+    }
+
     /** The load it is; empty for coils, control units, sensors and supplies. */
     Optional<ComponentId> load() {
         return branch.kind() == BranchKind.LOAD

@@ -118,19 +118,26 @@ record Takers(List<Taker> all, Settings settings, SortedSet<ComponentId> never) 
                     dutyFraction,
                     settings.of(Control.command(component.orElseThrow())).dutyFraction());
         }
-        Optional<TakenCurrent> law =
-                TakenCurrent.of(most.branch.law()).or(() -> load.flatMap(each -> TakenCurrent.of(each.draw())));
-        boolean held = load.filter(each -> each.diodeVolts().isPresent()
-                        || each.draw() instanceof Draw.Inductive
-                        || each.draw() instanceof Draw.MagnetMotor)
-                .isPresent();
+        boolean pulsed = dutyFraction < 1;
+        Optional<TakenCurrent> law = TakenCurrent.of(most.branch.law())
+                .or(() -> load.flatMap(each -> TakenCurrent.of(each.draw())))
+                .filter(each -> !pulsed || !coiled(load));
+        boolean held =
+                coiled(load) || load.filter(each -> each.diodeVolts().isPresent()).isPresent();
         return new Taker(
                 most.branch,
                 needs,
                 law.orElseGet(() -> asSeen(harness, component, most)),
                 law.isPresent() || most.branch.law() instanceof Law.CurrentOf,
-                dutyFraction < 1,
+                pulsed,
                 held ? 1 : Math.sqrt(dutyFraction));
+    }
+
+    /** Whether an inductance keeps its current while its output is off. */
+    private static boolean coiled(Optional<Load> load) {
+        return load.filter(each ->
+                        each.draw() instanceof Draw.Inductive || each.draw() instanceof Draw.MagnetMotor)
+                .isPresent();
     }
 
     private static boolean thermostat(Load load) {

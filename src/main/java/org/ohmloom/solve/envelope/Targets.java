@@ -26,6 +26,15 @@ final class Targets<T> {
      * @param sums    the sum in each model that has one
      */
     record Target<T>(List<T> members, List<Optional<Functional>> sums) {
+        /** The most one ampere of a taker adds in any model, either way. */
+        double perAmp(int taker) {
+            return sums.stream()
+                    .flatMap(Optional::stream)
+                    .mapToDouble(sum -> Math.abs(sum.perAmp(taker)))
+                    .max()
+                    .orElse(0);
+        }
+
         /** Whether it depends on a source with a sense point by more than some A or V at its most current. */
         double perSensedAmp() {
             return sums.stream()
