@@ -122,8 +122,8 @@ record Takers(List<Taker> all, Settings settings, SortedSet<ComponentId> never) 
         Optional<TakenCurrent> law = TakenCurrent.of(most.branch.law())
                 .or(() -> load.flatMap(each -> TakenCurrent.of(each.draw())))
                 .filter(each -> !pulsed || !coiled(load));
-        boolean held =
-                coiled(load) || load.filter(each -> each.diodeVolts().isPresent()).isPresent();
+        boolean held = coiled(load)
+                || load.filter(each -> each.diodeVolts().isPresent()).isPresent();
         return new Taker(
                 most.branch,
                 needs,
@@ -135,8 +135,7 @@ record Takers(List<Taker> all, Settings settings, SortedSet<ComponentId> never) 
 
     /** Whether an inductance keeps its current while its output is off. */
     private static boolean coiled(Optional<Load> load) {
-        return load.filter(each ->
-                        each.draw() instanceof Draw.Inductive || each.draw() instanceof Draw.MagnetMotor)
+        return load.filter(each -> each.draw() instanceof Draw.Inductive || each.draw() instanceof Draw.MagnetMotor)
                 .isPresent();
     }
 
