@@ -29,6 +29,7 @@ final class CalculationReport {
         blocks.addAll(new StateSection(analysis).blocks());
         blocks.addAll(new LoadSection(analysis).blocks());
         blocks.addAll(new WireSection(analysis, sources).blocks());
+        blocks.addAll(new DutySection(analysis).blocks());
         blocks.addAll(new ConductorSection(analysis, fonts).blocks());
         blocks.addAll(new MethodSection(analysis).blocks());
         blocks.addAll(new DeviceSection(analysis, sources).blocks());

@@ -1,42 +1,37 @@
 package org.ohmloom.workbench;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import org.ohmloom.draw.chart.BarChart;
-import org.ohmloom.draw.chart.BarRow;
-import org.ohmloom.graph.BranchId;
-import org.ohmloom.heat.Ampacity;
-import org.ohmloom.heat.WireRating;
+import java.util.function.Function;
+import org.ohmloom.analysis.OutputDuty;
+import org.ohmloom.draw.study.DutyCharts;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.OperatingState;
-import org.ohmloom.model.Wire;
 import org.ohmloom.solve.BranchFlow;
-import org.ohmloom.units.Dimension;
+import org.ohmloom.solve.Ripple;
+import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
 
-/** Wires whose current is switched: what flows while on, what heats and what the battery gives are three numbers. */
+/** Outputs run at a duty: what flows while on, what heats and what the battery gives, in feed, load and freewheel path. */
 final class DutyStudy implements Study<DutyStudy.Row> {
 
-    /** On-state, RMS and mean current that differ by less than this share count as one. */
-    private static final double DIFFERS = 0.005;
-
     /**
-     * A wire in a state.
+     * A load behind an output in a state.
      *
-     * @param wire   the wire
-     * @param state  the state
-     * @param flow   what flows
-     * @param rating what it may carry, if known
+     * @param state    the state
+     * @param solution its solution
+     * @param output   the output
+     * @param load     the load behind it
      */
-    record Row(Wire wire, OperatingState state, BranchFlow flow, Optional<WireRating> rating) {
+    record Row(OperatingState state, Solution solution, OutputDuty output, OutputDuty.BehindOutput load) {
 
-        OptionalDouble mayCarryAmps() {
-            return rating.flatMap(WireRating::ampacity).map(Ampacity::limitAmps).stream()
-                    .mapToDouble(Double::doubleValue)
-                    .findFirst();
+        CellText ripple(Function<Ripple, Double> value) {
+            return load.ripple().map(value).map(CellText::of).orElse(CellText.EMPTY);
+        }
+
+        CellText freewheel(Function<BranchFlow, Double> value) {
+            return load.freewheel().map(value).map(CellText::of).orElse(CellText.EMPTY);
         }
     }
 
@@ -52,37 +47,50 @@ final class DutyStudy implements Study<DutyStudy.Row> {
 
     @Override
     public String about() {
-        return "Wires with a switched current: on-state, RMS and mean, with what each is for";
+        return "Outputs run at a duty: on-state, RMS and mean current of feed, load and freewheel path, and ripple";
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Wire", "Identity of the wire", 7, row -> row.wire()
-                        .id()
+                Column.text("Output", "Output that switches", 9, row -> row.output()
+                        .output()
                         .value()),
-                Column.text("State", "Operating state", 18, row -> row.state().name()),
+                Column.text(
+                        "Load", "Load behind it", 7, row -> row.load().load().value()),
+                Column.text("State", "Operating state", 12, row -> row.state().name()),
                 Column.number(
-                        "On",
+                        "Duty",
+                        "%",
+                        "Share of the time it is on",
+                        row -> CellText.of(100 * row.output().pulse().dutyFraction())),
+                number("Feed on", "Largest current of its feed: for drop and devices", row -> row.output()
+                        .feed()
+                        .onAmps()),
+                number("RMS", "What heats the feed", row -> row.output().feed().rmsAmps()),
+                number("Mean", "What the battery gives", row -> row.output()
+                        .feed()
+                        .amps()),
+                number("Load on", "Largest current of the load", row -> row.load()
+                        .flow()
+                        .onAmps()),
+                number("RMS", "What heats the load's own wires", row -> row.load()
+                        .flow()
+                        .rmsAmps()),
+                number("Mean", "Mean current of the load", row -> row.load()
+                        .flow()
+                        .amps()),
+                Column.number(
+                        "Freewheel RMS",
                         "A",
-                        "Largest current at any moment: for the drop and for what devices carry",
-                        row -> CellText.of(Math.abs(row.flow().onAmps()))),
-                Column.number(
-                        "RMS",
-                        "A",
-                        "Root mean square current: what heats the conductor",
-                        row -> CellText.of(row.flow().rmsAmps())),
-                Column.number(
-                        "Mean",
-                        "A",
-                        "Mean current: what the battery gives",
-                        row -> CellText.of(Math.abs(row.flow().amps()))),
-                Column.number(
-                        "Drop",
-                        "V",
-                        "Lost along the wire while on",
-                        row -> CellText.of(Math.abs(row.flow().onDropVolts()))),
-                Column.number("May carry", "A", "Continuous, where it lies", row -> CellText.of(row.mayCarryAmps())));
+                        "Current of the freewheel path",
+                        row -> row.freewheel(BranchFlow::rmsAmps)),
+                Column.number("Ripple from", "A", "Least current of the load", row -> row.ripple(Ripple::valleyAmps)),
+                Column.number("to", "A", "Largest current of the load", row -> row.ripple(Ripple::peakAmps)));
+    }
+
+    private static Column<Row> number(String title, String tip, Function<Row, Double> value) {
+        return Column.number(title, "A", tip, row -> CellText.of(Math.abs(value.apply(row))));
     }
 
     @Override
@@ -94,24 +102,15 @@ final class DutyStudy implements Study<DutyStudy.Row> {
             }
             readout.analysis()
                     .flatMap(results -> results.solution(state.id()))
-                    .ifPresent(solution -> readout.harness().wires().all().forEach(wire -> solution.flow(
-                                    new BranchId(wire.id().value()))
-                            .filter(DutyStudy::isSwitched)
-                            .ifPresent(flow -> rows.add(new Row(wire, state, flow, readout.rating(wire.id()))))));
+                    .ifPresent(solution -> OutputDuty.of(solution).forEach(output -> output.loads()
+                            .forEach(load -> rows.add(new Row(state, solution, output, load)))));
         }
-        rows.sort(Comparator.comparing((Row row) -> row.wire().id())
-                .thenComparing(row -> row.state().id()));
         return rows;
-    }
-
-    private static boolean isSwitched(BranchFlow flow) {
-        double on = Math.abs(flow.onAmps());
-        return on - Math.abs(flow.amps()) > DIFFERS * on && on > 1e-6;
     }
 
     @Override
     public ElementId id(Row row) {
-        return row.wire().id();
+        return row.load().load();
     }
 
     @Override
@@ -120,55 +119,58 @@ final class DutyStudy implements Study<DutyStudy.Row> {
             return "Add an operating state first. Then give an output of a control unit or a solid-state output a duty"
                     + " below 100 % in it, and its frequency.";
         }
-        return "No wire carries a switched current. Give an output of a control unit or a solid-state output a duty below"
-                + " 100 % in an operating state, and its driver a frequency and the way of its freewheel current.";
+        return "No output runs at a duty. Give an output of a control unit or a solid-state output a duty below 100 % in an"
+                + " operating state; list Outputs takes its frequency and the way of its freewheel current, list Loads the"
+                + " inductance of a load.";
     }
 
     @Override
     public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
-        List<BarRow> bars = rows(readout).stream()
-                .filter(each -> each.state().id().equals(row.state().id()))
-                .map(DutyStudy::bars)
-                .toList();
-        BarChart chart = new BarChart(
-                "Switched currents",
-                row.state().name(),
-                Dimension.CURRENT,
-                List.of("on", "RMS", "mean"),
-                "may carry",
-                bars);
-        return Optional.of(new Picture(
-                "Bars of on-state, RMS and mean current of " + TradeWords.count(bars.size(), "wire") + " in "
-                        + row.state().name(),
-                (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
-    }
-
-    private static BarRow bars(Row row) {
-        return new BarRow(
-                row.wire().id() + " " + TradeWords.signal(row.wire().signalClass()),
-                List.of(
-                        OptionalDouble.of(Math.abs(row.flow().onAmps())),
-                        OptionalDouble.of(row.flow().rmsAmps()),
-                        OptionalDouble.of(Math.abs(row.flow().amps()))),
-                row.mayCarryAmps(),
-                Optional.of(row.wire().id().value()));
+        return readout.analysis()
+                .flatMap(results -> DutyCharts.of(results, row.state(), row.output()))
+                .map(chart -> new Picture(
+                        chart.title() + ": on-state, RMS and mean current of the feed, the loads and the wires",
+                        (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
     }
 
     @Override
     public List<String> steps(Readout readout, Row row) {
-        double on = Math.abs(row.flow().onAmps());
         List<String> steps = new ArrayList<>();
-        steps.add(row.wire().id() + " in " + row.state().name() + ":");
-        steps.add("On-state " + Formats.amps(on) + ": the largest current at any moment; the drop of "
-                + Formats.volts(Math.abs(row.flow().onDropVolts()))
-                + " and what contacts and devices carry are judged by it.");
-        steps.add("RMS " + Formats.amps(row.flow().rmsAmps()) + ": heats the conductor with "
-                + Formats.watts(row.flow().watts())
-                + row.mayCarryAmps().stream()
-                        .mapToObj(limit -> "; it may carry " + Formats.amps(limit) + ".")
-                        .findFirst()
-                        .orElse("."));
-        steps.add("Mean " + Formats.amps(Math.abs(row.flow().amps())) + ": what the sources give over time.");
+        BranchFlow feed = row.output().feed();
+        steps.add(row.output().output() + " in " + row.state().name() + ": on for "
+                + Formats.percent(row.output().pulse().dutyFraction()) + " of the time at "
+                + Formats.hertz(row.output().pulse().frequencyHertz()) + ", clock "
+                + row.output().pulse().clock()
+                + ", beginning at " + Formats.percent(row.output().pulse().phaseFraction()) + " of the period.");
+        steps.add("Feed: " + currents(feed) + ". Drop and devices are judged by the on-state current, heat by the RMS"
+                + " current, the battery gives the mean.");
+        steps.add("Load " + row.load().load() + ": " + currents(row.load().flow()) + ".");
+        row.load().freewheel().ifPresent(flow -> steps.add("Freewheel path: " + currents(flow) + "."));
+        row.load().ripple().ifPresent(ripple -> {
+            steps.add("Ripple of its current: from " + Formats.amps(ripple.valleyAmps()) + " to "
+                    + Formats.amps(ripple.peakAmps())
+                    + (ripple.isContinuous() ? "; it never dies away." : "; it dies away in every period."));
+            if (!ripple.hasFreewheel()) {
+                steps.add("Its current finds no way when the output switches off: "
+                        + Formats.quantity(ripple.brokenJoules(), org.ohmloom.units.Dimension.ENERGY)
+                        + " break through in every period. Add a freewheel diode or a clamp.");
+            }
+        });
+        row.solution().duty().clamps().values().stream()
+                .filter(clamp -> clamp.output().equals(row.output().output()))
+                .forEach(clamp -> steps.add("Its clamp swallows "
+                        + Formats.quantity(clamp.pulseJoules(), org.ohmloom.units.Dimension.ENERGY) + " a pulse, "
+                        + Formats.watts(clamp.meanWatts()) + " on average."));
+        if (row.solution().duty().sampled()) {
+            steps.add("A sample of " + row.solution().duty().moments()
+                    + " moments stands for all combinations; RMS currents are known to "
+                    + Formats.percent(row.solution().duty().samplingErrorRatio()) + ".");
+        }
         return steps;
+    }
+
+    private static String currents(BranchFlow flow) {
+        return Formats.amps(Math.abs(flow.onAmps())) + " on, " + Formats.amps(flow.rmsAmps()) + " RMS, "
+                + Formats.amps(Math.abs(flow.amps())) + " mean";
     }
 }

@@ -192,8 +192,16 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
 
     @Override
     public Optional<ElementId> lead(Readout readout, String selected) {
-        return results(readout).relying().getOrDefault(new WireId(selected), List.of()).stream()
+        return relying(readout, selected).stream()
+                .flatMap(wire -> results(readout).relying().get(wire).stream())
                 .map(id -> (ElementId) id)
+                .findFirst();
+    }
+
+    /** The wire of an id, if it relies on some device. */
+    private static Optional<WireId> relying(Readout readout, String id) {
+        return results(readout).relying().keySet().stream()
+                .filter(wire -> wire.value().equals(id))
                 .findFirst();
     }
 
@@ -205,10 +213,8 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
 
     @Override
     public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
-        Optional<TimeCurrentChart> chart = selected.stream()
-                .map(WireId::new)
-                .filter(wire ->
-                        results(readout).relying().getOrDefault(wire, List.of()).contains(row.id()))
+        Optional<TimeCurrentChart> chart = selected.flatMap(id -> relying(readout, id)).stream()
+                .filter(wire -> results(readout).relying().get(wire).contains(row.id()))
                 .flatMap(wire -> ProtectionCharts.ofWire(readout.harness(), results(readout), wire).stream())
                 .findFirst()
                 .or(() -> ProtectionCharts.ofDevice(readout.harness(), results(readout), row.id()));

@@ -233,4 +233,32 @@ class ReportPagesTest {
             }
         }
     }
+
+    @Test
+    void picturesStandSideBySideAndAreNotTornByTheEndOfAPage() {
+        // Two of 128 mm stand beside each other on 260 mm, the third below; the fourth line of 60 mm finds no room.
+        Scene one = new Scene(
+                128,
+                60,
+                List.of(Item.of(
+                        org.ohmloom.draw.Layer.SHEET,
+                        new Text(
+                                "picture",
+                                new org.ohmloom.draw.Point(1, 3),
+                                2,
+                                10,
+                                org.ohmloom.draw.Anchor.START,
+                                0,
+                                org.ohmloom.draw.Weight.REGULAR,
+                                org.ohmloom.draw.Ink.TEXT))));
+        List<Scene> sheets = set(new Block.Pictures(List.of(one, one, one, one, one)));
+        List<Text> first = texts(sheets.get(0)).stream()
+                .filter(text -> text.text().equals("picture"))
+                .toList();
+        assertEquals(4, first.size());
+        assertEquals(first.get(0).at().yMm(), first.get(1).at().yMm());
+        assertEquals(first.get(0).at().xMm() + 132, first.get(1).at().xMm(), 1e-9);
+        assertTrue(first.get(2).at().yMm() >= first.get(0).at().yMm() + 60);
+        assertEquals(2, sheets.size());
+    }
 }
