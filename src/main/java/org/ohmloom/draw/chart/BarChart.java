@@ -2,7 +2,6 @@ package org.ohmloom.draw.chart;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Extent;
@@ -38,6 +37,10 @@ public record BarChart(
     private static final double LABEL_SHARE = 0.34;
     private static final double KEY_MM = 4.6;
     private static final double KEY_GAP_MM = 4;
+
+    /** Limits are shown up to so many times the largest bar. */
+    private static final double LIMIT_REACH = 3;
+
     private static final double HEAD_MM = 11.5;
     private static final double FOOT_MM = 11;
     private static final double EDGE_MM = 1.5;
@@ -71,12 +74,17 @@ public record BarChart(
         double numberMm = pen.widthMm("000.0 mA") + GAP_MM;
         Extent area = new Extent(
                 EDGE_MM + labelMm + GAP_MM, HEAD_MM + subtitleMm(), widthMm - EDGE_MM - numberMm, heightMm() - FOOT_MM);
-        double most = rows.stream()
-                .flatMapToDouble(row -> DoubleStream.concat(
-                        row.values().stream().flatMapToDouble(java.util.OptionalDouble::stream), row.limit().stream()))
+        double largest = rows.stream()
+                .flatMap(row -> row.values().stream())
+                .flatMapToDouble(java.util.OptionalDouble::stream)
                 .filter(Double::isFinite)
                 .max()
                 .orElse(0);
+        // A limit far beyond every bar would leave nothing of the bars; it is not shown then.
+        double most = rows.stream()
+                .flatMapToDouble(row -> row.limit().stream())
+                .filter(value -> value <= LIMIT_REACH * largest)
+                .reduce(largest, Math::max);
         Axis across = Axes.linear(dimension, 0, most, (int) Math.max(2, Math.min(8, area.widthMm() / 18)));
         Axis left = new Axis("", dimension.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
         Plot plot = new Plot(area, across, left, Optional.empty(), 0);
@@ -129,7 +137,10 @@ public record BarChart(
         String label = pen.cut(row.label(), Pen.LETTER_MM, Weight.REGULAR, labelMm);
         Point at = new Point(plot.area().leftMm() - GAP_MM, top + height / 2 + Pen.LETTER_MM / 2);
         pen.put(Layer.SHEET, pen.text(label, at, Anchor.END, Ink.TEXT), row.element(), row.label());
-        double limitX = row.limit().isPresent() ? plot.x(row.limit().getAsDouble()) : Double.NaN;
+        double limitX =
+                row.limit().orElse(Double.POSITIVE_INFINITY) <= plot.across().to()
+                        ? plot.x(row.limit().getAsDouble())
+                        : Double.NaN;
         for (int k = 0; k < kinds.size(); k++) {
             if (row.values().get(k).isEmpty()) {
                 continue;
