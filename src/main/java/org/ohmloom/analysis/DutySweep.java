@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
@@ -29,6 +31,7 @@ import org.ohmloom.size.SizingInput;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.SourceMemory;
 
 /**
  * Every load that some lasting state runs at a duty, run at {@link #DUTIES}: what its wires then carry, how warm they get
@@ -110,9 +113,9 @@ public final class DutySweep {
     private List<DutyStep> run() {
         List<DutyStep> steps = new ArrayList<>();
         for (Driven driven : driven()) {
-            base(driven.dial())
-                    .ifPresent(state ->
-                            DUTIES.forEach(duty -> step(driven, state, duty).ifPresent(steps::add)));
+            SourceMemory memory = new SourceMemory();
+            base(driven.dial()).ifPresent(state -> DUTIES.forEach(
+                    duty -> step(driven, state, duty, memory).ifPresent(steps::add)));
         }
         return Collections.unmodifiableList(steps);
     }
@@ -158,14 +161,20 @@ public final class DutySweep {
                         state -> dial.in(state).orElseThrow().dutyFraction()));
     }
 
-    private Optional<DutyStep> step(Driven driven, OperatingState state, double duty) {
+    private Optional<DutyStep> step(Driven driven, OperatingState state, double duty, SourceMemory memory) {
         cancel.check();
         OperatingState changed = driven.dial().set(state, duty).with(driven.load(), loadSetting(driven, state, duty));
         Harness harness = alone(changed);
         Bench bench = Bench.of(harness, analysis.evidence().tables());
         ProvisionalSizes sizes =
                 ProvisionalSizes.minimum(harness, analysis.evidence().tables(), bench.basis());
-        HeatedSolutions heated = HeatedSolutions.solve(bench, sizes, cancel);
+        HeatedSolutions heated = HeatedSolutions.solve(
+                bench,
+                sizes,
+                new TreeMap<>(
+                        Map.of(state.id(), analysis.evidence().wireCelsius().get(state.id()))),
+                new TreeMap<>(Map.of(state.id(), memory)),
+                cancel);
         Solution solution = heated.solutions().get(state.id());
         Optional<LoadVolts> load = Optional.ofNullable(solution.loads().get(driven.load()));
         ConductorChooser chooser = new ConductorChooser(new SizingInput(

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
@@ -59,24 +60,49 @@ record HeatedSolutions(
 
     /** Solves all states with the given sizes for wires that have none. */
     static HeatedSolutions solve(Bench bench, ProvisionalSizes sizes, Cancel cancel) {
-        WireTemperatures temperatures = new WireTemperatures(bench, sizes);
         SortedMap<StateId, SortedMap<WireId, Double>> celsius = new TreeMap<>();
+        SortedMap<StateId, SourceMemory> memories = new TreeMap<>();
         for (StateId state : bench.harness().states().ids()) {
             celsius.put(state, ambient(bench));
+            memories.put(state, new SourceMemory());
         }
+        return solve(bench, sizes, celsius, memories, cancel);
+    }
+
+    /**
+     * Solves all states, each on a thread of its own where there is one, beginning near what is known.
+     *
+     * @param bench    the harness and its tables
+     * @param sizes    sizes for wires that have none
+     * @param start    temperatures of all wires to begin with in every state, deg C
+     * @param memories what was left of a solution of every state; takes down what is left of these
+     * @param cancel   asks to stop
+     */
+    static HeatedSolutions solve(
+            Bench bench,
+            ProvisionalSizes sizes,
+            SortedMap<StateId, SortedMap<WireId, Double>> start,
+            SortedMap<StateId, SourceMemory> memories,
+            Cancel cancel) {
+        WireTemperatures temperatures = new WireTemperatures(bench, sizes);
+        SortedMap<StateId, SortedMap<WireId, Double>> celsius = start;
         SortedMap<StateId, Solution> solutions = new TreeMap<>();
-        Map<StateId, SourceMemory> memories = new HashMap<>();
         SortedMap<StateId, SortedMap<WireId, Double>> solvedAt = new TreeMap<>();
         for (int round = 1; ; round++) {
-            for (OperatingState state : bench.harness().states().all()) {
-                SortedMap<WireId, Double> warm = celsius.get(state.id());
-                SortedMap<WireId, Double> before = solvedAt.get(state.id());
-                if (before == null || moved(before, warm) > AGREEMENT_CELSIUS) {
-                    SourceMemory memory = memories.computeIfAbsent(state.id(), id -> new SourceMemory());
-                    solutions.put(state.id(), solve(bench, sizes, state, warm, memory, cancel));
-                    solvedAt.put(state.id(), warm);
-                }
-            }
+            SortedMap<StateId, SortedMap<WireId, Double>> due = new TreeMap<>(celsius);
+            due.entrySet().removeIf(each -> solvedAt.containsKey(each.getKey())
+                    && moved(solvedAt.get(each.getKey()), each.getValue()) <= AGREEMENT_CELSIUS);
+            solvedAt.putAll(due);
+            solutions.putAll(due.keySet().parallelStream()
+                    .collect(Collectors.toMap(
+                            state -> state,
+                            state -> solve(
+                                    bench,
+                                    sizes,
+                                    bench.harness().states().get(state),
+                                    due.get(state),
+                                    memories.get(state),
+                                    cancel))));
             HeatedSolutions now = new HeatedSolutions(
                     new TreeMap<>(solutions),
                     temperatures.of(solutions, celsius),
