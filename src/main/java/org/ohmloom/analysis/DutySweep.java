@@ -114,8 +114,9 @@ public final class DutySweep {
         List<DutyStep> steps = new ArrayList<>();
         for (Driven driven : driven()) {
             SourceMemory memory = new SourceMemory();
-            base(driven.dial()).ifPresent(state -> DUTIES.forEach(
-                    duty -> step(driven, state, duty, memory).ifPresent(steps::add)));
+            base(driven.dial())
+                    .ifPresent(state -> DUTIES.forEach(
+                            duty -> step(driven, state, duty, memory).ifPresent(steps::add)));
         }
         return Collections.unmodifiableList(steps);
     }

@@ -90,8 +90,9 @@ record HeatedSolutions(
         SortedMap<StateId, SortedMap<WireId, Double>> solvedAt = new TreeMap<>();
         for (int round = 1; ; round++) {
             SortedMap<StateId, SortedMap<WireId, Double>> due = new TreeMap<>(celsius);
-            due.entrySet().removeIf(each -> solvedAt.containsKey(each.getKey())
-                    && moved(solvedAt.get(each.getKey()), each.getValue()) <= AGREEMENT_CELSIUS);
+            due.entrySet()
+                    .removeIf(each -> solvedAt.containsKey(each.getKey())
+                            && moved(solvedAt.get(each.getKey()), each.getValue()) <= AGREEMENT_CELSIUS);
             solvedAt.putAll(due);
             solutions.putAll(due.keySet().parallelStream()
                     .collect(Collectors.toMap(
