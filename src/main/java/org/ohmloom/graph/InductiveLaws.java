@@ -20,10 +20,10 @@ import org.ohmloom.model.Load;
  * Settles the laws of inductive loads once the whole network is known.
  *
  * <p>Where nothing switches at a duty, coils are their resistance, and diodes, clamps and capacitors that only matter while
- * something switches are open. Otherwise every inductive load that an output switches is asked whether its current finds a way from
+ * something switches are open. Otherwise every motor without a stated inductance that an output switches is asked whether its current finds a way from
  * its negative to its positive end while the outputs are off. A motor that states no inductance is taken to run on through that
- * way without ripple; where there is none, to take its current only while it is fed. Both are assumptions; a coil or magnet
- * motor without a way is one too: its current breaks off.
+ * way without ripple; where there is none, to take its current only while it is fed. Both are assumptions. The current of a coil or magnet motor
+ * without a way breaks off, which the solution finds by itself and the review reports.
  */
 final class InductiveLaws {
 
@@ -95,26 +95,20 @@ final class InductiveLaws {
     }
 
     private void follow(Branch branch, ComponentId id, Load load, double slowestHertz) {
-        boolean stated = branch.law() instanceof Law.Inductive || branch.law() instanceof Law.MagnetMotor;
         boolean motor = load.draw() instanceof Draw.Motor && branch.law() instanceof Law.ConstantCurrent;
-        if (!stated && !motor || !isFed(branch, true) || isFed(branch, false)) {
+        if (!motor || !isFed(branch, true) || isFed(branch, false)) {
             return;
         }
         boolean freewheels = leads(
                 branch.to(),
                 branch.from(),
                 each -> !each.equals(branch) && !(each.law() instanceof Law.SwitchedResistance));
-        if (stated && !freewheels) {
-            assume(
-                    id,
-                    "Load " + id + " has an inductance and no freewheel path: its current is taken to break off "
-                            + "whenever its output switches off.");
-        } else if (motor && !freewheels) {
+        if (!freewheels) {
             assume(
                     id,
                     "Motor " + id + " states neither an inductance nor a freewheel path: its current is taken to flow "
                             + "only while its output is on.");
-        } else if (motor) {
+        } else {
             Draw.Motor draw = (Draw.Motor) load.draw();
             double ohms = draw.standstillOhms();
             laws.put(

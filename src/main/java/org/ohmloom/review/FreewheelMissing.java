@@ -12,7 +12,7 @@ import org.ohmloom.units.Unit;
 
 /**
  * An inductive load that is switched at a duty has a way for its current while its output is off.
- * <p>Silent for a load whose inductance is not entered; the assumptions of the analysis say so.
+ * <p>Its current is then taken to break off. Silent for a load whose inductance is not entered; the assumptions of the analysis say so.
  */
 final class FreewheelMissing implements Rule {
 
@@ -47,7 +47,7 @@ final class FreewheelMissing implements Rule {
         }
         worst.forEach((load, ripple) -> report.accept(new FindingDraft(
                         INFO,
-                        "Load {load} is switched off at {current} in {state} and nothing lets its current flow on.")
+                        "Load {load} is switched off at {current} in {state} and nothing lets its current flow on: taken to break off.")
                 .word("load", load.value())
                 .word("state", StateNames.quoted(states.get(load)))
                 .amps("current", ripple.peakAmps())

@@ -18,7 +18,8 @@ class TextbookLoadsTest {
 
     @Test
     void aChopperWithADropOfTwoVoltsOnTenOhms() {
-        // Rashid, Power Electronics, 4th edition, example 5.1: 220 V, switch drop 2 V, 10 ohm, 1 kHz, k 0.5: mean 109 V, RMS
+        // Rashid, Power Electronics, 4th edition, example 5.1: 220 V, switch drop 2 V, 10 ohm, 1 kHz, k 0.5: mean 109
+        // V, RMS
         // 154.15 V, output 2376.2 W, input 2398 W; here 218 V behind the drop
         Solved solved = new Net()
                 .battery("B", "0", "s", 220, 0)
@@ -34,8 +35,10 @@ class TextbookLoadsTest {
 
     @Test
     void aStepDownConverterIsACoilThatIsSwitched() {
-        // an exercise on a step-down converter: 6 V in, 1.5 V out into 3 ohm, 400 kHz, 5 uH: D 0.25, mean 0.50 A, ripple 0.5625 A,
-        // peak 0.781 A, supply 0.125 A. A large output capacitor holds 1.5 V, which a battery stands for here; the diode is
+        // an exercise on a step-down converter: 6 V in, 1.5 V out into 3 ohm, 400 kHz, 5 uH: D 0.25, mean 0.50 A,
+        // ripple 0.5625 A,
+        // peak 0.781 A, supply 0.125 A. A large output capacitor holds 1.5 V, which a battery stands for here; the
+        // diode is
         // ideal, the coil's 1 micro-ohm takes nothing
         Solved solved = new Net()
                 .battery("B", "0", "s", 6, 0)
