@@ -1,6 +1,7 @@
 package org.ohmloom.workbench;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -143,14 +144,13 @@ final class DriverEdits {
 
     private static Edit all(
             List<OutputSheet.Row> rows, String what, Function<Optional<Driver>, Optional<Driver>> change) {
+        // refuses here what an output cannot be, before any of the edits is made
+        rows.forEach(row -> Objects.requireNonNull(change.apply(row.driver())));
         List<Edit> edits = rows.stream()
-                .map(row -> {
-                    change.apply(row.driver());
-                    return (Edit) new ChangeDevice(
-                            "Set " + what + " of " + row.name(),
-                            row.component().id(),
-                            device -> changed(device, row.pin(), change));
-                })
+                .map(row -> (Edit) new ChangeDevice(
+                        "Set " + what + " of " + row.name(),
+                        row.component().id(),
+                        device -> changed(device, row.pin(), change)))
                 .toList();
         return TypedNumbers.together("Set " + what + " of " + rows.size() + " outputs", edits);
     }
