@@ -2,6 +2,7 @@ package org.ohmloom.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -50,7 +51,7 @@ class StudiesTest {
         for (R row : rows.subList(0, Math.min(LOOKED_AT, rows.size()))) {
             String about = study.title() + ", " + study.id(row);
             assertFalse(study.steps(readout, row).isEmpty(), about);
-            study.columns().forEach(column -> column.cell().apply(row));
+            study.columns().forEach(column -> assertNotNull(column.cell().apply(row), about));
             Picture picture =
                     study.picture(readout, row, Optional.empty()).orElseThrow(() -> new AssertionError(about));
             assertFalse(picture.description().isBlank(), about);

@@ -47,7 +47,10 @@ final class RandomRules {
             limitMost.add(1 + random.nextInt(3));
         }
         for (int each = random.nextInt(3); each > 0; each--) {
-            together.add(1L << random.nextInt(count) | 1L << random.nextInt(count) | 1L << random.nextInt(count));
+            long first = 1L << random.nextInt(count);
+            long second = 1L << random.nextInt(count);
+            long third = 1L << random.nextInt(count);
+            together.add(first | second | third);
         }
     }
 
