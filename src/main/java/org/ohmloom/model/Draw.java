@@ -7,7 +7,14 @@ import static org.ohmloom.units.Require.that;
 import java.util.OptionalDouble;
 
 /** How the current of a load depends on the voltage at its terminals; every rating keeps the voltage it was given at. */
-public sealed interface Draw {
+public sealed interface Draw
+        permits Draw.Resistive,
+                Draw.ConstantCurrent,
+                Draw.ConstantPower,
+                Draw.Motor,
+                Draw.Lamp,
+                Draw.Inductive,
+                Draw.MagnetMotor {
 
     /** Current at the voltage the rating was given at, A. */
     double ratedAmps();

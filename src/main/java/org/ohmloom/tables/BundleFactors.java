@@ -21,7 +21,7 @@ import org.ohmloom.units.Gauge;
  * @param curve        whether the rows are points of a curve, so that a count between two lies on the line between them
  */
 public record BundleFactors(String id, String title, List<BundleRow> rows, double largeFromMm2, boolean curve) {
-    private static final int[] LOADS = {20, 40, 60, 80};
+    private static final List<Integer> LOADS = List.of(20, 40, 60, 80);
 
     /** Sorts the rows by count. */
     public BundleFactors {

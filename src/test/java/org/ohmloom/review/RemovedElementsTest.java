@@ -90,8 +90,9 @@ class RemovedElementsTest {
     @ValueSource(strings = {"teaching", "star-ground", "workboat", "faults", "rescue-pickup"})
     void withoutStates(String name) throws Exception {
         Harness harness = example(name);
-        analysed(harness.withoutAll(
-                harness.states().all().stream().map(OperatingState::id).toList()));
+        Harness timeless = harness.withoutAll(harness.sequences().ids());
+        analysed(timeless.withoutAll(
+                timeless.states().all().stream().map(OperatingState::id).toList()));
     }
 
     @ParameterizedTest
