@@ -156,7 +156,7 @@ final class StartStudy implements Study<StartStudy.Row> {
         List<String> steps = new ArrayList<>();
         steps.add(row.run().sentence());
         for (StarterTrace starter : row.run().starters()) {
-            steps.add(starter.id() + ": " + starter.method() + " Peak " + Formats.amps(starter.peakAmps()) + ", then "
+            steps.add(starter.id() + ": " + starter.method() + ". Peak " + Formats.amps(starter.peakAmps()) + ", then "
                     + Formats.amps(starter.endAmps()) + "; at least " + Formats.volts(starter.lowestVolts())
                     + " at its terminals.");
         }

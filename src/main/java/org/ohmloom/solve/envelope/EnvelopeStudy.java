@@ -2,6 +2,8 @@ package org.ohmloom.solve.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.ohmloom.model.ComponentId;
 
 /**
  * Finds the worst current of every branch and the worst drop of every load over all allowed combinations of loads.
@@ -36,7 +38,8 @@ public final class EnvelopeStudy {
             new SituationStudy(input, situation, takers).study(notes).ifPresent(studied::add);
         }
         if (!takers.never().isEmpty()) {
-            notes.add("In no combination, because they run in no state that lasts: " + takers.never() + ".");
+            notes.add("In no combination, because they run in no state that lasts: "
+                    + takers.never().stream().map(ComponentId::value).collect(Collectors.joining(", ")) + ".");
         }
         return new Envelope(
                 studied, takers.never(), hasGroups, notes.stream().distinct().toList());
