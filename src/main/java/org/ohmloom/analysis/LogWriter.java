@@ -60,8 +60,9 @@ final class LogWriter {
         add(1, HeatLog.METHOD);
         add(
                 1,
-                "Duty-cycled outputs are taken to switch on together; currents without inductance: mean is the weighted"
-                        + " mean, RMS the root of the weighted mean square over the intervals of one period");
+                "Duty-cycled outputs: outputs of one clock keep their phases, clocks are independent; each moment with its"
+                        + " weight is solved with inductive loads at what they keep flowing; mean and RMS are the weighted"
+                        + " mean and root mean square over all moments, on-state the largest of them");
     }
 
     private void assumptions(Evidence evidence) {

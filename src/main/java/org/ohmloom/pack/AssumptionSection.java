@@ -15,13 +15,15 @@ import org.ohmloom.solve.Solution;
 /** What the calculation takes for granted: how it is done, and values that nobody entered. */
 final class AssumptionSection {
     private static final List<String> METHOD = List.of(
-            "Steady direct current; inductance, inrush other than a stated start current, and radio effects are left out.",
+            "Direct current. Inductance counts where an output switches an inductive load or a motor; what conductors add to"
+                    + " it, and radio effects, are left out.",
             "Every conductor, contact, fuse, switch, joint and stretch of chassis is a resistance; the chassis is not 0 V.",
             "Conductor resistance is the listed one of its family at 20 °C, times (234.5 + T) / 254.5 for a copper"
                     + " temperature T in °C.",
-            "Currents switched at a duty heat by their RMS value and drop voltage by their value while on.",
-            "Conductor temperature rises over the air with the square of current over ampacity (table method); it is an"
-                    + " estimate, not a measurement.",
+            "Currents switched at a duty heat by their RMS value and drop voltage by their value while on; where the period is"
+                    + " not short against the conductor's own warming, by the peak of the transient.",
+            "Conductor temperature is that of a heat balance: natural convection, radiation, insulation and the bundle round"
+                    + " it; it is an estimate, not a measurement.",
             "Lengths are those entered, otherwise those of the route; a wire without either has no resistance here and is"
                     + " reported.");
 
