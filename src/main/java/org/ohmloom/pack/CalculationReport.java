@@ -30,6 +30,7 @@ final class CalculationReport {
         blocks.addAll(new LoadSection(analysis).blocks());
         blocks.addAll(new WireSection(analysis, sources).blocks());
         blocks.addAll(new DutySection(analysis).blocks());
+        blocks.addAll(new SweepSection(analysis).blocks());
         blocks.addAll(new ConductorSection(analysis, fonts).blocks());
         blocks.addAll(new MethodSection(analysis).blocks());
         blocks.addAll(new DeviceSection(analysis, sources).blocks());

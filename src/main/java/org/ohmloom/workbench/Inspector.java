@@ -107,6 +107,7 @@ final class Inspector {
                         .orElse("")));
         rating.ampacity().ifPresent(limit -> limit.comparison()
                 .ifPresent(comparison -> facts.addAll(MethodFacts.of(comparison, limit.limitAmps()))));
+        facts.addAll(MethodFacts.warming(rating.temperature()));
         facts.add(Fact.of("Resistance", Formats.ohms(rating.ohms())));
         rating.resistance().ifPresent(row -> facts.add(Fact.of("Resistance from", row.text())));
         rating.ampacity().ifPresent(limit -> facts.addAll(ampacity(limit)));

@@ -3,6 +3,7 @@ package org.ohmloom.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.heat.MethodComparison;
+import org.ohmloom.heat.WireTemperature;
 import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.Inspection.Fact;
 
@@ -27,6 +28,30 @@ final class MethodFacts {
                     + (comparison.unsafeSide() ? ", the heat balance allows more" : ", the heat balance allows less");
             facts.add(new Fact("Apart", text, beyond ? Tone.WARNING : Tone.PLAIN));
         });
+        return facts;
+    }
+
+    /** How fast it warms, how hot a short state makes it, and whether skin depth matters. */
+    static List<Fact> warming(WireTemperature temperature) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of("Time constant", Formats.seconds(temperature.timeConstantSeconds())));
+        temperature
+                .overload()
+                .ifPresent(time -> facts.add(Fact.of(
+                        "To its limit",
+                        (time.seconds().isPresent()
+                                        ? Formats.seconds(time.seconds().getAsDouble())
+                                        : "never") + " at " + Formats.amps(temperature.overloadAmps()))));
+        temperature
+                .shortPeak()
+                .ifPresent(peak -> facts.add(Fact.of(
+                        "Short state",
+                        Formats.celsius(peak.celsius()) + " after " + Formats.seconds(peak.seconds()) + " of "
+                                + peak.state())));
+        temperature
+                .skin()
+                .forEach(check -> facts.add(
+                        new Fact("Switched in it", check.words(), check.matters() ? Tone.WARNING : Tone.PLAIN)));
         return facts;
     }
 
