@@ -29,8 +29,8 @@ final class MethodSection {
             Column.words("Designed to"),
             Column.number("Runs at", Unit.DEGREE_CELSIUS, 0),
             Column.number("Time constant", Unit.SECOND, 0),
-            Column.number("To its limit at twice that", Unit.SECOND, 0),
-            Column.number("After its short state", Unit.DEGREE_CELSIUS, 0),
+            Column.number("To limit", Unit.SECOND, 0),
+            Column.number("Short state", Unit.DEGREE_CELSIUS, 0),
             Column.words("Skin depth"),
             Column.fileOnly("Table"),
             Column.fileOnly("Heat balance"));
