@@ -61,7 +61,8 @@ public final class Analyst {
                 StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested),
                 protection.study(SizesByWire.input(bench, protection, sized.heated()), ratings, cancel),
                 byEnvelope.envelope(),
-                ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested));
+                ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested),
+                Returns.study(bench, protection.drawn(), sized.heated()));
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),

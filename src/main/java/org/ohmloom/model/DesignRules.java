@@ -21,6 +21,7 @@ import org.ohmloom.units.GaugeSystem;
  * @param minimumGauge        mechanical minimum for single wires; empty takes the basis's own
  * @param ambientCelsius      ambient where no zone says otherwise, deg C
  * @param sizing              what is asked of the choice of sizes beyond the basis
+ * @param returns             what is asked of the return paths
  */
 public record DesignRules(
         String basis,
@@ -30,7 +31,8 @@ public record DesignRules(
         String insulation,
         Optional<Gauge> minimumGauge,
         double ambientCelsius,
-        Optional<SizingRules> sizing) {
+        Optional<SizingRules> sizing,
+        Optional<ReturnRules> returns) {
 
     public DesignRules {
         notBlank(basis, "design basis");
@@ -61,7 +63,13 @@ public record DesignRules(
                 insulation,
                 minimumGauge,
                 ambientCelsius,
+                Optional.empty(),
                 Optional.empty());
+    }
+
+    /** What is asked of the return paths, nothing when nothing is said. */
+    public ReturnRules returnRules() {
+        return returns.orElse(ReturnRules.NONE);
     }
 
     /** What is asked of the choice of sizes, nothing when nothing is said. */

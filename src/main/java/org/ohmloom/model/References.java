@@ -33,6 +33,10 @@ final class References {
     }
 
     private void check() {
+        harness.rules().returnRules().intended().forEach(parallel -> {
+            parallel.wires().forEach(id -> exists("rules/returns/intended/wires", id, harness.wires(), "wire"));
+            parallel.straps().forEach(id -> exists("rules/returns/intended/straps", id, harness.straps(), "strap"));
+        });
         harness.contacts().all().forEach(this::checkContact);
         harness.breakouts().all().forEach(b -> assembly("breakouts/" + b.id(), b.assembly()));
         harness.segments().all().forEach(this::checkSegment);

@@ -10,6 +10,7 @@ import org.ohmloom.graph.Network;
 import org.ohmloom.graph.ReturnLoop;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.graph.Upstream;
+import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
@@ -46,6 +47,7 @@ import org.ohmloom.tables.WireTables;
  * @param protection      what every protective device carries, protects and clears
  * @param envelope        worst currents and drops over all allowed combinations of loads
  * @param charge          charge balance of every state, timed sequences, load analysis
+ * @param returns         ground points, loops, offsets and what they do to sensors
  */
 public record Evidence(
         Harness harness,
@@ -64,7 +66,8 @@ public record Evidence(
         StartUps startUps,
         ProtectionResults protection,
         Envelope envelope,
-        ChargeStudy charge) {
+        ChargeStudy charge,
+        ReturnStudy returns) {
 
     public Evidence {
         loops = List.copyOf(loops);

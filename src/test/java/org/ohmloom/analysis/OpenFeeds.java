@@ -45,7 +45,8 @@ final class OpenFeeds {
                                 "ISO 6722-1 class B",
                                 Optional.empty(),
                                 25,
-                                Optional.of(sizing)))
+                                Optional.of(sizing),
+                                Optional.empty()))
                 .with(Component.of("B", "Battery", new Battery(12.6, 0.01, 60)));
     }
 

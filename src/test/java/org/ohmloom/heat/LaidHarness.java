@@ -52,7 +52,8 @@ public final class LaidHarness {
                 rules.insulation(),
                 rules.minimumGauge(),
                 rules.ambientCelsius(),
-                Optional.of(sizing));
+                Optional.of(sizing),
+                rules.returns());
         return this;
     }
 

@@ -67,6 +67,7 @@ import org.ohmloom.model.Position;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.RegulatedSupply;
 import org.ohmloom.model.Relay;
+import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.Revision;
 import org.ohmloom.model.Seal;
 import org.ohmloom.model.SegmentId;
@@ -165,7 +166,16 @@ public final class RandomHarness {
                         random.nextBoolean() ? OptionalDouble.of(1500) : OptionalDouble.empty(),
                         few(new SizingRules.StockSize(gauge(), number()), new SizingRules.StockSize(gauge(), number())),
                         random.nextBoolean(),
-                        number())));
+                        number())),
+                maybe(new ReturnRules(
+                        OptionalDouble.of(0.02),
+                        number(),
+                        number(),
+                        OptionalDouble.of(0.0001),
+                        number(),
+                        number(),
+                        OptionalDouble.of(0.5),
+                        List.of())));
     }
 
     private void frame() {

@@ -1,0 +1,67 @@
+package org.ohmloom.ground.sensor;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.StateId;
+
+/**
+ * The error of one sensor in one operating state.
+ *
+ * @param sensor       the sensor
+ * @param unit         the control unit that reads it
+ * @param pin          the pin it is read at
+ * @param state        the operating state
+ * @param quantityUnit unit of what it measures, as {@code bar}
+ * @param reading      the true value the errors are told for: where they are largest
+ * @param known        errors of this state, which add with their signs
+ * @param tolerances   independent tolerances, which add as root of the sum of squares
+ * @param ripple       amplitude after the input's filter, in the quantity's unit; empty when the filter is not known
+ * @param allowed      most error, in the quantity's unit
+ * @param allowedFrom  where that limit comes from
+ */
+public record SensorBudget(
+        ComponentId sensor,
+        ComponentId unit,
+        String pin,
+        StateId state,
+        String quantityUnit,
+        double reading,
+        List<ErrorPart> known,
+        List<ErrorPart> tolerances,
+        OptionalDouble ripple,
+        double allowed,
+        String allowedFrom) {
+
+    public SensorBudget {
+        known = List.copyOf(known);
+        tolerances = List.copyOf(tolerances);
+    }
+
+    /**
+     * One line of the budget.
+     *
+     * @param name    what makes it, as {@code return offset}
+     * @param error   its error with sign, in the quantity's unit
+     * @param formula the formula with its numbers
+     * @param source  document, edition, clause of the formula
+     */
+    public record ErrorPart(String name, double error, String formula, String source) {}
+
+    /** Sum of the known errors, in the quantity's unit. */
+    public double knownError() {
+        return known.stream().mapToDouble(ErrorPart::error).sum();
+    }
+
+    /** Root of the sum of squares of the tolerances. */
+    public double toleranceError() {
+        return Math.sqrt(tolerances.stream()
+                .mapToDouble(part -> part.error() * part.error())
+                .sum());
+    }
+
+    /** The largest error to reckon with: known, tolerances and ripple together. */
+    public double worstError() {
+        return Math.abs(knownError()) + toleranceError() + ripple.orElse(0);
+    }
+}
