@@ -13,7 +13,7 @@ import org.ohmloom.model.StateId;
  * What comes back at one ground point.
  *
  * @param ground    the ground point
- * @param stacked   wires, cases and straps whose terminals lie on its stud
+ * @param stacked   wires, cases and straps whose terminals lie on its stud; a wire with both ends there stands twice
  * @param states    what passes its joint in each state
  * @param worst     the state with the most current through the joint; empty when none passes
  * @param returning whose current passes the joint in that state, largest first
@@ -24,6 +24,9 @@ public record GroundReading(
         SortedMap<StateId, JointReading> states,
         Optional<StateId> worst,
         List<CurrentShare> returning) {
+
+    /** Most terminals on one stud: FAA AC 43.13-1B, 11-174 b; ABYC E-11, 11.14.6.9. */
+    public static final int MOST_ON_STUD = 4;
 
     public GroundReading {
         stacked = List.copyOf(stacked);
