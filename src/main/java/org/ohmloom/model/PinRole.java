@@ -37,4 +37,16 @@ public enum PinRole {
     public boolean isOutput() {
         return this == HIGH_SIDE_OUTPUT || this == LOW_SIDE_OUTPUT;
     }
+
+    /** Whether the unit reads something at the pin. */
+    public boolean isInput() {
+        return switch (this) {
+            case ANALOGUE_INPUT,
+                    THERMISTOR_INPUT,
+                    SWITCH_TO_BATTERY_INPUT,
+                    SWITCH_TO_GROUND_INPUT,
+                    FREQUENCY_INPUT -> true;
+            default -> false;
+        };
+    }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Network;
+import org.ohmloom.graph.Passages;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.ComponentId;
 

@@ -1,20 +1,16 @@
 package org.ohmloom.review;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.graph.Adjacency;
 import org.ohmloom.graph.Branch;
-import org.ohmloom.graph.Network;
+import org.ohmloom.graph.Passages;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.graph.ReadingUnits;
 import org.ohmloom.model.Component;
-import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.OperatingState;
-import org.ohmloom.model.Pin;
-import org.ohmloom.model.PinRole;
-import org.ohmloom.model.Sensor;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.Solution;
 
@@ -53,54 +49,13 @@ final class SensorReturnShared implements Rule {
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         Passages passages = new Passages(evidence.drawn());
-        for (Component component : evidence.harness().components().all()) {
-            if (component.device() instanceof Sensor) {
-                wayBack(evidence, passages, component).ifPresent(way -> worst(evidence, way)
-                        .ifPresent(worst -> report.accept(finding(component, way, worst))));
-            }
+        for (ReadingUnits.Reading reading :
+                ReadingUnits.of(evidence.drawn(), evidence.harness()).all().values()) {
+            Set<PointId> ends = reading.reference().map(Set::of).orElse(Set.of());
+            Way way = new Way(reading.back(), passages.shortest(reading.back(), ends));
+            Component sensor = evidence.harness().components().get(reading.sensor());
+            worst(evidence, way).ifPresent(worst -> report.accept(finding(sensor, way, worst)));
         }
-    }
-
-    private static Optional<Way> wayBack(Evidence evidence, Passages passages, Component sensor) {
-        Network network = evidence.drawn();
-        Optional<PointId> signal = network.index().terminal(sensor.id(), Sensor.SIGNAL);
-        Optional<PointId> back = network.index().terminal(sensor.id(), Sensor.RETURN);
-        if (signal.isEmpty() || back.isEmpty()) {
-            return Optional.empty();
-        }
-        Set<PointId> heard = passages.reached(Set.of(signal.get()));
-        for (Component unit : evidence.harness().components().all()) {
-            if (unit.device() instanceof ControlUnit device && reads(network, unit, device, heard)) {
-                return Optional.of(new Way(back.get(), passages.shortest(back.get(), returns(network, unit, device))));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static boolean reads(Network network, Component unit, ControlUnit device, Set<PointId> heard) {
-        return device.pins().stream().filter(pin -> isInput(pin.role())).anyMatch(pin -> network.index()
-                .terminal(unit.id(), pin.name())
-                .filter(heard::contains)
-                .isPresent());
-    }
-
-    private static boolean isInput(PinRole role) {
-        return switch (role) {
-            case ANALOGUE_INPUT,
-                    THERMISTOR_INPUT,
-                    SWITCH_TO_BATTERY_INPUT,
-                    SWITCH_TO_GROUND_INPUT,
-                    FREQUENCY_INPUT -> true;
-            default -> false;
-        };
-    }
-
-    private static Set<PointId> returns(Network network, Component unit, ControlUnit device) {
-        List<Pin> own = device.pinsOf(PinRole.SENSOR_RETURN).toList();
-        List<Pin> pins = own.isEmpty() ? device.pinsOf(PinRole.GROUND).toList() : own;
-        Set<PointId> points = new HashSet<>();
-        pins.forEach(pin -> network.index().terminal(unit.id(), pin.name()).ifPresent(points::add));
-        return points;
     }
 
     private static Optional<Worst> worst(Evidence evidence, Way way) {

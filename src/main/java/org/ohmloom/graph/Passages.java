@@ -1,4 +1,4 @@
-package org.ohmloom.review;
+package org.ohmloom.graph;
 
 import java.util.ArrayDeque;
 import java.util.Collection;
@@ -9,22 +9,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.ohmloom.graph.Adjacency;
-import org.ohmloom.graph.Branch;
-import org.ohmloom.graph.Network;
-import org.ohmloom.graph.PointId;
 
 /** Ways through a network over wires, contacts, joints, chassis and devices, the latter taken as closed. */
-final class Passages {
+public final class Passages {
 
     private final Adjacency passages;
 
-    Passages(Network network) {
+    /** Ways through a network; the laws of its branches play no part. */
+    public Passages(Network network) {
         passages = Adjacency.of(network, branch -> branch.kind().isPassage());
     }
 
     /** Every point a way leads to from one of some points, those among them. */
-    Set<PointId> reached(Collection<PointId> starts) {
+    public Set<PointId> reached(Collection<PointId> starts) {
         Map<PointId, Branch> arrivals = new HashMap<>();
         search(starts, Set.of(), arrivals);
         Set<PointId> points = new HashSet<>(arrivals.keySet());
@@ -33,7 +30,7 @@ final class Passages {
     }
 
     /** The way with the fewest branches from a point to the nearest of some points, in order; empty when there is none. */
-    List<Branch> shortest(PointId start, Set<PointId> targets) {
+    public List<Branch> shortest(PointId start, Set<PointId> targets) {
         Map<PointId, Branch> arrivals = new HashMap<>();
         Deque<Branch> way = new ArrayDeque<>();
         PointId point = search(Set.of(start), targets, arrivals).orElse(start);
