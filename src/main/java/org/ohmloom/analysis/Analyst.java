@@ -59,7 +59,7 @@ public final class Analyst {
                 ReturnLoops.of(protection.drawn()),
                 protection.upstream(),
                 StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested),
-                protection.study(SizesByWire.input(bench, protection, sized.heated()), ratings, cancel),
+                protection.study(SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, cancel),
                 byEnvelope.envelope(),
                 ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested),
                 Returns.study(bench, protection.drawn(), sized.heated()));

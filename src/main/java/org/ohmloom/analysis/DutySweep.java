@@ -27,6 +27,7 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.size.ProvisionalSizes;
+import org.ohmloom.size.Settling;
 import org.ohmloom.size.SizingInput;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.LoadVolts;
@@ -184,7 +185,8 @@ public final class DutySweep {
                 bench.basis(),
                 bench.routes(),
                 heated.solutions(),
-                Protection.of(bench).devices()));
+                Protection.of(bench).devices(),
+                Optional.of(new Settling(bench.bundleHeat(), sizes::gauge))));
         return load.map(each -> new DutyStep(
                 driven.load(),
                 driven.dial().words(),

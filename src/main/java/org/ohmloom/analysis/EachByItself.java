@@ -32,7 +32,7 @@ final class EachByItself {
             }
             ProvisionalSizes grown = at.sizes().grow(wanted).with(larger);
             at = new SizesByWire(grown, HeatedSolutions.solve(bench, grown, cancel));
-            wanted = new ConductorChooser(SizesByWire.input(bench, protection, at.heated())).chooseAll();
+            wanted = new ConductorChooser(SizesByWire.input(bench, protection, at.heated(), at.sizes())).chooseAll();
         }
         return at;
     }

@@ -33,7 +33,8 @@ final class EnvelopeSizing {
         worst.forEach((state, combination) -> solutions.put(state, combination.solution()));
         Harness widened = input.harness()
                 .withAll(worst.values().stream().map(Combination::state).toList());
-        return new SizingInput(widened, input.tables(), input.basis(), input.routes(), solutions, input.upstream());
+        return new SizingInput(
+                widened, input.tables(), input.basis(), input.routes(), solutions, input.upstream(), input.settling());
     }
 
     private static SortedMap<StateId, Combination> worst(Harness harness, Envelope envelope) {

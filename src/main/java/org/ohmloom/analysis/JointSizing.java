@@ -66,7 +66,7 @@ final class JointSizing {
     }
 
     private ConductorChooser chooser(SizesByWire solved) {
-        return new ConductorChooser(SizesByWire.input(bench, protection, solved.heated()));
+        return new ConductorChooser(SizesByWire.input(bench, protection, solved.heated(), solved.sizes()));
     }
 
     private JointSized run() {

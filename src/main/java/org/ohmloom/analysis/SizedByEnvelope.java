@@ -32,7 +32,7 @@ record SizedByEnvelope(JointSized sized, Envelope envelope, SizingInput input) {
         JointSized sized = start;
         for (int round = 1; ; round++) {
             Envelope envelope = Envelopes.of(bench, sized.sizes(), sized.heated(), cancel);
-            SizingInput named = SizesByWire.input(bench, protection, sized.heated());
+            SizingInput named = SizesByWire.input(bench, protection, sized.heated(), sized.sizes());
             SizingInput widened = EnvelopeSizing.widened(named, envelope);
             if (widened == named) {
                 return new SizedByEnvelope(sized, envelope, named);

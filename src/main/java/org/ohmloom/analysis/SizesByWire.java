@@ -1,6 +1,7 @@
 package org.ohmloom.analysis;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
@@ -11,6 +12,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.size.ProvisionalSizes;
+import org.ohmloom.size.Settling;
 import org.ohmloom.size.SizingInput;
 import org.ohmloom.solve.Island;
 import org.ohmloom.solve.IslandStatus;
@@ -35,11 +37,11 @@ record SizesByWire(ProvisionalSizes sizes, HeatedSolutions heated) {
             return new SizesByWire(sizes, heated);
         }
         sizes = ProvisionalSizes.minimum(bench.harness(), bench.tables(), bench.basis())
-                .grow(choices(bench, protection, heated));
+                .grow(choices(bench, protection, new SizesByWire(sizes, heated)));
         for (int round = 0; round < MOST_ROUNDS; round++) {
             heated = HeatedSolutions.solve(bench, sizes, cancel);
-            ProvisionalSizes grown =
-                    sizes.grow(choices(bench, protection, heated)).oneLarger(unsolved(bench, heated));
+            ProvisionalSizes grown = sizes.grow(choices(bench, protection, new SizesByWire(sizes, heated)))
+                    .oneLarger(unsolved(bench, heated));
             if (grown == sizes) {
                 break;
             }
@@ -48,20 +50,20 @@ record SizesByWire(ProvisionalSizes sizes, HeatedSolutions heated) {
         return new SizesByWire(sizes, heated);
     }
 
-    private static SortedMap<WireId, ConductorChoice> choices(
-            Bench bench, Protection protection, HeatedSolutions heated) {
-        return new ConductorChooser(input(bench, protection, heated)).chooseAll();
+    private static SortedMap<WireId, ConductorChoice> choices(Bench bench, Protection protection, SizesByWire solved) {
+        return new ConductorChooser(input(bench, protection, solved.heated(), solved.sizes())).chooseAll();
     }
 
-    /** What choices on those solutions rest on. */
-    static SizingInput input(Bench bench, Protection protection, HeatedSolutions heated) {
+    /** What choices on states solved with those sizes rest on. */
+    static SizingInput input(Bench bench, Protection protection, HeatedSolutions heated, ProvisionalSizes sizes) {
         return new SizingInput(
                 bench.harness(),
                 bench.tables(),
                 bench.basis(),
                 bench.routes(),
                 heated.solutions(),
-                protection.devices());
+                protection.devices(),
+                Optional.of(new Settling(bench.bundleHeat(), sizes::gauge)));
     }
 
     /** Wires in a part of the network that asks for more than it can bring, in some state. */

@@ -15,7 +15,7 @@ import org.ohmloom.units.Gauge;
 
 /**
  * Chooses the smallest conductor of its family for each wire: by ampacity, by the drop its loads may lose, by the
- * protective device upstream, by the mechanical minimum.
+ * protective device upstream, at its rating, in a short circuit and in a slow overload, and by the mechanical minimum.
  *
  * <p>It rests on solved currents, so after sizes changed the network is solved again and the choice repeated until no
  * size changes (see {@link ProvisionalSizes}); the last solution is the check. Ampacity counts the states that last,
@@ -68,21 +68,18 @@ public final class ConductorChooser {
     List<ConductorRow> allowed(Wire wire, boolean inContacts) {
         ConductorFamily family = facts.family(wire);
         List<Demand> demands = demands(wire, Demand.none(Governor.VOLTAGE_DROP, family, ""));
-        List<ConductorRow> all = inContacts ? fitting(family, demands) : List.of();
-        return all.isEmpty()
-                ? fitting(
-                        family,
-                        demands.stream().filter(ConductorChooser::isElectrical).toList())
-                : all;
+        return inContacts ? serving(family, demands) : withoutContacts(family, demands);
     }
 
     private List<Demand> demands(Wire wire, Demand drop) {
         ConductorFamily family = facts.family(wire);
+        Demand protection = ProtectionDemand.of(facts, allowance, wire);
         List<Demand> demands = new ArrayList<>(List.of(
                 AmpacityDemand.of(facts, wire),
                 drop,
-                ProtectionDemand.of(facts, allowance, wire),
+                protection,
                 OpeningDemand.of(facts, wire),
+                SlowOverloadDemand.of(facts, wire, protection.requirement()),
                 MechanicalDemand.of(input.harness(), input.tables(), input.basis(), family)));
         crimp.of(wire).ifPresent(demands::add);
         return demands;
@@ -94,31 +91,35 @@ public final class ConductorChooser {
         return new ConductorChoice(wire.id(), gauge, governing(requirements, gauge), requirements);
     }
 
-    /**
-     * The smallest size that meets all demands. Where only the contacts stand against it, the smallest that meets the
-     * others: a contact can be exchanged, and the review says so.
-     */
     private static Optional<Gauge> smallest(ConductorFamily family, List<Demand> demands) {
-        return fitting(family, demands).stream()
-                .findFirst()
-                .or(() -> fitting(
-                                family,
-                                demands.stream()
-                                        .filter(ConductorChooser::isElectrical)
-                                        .toList())
-                        .stream()
-                        .findFirst())
-                .map(ConductorRow::gauge);
+        return serving(family, demands).stream().findFirst().map(ConductorRow::gauge);
+    }
+
+    /**
+     * The sizes that meet all demands. Where the contacts stand against slow overload alone, those that meet the others: the
+     * contact holds and the review warns of the device. Where the contacts stand against more, those that meet all but them:
+     * a contact can be exchanged, and the review says so.
+     */
+    private static List<ConductorRow> serving(ConductorFamily family, List<Demand> demands) {
+        List<ConductorRow> all = fitting(family, demands);
+        List<ConductorRow> held = all.isEmpty() ? fitting(family, without(demands, Governor.SLOW_OVERLOAD)) : all;
+        return held.isEmpty() ? withoutContacts(family, demands) : held;
+    }
+
+    private static List<ConductorRow> withoutContacts(ConductorFamily family, List<Demand> demands) {
+        return fitting(family, without(demands, Governor.CRIMP));
+    }
+
+    private static List<Demand> without(List<Demand> demands, Governor governor) {
+        return demands.stream()
+                .filter(demand -> demand.requirement().governor() != governor)
+                .toList();
     }
 
     private static List<ConductorRow> fitting(ConductorFamily family, List<Demand> demands) {
         return family.rows().stream()
                 .filter(row -> demands.stream().allMatch(demand -> demand.fits().test(row)))
                 .toList();
-    }
-
-    private static boolean isElectrical(Demand demand) {
-        return demand.requirement().governor() != Governor.CRIMP;
     }
 
     /** The requirement no size meets, otherwise the one that asks for most; the first of equals. */

@@ -10,6 +10,8 @@ public enum Governor {
     PROTECTION("protection"),
     /** What the protective device lets through in a short circuit until it opens. */
     OPENING_TIME("short circuit"),
+    /** What the protective device carries for ever, or for long before it opens. */
+    SLOW_OVERLOAD("slow overload"),
     /** The smallest size that survives handling. */
     MECHANICAL("mechanical minimum"),
     /** The contacts at its ends. */

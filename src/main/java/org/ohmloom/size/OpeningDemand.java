@@ -17,8 +17,7 @@ import org.ohmloom.units.Formats;
 /**
  * A conductor must withstand what its protective devices let through in a short circuit until they open (IEC 60364-4-43,
  * clause 434.5.2, up to 5 s), or what an electronic limit feeds a lasting fault with. Asks nothing where no opening times are
- * published. Slow overload goes by the rating rule of the design basis here; the study of protection judges it by the heat
- * balance of the bundle and proposes a size where that is not enough.
+ * published. Slow overload is {@link SlowOverloadDemand}'s.
  */
 final class OpeningDemand {
 

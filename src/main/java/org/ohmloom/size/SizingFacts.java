@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import org.ohmloom.heat.Ampacities;
 import org.ohmloom.heat.Ampacity;
@@ -15,6 +17,8 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
+import org.ohmloom.size.protection.ConductorLimit;
+import org.ohmloom.size.protection.FeedingDevices;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.units.Gauge;
@@ -29,6 +33,7 @@ final class SizingFacts {
     private final LoadedConductors loaded;
     private final ReturnDevices returns;
     private final Map<WireId, Map<Gauge, Optional<Ampacity>>> known = new HashMap<>();
+    private final Map<WireId, Map<Gauge, Optional<ConductorLimit>>> overload = new HashMap<>();
     private final Map<String, ConductorFamily> families = new HashMap<>();
 
     SizingFacts(SizingInput input) {
@@ -132,6 +137,41 @@ final class SizingFacts {
     List<List<ComponentId>> deviceGroups(Wire wire) {
         List<List<ComponentId>> groups = input.upstream().groups(wire.id());
         return groups.isEmpty() ? devices(wire).stream().map(List::of).toList() : groups;
+    }
+
+    /** What feeds a wire by each of its ends; for a return the device that limits its loads. */
+    List<FeedingDevices> feeding(Wire wire) {
+        List<FeedingDevices> upstream = input.upstream().feeding(input.tables(), wire.id());
+        return upstream.isEmpty() && !devices(wire).isEmpty()
+                ? List.of(new FeedingDevices(new TreeSet<>(devices(wire)), 0))
+                : upstream;
+    }
+
+    /**
+     * What a wire with a size stands, settling where the heat balance of its bundle says, its neighbours at their largest
+     * lasting currents; by the tables where it lies nowhere. Empty when no table has its insulation or its short-time limit.
+     */
+    Optional<ConductorLimit> overloadLimit(Wire wire, ConductorRow row) {
+        return overload.computeIfAbsent(wire.id(), id -> new HashMap<>())
+                .computeIfAbsent(row.gauge(), gauge -> ampacity(wire, gauge).flatMap(each -> settled(wire, row, each)));
+    }
+
+    private Optional<ConductorLimit> settled(Wire wire, ConductorRow row, Ampacity ampacity) {
+        double amps = ampacity.limitAmps();
+        OptionalDouble settles = input.settling()
+                .map(found -> found.celsius(
+                        wire, row.gauge(), amps, each -> worst(each).amps()))
+                .orElse(OptionalDouble.empty());
+        return limit(wire, row, ampacity, celsius(wire, row.gauge()))
+                .map(limit -> settles.isEmpty()
+                        ? limit
+                        : limit.settlingAt(settles.getAsDouble(), amps, row.ohmsPerMetreAt20Celsius()))
+                .map(limit -> limit.startingAt(
+                        limit.heating().steadyCelsius(worst(wire).amps())));
+    }
+
+    private Optional<ConductorLimit> limit(Wire wire, ConductorRow row, Ampacity ampacity, double runningCelsius) {
+        return ConductorLimit.of(input.tables(), wire.id(), insulation(wire), row, ampacity, runningCelsius);
     }
 
     /** Their ratings, added within a group, the largest of all groups, A; a device of the group may be tried at another. */

@@ -1,6 +1,7 @@
 package org.ohmloom.size;
 
 import java.util.Collections;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.graph.Routes;
@@ -19,6 +20,7 @@ import org.ohmloom.tables.WireTables;
  * @param routes    ways of the wires over the physical harness
  * @param solutions solution of every operating state
  * @param upstream  protective devices the wires rely on
+ * @param settling  where wires settle beside their neighbours, as solved; empty leaves slow overload out of the choice
  */
 public record SizingInput(
         Harness harness,
@@ -26,7 +28,19 @@ public record SizingInput(
         DesignBasis basis,
         Routes routes,
         SortedMap<StateId, Solution> solutions,
-        UpstreamDevices upstream) {
+        UpstreamDevices upstream,
+        Optional<Settling> settling) {
+
+    /** Without the heat of neighbours: slow overload asks nothing. */
+    public SizingInput(
+            Harness harness,
+            WireTables tables,
+            DesignBasis basis,
+            Routes routes,
+            SortedMap<StateId, Solution> solutions,
+            UpstreamDevices upstream) {
+        this(harness, tables, basis, routes, solutions, upstream, Optional.empty());
+    }
 
     public SizingInput {
         solutions = Collections.unmodifiableSortedMap(new TreeMap<>(solutions));

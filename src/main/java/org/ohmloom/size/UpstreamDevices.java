@@ -18,7 +18,9 @@ import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.WireId;
+import org.ohmloom.size.protection.FeedingDevices;
 import org.ohmloom.size.protection.LimitedOutputs;
+import org.ohmloom.tables.WireTables;
 
 /** Tells which protective devices a wire relies on. */
 @FunctionalInterface
@@ -39,6 +41,16 @@ public interface UpstreamDevices {
      */
     default List<List<ComponentId>> groups(WireId wire) {
         return of(wire).stream().map(List::of).toList();
+    }
+
+    /**
+     * What feeds a wire by each of its ends: those devices, and sources that limit themselves and can add to what they let
+     * through. Empty for a wire that relies on none.
+     */
+    default List<FeedingDevices> feeding(WireTables tables, WireId wire) {
+        return groups(wire).stream()
+                .map(group -> new FeedingDevices(new TreeSet<>(group), 0))
+                .toList();
     }
 
     /**
@@ -77,6 +89,17 @@ public interface UpstreamDevices {
             @Override
             public List<List<ComponentId>> groups(WireId wire) {
                 return limitedAmps(wire).isPresent() ? List.of() : allGroups(wire);
+            }
+
+            @Override
+            public List<FeedingDevices> feeding(WireTables tables, WireId wire) {
+                List<FeedingDevices> ends = groups(wire).isEmpty()
+                        ? List.of()
+                        : upstream.network()
+                                .branch(wire)
+                                .map(branch -> FeedingDevices.of(harness, tables, upstream, branch))
+                                .orElse(List.of());
+                return ends.isEmpty() ? UpstreamDevices.super.feeding(tables, wire) : ends;
             }
 
             private List<List<ComponentId>> allGroups(WireId wire) {

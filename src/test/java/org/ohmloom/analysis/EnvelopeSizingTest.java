@@ -24,7 +24,7 @@ class EnvelopeSizingTest {
     private static final WireId FEED = new WireId("W2");
 
     /**
-     * The feed of three loads of 9 A, 8 A and 4 A, at most two at once, without a size, behind 10 A; the states run one at a
+     * The feed of three loads of 9 A, 8 A and 4 A, at most two at once, without a size, behind 5 A; the states run one at a
      * time.
      */
     private static Harness unsized() {
@@ -34,7 +34,7 @@ class EnvelopeSizingTest {
                 .map(RuleExamples::triggers)
                 .findFirst()
                 .orElseThrow();
-        return new SetDeviceRating(new ComponentId("F1"), 10)
+        return new SetDeviceRating(new ComponentId("F1"), 5)
                 .apply(new SetWireGauge(List.of(FEED), Optional.empty()).apply(harness));
     }
 

@@ -109,7 +109,7 @@ public record ConductorLimit(
      * This conductor settling at a temperature, deg C, under a current, A, as the heat balance of its bundle gives it; the
      * same when that is no rise.
      */
-    ConductorLimit settlingAt(double celsius, double amps, double ohmsPerMetreAt20Celsius) {
+    public ConductorLimit settlingAt(double celsius, double amps, double ohmsPerMetreAt20Celsius) {
         return celsius <= ambientCelsius || amps <= 0
                 ? this
                 : new ConductorLimit(
@@ -124,6 +124,22 @@ public record ConductorLimit(
                         LumpedHeating.of(copper, areaMm2, ohmsPerMetreAt20Celsius, amps, celsius, ambientCelsius),
                         copper,
                         sources);
+    }
+
+    /** This conductor starting no cooler than that, deg C, as far as its insulation's continuous limit. */
+    public ConductorLimit startingAt(double celsius) {
+        return new ConductorLimit(
+                wire,
+                size,
+                areaMm2,
+                ampacityAmps,
+                ambientCelsius,
+                Math.min(Math.max(runningCelsius, celsius), Math.max(runningCelsius, continuousCelsius)),
+                continuousCelsius,
+                shortTime,
+                heating,
+                copper,
+                sources);
     }
 
     /** Time it stands a current, A, in s; empty where it stands it for good as far as the short-time limits go. */

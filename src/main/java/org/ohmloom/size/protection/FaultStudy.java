@@ -194,23 +194,9 @@ final class FaultStudy {
     /** The end of a wire that current comes in by. */
     private PointId near(Branch branch) {
         return all().stream()
-                .flatMap(source -> entry(source, branch).stream())
+                .flatMap(source -> relying.entry(source, branch).stream())
                 .findFirst()
                 .orElse(branch.from());
-    }
-
-    /** The end of a wire by which current from one source comes in; empty when it does not pass the wire. */
-    Optional<PointId> entry(FeedSource source, Branch branch) {
-        if (passes(source, branch.to(), branch.id())) {
-            return Optional.of(branch.from());
-        }
-        return passes(source, branch.from(), branch.id()) ? Optional.of(branch.to()) : Optional.empty();
-    }
-
-    private boolean passes(FeedSource source, PointId point, BranchId branch) {
-        return upstream.way(source, point)
-                .filter(way -> way.branches().contains(branch))
-                .isPresent();
     }
 
     /** The negative terminal of the first source that feeds a point. */
@@ -226,7 +212,7 @@ final class FaultStudy {
         return network().branch(new BranchId(device.value())).flatMap(branch -> {
             List<Fault> faults = new ArrayList<>();
             for (PointId behind : List.of(branch.to(), branch.from())) {
-                if (all().stream().anyMatch(source -> passes(source, behind, branch.id()))) {
+                if (all().stream().anyMatch(source -> relying.passes(source, behind, branch.id()))) {
                     strongest(behind).ifPresent(flows -> faults.add(largest(device, flows, branch.id())));
                 }
             }

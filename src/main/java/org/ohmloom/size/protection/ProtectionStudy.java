@@ -99,7 +99,7 @@ public final class ProtectionStudy {
         List<FeedingDevices> feeding = input.drawn()
                 .branch(wire)
                 .filter(branch -> !input.upstream().isReturn(wire))
-                .map(branch -> FeedingDevices.of(input, relying, faults, branch))
+                .map(branch -> FeedingDevices.of(input.harness(), input.tables(), input.upstream(), relying, branch))
                 .filter(ends -> !ends.isEmpty())
                 .orElse(List.of(new FeedingDevices(new TreeSet<>(devices), 0)));
         Optional<BandAgainstConductor> against = against(limit, largest, feeding);

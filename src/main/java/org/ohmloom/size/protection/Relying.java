@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.FeedSource;
 import org.ohmloom.graph.Guard;
 import org.ohmloom.graph.PointId;
@@ -62,6 +64,21 @@ final class Relying {
                 upstream.guards(point).stream().map(Guard::source).toList();
         List<FeedSource> batteries = all.stream().filter(this::isBattery).toList();
         return batteries.isEmpty() ? all : batteries;
+    }
+
+    /** The end of a wire by which current from one source comes in; empty when it does not pass the wire. */
+    Optional<PointId> entry(FeedSource source, Branch branch) {
+        if (passes(source, branch.to(), branch.id())) {
+            return Optional.of(branch.from());
+        }
+        return passes(source, branch.from(), branch.id()) ? Optional.of(branch.to()) : Optional.empty();
+    }
+
+    /** Whether the way from a source to a point goes over a branch. */
+    boolean passes(FeedSource source, PointId point, BranchId branch) {
+        return upstream.way(source, point)
+                .filter(way -> way.branches().contains(branch))
+                .isPresent();
     }
 
     /** Whether a source is a battery, which limits nothing. */
