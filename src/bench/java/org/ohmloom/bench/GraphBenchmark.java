@@ -17,7 +17,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Ways of 5,000 wires over 1,000 segments, and the loops of 20,000 return conductors. */
+/** Ways of 5,000 wires over 1,000 segments, and the loops of 20,000 and of 100,000 return conductors. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -27,7 +27,8 @@ import org.openjdk.jmh.annotations.Warmup;
 public class GraphBenchmark {
 
     private final Harness wires = Samples.fiveThousandWires();
-    private final Network returns = Samples.returnsWithTwoHundredLoops();
+    private final Network returns = Samples.returnsWithLoops(19_800, 90, 95, 200);
+    private final Network manyReturns = Samples.returnsWithLoops(99_000, 98, 100, 1000);
 
     /** Routes every wire. */
     @Benchmark
@@ -38,6 +39,12 @@ public class GraphBenchmark {
     /** Finds the 200 loops. */
     @Benchmark
     public List<ReturnLoop> returnLoops() {
-        return ReturnLoops.of(returns);
+        return ReturnLoops.of(returns).loops();
+    }
+
+    /** Finds the 1,000 loops of 100,000 conductors in one block. */
+    @Benchmark
+    public List<ReturnLoop> thousandReturnLoops() {
+        return ReturnLoops.of(manyReturns).loops();
     }
 }

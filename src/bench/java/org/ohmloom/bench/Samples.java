@@ -100,14 +100,21 @@ final class Samples {
         return draft.network();
     }
 
-    /** 20,000 return wires: a chain of 19,800, and 200 across it, each over 95 links and overlapping the next. */
-    static Network returnsWithTwoHundredLoops() {
+    /**
+     * Return wires in one block.
+     *
+     * @param chain  wires one behind the other
+     * @param apart  links between the starts of two wires across
+     * @param span   links each wire across spans, more than {@code apart}, so that each overlaps the next
+     * @param across wires across the chain, and so loops
+     */
+    static Network returnsWithLoops(int chain, int apart, int span, int across) {
         Draft draft = new Draft(new Law.Open());
-        for (int k = 0; k < 19_800; k++) {
+        for (int k = 0; k < chain; k++) {
             draft.branch("W" + k, BranchKind.WIRE, "P" + k, "P" + (k + 1), 0.1);
         }
-        for (int k = 0; k < 200; k++) {
-            draft.branch("X" + k, BranchKind.WIRE, "P" + 90 * k, "P" + (90 * k + 95), 0.1);
+        for (int k = 0; k < across; k++) {
+            draft.branch("X" + k, BranchKind.WIRE, "P" + apart * k, "P" + (apart * k + span), 0.1);
         }
         return draft.network();
     }

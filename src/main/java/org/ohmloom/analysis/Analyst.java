@@ -56,7 +56,7 @@ public final class Analyst {
                 sized.choice(),
                 devices,
                 protection.drawn(),
-                ReturnLoops.of(protection.drawn()),
+                ReturnLoops.of(protection.drawn()).loops(),
                 protection.upstream(),
                 StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested),
                 protection.study(SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, cancel),

@@ -61,9 +61,12 @@ record ChainGraph(Multigraph joints, List<List<Step>> chains) {
         }
     }
 
-    /** How many edges each chain has. */
-    int[] weights() {
-        return chains.stream().mapToInt(List::size).toArray();
+    /** Weight of each chain, given the weights of the block's edges. */
+    long[] weights(long[] ofEdges) {
+        return chains.stream()
+                .mapToLong(chain ->
+                        chain.stream().mapToLong(step -> ofEdges[step.edge()]).sum())
+                .toArray();
     }
 
     /** A cycle of chains as steps through the block. */

@@ -1,108 +1,145 @@
 package org.ohmloom.graph;
 
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ohmloom.graph.Multigraph.Step;
 
 /**
- * Independent cycles of one block, as short as they can be.
+ * Independent cycles of one block, of the least weight altogether.
  *
- * <p>With chains drawn together, every candidate is an edge with the shortest ways from one node to both its ends; sorted
- * by length, a candidate stays when it is no sum of those before it. That gives cycles of the least total length (Horton,
- * SIAM Journal on Computing 16(2), 1987). A block with more than {@link #MOST_CANDIDATES} candidates takes the cycles
- * that edges close with a shortest tree instead, the best of {@link #ROOTS} trees: independent and complete, but perhaps
- * not the shortest.
+ * <p>Chains are drawn together first. A candidate is an edge with the shortest ways from one of the {@link CycleRoots} to both its
+ * ends, among the nodes that are there when that root is taken out; in order of weight, a candidate stays when it is no sum of
+ * those before it. That gives cycles of the least total weight: a cycle B through a root x is the sum, over its edges e, of the
+ * closed ways (shortest way from x to e, e, shortest way back), none of which weighs more than B; where such a way doubles a
+ * stretch, what is left weighs less than B and the same holds for it. See Horton, SIAM Journal on Computing 16(2), 1987.
+ *
+ * <p>Candidates are made as needed: those up to a weight, then up to twice that weight, until there are enough. A block of more than
+ * {@link #MOST_CYCLES} cycles, or one that takes more than {@link #MOST_WORK} steps, takes the cycles that edges close with one
+ * shortest tree instead, the best of {@link #ROOTS} trees: independent and complete, but perhaps not the lightest.
  */
 final class CycleBasis {
-    private static final int MOST_CANDIDATES = 100_000;
+    static final int MOST_CYCLES = 10_000;
+    private static final long MOST_WORK = 2_000_000_000;
+    private static final int MOST_CANDIDATES = 2_000_000;
+    private static final long NODE_WORK = 50;
     private static final int ROOTS = 8;
 
     private final ChainGraph chains;
     private final Multigraph graph;
-    private final int[] weights;
-    private final int rank;
+    private final long[] weights;
+    private final TreeSearch search;
+    private long work;
 
-    private record Candidate(ShortestTree tree, int edge, int weight) {}
+    private record Candidate(ShortestTree tree, int edge, int fromPlace, int toPlace, long weight) {}
 
-    private CycleBasis(Multigraph block) {
+    /**
+     * The cycles of a block.
+     *
+     * @param cycles   steps around each
+     * @param lightest whether their weight is certainly the least
+     */
+    record Cycles(List<List<Step>> cycles, boolean lightest) {}
+
+    private CycleBasis(Multigraph block, long[] blockWeights) {
         chains = ChainGraph.of(block);
         graph = chains.joints();
-        weights = chains.weights();
-        rank = graph.edgeCount() - graph.nodeCount() + 1;
+        weights = chains.weights(blockWeights);
+        search = new TreeSearch(graph, weights);
     }
 
-    /** The cycles of a block as steps around each. */
-    static List<List<Step>> of(Multigraph block) {
-        CycleBasis basis = new CycleBasis(block);
-        boolean small = (long) basis.graph.nodeCount() * basis.rank <= MOST_CANDIDATES;
-        List<List<Step>> cycles = small ? basis.shortest() : basis.fundamental();
-        return cycles.stream().map(basis.chains::unfold).toList();
-    }
-
-    private List<List<Step>> shortest() {
-        List<Candidate> candidates = new ArrayList<>();
-        for (int root = 0; root < graph.nodeCount(); root++) {
-            ShortestTree tree = new ShortestTree(graph, weights, root);
-            for (int edge = 0; edge < graph.edgeCount(); edge++) {
-                if (tree.closesAtRoot(edge)) {
-                    candidates.add(new Candidate(tree, edge, tree.reach(edge) + weights[edge]));
-                }
-            }
+    /**
+     * The cycles of a block.
+     *
+     * @param weights of its edges, more than 0; their sum must fit
+     */
+    static Cycles of(Multigraph block, long[] weights) {
+        CycleBasis basis = new CycleBasis(block, weights);
+        if (basis.graph.edgeCount() == 1) {
+            return new Cycles(List.of(basis.chains.unfold(List.of(new Step(0, true)))), true);
         }
-        candidates.sort(Comparator.comparingInt(Candidate::weight));
+        int rank = basis.graph.edgeCount() - basis.graph.nodeCount() + 1;
+        Optional<List<List<Step>>> lightest = rank <= MOST_CYCLES ? basis.lightest() : Optional.empty();
+        List<List<Step>> cycles = lightest.orElseGet(basis::fundamental);
+        return new Cycles(cycles.stream().map(basis.chains::unfold).toList(), lightest.isPresent());
+    }
+
+    private Optional<List<List<Step>>> lightest() {
+        CycleRoots roots = CycleRoots.of(graph);
+        CycleSpace space = new CycleSpace(graph);
         List<List<Step>> cycles = new ArrayList<>();
-        BitSet[] reduced = new BitSet[graph.edgeCount()];
-        for (Candidate candidate : candidates) {
-            List<Step> cycle = candidate.tree.cycle(candidate.edge);
-            if (isIndependent(cycle, reduced)) {
-                cycles.add(cycle);
-                if (cycles.size() == rank) {
-                    break;
+        long[] sorted = weights.clone();
+        Arrays.sort(sorted);
+        long before = 0;
+        long limit = doubled(doubled(sorted[sorted.length / 2]));
+        while (before < limit) {
+            Optional<List<Candidate>> candidates = candidates(roots, before, limit);
+            if (candidates.isEmpty()) {
+                return Optional.empty();
+            }
+            for (Candidate candidate : candidates.get()) {
+                List<Step> cycle = candidate.tree.cycle(candidate.edge, candidate.fromPlace, candidate.toPlace);
+                if (space.keeps(cycle)) {
+                    cycles.add(cycle);
+                    if (space.isFull()) {
+                        return Optional.of(cycles);
+                    }
+                }
+                if (work + space.work() > MOST_WORK) {
+                    return Optional.empty();
                 }
             }
+            before = limit;
+            limit = doubled(limit);
         }
-        return cycles;
+        return Optional.empty();
     }
 
-    /** Subtracts the cycles kept so far; keeps what is left, under its first edge, if anything is. */
-    private static boolean isIndependent(List<Step> cycle, BitSet[] reduced) {
-        BitSet edges = new BitSet();
-        cycle.forEach(step -> edges.flip(step.edge()));
-        int lead = edges.nextSetBit(0);
-        while (lead >= 0 && reduced[lead] != null) {
-            edges.xor(reduced[lead]);
-            lead = edges.nextSetBit(0);
+    private static long doubled(long weight) {
+        return weight > Long.MAX_VALUE / 2 ? Long.MAX_VALUE : 2 * weight;
+    }
+
+    /** Candidates above one weight up to another, lightest first; empty when there are too many. */
+    private Optional<List<Candidate>> candidates(CycleRoots roots, long above, long limit) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (int k = 0; k < roots.all().size(); k++) {
+            int place = k;
+            // the farther end of the closing edge is at most half the cycle away
+            ShortestTree tree = search.grow(roots.all().get(k), limit / 2, node -> roots.isThere(node, place));
+            search.closings((edge, from, to, weight) -> {
+                if (weight > above && weight <= limit) {
+                    candidates.add(new Candidate(tree, edge, from, to, weight));
+                }
+            });
+            work += NODE_WORK * search.size();
+            if (work > MOST_WORK || candidates.size() > MOST_CANDIDATES) {
+                return Optional.empty();
+            }
         }
-        if (lead >= 0) {
-            reduced[lead] = edges;
-        }
-        return lead >= 0;
+        candidates.sort(Comparator.comparingLong(Candidate::weight));
+        return Optional.of(candidates);
     }
 
     private List<List<Step>> fundamental() {
-        ShortestTree tree = IntStream.range(0, graph.nodeCount())
+        int root = IntStream.range(0, graph.nodeCount())
                 .boxed()
                 .sorted(Comparator.comparingInt((Integer node) -> -graph.at()[node].length))
                 .limit(ROOTS)
-                .map(root -> new ShortestTree(graph, weights, root))
-                .min(Comparator.comparingLong(this::totalReach))
+                .min(Comparator.comparingLong(each -> {
+                    search.grow(each, Long.MAX_VALUE, node -> true);
+                    return search.heaviness();
+                }))
                 .orElseThrow();
+        ShortestTree tree = search.grow(root, Long.MAX_VALUE, node -> true);
         List<List<Step>> cycles = new ArrayList<>();
         for (int edge = 0; edge < graph.edgeCount(); edge++) {
-            if (!tree.holds(edge)) {
-                cycles.add(tree.cycle(edge));
+            if (!search.holds(edge)) {
+                cycles.add(tree.cycle(edge, search.placeOf(graph.from()[edge]), search.placeOf(graph.to()[edge])));
             }
         }
         return cycles;
-    }
-
-    private long totalReach(ShortestTree tree) {
-        return IntStream.range(0, graph.edgeCount())
-                .filter(edge -> !tree.holds(edge))
-                .mapToLong(tree::reach)
-                .sum();
     }
 }

@@ -2,31 +2,40 @@ package org.ohmloom.graph;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.ohmloom.graph.Multigraph.Step;
 
 /**
- * Finds the loops of the return network: independent cycles of the fewest elements.
+ * Finds the loops of the return network: a smallest set of independent cycles, by the count of elements and then by length.
  *
  * <p>A chassis body counts as one node, so a loop wholly inside it is none; where a loop passes a body, the stretches of
  * chassis of the shortest way are put in. Parallel conductors are loops, among them two ground wires from one unit to one
  * splice. A cycle of contacts and joints alone encloses nothing and is left out. There are as many loops as independent
- * cycles, and every other cycle is a sum of them.
+ * cycles, and every other cycle is a sum of them; with any member taken out, its loop is gone.
  *
- * <p>Method: {@link Blocks}, then {@link CycleBasis} in each; linear in the conductors, and about quadratic in the loops
- * of one block.
+ * <p>Method: {@link Blocks}, then {@link CycleBasis} in each. An element counts as one; its length follows behind, in whole numbers
+ * of a micrometre or more, so that sums are exact and length decides only between cycles of as many elements.
  */
 public final class ReturnLoops {
+    /** Weight of one element: more than the lengths of all of them together. */
+    private static final long ELEMENT = 1L << 40;
+
+    private static final double MICROMETRE = 1e-6;
+
     private final List<Branch> edges = new ArrayList<>();
     private final Map<PointId, Integer> nodeOf = new HashMap<>();
     private final Multigraph graph;
     private final Adjacency chassis;
+    private final long[] weights;
+    private boolean shortest = true;
 
-    private ReturnLoops(Network network) {
+    private ReturnLoops(Network network, ToDoubleFunction<Branch> lengthMetres) {
         ReturnNetwork returns = ReturnNetwork.of(network);
         Islands bodies = Islands.of(
                 new Network(network.state(), returns.points(), returns.branches(), network.datum()),
@@ -43,12 +52,27 @@ public final class ReturnLoops {
                 network,
                 branch -> branch.kind() == BranchKind.CHASSIS
                         && returns.branches().containsKey(branch.id()));
+        double[] lengths = edges.stream().mapToDouble(lengthMetres).toArray();
+        double step = Math.max(MICROMETRE, 2 * Arrays.stream(lengths).sum() / ELEMENT);
+        weights = Arrays.stream(lengths)
+                .mapToLong(length -> ELEMENT + Math.round(length / step))
+                .toArray();
     }
 
-    /** The loops, in the order of their first members; each starts with its first member in natural order. */
-    public static List<ReturnLoop> of(Network network) {
-        ReturnLoops search = new ReturnLoops(network);
-        return search.cycles().stream()
+    /** The loops of the fewest elements, whatever their lengths. */
+    public static FoundLoops of(Network network) {
+        return of(network, branch -> 0);
+    }
+
+    /**
+     * The loops, in the order of their first members; each starts with its first member in natural order.
+     *
+     * @param network      the network
+     * @param lengthMetres length of a conductor, m, 0 or more; 0 where there is none or it is not known
+     */
+    public static FoundLoops of(Network network, ToDoubleFunction<Branch> lengthMetres) {
+        ReturnLoops search = new ReturnLoops(network, lengthMetres);
+        List<ReturnLoop> loops = search.cycles().stream()
                 .map(search::walk)
                 .filter(ReturnLoops::hasConductor)
                 .map(LoopWalk::toLoop)
@@ -56,6 +80,7 @@ public final class ReturnLoops {
                         .thenComparing(loop -> loop.members().size())
                         .thenComparing(loop -> loop.members().get(1)))
                 .toList();
+        return new FoundLoops(loops, search.shortest);
     }
 
     private List<List<Step>> cycles() {
@@ -66,7 +91,11 @@ public final class ReturnLoops {
             }
         }
         for (List<Integer> block : Blocks.of(graph)) {
-            for (List<Step> cycle : CycleBasis.of(graph.part(block))) {
+            CycleBasis.Cycles found = CycleBasis.of(
+                    graph.part(block),
+                    block.stream().mapToLong(edge -> weights[edge]).toArray());
+            shortest &= found.lightest();
+            for (List<Step> cycle : found.cycles()) {
                 cycles.add(cycle.stream()
                         .map(step -> new Step(block.get(step.edge()), step.forward()))
                         .toList());

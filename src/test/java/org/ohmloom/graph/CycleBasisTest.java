@@ -38,26 +38,6 @@ class CycleBasisTest {
     }
 
     @Test
-    void aMeshTooLargeForTheShortestCyclesStillGivesAllOfThem() {
-        // 40 x 40 points, 2 x 40 x 39 = 3120 wires: 3120 - 1600 + 1 = 1521 independent cycles
-        List<String[]> ends = new ArrayList<>();
-        for (int row = 0; row < 40; row++) {
-            for (int column = 0; column < 40; column++) {
-                int point = 40 * row + column;
-                if (column < 39) {
-                    ends.add(new String[] {"P" + point, "P" + (point + 1)});
-                }
-                if (row < 39) {
-                    ends.add(new String[] {"P" + point, "P" + (point + 40)});
-                }
-            }
-        }
-        List<ReturnLoop> loops = ReturnLoops.of(ReturnLoopsTest.wires(ends));
-        assertEquals(1521, loops.size());
-        assertEquals(1521, rank(loops));
-    }
-
-    @Test
     void aSmallMeshGivesItsFaces() {
         // 5 x 5 points: 16 squares of 4 wires each
         List<String[]> ends = new ArrayList<>();
@@ -69,7 +49,7 @@ class CycleBasisTest {
                 ends.add(new String[] {"P" + point, "P" + (point + 5)});
             }
         }
-        List<ReturnLoop> loops = ReturnLoops.of(ReturnLoopsTest.wires(ends));
+        List<ReturnLoop> loops = ReturnLoops.of(ReturnLoopsTest.wires(ends)).loops();
         assertEquals(16, loops.size());
         assertTrue(loops.stream().allMatch(loop -> loop.members().size() == 4));
     }
@@ -80,7 +60,7 @@ class CycleBasisTest {
         IntStream.range(0, ends.size()).forEach(k -> graph.addEdge(ends.get(k)[0], ends.get(k)[1], k));
         CycleBasisAlgorithm.CycleBasis<String, Integer> known =
                 new QueueBFSFundamentalCycleBasis<>(graph).getCycleBasis();
-        List<ReturnLoop> loops = ReturnLoops.of(ReturnLoopsTest.wires(ends));
+        List<ReturnLoop> loops = ReturnLoops.of(ReturnLoopsTest.wires(ends)).loops();
         assertEquals(known.getCycles().size(), loops.size());
         assertEquals(loops.size(), rank(loops));
         int members = loops.stream().mapToInt(loop -> loop.members().size()).sum();
