@@ -62,7 +62,7 @@ public final class Analyst {
                 protection.study(SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, cancel),
                 byEnvelope.envelope(),
                 ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested),
-                Returns.study(bench, protection.drawn(), sized.heated()));
+                Returns.study(bench, protection.drawn(), sized.heated(), cancel));
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),

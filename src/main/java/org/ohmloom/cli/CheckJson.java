@@ -44,6 +44,7 @@ final class CheckJson {
             StartUpJson.write(analysis, states, root);
             JointJson.write(analysis.evidence().joint(), root);
             ChargeJson.write(analysis, states, root);
+            OffsetsText.write(analysis, states, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
         });

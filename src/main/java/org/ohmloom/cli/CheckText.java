@@ -48,6 +48,7 @@ final class CheckText {
         DutyText.print(analysis, DutySweep.of(analysis, Cancel.NEVER), out);
         EnvelopeText.print(analysis, out);
         ChargeText.print(analysis, states, out);
+        OffsetsText.print(analysis, states, out);
         FindingsText.details(analysis, out);
     }
 

@@ -85,6 +85,11 @@ public record Network(
         return new Network(state, points, branches, datum, index, assumptions, changed);
     }
 
+    /** The same network with these points watched in every moment. */
+    public Network watching(SortedSet<PointId> watched) {
+        return new Network(state, points, branches, datum, index.watching(watched), assumptions, sensings);
+    }
+
     /** The branches in order. */
     public List<Branch> all() {
         return List.copyOf(branches.values());

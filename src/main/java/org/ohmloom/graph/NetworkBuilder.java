@@ -55,8 +55,8 @@ public final class NetworkBuilder {
         new ConnectorBranches(network, harness, wires.arrivals()).add();
         new GroundBranches(network, harness).add();
         new ChassisBranches(network, harness).add();
-        return InductiveLaws.settle(
-                network.finish(source.map(component -> PointName.terminal(component.id(), Device.NEGATIVE))), harness);
+        Network finished = network.finish(source.map(component -> PointName.terminal(component.id(), Device.NEGATIVE)));
+        return InductiveLaws.settle(finished.watching(WatchedPoints.of(finished, harness)), harness);
     }
 
     /**

@@ -93,7 +93,7 @@ final class NetworkDraft {
                 points,
                 branches,
                 datum.map(place -> merging.pointOf(place.id())),
-                new PointIndex(byPlace),
+                new PointIndex(byPlace, new TreeSet<>()),
                 assumptions,
                 senses.stream()
                         .filter(sense -> branches.containsKey(sense.source))

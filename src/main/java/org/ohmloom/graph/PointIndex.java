@@ -1,7 +1,10 @@
 package org.ohmloom.graph;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.GroundPointId;
@@ -13,14 +16,21 @@ import org.ohmloom.model.Wire;
  * so several places may answer with the same one.
  *
  * @param byPlace the point of every place by its text, such as {@code X1.3}, {@code PUMP1.+}, {@code G1.body}
+ * @param watched points whose voltage matters in every moment, see {@link WatchedPoints}
  */
-public record PointIndex(Map<String, PointId> byPlace) {
+public record PointIndex(Map<String, PointId> byPlace, SortedSet<PointId> watched) {
 
     /** Knows no place. */
-    public static final PointIndex NONE = new PointIndex(Map.of());
+    public static final PointIndex NONE = new PointIndex(Map.of(), new TreeSet<>());
 
     public PointIndex {
         byPlace = Map.copyOf(byPlace);
+        watched = Collections.unmodifiableSortedSet(new TreeSet<>(watched));
+    }
+
+    /** The same places with other points watched. */
+    public PointIndex watching(SortedSet<PointId> points) {
+        return new PointIndex(byPlace, points);
     }
 
     /** The point of a place by its text. */

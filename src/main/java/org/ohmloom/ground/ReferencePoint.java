@@ -27,4 +27,14 @@ public record ReferencePoint(Kind kind, ElementId owner, PointId at, PointId ref
         /** Wires stacked on a ground point. */
         GROUND_POINT
     }
+
+    /** What it is called: "ground of ECU1", "return of TS1". */
+    public String words() {
+        return switch (kind) {
+            case UNIT_GROUND -> "ground of " + owner;
+            case SENSOR_RETURN -> "return of " + owner;
+            case BUS_NODE_GROUND -> "ground of bus node " + owner;
+            case GROUND_POINT -> owner.value();
+        };
+    }
 }

@@ -66,6 +66,11 @@ final class Circuit {
         return numberOfPoint.get(point);
     }
 
+    /** Whether it is a point of the island. */
+    boolean holds(PointId point) {
+        return numberOfPoint.containsKey(point);
+    }
+
     /** Number of a branch. */
     int number(BranchId branch) {
         return numberOfBranch.get(branch);

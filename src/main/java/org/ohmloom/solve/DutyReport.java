@@ -12,6 +12,7 @@ import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
+import org.ohmloom.graph.PointId;
 
 /** Puts together what is published about what switches. */
 final class DutyReport {
@@ -40,7 +41,9 @@ final class DutyReport {
                 energyMissRatio(flows.values()),
                 report.ripples(),
                 report.clamps(),
-                report.stretchSquares());
+                report.stretchSquares(),
+                report.deviations(),
+                report.momentVolts());
     }
 
     /**
@@ -136,6 +139,22 @@ final class DutyReport {
                 .filter(branch ->
                         branch.from().equals(clamp.from()) && branch.to().equals(clamp.to()))
                 .findFirst();
+    }
+
+    private Map<BranchId, List<double[]>> deviations() {
+        Map<BranchId, List<double[]>> deviations = new HashMap<>();
+        for (int island = 0; island < trial.islands().size(); island++) {
+            full.recorded(island).ifPresent(recorded -> deviations.putAll(recorded.deviations()));
+        }
+        return deviations;
+    }
+
+    private MomentVolts momentVolts() {
+        Map<PointId, float[]> volts = new HashMap<>();
+        for (int island = 0; island < trial.islands().size(); island++) {
+            full.recorded(island).ifPresent(recorded -> volts.putAll(recorded.volts()));
+        }
+        return new MomentVolts(volts);
     }
 
     private Map<BranchId, List<List<Double>>> stretchSquares() {

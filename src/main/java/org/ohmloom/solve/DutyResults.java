@@ -19,6 +19,8 @@ import org.ohmloom.graph.BranchId;
  * @param ripples           the current of each inductive load, by its branch
  * @param clamps            what active clamps swallow, by their branch
  * @param stretchSquares    mean square current of branches in each stretch of each clock, see {@link #meanSquareAmps}
+ * @param stretchDeviations mean currents of branches in each stretch of each clock, see {@link #deviationAmps}
+ * @param momentVolts       voltages of points that others are measured against, moment by moment
  */
 public record DutyResults(
         List<Clock> clocks,
@@ -28,17 +30,20 @@ public record DutyResults(
         double energyMissRatio,
         SortedMap<BranchId, Ripple> ripples,
         SortedMap<BranchId, ClampPulse> clamps,
-        Map<BranchId, List<List<Double>>> stretchSquares) {
+        Map<BranchId, List<List<Double>>> stretchSquares,
+        Map<BranchId, List<double[]>> stretchDeviations,
+        MomentVolts momentVolts) {
 
     /** Of a network in which nothing switches. */
-    public static final DutyResults NONE =
-            new DutyResults(List.of(), 1, false, 0, 0, new TreeMap<>(), new TreeMap<>(), Map.of());
+    public static final DutyResults NONE = new DutyResults(
+            List.of(), 1, false, 0, 0, new TreeMap<>(), new TreeMap<>(), Map.of(), Map.of(), MomentVolts.NONE);
 
     public DutyResults {
         clocks = List.copyOf(clocks);
         ripples = Collections.unmodifiableSortedMap(new TreeMap<>(ripples));
         clamps = Collections.unmodifiableSortedMap(new TreeMap<>(clamps));
         stretchSquares = Collections.unmodifiableMap(new TreeMap<>(stretchSquares));
+        stretchDeviations = Collections.unmodifiableMap(new TreeMap<>(stretchDeviations));
     }
 
     /** The clock of that name. */
@@ -59,5 +64,19 @@ public record DutyResults(
         List<List<Double>> byClock = stretchSquares.get(branch);
         int number = clocks.indexOf(clock);
         return byClock == null || number < 0 ? 0 : byClock.get(number).get(stretch);
+    }
+
+    /**
+     * Mean current of a branch over one stretch of a clock, everything else averaged, less its mean over all of time, A.
+     *
+     * @param branch  a branch that is no plain resistance
+     * @param clock   the clock
+     * @param stretch number of the stretch
+     * @return 0 for any other branch
+     */
+    public double deviationAmps(BranchId branch, Clock clock, int stretch) {
+        List<double[]> byClock = stretchDeviations.get(branch);
+        int number = clocks.indexOf(clock);
+        return byClock == null || number < 0 ? 0 : byClock.get(number)[stretch];
     }
 }

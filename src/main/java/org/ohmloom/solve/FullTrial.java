@@ -16,6 +16,7 @@ final class FullTrial {
     private final MomentPlan plan;
     private final List<Optional<Tally>> tallies = new ArrayList<>();
     private final List<Optional<LoadMoments>> loadMoments = new ArrayList<>();
+    private final List<Optional<MomentRecorder>> recorders = new ArrayList<>();
 
     /** Solves a trial. */
     FullTrial(Trial trial) {
@@ -27,6 +28,7 @@ final class FullTrial {
         for (Optional<Circuit> circuit : trial.circuits()) {
             tallies.add(circuit.map(each -> new Tally(each, trial.clocks(), plan)));
             loadMoments.add(circuit.map(each -> new LoadMoments(each, moments)));
+            recorders.add(circuit.map(each -> new MomentRecorder(each, trial.watched(), trial.clocks(), moments)));
         }
         for (int number = 0; number < moments; number++) {
             add(number, moments);
@@ -52,6 +54,7 @@ final class FullTrial {
             trial.good(island).ifPresent(moment -> {
                 tallies.get(island).orElseThrow().add(at, share, replicate, moment);
                 loadMoments.get(island).orElseThrow().add(number, moment);
+                recorders.get(island).orElseThrow().add(number, at, share, moment);
                 List<RippleFlow> ripple = trial.ripple(island, at);
                 if (!ripple.isEmpty()) {
                     List<RippleFlow> byClock = RippleFlow.byClock(
@@ -78,6 +81,11 @@ final class FullTrial {
             at.add(most);
         }
         return at;
+    }
+
+    /** What was taken down of an island moment by moment; empty without power or solution. */
+    Optional<MomentRecorder> recorded(int island) {
+        return trial.failure(island).isPresent() ? Optional.empty() : recorders.get(island);
     }
 
     /** The trial. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
@@ -25,6 +26,7 @@ final class Trial {
     private static final int MOST_REMEMBERED = 300;
 
     private final List<Branch> branches;
+    private final SortedSet<PointId> watched;
     private final List<IslandPart> islands;
     private final List<Clock> clocks;
     private final List<Optional<Circuit>> circuits = new ArrayList<>();
@@ -48,6 +50,7 @@ final class Trial {
      */
     Trial(Network network, Switching switching, Optional<Trial> earlier, BooleanSupplier cancelled) {
         branches = switching.branches(network);
+        watched = network.index().watched();
         islands = IslandSplit.of(network, branches);
         for (IslandPart island : islands) {
             island.branches().forEach(branch -> islandOfBranch.put(branch.id(), circuits.size()));
@@ -212,6 +215,11 @@ final class Trial {
     /** Gives an island up. */
     void fail(int island, Failure failure) {
         failures.set(island, failures.get(island).or(() -> Optional.of(failure)));
+    }
+
+    /** The points whose voltage matters in every moment. */
+    SortedSet<PointId> watched() {
+        return watched;
     }
 
     /** All branches with the laws of this trial. */
