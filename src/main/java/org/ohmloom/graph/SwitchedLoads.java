@@ -19,7 +19,8 @@ import org.ohmloom.model.WireId;
  * Which loads each output of a harness switches, found from the connections alone.
  *
  * <p>An output switches a load when the load reaches a source's positive and negative terminal through conductors, contacts
- * and devices that can close, and no longer does so without the output. A diode leads to no source.
+ * and devices that can close, and no longer does so without the output. A diode, alone or in a battery isolator, leads from
+ * its anode to its cathode only.
  */
 public final class SwitchedLoads {
 
@@ -46,9 +47,22 @@ public final class SwitchedLoads {
     private final Set<PointId> positives = new HashSet<>();
     private final Set<PointId> negatives = new HashSet<>();
 
+    /** Which way a search goes along the current. */
+    private enum Along {
+        /** From positive terminals on, or from a load's return on. */
+        DOWNSTREAM,
+        /** From negative terminals back, or from a load's feed back. */
+        UPSTREAM;
+
+        /** Whether it may leave a point over a branch: a diode leads one way. */
+        boolean leaves(PointId point, Branch branch) {
+            return branch.kind() != BranchKind.DIODE || point.equals(this == DOWNSTREAM ? branch.from() : branch.to());
+        }
+    }
+
     private SwitchedLoads(Network network) {
         this.network = network;
-        this.passages = Adjacency.of(network, SwitchedLoads::leads);
+        this.passages = Adjacency.of(network, branch -> branch.kind().isPassage());
         for (Branch branch : network.branches().values()) {
             if (branch.kind() == BranchKind.SOURCE) {
                 positives.add(branch.to());
@@ -81,12 +95,6 @@ public final class SwitchedLoads {
                 .orElse(List.of());
     }
 
-    private static boolean leads(Branch branch) {
-        return branch.kind().isPassage()
-                && branch.kind() != BranchKind.DIODE
-                && !(branch.law() instanceof Law.Threshold);
-    }
-
     /** Whether a branch is an output. */
     public static boolean isOutput(Branch branch) {
         return branch.kind() == BranchKind.SOLID_STATE_OUTPUT || branch.kind() == BranchKind.OUTPUT_PIN;
@@ -94,12 +102,12 @@ public final class SwitchedLoads {
 
     private List<SwitchedLoad> find() {
         List<SwitchedLoad> found = new ArrayList<>();
-        Set<PointId> fed = reached(positives, branch -> true);
-        Set<PointId> returned = reached(negatives, branch -> true);
+        Set<PointId> fed = reached(positives, Along.DOWNSTREAM, branch -> true);
+        Set<PointId> returned = reached(negatives, Along.UPSTREAM, branch -> true);
         for (Branch output : network.branches().values()) {
             if (isOutput(output)) {
-                Set<PointId> fedWithout = reached(positives, branch -> branch != output);
-                Set<PointId> returnedWithout = reached(negatives, branch -> branch != output);
+                Set<PointId> fedWithout = reached(positives, Along.DOWNSTREAM, branch -> branch != output);
+                Set<PointId> returnedWithout = reached(negatives, Along.UPSTREAM, branch -> branch != output);
                 for (Branch load : network.branches().values()) {
                     boolean works =
                             load.kind() == BranchKind.LOAD && fed.contains(load.from()) && returned.contains(load.to());
@@ -119,11 +127,12 @@ public final class SwitchedLoads {
                 FeedRules.component(load).orElseThrow(),
                 highSide,
                 feedWires(load),
-                highSide ? List.of() : wires(way(load.to(), negatives), branch -> branch == output));
+                highSide ? List.of() : wires(way(load.to(), negatives, Along.DOWNSTREAM), branch -> branch == output));
     }
 
     private List<WireId> feedWires(Branch load) {
-        List<WireId> wires = new ArrayList<>(wires(way(load.from(), positives), FeedRules::isProtective));
+        List<WireId> wires =
+                new ArrayList<>(wires(way(load.from(), positives, Along.UPSTREAM), FeedRules::isProtective));
         Collections.reverse(wires);
         return Collections.unmodifiableList(wires);
     }
@@ -141,14 +150,14 @@ public final class SwitchedLoads {
         return wires;
     }
 
-    private Set<PointId> reached(Collection<PointId> starts, Predicate<Branch> passes) {
+    private Set<PointId> reached(Collection<PointId> starts, Along along, Predicate<Branch> passes) {
         Set<PointId> reached = new HashSet<>(starts);
         Deque<PointId> open = new ArrayDeque<>(starts);
         while (!open.isEmpty()) {
             PointId point = open.remove();
             for (Branch branch : passages.at(point)) {
                 PointId next = Adjacency.across(branch, point);
-                if (passes.test(branch) && reached.add(next)) {
+                if (along.leaves(point, branch) && passes.test(branch) && reached.add(next)) {
                     open.add(next);
                 }
             }
@@ -157,7 +166,7 @@ public final class SwitchedLoads {
     }
 
     /** The way with the fewest branches from a point to the first of the ends; empty when there is none. */
-    private List<Branch> way(PointId start, Set<PointId> ends) {
+    private List<Branch> way(PointId start, Set<PointId> ends, Along along) {
         Map<PointId, Optional<Branch>> over = new HashMap<>(Map.of(start, Optional.empty()));
         Deque<PointId> open = new ArrayDeque<>(List.of(start));
         while (!open.isEmpty()) {
@@ -166,7 +175,8 @@ public final class SwitchedLoads {
                 return backTo(start, point, over);
             }
             for (Branch branch : passages.at(point)) {
-                if (over.putIfAbsent(Adjacency.across(branch, point), Optional.of(branch)) == null) {
+                if (along.leaves(point, branch)
+                        && over.putIfAbsent(Adjacency.across(branch, point), Optional.of(branch)) == null) {
                     open.add(Adjacency.across(branch, point));
                 }
             }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.graph.HarnessSketch;
+import org.ohmloom.model.BatteryIsolator;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.OperatingState;
@@ -26,6 +27,9 @@ import org.ohmloom.units.GaugeSystem;
 class DutySweepTest {
 
     private static final double STIFF = 0.02;
+
+    /** The way through an isolator has a wire and a diode more. */
+    private static final double LONGER = 0.03;
 
     private static List<DutyStep> steps;
 
@@ -82,6 +86,44 @@ class DutySweepTest {
             DutyStep.OnWire more = steps.get(k).wires().get(0);
             assertTrue(more.celsius() > less.celsius());
             assertEquals(less.dropVolts(), more.dropVolts(), 0.05 * less.dropVolts());
+        }
+    }
+
+    @Test
+    void aLoadFedThroughABatteryIsolatorIsSweptToo() {
+        // 14.4 V less the isolator's 0.4 V: 14 V on 1.2 ohm is 11.67 A while on
+        OperatingState lasting = OperatingState.of("heating", "Heating", EngineMode.OFF)
+                .with(new ComponentId("Q1"), Setting.duty(0.6))
+                .with(new ComponentId("L1"), Setting.ON);
+        DesignRules rules = new DesignRules(
+                "road-vehicle", 12, 0.05, GaugeSystem.METRIC, "ISO 6722-1 class B", Optional.empty(), 30);
+        List<DutyStep> isolated = DutySweep.of(
+                Analyst.analyse(
+                        new HarnessSketch()
+                                .battery("BAT1", 14.4, 0.001)
+                                .component("ISO1", new BatteryIsolator(2, 0.4, 0.001, 80))
+                                .fuse("F1", 15, 0.001)
+                                .component("Q1", new SolidStateOutput(0.001, 20))
+                                .load("L1", 10, 12)
+                                .run("W1", "BAT1.+", "ISO1.in", 0.1)
+                                .run("W3", "ISO1.out2", "F1.1", 0.1)
+                                .run("W4", "F1.2", "Q1.in", 0.1)
+                                .run("W5", "Q1.out", "L1.+", 0.1)
+                                .run("W6", "L1.-", "BAT1.-", 0.1)
+                                .with(lasting)
+                                .harness()
+                                .withRules(rules),
+                        WireTables.bundled(),
+                        Cancel.NEVER),
+                Cancel.NEVER);
+        assertEquals(
+                DutySweep.DUTIES, isolated.stream().map(DutyStep::dutyFraction).toList());
+        for (DutyStep step : isolated) {
+            assertEquals(11.67, step.wires().get(0).onAmps(), 11.67 * LONGER);
+            assertEquals(
+                    step.wires().get(0).onAmps() * step.dutyFraction(),
+                    step.wires().get(0).meanAmps(),
+                    11.67 * LONGER);
         }
     }
 
