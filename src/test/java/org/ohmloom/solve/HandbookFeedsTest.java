@@ -137,4 +137,18 @@ class HandbookFeedsTest {
             assertEquals(gauge == 10 ? 1.26 : 0.70, solved.flow("W").dropVolts(), 0.01);
         }
     }
+
+    /**
+     * The loop rule with ISO 6722 resistance: 8 m out and back of 0.5 mm2 (37.1 mohm/m), battery 10 mohm, 10 A fuse 7.7 mohm:
+     * 12 / (0.2968 + 0.010 + 0.0077) = 38.16 A, printed as 38.2 A.
+     */
+    @Test
+    void theProspectiveCurrentOfAThinLoopBehindATenAmpereFuse() {
+        Solved solved = new Net()
+                .battery("B", "0", "a", 12, 0.010)
+                .wire("F", "a", "b", 0.0077)
+                .wire("W", "b", "0", 8 * 0.0371)
+                .solve();
+        assertEquals(38.16, solved.flow("W").amps(), 5e-3);
+    }
 }

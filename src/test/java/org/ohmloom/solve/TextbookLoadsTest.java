@@ -109,4 +109,28 @@ class TextbookLoadsTest {
         Ripple ripple = solved.solution().duty().ripples().get(new BranchId("M"));
         assertEquals(speed, ripple.speedFraction().orElseThrow(), 1e-6);
     }
+
+    @Test
+    void aFanAtSixtyPercentSpeedTakesAFifthOfItsPower() {
+        // affinity laws: power goes with the cube of the speed, 0.6^3 = 21.6 %. A 12 V fan of 20 A with 0.06 ohm has
+        // 12 - 0.06 x 20 = 10.8 V of counter-voltage, 216 W on its shaft. At 0.6 of its speed it takes 0.36 x 20 = 7.2
+        // A
+        // and has 6.48 V: it is run at 6.48 + 0.06 x 7.2 = 6.912 V and gives 46.656 W
+        Solved fan = motor(6.912, new Law.MagnetMotor(0.06, 1e-3, 10.8, 20, 0, true, 0.5));
+        double amps = fan.flow("M").amps();
+        assertEquals(7.2, amps, 1e-9);
+        assertEquals(0.216, (6.912 - 0.06 * amps) * amps / 216, 1e-9);
+    }
+
+    @Test
+    void aFanInHotterAirTakesLessAtTheSameSpeed() {
+        // textbook on fans and ducts: 1.8 kW in air of 20 C, the same speed in air of 40 C: power goes with the
+        // density,
+        // 1.8 x 293.15 / 313.15 = 1.685 kW. 22.5 V of counter-voltage at that speed: 80 A, and 74.89 A in hot air
+        double hotAmps = 80 * 293.15 / 313.15;
+        Solved fan = motor(22.5 + 0.02 * hotAmps, new Law.MagnetMotor(0.02, 1e-3, 22.5, hotAmps, 0, true, 0.5));
+        double amps = fan.flow("M").amps();
+        assertEquals(74.89, amps, 5e-3);
+        assertEquals(1685, (fan.drop("M") - 0.02 * amps) * amps, 0.5);
+    }
 }

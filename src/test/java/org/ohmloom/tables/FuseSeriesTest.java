@@ -114,4 +114,34 @@ class FuseSeriesTest {
     private static FuseSeries series(String type) {
         return TABLES.fuseSeries(type).orElseThrow();
     }
+
+    @Test
+    void aMaxiFuseFallsFasterInHotAirThanTheGeneralRule() {
+        // data sheet of a 40 A type E fuse: 40 A at 20 C, 34 A at 65 C, 25 A at 110 C: 0.33 and 0.42 % of 40 A a kelvin
+        // from 20 C on; the general guide has 0.2 %/K
+        assertEquals(40, derating("type-e-40-a-at-20-celsius"));
+        assertEquals(34, derating("type-e-40-a-at-65-celsius"));
+        assertEquals(25, derating("type-e-40-a-at-110-celsius"));
+        assertEquals(0.33, 100 * (40 - 34) / 40.0 / (65 - 20), 5e-3);
+        assertEquals(0.42, 100 * (40 - 25) / 40.0 / (110 - 20), 5e-3);
+        assertEquals(0.2, derating("ambient-slope"));
+    }
+
+    @Test
+    void repeatedPulsesUseAShareOfTheMeltingIntegral() {
+        // fuse selection guide, chart 2: 100 000 pulses 22 %, 10 000 29 %, 100 48 %; a type C fuse of 10 A melts at 115
+        // A2s (from memory), so 100 000 starts may have 25.3 A2s each
+        assertEquals(22, derating("pulse-100000"));
+        assertEquals(29, derating("pulse-10000"));
+        assertEquals(48, derating("pulse-100"));
+        double melting = series("ISO 8820-3 type C")
+                .meltingAmpSquaredSeconds(10)
+                .orElseThrow()
+                .value();
+        assertEquals(25.3, melting * derating("pulse-100000") / 100, 1e-9);
+    }
+
+    private static double derating(String rule) {
+        return TABLES.fuseDerating(rule).value().value();
+    }
 }

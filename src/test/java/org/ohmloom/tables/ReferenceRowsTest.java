@@ -152,4 +152,33 @@ class ReferenceRowsTest {
         assertEquals(1.27, diameter.value(), 1e-12);
         assertEquals(Status.FROM_MEMORY, diameter.citation().status());
     }
+
+    /** The factor of the switch derating table. */
+    private static double switchFactor(double volts, String load) {
+        return TABLES.switchDeratings().stream()
+                .filter(each -> each.systemVolts() == volts && each.load().startsWith(load))
+                .findFirst()
+                .orElseThrow()
+                .factor()
+                .value();
+    }
+
+    @Test
+    void aSwitchForAFiveAmpereLampAtTwelveVoltsIsRatedTwentyFive() {
+        // AC 43.13-1B (8 Sep 1998) Table 11-4: rating = continuous current x factor, 5 A x 5 = 25 A
+        assertEquals(25, 5 * switchFactor(12, "lamp"), 1e-12);
+        // the other rows of the page: 12 V relay or solenoid 2, heater 1; 28 V heater 2
+        assertEquals(2, switchFactor(12, "inductive"));
+        assertEquals(1, switchFactor(12, "resistive"));
+        assertEquals(2, switchFactor(28, "resistive"));
+    }
+
+    @Test
+    void theProtectorChartPutsAFiveAmpereFuseOnTwentyGauge() {
+        // AC 43.13-1B Table 11-3: 20 AWG, breaker 7.5 A, fuse 5 A
+        ProtectorRow twenty =
+                TABLES.protectorChart("ac-43.13-1b").row(Gauge.parse("20 AWG")).orElseThrow();
+        assertEquals(7.5, twenty.breakerAmps().orElseThrow().value());
+        assertEquals(5, twenty.fuseAmps().orElseThrow().value());
+    }
 }

@@ -86,4 +86,23 @@ class TimeCurrentBandTest {
         assertTrue(TimeCurrentBand.of(TABLES, "SAE J553 Type III", 15).isEmpty());
         assertFalse(TimeCurrentBand.of(TABLES, "ISO 8820-3 type E", 60).isEmpty());
     }
+
+    @Test
+    void aLoopOfThirtyEightAmperesOpensATenAmpereFuseInHalfASecond() {
+        // 12 V over 8 m of 0.5 mm2, battery and fuse (0.3145 ohm) drive 38.16 A: 382 % of 10 A, beyond the 350 % row
+        assertEquals(OptionalDouble.of(0.5), band("ISO 8820-3 type C", 10).opensWithinSeconds(12 / 0.3145));
+    }
+
+    @Test
+    void theCableRuleOfBuildingsMeansARatingUpToTheAmpacityForABladeFuse() {
+        // IEC 60364-4-43, 433.1: In <= Iz, and what surely opens it <= 1.45 Iz. A type C fuse surely opens within 600 s
+        // at
+        // 1.35 In, so the second asks for In <= 1.45 / 1.35 = 1.074 Iz only, and the first governs
+        TimeCurrentBand band = band("ISO 8820-3 type C", 25);
+        assertEquals(OptionalDouble.of(600), band.opensWithinSeconds(1.35 * 25));
+        assertEquals(OptionalDouble.empty(), band.opensWithinSeconds(1.34 * 25));
+        assertEquals(1.074, 1.45 / 1.35, 5e-4);
+        // on its own it must then survive 2 In for 5 s
+        assertEquals(OptionalDouble.of(5), band.opensWithinSeconds(2 * 25));
+    }
 }
