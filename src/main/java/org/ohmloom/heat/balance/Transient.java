@@ -82,7 +82,7 @@ public final class Transient {
      * @param toCelsius   the temperature asked for, deg C
      */
     public TimeToLimit timeTo(double fromCelsius, double amps, double toCelsius) {
-        double adiabatic = Adiabatic.seconds(wire.copperAreaMm2(), amps, fromCelsius, toCelsius);
+        double adiabatic = Adiabatic.COPPER.seconds(wire.copperAreaMm2(), amps, fromCelsius, toCelsius);
         return new TimeToLimit(lumpedSeconds(fromCelsius, amps, toCelsius), adiabatic);
     }
 

@@ -112,7 +112,7 @@ final class TransientValidation {
                     "2.5 mm2 from 20 C to melting at " + amperes + " A, copper alone",
                     "s",
                     value("melting-" + amperes),
-                    Adiabatic.seconds(2.5, amperes, 20, RoundWire.MELTING_CELSIUS),
+                    Adiabatic.COPPER.seconds(2.5, amperes, 20, RoundWire.MELTING_CELSIUS),
                     -FORMULA,
                     FORMULA));
         }
