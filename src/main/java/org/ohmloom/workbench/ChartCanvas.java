@@ -10,10 +10,6 @@ import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.accessibility.Accessible;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.Scrollable;
 import javax.swing.ToolTipManager;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +20,7 @@ import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 
 /** Shows a chart as large as its pane; the pointer reads lines and bars out, a click selects what they belong to. */
-final class ChartCanvas extends JComponent implements Accessible, Scrollable {
+final class ChartCanvas extends SceneCanvas implements Scrollable {
 
     private static final long serialVersionUID = 1L;
 
@@ -40,13 +36,13 @@ final class ChartCanvas extends JComponent implements Accessible, Scrollable {
     private transient @Nullable Scene scene;
     private transient Dimension laidOutFor = new Dimension();
 
-    ChartCanvas(ScenePainter painter, Consumer<List<String>> picked) {
+    ChartCanvas(String accessibleName, ScenePainter painter, Consumer<List<String>> picked) {
+        super(accessibleName);
         this.painter = painter;
         setName("chart");
         setFocusable(true);
         setOpaque(true);
         ToolTipManager.sharedInstance().registerComponent(this);
-        getAccessibleContext().setAccessibleName("Chart");
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent event) {
@@ -136,21 +132,6 @@ final class ChartCanvas extends JComponent implements Accessible, Scrollable {
         return scene().map(
                         shown -> new Dimension((int) (shown.widthMm() * pixels()), (int) (shown.heightMm() * pixels())))
                 .orElse(new Dimension());
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 
     @Override

@@ -9,10 +9,6 @@ import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
-import javax.accessibility.Accessible;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.ToolTipManager;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.Extent;
@@ -24,7 +20,7 @@ import org.ohmloom.draw.ScenePainter;
  * Shows a scene: the wheel zooms about the pointer, dragging pans, a click selects, another click at the same place
  * selects what lies below. Knows nothing of harnesses.
  */
-final class LayoutCanvas extends JComponent implements Accessible {
+final class LayoutCanvas extends SceneCanvas {
 
     private static final long serialVersionUID = 1L;
     private static final int MARGIN = 14;
@@ -53,6 +49,7 @@ final class LayoutCanvas extends JComponent implements Accessible {
     }
 
     LayoutCanvas(ScenePainter painter, Picking picking) {
+        super("Layout");
         this.painting = new CanvasPainting(painter);
         this.mouse = new CanvasMouse(this, picking);
         setName("layout");
@@ -69,7 +66,6 @@ final class LayoutCanvas extends JComponent implements Accessible {
                 }
             }
         });
-        getAccessibleContext().setAccessibleName("Layout");
     }
 
     /** Shows a scene, or a text where there is none; another document's scene is fitted. */
@@ -227,20 +223,5 @@ final class LayoutCanvas extends JComponent implements Accessible {
         if (painting != null) {
             painting.forget();
         }
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

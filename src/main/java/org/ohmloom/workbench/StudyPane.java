@@ -38,10 +38,9 @@ final class StudyPane<R> extends JPanel {
         this.study = study;
         this.desk = desk;
         this.list = new SheetPane<>(study, desk, samples, desk::say, this::choose);
-        this.chart = new ChartCanvas(painter, ids -> desk.select(Selection.of(ids)));
+        this.chart = new ChartCanvas("Chart of " + study.title(), painter, ids -> desk.select(Selection.of(ids)));
         list.table().setName("study-" + study.key());
         chart.setName("chart-" + study.key());
-        chart.getAccessibleContext().setAccessibleName("Chart of " + study.title());
         list.table().getSelectionModel().addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting()) {
                 showChosen();
