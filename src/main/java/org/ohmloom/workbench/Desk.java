@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.DutyStep;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
@@ -25,6 +26,7 @@ final class Desk {
 
     private final List<Consumer<Topic>> listeners = new ArrayList<>();
     private final LatestWins<Calculation.Question, Analysis> calculator;
+    private final DutyRanges dutyRanges;
     private Optional<Document> document = Optional.empty();
     private Optional<Analysis> analysis = Optional.empty();
     private CalculationStatus status = CalculationStatus.NONE;
@@ -40,6 +42,7 @@ final class Desk {
      */
     Desk(Calculation calculation, Executor eventThread) {
         this.calculator = new LatestWins<>("calculation", calculation::of, PAUSE, eventThread, this::receive);
+        this.dutyRanges = new DutyRanges(eventThread, () -> tell(Topic.RESULTS));
     }
 
     /** Adds a listener; it hears of every change after it happened. */
@@ -64,6 +67,18 @@ final class Desk {
     boolean isCurrent() {
         return analysis.isPresent()
                 && harness().filter(now -> now == analysis.get().harness()).isPresent();
+    }
+
+    /** The loads run over the range of their duties, by the latest results; empty until asked for and there. */
+    Optional<List<DutyStep>> dutySteps() {
+        return analysis.flatMap(dutyRanges::of);
+    }
+
+    /** Begins to run the loads over the range of their duties; listeners hear when that is done. */
+    void wantDutySteps() {
+        if (isCurrent()) {
+            analysis.ifPresent(dutyRanges::want);
+        }
     }
 
     CalculationStatus status() {
@@ -101,6 +116,7 @@ final class Desk {
     /** Clears the desk. */
     void close() {
         calculator.stop();
+        dutyRanges.stop();
         document = Optional.empty();
         analysis = Optional.empty();
         selection = Selection.NONE;
@@ -140,6 +156,7 @@ final class Desk {
     /** Starts the calculation anew. */
     void calculate() {
         harness().ifPresent(harness -> {
+            dutyRanges.stop();
             calculator.ask(new Calculation.Question(harness, document.flatMap(Document::file)));
             become(CalculationStatus.CALCULATING);
         });

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.ohmloom.analysis.OutputDuty;
+import org.ohmloom.draw.chart.Stack;
 import org.ohmloom.draw.study.DutyCharts;
+import org.ohmloom.draw.study.DutyClocks;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.solve.BranchFlow;
@@ -129,8 +132,18 @@ final class DutyStudy implements Study<DutyStudy.Row> {
         return readout.analysis()
                 .flatMap(results -> DutyCharts.of(results, row.state(), row.output()))
                 .map(chart -> new Picture(
-                        chart.title() + ": on-state, RMS and mean current of the feed, the loads and the wires",
-                        (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
+                        chart.title()
+                                + ": on-state, RMS and mean current of the feed, the loads and the wires; then when"
+                                + " the outputs of its clock are on",
+                        (fonts, widthMm, heightMm) -> Stack.of(Stream.concat(
+                                        Stream.of(chart.scene(fonts, widthMm)),
+                                        DutyClocks.chart(
+                                                row.state(),
+                                                row.solution(),
+                                                row.output().output())
+                                                .map(clock -> clock.scene(fonts, widthMm))
+                                                .stream())
+                                .toList())));
     }
 
     @Override
@@ -142,6 +155,7 @@ final class DutyStudy implements Study<DutyStudy.Row> {
                 + Formats.hertz(row.output().pulse().frequencyHertz()) + ", clock "
                 + row.output().pulse().clock()
                 + ", beginning at " + Formats.percent(row.output().pulse().phaseFraction()) + " of the period.");
+        steps.addAll(DutyClocks.words(row.solution().duty(), row.output().output()));
         steps.add("Feed: " + currents(feed) + ". Drop and devices are judged by the on-state current, heat by the RMS"
                 + " current, the battery gives the mean.");
         steps.add("Load " + row.load().load() + ": " + currents(row.load().flow()) + ".");
@@ -162,9 +176,8 @@ final class DutyStudy implements Study<DutyStudy.Row> {
                         + Formats.quantity(clamp.pulseJoules(), org.ohmloom.units.Dimension.ENERGY) + " a pulse, "
                         + Formats.watts(clamp.meanWatts()) + " on average."));
         if (row.solution().duty().sampled()) {
-            steps.add("A sample of " + row.solution().duty().moments()
-                    + " moments stands for all combinations; RMS currents are known to "
-                    + Formats.percent(row.solution().duty().samplingErrorRatio()) + ".");
+            steps.add("RMS currents are known to "
+                    + Formats.percent(row.solution().duty().samplingErrorRatio()) + " from that sample.");
         }
         return steps;
     }

@@ -74,6 +74,7 @@ final class MenuPlan {
                             "study-charge",
                             "study-combinations",
                             "study-duty",
+                            "study-duty-range",
                             "study-conductors",
                             LINE,
                             "next-finding",

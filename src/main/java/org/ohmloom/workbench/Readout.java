@@ -1,9 +1,11 @@
 package org.ohmloom.workbench;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.DutyStep;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.heat.WireRating;
@@ -22,14 +24,21 @@ import org.ohmloom.solve.Solution;
  * @param harness  the harness as it is
  * @param analysis the latest results, maybe of an earlier harness
  * @param state    the state asked for; empty for the worst of all
+ * @param dutySteps loads over the range of their duties; empty until somebody asked for them and they are there
  */
-record Readout(Harness harness, Optional<Analysis> analysis, Optional<StateId> state) {
+record Readout(
+        Harness harness, Optional<Analysis> analysis, Optional<StateId> state, Optional<List<DutyStep>> dutySteps) {
+
+    /** Without loads over the range of their duties. */
+    Readout(Harness harness, Optional<Analysis> analysis, Optional<StateId> state) {
+        this(harness, analysis, state, Optional.empty());
+    }
 
     /** What a desk shows now; empty without a document. */
     static Optional<Readout> of(Desk desk) {
         return desk.harness()
                 .map(harness ->
-                        new Readout(harness, desk.analysis(), desk.view().state()));
+                        new Readout(harness, desk.analysis(), desk.view().state(), desk.dutySteps()));
     }
 
     private static final double DRAWS_AMPS = 1e-9;

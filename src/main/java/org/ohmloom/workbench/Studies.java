@@ -13,6 +13,7 @@ final class Studies {
             new ChargeView(),
             new CombinationStudy(),
             new DutyStudy(),
+            new DutyRangeStudy(),
             new ConductorStudy());
 
     private Studies() {}
@@ -25,6 +26,7 @@ final class Studies {
             case "charge" -> 'H';
             case "combinations" -> 'W';
             case "conductors" -> 'C';
+            case "duty-range" -> 'Y';
             default -> 'D';
         };
     }

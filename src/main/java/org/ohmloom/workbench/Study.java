@@ -17,6 +17,9 @@ interface Study<R> extends Sheet<R> {
     /** What it answers, in a sentence. */
     String about();
 
+    /** Called before it is shown, for what is only computed when somebody looks. */
+    default void prepare(Desk desk) {}
+
     /** What a person has to enter to get rows, said where there are none. */
     String nothing(Readout readout);
 

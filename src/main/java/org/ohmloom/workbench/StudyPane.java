@@ -103,6 +103,7 @@ final class StudyPane<R> extends JPanel {
 
     /** Shows the rows of the results as they are now. */
     void showRows(Optional<Readout> readout) {
+        study.prepare(desk);
         rows = readout.map(study::rows).orElse(List.of());
         list.show(readout);
         nothing.removeAll();

@@ -83,6 +83,9 @@ public final class WorkbenchPictures {
             });
             // The layout is drawn anew for the size the canvas has now.
             waitFor(() -> isReady(stage.view()));
+            if (study.equals(Optional.of(DutyRangeStudy.KEY))) {
+                waitFor(() -> stage.view().desk().dutySteps().isPresent());
+            }
         }
         // Texts learn their height from their width, so further rounds settle what the first moved.
         for (int round = 0; round < SETTLING_ROUNDS; round++) {

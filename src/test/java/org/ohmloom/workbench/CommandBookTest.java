@@ -55,6 +55,7 @@ class CommandBookTest {
             study-charge | Charge |
             study-combinations | Worst case |
             study-duty | Duty |
+            study-duty-range | Duty range |
             study-conductors | Conductors |
             next-finding | Next finding | F8
             previous-finding | Previous finding | Shift+F8

@@ -13,12 +13,17 @@ import org.junit.jupiter.api.Test;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
+import org.ohmloom.analysis.DutyStep;
+import org.ohmloom.analysis.DutySweep;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.chart.ChartPicturesTest;
+import org.ohmloom.draw.study.DutyClocks;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.TitleBlock;
+import org.ohmloom.solve.Clock;
+import org.ohmloom.solve.Stretch;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
@@ -41,7 +46,44 @@ class StudiesTest {
         Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
         Readout readout = new Readout(harness, Optional.of(analysis), Optional.empty());
         for (Study<?> study : Studies.ALL) {
-            look(study, readout);
+            if (!(study instanceof DutyRangeStudy)) {
+                look(study, readout);
+            }
+        }
+    }
+
+    @Test
+    void theDutyRangeHasARowForEachWireAtEachDutyWhenTheSweepIsThere() throws HarnessFileException {
+        Harness harness = HarnessFiles.read(Path.of("examples", "star-ground.harness.json"));
+        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        List<DutyStep> sweep = DutySweep.of(analysis, Cancel.NEVER);
+        DutyRangeStudy study = new DutyRangeStudy();
+        Readout waiting = new Readout(harness, Optional.of(analysis), Optional.empty());
+        assertEquals(List.of(), study.rows(waiting));
+        assertTrue(study.nothing(waiting).contains("at 25, 50, 75 and 100 %"));
+        Readout readout = new Readout(harness, Optional.of(analysis), Optional.empty(), Optional.of(sweep));
+        look(study, readout);
+        assertEquals(
+                sweep.stream().mapToInt(step -> step.wires().size()).sum(),
+                study.rows(readout).size());
+    }
+
+    @Test
+    void theDutyViewTellsWhichOutputsShareAClockAndWhenTheyAreOn() throws HarnessFileException {
+        Harness harness = HarnessFiles.read(Path.of("examples", "star-ground.harness.json"));
+        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        Readout readout = new Readout(harness, Optional.of(analysis), Optional.empty());
+        DutyStudy study = new DutyStudy();
+        for (DutyStudy.Row row : study.rows(readout)) {
+            Clock clock =
+                    DutyClocks.of(row.solution().duty(), row.output().output()).orElseThrow();
+            double onFraction = clock.stretches().stream()
+                    .filter(stretch -> stretch.on().contains(row.output().output()))
+                    .mapToDouble(Stretch::shareFraction)
+                    .sum();
+            assertEquals(row.output().pulse().dutyFraction(), onFraction, 1e-9);
+            assertTrue(
+                    study.steps(readout, row).stream().anyMatch(step -> step.startsWith("Stretches of its period: ")));
         }
     }
 
