@@ -13,6 +13,7 @@ import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.DeviceChooser;
 import org.ohmloom.solve.charge.ChargeStudy;
 import org.ohmloom.solve.run.StartUpStudy;
+import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.WireTables;
 
 /**
@@ -44,6 +45,7 @@ public final class Analyst {
         JointSized sized = byEnvelope.sized();
         SortedMap<ComponentId, DeviceChoice> devices = new DeviceChooser(byEnvelope.input()).chooseAll();
         SortedMap<WireId, WireRating> ratings = Ratings.of(bench, sized.sizes(), sized.heated());
+        StartUps startUps = StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested);
         Evidence evidence = new Evidence(
                 harness,
                 tables,
@@ -58,8 +60,8 @@ public final class Analyst {
                 protection.drawn(),
                 ReturnLoops.of(protection.drawn()).loops(),
                 protection.upstream(),
-                StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested),
-                protection.study(SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, cancel),
+                startUps,
+                protection.study(SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, startUps, cancel),
                 byEnvelope.envelope(),
                 ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested),
                 Returns.study(bench, protection.drawn(), sized.heated(), cancel));

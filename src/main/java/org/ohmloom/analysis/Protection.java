@@ -13,6 +13,7 @@ import org.ohmloom.size.UpstreamDevices;
 import org.ohmloom.size.protection.ProtectionInput;
 import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.size.protection.ProtectionStudy;
+import org.ohmloom.solve.run.StartUps;
 
 /**
  * The network as drawn, and what stands between its sources and conductors.
@@ -33,7 +34,8 @@ record Protection(Network drawn, Upstream upstream, Bench bench) {
     }
 
     /** What every protective device carries, protects and clears. */
-    ProtectionResults study(SizingInput input, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
+    ProtectionResults study(
+            SizingInput input, SortedMap<WireId, WireRating> ratings, StartUps startUps, Cancel cancel) {
         return ProtectionStudy.of(new ProtectionInput(
                 bench.harness(),
                 bench.tables(),
@@ -45,6 +47,7 @@ record Protection(Network drawn, Upstream upstream, Bench bench) {
                 ratings,
                 bench.bundleHeat(),
                 new RelyingDevices(input)::ofReturn,
+                startUps,
                 cancel::isRequested));
     }
 

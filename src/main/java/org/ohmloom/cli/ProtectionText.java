@@ -51,6 +51,7 @@ final class ProtectionText {
         }
         notJudged(results, out);
         results.outputs().forEach(output -> out.println(Wrap.indented(output.sentence(), INDENT, WIDTH)));
+        ProposalsText.print(results, out);
     }
 
     /** What could not be judged, each kind of check once with its devices. */
@@ -101,7 +102,10 @@ final class ProtectionText {
 
     static void write(ProtectionResults results, JsonObjectWriter root) {
         root.array("protection", array -> {
-            results.devices().values().forEach(device -> array.object(item -> device(device, item)));
+            results.devices().values().forEach(device -> array.object(item -> {
+                device(device, item);
+                results.proposal(device.device()).ifPresent(proposal -> ProposalsText.write(proposal, item));
+            }));
             results.outputs().forEach(output -> array.object(item -> output(output, item)));
         });
     }
@@ -139,6 +143,8 @@ final class ProtectionText {
                     entry.put("meltingAmpSquaredSeconds", start.meltingAmpSquaredSeconds());
                     entry.put("mayOpen", start.mayOpen());
                     entry.put("starts", start.startsCount());
+                    entry.put("computedFrom", start.shape().state().isPresent() ? "start-up run" : "as entered");
+                    entry.put("state", start.shape().state().map(state -> state.value()));
                 })));
         item.array("checks", array -> device.checks()
                 .forEach(check -> array.object(entry -> {

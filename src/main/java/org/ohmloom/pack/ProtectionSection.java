@@ -13,10 +13,12 @@ import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.size.protection.Check;
+import org.ohmloom.size.protection.DeviceProposal;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.size.protection.Fault;
 import org.ohmloom.size.protection.OutputProtection;
 import org.ohmloom.size.protection.ProtectionResults;
+import org.ohmloom.size.protection.TypeCandidate;
 import org.ohmloom.units.Unit;
 
 /** What every protective device is judged by, the reasons, and its opening times against what it protects. */
@@ -47,6 +49,14 @@ final class ProtectionSection {
             Column.code("Device"),
             Column.words("Point"),
             Column.words("Met"),
+            Column.words("Because"),
+            Column.words("By"));
+
+    private static final List<Column> PROPOSALS = List.of(
+            Column.code("Device"),
+            Column.words("Type"),
+            Column.number("Rating", Unit.AMP, 1),
+            Column.words("Outcome"),
             Column.words("Because"),
             Column.words("By"));
 
@@ -97,6 +107,16 @@ final class ProtectionSection {
                     results.outputs().stream().map(ProtectionSection::output).toList(),
                     ""));
         }
+        blocks.add(new Block.Heading("Proposed types and ratings"));
+        blocks.add(new Block.Prose("Every fuse and breaker type of the tables in the place of each device, at the rating of it that meets"
+                + " most. What is there stays where it meets all that is judged; otherwise its own type comes first."));
+        blocks.add(new Block.Table(
+                "protection-proposals",
+                PROPOSALS,
+                results.proposals().values().stream()
+                        .flatMap(proposal -> proposal.types().stream().map(type -> proposed(proposal, type)))
+                        .toList(),
+                "The harness has no protective device."));
         blocks.add(new Block.Heading("Opening times against conductors, starts and faults"));
         blocks.add(new Block.Pictures(pictures));
         blocks.add(new Block.Heading("Why each point of protection is met or not"));
@@ -148,6 +168,21 @@ final class ProtectionSection {
                 verdict(check),
                 Cell.text(Wording.printed(check.sentence())),
                 Cell.text(Wording.printed(check.source())));
+    }
+
+    private static Row proposed(DeviceProposal proposal, TypeCandidate type) {
+        return Row.of(
+                Cell.text(proposal.device().value()).toned(Cell.Tone.STRONG),
+                Cell.text(type.words()),
+                Cell.number(type.device().ratingAmps()),
+                switch (type.outcome()) {
+                    case CHOSEN -> Cell.text(proposal.changes() ? "proposed" : "stays")
+                            .toned(Cell.Tone.STRONG);
+                    case WOULD_SERVE -> Cell.text("would serve");
+                    case REFUSED -> Cell.text("refused").toned(Cell.Tone.SOFT);
+                },
+                Cell.text(Wording.printed(type.reason())),
+                Cell.text(Wording.printed(type.source())));
     }
 
     private static Row output(OutputProtection output) {

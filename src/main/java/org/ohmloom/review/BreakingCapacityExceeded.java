@@ -46,6 +46,7 @@ final class BreakingCapacityExceeded implements Rule {
                                 .orElseThrow()
                                 .source())
                         .subject(device.device())
+                        .fix(ProposedDevice.mending(evidence, device.device(), Check.Aspect.BREAKS_LARGEST))
                         .build());
             }
         }

@@ -12,6 +12,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.Governor;
 import org.ohmloom.size.protection.BandAgainstConductor;
+import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.ConductorProtection;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.units.Unit;
@@ -120,7 +121,7 @@ final class ConductorNotProtected implements Rule {
                 .value("limit", stretch.damageSeconds().orElseThrow(), Unit.SECOND);
     }
 
-    /** Larger conductors, if all can have them. */
+    /** Larger conductors, if all can have them; otherwise another device, if one serves. */
     private static Optional<? extends Edit> fix(
             Evidence evidence, DeviceProtection device, List<ConductorProtection> failing) {
         List<Edit> larger = new ArrayList<>();
@@ -128,7 +129,7 @@ final class ConductorNotProtected implements Rule {
                 .flatMap(rating -> LargerConductor.fix(evidence, rating, each.larger()))
                 .ifPresent(larger::add));
         if (larger.size() < failing.size()) {
-            return Optional.empty();
+            return ProposedDevice.mending(evidence, device.device(), Check.Aspect.PROTECTS);
         }
         return Optional.of(
                 larger.size() == 1 ? larger.get(0) : new Compound("Set conductors behind " + device.device(), larger));

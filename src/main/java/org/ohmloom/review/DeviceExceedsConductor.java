@@ -15,9 +15,10 @@ import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.size.ConductorChoice;
-import org.ohmloom.size.DeviceAllowance;
 import org.ohmloom.size.Governor;
 import org.ohmloom.size.Requirement;
+import org.ohmloom.size.protection.Check;
+import org.ohmloom.size.protection.DeviceAllowance;
 import org.ohmloom.units.Gauge;
 
 /**
@@ -109,11 +110,14 @@ final class DeviceExceedsConductor implements Rule {
         };
     }
 
-    /** A smaller device where one serves the load; otherwise larger conductors, if all can have them. */
+    /** Another device where one serves; otherwise larger conductors, if all can have them. */
     private static Optional<? extends Edit> fix(Evidence evidence, List<ComponentId> devices, List<Thin> thin) {
-        Optional<SetDeviceRating> smaller = devices.size() == 1 ? smaller(evidence, devices.get(0)) : Optional.empty();
-        if (smaller.isPresent()) {
-            return smaller;
+        Optional<Edit> other = devices.size() == 1
+                ? ProposedDevice.mending(evidence, devices.get(0), Check.Aspect.RATED)
+                        .or(() -> smaller(evidence, devices.get(0)))
+                : Optional.empty();
+        if (other.isPresent()) {
+            return other;
         }
         List<Edit> larger = new ArrayList<>();
         thin.forEach(each -> LargerConductor.fix(evidence, each.rating()).ifPresent(larger::add));
@@ -126,7 +130,7 @@ final class DeviceExceedsConductor implements Rule {
                         : new Compound("Set conductors behind " + Listing.of(devices, 30), larger));
     }
 
-    private static Optional<SetDeviceRating> smaller(Evidence evidence, ComponentId device) {
+    private static Optional<Edit> smaller(Evidence evidence, ComponentId device) {
         return Optional.ofNullable(evidence.devices().get(device))
                 .filter(choice -> !evidence.harness().components().get(device).existing())
                 .filter(choice -> choice.ratingAmps().isPresent()

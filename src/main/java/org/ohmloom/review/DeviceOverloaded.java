@@ -2,8 +2,10 @@ package org.ohmloom.review;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.units.Unit;
 
@@ -56,13 +58,14 @@ final class DeviceOverloaded implements Rule {
                         .severity(beyondRating ? Severity.ERROR : Severity.WARNING)
                         .source(device.rating().source())
                         .subject(device.device())
-                        .fix(larger(evidence, device.device(), device.ratingAmps()))
+                        .fix(ProposedDevice.mending(evidence, device.device(), Check.Aspect.CARRIES)
+                                .or(() -> larger(evidence, device.device(), device.ratingAmps())))
                         .build());
             }
         }
     }
 
-    private static Optional<SetDeviceRating> larger(Evidence evidence, ComponentId id, double ratingAmps) {
+    private static Optional<Edit> larger(Evidence evidence, ComponentId id, double ratingAmps) {
         return Optional.ofNullable(evidence.devices().get(id))
                 .filter(choice -> !evidence.harness().components().get(id).existing())
                 .filter(choice -> choice.ratingAmps().orElse(0) > ratingAmps)

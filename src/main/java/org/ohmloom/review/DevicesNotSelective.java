@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.function.Consumer;
+import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.size.protection.Selectivity;
 import org.ohmloom.units.Formats;
@@ -30,11 +31,11 @@ final class DevicesNotSelective implements Rule {
         for (DeviceProtection device : evidence.protection().devices().values()) {
             device.selectivity().stream()
                     .filter(each -> !each.selective())
-                    .forEach(each -> report.accept(finding(device, each)));
+                    .forEach(each -> report.accept(finding(evidence, device, each)));
         }
     }
 
-    private static Finding finding(DeviceProtection device, Selectivity selectivity) {
+    private static Finding finding(Evidence evidence, DeviceProtection device, Selectivity selectivity) {
         double upstreamAmps = device.ratingAmps() * selectivity.ratingRatio();
         return new FindingDraft(
                         INFO,
@@ -46,6 +47,7 @@ final class DevicesNotSelective implements Rule {
                 .amps("larger", upstreamAmps)
                 .subject(device.device())
                 .subject(selectivity.upstream())
+                .fix(ProposedDevice.mending(evidence, device.device(), Check.Aspect.SELECTIVE))
                 .build();
     }
 }

@@ -35,12 +35,12 @@ final class FaultNotCleared implements Rule {
             boolean behindLimit = evidence.protection().outputs().stream()
                     .anyMatch(output -> output.blindDevices().contains(device.device()));
             if (device.fails(Check.Aspect.CLEARS_SMALLEST) && !behindLimit) {
-                device.minimumFault().ifPresent(fault -> report.accept(finding(device, fault)));
+                device.minimumFault().ifPresent(fault -> report.accept(finding(evidence, device, fault)));
             }
         }
     }
 
-    private static Finding finding(DeviceProtection device, Fault fault) {
+    private static Finding finding(Evidence evidence, DeviceProtection device, Fault fault) {
         boolean stands = !device.conductors().isEmpty()
                 && device.conductors().stream()
                         .allMatch(each -> each.isProtected().orElse(false));
@@ -60,7 +60,8 @@ final class FaultNotCleared implements Rule {
                 .value("limit", device.askedSeconds(), Unit.SECOND)
                 .severity(!stands ? Severity.ERROR : opens ? Severity.NOTE : Severity.WARNING)
                 .source(device.check(Check.Aspect.CLEARS_SMALLEST).orElseThrow().source())
-                .subject(device.device());
+                .subject(device.device())
+                .fix(ProposedDevice.mending(evidence, device.device(), Check.Aspect.CLEARS_SMALLEST));
         device.openSeconds().ifPresent(seconds -> draft.value("time", seconds, Unit.SECOND));
         return draft.build();
     }

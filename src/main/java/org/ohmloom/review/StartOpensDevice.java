@@ -2,8 +2,10 @@ package org.ohmloom.review;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.size.protection.StartPulse;
 import org.ohmloom.units.Unit;
@@ -54,11 +56,12 @@ final class StartOpensDevice implements Rule {
                 .source(start.source())
                 .subject(device.device())
                 .subject(start.load())
-                .fix(larger(evidence, device))
+                .fix(ProposedDevice.mending(evidence, device.device(), Check.Aspect.RIDES_THROUGH)
+                        .or(() -> larger(evidence, device)))
                 .build();
     }
 
-    private static Optional<SetDeviceRating> larger(Evidence evidence, DeviceProtection device) {
+    private static Optional<Edit> larger(Evidence evidence, DeviceProtection device) {
         ComponentId id = device.device();
         return Optional.ofNullable(evidence.devices().get(id))
                 .filter(choice -> !evidence.harness().components().get(id).existing())

@@ -1,6 +1,9 @@
 package org.ohmloom.review;
 
+import java.util.Optional;
 import java.util.function.Consumer;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.VoltageRating;
 import org.ohmloom.units.Unit;
 
@@ -35,8 +38,16 @@ final class VoltageRatingExceeded implements Rule {
                         .beyond("volts", rating.systemVolts(), "limit", rating.ratedVolts(), Unit.VOLT)
                         .source(rating.source())
                         .subject(rating.element())
+                        .fix(fix(evidence, rating))
                         .build());
             }
         }
+    }
+
+    private static Optional<Edit> fix(Evidence evidence, VoltageRating rating) {
+        return evidence.protection().devices().keySet().stream()
+                .filter(device -> device.value().equals(rating.element()))
+                .findFirst()
+                .flatMap(device -> ProposedDevice.mending(evidence, device, Check.Aspect.VOLTAGE));
     }
 }

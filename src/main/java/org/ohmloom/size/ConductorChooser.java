@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
+import org.ohmloom.size.protection.DeviceAllowance;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.units.Gauge;

@@ -16,6 +16,7 @@ import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.size.protection.BandAgainstConductor;
 import org.ohmloom.size.protection.ContinuousRating;
+import org.ohmloom.size.protection.DeviceAllowance;
 import org.ohmloom.size.protection.TimeCurrentBand;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.ConductorRow;

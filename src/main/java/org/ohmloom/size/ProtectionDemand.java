@@ -8,6 +8,7 @@ import org.ohmloom.heat.Ampacity;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Wire;
+import org.ohmloom.size.protection.DeviceAllowance;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;

@@ -11,6 +11,7 @@ import org.ohmloom.model.Draw;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.size.protection.ContinuousRating;
+import org.ohmloom.size.protection.EnteredStart;
 import org.ohmloom.size.protection.StartPulse;
 import org.ohmloom.size.protection.TimeCurrentBand;
 import org.ohmloom.solve.LoadVolts;
@@ -97,9 +98,10 @@ final class StartRide {
                             band.get(),
                             rating,
                             start.load().value(),
-                            start.peakAmps() + others,
-                            Math.min(Math.max(loadAmps, start.ratedAmps()), start.peakAmps() + others),
-                            start.decaySeconds());
+                            new EnteredStart(
+                                    start.peakAmps() + others,
+                                    Math.min(Math.max(loadAmps, start.ratedAmps()), start.peakAmps() + others),
+                                    start.decaySeconds()));
                 })
                 .reduce((one, other) -> one.ridesThrough() ? other : one);
     }

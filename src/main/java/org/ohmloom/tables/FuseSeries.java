@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The fuses or breakers of one type: their ratings and colours, how fast they open, what they resist. */
 public final class FuseSeries {
@@ -51,6 +52,16 @@ public final class FuseSeries {
     /** Its ratings, smallest first. */
     public List<FuseRating> ratings() {
         return ratings;
+    }
+
+    /** The rated voltages it is made for, V, smallest first: of its ratings, and of versions whose breaking capacity is listed. */
+    public List<Double> voltages() {
+        return Stream.concat(
+                        ratings.stream().map(FuseRating::ratedVolts),
+                        breaking.stream().map(BreakingCapacity::ratedVolts))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** The rating of exactly that current, A. */

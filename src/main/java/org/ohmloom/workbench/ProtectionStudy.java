@@ -12,10 +12,12 @@ import org.ohmloom.model.ElementId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.ConductorProtection;
+import org.ohmloom.size.protection.DeviceProposal;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.size.protection.Fault;
 import org.ohmloom.size.protection.OutputProtection;
 import org.ohmloom.size.protection.ProtectionResults;
+import org.ohmloom.size.protection.TypeCandidate;
 import org.ohmloom.units.Formats;
 
 /** Fuses, breakers and outputs that limit: what each carries, protects, clears and rides through. */
@@ -31,13 +33,24 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
      * @param name   what people call it
      * @param device the study of a device
      * @param output the study of an output
+     * @param proposal type and rating proposed for a device
      */
     record Row(
             ComponentId id,
             String label,
             String name,
             Optional<DeviceProtection> device,
-            Optional<OutputProtection> output) {
+            Optional<OutputProtection> output,
+            Optional<DeviceProposal> proposal) {
+
+        CellText proposed() {
+            return proposal.map(each -> each.changes()
+                            ? CellText.of(each.chosen().words(), 0)
+                                    .in(Tone.WARNING)
+                                    .saying(each.chosen().reason())
+                            : CellText.of("stays", 1).saying(each.chosen().reason()))
+                    .orElse(CellText.EMPTY);
+        }
 
         CellText verdict(Check.Aspect aspect) {
             Optional<Check> check = device.flatMap(each -> each.check(aspect));
@@ -143,6 +156,13 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         "A",
                         "Current it can interrupt",
                         row -> row.number(DeviceProtection::breakingAmps)),
+                new Column<>(
+                        "Proposed",
+                        "",
+                        "Type and rating that meets most, the present type first",
+                        18,
+                        Row::proposed,
+                        Optional.empty()),
                 Column.text("Name", "What people call it", 22, Row::name));
     }
 
@@ -165,7 +185,13 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
         results(readout)
                 .devices()
                 .forEach((id, device) ->
-                        rows.add(new Row(id, id.value(), name(readout, id), Optional.of(device), Optional.empty())));
+                        rows.add(new Row(
+                                id,
+                                id.value(),
+                                name(readout, id),
+                                Optional.of(device),
+                                Optional.empty(),
+                                results(readout).proposal(id))));
         results(readout)
                 .outputs()
                 .forEach(output -> rows.add(new Row(
@@ -173,7 +199,8 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         output.output(),
                         name(readout, output.component()),
                         Optional.empty(),
-                        Optional.of(output))));
+                        Optional.of(output),
+                        Optional.empty())));
         return rows;
     }
 
@@ -246,6 +273,7 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                     .forEach(steps::add);
             device.selectivity().forEach(each -> steps.add("Upstream: " + each.sentence() + "."));
         });
+        row.proposal().ifPresent(proposal -> proposal.types().forEach(type -> steps.add(told(type))));
         row.output().ifPresent(output -> {
             steps.add(output.sentence());
             output.conductors().stream()
@@ -254,5 +282,15 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                             + (each.stands() ? ", which it stands." : ", which it does not stand.")));
         });
         return steps;
+    }
+
+    private static String told(TypeCandidate type) {
+        String outcome =
+                switch (type.outcome()) {
+                    case CHOSEN -> "Proposed: ";
+                    case WOULD_SERVE -> "Not needed: ";
+                    case REFUSED -> "Refused: ";
+                };
+        return outcome + type.words() + "; " + type.reason() + " (" + type.source() + ")";
     }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.size.protection.DeviceAllowance;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;

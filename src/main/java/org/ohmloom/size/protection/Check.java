@@ -14,6 +14,7 @@ public record Check(Aspect aspect, Verdict verdict, String sentence, String sour
     public enum Aspect {
         CARRIES("carries the running current"),
         RIDES_THROUGH("rides through starts"),
+        RATED("is no larger than the design basis allows its conductors"),
         PROTECTS("protects its conductors"),
         CLEARS_SMALLEST("clears the smallest fault"),
         BREAKS_LARGEST("breaks the largest fault"),

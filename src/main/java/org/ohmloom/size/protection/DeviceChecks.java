@@ -70,19 +70,10 @@ final class DeviceChecks {
             checks.add(Check.notJudged(Aspect.RIDES_THROUGH, NO_TIMES + device.series(), bandSource()));
         } else if (!found.starts().isEmpty()) {
             StartPulse worst = found.starts().stream()
-                    .reduce((one, other) -> worse(one, other) ? one : other)
+                    .reduce((one, other) -> one.isWorseThan(other) ? one : other)
                     .orElseThrow();
             checks.add(Check.judged(Aspect.RIDES_THROUGH, worst.ridesThrough(), worst.sentence(), worst.source()));
         }
-    }
-
-    private static boolean worse(StartPulse one, StartPulse other) {
-        if (one.mayOpen() != other.mayOpen()) {
-            return one.mayOpen();
-        }
-        return one.startsCount() != other.startsCount()
-                ? one.startsCount() < other.startsCount()
-                : one.pulseAmpSquaredSeconds() >= other.pulseAmpSquaredSeconds();
     }
 
     private void protects() {
@@ -178,6 +169,6 @@ final class DeviceChecks {
                         Aspect.SELECTIVE,
                         worst.selective(),
                         worst.sentence(),
-                        "fuse application notes, rating ratio 1 to 2 (from memory)")));
+                        Selectivity.SOURCE)));
     }
 }

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.FeedSource;
 import org.ohmloom.graph.FeedWay;
+import org.ohmloom.graph.FuseOhms;
 import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
@@ -26,6 +29,7 @@ final class DeviceStudy {
     private final StartStudy starts;
     private final SystemVolts volts;
     private final OutputStudy outputs;
+    private final FollowedStarts followed;
 
     DeviceStudy(
             ProtectionInput input,
@@ -40,8 +44,13 @@ final class DeviceStudy {
         this.starts = starts;
         this.volts = volts;
         this.outputs = outputs;
+        this.followed = new FollowedStarts(input);
     }
 
+    /**
+     * Studies a device in the place of a component: the one that is there, or another. What another resists more does not count
+     * against the largest fault: nobody should rely on a fuse's own resistance to stay within what it can break.
+     */
     DeviceProtection study(Component component, ProtectiveDevice device, List<ConductorProtection> conductors) {
         ComponentId id = component.id();
         Optional<TimeCurrentBand> band = TimeCurrentBand.of(input.tables(), device);
@@ -57,8 +66,12 @@ final class DeviceStudy {
             }
         }
         OptionalDouble cap = outputs.capAmps(id);
-        Optional<Fault> minimum = faults.minimum(id).map(fault -> fault.cappedAt(cap));
-        Optional<Fault> maximum = faults.maximum(id).map(fault -> fault.cappedAt(cap));
+        double more = ohms(device) - ohms(relying.device(id).orElse(device));
+        double driving = input.harness().rules().nominalVolts();
+        Optional<Fault> minimum = faults.minimum(id)
+                .map(fault -> fault.withMoreOhms(more, driving).cappedAt(cap));
+        Optional<Fault> maximum = faults.maximum(id)
+                .map(fault -> fault.withMoreOhms(Math.min(0, more), driving).cappedAt(cap));
         OptionalDouble ratedVolts = VoltageRating.ofDevice(input.tables(), device);
         Optional<CitedValue> listedBreaking = ratedVolts.isPresent()
                 ? input.tables()
@@ -95,6 +108,15 @@ final class DeviceStudy {
                 listedBreaking.map(value -> value.citation().text()).orElse("breaking capacity as entered"));
     }
 
+    /** What a device resists when cold, ohm; 0 when no table says. */
+    private double ohms(ProtectiveDevice device) {
+        return device.ohms()
+                .orElseGet(() -> FuseOhms.of(input.tables())
+                        .coldOhms(device.series(), device.ratingAmps())
+                        .map(CitedValue::value)
+                        .orElse(0.0));
+    }
+
     private double ambientCelsius(Component component) {
         return component
                 .zone()
@@ -120,6 +142,7 @@ final class DeviceStudy {
                 .max();
     }
 
+    /** Each start at its worst: as it was followed over time where it was, otherwise as entered. */
     private List<StartPulse> starts(
             ProtectiveDevice device,
             Optional<TimeCurrentBand> band,
@@ -129,21 +152,29 @@ final class DeviceStudy {
         if (band.isEmpty()) {
             return List.of();
         }
-        List<StartPulse> pulses = new ArrayList<>();
+        SortedMap<ComponentId, List<StartShape>> shapes = new TreeMap<>();
+        followed.through(id).forEach((starter, runs) -> {
+            if (followed.isUnit(starter)) {
+                shapes.put(starter, List.copyOf(runs));
+            }
+        });
         for (StartStudy.Start start : starts.through(id)) {
+            List<FollowedStart> runs = followed.through(id).getOrDefault(start.load(), List.of());
             double first = start.deviceAmps().get(id);
             double others = Math.max(0, loadAmps - start.ratedAmps());
             double running = Math.min(Math.max(loadAmps, start.ratedAmps()), first + others);
-            pulses.add(StartPulse.of(
-                    input.tables(),
-                    device.series(),
-                    band.get(),
-                    rating,
-                    start.load().value(),
-                    first + others,
-                    running,
-                    start.decaySeconds()));
+            shapes.put(
+                    start.load(),
+                    runs.isEmpty()
+                            ? List.of(new EnteredStart(first + others, running, start.decaySeconds()))
+                            : List.copyOf(runs));
         }
+        List<StartPulse> pulses = new ArrayList<>();
+        shapes.forEach((load, ways) -> ways.stream()
+                .map(shape -> StartPulse.of(
+                        input.tables(), device.series(), band.get(), rating, load.value(), shape))
+                .reduce((one, other) -> one.isWorseThan(other) ? one : other)
+                .ifPresent(pulses::add));
         return pulses;
     }
 

@@ -14,6 +14,27 @@ import org.ohmloom.units.Formats;
  */
 public record Fault(String at, double amps, double deviceAmps, boolean limited, String sentence) {
 
+    /** A device is not all of a loop. */
+    private static final double LEAST_RESISTANCE_RATIO = 0.2;
+
+    /**
+     * This fault with another device in the way: the current of one loop, V / (V / I + more).
+     *
+     * @param moreOhms what that resists beyond the present device, ohm, either sign
+     * @param volts    voltage that drives the fault, V; a small one is on the safe side both ways
+     */
+    Fault withMoreOhms(double moreOhms, double volts) {
+        double ratio = 1 / Math.max(LEAST_RESISTANCE_RATIO, 1 + moreOhms * deviceAmps / volts);
+        return moreOhms == 0 || deviceAmps == 0
+                ? this
+                : new Fault(
+                        at,
+                        amps * ratio,
+                        deviceAmps * ratio,
+                        limited,
+                        sentence + "; " + Formats.amps(deviceAmps * ratio) + " with the resistance of this type");
+    }
+
     /** This fault behind an output that limits its current, A. */
     Fault cappedAt(OptionalDouble limitAmps) {
         double cap = limitAmps.orElse(Double.POSITIVE_INFINITY);

@@ -117,12 +117,10 @@ public record ProtectionCurves(
     /** The current of a start over the time since it began. */
     private static List<CurvePoint> start(StartPulse start) {
         List<CurvePoint> points = new ArrayList<>();
-        double last = 6 * start.decaySeconds();
+        double last = Math.max(LEAST_SPAN_RATIO * FIRST_SECONDS, start.shape().lastSeconds());
         for (int k = 0; k < COUNT; k++) {
             double seconds = FIRST_SECONDS * Math.pow(last / FIRST_SECONDS, k / (COUNT - 1.0));
-            double amps = start.runningAmps()
-                    + (start.peakAmps() - start.runningAmps()) * Math.exp(-seconds / start.decaySeconds());
-            points.add(new CurvePoint(amps, seconds));
+            points.add(new CurvePoint(start.shape().ampsAt(seconds), seconds));
         }
         return points;
     }

@@ -14,6 +14,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.WireTables;
 
@@ -30,6 +31,7 @@ import org.ohmloom.tables.WireTables;
  * @param ratings       what each wire is, carries and may carry
  * @param bundleHeat    where wires settle with their neighbours
  * @param returnDevices the device that limits a return, for wires that are returns
+ * @param startUps      starts followed over time
  * @param cancelled     asked now and then; true stops the study
  */
 public record ProtectionInput(
@@ -43,4 +45,5 @@ public record ProtectionInput(
         SortedMap<WireId, WireRating> ratings,
         BundleHeat bundleHeat,
         Function<WireId, List<ComponentId>> returnDevices,
+        StartUps startUps,
         BooleanSupplier cancelled) {}

@@ -19,17 +19,20 @@ import org.ohmloom.model.WireId;
  * @param voltages     parts whose voltage rating is known
  * @param relying      the devices each wire relies on; wires that rely on none have no entry
  * @param untimed      loads whose start current is entered but not how long it lasts
+ * @param proposals    type and rating proposed for every protective device
  */
 public record ProtectionResults(
         SortedMap<ComponentId, DeviceProtection> devices,
         List<OutputProtection> outputs,
         List<VoltageRating> voltages,
         SortedMap<WireId, List<ComponentId>> relying,
-        SortedSet<ComponentId> untimed) {
+        SortedSet<ComponentId> untimed,
+        SortedMap<ComponentId, DeviceProposal> proposals) {
 
     /** Nothing studied. */
     public static final ProtectionResults NONE =
-            new ProtectionResults(new TreeMap<>(), List.of(), List.of(), new TreeMap<>(), new TreeSet<>());
+            new ProtectionResults(
+                    new TreeMap<>(), List.of(), List.of(), new TreeMap<>(), new TreeSet<>(), new TreeMap<>());
 
     public ProtectionResults {
         devices = Collections.unmodifiableSortedMap(new TreeMap<>(devices));
@@ -37,11 +40,17 @@ public record ProtectionResults(
         voltages = List.copyOf(voltages);
         relying = Collections.unmodifiableSortedMap(new TreeMap<>(relying));
         untimed = Collections.unmodifiableSortedSet(new TreeSet<>(untimed));
+        proposals = Collections.unmodifiableSortedMap(new TreeMap<>(proposals));
     }
 
     /** The study of a device. */
     public Optional<DeviceProtection> of(ComponentId device) {
         return Optional.ofNullable(devices.get(device));
+    }
+
+    /** What is proposed for a device. */
+    public Optional<DeviceProposal> proposal(ComponentId device) {
+        return Optional.ofNullable(proposals.get(device));
     }
 
     /** The pictures of a wire: one for each device it relies on. */

@@ -23,6 +23,9 @@ public record Selectivity(
     /** Ratings in this ratio open one after the other. Common practice, from memory of fuse application notes. */
     public static final double USUAL_RATIO = 2;
 
+    /** Where that comes from. */
+    static final String SOURCE = "fuse application notes, rating ratio 1 to 2 (from memory)";
+
     private static final double SAME = 1e-9;
 
     static Selectivity of(

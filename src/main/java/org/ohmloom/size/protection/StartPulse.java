@@ -9,8 +9,8 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
 
 /**
- * The start of one load as its protective device sees it: a peak that decays exponentially to the running current,
- * I(t) = Ir + (Ip - Ir) exp(-t/T).
+ * The start of one load as its protective device sees it: followed over time where the study of starts did, otherwise a peak
+ * that decays exponentially as entered.
  *
  * <p>It may open the device when it stays above a row of the band for longer than the row's shortest time. A short one ages
  * the device when its I2t, reckoned for the time it is above the rating, is a large share of what melts the device; how many
@@ -40,7 +40,8 @@ public record StartPulse(
         boolean mayOpen,
         int startsCount,
         String sentence,
-        String source) {
+        String source,
+        StartShape shape) {
 
     /** Fewer starts than this in a life are too few. Common practice, no source. */
     public static final int FEWEST_STARTS = 10_000;
@@ -67,9 +68,7 @@ public record StartPulse(
      * @param band    its band
      * @param rating  what it carries in its air
      * @param load    the load that starts
-     * @param peakAmps current at the first moment, A
-     * @param runningAmps current it decays to, A, at most the peak
-     * @param decaySeconds time constant, s
+     * @param shape   the current over time
      */
     public static StartPulse of(
             WireTables tables,
@@ -77,13 +76,11 @@ public record StartPulse(
             TimeCurrentBand band,
             ContinuousRating rating,
             String load,
-            double peakAmps,
-            double runningAmps,
-            double decaySeconds) {
+            StartShape shape) {
         double ratio = rating.ambientRatio();
         Optional<BandStep> opening = band.steps().stream()
                 .filter(step -> step.minimumSeconds().isPresent())
-                .filter(step -> secondsAbove(step.amps() * ratio, peakAmps, runningAmps, decaySeconds)
+                .filter(step -> shape.secondsAbove(step.amps() * ratio)
                         > step.minimumSeconds().getAsDouble())
                 .findFirst();
         Optional<CitedValue> listed =
@@ -94,13 +91,13 @@ public record StartPulse(
         double melting = listed.map(CitedValue::value).orElseGet(() -> last.map(step ->
                         step.amps() * step.amps() * step.minimumSeconds().getAsDouble())
                 .orElse(0.0));
-        double pulse = pulse(rating.carriesAmps(), peakAmps, runningAmps, decaySeconds);
-        double above = secondsAbove(rating.carriesAmps(), peakAmps, runningAmps, decaySeconds);
+        double pulse = shape.squareAbove(rating.carriesAmps());
+        double above = shape.secondsAbove(rating.carriesAmps());
         boolean brief = above <= LONGEST_PULSE_SECONDS;
         int starts = brief ? starts(tables, pulse, melting) : UNLIMITED;
         boolean melts = brief && pulse > melting;
         String opens = opening.map(step -> "; above " + Formats.amps(step.amps() * ratio) + " for "
-                        + Formats.seconds(secondsAbove(step.amps() * ratio, peakAmps, runningAmps, decaySeconds))
+                        + Formats.seconds(shape.secondsAbove(step.amps() * ratio))
                         + ", where it holds for "
                         + Formats.seconds(step.minimumSeconds().getAsDouble())
                         + " only: it may open")
@@ -114,9 +111,7 @@ public record StartPulse(
                         + (Double.isInfinite(above) ? "good" : Formats.seconds(above))
                         + ", so its shortest times decide"
                         + (opening.isEmpty() ? ", and it holds" : "");
-        String sentence =
-                load + " starts with " + Formats.amps(peakAmps) + " and decays to " + Formats.amps(runningAmps)
-                        + " with a time constant of " + Formats.seconds(decaySeconds) + opens + ages;
+        String sentence = load + " starts with " + Formats.amps(shape.peakAmps()) + " and " + shape.words() + opens + ages;
         List<String> sources = new ArrayList<>();
         listed.ifPresent(value -> sources.add(value.citation().text()));
         opening.or(() -> last).ifPresent(step -> sources.add(step.citation().text()));
@@ -125,41 +120,26 @@ public record StartPulse(
         }
         return new StartPulse(
                 load,
-                peakAmps,
-                runningAmps,
-                decaySeconds,
+                shape.peakAmps(),
+                shape.runningAmps(),
+                shape.decaySeconds(),
                 Double.isFinite(pulse) ? pulse : 0,
                 melting,
                 opening.isPresent() || melts,
                 starts,
                 sentence,
-                String.join("; ", sources));
+                String.join("; ", sources),
+                shape);
     }
 
-    /** Time the start stays above a current, s; infinite when it decays to no less. */
-    static double secondsAbove(double amps, double peakAmps, double runningAmps, double decaySeconds) {
-        if (peakAmps <= amps) {
-            return 0;
+    /** Whether this tries the device harder than another start does. */
+    boolean isWorseThan(StartPulse other) {
+        if (mayOpen != other.mayOpen) {
+            return mayOpen;
         }
-        return runningAmps >= amps
-                ? Double.POSITIVE_INFINITY
-                : decaySeconds * Math.log((peakAmps - runningAmps) / (amps - runningAmps));
-    }
-
-    /**
-     * I2t while above a current: with t1 the time above it, Ir2 t1 + 2 Ir (Ip - Ir) T (1 - x) + (Ip - Ir)2 T/2 (1 - x2),
-     * x = exp(-t1/T). From 0 to 0 this is the half of Ip2 T.
-     */
-    static double pulse(double aboveAmps, double peakAmps, double runningAmps, double decaySeconds) {
-        double seconds = secondsAbove(aboveAmps, peakAmps, runningAmps, decaySeconds);
-        if (seconds == 0 || Double.isInfinite(seconds)) {
-            return seconds;
-        }
-        double rise = peakAmps - runningAmps;
-        double left = Math.exp(-seconds / decaySeconds);
-        return runningAmps * runningAmps * seconds
-                + 2 * runningAmps * rise * decaySeconds * (1 - left)
-                + rise * rise * decaySeconds / 2 * (1 - left * left);
+        return startsCount != other.startsCount
+                ? startsCount < other.startsCount
+                : pulseAmpSquaredSeconds >= other.pulseAmpSquaredSeconds;
     }
 
     /** The most starts whose share of the melting I2t the pulse keeps to. */

@@ -1,4 +1,4 @@
-package org.ohmloom.size;
+package org.ohmloom.size.protection;
 
 import java.util.Optional;
 import java.util.stream.Stream;

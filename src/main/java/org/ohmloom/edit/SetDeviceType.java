@@ -1,0 +1,32 @@
+package org.ohmloom.edit;
+
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.units.Formats;
+
+/**
+ * Puts a protective device of another type or version in the place of one.
+ *
+ * @param component the component
+ * @param device    what it is to be
+ */
+public record SetDeviceType(ComponentId component, ProtectiveDevice device) implements Edit {
+
+    @Override
+    public String label() {
+        String volts = device.ratedVolts().isPresent()
+                ? " for " + Formats.volts(device.ratedVolts().getAsDouble())
+                : "";
+        return "Make " + component + " " + device.series() + " " + Formats.amps(device.ratingAmps()) + volts;
+    }
+
+    @Override
+    public Harness apply(Harness before) {
+        Component now = before.components().get(component);
+        return now.device() instanceof ProtectiveDevice && !now.device().equals(device)
+                ? before.with(now.withDevice(device))
+                : before;
+    }
+}
