@@ -3,7 +3,6 @@ package org.ohmloom.analysis;
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.concurrent.CancellationException;
-import org.ohmloom.graph.ReturnLoops;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
@@ -58,13 +57,12 @@ public final class Analyst {
                 sized.choice(),
                 devices,
                 protection.drawn(),
-                ReturnLoops.of(protection.drawn()).loops(),
                 protection.upstream(),
                 startUps,
                 protection.study(SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, startUps, cancel),
                 byEnvelope.envelope(),
                 ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested),
-                Returns.study(bench, protection.drawn(), sized.heated(), cancel));
+                Returns.study(bench, protection.drawn(), sized.heated(), ratings, cancel));
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),

@@ -45,6 +45,7 @@ final class CheckJson {
             JointJson.write(analysis.evidence().joint(), root);
             ChargeJson.write(analysis, states, root);
             OffsetsText.write(analysis, states, root);
+            LoopsJson.write(analysis, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
         });

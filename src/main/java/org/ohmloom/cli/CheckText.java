@@ -49,6 +49,7 @@ final class CheckText {
         EnvelopeText.print(analysis, out);
         ChargeText.print(analysis, states, out);
         OffsetsText.print(analysis, states, out);
+        LoopsText.print(analysis, out);
         FindingsText.details(analysis, out);
     }
 

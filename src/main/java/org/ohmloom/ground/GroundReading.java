@@ -14,6 +14,7 @@ import org.ohmloom.model.StateId;
  *
  * @param ground    the ground point
  * @param stacked   wires, cases and straps whose terminals lie on its stud; a wire with both ends there stands twice
+ * @param studs     studs that share them, 1 or more
  * @param states    what passes its joint in each state
  * @param worst     the state with the most current through the joint; empty when none passes
  * @param returning whose current passes the joint in that state, largest first
@@ -21,6 +22,7 @@ import org.ohmloom.model.StateId;
 public record GroundReading(
         GroundPointId ground,
         List<ElementId> stacked,
+        int studs,
         SortedMap<StateId, JointReading> states,
         Optional<StateId> worst,
         List<CurrentShare> returning) {
@@ -32,6 +34,11 @@ public record GroundReading(
         stacked = List.copyOf(stacked);
         states = Collections.unmodifiableSortedMap(new TreeMap<>(states));
         returning = List.copyOf(returning);
+    }
+
+    /** Terminals its studs may hold. */
+    public int mostStacked() {
+        return MOST_ON_STUD * studs;
     }
 
     /**

@@ -14,7 +14,7 @@ import org.ohmloom.model.StateId;
  * One loop of the return network with what flows in it.
  *
  * @param loop          its members in order
- * @param ohms          resistance round it in the state it is largest in, ohm
+ * @param ohms          resistance round it in the state it is largest in, ohm; 0 without a state
  * @param ampsByState   mean current of each member along the loop's direction in each state, A, in the order of the members
  * @param intended      the reason why it is meant to be, when a person said so
  * @param stray         the largest load return current in a member meant only for signals, shield or case

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import org.ohmloom.graph.Assumption;
 import org.ohmloom.graph.Network;
-import org.ohmloom.graph.ReturnLoop;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.graph.Upstream;
 import org.ohmloom.ground.ReturnStudy;
@@ -41,7 +40,6 @@ import org.ohmloom.tables.WireTables;
  * @param joint           how the open sizes were chosen together, and how little they could cost
  * @param devices         rating for each protective device, and why
  * @param drawn           the network as drawn, with nothing switched on; the same points and branches as in every state
- * @param loops           independent cycles of the return network
  * @param upstream        what stands between sources and conductors
  * @param startUps        how loads and control units start in every state, over time
  * @param protection      what every protective device carries, protects and clears
@@ -61,17 +59,12 @@ public record Evidence(
         JointChoice joint,
         SortedMap<ComponentId, DeviceChoice> devices,
         Network drawn,
-        List<ReturnLoop> loops,
         Upstream upstream,
         StartUps startUps,
         ProtectionResults protection,
         Envelope envelope,
         ChargeStudy charge,
         ReturnStudy returns) {
-
-    public Evidence {
-        loops = List.copyOf(loops);
-    }
 
     /** What the networks of all states take for granted, each once. */
     public List<Assumption> assumptions() {

@@ -2,46 +2,48 @@ package org.ohmloom.review;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
-import org.ohmloom.graph.ReturnLoop;
+import org.ohmloom.ground.LoopMembers;
+import org.ohmloom.ground.LoopReading;
+import org.ohmloom.ground.LoopReading.FieldPickUp;
+import org.ohmloom.ground.LoopReading.Stray;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.ElementId;
-import org.ohmloom.model.OperatingState;
-import org.ohmloom.model.SignalClass;
-import org.ohmloom.model.Wire;
-import org.ohmloom.model.WireId;
-import org.ohmloom.solve.Solution;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.ReturnRules;
 
 /**
- * The return network has no cycle that a signal return, a shield or a case belongs to.
- * <p>A warning when a member of the cycle is there for signals only (reference return, signal, data bus, shield, or a
- * path inside a control unit), with the largest current in it; a note when only power returns and chassis form it, as two
- * straps on one engine or two ground wires of one unit do.
+ * The return network has no cycle that disturbs signals.
+ * <p>A warning when a member of the cycle is there for signals only (reference return, signal, data bus, shield, case, or a
+ * path inside a control unit) and load current above {@link #STRAY_AMPS} flows in it in some state, or a stated field induces more
+ * than the share of the allowed error that coupling may take; also when no state tells what flows. A note when it does neither,
+ * or when only power returns and chassis form it, as two straps on one engine or two ground wires of one unit do. Power
+ * returns side by side that a person marked as intended are none; with a signal member they are a note with the reason.
  */
 final class GroundLoop implements Rule {
 
-    /** Current below which a signal member's share of the loop is not told, A. */
+    /** Load current in a signal member above which it is a warning, A. Common practice, no source: sensors take milliamperes. */
+    static final double STRAY_AMPS = 0.01;
+
+    /** Load current below which it is not told, A. */
     private static final double SHOWN_AMPS = 0.001;
+
+    /** Voltage the allowed error is a share of where no unit in the loop states a reference supply, V. Common practice. */
+    private static final double USUAL_REFERENCE_VOLTS = 5;
 
     private static final RuleInfo INFO = new RuleInfo(
             "ground-loop",
             "A cycle in the return network",
             Severity.WARNING,
-            "Kirchhoff's laws; common practice, no source",
+            "Kirchhoff's laws; Faraday's law; the current limit is common practice, no source",
             "Load current divides over both ways round; the share in a signal return or a shield shifts every reading,"
-                    + " and a changing magnetic field drives a current of its own. A note where only power returns form it.",
+                    + " and a changing magnetic field drives a current of its own. A note where only power returns form it, or where"
+                    + " less than 10 mA of load current flows in its signal members.",
             "Ground at one point: open one side of the cycle, or give the signal return a way of its own.");
-
-    private static final Set<SignalClass> SIGNALS = Set.of(
-            SignalClass.REFERENCE_RETURN,
-            SignalClass.ANALOGUE_SIGNAL,
-            SignalClass.PULSE_SIGNAL,
-            SignalClass.DATA_BUS,
-            SignalClass.SHIELD);
 
     @Override
     public RuleInfo info() {
@@ -50,100 +52,97 @@ final class GroundLoop implements Rule {
 
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
-        for (ReturnLoop loop : evidence.loops()) {
-            List<Branch> members = loop.members().stream()
+        LoopMembers kinds = new LoopMembers(evidence.harness());
+        for (LoopReading loop : evidence.returns().loops()) {
+            List<Branch> members = loop.loop().members().stream()
                     .flatMap(id -> evidence.drawn().branch(id).stream())
                     .toList();
-            report.accept(finding(evidence, members));
+            List<Branch> signals = kinds.signals(members);
+            if (!signals.isEmpty()) {
+                report.accept(throughSignals(evidence, kinds, loop, members, signals));
+            } else if (loop.intended().isEmpty()) {
+                report.accept(ofPower(members));
+            }
         }
     }
 
-    private static Finding finding(Evidence evidence, List<Branch> members) {
-        List<Branch> signals =
-                members.stream().filter(member -> isSignal(evidence, member)).toList();
-        List<String> elements = members.stream()
+    private static Finding ofPower(List<Branch> members) {
+        List<String> elements = elements(members);
+        String what = isSideBySide(members)
+                ? "{members}: two returns side by side; they share the current."
+                : "Loop of power returns: {members}.";
+        return new FindingDraft(INFO, what)
+                .word("members", Listing.of(elements, 100))
+                .severity(Severity.NOTE)
+                .subjects(elements)
+                .build();
+    }
+
+    private static Finding throughSignals(
+            Evidence evidence, LoopMembers kinds, LoopReading loop, List<Branch> members, List<Branch> signals) {
+        List<String> elements = elements(members);
+        Optional<Stray> stray = loop.stray().filter(each -> each.onAmps() >= SHOWN_AMPS);
+        Optional<FieldPickUp> field = loop.field().filter(each -> each.volts() > allowedVolts(evidence, members));
+        boolean disturbs = stray.filter(each -> Limits.exceeds(each.onAmps(), STRAY_AMPS))
+                        .isPresent()
+                || field.isPresent()
+                || evidence.solutions().isEmpty();
+        Branch shown = stray.flatMap(each -> evidence.drawn().branch(each.member()))
+                .orElse(signals.get(0));
+        FindingDraft draft = new FindingDraft(
+                        INFO,
+                        "Ground loop through {signal}: {members}"
+                                + (stray.isPresent() ? "; {current} of load current in {state}" : "")
+                                + (field.isPresent() ? "; the field induces {induced} in it" : "")
+                                + (loop.intended().isPresent() ? "; intended: {reason}" : "")
+                                + ".")
+                .word("signal", words(kinds, shown))
+                .word("members", Listing.of(elements, stray.isPresent() ? 55 : 70))
+                .severity(disturbs && loop.intended().isEmpty() ? Severity.WARNING : Severity.NOTE)
+                .subjects(elements);
+        loop.intended().ifPresent(reason -> draft.word("reason", reason));
+        field.ifPresent(each -> draft.volts("induced", each.volts()));
+        stray.ifPresent(each -> draft.amps("current", each.onAmps())
+                .word("state", StateNames.quoted(evidence.harness().states().get(each.state()))));
+        return draft.build();
+    }
+
+    /**
+     * The voltage that coupling may take: the share for coupling of the allowed sensor error of the least reference supply of a control
+     * unit in the loop.
+     */
+    private static double allowedVolts(Evidence evidence, List<Branch> members) {
+        ReturnRules rules = evidence.harness().rules().returnRules();
+        OptionalDouble reference = members.stream()
+                .flatMap(member -> member.element().stream())
+                .filter(ComponentId.class::isInstance)
+                .map(id -> evidence.harness().components().get((ComponentId) id).device())
+                .filter(ControlUnit.class::isInstance)
+                .flatMap(unit -> ((ControlUnit) unit).pins().stream())
+                .map(Pin::referenceVolts)
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .min();
+        return rules.couplingShare() * rules.sensorErrorShare() * reference.orElse(USUAL_REFERENCE_VOLTS);
+    }
+
+    private static List<String> elements(List<Branch> members) {
+        return members.stream()
                 .flatMap(branch -> branch.element().stream())
                 .map(ElementId::value)
                 .distinct()
                 .toList();
-        if (signals.isEmpty()) {
-            String what = isSideBySide(members)
-                    ? "{members}: two returns side by side; they share the current."
-                    : "Loop of power returns: {members}.";
-            return new FindingDraft(INFO, what)
-                    .word("members", Listing.of(elements, 100))
-                    .severity(Severity.NOTE)
-                    .subjects(elements)
-                    .build();
-        }
-        List<Branch> wires = signals.stream()
-                .filter(member -> wire(evidence, member).isPresent())
-                .toList();
-        Optional<Share> share = largest(evidence, wires.isEmpty() ? signals : wires);
-        FindingDraft draft = new FindingDraft(
-                        INFO,
-                        "Ground loop through {signal}: {members}"
-                                + (share.isPresent() ? "; {current} flows in it in {state}." : "."))
-                .word(
-                        "signal",
-                        words(
-                                evidence,
-                                share.map(Share::member).orElse(wires.isEmpty() ? signals.get(0) : wires.get(0))))
-                .word("members", Listing.of(elements, 70))
-                .subjects(elements);
-        share.ifPresent(found -> draft.amps("current", found.amps()).word("state", StateNames.quoted(found.state())));
-        return draft.build();
     }
 
-    /** The largest current in a member of a loop that is there for signals. */
-    private record Share(Branch member, OperatingState state, double amps) {}
-
-    private static Optional<Share> largest(Evidence evidence, List<Branch> signals) {
-        Share largest = null;
-        for (OperatingState state : evidence.harness().states().all()) {
-            Solution solution = evidence.solutions().get(state.id());
-            for (Branch member : solution == null ? List.<Branch>of() : signals) {
-                double amps = solution.flow(member.id())
-                        .map(flow -> Math.abs(flow.onAmps()))
-                        .orElse(0.0);
-                if (amps >= SHOWN_AMPS && (largest == null || amps > largest.amps())) {
-                    largest = new Share(member, state, amps);
-                }
-            }
-        }
-        return Optional.ofNullable(largest);
-    }
-
-    private static String words(Evidence evidence, Branch member) {
+    private static String words(LoopMembers kinds, Branch member) {
         String id = member.element().map(ElementId::value).orElse(member.id().value());
-        return wire(evidence, member)
+        return kinds.wire(member)
                 .map(wire -> switch (wire.signalClass()) {
                     case SHIELD -> "shield " + id;
                     case REFERENCE_RETURN -> "signal return " + id;
                     default -> "signal wire " + id;
                 })
-                .orElse("the inside of " + id);
-    }
-
-    /** Signal wires, shields, and the inside of control units; the common return of a converter carries power. */
-    private static boolean isSignal(Evidence evidence, Branch member) {
-        if (member.kind() == BranchKind.INTERNAL) {
-            return member.element()
-                    .filter(ComponentId.class::isInstance)
-                    .map(id -> evidence.harness().components().get((ComponentId) id))
-                    .filter(component -> component.device() instanceof ControlUnit)
-                    .isPresent();
-        }
-        return wire(evidence, member)
-                .map(Wire::signalClass)
-                .filter(SIGNALS::contains)
-                .isPresent();
-    }
-
-    private static Optional<Wire> wire(Evidence evidence, Branch member) {
-        return member.element()
-                .filter(WireId.class::isInstance)
-                .flatMap(id -> evidence.harness().wires().find((WireId) id));
+                .orElse(member.kind() == BranchKind.JOINT ? "the case of " + id : "the inside of " + id);
     }
 
     /** Two wires between the same two places, with nothing else but their contacts and joints. */

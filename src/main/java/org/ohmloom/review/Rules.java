@@ -42,6 +42,7 @@ public final class Rules {
             new WireEndLoose(),
             new SensorReturnShared(),
             new GroundLoop(),
+            new GroundStudCrowded(),
             new NotChecked());
 
     private Rules() {}

@@ -37,6 +37,71 @@ class ReturnCasesTest {
     }
 
     @Test
+    void returnsThatLieSideBySideOnPurposeAreNoFinding() {
+        Harness harness = Altered.of(
+                Examined.within("load-not-fed"),
+                "      \"id\": \"W3\",",
+                "      \"id\": \"W4\", \"from\": {\"component\": \"L1\", \"terminal\": \"-\"}, \"to\": {\"component\": \"BT1\","
+                        + " \"terminal\": \"-\"}, \"gauge\": \"1.5 mm2\", \"lengthMetres\": 1, \"signalClass\": \"return\"},"
+                        + " {\"id\": \"W3\",",
+                "    \"ambientCelsius\": 30",
+                "    \"ambientCelsius\": 30, \"returns\": {\"intended\": [{\"wires\": [\"W3\", \"W4\"], \"straps\": [],"
+                        + " \"reason\": \"spare return\"}]}");
+        assertEquals(List.of(), Examined.findings(harness));
+        assertEquals(
+                "spare return",
+                Examined.analysis(harness)
+                        .evidence()
+                        .returns()
+                        .loops()
+                        .get(0)
+                        .intended()
+                        .orElseThrow());
+    }
+
+    /**
+     * The unit's 0.1 A divides: W3 of 1 mm2 and 1 m back to the battery, against 10 mohm inside, W7 of 0.5 mm2 and 2 m, the joints,
+     * the frame and W8: about 0.1 x 19 / (19 + 10 + 74 + 1 + 1) = 18 mA of it in the shield. A tenth of that draw leaves 1.8 mA.
+     */
+    @Test
+    void aShieldWithLittleLoadCurrentIsANoteAndWithMoreAWarning() {
+        Finding warning = Examined.findings(Examined.breaking("ground-loop"), "ground-loop")
+                .get(0);
+        assertEquals(Severity.WARNING, warning.severity());
+        assertEquals(0.018, warning.values().get("current").canonical(), MILLIVOLT);
+        Finding note = Examined.findings(
+                        Altered.of(Examined.breaking("ground-loop"), "\"drawAmps\": 0.1", "\"drawAmps\": 0.01"),
+                        "ground-loop")
+                .get(0);
+        assertEquals(Severity.NOTE, note.severity());
+        assertEquals(0.0018, note.values().get("current").canonical(), MILLIVOLT / 10);
+    }
+
+    /**
+     * 2 pi 1000 Hz x 200 uT x 2 m of shield 10 mm above the frame = 25 mV, more than a quarter of 1 % of 5 V = 12.5 mV; at half the
+     * field 12.57 mV still is, at 0.49 of it not.
+     */
+    @Test
+    void aFieldThatInducesMoreThanCouplingMayTakeIsAWarning() {
+        assertEquals(Severity.WARNING, inField(2e-4).severity());
+        assertEquals(
+                2 * Math.PI * 1000 * 2e-4 * 2 * 0.01, inField(2e-4).values().get("induced").canonical(), 1e-9);
+        assertEquals(Severity.WARNING, inField(1e-4).severity());
+        assertEquals(Severity.NOTE, inField(0.98e-4).severity());
+    }
+
+    private static Finding inField(double tesla) {
+        Harness harness = Altered.of(
+                Examined.breaking("ground-loop"),
+                "\"drawAmps\": 0.1",
+                "\"drawAmps\": 0.01",
+                "    \"ambientCelsius\": 30",
+                "    \"ambientCelsius\": 30, \"returns\": {\"fieldTesla\": " + tesla
+                        + ", \"fieldHertz\": 1000, \"heightMetres\": 0.01, \"intended\": []}");
+        return Examined.findings(harness, "ground-loop").get(0);
+    }
+
+    @Test
     void aSensorReturnThatClosesALoopIsAWarningAndNamesItsWire() {
         Harness harness = Altered.of(
                 Examined.within("sensor-return-shared"),

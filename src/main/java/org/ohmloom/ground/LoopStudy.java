@@ -1,0 +1,52 @@
+package org.ohmloom.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.function.BooleanSupplier;
+import org.ohmloom.model.StateId;
+import org.ohmloom.solve.Solution;
+
+/**
+ * Ground points and loops of the return network with what flows in them.
+ *
+ * @param grounds  every ground point
+ * @param loops    every loop
+ * @param unjudged what could not be told, a sentence each
+ */
+public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, List<String> unjudged) {
+
+    public LoopStudy {
+        grounds = List.copyOf(grounds);
+        loops = List.copyOf(loops);
+        unjudged = List.copyOf(unjudged);
+    }
+
+    /**
+     * Reads them off the solutions of all states.
+     *
+     * @param input     the harness and its loops
+     * @param solutions solution of every state
+     * @param cancelled asked now and then; true stops the work
+     * @throws java.util.concurrent.CancellationException when asked to stop
+     */
+    public static LoopStudy of(
+            LoopInput input, SortedMap<StateId, Solution> solutions, BooleanSupplier cancelled) {
+        SortedMap<StateId, DividedState> states = DividedState.all(input.drawn(), solutions, cancelled);
+        List<LoopReading> loops = LoopReadings.of(input, states);
+        List<String> unjudged = new ArrayList<>();
+        if (!input.found().shortest()) {
+            unjudged.add("The loops of the return network are independent and complete, but the network is too entangled to make"
+                    + " sure that they are the shortest.");
+        }
+        boolean asked = input.harness().rules().returnRules().fieldTesla().isPresent();
+        long dark = loops.stream().filter(loop -> loop.enclosed().isEmpty()).count();
+        if (asked && dark > 0) {
+            unjudged.add("What a field induces is not told for " + dark + " of " + loops.size()
+                    + " loops: their wires have no way, or the breakouts on it no position, and no height above the chassis is"
+                    + " entered.");
+        }
+        return new LoopStudy(
+                GroundReadings.of(input.harness(), input.drawn(), states), loops, unjudged);
+    }
+}
