@@ -1,12 +1,16 @@
 package org.ohmloom.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Cancel;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.remedy.RemedyList;
+import org.ohmloom.remedy.RemedySearch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -39,6 +43,9 @@ final class CheckCommand implements Callable<Integer> {
             description = "Text for people or JSON for programs; text unless given.")
     private Format format;
 
+    @Option(names = "--remedies", description = "Also tries remedies for the findings on returns; takes many analyses.")
+    private boolean remedies;
+
     @Spec
     private CommandSpec spec;
 
@@ -46,10 +53,14 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Analysis analysis = Inputs.analysed(file);
         List<OperatingState> states = Inputs.states(analysis.harness(), Optional.ofNullable(state));
+        Optional<List<RemedyList>> tried =
+                remedies ? Optional.of(new RemedySearch(analysis, Cancel.NEVER).all()) : Optional.empty();
+        PrintWriter out = spec.commandLine().getOut();
         if (format == Format.json) {
-            spec.commandLine().getOut().print(CheckJson.text(analysis, states));
+            out.print(CheckJson.text(analysis, states, tried));
         } else {
-            CheckText.print(analysis, states, spec.commandLine().getOut());
+            CheckText.print(analysis, states, out);
+            tried.ifPresent(lists -> RemediesText.print(lists, out));
         }
         return ExitStatus.of(analysis);
     }

@@ -1,6 +1,7 @@
 package org.ohmloom.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -12,6 +13,7 @@ import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.review.Finding;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.solve.BranchFlow;
@@ -26,7 +28,7 @@ final class CheckJson {
 
     private CheckJson() {}
 
-    static String text(Analysis analysis, List<OperatingState> states) {
+    static String text(Analysis analysis, List<OperatingState> states, Optional<List<RemedyList>> remedies) {
         return JsonText.object(root -> {
             root.put("harness", analysis.harness().titleBlock().number());
             root.put("title", analysis.harness().titleBlock().title());
@@ -48,6 +50,7 @@ final class CheckJson {
             LoopsJson.write(analysis, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
+            remedies.ifPresent(lists -> RemediesText.write(lists, root));
         });
     }
 

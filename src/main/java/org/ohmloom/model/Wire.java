@@ -183,4 +183,46 @@ public record Wire(
                 assembly,
                 locked);
     }
+
+    /** This wire without a measured resistance: what holds for another wire of its size and length. */
+    public Wire unmeasured() {
+        return new Wire(
+                id,
+                from,
+                to,
+                gauge,
+                family,
+                insulation,
+                colour,
+                lengthMetres,
+                signalClass,
+                circuit,
+                cable,
+                OptionalDouble.empty(),
+                presentAmps,
+                existing,
+                assembly,
+                locked);
+    }
+
+    /** This wire as a core of another cable, or of none. */
+    public Wire inCable(Optional<CableId> changed) {
+        return new Wire(
+                id,
+                from,
+                to,
+                gauge,
+                family,
+                insulation,
+                colour,
+                lengthMetres,
+                signalClass,
+                circuit,
+                changed,
+                measuredOhms,
+                presentAmps,
+                existing,
+                assembly,
+                locked);
+    }
 }

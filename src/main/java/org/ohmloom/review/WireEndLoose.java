@@ -1,10 +1,14 @@
 package org.ohmloom.review;
 
 import java.util.function.Consumer;
+import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 
-/** Every wire is joined to something at both ends. */
+/**
+ * Every wire is joined to something at both ends.
+ * <p>Silent on the shield of a cable that is joined at one end: that is how a shield is grounded at one point.
+ */
 final class WireEndLoose implements Rule {
 
     private static final RuleInfo INFO = new RuleInfo(
@@ -25,7 +29,10 @@ final class WireEndLoose implements Rule {
         for (Wire wire : evidence.harness().wires().all()) {
             boolean from = wire.from() instanceof WireEnd.Loose;
             boolean to = wire.to() instanceof WireEnd.Loose;
-            if (from || to) {
+            boolean isShieldAtOneEnd = from != to
+                    && wire.signalClass() == SignalClass.SHIELD
+                    && wire.cable().isPresent();
+            if ((from || to) && !isShieldAtOneEnd) {
                 String what = from && to
                         ? "{wire} is joined to nothing at either end."
                         : "{wire} from {joined} is joined to nothing at its other end.";

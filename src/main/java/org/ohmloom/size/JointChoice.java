@@ -56,6 +56,24 @@ public record JointChoice(
         WIRE_BY_WIRE
     }
 
+    /** Of a harness whose sizes nobody asked to choose together. */
+    public static final JointChoice NOT_ASKED = new JointChoice(
+            Outcome.NOTHING_OPEN,
+            "Sizes were not chosen together.",
+            false,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            OptionalDouble.empty(),
+            new TreeMap<>(),
+            List.of(),
+            List.of(),
+            List.of());
+
     public JointChoice {
         sizes = Collections.unmodifiableSortedMap(new TreeMap<>(sizes));
         budgets = List.copyOf(budgets);

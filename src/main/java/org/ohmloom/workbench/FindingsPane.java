@@ -40,7 +40,12 @@ final class FindingsPane extends JPanel {
     private final JPanel middle = new JPanel(new java.awt.CardLayout());
     private boolean quiet;
 
-    FindingsPane(Desk desk, Command fix) {
+    /**
+     * The pane.
+     *
+     * @param cures commands that do something about the selected finding, from left to right
+     */
+    FindingsPane(Desk desk, Command... cures) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
         this.desk = desk;
         list.setName("findings");
@@ -52,7 +57,7 @@ final class FindingsPane extends JPanel {
                 chosen().ifPresent(finding -> desk.select(Selection.of(finding)));
             }
         });
-        add(head(fix), "growx");
+        add(head(List.of(cures)), "growx");
         add(middle(), "grow, push");
         desk.listen(this::hear);
         showFindings();
@@ -77,8 +82,8 @@ final class FindingsPane extends JPanel {
         }
     }
 
-    private Component head(Command fix) {
-        JPanel head = new JPanel(new MigLayout("insets 4 10 4 8, fillx", "[]push[]2[]2[]8[]"));
+    private Component head(List<Command> cures) {
+        JPanel head = new JPanel(new MigLayout("insets 4 10 4 8, fillx", "[]push[]2[]2[]8[]4[]"));
         head.add(PaneTitle.of("Findings"));
         for (Severity severity : Severity.values()) {
             JToggleButton filter = new JToggleButton("0", new SeverityIcon(severity), true);
@@ -89,9 +94,11 @@ final class FindingsPane extends JPanel {
             filters.put(severity, filter);
             head.add(filter);
         }
-        JButton fixing = new JButton(fix);
-        fixing.setName("fix");
-        head.add(fixing);
+        for (Command cure : cures) {
+            JButton curing = new JButton(cure);
+            curing.setName(cure.id().equals("apply-fix") ? "fix" : cure.id());
+            head.add(curing);
+        }
         return head;
     }
 

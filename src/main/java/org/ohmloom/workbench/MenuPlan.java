@@ -40,7 +40,7 @@ final class MenuPlan {
                             LINE,
                             "close-file",
                             "quit")),
-            new Menu("Edit", 'E', List.of("undo", "redo", LINE, "apply-fix", LINE, "filter-rows")),
+            new Menu("Edit", 'E', List.of("undo", "redo", LINE, "apply-fix", "try-remedies", LINE, "filter-rows")),
             new Menu(
                     "View",
                     'V',

@@ -53,8 +53,9 @@ final class WorkbenchView extends JPanel {
         inspector = new InspectorPane(desk);
         Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, views, windows.looks());
         ApplyFix fix = new ApplyFix(desk);
-        findings = new FindingsPane(desk, fix);
-        book = new CommandBook(commands(bench, fix, windows), desk, journal::note);
+        TryRemedies remedies = new TryRemedies(desk, finding -> RemediesDialog.show(this, desk, finding));
+        findings = new FindingsPane(desk, remedies, fix);
+        book = new CommandBook(commands(bench, List.of(fix, remedies), windows), desk, journal::note);
         menus = new Menus(book, filing, services.preferences()).bar();
         start = new StartView(book, filing, services.preferences());
         add(start, "start");
@@ -123,13 +124,15 @@ final class WorkbenchView extends JPanel {
         });
     }
 
-    private List<Command> commands(Bench bench, ApplyFix fix, WindowTasks windows) {
+    private List<Command> commands(Bench bench, List<Command> cures, WindowTasks windows) {
         List<Command> all = new ArrayList<>();
         all.add(new OpenFile(filing));
         Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
         all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));
         all.addAll(List.of(new CloseFile(bench), windows.quit()));
-        all.addAll(List.of(new Undo(bench), new Redo(bench), fix, new FilterRows(bench)));
+        all.addAll(List.of(new Undo(bench), new Redo(bench)));
+        all.addAll(cures);
+        all.add(new FilterRows(bench));
         all.addAll(List.of(new FitLayout(bench), ZoomLayout.larger(bench), ZoomLayout.smaller(bench)));
         all.add(new ShowSelection(bench));
         for (Numbers numbers : Numbers.values()) {

@@ -32,6 +32,7 @@ class CommandBookTest {
             undo | Undo | Ctrl+Z
             redo | Redo | Ctrl+Shift+Z
             apply-fix | Fix | Ctrl+.
+            try-remedies | Remedies… |
             filter-rows | Filter rows | Ctrl+F
             fit-layout | Fit layout | Ctrl+0
             zoom-in | Zoom in | Ctrl+=

@@ -1,0 +1,166 @@
+package org.ohmloom.remedy;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.graph.Network;
+import org.ohmloom.graph.Passages;
+import org.ohmloom.graph.PointId;
+import org.ohmloom.graph.ReadingUnits;
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Device;
+import org.ohmloom.model.GroundPointId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.PinRole;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
+
+/** What lies where in the returns of a harness, for those who think of changes. */
+final class ReturnPlaces {
+
+    /** Wires and cases on one stud that leave room for another: four terminals on a stud, common practice. */
+    static final int MOST_STACKED = 4;
+
+    private final Harness harness;
+    private final Network network;
+    private final Passages passages;
+    private final ReadingUnits readings;
+
+    ReturnPlaces(Analysis analysis) {
+        this.harness = analysis.harness();
+        this.network = analysis.evidence().drawn();
+        this.passages = new Passages(network);
+        this.readings = ReadingUnits.of(network, harness);
+    }
+
+    Harness harness() {
+        return harness;
+    }
+
+    /** Wires on a terminal of a component, in its cavity or on itself. */
+    List<Wire> wiresAt(ComponentId component, String terminal) {
+        Set<WireEnd> places = new HashSet<>(placesOf(component, terminal));
+        return wires(wire -> wire.ends().stream().anyMatch(places::contains));
+    }
+
+    /** Wires that end at a place. */
+    List<Wire> wiresAt(WireEnd place) {
+        return wires(wire -> wire.ends().contains(place));
+    }
+
+    private List<Wire> wires(Predicate<Wire> chosen) {
+        return harness.wires().all().stream().filter(chosen).toList();
+    }
+
+    /** Where a wire can meet a terminal: the terminal itself and every cavity that leads to it. */
+    List<WireEnd> placesOf(ComponentId component, String terminal) {
+        List<WireEnd> places = new ArrayList<>(List.of(new WireEnd.AtTerminal(component, terminal)));
+        for (Connector connector : harness.connectors().all()) {
+            if (connector.component().filter(component::equals).isPresent()) {
+                connector.cavities().stream()
+                        .filter(cavity ->
+                                cavity.terminal().filter(terminal::equals).isPresent())
+                        .forEach(cavity -> places.add(new WireEnd.AtCavity(connector.id(), cavity.name())));
+            }
+        }
+        return places;
+    }
+
+    /** The end of a wire that lies at that terminal. */
+    Optional<WireEnd> endAt(Wire wire, ComponentId component, String terminal) {
+        List<WireEnd> places = placesOf(component, terminal);
+        return wire.ends().stream().filter(places::contains).findFirst();
+    }
+
+    /** The end across from one. */
+    static WireEnd across(Wire wire, WireEnd end) {
+        return wire.from().equals(end) ? wire.to() : wire.from();
+    }
+
+    /** Pins of a control unit that sensors return to: its sensor returns, its grounds where it has none. */
+    static List<Pin> returnPins(ControlUnit unit) {
+        List<Pin> own = unit.pinsOf(PinRole.SENSOR_RETURN).toList();
+        return own.isEmpty() ? unit.pinsOf(PinRole.GROUND).toList() : own;
+    }
+
+    /** The control unit that reads a sensor. */
+    Optional<Component> unitOf(ComponentId sensor) {
+        return readings.of(sensor).map(reading -> harness.components().get(reading.unit()));
+    }
+
+    /** Wires of the way with the fewest elements between a point and the nearest of some; empty without a way. */
+    List<Wire> way(PointId start, Collection<PointId> ends) {
+        return passages.shortest(start, new HashSet<>(ends)).stream()
+                .flatMap(branch -> branch.element().stream())
+                .filter(WireId.class::isInstance)
+                .flatMap(id -> harness.wires().find((WireId) id).stream())
+                .distinct()
+                .toList();
+    }
+
+    /** The points of some terminals of a component. */
+    List<PointId> points(ComponentId component, Stream<String> terminals) {
+        return terminals
+                .flatMap(terminal -> network.index().terminal(component, terminal).stream())
+                .toList();
+    }
+
+    /** The first battery, whose negative terminal everything returns to. */
+    Optional<Component> battery() {
+        return harness.components().all().stream()
+                .filter(component -> component.device() instanceof Battery)
+                .findFirst();
+    }
+
+    /** Negative terminal of the first battery. */
+    List<PointId> batteryNegative() {
+        return battery()
+                .map(found -> points(found.id(), Stream.of(Device.NEGATIVE)))
+                .orElse(List.of());
+    }
+
+    /** How many wires, cases and straps lie on a ground point. */
+    long stacked(GroundPointId ground) {
+        return harness.wires().all().stream()
+                        .flatMap(wire -> wire.ends().stream())
+                        .filter(new WireEnd.AtGround(ground)::equals)
+                        .count()
+                + harness.components().all().stream()
+                        .filter(each -> each.caseGround()
+                                .filter(bolt -> bolt.ground().equals(ground))
+                                .isPresent())
+                        .count()
+                + harness.straps().all().stream()
+                        .filter(strap ->
+                                strap.from().equals(ground) || strap.to().equals(ground))
+                        .count();
+    }
+
+    /** Ground points with room for another terminal, those the battery's negative cable lies on first. */
+    List<GroundPointId> roomyGrounds() {
+        Set<GroundPointId> grounds = new LinkedHashSet<>();
+        battery().ifPresent(found -> {
+            wiresAt(found.id(), Device.NEGATIVE).forEach(wire -> wire.ends().forEach(end -> {
+                if (end instanceof WireEnd.AtGround at) {
+                    grounds.add(at.ground());
+                }
+            }));
+            found.caseGround().ifPresent(bolt -> grounds.add(bolt.ground()));
+        });
+        grounds.addAll(harness.grounds().ids());
+        return grounds.stream().filter(each -> stacked(each) < MOST_STACKED).toList();
+    }
+}

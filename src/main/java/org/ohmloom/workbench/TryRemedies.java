@@ -1,0 +1,46 @@
+package org.ohmloom.workbench;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ohmloom.remedy.RemedySearch;
+import org.ohmloom.review.Finding;
+
+/** Tries remedies for the selected finding on returns and lists them. */
+final class TryRemedies extends Command {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final transient Consumer<Finding> show;
+
+    /**
+     * The command.
+     *
+     * @param show opens the list of remedies of a finding
+     */
+    TryRemedies(Desk desk, Consumer<Finding> show) {
+        super("try-remedies", "Remedies…", "Try remedies for the selected finding on returns and list what each does");
+        this.desk = desk;
+        this.show = show;
+        withMnemonic('M');
+        refresh();
+    }
+
+    @Override
+    void run() {
+        finding().ifPresent(show);
+    }
+
+    @Override
+    void refresh() {
+        Optional<Finding> chosen = desk.selection().finding();
+        String whyNot = chosen.isEmpty()
+                ? "select a finding first"
+                : desk.isCurrent() ? "it is not about returns" : "wait for the calculation";
+        setReady(finding().isPresent(), whyNot);
+    }
+
+    private Optional<Finding> finding() {
+        return desk.isCurrent() ? desk.selection().finding().filter(RemedySearch::isAboutReturns) : Optional.empty();
+    }
+}
