@@ -59,7 +59,8 @@ public final class Analyst {
                 protection.drawn(),
                 protection.upstream(),
                 startUps,
-                protection.study(SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, startUps, cancel),
+                protection.study(
+                        SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, startUps, cancel),
                 byEnvelope.envelope(),
                 ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested),
                 Returns.study(bench, protection.drawn(), sized.heated(), ratings, cancel));

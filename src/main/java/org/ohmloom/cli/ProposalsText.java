@@ -32,7 +32,9 @@ final class ProposalsText {
                 .right("OPEN");
         results.proposals().values().forEach(proposal -> row(proposal, table));
         out.println();
-        out.println("PROPOSED TYPES AND RATINGS (from all types of the tables; the present type first; JSON says why for each)");
+        out.println(
+                "PROPOSED TYPES AND RATINGS (from all types of the tables; the present type first; JSON says why for"
+                        + " each)");
         table.print(out);
         results.proposals().values().stream()
                 .filter(DeviceProposal::changes)
@@ -60,9 +62,12 @@ final class ProposalsText {
                         + proposal.chosen().reason() + " (" + proposal.chosen().source() + ")",
                 INDENT,
                 WIDTH));
-        others(proposal).forEach(other -> out.println(Wrap.indented(
-                (other.outcome() == TypeCandidate.Outcome.REFUSED ? "refused: " : "not needed: ") + other.words() + ": "
-                        + other.reason() + " (" + other.source() + ")", INDENT + 2, WIDTH)));
+        others(proposal)
+                .forEach(other -> out.println(Wrap.indented(
+                        (other.outcome() == TypeCandidate.Outcome.REFUSED ? "refused: " : "not needed: ")
+                                + other.words() + ": " + other.reason() + " (" + other.source() + ")",
+                        INDENT + 2,
+                        WIDTH)));
     }
 
     private static List<TypeCandidate> others(DeviceProposal proposal) {
@@ -75,8 +80,8 @@ final class ProposalsText {
         item.object("proposal", entry -> {
             entry.put("changes", proposal.changes());
             candidate(proposal.chosen(), entry);
-            entry.array("types", array -> proposal.types()
-                    .forEach(type -> array.object(each -> candidate(type, each))));
+            entry.array(
+                    "types", array -> proposal.types().forEach(type -> array.object(each -> candidate(type, each))));
         });
     }
 

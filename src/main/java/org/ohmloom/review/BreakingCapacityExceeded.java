@@ -32,8 +32,8 @@ final class BreakingCapacityExceeded implements Rule {
             if (device.fails(Check.Aspect.BREAKS_LARGEST)) {
                 report.accept(new FindingDraft(
                                 INFO,
-                                "A short circuit behind {device} ({rating}) reaches {current}, more than the {limit} it can"
-                                        + " interrupt.")
+                                "A short circuit behind {device} ({rating}) reaches {current}, more than the {limit}"
+                                        + " it can interrupt.")
                         .word("device", device.device())
                         .amps("rating", device.ratingAmps())
                         .beyond(

@@ -31,8 +31,8 @@ final class ConductorNotProtected implements Rule {
             "A conductor overheats before its protective device opens",
             Severity.WARNING,
             "Operating time limits of the device's type; IEC 60364-4-43 clauses 433.1 and 434.5.2",
-            "Between the current a device carries for ever and the one it opens at in good time lies a stretch in which the"
-                    + " conductor cooks. An error where it does so within the seconds of a short circuit.",
+            "Between the current a device carries for ever and the one it opens at in good time lies a stretch in"
+                    + " which the conductor cooks. An error where it does so within the seconds of a short circuit.",
             "Take a larger conductor or a smaller device.");
 
     @Override
@@ -102,8 +102,8 @@ final class ConductorNotProtected implements Rule {
     private static FindingDraft forEver(ConductorProtection weakest, BandAgainstConductor against) {
         FindingDraft draft = new FindingDraft(
                         INFO,
-                        "{devices} may carry {current} for ever: {wire} ({size}){more} then settles at {celsius}, its limit"
-                                + " is {limit}.")
+                        "{devices} may carry {current} for ever: {wire} ({size}){more} then settles at {celsius}, its"
+                                + " limit is {limit}.")
                 .amps("current", against.foreverAmps())
                 .value("limit", weakest.limit().continuousCelsius(), Unit.DEGREE_CELSIUS);
         return Double.isFinite(against.steadyCelsius())
@@ -115,7 +115,8 @@ final class ConductorNotProtected implements Rule {
         BandAgainstConductor.Stretch stretch = against.weakest().orElseThrow();
         return new FindingDraft(
                         INFO,
-                        "{devices} may take {time} to open at {current}; {wire} ({size}){more} stands that for {limit}.")
+                        "{devices} may take {time} to open at {current}; {wire} ({size}){more} stands that for"
+                                + " {limit}.")
                 .amps("current", stretch.amps())
                 .value("time", stretch.openSeconds(), Unit.SECOND)
                 .value("limit", stretch.damageSeconds().orElseThrow(), Unit.SECOND);

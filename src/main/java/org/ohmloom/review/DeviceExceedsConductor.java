@@ -87,7 +87,8 @@ final class DeviceExceedsConductor implements Rule {
                 .words();
         return new FindingDraft(
                         INFO,
-                        "{devices} ({rating}) is too large for {wire} ({gauge}, {ampacity}){more}: the basis allows {allowed}.")
+                        "{devices} ({rating}) is too large for {wire} ({gauge}, {ampacity}){more}: the basis allows"
+                                + " {allowed}.")
                 .word("devices", Listing.of(devices, 30))
                 .word("wire", weakest.rating().wire().id())
                 .word("gauge", weakest.rating().gauge().text())

@@ -21,8 +21,8 @@ final class DeviceOverloaded implements Rule {
             "A protective device carries more than it may for good",
             Severity.ERROR,
             "Continuous load and temperature rerating of fuse application guides",
-            "A fuse run near its rating ages and opens one day without a fault; hot air brings that day closer. A warning"
-                    + " between the continuous share of the rating and the rating itself.",
+            "A fuse run near its rating ages and opens one day without a fault; hot air brings that day closer. A"
+                    + " warning between the continuous share of the rating and the rating itself.",
             "Take a larger device, with conductors that suit it, or move it to cooler air.");
 
     @Override
@@ -38,8 +38,8 @@ final class DeviceOverloaded implements Rule {
                         Limits.exceeds(device.loadAmps(), device.rating().carriesAmps());
                 report.accept(new FindingDraft(
                                 INFO,
-                                "{device} ({rating}) carries {current} in {state}, more than the {limit} it may for good at"
-                                        + " {ambient}.")
+                                "{device} ({rating}) carries {current} in {state}, more than the {limit} it may for"
+                                        + " good at {ambient}.")
                         .word("device", device.device())
                         .word(
                                 "state",

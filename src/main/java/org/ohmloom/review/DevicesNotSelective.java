@@ -1,7 +1,6 @@
 package org.ohmloom.review;
 
 import java.util.function.Consumer;
-import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.size.protection.Selectivity;
 import org.ohmloom.units.Formats;
@@ -31,15 +30,16 @@ final class DevicesNotSelective implements Rule {
         for (DeviceProtection device : evidence.protection().devices().values()) {
             device.selectivity().stream()
                     .filter(each -> !each.selective())
-                    .forEach(each -> report.accept(finding(evidence, device, each)));
+                    .forEach(each -> report.accept(finding(device, each)));
         }
     }
 
-    private static Finding finding(Evidence evidence, DeviceProtection device, Selectivity selectivity) {
+    private static Finding finding(DeviceProtection device, Selectivity selectivity) {
         double upstreamAmps = device.ratingAmps() * selectivity.ratingRatio();
         return new FindingDraft(
                         INFO,
-                        "A fault behind {device} ({rating}) may open {upstream} ({larger}) too: it is {ratio} times as large.")
+                        "A fault behind {device} ({rating}) may open {upstream} ({larger}) too: it is {ratio} times as"
+                                + " large.")
                 .word("device", device.device())
                 .word("upstream", selectivity.upstream())
                 .word("ratio", Formats.number(selectivity.ratingRatio()))
@@ -47,7 +47,6 @@ final class DevicesNotSelective implements Rule {
                 .amps("larger", upstreamAmps)
                 .subject(device.device())
                 .subject(selectivity.upstream())
-                .fix(ProposedDevice.mending(evidence, device.device(), Check.Aspect.SELECTIVE))
                 .build();
     }
 }

@@ -48,8 +48,8 @@ final class FaultNotCleared implements Rule {
         FindingDraft draft = new FindingDraft(
                         INFO,
                         opens
-                                ? "A short circuit at {place} brings {current} through {device} ({rating}): it takes up to"
-                                        + " {time}, more than {limit}{stands}."
+                                ? "A short circuit at {place} brings {current} through {device} ({rating}): it takes"
+                                        + " up to {time}, more than {limit}{stands}."
                                 : "A short circuit at {place} brings only {current} through {device} ({rating}): it may"
                                         + " never open{stands}.")
                 .word("place", fault.at())

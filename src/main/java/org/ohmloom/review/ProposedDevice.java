@@ -21,8 +21,7 @@ final class ProposedDevice {
     static Optional<Edit> mending(Evidence evidence, ComponentId device, Check.Aspect aspect) {
         return evidence.protection()
                 .proposal(device)
-                .filter(proposal ->
-                        !evidence.harness().components().get(device).existing())
+                .filter(proposal -> !evidence.harness().components().get(device).existing())
                 .flatMap(proposal -> proposal.mending(aspect).map(proposed -> edit(proposal, proposed)));
     }
 

@@ -23,8 +23,8 @@ final class StartOpensDevice implements Rule {
             "A protective device does not ride through a start",
             Severity.WARNING,
             "Operating time limits of the device's type; pulse shares of fuse application guides",
-            "A fuse that opens, or ages, at every start fails on a cold morning without a fault; then someone fits a larger"
-                    + " one that no longer protects the wire.",
+            "A fuse that opens, or ages, at every start fails on a cold morning without a fault; then someone fits a"
+                    + " larger one that no longer protects the wire.",
             "Take a slower or larger device, with conductors that suit it, or a load that starts softly.");
 
     @Override

@@ -20,8 +20,8 @@ final class VoltageRatingExceeded implements Rule {
             "A part is not made for the voltage of its system",
             Severity.ERROR,
             "Rated voltage of the part's type, or as entered",
-            "A contact that opens above its rated voltage draws an arc that does not go out: a 32 V fuse or switch on 48 V"
-                    + " burns instead of opening.",
+            "A contact that opens above its rated voltage draws an arc that does not go out: a 32 V fuse or switch on"
+                    + " 48 V burns instead of opening.",
             "Take a part rated for the voltage, such as the 58 V version of a fuse.");
 
     @Override

@@ -132,10 +132,14 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         "For good, where it sits",
                         row -> row.number(each ->
                                 java.util.OptionalDouble.of(each.rating().continuousAmps()))),
-                Column.text("Weakest", "Conductor with the least reserve", 8, row -> row.device()
-                        .flatMap(DeviceProtection::weakest)
-                        .map(each -> each.wire().value())
-                        .orElse("")),
+                Column.text(
+                        "Weakest",
+                        "Conductor with the least reserve",
+                        8,
+                        row -> row.device()
+                                .flatMap(DeviceProtection::weakest)
+                                .map(each -> each.wire().value())
+                                .orElse("")),
                 Column.number(
                         "Smallest fault",
                         "A",
@@ -184,14 +188,13 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
         List<Row> rows = new ArrayList<>();
         results(readout)
                 .devices()
-                .forEach((id, device) ->
-                        rows.add(new Row(
-                                id,
-                                id.value(),
-                                name(readout, id),
-                                Optional.of(device),
-                                Optional.empty(),
-                                results(readout).proposal(id))));
+                .forEach((id, device) -> rows.add(new Row(
+                        id,
+                        id.value(),
+                        name(readout, id),
+                        Optional.of(device),
+                        Optional.empty(),
+                        results(readout).proposal(id))));
         results(readout)
                 .outputs()
                 .forEach(output -> rows.add(new Row(
@@ -234,8 +237,8 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
 
     @Override
     public String nothing(Readout readout) {
-        return "The harness has no fuse, no breaker and no output with an electronic limit. Put one near the source of every"
-                + " feed; name its type and rating (list Components) to see its opening times here.";
+        return "The harness has no fuse, no breaker and no output with an electronic limit. Put one near the source of"
+                + " every feed; name its type and rating (list Components) to see its opening times here.";
     }
 
     @Override
@@ -285,12 +288,11 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
     }
 
     private static String told(TypeCandidate type) {
-        String outcome =
-                switch (type.outcome()) {
-                    case CHOSEN -> "Proposed: ";
-                    case WOULD_SERVE -> "Not needed: ";
-                    case REFUSED -> "Refused: ";
-                };
+        String outcome = switch (type.outcome()) {
+            case CHOSEN -> "Proposed: ";
+            case WOULD_SERVE -> "Not needed: ";
+            case REFUSED -> "Refused: ";
+        };
         return outcome + type.words() + "; " + type.reason() + " (" + type.source() + ")";
     }
 }

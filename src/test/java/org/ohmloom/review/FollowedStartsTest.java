@@ -16,8 +16,8 @@ import org.ohmloom.size.protection.StartShape;
 /** Which start a fuse is held against: the one followed over time, or the one as entered. */
 class FollowedStartsTest {
 
-    /** A run keeps straight lines within 1 % of the peak, twice that in its square. */
-    private static final double RUN = 0.03;
+    /** What the loop resists flattens the peak, so that it lasts a little longer than its exponential: some 4 % here. */
+    private static final double RUN = 0.06;
 
     private static StartPulse start(Harness harness) {
         return Examined.analysis(harness)
@@ -42,8 +42,12 @@ class FollowedStartsTest {
 
     @Test
     void aLoadThatIsOnInNoStateIsTakenAsEntered() {
-        StartPulse start =
-                start(Altered.of(Examined.breaking("start-opens-device"), "\"L1\": true", "\"L1\": false"));
+        StartPulse start = start(Altered.of(
+                Examined.breaking("start-opens-device"),
+                "\"control\": \"feed\"",
+                "\"control\": \"command\"",
+                "\"L1\": true",
+                "\"L1\": false"));
         assertTrue(start.shape() instanceof EnteredStart);
         assertTrue(start.sentence().contains("time constant of 400 ms as entered"), start::sentence);
     }

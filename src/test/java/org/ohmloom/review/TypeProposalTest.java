@@ -74,7 +74,8 @@ class TypeProposalTest {
 
     @Test
     void aFaultOfMoreThanAThousandAmperesTakesABoltedFuseForTwoThousand() {
-        // 1.42 kA behind the fuse: type C breaks 1 kA, type SF30 2 kA. Its least rating is 30 A, 40.5 A for ever: 4 mm2 bears
+        // 1.42 kA behind the fuse: type C breaks 1 kA, type SF30 2 kA. Its least rating is 30 A, 40.5 A for ever: 4 mm2
+        // bears
         // that, 2.5 mm2 (39 A at its limit) does not
         Harness thin = Examined.breaking("breaking-capacity-exceeded");
         Harness thick = Altered.of(thin, "\"2.5 mm2\"", "\"4 mm2\"");
@@ -91,7 +92,8 @@ class TypeProposalTest {
 
     @Test
     void aLongStartTakesASlowerTypeWhereNoRatingOfTheFastOneHolds() {
-        // 120 A falling to 5 A in 1.5 s: above the 200 % row of a 40 A type C fuse, 80 A, for 1.5 ln(115/75) = 0.64 s, where
+        // 120 A falling to 5 A in 1.5 s: above the 200 % row of a 40 A type C fuse, 80 A, for 1.5 ln(115/75) = 0.64 s,
+        // where
         // it holds 0.15 s; above the 200 % row of a 35 A type E fuse, 70 A, for 0.86 s, where it holds 2 s
         Harness harness = Altered.of(
                 Examined.breaking("start-opens-device"),
@@ -117,7 +119,8 @@ class TypeProposalTest {
         Harness harness = Examined.breaking("fault-not-cleared");
         Edit fix = mended(harness, "fault-not-cleared");
         assertTrue(fix instanceof SetDeviceRating, fix::label);
-        assertEquals(Outcome.WOULD_SERVE, of(proposal(harness), "ISO 8820-3 type F").outcome());
+        assertEquals(
+                Outcome.WOULD_SERVE, of(proposal(harness), "ISO 8820-3 type F").outcome());
     }
 
     @Test

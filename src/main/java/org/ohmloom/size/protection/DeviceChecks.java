@@ -165,10 +165,7 @@ final class DeviceChecks {
     private void selective() {
         found.selectivity().stream()
                 .reduce((one, other) -> one.selective() ? other : one)
-                .ifPresent(worst -> checks.add(Check.judged(
-                        Aspect.SELECTIVE,
-                        worst.selective(),
-                        worst.sentence(),
-                        Selectivity.SOURCE)));
+                .ifPresent(worst -> checks.add(
+                        Check.judged(Aspect.SELECTIVE, worst.selective(), worst.sentence(), Selectivity.SOURCE)));
     }
 }

@@ -34,7 +34,9 @@ public record DeviceProposal(
 
     /** Whether another type, or another version of it, is proposed. */
     public boolean changesType() {
-        return changes() && !chosen.device().equals(present.withRatingAmps(chosen.device().ratingAmps()));
+        return changes()
+                && !chosen.device()
+                        .equals(present.withRatingAmps(chosen.device().ratingAmps()));
     }
 
     /**
@@ -46,7 +48,6 @@ public record DeviceProposal(
         boolean nothingNew = chosen.failed().stream()
                 .allMatch(failed -> checks.stream()
                         .anyMatch(now -> now.aspect() == failed.aspect() && now.verdict() == Check.Verdict.NOT_MET));
-        return Optional.of(chosen.device())
-                .filter(device -> changes() && nothingNew && !chosen.fails(aspect));
+        return Optional.of(chosen.device()).filter(device -> changes() && nothingNew && !chosen.fails(aspect));
     }
 }

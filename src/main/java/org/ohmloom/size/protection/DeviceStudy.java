@@ -171,8 +171,7 @@ final class DeviceStudy {
         }
         List<StartPulse> pulses = new ArrayList<>();
         shapes.forEach((load, ways) -> ways.stream()
-                .map(shape -> StartPulse.of(
-                        input.tables(), device.series(), band.get(), rating, load.value(), shape))
+                .map(shape -> StartPulse.of(input.tables(), device.series(), band.get(), rating, load.value(), shape))
                 .reduce((one, other) -> one.isWorseThan(other) ? one : other)
                 .ifPresent(pulses::add));
         return pulses;

@@ -30,9 +30,8 @@ public record ProtectionResults(
         SortedMap<ComponentId, DeviceProposal> proposals) {
 
     /** Nothing studied. */
-    public static final ProtectionResults NONE =
-            new ProtectionResults(
-                    new TreeMap<>(), List.of(), List.of(), new TreeMap<>(), new TreeSet<>(), new TreeMap<>());
+    public static final ProtectionResults NONE = new ProtectionResults(
+            new TreeMap<>(), List.of(), List.of(), new TreeMap<>(), new TreeSet<>(), new TreeMap<>());
 
     public ProtectionResults {
         devices = Collections.unmodifiableSortedMap(new TreeMap<>(devices));

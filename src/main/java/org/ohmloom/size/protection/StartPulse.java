@@ -88,9 +88,11 @@ public record StartPulse(
         Optional<BandStep> last = band.steps().stream()
                 .filter(step -> step.minimumSeconds().isPresent())
                 .reduce((slower, faster) -> faster);
-        double melting = listed.map(CitedValue::value).orElseGet(() -> last.map(step ->
-                        step.amps() * step.amps() * step.minimumSeconds().getAsDouble())
-                .orElse(0.0));
+        double melting = listed.map(CitedValue::value)
+                .orElseGet(() -> last.map(step -> step.amps()
+                                * step.amps()
+                                * step.minimumSeconds().getAsDouble())
+                        .orElse(0.0));
         double pulse = shape.squareAbove(rating.carriesAmps());
         double above = shape.secondsAbove(rating.carriesAmps());
         boolean brief = above <= LONGEST_PULSE_SECONDS;
@@ -111,7 +113,8 @@ public record StartPulse(
                         + (Double.isInfinite(above) ? "good" : Formats.seconds(above))
                         + ", so its shortest times decide"
                         + (opening.isEmpty() ? ", and it holds" : "");
-        String sentence = load + " starts with " + Formats.amps(shape.peakAmps()) + " and " + shape.words() + opens + ages;
+        String sentence =
+                load + " starts with " + Formats.amps(shape.peakAmps()) + " and " + shape.words() + opens + ages;
         List<String> sources = new ArrayList<>();
         listed.ifPresent(value -> sources.add(value.citation().text()));
         opening.or(() -> last).ifPresent(step -> sources.add(step.citation().text()));

@@ -167,10 +167,8 @@ final class TypeSearch {
             return new ProtectiveDevice(kind, series.type(), rating.ratingAmps(), OptionalDouble.empty());
         }
         List<Double> voltages = series.voltages();
-        double volts = voltages.stream()
-                .filter(each -> each >= system)
-                .findFirst()
-                .orElse(voltages.get(voltages.size() - 1));
+        double volts =
+                voltages.stream().filter(each -> each >= system).findFirst().orElse(voltages.get(voltages.size() - 1));
         return volts == rating.ratedVolts()
                 ? new ProtectiveDevice(kind, series.type(), rating.ratingAmps(), OptionalDouble.empty())
                 : new ProtectiveDevice(
@@ -226,7 +224,10 @@ final class TypeSearch {
                 .filter(each -> !each.selective())
                 .findFirst()
                 .map(each -> Check.judged(
-                        Check.Aspect.SELECTIVE, false, "for a device behind it: " + each.sentence(), Selectivity.SOURCE));
+                        Check.Aspect.SELECTIVE,
+                        false,
+                        "for a device behind it: " + each.sentence(),
+                        Selectivity.SOURCE));
     }
 
     private String rows(ProtectiveDevice device, DeviceProtection found) {
@@ -264,7 +265,8 @@ final class TypeSearch {
     }
 
     private static String failing(TypeCandidate ofType) {
-        return ofType.device().series() + " at its best, " + Formats.amps(ofType.device().ratingAmps()) + ": "
+        return ofType.device().series() + " at its best, "
+                + Formats.amps(ofType.device().ratingAmps()) + ": "
                 + ofType.failed().stream()
                         .map(check -> check.aspect().words() + ", NO")
                         .collect(Collectors.joining(", "));

@@ -28,7 +28,8 @@ class StartShapeTest {
 
     @Test
     void aTriangleHasAThirdOfItsPeakSquaredTimesItsLength() {
-        // 30 A falling straight to 0 in 0.6 s: 900 x 0.6/3 = 180 A2s; above 10 A for 0.4 s with (900 + 300 + 100)/3 x 0.4
+        // 30 A falling straight to 0 in 0.6 s: 900 x 0.6/3 = 180 A2s; above 10 A for 0.4 s with (900 + 300 + 100)/3 x
+        // 0.4
         FollowedStart start = new FollowedStart(ON, List.of(0.0, 0.6, 1.0), List.of(30.0, 0.0, 0.0), 0.2);
         assertEquals(180, start.squareAbove(0), ROUNDING);
         assertEquals(0.4, start.secondsAbove(10), ROUNDING);
@@ -49,7 +50,9 @@ class StartShapeTest {
         for (double limit : new double[] {8, 15, 30, 45}) {
             assertEquals(entered.secondsAbove(limit), followed.secondsAbove(limit), STRAIGHT);
             assertEquals(
-                    entered.squareAbove(limit), followed.squareAbove(limit), STRAIGHT * entered.squareAbove(limit) + STRAIGHT);
+                    entered.squareAbove(limit),
+                    followed.squareAbove(limit),
+                    STRAIGHT * entered.squareAbove(limit) + STRAIGHT);
         }
         assertEquals(Double.POSITIVE_INFINITY, followed.secondsAbove(4));
     }
