@@ -16,11 +16,7 @@ final class Returns {
     private Returns() {}
 
     static ReturnStudy study(
-            Bench bench,
-            Network drawn,
-            HeatedSolutions heated,
-            SortedMap<WireId, WireRating> ratings,
-            Cancel cancel) {
+            Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
         Offsets offsets = Offsets.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
         LoopStudy loops = LoopStudies.of(bench, drawn, heated, ratings, cancel);
         return new ReturnStudy(
