@@ -7,6 +7,7 @@ import org.ohmloom.graph.Network;
 import org.ohmloom.ground.LoopStudy;
 import org.ohmloom.ground.Offsets;
 import org.ohmloom.ground.ReturnStudy;
+import org.ohmloom.ground.sensor.SensorStudy;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.WireId;
 
@@ -19,14 +20,15 @@ final class Returns {
             Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
         Offsets offsets = Offsets.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
         LoopStudy loops = LoopStudies.of(bench, drawn, heated, ratings, cancel);
+        SensorStudy sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
         return new ReturnStudy(
                 loops.grounds(),
                 loops.loops(),
                 offsets.offsets(),
+                sensors.budgets(),
                 List.of(),
                 List.of(),
-                List.of(),
-                Stream.of(offsets.unjudged(), loops.unjudged())
+                Stream.of(offsets.unjudged(), loops.unjudged(), sensors.unjudged())
                         .flatMap(List::stream)
                         .toList());
     }
