@@ -40,6 +40,7 @@ public final class Rules {
             new ConductorOutsideCrimpRange(),
             new CavityDoubleOccupied(),
             new WireEndLoose(),
+            new SensorErrorOverLimit(),
             new SensorReturnShared(),
             new GroundLoop(),
             new GroundStudCrowded(),

@@ -36,7 +36,9 @@ final class ListsPane extends JPanel {
                 pane(new JunctionSheet(), samples),
                 pane(new StateSheet(), samples),
                 pane(new SourceSheet(), samples),
-                pane(new OutputSheet(), samples));
+                pane(new OutputSheet(), samples),
+                pane(new SensorSheet(), samples),
+                pane(new InputSheet(), samples));
         panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.setName("lists");

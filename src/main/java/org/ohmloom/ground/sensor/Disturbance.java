@@ -8,7 +8,7 @@ enum Disturbance {
     FEED("feed droop", "Ohm's law; algebra of the ratiometric line"),
     OWN_RETURN("own current in the return", "Ohm's law; algebra of the line"),
     OTHER_RETURN(
-            "return offset",
+            SensorBudget.RETURN_OFFSET,
             "common-impedance coupling, MIL-HDBK-419A Vol I (1987) 6.2.2.1 (from memory); algebra of the line"),
     LEADS("lead resistance", "Ohm's law; voltage divider"),
     LOAD("load of the input", "voltage divider"),

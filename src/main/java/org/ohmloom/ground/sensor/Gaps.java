@@ -27,7 +27,7 @@ final class Gaps {
             List<String> names = sensors.stream().map(ComponentId::value).toList();
             String named = String.join(", ", names.subList(0, Math.min(MOST_NAMED, names.size())));
             int more = names.size() - MOST_NAMED;
-            sentences.add("Sensor error not checked: " + reason + " " + named
+            sentences.add(SensorStudy.NOT_CHECKED + " " + reason + " " + named
                     + (more > 0 ? " and " + more + " more" : "") + ".");
         });
         return sentences;

@@ -102,11 +102,11 @@ final class LineChannel implements Channel {
     @Override
     public String formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
         String span = Figures.of(measurement.span(), unit());
-        String per = ratiometric
-                ? "(" + Formats.number(high) + " - " + Formats.number(low) + ") / "
-                        + Formats.volts(scaled ? after.referenceVolts() : nominalVolts)
+        String ends = ratiometric
+                ? "((" + Formats.number(high) + " - " + Formats.number(low) + ") x "
+                        + Formats.volts(scaled ? after.referenceVolts() : nominalVolts) + ")"
                 : "(" + Formats.volts(high) + " - " + Formats.volts(low) + ")";
-        String slope = " / " + per.replace(" / ", " x ") + " x " + span;
+        String slope = " / " + ends + " x " + span;
         String share = Formats.number(onLine(value));
         return switch (disturbance) {
             case REFERENCE -> "reference supply " + Formats.volts(after.referenceVolts()) + " for "

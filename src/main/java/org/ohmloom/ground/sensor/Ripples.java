@@ -90,9 +90,7 @@ record Ripples(List<Swing> swings) {
     private static double departure(List<Step> way, Solution solution, Clock clock, int stretch) {
         double volts = 0;
         for (Step step : way) {
-            double mean =
-                    solution.flow(step.branch().id()).map(flow -> flow.amps()).orElse(0.0);
-            double amps = solution.duty().meanAmps(step.branch().id(), clock, stretch) - mean;
+            double amps = solution.duty().deviationAmps(step.branch().id(), clock, stretch);
             double drop = amps * ((Law.Resistance) step.branch().law()).ohms();
             volts -= step.along() ? drop : -drop;
         }

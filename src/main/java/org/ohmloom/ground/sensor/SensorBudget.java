@@ -41,6 +41,9 @@ public record SensorBudget(
         double span,
         Optional<String> unusable) {
 
+    /** Name of the part that other equipment makes on the sensor's return. */
+    public static final String RETURN_OFFSET = "return offset";
+
     public SensorBudget {
         known = List.copyOf(known);
         tolerances = List.copyOf(tolerances);

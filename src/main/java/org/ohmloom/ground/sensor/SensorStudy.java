@@ -36,6 +36,9 @@ import org.ohmloom.solve.Solution;
  */
 public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> signals, List<String> unjudged) {
 
+    /** How every sentence of {@link #unjudged()} begins. */
+    public static final String NOT_CHECKED = "Sensor error not checked:";
+
     public SensorStudy {
         budgets = List.copyOf(budgets);
         signals = List.copyOf(signals);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.InputStage;
@@ -143,6 +144,28 @@ class SensorWorkedExamplesTest {
         assertEquals(read - budget.reading(), budget.knownError(), 1e-7);
         assertTrue(Math.abs(budget.knownError()) > 1, "an offset of 160 mV is felt: " + budget);
         assertTrue(budget.known().size() >= 2);
+    }
+
+    /** Forty thermistors drawn at random with a fixed seed: pull-up, curve, leads, shared return and what flows there. */
+    @Test
+    void the_parts_sum_to_the_whole_network_for_thermistors_drawn_at_random() {
+        Random random = new Random(404);
+        for (int k = 0; k < 40; k++) {
+            Calibration.Beta beta = new Calibration.Beta(100 + 20_000 * random.nextDouble(), 25, 2500 + 2000 * random.nextDouble());
+            Measurement measurement = Measurement.of("Coolant", "°C", -20, 120, beta);
+            double pullUpOhms = 200 + 10_000 * random.nextDouble();
+            SensorSketch sketch = SensorSketch.of(
+                            measurement,
+                            SensorSketch.pulledUp(PinRole.THERMISTOR_INPUT, pullUpOhms, InputStage.UNKNOWN),
+                            0,
+                            0.001 + random.nextDouble(),
+                            0.001 + 0.05 * random.nextDouble())
+                    .fan(10 * random.nextDouble());
+            SensorBudget budget = sketch.budget();
+            double volts = sketch.solvedPinVolts(beta.ohms(budget.reading()));
+            double read = beta.value(pullUpOhms * volts / (5 - volts));
+            assertEquals(read - budget.reading(), budget.knownError(), 1e-6, budget::toString);
+        }
     }
 
     /**
