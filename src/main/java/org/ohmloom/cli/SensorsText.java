@@ -30,7 +30,8 @@ final class SensorsText {
             worst.merge(
                     budget.sensor() + " " + budget.unit() + " " + budget.pin(),
                     budget,
-                    (one, other) -> other.worstError() * one.allowed() > one.worstError() * other.allowed() ? other : one);
+                    (one, other) ->
+                            other.worstError() * one.allowed() > one.worstError() * other.allowed() ? other : one);
         }
         if (worst.isEmpty() && notChecked(returns).isEmpty()) {
             return;
@@ -56,12 +57,15 @@ final class SensorsText {
                         inUnit(budget, budget.reading()),
                         inUnit(budget, budget.knownError()),
                         inUnit(budget, budget.toleranceError()),
-                        budget.ripple().isPresent() ? inUnit(budget, budget.ripple().getAsDouble()) : "-",
+                        budget.ripple().isPresent()
+                                ? inUnit(budget, budget.ripple().getAsDouble())
+                                : "-",
                         inUnit(budget, budget.worstError()),
                         inUnit(budget, budget.allowed()),
                         budget.largest().map(SensorBudget.ErrorPart::name).orElse("-")));
         out.println();
-        out.println("SENSORS (error at the worst value of the span in the worst state; of a switch or pulse sensor its level)");
+        out.println("SENSORS (error at the worst value of the span in the worst state; of a switch or pulse sensor its"
+                + " level)");
         if (!table.isEmpty()) {
             table.print(out);
         }

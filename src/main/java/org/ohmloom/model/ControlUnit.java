@@ -59,13 +59,7 @@ public record ControlUnit(
     /** This unit with other pins. */
     public ControlUnit withPins(List<Pin> changed) {
         return new ControlUnit(
-                changed,
-                drawAmps,
-                groundToSensorReturnOhms,
-                groundToCaseOhms,
-                minimumVolts,
-                inputFarads,
-                inputOhms);
+                changed, drawAmps, groundToSensorReturnOhms, groundToCaseOhms, minimumVolts, inputFarads, inputOhms);
     }
 
     /** The pin of that name. */

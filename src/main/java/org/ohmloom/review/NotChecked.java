@@ -33,8 +33,8 @@ final class NotChecked implements Rule {
             "Not judged because something is not entered",
             Severity.NOTE,
             "common practice, no source",
-            "What is not entered is not computed; a harness without findings is only as good as what was entered. A warning"
-                    + " where nothing, or a wire that carries power, could not be judged.",
+            "What is not entered is not computed; a harness without findings is only as good as what was entered. A"
+                    + " warning where nothing, or a wire that carries power, could not be judged.",
             "Enter what is missing.");
 
     private static final Set<SignalClass> POWER =

@@ -25,10 +25,10 @@ final class SensorErrorOverLimit implements Rule {
             "A sensor reads further off than it may",
             Severity.WARNING,
             "Allowed error as entered, else 1 % of the span: common practice, no source",
-            "Offsets of returns, droop of the feed, wires, loads and its own warmth add up to more than the reading may be off;"
-                    + " an error where the unit cannot use the signal at all.",
-            "Take away the largest part: give the sensor a return of its own to the unit's sensor return, a heavier or shorter"
-                    + " wire, another pull-up or an input that loads it less.");
+            "Offsets of returns, droop of the feed, wires, loads and its own warmth add up to more than the reading"
+                    + " may be off; an error where the unit cannot use the signal at all.",
+            "Take away the largest part: give the sensor a return of its own to the unit's sensor return, a heavier or"
+                    + " shorter wire, another pull-up or an input that loads it less.");
 
     @Override
     public RuleInfo info() {
@@ -40,7 +40,8 @@ final class SensorErrorOverLimit implements Rule {
         Map<String, List<SensorBudget>> bySignal = new LinkedHashMap<>();
         for (SensorBudget budget : evidence.returns().sensors()) {
             if (budget.isOver()) {
-                bySignal.computeIfAbsent(budget.sensor() + " " + budget.unit() + " " + budget.pin(), key -> new ArrayList<>())
+                bySignal.computeIfAbsent(
+                                budget.sensor() + " " + budget.unit() + " " + budget.pin(), key -> new ArrayList<>())
                         .add(budget);
             }
         }

@@ -88,7 +88,8 @@ final class SensorReturnShared implements Rule {
     private static Finding finding(Component sensor, Way way, Worst worst) {
         return new FindingDraft(
                         INFO,
-                        "The return of {name} ({sensor}) carries {current} of other equipment in {state}; its signal shifts by {shift}.")
+                        "The return of {name} ({sensor}) carries {current} of other equipment in {state}; its signal"
+                                + " shifts by {shift}.")
                 .word("name", sensor.name())
                 .word("sensor", sensor.id())
                 .word("state", StateNames.quoted(worst.state()))

@@ -25,8 +25,10 @@ final class CalibrationText {
             + " 0: 10 Ohm, 100: 180 Ohm; low 0.3 V; closed 0.1 Ohm; type K, copper";
 
     private static final Pattern LINE = Pattern.compile("(.+?)\\s+to\\s+(.+)");
-    private static final Pattern BETA = Pattern.compile("(.+?)\\s+at\\s+(.+?),\\s*beta\\s+(.+?)(\\s*K)?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern LEVELS = Pattern.compile("low\\s+(.+?)(?:,\\s*high\\s+(.+))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BETA =
+            Pattern.compile("(.+?)\\s+at\\s+(.+?),\\s*beta\\s+(.+?)(\\s*K)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LEVELS =
+            Pattern.compile("low\\s+(.+?)(?:,\\s*high\\s+(.+))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern CONTACT =
             Pattern.compile("closed\\s+(.+?)(?:,\\s*open\\s+(.+))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern ROW = Pattern.compile("\\s*(-?[0-9.]+)\\s*:\\s*(.+)");
@@ -69,7 +71,8 @@ final class CalibrationText {
                             : "");
         }
         Calibration.Thermocouple couple = (Calibration.Thermocouple) calibration;
-        return "type " + couple.type() + couple.extension().map(each -> ", " + TradeWords.lower(each)).orElse("");
+        return "type " + couple.type()
+                + couple.extension().map(each -> ", " + TradeWords.lower(each)).orElse("");
     }
 
     /**
@@ -151,13 +154,14 @@ final class CalibrationText {
 
     private static Calibration couple(String text, Optional<Calibration> before) {
         String rest = text.substring("type k".length()).replace(",", "").strip().toLowerCase(Locale.ROOT);
-        Optional<Calibration.Thermocouple.Extension> extension = switch (rest) {
-            case "" -> Optional.empty();
-            case "copper" -> Optional.of(Calibration.Thermocouple.Extension.COPPER);
-            case "matching" -> Optional.of(Calibration.Thermocouple.Extension.MATCHING);
-            default -> throw new IllegalArgumentException(
-                    "extension wires are matching or copper, not '" + rest + "'");
-        };
+        Optional<Calibration.Thermocouple.Extension> extension =
+                switch (rest) {
+                    case "" -> Optional.empty();
+                    case "copper" -> Optional.of(Calibration.Thermocouple.Extension.COPPER);
+                    case "matching" -> Optional.of(Calibration.Thermocouple.Extension.MATCHING);
+                    default -> throw new IllegalArgumentException(
+                            "extension wires are matching or copper, not '" + rest + "'");
+                };
         return new Calibration.Thermocouple(
                 Calibration.Thermocouple.Type.K,
                 extension,

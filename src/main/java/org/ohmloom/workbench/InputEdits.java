@@ -49,13 +49,14 @@ final class InputEdits {
 
     /** What the converter compares with: "ratiometric" or "fixed"; nothing when not known. */
     static Edit scale(List<InputSheet.Row> rows, String typed) {
-        Optional<InputStage.Scale> scale = switch (typed.strip().toLowerCase(Locale.ROOT)) {
-            case "" -> Optional.empty();
-            case "ratiometric" -> Optional.of(InputStage.Scale.RATIOMETRIC);
-            case "fixed" -> Optional.of(InputStage.Scale.FIXED);
-            default -> throw new IllegalArgumentException(
-                    "'" + typed.strip() + "' is nothing a converter compares with: ratiometric or fixed");
-        };
+        Optional<InputStage.Scale> scale =
+                switch (typed.strip().toLowerCase(Locale.ROOT)) {
+                    case "" -> Optional.empty();
+                    case "ratiometric" -> Optional.of(InputStage.Scale.RATIOMETRIC);
+                    case "fixed" -> Optional.of(InputStage.Scale.FIXED);
+                    default -> throw new IllegalArgumentException(
+                            "'" + typed.strip() + "' is nothing a converter compares with: ratiometric or fixed");
+                };
         return all(rows, "scale", input -> input.withScale(scale));
     }
 
@@ -70,7 +71,8 @@ final class InputEdits {
                             row.component().id(),
                             device -> device instanceof ControlUnit unit
                                     ? unit.withPins(unit.pins().stream()
-                                            .map(pin -> pin.name().equals(row.pin().name()) ? pin.reading(known) : pin)
+                                            .map(pin ->
+                                                    pin.name().equals(row.pin().name()) ? pin.reading(known) : pin)
                                             .toList())
                                     : device);
                 })

@@ -43,18 +43,35 @@ final class InputSheet implements Sheet<InputSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.text("Input", "Control unit and pin", 10, Row::name),
-                Column.text("Unit", "What people call the control unit", 18, row -> row.component().name()),
-                Column.text("Role", "What the pin is used as", 20, row -> TradeWords.lower(row.pin().role())),
+                Column.text("Unit", "What people call the control unit", 18, row -> row.component()
+                        .name()),
+                Column.text(
+                        "Role",
+                        "What the pin is used as",
+                        20,
+                        row -> TradeWords.lower(row.pin().role())),
                 Column.text("Pull-up", "Resistor and the voltage it goes to", 14, row -> pullUp(row.pin())),
-                words("Compares with", "What its converter goes by: ratiometric (the reference supply) or fixed", 14,
-                        row -> row.input().scale().map(TradeWords::lower).orElse(""), InputEdits::scale),
-                edited("Loads", "Ω", "Resistance from the pin to the sensor return", InputStage::inputOhms,
+                words(
+                        "Compares with",
+                        "What its converter goes by: ratiometric (the reference supply) or fixed",
+                        14,
+                        row -> row.input().scale().map(TradeWords::lower).orElse(""),
+                        InputEdits::scale),
+                edited(
+                        "Loads",
+                        "Ω",
+                        "Resistance from the pin to the sensor return",
+                        InputStage::inputOhms,
                         InputEdits::ohms),
                 edited("Filter", "Hz", "Corner frequency of its filter", InputStage::filterHertz, InputEdits::filter),
                 edited("High from", "V", "Voltage it reads as high from", InputStage::risingVolts, InputEdits::rising),
                 edited("Low from", "V", "Voltage it reads as low from", InputStage::fallingVolts, InputEdits::falling),
-                edited("Shunt", "Ω", "Resistance a current input turns the current into a voltage with",
-                        InputStage::shuntOhms, InputEdits::shunt));
+                edited(
+                        "Shunt",
+                        "Ω",
+                        "Resistance a current input turns the current into a voltage with",
+                        InputStage::shuntOhms,
+                        InputEdits::shunt));
     }
 
     private static String pullUp(Pin pin) {

@@ -47,8 +47,8 @@ final class SensorEdits {
                             was.allowedError(),
                             was.tolerances(),
                             was.dissipationWattsPerKelvin()))
-                    .orElseGet(() -> Measurement.of(
-                            component.name(), isTemperature ? "°C" : "%", 0, 100, calibration)));
+                    .orElseGet(
+                            () -> Measurement.of(component.name(), isTemperature ? "°C" : "%", 0, 100, calibration)));
         });
     }
 
@@ -113,8 +113,7 @@ final class SensorEdits {
                                 "say first what " + component.id() + " gives: " + CalibrationText.HINT)))));
     }
 
-    private static Edit all(
-            List<Component> sensors, String what, Function<Component, Optional<Measurement>> change) {
+    private static Edit all(List<Component> sensors, String what, Function<Component, Optional<Measurement>> change) {
         List<Edit> edits = sensors.stream()
                 .map(component -> {
                     Optional<Measurement> changed = change.apply(component);

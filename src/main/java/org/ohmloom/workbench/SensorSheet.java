@@ -41,8 +41,13 @@ final class SensorSheet implements Sheet<SensorSheet.Row> {
             return worst.map(budget -> CellText.of(
                                     Formats.number(budget.worstError()) + " " + budget.quantityUnit(),
                                     budget.allowed() > 0 ? budget.worstError() / budget.allowed() : Double.MAX_VALUE)
-                            .in(budget.unusable().isPresent() ? Tone.ERROR : budget.isOver() ? Tone.WARNING : Tone.PLAIN)
-                            .saying(budget.largest().map(part -> part.name() + ": " + part.formula()).orElse("")))
+                            .in(
+                                    budget.unusable().isPresent()
+                                            ? Tone.ERROR
+                                            : budget.isOver() ? Tone.WARNING : Tone.PLAIN)
+                            .saying(budget.largest()
+                                    .map(part -> part.name() + ": " + part.formula())
+                                    .orElse("")))
                     .orElse(CellText.EMPTY);
         }
     }
@@ -55,17 +60,44 @@ final class SensorSheet implements Sheet<SensorSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Sensor", "Identity of the sensor", 9, row -> row.component().id().value()),
-                Column.text("Name", "What people call it", 20, row -> row.component().name()),
-                Column.text("Kind", "How it works", 18, row -> TradeWords.kind(row.component().device())),
-                edited("Gives", CalibrationText.HINT, 24, row -> row.text(each -> CalibrationText.of(each.calibration())),
+                Column.text("Sensor", "Identity of the sensor", 9, row -> row.component()
+                        .id()
+                        .value()),
+                Column.text("Name", "What people call it", 20, row -> row.component()
+                        .name()),
+                Column.text(
+                        "Kind",
+                        "How it works",
+                        18,
+                        row -> TradeWords.kind(row.component().device())),
+                edited(
+                        "Gives",
+                        CalibrationText.HINT,
+                        24,
+                        row -> row.text(each -> CalibrationText.of(each.calibration())),
                         SensorEdits::calibration),
-                edited("Measures", "What it measures", 18, row -> row.text(Measurement::quantity), SensorEdits::quantity),
-                edited("Range", "Lowest and highest value used and their unit, as 0 to 10 bar", 14,
-                        row -> row.text(SensorEdits::range), SensorEdits::range),
-                edited("May err by", "Most error in its unit; empty means the share of the range in the rules", 10,
-                        row -> row.number(Measurement::allowedError).text(), SensorEdits::allowed),
-                edited("Warms by", "Power that warms it by 1 K, as 8 mW/K; empty when not known", 10,
+                edited(
+                        "Measures",
+                        "What it measures",
+                        18,
+                        row -> row.text(Measurement::quantity),
+                        SensorEdits::quantity),
+                edited(
+                        "Range",
+                        "Lowest and highest value used and their unit, as 0 to 10 bar",
+                        14,
+                        row -> row.text(SensorEdits::range),
+                        SensorEdits::range),
+                edited(
+                        "May err by",
+                        "Most error in its unit; empty means the share of the range in the rules",
+                        10,
+                        row -> row.number(Measurement::allowedError).text(),
+                        SensorEdits::allowed),
+                edited(
+                        "Warms by",
+                        "Power that warms it by 1 K, as 8 mW/K; empty when not known",
+                        10,
                         row -> row.text(each -> each.dissipationWattsPerKelvin().isPresent()
                                 ? Formats.watts(each.dissipationWattsPerKelvin().getAsDouble()) + "/K"
                                 : ""),
@@ -102,9 +134,12 @@ final class SensorSheet implements Sheet<SensorSheet.Row> {
         return readout.analysis().stream()
                 .flatMap(results -> results.evidence().returns().sensors().stream())
                 .filter(budget -> budget.sensor().equals(component.id()))
-                .filter(budget -> readout.state().isEmpty() || readout.state().get().equals(budget.state()))
-                .max(Comparator.comparing((SensorBudget budget) -> budget.unusable().isPresent())
-                        .thenComparingDouble(budget -> budget.worstError() / Math.max(budget.allowed(), Double.MIN_NORMAL)));
+                .filter(budget ->
+                        readout.state().isEmpty() || readout.state().get().equals(budget.state()))
+                .max(Comparator.comparing(
+                                (SensorBudget budget) -> budget.unusable().isPresent())
+                        .thenComparingDouble(
+                                budget -> budget.worstError() / Math.max(budget.allowed(), Double.MIN_NORMAL)));
     }
 
     @Override

@@ -60,7 +60,9 @@ class TypedSensorsTest {
     }
 
     private static Measurement measurement(Harness harness) {
-        return ((Sensor) harness.components().get(SENSOR).device()).measurement().orElseThrow();
+        return ((Sensor) harness.components().get(SENSOR).device())
+                .measurement()
+                .orElseThrow();
     }
 
     @Test
@@ -124,7 +126,8 @@ class TypedSensorsTest {
                 "Compares with",
                 "ratiometric");
         all = typed(sheet, typed(sheet, all, "High from", "3"), "Low from", "1.5 V");
-        ControlUnit unit = (ControlUnit) all.components().get(new ComponentId("U1")).device();
+        ControlUnit unit =
+                (ControlUnit) all.components().get(new ComponentId("U1")).device();
         assertEquals(
                 Optional.of(new InputStage(
                         OptionalDouble.of(100e3),

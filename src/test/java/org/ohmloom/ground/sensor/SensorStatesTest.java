@@ -179,8 +179,8 @@ class SensorStatesTest {
         SensorStudy judged = study(sketch, HarnessSketch.state());
         assertEquals(1, judged.budgets().size());
         assertEquals(
-                List.of(
-                        "Sensor error not checked: the load of the input (input resistance) is not known and left out for B1."),
+                List.of("Sensor error not checked: the load of the input (input resistance) is not known and left out"
+                        + " for B1."),
                 judged.unjudged());
         assertEquals(Set.of(2.5), Set.of(judged.signals().get(0).unitsPerVolt()));
         assertEquals(0.04, judged.signals().get(0).allowedVolts(), 1e-12);

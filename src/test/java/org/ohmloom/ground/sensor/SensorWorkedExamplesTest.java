@@ -151,7 +151,8 @@ class SensorWorkedExamplesTest {
     void the_parts_sum_to_the_whole_network_for_thermistors_drawn_at_random() {
         Random random = new Random(404);
         for (int k = 0; k < 40; k++) {
-            Calibration.Beta beta = new Calibration.Beta(100 + 20_000 * random.nextDouble(), 25, 2500 + 2000 * random.nextDouble());
+            Calibration.Beta beta =
+                    new Calibration.Beta(100 + 20_000 * random.nextDouble(), 25, 2500 + 2000 * random.nextDouble());
             Measurement measurement = Measurement.of("Coolant", "°C", -20, 120, beta);
             double pullUpOhms = 200 + 10_000 * random.nextDouble();
             SensorSketch sketch = SensorSketch.of(
