@@ -49,6 +49,7 @@ final class CheckJson {
             OffsetsText.write(analysis, states, root);
             LoopsJson.write(analysis, root);
             SensorsText.write(analysis, states, root);
+            LossesText.write(analysis, states, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
             remedies.ifPresent(lists -> RemediesText.write(lists, root));

@@ -51,6 +51,7 @@ final class CheckText {
         OffsetsText.print(analysis, states, out);
         LoopsText.print(analysis, out);
         SensorsText.print(analysis, states, out);
+        LossesText.print(analysis, states, out);
         FindingsText.details(analysis, out);
     }
 

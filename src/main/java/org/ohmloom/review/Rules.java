@@ -42,6 +42,11 @@ public final class Rules {
             new WireEndLoose(),
             new SensorErrorOverLimit(),
             new SensorReturnShared(),
+            new UnitGroundOffset(),
+            new GroundOffset(),
+            new UnitOffsetSurvival(),
+            new BusCommonMode(),
+            new LostReturnOverloads(),
             new GroundLoop(),
             new GroundStudCrowded(),
             new NotChecked());
