@@ -43,6 +43,26 @@ final class Axes {
         return stepped(dimension, unit, begin, step, steps);
     }
 
+    /**
+     * An axis of equal steps over values in a unit of their own, zero among them.
+     *
+     * @param heading what is measured, with its unit
+     * @param least   smallest value
+     * @param most    largest value
+     */
+    static Axis plain(String heading, double least, double most, int mostSteps) {
+        double low = Math.min(0, least);
+        double high = most > 0 || low < 0 ? Math.max(0, most) : 1;
+        double step = step(Unit.FRACTION, low, high, mostSteps);
+        double begin = Math.floor(low / step + ROUNDING) * step;
+        int steps = Math.max(1, (int) Math.ceil((high - begin) / step - ROUNDING));
+        List<Tick> ticks = new ArrayList<>();
+        for (int k = 0; k <= steps; k++) {
+            ticks.add(new Tick(begin + k * step, text(begin + k * step, step)));
+        }
+        return new Axis(heading, Unit.FRACTION, begin, begin + steps * step, false, ticks);
+    }
+
     /** An axis with as many steps as another, so that one grid serves both. */
     static Axis beside(Axis other, Dimension dimension, double least, double most) {
         for (int wanted = other.steps(); wanted > 0; wanted--) {

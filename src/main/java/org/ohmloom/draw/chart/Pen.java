@@ -36,6 +36,8 @@ final class Pen {
     /** Width of the outline of the plot, mm. */
     static final double FRAME_MM = 0.25;
 
+    private static final double EDGE_MM = 1.5;
+    private static final double ROW_MM = 4.2;
     private static final String ELLIPSIS = "…";
 
     private final SceneFonts fonts;
@@ -51,7 +53,28 @@ final class Pen {
     }
 
     double widthMm(String text) {
-        return fonts.widthMm(text, Weight.REGULAR, LETTER_MM);
+        return widthMm(text, Weight.REGULAR);
+    }
+
+    double widthMm(String text, Weight weight) {
+        return fonts.widthMm(text, weight, LETTER_MM);
+    }
+
+    /** Height that {@link #heading} takes with the edge above it, mm. */
+    static double headingMm(String subtitle) {
+        return EDGE_MM + TITLE_MM + 2 + (subtitle.isEmpty() ? 0 : ROW_MM);
+    }
+
+    /** Heading and line below it, at the upper left of the whole chart. */
+    void heading(String title, String subtitle, double widthMm) {
+        Point at = new Point(EDGE_MM, EDGE_MM + TITLE_MM);
+        double roomMm = widthMm - 2 * EDGE_MM;
+        String first = cut(title, TITLE_MM, Weight.BOLD, roomMm);
+        put(Layer.SHEET, text(first, at, TITLE_MM, Anchor.START, Weight.BOLD, Ink.TEXT));
+        if (!subtitle.isEmpty()) {
+            String second = cut(subtitle, LETTER_MM, Weight.REGULAR, roomMm);
+            put(Layer.SHEET, text(second, at.plus(0, ROW_MM), Anchor.START, Ink.SOFT_TEXT));
+        }
     }
 
     /** A text in the size of labels. */

@@ -10,7 +10,6 @@ import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
-import org.ohmloom.draw.Weight;
 
 /**
  * The frame of a chart: heading, axes with their numbers, grid, and where a value lies in it.
@@ -78,15 +77,7 @@ record Plot(Extent area, Axis across, Axis left, Optional<Axis> right, double he
 
     /** Draws heading, grid and numbers. */
     void draw(Pen pen, Extent size, String title, String subtitle) {
-        double y = size.topMm() + EDGE_MM + Pen.TITLE_MM;
-        double roomMm = size.widthMm() - 2 * EDGE_MM;
-        String heading = pen.cut(title, Pen.TITLE_MM, Weight.BOLD, roomMm);
-        Point at = new Point(size.leftMm() + EDGE_MM, y);
-        pen.put(Layer.SHEET, pen.text(heading, at, Pen.TITLE_MM, Anchor.START, Weight.BOLD, Ink.TEXT));
-        if (!subtitle.isEmpty()) {
-            String second = pen.cut(subtitle, Pen.LETTER_MM, Weight.REGULAR, roomMm);
-            pen.put(Layer.SHEET, pen.text(second, at.plus(0, ROW_MM), Anchor.START, Ink.SOFT_TEXT));
-        }
+        pen.heading(title, subtitle, size.widthMm());
         grid(pen);
         numbers(pen);
         headings(pen);

@@ -118,7 +118,7 @@ public class ChartPicturesTest {
     }
 
     /** Writes the picture to the folder named by the property {@code ohmloom.pictures}, if there is one. */
-    private static void keep(String name, Scene scene) throws IOException {
+    static void keep(String name, Scene scene) throws IOException {
         String folder = System.getProperty("ohmloom.pictures");
         if (folder != null) {
             for (DrawStyle style : List.of(DrawStyle.LIGHT, DrawStyle.DARK, DrawStyle.PRINT_MONO)) {
