@@ -38,6 +38,7 @@ final class CalculationReport {
         blocks.addAll(new CombinationSection(analysis, fonts).blocks());
         blocks.addAll(new ChargeSection(analysis, fonts).blocks());
         blocks.addAll(new StartSection(analysis, fonts).blocks());
+        blocks.addAll(new ReturnSections(analysis, fonts).blocks());
         blocks.addAll(new AssumptionSection(analysis).blocks());
         blocks.add(new Block.Heading("Sources"));
         blocks.add(sources.table());

@@ -1,12 +1,15 @@
 package org.ohmloom.pack;
 
+import java.util.Collection;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.ohmloom.draw.SignalLook;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Cable;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Part;
 import org.ohmloom.model.PartId;
@@ -124,6 +127,11 @@ final class Wording {
         }
         Place.AtBreakout at = (Place.AtBreakout) place;
         return at.breakout() + " " + harness.breakouts().get(at.breakout()).name();
+    }
+
+    /** Ids in a row: "W1, W2". */
+    static String ids(Collection<? extends ElementId> ids) {
+        return ids.stream().map(ElementId::value).collect(Collectors.joining(", "));
     }
 
     /** "1 wire", "3 wires". */

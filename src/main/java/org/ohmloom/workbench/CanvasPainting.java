@@ -32,6 +32,9 @@ final class CanvasPainting {
 
     private static final int HALO = 5;
 
+    /** Of the way of what a study shows, such as a loop: a band wider than that of what is selected in it. */
+    private static final int BAND = 9;
+
     private final ScenePainter painter;
     private @Nullable BufferedImage kept;
     private @Nullable ViewTransform keptAt;
@@ -67,9 +70,7 @@ final class CanvasPainting {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         Selection selection = canvas.selection();
-        selection.path().stream()
-                .filter(id -> !selection.ids().contains(id))
-                .forEach(id -> highlight(g, canvas.transform(), scene, id, Tone.colour("Ohmloom.path"), 0.25));
+        paintPath(g, selection, canvas.transform(), scene);
         hovered.filter(id -> !selection.ids().contains(id))
                 .ifPresent(id -> highlight(g, canvas.transform(), scene, id, Tone.colour("Ohmloom.hover"), 0.25));
         selection.ids().forEach(id -> {
@@ -78,6 +79,15 @@ final class CanvasPainting {
         if (selection.ids().size() == 1) {
             again(g, canvas.transform(), scene, selection.ids(), style);
         }
+    }
+
+    /** Paints what a selection shows besides its elements: a loop as one band, what a finding points at more faintly. */
+    private static void paintPath(Graphics2D g, Selection selection, ViewTransform transform, Scene scene) {
+        boolean found = selection.finding().isPresent();
+        selection.path().stream()
+                .filter(id -> !found || !selection.ids().contains(id))
+                .forEach(id -> highlight(
+                        g, transform, scene, id, Tone.colour("Ohmloom.path"), found ? 0.25 : 0.4, found ? HALO : BAND));
     }
 
     private BufferedImage picture(
@@ -116,8 +126,14 @@ final class CanvasPainting {
         }
     }
 
+    /** Paints a halo along lines and an outline around the other shapes of an element. */
     private static void highlight(
             Graphics2D g, ViewTransform transform, Scene scene, String id, Color colour, double strength) {
+        highlight(g, transform, scene, id, colour, strength, HALO);
+    }
+
+    private static void highlight(
+            Graphics2D g, ViewTransform transform, Scene scene, String id, Color colour, double strength, int reach) {
         Graphics2D own = (Graphics2D) g.create();
         try {
             own.transform(transform.affine());
@@ -128,7 +144,7 @@ final class CanvasPainting {
                 Mark mark = item.mark();
                 if (mark instanceof Line line) {
                     own.setColor(halo);
-                    float width = (float) (line.widthMm() + 2 * UIScale.scale(HALO) * px);
+                    float width = (float) (line.widthMm() + 2 * UIScale.scale(reach) * px);
                     own.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
                     own.draw(path(line.points()));
                 } else if (!(mark instanceof Text)) {

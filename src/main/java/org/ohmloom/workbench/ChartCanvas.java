@@ -1,12 +1,15 @@
 package org.ohmloom.workbench;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.RenderingHints;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -30,10 +33,12 @@ final class ChartCanvas extends SceneCanvas implements Scrollable {
     private static final double LEAST_WIDTH_MM = 60;
     private static final double LEAST_HEIGHT_MM = 45;
     private static final double REACH_MM = 1.2;
+    private static final double MARK_MM = 0.5;
 
     private final transient ScenePainter painter;
     private transient Optional<Picture> picture = Optional.empty();
     private transient @Nullable Scene scene;
+    private transient Selection marked = Selection.NONE;
     private transient Dimension laidOutFor = new Dimension();
 
     ChartCanvas(String accessibleName, ScenePainter painter, Consumer<List<String>> picked) {
@@ -59,6 +64,12 @@ final class ChartCanvas extends SceneCanvas implements Scrollable {
         getAccessibleContext()
                 .setAccessibleDescription(changed.map(Picture::description).orElse("No chart"));
         revalidate();
+        repaint();
+    }
+
+    /** Marks what is selected in the chart. */
+    void mark(Selection changed) {
+        marked = changed;
         repaint();
     }
 
@@ -101,10 +112,30 @@ final class ChartCanvas extends SceneCanvas implements Scrollable {
             } finally {
                 own.dispose();
             }
+            paintMarks((Graphics2D) g, shown);
         });
         if (isFocusOwner()) {
             g.setColor(Tone.colour("Component.focusColor"));
             g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+        }
+    }
+
+    /** Draws a frame around everything that stands for what is selected. */
+    private void paintMarks(Graphics2D g, Scene shown) {
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            own.scale(pixels(), pixels());
+            own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            own.setColor(Tone.colour("Ohmloom.selection"));
+            own.setStroke(new BasicStroke((float) MARK_MM));
+            for (String id : marked.ids()) {
+                shown.bounds(id)
+                        .map(bounds -> bounds.grown(MARK_MM))
+                        .ifPresent(frame -> own.draw(new RoundRectangle2D.Double(
+                                frame.leftMm(), frame.topMm(), frame.widthMm(), frame.heightMm(), 2, 2)));
+            }
+        } finally {
+            own.dispose();
         }
     }
 

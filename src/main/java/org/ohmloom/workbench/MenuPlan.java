@@ -76,6 +76,7 @@ final class MenuPlan {
                             "study-duty",
                             "study-duty-range",
                             "study-conductors",
+                            "study-returns",
                             LINE,
                             "next-finding",
                             "previous-finding",

@@ -8,10 +8,17 @@ final class ShowStudy extends Command {
     private final transient Bench bench;
     private final String key;
 
-    ShowStudy(Bench bench, Study<?> study, char mnemonic) {
-        super("study-" + study.key(), study.title(), study.about());
+    /**
+     * A command.
+     *
+     * @param key   key of the tab
+     * @param title what stands on it
+     * @param about what it answers
+     */
+    ShowStudy(Bench bench, String key, String title, String about, char mnemonic) {
+        super("study-" + key, title, about);
         this.bench = bench;
-        this.key = study.key();
+        this.key = key;
         withMnemonic(mnemonic);
     }
 

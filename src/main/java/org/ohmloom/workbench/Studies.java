@@ -16,6 +16,15 @@ final class Studies {
             new DutyRangeStudy(),
             new ConductorStudy());
 
+    /** The studies of the return paths in the order of their lists, all behind one tab. */
+    static final List<Study<?>> RETURNS = List.of(
+            new GroundStudy(),
+            new LoopStudy(),
+            new OffsetStudy(),
+            new SensorStudy(),
+            new CouplingStudy(),
+            new LossStudy());
+
     private Studies() {}
 
     /** The letter underlined in its menu. */
@@ -34,7 +43,9 @@ final class Studies {
     /** A command for each that brings it to the front. */
     static List<Command> commands(Bench bench) {
         List<Command> all = new ArrayList<>();
-        ALL.forEach(study -> all.add(new ShowStudy(bench, study, letter(study.key()))));
+        ALL.forEach(
+                study -> all.add(new ShowStudy(bench, study.key(), study.title(), study.about(), letter(study.key()))));
+        all.add(new ShowStudy(bench, ReturnsPane.KEY, ReturnsPane.TITLE, ReturnsPane.ABOUT, 'R'));
         return all;
     }
 }

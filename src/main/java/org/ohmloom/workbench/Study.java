@@ -28,6 +28,21 @@ interface Study<R> extends Sheet<R> {
         return Optional.empty();
     }
 
+    /** Elements that lie on the way of a row, such as the members of a loop; shown with it on the layout. */
+    default List<ElementId> path(Readout readout, R row) {
+        return List.of();
+    }
+
+    /** Share of the room that the list gets at first; the chart gets the rest. */
+    default double listShare() {
+        return 0.5;
+    }
+
+    /** Whether its charts show what is selected. */
+    default boolean marksSelection() {
+        return false;
+    }
+
     /**
      * The chart of a row, if there is one.
      *

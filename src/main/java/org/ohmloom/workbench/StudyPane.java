@@ -20,7 +20,7 @@ import org.ohmloom.model.ElementId;
  *
  * @param <R> type of its rows
  */
-final class StudyPane<R> extends JPanel {
+final class StudyPane<R> extends StudyTab {
 
     private static final long serialVersionUID = 1L;
 
@@ -56,6 +56,21 @@ final class StudyPane<R> extends JPanel {
         return study;
     }
 
+    @Override
+    String key() {
+        return study.key();
+    }
+
+    @Override
+    String title() {
+        return study.title();
+    }
+
+    @Override
+    String about() {
+        return study.about();
+    }
+
     ChartCanvas chart() {
         return chart;
     }
@@ -65,7 +80,7 @@ final class StudyPane<R> extends JPanel {
         return steps.getText();
     }
 
-    /** What takes the keyboard when the study is gone to. */
+    @Override
     JComponent front() {
         return rows.isEmpty() ? nothing : list.table();
     }
@@ -89,19 +104,23 @@ final class StudyPane<R> extends JPanel {
         pictures.setBorder(BorderFactory.createEmptyBorder());
         left.setMinimumSize(new java.awt.Dimension(160, 60));
         pictures.setMinimumSize(new java.awt.Dimension(160, 60));
-        return new SharedSplit("chart", JSplitPane.HORIZONTAL_SPLIT, left, pictures, 0.5);
+        return new SharedSplit("chart", JSplitPane.HORIZONTAL_SPLIT, left, pictures, study.listShare());
     }
 
     private void choose(List<String> ids) {
         choosing = true;
         try {
-            desk.select(Selection.of(ids));
+            List<String> path = Readout.of(desk).stream()
+                    .flatMap(readout -> chosen().stream().flatMap(row -> study.path(readout, row).stream()))
+                    .map(ElementId::value)
+                    .toList();
+            desk.select(new Selection(ids, path, Optional.empty(), false));
         } finally {
             choosing = false;
         }
     }
 
-    /** Shows the rows of the results as they are now. */
+    @Override
     void showRows(Optional<Readout> readout) {
         study.prepare(desk);
         rows = readout.map(study::rows).orElse(List.of());
@@ -117,8 +136,10 @@ final class StudyPane<R> extends JPanel {
     }
 
     /** Marks the row of what is selected elsewhere, or the one that tells about it. */
+    @Override
     void showSelection() {
         if (choosing) {
+            mark();
             return;
         }
         List<String> ids = desk.selection().ids();
@@ -137,6 +158,10 @@ final class StudyPane<R> extends JPanel {
         showChosen();
     }
 
+    private void mark() {
+        chart.mark(study.marksSelection() ? desk.selection() : Selection.NONE);
+    }
+
     private Optional<R> chosen() {
         int row = list.table().getSelectedRow();
         int index = row < 0 ? 0 : list.table().convertRowIndexToModel(row);
@@ -146,6 +171,7 @@ final class StudyPane<R> extends JPanel {
     private void showChosen() {
         Optional<Readout> readout = Readout.of(desk);
         Optional<R> row = chosen();
+        mark();
         chart.show(readout.flatMap(numbers -> row.flatMap(
                 each -> study.picture(numbers, each, desk.selection().lead()))));
         String text = readout.flatMap(numbers -> row.map(each -> String.join("\n", study.steps(numbers, each))))

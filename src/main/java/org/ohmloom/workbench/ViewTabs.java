@@ -1,5 +1,6 @@
 package org.ohmloom.workbench;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -12,20 +13,23 @@ final class ViewTabs extends JTabbedPane {
     private static final long serialVersionUID = 1L;
 
     private final transient Desk desk;
-    private final transient List<StudyPane<?>> studies;
-    private transient StudyPane<?> latest;
+    private final transient List<StudyTab> studies;
+    private final ReturnsPane returns;
+    private transient StudyTab latest;
 
     ViewTabs(Desk desk, LayoutPane layout, List<Study<?>> studies, ScenePainter painter, Samples samples) {
         this.desk = desk;
-        this.studies = List.copyOf(
-                studies.stream().map(study -> pane(study, painter, samples)).toList());
+        this.returns = new ReturnsPane(Studies.RETURNS, desk, painter, samples);
+        List<StudyTab> tabs = new ArrayList<>();
+        studies.forEach(study -> tabs.add(pane(study, painter, samples)));
+        tabs.add(returns);
+        this.studies = List.copyOf(tabs);
         this.latest = this.studies.get(0);
         setName("views");
         getAccessibleContext().setAccessibleName("Views");
         setTabLayoutPolicy(SCROLL_TAB_LAYOUT);
         addTab("Layout", layout);
-        this.studies.forEach(
-                pane -> addTab(pane.study().title(), null, pane, pane.study().about()));
+        this.studies.forEach(tab -> addTab(tab.title(), null, tab, tab.about()));
         addChangeListener(event -> studies().stream()
                 .filter(pane -> pane == getSelectedComponent())
                 .forEach(pane -> {
@@ -40,14 +44,19 @@ final class ViewTabs extends JTabbedPane {
         return new StudyPane<>(study, desk, painter, samples);
     }
 
-    List<StudyPane<?>> studies() {
+    List<StudyTab> studies() {
         return studies;
     }
 
+    /** The return paths. */
+    ReturnsPane returns() {
+        return returns;
+    }
+
     /** The study of a key. */
-    StudyPane<?> study(String key) {
+    StudyTab study(String key) {
         return studies.stream()
-                .filter(pane -> pane.study().key().equals(key))
+                .filter(pane -> pane.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no study " + key));
     }
@@ -67,7 +76,7 @@ final class ViewTabs extends JTabbedPane {
             case DOCUMENT, HARNESS, RESULTS, VIEW -> showRows();
             case SELECTION -> studies.stream()
                     .filter(pane -> pane == getSelectedComponent())
-                    .forEach(StudyPane::showSelection);
+                    .forEach(StudyTab::showSelection);
             case MESSAGE -> {}
         }
     }

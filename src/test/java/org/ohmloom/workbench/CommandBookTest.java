@@ -58,6 +58,7 @@ class CommandBookTest {
             study-duty | Duty |
             study-duty-range | Duty range |
             study-conductors | Conductors |
+            study-returns | Returns |
             next-finding | Next finding | F8
             previous-finding | Previous finding | Shift+F8
             next-state | Next operating state | Alt+Page Down

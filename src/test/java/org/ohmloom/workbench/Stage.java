@@ -1,21 +1,43 @@
 package org.ohmloom.workbench;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
+import org.ohmloom.analysis.Analysis;
 
 /** A workbench without a window, for tests that need no display. */
 final class Stage {
 
     final ScriptedPrompts prompts = new ScriptedPrompts();
     final PreferenceStore preferences = PreferenceStore.inMemory(Preferences.DEFAULT);
-    final WorkbenchView view = OnEventThread.get(this::make);
+    final WorkbenchView view;
 
-    private WorkbenchView make() {
+    Stage() {
+        this(results -> results);
+    }
+
+    /**
+     * A workbench whose results are not all its own.
+     *
+     * @param changed what becomes of the results
+     */
+    Stage(UnaryOperator<Analysis> changed) {
+        view = OnEventThread.get(() -> make(changed));
+    }
+
+    private WorkbenchView make(UnaryOperator<Analysis> changed) {
         Look.LIGHT.install();
+        Services own = Workbench.services(preferences, prompts);
+        Services services = new Services(
+                (question, cancel) -> changed.apply(own.calculation().of(question, cancel)),
+                own.layout(),
+                own.painter(),
+                own.preferences(),
+                own.prompts(),
+                own.reader(),
+                own.eventThread());
         Command quit = new PlainCommand("quit", "Quit", "Close the program", Keys.menu('Q'), 'Q', () -> {});
         List<Command> help = HelpCommands.of(() -> null, () -> null);
-        return new WorkbenchView(
-                Workbench.services(preferences, prompts),
-                new WindowTasks(look -> {}, desk -> {}, () -> {}, quit, help));
+        return new WorkbenchView(services, new WindowTasks(look -> {}, desk -> {}, () -> {}, quit, help));
     }
 
     Desk desk() {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
@@ -19,6 +20,7 @@ import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.chart.ChartPicturesTest;
 import org.ohmloom.draw.study.DutyClocks;
+import org.ohmloom.draw.study.MadeReturns;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.TitleBlock;
@@ -106,12 +108,22 @@ class StudiesTest {
     }
 
     @Test
+    void everyStudyOfReturnPathsHasRowsReasonsAndAReadableChartWhereThereIsSomethingToSay()
+            throws HarnessFileException {
+        Harness harness = HarnessFiles.read(Path.of("examples", "faults.harness.json"));
+        Analysis analysis = MadeReturns.in(Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER), 3);
+        for (Study<?> study : Studies.RETURNS) {
+            look(study, new Readout(harness, Optional.of(analysis), Optional.empty()));
+        }
+    }
+
+    @Test
     void anEmptyHarnessIsToldWhatToEnter() {
         DesignRules rules =
                 new DesignRules("road-vehicle", 12, 0.05, GaugeSystem.METRIC, "none named", Optional.empty(), 25);
         Harness empty = Harness.empty(TitleBlock.of("Empty", "T-1"), rules);
         Readout readout = new Readout(empty, Optional.empty(), Optional.empty());
-        for (Study<?> study : Studies.ALL) {
+        for (Study<?> study : all()) {
             assertEquals(List.of(), study.rows(readout), study.title());
             assertTrue(study.nothing(readout).length() > 40, study.title());
         }
@@ -121,12 +133,16 @@ class StudiesTest {
     void keysAndTitlesOfStudiesDiffer() {
         TreeSet<String> keys = new TreeSet<>();
         TreeSet<String> titles = new TreeSet<>();
-        Studies.ALL.forEach(study -> {
+        all().forEach(study -> {
             keys.add(study.key());
             titles.add(study.title());
         });
-        assertEquals(Studies.ALL.size(), keys.size());
-        assertEquals(Studies.ALL.size(), titles.size());
+        assertEquals(all().size(), keys.size());
+        assertEquals(all().size(), titles.size());
+    }
+
+    private static List<Study<?>> all() {
+        return Stream.concat(Studies.ALL.stream(), Studies.RETURNS.stream()).toList();
     }
 
     @Test

@@ -55,8 +55,7 @@ final class GaugeDrawing {
         Fill fill = Fill.of(Ink.PLATE, Ink.EARTH, 0.5);
         return switch (kind) {
             case UNIT_GROUND -> new Box(Extent.at(at.xMm() - 1.5, at.yMm() - 1.5, 3, 3), 0, fill);
-            case BUS_NODE -> new Area(
-                    List.of(at.plus(0, -2), at.plus(2, 0), at.plus(0, 2), at.plus(-2, 0)), fill);
+            case BUS_NODE -> new Area(List.of(at.plus(0, -2), at.plus(2, 0), at.plus(0, 2), at.plus(-2, 0)), fill);
             case SENSOR_RETURN -> new Disc(at, 1.6, fill);
         };
     }

@@ -106,7 +106,9 @@ final class ReturnKey {
     private static void ripple(Pen pen, Point at) {
         double x = at.xMm() + SAMPLE_MM / 2;
         for (double dy : new double[] {-1.3, 1.3}) {
-            pen.put(Layer.SHEET, Line.of(0.35, Ink.TEXT, new Point(x - 0.8, at.yMm() + dy), new Point(x + 0.8, at.yMm() + dy)));
+            pen.put(
+                    Layer.SHEET,
+                    Line.of(0.35, Ink.TEXT, new Point(x - 0.8, at.yMm() + dy), new Point(x + 0.8, at.yMm() + dy)));
         }
         pen.put(Layer.SHEET, Line.of(0.35, Ink.TEXT, new Point(x, at.yMm() - 1.3), new Point(x, at.yMm() + 1.3)));
     }
@@ -125,9 +127,7 @@ final class ReturnKey {
         }
         Point at = new Point(x, y);
         drawing.accept(at);
-        pen.put(
-                Layer.SHEET,
-                pen.text(cut, at.plus(SAMPLE_MM + GAP_MM, Pen.LETTER_MM / 2), Anchor.START, Ink.TEXT));
+        pen.put(Layer.SHEET, pen.text(cut, at.plus(SAMPLE_MM + GAP_MM, Pen.LETTER_MM / 2), Anchor.START, Ink.TEXT));
         x += wide + BETWEEN_MM;
     }
 }

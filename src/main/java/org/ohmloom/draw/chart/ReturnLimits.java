@@ -39,6 +39,9 @@ final class ReturnLimits {
                     runs(columns, limit).forEach(run -> line(run, -limit));
                 }
             }
+            if (!ReturnPlan.shared(columns).contains(limit)) {
+                continue;
+            }
             double wanted = shown ? shelf.y(limit) + Pen.LETTER_MM / 2 : shelf.topMm() - ReturnPlan.BASIN_MM / 2;
             double y = Math.min(free, wanted);
             String text = ReturnPlan.limitText(limit, plan.upwards());
@@ -56,13 +59,7 @@ final class ReturnLimits {
 
     private void line(double[] run, double volts) {
         double y = shelf.y(volts);
-        pen.line(
-                Layer.NUMBERS,
-                LINE_MM,
-                Ink.CAUTION,
-                LinePattern.DASHED,
-                new Point(run[0], y),
-                new Point(run[1], y));
+        pen.line(Layer.NUMBERS, LINE_MM, Ink.CAUTION, LinePattern.DASHED, new Point(run[0], y), new Point(run[1], y));
     }
 
     /** Left and right ends of neighbouring columns with a limit, mm. */

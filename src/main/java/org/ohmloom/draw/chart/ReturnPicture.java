@@ -36,7 +36,8 @@ public record ReturnPicture(String title, String subtitle, String reference, Lis
     public Scene scene(SceneFonts fonts, double widthMm, double heightMm) {
         ReturnPlan plan = ReturnPlan.of(this, fonts, widthMm);
         int shelves = plan.shelves();
-        double fixedMm = headMm() + keyMm(fonts, widthMm) + FOOT_MM + shelves * plan.shelfMm(0) + (shelves - 1) * GAP_MM;
+        double fixedMm =
+                headMm() + keyMm(fonts, widthMm) + FOOT_MM + shelves * plan.shelfMm(0) + (shelves - 1) * GAP_MM;
         double plotMm = Math.max(ReturnPlan.LEAST_MM, Math.min(ReturnPlan.MOST_MM, (heightMm - fixedMm) / shelves));
         return scene(fonts, plan, 0, shelves, plotMm, "");
     }
@@ -49,20 +50,17 @@ public record ReturnPicture(String title, String subtitle, String reference, Lis
      */
     public List<Scene> pages(SceneFonts fonts, double widthMm, double heightMm) {
         ReturnPlan plan = ReturnPlan.of(this, fonts, widthMm);
-        double shelfMm = plan.shelfMm(ReturnPlan.USUAL_MM) + GAP_MM;
         double roomMm = heightMm - headMm() - keyMm(fonts, widthMm) - FOOT_MM + GAP_MM;
-        int each = (int) Math.max(1, Math.floor(roomMm / shelfMm));
+        int each = (int) Math.max(1, Math.floor(roomMm / (plan.shelfMm(ReturnPlan.LEAST_MM) + GAP_MM)));
         int pages = (plan.shelves() + each - 1) / each;
+        int fullest = (plan.shelves() + pages - 1) / pages;
+        double plotMm = Math.min(
+                ReturnPlan.USUAL_MM * 1.5, Math.max(ReturnPlan.LEAST_MM, roomMm / fullest - GAP_MM - plan.shelfMm(0)));
         List<Scene> scenes = new ArrayList<>();
         for (int page = 0; page < pages; page++) {
             String counted = pages == 1 ? "" : ", " + (page + 1) + " of " + pages;
             scenes.add(scene(
-                    fonts,
-                    plan,
-                    page * each,
-                    Math.min(plan.shelves(), (page + 1) * each),
-                    ReturnPlan.USUAL_MM,
-                    counted));
+                    fonts, plan, page * fullest, Math.min(plan.shelves(), (page + 1) * fullest), plotMm, counted));
         }
         return scenes;
     }

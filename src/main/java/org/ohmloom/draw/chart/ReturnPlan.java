@@ -32,7 +32,7 @@ record ReturnPlan(
         int inARow,
         double most) {
 
-    /** Least, usual and largest height of the scale, mm. */
+    /** Least, usual and largest height of a scale, mm. */
     static final double LEAST_MM = 30;
 
     static final double USUAL_MM = 42;
@@ -71,8 +71,9 @@ record ReturnPlan(
                 + GAP_MM;
         double margin = Math.min(
                 MOST_MARGIN_MM,
-                Stream.concat(Stream.of(picture.reference()), limits(columns).stream()
-                                .map(limit -> limitText(limit, upwards)))
+                Stream.concat(
+                                Stream.of(picture.reference()),
+                                shared(columns).stream().map(limit -> limitText(limit, upwards)))
                         .mapToDouble(pen::widthMm)
                         .max()
                         .orElse(0));
@@ -97,7 +98,8 @@ record ReturnPlan(
         double value = pen.widthMm(Formats.volts(column.volts()), Weight.BOLD) + 3;
         double label = Math.min(MOST_LABEL_MM, pen.widthMm(column.label(), Weight.BOLD));
         double second = Math.min(MOST_LABEL_MM, pen.widthMm(column.second()));
-        return Math.max(value, Math.max(label, second)) + LABEL_GAP_MM;
+        double own = pen.widthMm(column.ownLimit());
+        return Math.max(Math.max(value, own), Math.max(label, second)) + LABEL_GAP_MM;
     }
 
     private static Axis scale(List<ReturnColumn> columns) {
@@ -126,6 +128,12 @@ record ReturnPlan(
         return limits;
     }
 
+    /** Limits that are written beside the scale, smallest first: those that columns share. */
+    static TreeSet<Double> shared(List<ReturnColumn> columns) {
+        return limits(
+                columns.stream().filter(column -> column.ownLimit().isEmpty()).toList());
+    }
+
     /** A limit as written beside the scale. */
     static String limitText(double volts, Axis upwards) {
         return "limit " + Formats.volts(volts) + (isShown(volts, upwards) ? "" : ", above");
@@ -143,8 +151,7 @@ record ReturnPlan(
     /** The columns of a row. */
     List<ReturnColumn> row(int shelf) {
         int from = shelf * inARow;
-        return picture.columns()
-                .subList(from, Math.min(picture.columns().size(), from + inARow));
+        return picture.columns().subList(from, Math.min(picture.columns().size(), from + inARow));
     }
 
     /** Lines of text below a column. */
@@ -153,7 +160,11 @@ record ReturnPlan(
                 .anyMatch(column -> !column.name().isEmpty() && !column.name().equals(column.label()));
         boolean states =
                 picture.columns().stream().anyMatch(column -> !column.state().isEmpty());
-        return 3 + (names ? 1 : 0) + (states ? 1 : 0);
+        return 3 + (hasOwnLimits() ? 1 : 0) + (names ? 1 : 0) + (states ? 1 : 0);
+    }
+
+    boolean hasOwnLimits() {
+        return picture.columns().stream().anyMatch(column -> !column.ownLimit().isEmpty());
     }
 
     boolean hasGroups() {

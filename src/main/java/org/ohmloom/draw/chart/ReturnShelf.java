@@ -120,6 +120,10 @@ final class ReturnShelf {
         }
         y += ReturnPlan.ROW_MM;
         write(cut(column.second(), Weight.REGULAR, room), centre, y, Weight.REGULAR, Ink.TEXT, column, element);
+        if (plan.hasOwnLimits()) {
+            y += ReturnPlan.ROW_MM;
+            write(column.ownLimit(), centre, y, Weight.REGULAR, Ink.CAUTION, column, element);
+        }
         boolean names = plan.picture().columns().stream()
                 .anyMatch(each -> !each.name().isEmpty() && !each.name().equals(each.label()));
         if (names) {
@@ -165,7 +169,8 @@ final class ReturnShelf {
         double y = bottomMm() + plan.belowMm() + plan.footRows() * ReturnPlan.ROW_MM + 0.4;
         int from = 0;
         for (int k = 1; k <= columns.size(); k++) {
-            if (k == columns.size() || !columns.get(k).group().equals(columns.get(from).group())) {
+            if (k == columns.size()
+                    || !columns.get(k).group().equals(columns.get(from).group())) {
                 String group = columns.get(from).group();
                 if (!group.isEmpty()) {
                     double left = plan.leftMm() + from * plan.columnMm() + 0.8;

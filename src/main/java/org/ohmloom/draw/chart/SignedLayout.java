@@ -28,8 +28,13 @@ final class SignedLayout {
     private static final double EDGE_MM = 1.5;
     private static final double KEY_MM = 4.6;
     private static final double FOOT_MM = 11;
-    private static final double LABEL_SHARE = 0.42;
+    private static final double LABEL_SHARE = 0.36;
     private static final double RING_MM = 3.4;
+
+    /** Bars shorter than that tell nothing; the second numbers make room for them. */
+    private static final double LEAST_PLOT_MM = 34;
+
+    private static final double SECOND_GAP_MM = 2.5;
 
     /** The level is shown up to so many times the largest bar. */
     private static final double LEVEL_REACH = 3;
@@ -55,22 +60,25 @@ final class SignedLayout {
                 .mapToDouble(row -> pen.widthMm(number(row), weight(row)))
                 .max()
                 .orElse(0);
-        secondMm = chart.second().isEmpty()
-                ? 0
-                : Math.max(
-                        pen.widthMm(chart.second()),
-                        chart.rows().stream()
-                                .flatMapToDouble(row -> row.second().stream())
-                                .map(value -> pen.widthMm(text(value)))
-                                .max()
-                                .orElse(0));
+        double left = EDGE_MM + labelMm + GAP_MM;
+        double first = widthMm - EDGE_MM - numberMm - GAP_MM;
+        double wanted = chart.second().isEmpty() ? 0 : secondMm();
+        secondMm = first - wanted - SECOND_GAP_MM - left < LEAST_PLOT_MM ? 0 : wanted;
         double top = Pen.headingMm(chart.subtitle()) + KEY_MM + 1;
-        double right = widthMm - EDGE_MM - numberMm - GAP_MM - (secondMm > 0 ? secondMm + 2.5 : 0);
-        Extent area = new Extent(
-                EDGE_MM + labelMm + GAP_MM, top, right, top + chart.rows().size() * ROW_MM + 1);
+        double right = first - (secondMm > 0 ? secondMm + SECOND_GAP_MM : 0);
+        Extent area = new Extent(left, top, right, top + chart.rows().size() * ROW_MM + 1);
         Axis across = across(area.widthMm());
         Axis none = new Axis("", Unit.FRACTION, 0, 1, false, List.of(new Tick(0, "")));
         plot = new Plot(area, across, none, Optional.empty(), 0);
+    }
+
+    private double secondMm() {
+        double widest = chart.rows().stream()
+                .flatMapToDouble(row -> row.second().stream())
+                .map(value -> pen.widthMm(text(value)))
+                .max()
+                .orElse(0);
+        return Math.max(widest, pen.widthMm(chart.second()));
     }
 
     static double heightMm(SignedBars chart) {
@@ -86,7 +94,9 @@ final class SignedLayout {
         double most = 0;
         for (SignedRow row : chart.rows()) {
             boolean both = row.kind() == SignedRow.Kind.SPAN;
-            least = Math.min(least, both ? -row.value() : Math.min(row.value(), row.second().orElse(0)));
+            least = Math.min(
+                    least,
+                    both ? -row.value() : Math.min(row.value(), row.second().orElse(0)));
             most = Math.max(most, Math.max(row.value(), row.second().orElse(0)));
         }
         double reach = LEVEL_REACH * Math.max(most, -least);
@@ -187,11 +197,13 @@ final class SignedLayout {
                 description);
         row.second().ifPresent(value -> {
             diamond(plot.x(value), middle, Layer.NUMBERS);
-            pen.put(
-                    Layer.NUMBERS,
-                    pen.text(text(value), new Point(widthMm - EDGE_MM, base), Anchor.END, Ink.TEXT),
-                    element,
-                    description);
+            if (secondMm > 0) {
+                pen.put(
+                        Layer.NUMBERS,
+                        pen.text(text(value), new Point(widthMm - EDGE_MM, base), Anchor.END, Ink.TEXT),
+                        element,
+                        description);
+            }
         });
     }
 
@@ -250,7 +262,7 @@ final class SignedLayout {
             String words = "allowed " + text(allowed.getAsDouble())
                     + (isOnScale(allowed.getAsDouble()) ? "" : ", beyond the scale");
             x += 6 + GAP_MM;
-            double room = widthMm - EDGE_MM - x - (chart.second().isEmpty() ? 0 : secondMm + 6);
+            double room = widthMm - EDGE_MM - x - (chart.second().isEmpty() ? 0 : secondMm() + 6);
             String shown = pen.cut(words, Pen.LETTER_MM, Weight.REGULAR, room);
             pen.put(Layer.SHEET, pen.text(shown, new Point(x, base), Anchor.START, Ink.TEXT));
         }
@@ -277,7 +289,10 @@ final class SignedLayout {
         pen.put(
                 Layer.SHEET,
                 new Area(
-                        List.of(new Point(to + 0.4, first), new Point(to - 1, first - 0.8), new Point(to - 1, first + 0.8)),
+                        List.of(
+                                new Point(to + 0.4, first),
+                                new Point(to - 1, first - 0.8),
+                                new Point(to - 1, first + 0.8)),
                         Fill.of(Ink.SOFT_TEXT)));
     }
 }

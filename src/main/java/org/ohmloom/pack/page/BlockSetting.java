@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Disc;
@@ -26,6 +27,10 @@ final class BlockSetting {
     private static final double NOTICE_PADDING_MM = 2.5;
     private static final double FACT_GAP_MM = 6;
     private static final double PICTURE_GAP_MM = 4;
+
+    /** Room a heading needs below itself, mm. */
+    private static final double FOLLOWING_MM = 30;
+
     /** Wider lines than this are hard to follow, mm. */
     private static final double WIDEST_LINE_MM = 200;
 
@@ -62,9 +67,14 @@ final class BlockSetting {
         flow.put(new Piece(y + 1.2, marks));
     }
 
-    void put(Block block) {
+    /**
+     * Sets a block.
+     *
+     * @param next what follows it: a heading stays with pictures
+     */
+    void put(Block block, Optional<Block> next) {
         if (block instanceof Block.Heading heading) {
-            heading(heading);
+            heading(heading, next);
         } else if (block instanceof Block.Prose prose) {
             flow.gap(1.5);
             lines(prose.text(), 0).forEach(flow::put);
@@ -103,7 +113,18 @@ final class BlockSetting {
         }
     }
 
-    private void heading(Block.Heading heading) {
+    /** Room that what follows a heading needs on its page, mm: pictures that of their first, anything else a few lines. */
+    private static double followingMm(Optional<Block> next) {
+        return next.orElse(null) instanceof Block.Pictures pictures
+                ? pictures.scenes().stream()
+                                .limit(1)
+                                .mapToDouble(Scene::heightMm)
+                                .sum()
+                        + 3
+                : FOLLOWING_MM;
+    }
+
+    private void heading(Block.Heading heading, Optional<Block> next) {
         flow.gap(6);
         List<Mark> marks = new ArrayList<>();
         double y = 0;
@@ -112,7 +133,7 @@ final class BlockSetting {
             marks.add(typesetter.text(line, 0, y, HEADING_MM, Anchor.START, Weight.BOLD, Ink.TEXT));
         }
         Piece piece = new Piece(y + 1, marks);
-        flow.need(piece.heightMm() + 30);
+        flow.need(piece.heightMm() + followingMm(next));
         lastHeading = heading.text();
         flow.bookmark(lastHeading);
         flow.put(piece);

@@ -2,6 +2,7 @@ package org.ohmloom.pack.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
@@ -37,7 +38,12 @@ public final class ReportPages {
                 fields.documentType() + ": " + fields.title(),
                 fields.number() + ", revision " + fields.revision()
                         + fields.supplementaryTitle().map(text -> ", " + text).orElse(""));
-        report.blocks().forEach(setting::put);
+        for (int k = 0; k < report.blocks().size(); k++) {
+            boolean last = k + 1 == report.blocks().size();
+            setting.put(
+                    report.blocks().get(k),
+                    last ? Optional.empty() : Optional.of(report.blocks().get(k + 1)));
+        }
         List<Scene> scenes = new ArrayList<>();
         int of = flow.pages().size();
         for (int k = 0; k < of; k++) {

@@ -72,7 +72,8 @@ class ReturnPictureTest {
 
     @Test
     void aBasinStandsAsHighAsItsVoltageAndItsJointTakesItsShare() {
-        // Scale 0 to 100 mV: a floor at 50 mV lies half way up; with 20 mV over the joint the dark part is two fifths of the way.
+        // Scale 0 to 100 mV: a floor at 50 mV lies half way up; with 20 mV over the joint the dark part is two fifths
+        // of the way.
         Basin half = basin("G1", 0.050, 10, 0.020);
         Basin full = basin("G2", 0.100, 20, 0);
         Scene scene = new ReturnPicture("Cruise", "", "BAT1 −", List.of(half, full)).scene(FONTS, 150, 95);
@@ -143,8 +144,8 @@ class ReturnPictureTest {
 
     @Test
     void aLimitFarAboveEveryHeightIsNamedInsteadOfDrawn() {
-        Scene scene =
-                new ReturnPicture("", "", "BAT1 −", List.of(gauge("U1", Gauge.Kind.UNIT_GROUND, 0.001, 0.05))).scene(FONTS, 150, 95);
+        Scene scene = new ReturnPicture("", "", "BAT1 −", List.of(gauge("U1", Gauge.Kind.UNIT_GROUND, 0.001, 0.05)))
+                .scene(FONTS, 150, 95);
         List<String> texts =
                 ChartPicturesTest.texts(scene).stream().map(Text::text).toList();
         assertTrue(texts.contains("limit 50 mV, above"), texts.toString());

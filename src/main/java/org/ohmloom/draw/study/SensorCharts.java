@@ -1,0 +1,48 @@
+package org.ohmloom.draw.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.draw.chart.SignedBars;
+import org.ohmloom.draw.chart.SignedRow;
+import org.ohmloom.ground.sensor.SensorBudget;
+import org.ohmloom.model.Harness;
+import org.ohmloom.units.Formats;
+
+/** What makes the error of a sensor, in the sensor's own unit. */
+public final class SensorCharts {
+
+    private SensorCharts() {}
+
+    /** The budget of a sensor: known errors with their sum, tolerances with theirs, ripple, and what is to be reckoned with. */
+    public static SignedBars of(Harness harness, SensorBudget budget) {
+        Optional<String> element = Optional.of(budget.sensor().value());
+        List<SignedRow> rows = new ArrayList<>();
+        budget.known().forEach(part -> rows.add(SignedRow.of(SignedRow.Kind.PART, part.name(), part.error(), element)));
+        if (budget.known().size() > 1) {
+            rows.add(SignedRow.of(SignedRow.Kind.SUM, "known errors together", budget.knownError(), element));
+        }
+        budget.tolerances()
+                .forEach(part ->
+                        rows.add(SignedRow.of(SignedRow.Kind.SPAN, part.name(), Math.abs(part.error()), element)));
+        if (budget.tolerances().size() > 1) {
+            rows.add(
+                    SignedRow.of(SignedRow.Kind.SPAN, "tolerances, root of squares", budget.toleranceError(), element));
+        }
+        budget.ripple()
+                .ifPresent(ripple ->
+                        rows.add(SignedRow.of(SignedRow.Kind.SPAN, "ripple after the filter", ripple, element)));
+        rows.add(SignedRow.of(SignedRow.Kind.SUM, "largest error", budget.worstError(), element));
+        return new SignedBars(
+                Named.label(harness, budget.sensor()) + " read by " + budget.unit() + ", pin " + budget.pin(),
+                Named.state(harness, budget.state()) + ", at " + Formats.number(budget.reading()) + " "
+                        + budget.quantityUnit(),
+                "Error",
+                budget.quantityUnit(),
+                "",
+                OptionalDouble.of(budget.allowed()),
+                false,
+                rows);
+    }
+}
