@@ -80,7 +80,7 @@ final class GroundSection {
                 Cell.number(Unit.PERCENT.fromCanonical(joint.jointFraction())),
                 Cell.number(joint.amps()),
                 Cell.number(joint.onAmps()),
-                count > GroundReading.MOST_ON_STUD ? terminals.toned(Cell.Tone.ALERT) : terminals,
+                count > ground.mostStacked() ? terminals.toned(Cell.Tone.ALERT) : terminals,
                 Cell.text(Wording.ids(ground.stacked())));
     }
 }

@@ -3,15 +3,14 @@ package org.ohmloom.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.OffsetCharts;
-import org.ohmloom.draw.study.OffsetLimits;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.ground.Offset;
+import org.ohmloom.ground.OffsetLimits;
 import org.ohmloom.ground.OffsetShare;
 import org.ohmloom.ground.ReferencePoint;
 import org.ohmloom.ground.ReturnStudy;
@@ -79,15 +78,14 @@ final class OffsetSection {
                 .filter(offset -> !offset.shares().isEmpty())
                 .limit(MOST_PICTURES)
                 .map(offset ->
-                        OffsetCharts.of(analysis.harness(), study, offset).scene(fonts, Block.Pictures.HALF_MM))
+                        OffsetCharts.of(analysis.harness(), offset).scene(fonts, Block.Pictures.HALF_MM))
                 .toList();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Offsets of reference points"));
         blocks.add(new Block.Prose(
                 "Each load, and each source but the reference one, is replaced by its solved current; its"
                         + " share is transfer resistance times that current, and the shares sum to the offset. \"If switched off\" is a"
-                        + " full solution without that load. The limit of a sensor return is the offset that would use up the allowed"
-                        + " error of its sensor by itself. Offsets of ground points stand with them above; of the shares, those below 1 %"
+                        + " full solution without that load. Offsets of ground points stand with them above; of the shares, those below 1 %"
                         + " are left out."));
         blocks.add(new Block.Table(
                 "offsets",
@@ -114,8 +112,8 @@ final class OffsetSection {
     }
 
     private Row row(Offset offset) {
-        OptionalDouble limit = OffsetLimits.volts(analysis.harness(), study, offset);
-        boolean over = limit.isPresent() && offset.worstVolts() > limit.getAsDouble() * (1 + 1e-9);
+        double limit = OffsetLimits.volts(analysis.harness(), offset.point());
+        boolean over = offset.worstVolts() > limit * (1 + 1e-9);
         Cell volts = milli(offset.volts());
         Optional<OffsetShare> most = offset.shares().stream().findFirst();
         return Row.of(
@@ -125,7 +123,7 @@ final class OffsetSection {
                 Cell.text(offset.state().value()),
                 over ? volts.toned(Cell.Tone.ALERT) : volts,
                 milli(offset.rippleVolts()),
-                limit.isPresent() ? milli(limit.getAsDouble()) : Cell.empty(),
+                milli(limit),
                 Cell.text(most.map(share -> Named.label(analysis.harness(), share.cause()))),
                 most.map(share -> milli(share.volts())).orElse(Cell.empty()));
     }

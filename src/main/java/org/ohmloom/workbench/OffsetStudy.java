@@ -3,12 +3,11 @@ package org.ohmloom.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.OffsetCharts;
-import org.ohmloom.draw.study.OffsetLimits;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.ground.Offset;
+import org.ohmloom.ground.OffsetLimits;
 import org.ohmloom.ground.OffsetShare;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.units.Formats;
@@ -24,7 +23,7 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
      * @param offset the offset
      * @param limit  most it may be, V
      */
-    record Row(Offset offset, OptionalDouble limit) {
+    record Row(Offset offset, double limit) {
 
         Optional<OffsetShare> largest() {
             return offset.shares().stream().findFirst();
@@ -32,8 +31,8 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
 
         CellText volts() {
             CellText cell = ReturnRows.millivolts(offset.volts());
-            return limit.isPresent() && offset.worstVolts() > limit.getAsDouble() * (1 + 1e-9)
-                    ? ReturnRows.over(cell, "More than " + Formats.volts(limit.getAsDouble()))
+            return offset.worstVolts() > limit * (1 + 1e-9)
+                    ? ReturnRows.over(cell, "More than " + Formats.volts(limit))
                     : cell;
         }
     }
@@ -91,7 +90,7 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
     public List<Row> rows(Readout readout) {
         return ReturnReadings.offsets(ReturnRows.study(readout), readout.state()).stream()
                 .map(offset ->
-                        new Row(offset, OffsetLimits.volts(readout.harness(), ReturnRows.study(readout), offset)))
+                        new Row(offset, OffsetLimits.volts(readout.harness(), offset.point())))
                 .toList();
     }
 
@@ -108,7 +107,7 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
 
     @Override
     public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
-        var chart = OffsetCharts.of(readout.harness(), ReturnRows.study(readout), row.offset());
+        var chart = OffsetCharts.of(readout.harness(), row.offset());
         return Optional.of(new Picture(
                 chart.title() + ": who makes it, largest share first",
                 (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));

@@ -11,7 +11,8 @@ import org.ohmloom.units.Formats;
  * @param name        what people call it
  * @param group       the chassis body it is on
  * @param state       name of the state it is shown in; empty when all are shown in one
- * @param terminals   terminals on its stud, 0 or more
+ * @param terminals   terminals on its studs, 0 or more
+ * @param most        terminals its studs may hold, 1 or more
  * @param amps        mean current from the stud into the body, A
  * @param volts       mean voltage above the reference, V
  * @param jointVolts  the part of it over the joint, V
@@ -25,6 +26,7 @@ public record Basin(
         String group,
         String state,
         int terminals,
+        int most,
         double amps,
         double volts,
         double jointVolts,
@@ -49,7 +51,7 @@ public record Basin(
                 + ", " + Formats.volts(jointVolts) + " of it over its joint; "
                 + Formats.amps(Math.abs(amps)) + (amps < 0 ? " out of " : " into ")
                 + (group.isEmpty() ? "the chassis" : group) + "; " + terminals
-                + (terminals == 1 ? " terminal" : " terminals") + " on its stud"
+                + (terminals == 1 ? " terminal" : " terminals") + " on its stud, " + most + " may be"
                 + (isOver() ? "; beyond its limit" : "")
                 + (state.isEmpty() ? "" : "; in " + state);
     }

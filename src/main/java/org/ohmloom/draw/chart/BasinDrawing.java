@@ -17,7 +17,7 @@ import org.ohmloom.draw.Point;
 /** Draws a ground point: the way from the reference up to its height, and the basin with the terminals of its stud on top. */
 final class BasinDrawing {
 
-    /** Terminals a stud should hold: a row of dots; more begin a second row. */
+    /** Terminals a stud may hold: a row of dots. */
     private static final int IN_A_ROW = 4;
 
     private static final int MOST_DOTS = 2 * IN_A_ROW;
@@ -132,8 +132,9 @@ final class BasinDrawing {
             int inRow = Math.min(IN_A_ROW, shown - row * IN_A_ROW);
             double x = centre + (k % IN_A_ROW - (inRow - 1) / 2.0) * pitch;
             double y = floor + out * (1.3 + row * PITCH_MM);
-            Ink ink = row == 0 ? Ink.EARTH : Ink.CAUTION;
-            put(Layer.CONNECTORS, new Disc(new Point(x, y), DOT_MM, Fill.of(ink)), basin);
+            // What is too many is hollow as well as of another colour.
+            Fill fill = k < basin.most() ? Fill.of(Ink.EARTH) : Fill.edge(Ink.CAUTION, 0.3);
+            put(Layer.CONNECTORS, new Disc(new Point(x, y), DOT_MM, fill), basin);
         }
     }
 

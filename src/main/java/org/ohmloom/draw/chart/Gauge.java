@@ -55,13 +55,6 @@ public record Gauge(
     }
 
     @Override
-    public String ownLimit() {
-        return kind == Kind.SENSOR_RETURN && limitVolts.isPresent()
-                ? "limit " + Formats.volts(limitVolts.getAsDouble())
-                : "";
-    }
-
-    @Override
     public String group() {
         return kind.plural;
     }

@@ -32,11 +32,6 @@ public sealed interface ReturnColumn permits Basin, Gauge {
     /** Most it may be away from its reference, V. */
     OptionalDouble limitVolts();
 
-    /** Its limit as written below it, where it has one of its own; empty where neighbours share theirs. */
-    default String ownLimit() {
-        return "";
-    }
-
     /** All of it in a sentence. */
     String description();
 

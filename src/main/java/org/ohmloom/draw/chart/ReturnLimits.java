@@ -39,9 +39,6 @@ final class ReturnLimits {
                     runs(columns, limit).forEach(run -> line(run, -limit));
                 }
             }
-            if (!ReturnPlan.shared(columns).contains(limit)) {
-                continue;
-            }
             double wanted = shown ? shelf.y(limit) + Pen.LETTER_MM / 2 : shelf.topMm() - ReturnPlan.BASIN_MM / 2;
             double y = Math.min(free, wanted);
             String text = ReturnPlan.limitText(limit, plan.upwards());

@@ -73,7 +73,7 @@ record ReturnPlan(
                 MOST_MARGIN_MM,
                 Stream.concat(
                                 Stream.of(picture.reference()),
-                                shared(columns).stream().map(limit -> limitText(limit, upwards)))
+                                limits(columns).stream().map(limit -> limitText(limit, upwards)))
                         .mapToDouble(pen::widthMm)
                         .max()
                         .orElse(0));
@@ -98,8 +98,7 @@ record ReturnPlan(
         double value = pen.widthMm(Formats.volts(column.volts()), Weight.BOLD) + 3;
         double label = Math.min(MOST_LABEL_MM, pen.widthMm(column.label(), Weight.BOLD));
         double second = Math.min(MOST_LABEL_MM, pen.widthMm(column.second()));
-        double own = pen.widthMm(column.ownLimit());
-        return Math.max(Math.max(value, own), Math.max(label, second)) + LABEL_GAP_MM;
+        return Math.max(value, Math.max(label, second)) + LABEL_GAP_MM;
     }
 
     private static Axis scale(List<ReturnColumn> columns) {
@@ -128,12 +127,6 @@ record ReturnPlan(
         return limits;
     }
 
-    /** Limits that are written beside the scale, smallest first: those that columns share. */
-    static TreeSet<Double> shared(List<ReturnColumn> columns) {
-        return limits(
-                columns.stream().filter(column -> column.ownLimit().isEmpty()).toList());
-    }
-
     /** A limit as written beside the scale. */
     static String limitText(double volts, Axis upwards) {
         return "limit " + Formats.volts(volts) + (isShown(volts, upwards) ? "" : ", above");
@@ -160,11 +153,7 @@ record ReturnPlan(
                 .anyMatch(column -> !column.name().isEmpty() && !column.name().equals(column.label()));
         boolean states =
                 picture.columns().stream().anyMatch(column -> !column.state().isEmpty());
-        return 3 + (hasOwnLimits() ? 1 : 0) + (names ? 1 : 0) + (states ? 1 : 0);
-    }
-
-    boolean hasOwnLimits() {
-        return picture.columns().stream().anyMatch(column -> !column.ownLimit().isEmpty());
+        return 3 + (names ? 1 : 0) + (states ? 1 : 0);
     }
 
     boolean hasGroups() {

@@ -120,10 +120,6 @@ final class ReturnShelf {
         }
         y += ReturnPlan.ROW_MM;
         write(cut(column.second(), Weight.REGULAR, room), centre, y, Weight.REGULAR, Ink.TEXT, column, element);
-        if (plan.hasOwnLimits()) {
-            y += ReturnPlan.ROW_MM;
-            write(column.ownLimit(), centre, y, Weight.REGULAR, Ink.CAUTION, column, element);
-        }
         boolean names = plan.picture().columns().stream()
                 .anyMatch(each -> !each.name().isEmpty() && !each.name().equals(each.label()));
         if (names) {

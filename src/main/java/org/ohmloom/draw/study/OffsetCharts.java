@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import org.ohmloom.draw.chart.SignedBars;
 import org.ohmloom.draw.chart.SignedRow;
 import org.ohmloom.ground.Offset;
+import org.ohmloom.ground.OffsetLimits;
 import org.ohmloom.ground.OffsetShare;
 import org.ohmloom.ground.ReferencePoint;
-import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
@@ -22,7 +22,7 @@ public final class OffsetCharts {
     private OffsetCharts() {}
 
     /** The shares of an offset, largest first, the smallest ones summed, and beside each what the offset would be without that load. */
-    public static SignedBars of(Harness harness, ReturnStudy study, Offset offset) {
+    public static SignedBars of(Harness harness, Offset offset) {
         List<OffsetShare> shares = offset.shares();
         int single = shares.size() <= MOST_ROWS ? shares.size() : MOST_ROWS - 1;
         List<SignedRow> rows = new ArrayList<>();
@@ -49,14 +49,13 @@ public final class OffsetCharts {
                 milli(offset.volts()),
                 Optional.of(offset.point().owner().value())));
         boolean tried = rows.stream().anyMatch(row -> row.second().isPresent());
-        OptionalDouble limit = OffsetLimits.volts(harness, study, offset);
         return new SignedBars(
                 title(harness, offset),
                 subtitle(harness, offset),
                 "Share of the offset",
                 Unit.MILLIVOLT.symbol(),
                 tried ? "offset if switched off" : "",
-                limit.isPresent() ? OptionalDouble.of(milli(limit.getAsDouble())) : limit,
+                OptionalDouble.of(milli(OffsetLimits.volts(harness, offset.point()))),
                 false,
                 rows);
     }

@@ -13,6 +13,7 @@ import org.ohmloom.draw.chart.ReturnColumn;
 import org.ohmloom.draw.chart.ReturnPicture;
 import org.ohmloom.graph.Network;
 import org.ohmloom.ground.Offset;
+import org.ohmloom.ground.OffsetLimits;
 import org.ohmloom.ground.ReferencePoint;
 import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.model.ElementId;
@@ -41,7 +42,7 @@ public final class ReturnPictures {
                 .sorted(Comparator.comparing(
                                 (Offset offset) -> kind(offset.point().kind()))
                         .thenComparing(offset -> offset.point().owner()))
-                .forEach(offset -> columns.add(gauge(harness, study, offset, state)));
+                .forEach(offset -> columns.add(gauge(harness, offset, state)));
         if (columns.isEmpty()) {
             return Optional.empty();
         }
@@ -79,6 +80,7 @@ public final class ReturnPictures {
                     body(harness, id),
                     state.isPresent() ? "" : Named.state(harness, at.state()),
                     at.ground().stacked().size(),
+                    at.ground().mostStacked(),
                     at.joint().amps(),
                     at.joint().offsetVolts(),
                     at.joint().jointVolts(),
@@ -103,7 +105,7 @@ public final class ReturnPictures {
                 .orElse("");
     }
 
-    private static Gauge gauge(Harness harness, ReturnStudy study, Offset offset, Optional<StateId> state) {
+    private static Gauge gauge(Harness harness, Offset offset, Optional<StateId> state) {
         ElementId owner = offset.point().owner();
         return new Gauge(
                 owner.value(),
@@ -114,7 +116,7 @@ public final class ReturnPictures {
                 state.isPresent() ? "" : Named.state(harness, offset.state()),
                 offset.volts(),
                 offset.rippleVolts(),
-                OffsetLimits.volts(harness, study, offset));
+                OptionalDouble.of(OffsetLimits.volts(harness, offset.point())));
     }
 
     private static Gauge.Kind kind(ReferencePoint.Kind kind) {

@@ -104,7 +104,7 @@ class ReturnPictureTest {
 
     @Test
     void aGroundWithoutCurrentHasADottedWayAndAFifthTerminalStandsInASecondRow() {
-        Basin idle = new Basin("G1", "G1", "", "", "", 5, 0, 0.05, 0, 0, OptionalDouble.empty());
+        Basin idle = new Basin("G1", "G1", "", "", "", 5, 4, 0, 0.05, 0, 0, OptionalDouble.empty());
         Scene scene = new ReturnPicture("", "", "BAT1 −", List.of(idle)).scene(FONTS, 150, 95);
         assertTrue(scene.itemsOf("G1").stream()
                 .anyMatch(item -> item.mark() instanceof Line line && line.pattern() == LinePattern.DOTTED));
@@ -114,6 +114,7 @@ class ReturnPictureTest {
                 .toList();
         assertEquals(5, dots.size());
         assertEquals(2, dots.stream().map(dot -> dot.centre().yMm()).distinct().count());
+        assertEquals(4, dots.stream().filter(dot -> dot.fill().inside().isPresent()).count(), "the fifth is hollow");
     }
 
     @Test
@@ -183,7 +184,7 @@ class ReturnPictureTest {
     }
 
     private static Basin basin(String id, double volts, double amps, double jointVolts) {
-        return new Basin(id, id, "", "Frame", "", 3, amps, volts, jointVolts, 0, OptionalDouble.empty());
+        return new Basin(id, id, "", "Frame", "", 3, 4, amps, volts, jointVolts, 0, OptionalDouble.empty());
     }
 
     private static Gauge gauge(String id, Gauge.Kind kind, double volts, double limitVolts) {
@@ -207,6 +208,7 @@ class ReturnPictureTest {
                     "Body " + k * 4 / (grounds + 1),
                     state,
                     random.nextInt(10),
+                    4,
                     amps,
                     volts,
                     volts * random.nextDouble(),

@@ -65,7 +65,6 @@ public final class MadeReturns {
                 was.joint(),
                 was.devices(),
                 was.drawn(),
-                was.loops(),
                 was.upstream(),
                 was.startUps(),
                 was.protection(),
@@ -111,6 +110,7 @@ public final class MadeReturns {
             grounds.add(new GroundReading(
                     ground.id(),
                     stacked,
+                    1,
                     states,
                     states.isEmpty() ? Optional.empty() : Optional.of(states.firstKey()),
                     returning));
@@ -124,7 +124,8 @@ public final class MadeReturns {
 
     private List<LoopReading> loops() {
         List<LoopReading> loops = new ArrayList<>();
-        for (ReturnLoop loop : analysis.evidence().loops()) {
+        for (LoopReading reading : analysis.evidence().returns().loops()) {
+            ReturnLoop loop = reading.loop();
             SortedMap<StateId, List<Double>> amps = new TreeMap<>();
             analysis.evidence()
                     .solutions()

@@ -83,7 +83,7 @@ class ReturnChartsTest {
                     .limit(4)
                     .forEach(offset -> scenes.put(
                             "offset " + offset.point() + at,
-                            OffsetCharts.of(harness, study, offset).scene(FONTS, size[0])));
+                            OffsetCharts.of(harness, offset).scene(FONTS, size[0])));
             ReturnReadings.sensors(study, state).stream()
                     .limit(2)
                     .forEach(budget -> scenes.put(
@@ -141,7 +141,7 @@ class ReturnChartsTest {
         for (int k = 20; k >= 1; k--) {
             shares.add(new OffsetShare(new ComponentId("M" + k), 1, k / 1000.0, 0, OptionalDouble.empty()));
         }
-        SignedBars chart = OffsetCharts.of(empty(), ReturnStudy.NONE, offset("CRUISE", 0.210, 0, shares));
+        SignedBars chart = OffsetCharts.of(empty(), offset("CRUISE", 0.210, 0, shares));
         assertEquals(13, chart.rows().size());
         SignedRow rest = chart.rows().get(11);
         assertEquals("9 others together", rest.label());
@@ -159,7 +159,7 @@ class ReturnChartsTest {
     @Test
     void ifSwitchedOffIsASecondMarkAndColumnOfItsOwnName() {
         OffsetShare fan = new OffsetShare(new ComponentId("M1"), 10, 0.040, 0, OptionalDouble.of(0.012));
-        SignedBars chart = OffsetCharts.of(empty(), ReturnStudy.NONE, offset("CRUISE", 0.050, 0, List.of(fan)));
+        SignedBars chart = OffsetCharts.of(empty(), offset("CRUISE", 0.050, 0, List.of(fan)));
         assertEquals("offset if switched off", chart.second());
         assertEquals(12, chart.rows().get(0).second().orElseThrow(), EXACT);
         assertTrue(chart.scene(FONTS, 120).items().stream()
@@ -168,34 +168,8 @@ class ReturnChartsTest {
         OffsetShare untried = new OffsetShare(new ComponentId("M1"), 10, 0.040, 0, OptionalDouble.empty());
         assertEquals(
                 "",
-                OffsetCharts.of(empty(), ReturnStudy.NONE, offset("CRUISE", 0.050, 0, List.of(untried)))
+                OffsetCharts.of(empty(), offset("CRUISE", 0.050, 0, List.of(untried)))
                         .second());
-    }
-
-    @Test
-    void aSensorReturnMayBeOffByWhatUsesUpTheAllowedErrorOfItsSensor() {
-        // 20 mV make 0.05 bar; 0.1 bar is allowed: 20 mV x 0.1 / 0.05 = 40 mV.
-        SensorBudget budget = new SensorBudget(
-                new ComponentId("S1"),
-                new ComponentId("U1"),
-                "A1",
-                CRUISE,
-                "bar",
-                5,
-                List.of(new SensorBudget.ErrorPart("return offset", 0.05, "", "")),
-                List.of(),
-                OptionalDouble.empty(),
-                0.1,
-                "1 % of span");
-        Offset offset = new Offset(point(ReferencePoint.Kind.SENSOR_RETURN, "S1"), CRUISE, 0.020, 0, List.of());
-        ReturnStudy study = study(List.of(offset), List.of(budget));
-        assertEquals(0.040, OffsetLimits.volts(empty(), study, offset).orElseThrow(), EXACT);
-        assertEquals(
-                0.05,
-                OffsetLimits.volts(empty(), study, offset("CRUISE", 0.02, 0, List.of()))
-                        .orElseThrow(),
-                EXACT,
-                "ground of a control unit");
     }
 
     @Test
