@@ -43,11 +43,12 @@ final class ProtectionLog {
 
     private static void proposal(DeviceProposal proposal, BiConsumer<Integer, String> log) {
         for (TypeCandidate type : proposal.types()) {
-            String outcome = switch (type.outcome()) {
-                case CHOSEN -> "proposed: ";
-                case WOULD_SERVE -> "not needed: ";
-                case REFUSED -> "refused: ";
-            };
+            String outcome =
+                    switch (type.outcome()) {
+                        case CHOSEN -> "proposed: ";
+                        case WOULD_SERVE -> "not needed: ";
+                        case REFUSED -> "refused: ";
+                    };
             log.accept(1, outcome + type.words() + "; " + type.reason());
             log.accept(2, type.source());
         }

@@ -41,15 +41,13 @@ final class ProtectionText {
             out.println(
                     "PROTECTION (times from published bands, never between two rows; faults solved in the network)");
             table.print(out);
-            results.devices()
-                    .values()
-                    .forEach(device -> device.checks().stream()
-                            .filter(check -> check.verdict() == Check.Verdict.NOT_MET)
-                            .forEach(check -> out.println(Wrap.indented(
-                                    device.device() + " " + check.aspect().words() + ": "
-                                            + check.verdict().words() + ". " + check.sentence(),
-                                    INDENT,
-                                    WIDTH))));
+            results.devices().values().forEach(device -> device.checks().stream()
+                    .filter(check -> check.verdict() == Check.Verdict.NOT_MET)
+                    .forEach(check -> out.println(Wrap.indented(
+                            device.device() + " " + check.aspect().words() + ": "
+                                    + check.verdict().words() + ". " + check.sentence(),
+                            INDENT,
+                            WIDTH))));
         }
         notJudged(results, out);
         results.outputs().forEach(output -> out.println(Wrap.indented(output.sentence(), INDENT, WIDTH)));
@@ -135,34 +133,28 @@ final class ProtectionText {
         item.put("ratedVolts", device.ratedVolts());
         item.put("systemVolts", device.systemVolts());
         item.put("breakingAmps", device.breakingAmps());
-        item.array(
-                "conductors",
-                array -> device.conductors().forEach(each -> array.object(entry -> conductor(each, entry))));
-        item.array(
-                "starts",
-                array -> device.starts()
-                        .forEach(start -> array.object(entry -> {
-                            entry.put("load", start.load());
-                            entry.put("peakAmps", start.peakAmps());
-                            entry.put("runningAmps", start.runningAmps());
-                            entry.put("decaySeconds", start.decaySeconds());
-                            entry.put("pulseAmpSquaredSeconds", start.pulseAmpSquaredSeconds());
-                            entry.put("meltingAmpSquaredSeconds", start.meltingAmpSquaredSeconds());
-                            entry.put("mayOpen", start.mayOpen());
-                            entry.put("starts", start.startsCount());
-                            entry.put(
-                                    "computedFrom", start.shape().state().isPresent() ? "start-up run" : "as entered");
-                            entry.put("state", start.shape().state().map(state -> state.value()));
-                        })));
-        item.array(
-                "checks",
-                array -> device.checks()
-                        .forEach(check -> array.object(entry -> {
-                            entry.put("aspect", check.aspect().words());
-                            entry.put("verdict", check.verdict().name());
-                            entry.put("sentence", check.sentence());
-                            entry.put("source", check.source());
-                        })));
+        item.array("conductors", array -> device.conductors()
+                .forEach(each -> array.object(entry -> conductor(each, entry))));
+        item.array("starts", array -> device.starts()
+                .forEach(start -> array.object(entry -> {
+                    entry.put("load", start.load());
+                    entry.put("peakAmps", start.peakAmps());
+                    entry.put("runningAmps", start.runningAmps());
+                    entry.put("decaySeconds", start.decaySeconds());
+                    entry.put("pulseAmpSquaredSeconds", start.pulseAmpSquaredSeconds());
+                    entry.put("meltingAmpSquaredSeconds", start.meltingAmpSquaredSeconds());
+                    entry.put("mayOpen", start.mayOpen());
+                    entry.put("starts", start.startsCount());
+                    entry.put("computedFrom", start.shape().state().isPresent() ? "start-up run" : "as entered");
+                    entry.put("state", start.shape().state().map(state -> state.value()));
+                })));
+        item.array("checks", array -> device.checks()
+                .forEach(check -> array.object(entry -> {
+                    entry.put("aspect", check.aspect().words());
+                    entry.put("verdict", check.verdict().name());
+                    entry.put("sentence", check.sentence());
+                    entry.put("source", check.source());
+                })));
     }
 
     private static void conductor(ConductorProtection each, JsonObjectWriter entry) {
@@ -188,9 +180,8 @@ final class ProtectionText {
         item.put("device", output.output());
         item.put("kind", "electronic limit");
         item.put("ratingAmps", output.limit().limitAmps());
-        item.put(
-                "conductor",
-                output.conductors().stream().findFirst().map(each -> each.wire().value()));
+        item.put("conductor", output.conductors().stream().findFirst().map(each -> each.wire()
+                .value()));
         item.put("minimumFaultAmps", output.cappedAmps());
         item.put("maximumFaultAmps", output.limit().limitAmps());
         item.put("openSeconds", output.limit().tripSeconds());

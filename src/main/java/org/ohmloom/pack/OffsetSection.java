@@ -77,8 +77,7 @@ final class OffsetSection {
                 .filter(OffsetSection::isNotGround)
                 .filter(offset -> !offset.shares().isEmpty())
                 .limit(MOST_PICTURES)
-                .map(offset ->
-                        OffsetCharts.of(analysis.harness(), offset).scene(fonts, Block.Pictures.HALF_MM))
+                .map(offset -> OffsetCharts.of(analysis.harness(), offset).scene(fonts, Block.Pictures.HALF_MM))
                 .toList();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Offsets of reference points"));

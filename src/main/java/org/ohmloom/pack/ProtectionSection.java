@@ -96,9 +96,9 @@ final class ProtectionSection {
         blocks.add(new Block.Heading("Protection"));
         blocks.add(
                 new Block.Prose("Smallest fault: cold, discharged battery, hot conductors, all contacts and the return"
-                    + " in the way. Largest fault: full, warm battery and alternator, cold conductors, at the device."
-                    + " A device has opened by the longest time of the last published row at or below the current;"
-                    + " between rows nothing is read. \"open\" could not be judged."));
+                        + " in the way. Largest fault: full, warm battery and alternator, cold conductors, at the device."
+                        + " A device has opened by the longest time of the last published row at or below the current;"
+                        + " between rows nothing is read. \"open\" could not be judged."));
         blocks.add(new Block.Table("protection", COLUMNS, rows, "The harness has no protective device."));
         if (!results.outputs().isEmpty()) {
             blocks.add(new Block.Table(
@@ -178,8 +178,8 @@ final class ProtectionSection {
                 Cell.text(type.words()),
                 Cell.number(type.device().ratingAmps()),
                 switch (type.outcome()) {
-                    case CHOSEN ->
-                        Cell.text(proposal.changes() ? "proposed" : "stays").toned(Cell.Tone.STRONG);
+                    case CHOSEN -> Cell.text(proposal.changes() ? "proposed" : "stays")
+                            .toned(Cell.Tone.STRONG);
                     case WOULD_SERVE -> Cell.text("would serve");
                     case REFUSED -> Cell.text("refused").toned(Cell.Tone.SOFT);
                 },

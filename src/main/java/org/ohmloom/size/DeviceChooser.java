@@ -54,9 +54,8 @@ public final class DeviceChooser {
         this.starts = new StartRide(facts);
         for (Wire wire : input.harness().wires().all()) {
             if (wire.gauge().isPresent()) {
-                facts.devices(wire)
-                        .forEach(device -> relying.computeIfAbsent(device, id -> new ArrayList<>())
-                                .add(wire));
+                facts.devices(wire).forEach(device -> relying.computeIfAbsent(device, id -> new ArrayList<>())
+                        .add(wire));
             }
         }
     }

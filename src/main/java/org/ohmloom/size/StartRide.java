@@ -33,11 +33,9 @@ final class StartRide {
         Map<ComponentId, Map<ComponentId, Start>> found = new HashMap<>();
         for (Solution solution : facts.input().solutions().values()) {
             for (LoadVolts volts : solution.loads().values()) {
-                start(volts.load())
-                        .ifPresent(start -> volts.feedPath()
-                                .forEach(branch -> device(solution, branch)
-                                        .ifPresent(device -> found.computeIfAbsent(device, id -> new HashMap<>())
-                                                .put(volts.load(), start))));
+                start(volts.load()).ifPresent(start -> volts.feedPath().forEach(branch -> device(solution, branch)
+                        .ifPresent(device -> found.computeIfAbsent(device, id -> new HashMap<>())
+                                .put(volts.load(), start))));
             }
         }
         found.forEach((device, byLoad) -> starts.put(device, new ArrayList<>(byLoad.values())));

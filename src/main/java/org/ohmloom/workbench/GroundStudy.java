@@ -65,7 +65,9 @@ final class GroundStudy implements Study<ReturnReadings.AtGround> {
         int count = row.ground().stacked().size();
         CellText cell = CellText.of(count);
         return count > row.ground().mostStacked()
-                ? ReturnRows.over(cell, "It may hold " + row.ground().mostStacked() + ", " + GroundReading.MOST_ON_STUD + " a stud")
+                ? ReturnRows.over(
+                        cell,
+                        "It may hold " + row.ground().mostStacked() + ", " + GroundReading.MOST_ON_STUD + " a stud")
                 : cell;
     }
 
@@ -137,7 +139,8 @@ final class GroundStudy implements Study<ReturnReadings.AtGround> {
             steps.add(text.substring(0, text.length() - 2) + ".");
         }
         int count = row.ground().stacked().size();
-        steps.add("On its " + TradeWords.count(row.ground().studs(), "stud") + ": " + TradeWords.count(count, "terminal")
+        steps.add("On its " + TradeWords.count(row.ground().studs(), "stud") + ": "
+                + TradeWords.count(count, "terminal")
                 + (count == 0 ? "" : " (" + ReturnRows.ids(row.ground().stacked()) + ")") + "; "
                 + GroundReading.MOST_ON_STUD + " a stud at most (FAA AC 43.13-1B, 11-174 b; ABYC E-11, 11.14.6.9).");
         return steps;

@@ -89,8 +89,7 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
     @Override
     public List<Row> rows(Readout readout) {
         return ReturnReadings.offsets(ReturnRows.study(readout), readout.state()).stream()
-                .map(offset ->
-                        new Row(offset, OffsetLimits.volts(readout.harness(), offset.point())))
+                .map(offset -> new Row(offset, OffsetLimits.volts(readout.harness(), offset.point())))
                 .toList();
     }
 

@@ -132,14 +132,10 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         "For good, where it sits",
                         row -> row.number(each ->
                                 java.util.OptionalDouble.of(each.rating().continuousAmps()))),
-                Column.text(
-                        "Weakest",
-                        "Conductor with the least reserve",
-                        8,
-                        row -> row.device()
-                                .flatMap(DeviceProtection::weakest)
-                                .map(each -> each.wire().value())
-                                .orElse("")),
+                Column.text("Weakest", "Conductor with the least reserve", 8, row -> row.device()
+                        .flatMap(DeviceProtection::weakest)
+                        .map(each -> each.wire().value())
+                        .orElse("")),
                 Column.number(
                         "Smallest fault",
                         "A",
@@ -288,11 +284,12 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
     }
 
     private static String told(TypeCandidate type) {
-        String outcome = switch (type.outcome()) {
-            case CHOSEN -> "Proposed: ";
-            case WOULD_SERVE -> "Not needed: ";
-            case REFUSED -> "Refused: ";
-        };
+        String outcome =
+                switch (type.outcome()) {
+                    case CHOSEN -> "Proposed: ";
+                    case WOULD_SERVE -> "Not needed: ";
+                    case REFUSED -> "Refused: ";
+                };
         return outcome + type.words() + "; " + type.reason() + " (" + type.source() + ")";
     }
 }

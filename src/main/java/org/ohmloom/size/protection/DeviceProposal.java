@@ -45,9 +45,8 @@ public record DeviceProposal(
      * @param aspect the point
      */
     public Optional<ProtectiveDevice> mending(Check.Aspect aspect) {
-        boolean nothingNew = chosen.failed().stream()
-                .allMatch(failed -> checks.stream()
-                        .anyMatch(now -> now.aspect() == failed.aspect() && now.verdict() == Check.Verdict.NOT_MET));
+        boolean nothingNew = chosen.failed().stream().allMatch(failed -> checks.stream()
+                .anyMatch(now -> now.aspect() == failed.aspect() && now.verdict() == Check.Verdict.NOT_MET));
         return Optional.of(chosen.device()).filter(device -> changes() && nothingNew && !chosen.fails(aspect));
     }
 }

@@ -110,11 +110,10 @@ final class DeviceStudy {
 
     /** What a device resists when cold, ohm; 0 when no table says. */
     private double ohms(ProtectiveDevice device) {
-        return device.ohms()
-                .orElseGet(() -> FuseOhms.of(input.tables())
-                        .coldOhms(device.series(), device.ratingAmps())
-                        .map(CitedValue::value)
-                        .orElse(0.0));
+        return device.ohms().orElseGet(() -> FuseOhms.of(input.tables())
+                .coldOhms(device.series(), device.ratingAmps())
+                .map(CitedValue::value)
+                .orElse(0.0));
     }
 
     private double ambientCelsius(Component component) {

@@ -117,8 +117,7 @@ final class RelyingConductors {
         Optional<Gauge> larger = found.against()
                 .filter(each -> !each.isProtected())
                 .flatMap(each -> limits.larger(
-                        input.harness().wires().get(found.wire()),
-                        thicker -> against(found.wire(), thicker, present)
+                        input.harness().wires().get(found.wire()), thicker -> against(found.wire(), thicker, present)
                                 .filter(BandAgainstConductor::isProtected)
                                 .isPresent()));
         return new ConductorProtection(found.wire(), found.limit(), found.faults(), found.against(), larger);
@@ -132,15 +131,12 @@ final class RelyingConductors {
     }
 
     private List<FeedingDevices> feeding(WireId wire) {
-        return feeding.computeIfAbsent(
-                wire,
-                id -> input.drawn()
-                        .branch(id)
-                        .filter(branch -> !input.upstream().isReturn(id))
-                        .map(branch ->
-                                FeedingDevices.of(input.harness(), input.tables(), input.upstream(), relying, branch))
-                        .filter(ends -> !ends.isEmpty())
-                        .orElse(List.of(new FeedingDevices(new TreeSet<>(devicesOf.get(id)), 0))));
+        return feeding.computeIfAbsent(wire, id -> input.drawn()
+                .branch(id)
+                .filter(branch -> !input.upstream().isReturn(id))
+                .map(branch -> FeedingDevices.of(input.harness(), input.tables(), input.upstream(), relying, branch))
+                .filter(ends -> !ends.isEmpty())
+                .orElse(List.of(new FeedingDevices(new TreeSet<>(devicesOf.get(id)), 0))));
     }
 
     /** The worst of the ends current comes in by; empty when a device of one has no published times. */

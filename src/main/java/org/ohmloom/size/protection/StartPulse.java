@@ -88,11 +88,9 @@ public record StartPulse(
         Optional<BandStep> last = band.steps().stream()
                 .filter(step -> step.minimumSeconds().isPresent())
                 .reduce((slower, faster) -> faster);
-        double melting = listed.map(CitedValue::value)
-                .orElseGet(() -> last.map(step -> step.amps()
-                                * step.amps()
-                                * step.minimumSeconds().getAsDouble())
-                        .orElse(0.0));
+        double melting = listed.map(CitedValue::value).orElseGet(() -> last.map(step ->
+                        step.amps() * step.amps() * step.minimumSeconds().getAsDouble())
+                .orElse(0.0));
         double pulse = shape.squareAbove(rating.carriesAmps());
         double above = shape.secondsAbove(rating.carriesAmps());
         boolean brief = above <= LONGEST_PULSE_SECONDS;

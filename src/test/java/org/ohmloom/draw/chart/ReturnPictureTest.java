@@ -114,7 +114,8 @@ class ReturnPictureTest {
                 .toList();
         assertEquals(5, dots.size());
         assertEquals(2, dots.stream().map(dot -> dot.centre().yMm()).distinct().count());
-        assertEquals(4, dots.stream().filter(dot -> dot.fill().inside().isPresent()).count(), "the fifth is hollow");
+        assertEquals(
+                4, dots.stream().filter(dot -> dot.fill().inside().isPresent()).count(), "the fifth is hollow");
     }
 
     @Test
