@@ -4,6 +4,7 @@ import java.util.concurrent.TimeUnit;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
+import org.ohmloom.analysis.CoachHarness;
 import org.ohmloom.model.Harness;
 import org.ohmloom.tables.WireTables;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -28,11 +29,18 @@ public class AnalysisBenchmark {
     private final WireTables tables = WireTables.bundled();
     private final Harness pickup = Samples.pickup();
     private final Harness star = Samples.starOfThousandWires();
+    private final Harness coach = CoachHarness.ofWires(500);
 
     /** The demonstration harness. */
     @Benchmark
     public Analysis pickup() {
         return Analyst.analyse(pickup, tables, Cancel.NEVER);
+    }
+
+    /** A coach of 500 wires: ten fuse boxes, 200 loads of four kinds, an output that switches. */
+    @Benchmark
+    public Analysis coachOfFiveHundredWires() {
+        return Analyst.analyse(coach, tables, Cancel.NEVER);
     }
 
     /** A star of 1,000 wires. */

@@ -3,6 +3,7 @@ package org.ohmloom.analysis;
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.concurrent.CancellationException;
+import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
@@ -44,7 +45,11 @@ public final class Analyst {
         JointSized sized = byEnvelope.sized();
         SortedMap<ComponentId, DeviceChoice> devices = new DeviceChooser(byEnvelope.input()).chooseAll();
         SortedMap<WireId, WireRating> ratings = Ratings.of(bench, sized.sizes(), sized.heated());
-        StartUps startUps = StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested);
+        AtOnce<StartUps> startUps =
+                AtOnce.begin(() -> StartUpStudy.of(harness, sized.heated().solutions(), tables, cancel::isRequested));
+        AtOnce<ChargeStudy> charges = AtOnce.begin(
+                () -> ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested));
+        ReturnStudy returns = Returns.study(bench, protection.drawn(), sized.heated(), ratings, cancel);
         Evidence evidence = new Evidence(
                 harness,
                 tables,
@@ -58,12 +63,15 @@ public final class Analyst {
                 devices,
                 protection.drawn(),
                 protection.upstream(),
-                startUps,
+                startUps.result(),
                 protection.study(
-                        SizesByWire.input(bench, protection, sized.heated(), sized.sizes()), ratings, startUps, cancel),
+                        SizesByWire.input(bench, protection, sized.heated(), sized.sizes()),
+                        ratings,
+                        startUps.result(),
+                        cancel),
                 byEnvelope.envelope(),
-                ChargeStudy.of(harness, tables, sized.heated().solutions(), cancel::isRequested),
-                Returns.study(bench, protection.drawn(), sized.heated(), ratings, cancel));
+                charges.result(),
+                returns);
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),

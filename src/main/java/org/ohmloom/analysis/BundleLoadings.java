@@ -36,7 +36,7 @@ final class BundleLoadings {
     /** The bundle with most wires along a wire, under the currents of a solution; the wire alone where it has no way. */
     BundleLoading of(Wire wire, Solution solution) {
         return bench.routes().of(wire.id()).map(Route::segmentSet).stream()
-                .flatMap(segments -> segments.stream())
+                .flatMap(segments -> segments.stream().sorted())
                 .map(segment -> bySegment.getOrDefault(segment, List.of(wire)))
                 .max(Comparator.comparingInt(List::size))
                 .map(wires -> loading(wires, solution))

@@ -1,7 +1,6 @@
 package org.ohmloom.analysis;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +44,9 @@ public final class DutySweep {
 
     /** The duties of the sweep. */
     public static final List<Double> DUTIES = List.of(0.25, 0.5, 0.75, 1.0);
+
+    /** Steps times branches of the network for a whole harness; at least one load is swept. */
+    private static final long MOST_BRANCH_STEPS = 60_000;
 
     private final Analysis analysis;
     private final Cancel cancel;
@@ -111,15 +113,42 @@ public final class DutySweep {
         return new DutySweep(analysis, cancel).run();
     }
 
+    /**
+     * Loads run at a duty that are left out to keep the calculation quick: in a large harness the sweep takes the first ones.
+     *
+     * @param analysis the analysed harness
+     */
+    public static List<ComponentId> leftOut(Analysis analysis) {
+        DutySweep sweep = new DutySweep(analysis, Cancel.NEVER);
+        List<Driven> driven = sweep.driven();
+        return driven.stream().skip(sweep.most(driven)).map(Driven::load).toList();
+    }
+
     private List<DutyStep> run() {
+        List<Driven> driven = driven();
+        return driven.subList(0, most(driven)).parallelStream()
+                .flatMap(this::steps)
+                .toList();
+    }
+
+    private int most(List<Driven> driven) {
+        return most(driven.size(), analysis.evidence().drawn().branches().size());
+    }
+
+    /** How many of so many loads are swept in a network of so many branches. */
+    static int most(int loads, int branches) {
+        long work = (long) DUTIES.size() * Math.max(1, branches);
+        return (int) Math.min(loads, Math.max(1, MOST_BRANCH_STEPS / work));
+    }
+
+    /** The steps of one load, each begun where the one before ended. */
+    private Stream<DutyStep> steps(Driven driven) {
         List<DutyStep> steps = new ArrayList<>();
-        for (Driven driven : driven()) {
-            SourceMemory memory = new SourceMemory();
-            base(driven.dial())
-                    .ifPresent(state -> DUTIES.forEach(
-                            duty -> step(driven, state, duty, memory).ifPresent(steps::add)));
-        }
-        return Collections.unmodifiableList(steps);
+        SourceMemory memory = new SourceMemory();
+        base(driven.dial())
+                .ifPresent(state ->
+                        DUTIES.forEach(duty -> step(driven, state, duty, memory).ifPresent(steps::add)));
+        return steps.stream();
     }
 
     private List<Driven> driven() {
@@ -133,6 +162,7 @@ public final class DutySweep {
                 .filter(component -> component.device() instanceof Load load && load.control() == Load.Control.COMMAND)
                 .forEach(component -> driven.add(
                         new Driven(component.id(), new Dial.OfComponent(component.id()), feed(component.id()))));
+        driven.removeIf(each -> base(each.dial()).isEmpty());
         driven.sort(Comparator.comparing(Driven::load));
         return driven;
     }

@@ -18,6 +18,9 @@ import org.ohmloom.units.Gauge;
 /** Gathers for each wire its worst state and what it may carry. */
 final class Ratings {
 
+    /** A current has to be more by so much, as a share, for a later state to be the worse one: not by rounding alone. */
+    private static final double MORE_RATIO = 1 + 1e-9;
+
     private Ratings() {}
 
     static SortedMap<WireId, WireRating> of(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated) {
@@ -36,7 +39,7 @@ final class Ratings {
         double worstAmps = 0;
         for (StateId state : ContinuousStates.of(bench.harness())) {
             double amps = HeatedSolutions.rmsAmps(heated.solutions().get(state), wire);
-            if (worstState.isEmpty() || amps > worstAmps) {
+            if (worstState.isEmpty() || amps > worstAmps * MORE_RATIO) {
                 worstState = Optional.of(state);
                 worstAmps = amps;
             }
@@ -45,7 +48,7 @@ final class Ratings {
         double peakAmps = worstAmps;
         for (StateId state : heated.solutions().keySet()) {
             double amps = HeatedSolutions.rmsAmps(heated.solutions().get(state), wire);
-            if (amps > peakAmps) {
+            if (amps > peakAmps * MORE_RATIO) {
                 peakState = Optional.of(state);
                 peakAmps = amps;
             }

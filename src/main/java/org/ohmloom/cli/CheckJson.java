@@ -41,6 +41,7 @@ final class CheckJson {
                     .values()
                     .forEach(rating -> array.object(item -> wire(item, analysis, rating))));
             DutyText.write(DutySweep.of(analysis, Cancel.NEVER), root);
+            DutyText.leftOut(DutySweep.leftOut(analysis), root);
             ProtectionText.write(analysis.evidence().protection(), root);
             EnvelopeText.write(analysis.evidence().envelope(), root);
             StartUpJson.write(analysis, states, root);
@@ -48,8 +49,6 @@ final class CheckJson {
             ChargeJson.write(analysis, states, root);
             OffsetsText.write(analysis, states, root);
             LoopsJson.write(analysis, root);
-            SensorsText.write(analysis, states, root);
-            LossesText.write(analysis, states, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
             remedies.ifPresent(lists -> RemediesText.write(lists, root));

@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.DutyStep;
+import org.ohmloom.analysis.DutySweep;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.store.JsonObjectWriter;
 import org.ohmloom.units.Formats;
 
@@ -69,6 +71,16 @@ final class DutyText {
                     + analysis.harness().states().get(step.state()).name());
         });
         table.print(out);
+        List<ComponentId> left = DutySweep.leftOut(analysis);
+        if (!left.isEmpty()) {
+            out.println("  Not computed, to keep the calculation quick: " + left.size()
+                    + " more loads run at a duty, from " + left.get(0) + " on.");
+        }
+    }
+
+    /** Loads run at a duty that the sweep leaves out. */
+    static void leftOut(List<ComponentId> loads, JsonObjectWriter root) {
+        root.array("dutyStepsLeftOut", array -> loads.forEach(load -> array.add(load.value())));
     }
 
     static void write(List<DutyStep> steps, JsonObjectWriter root) {

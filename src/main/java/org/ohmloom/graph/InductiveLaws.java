@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
@@ -36,6 +37,9 @@ final class InductiveLaws {
     private final Network network;
     private final Harness harness;
     private final Map<PointId, List<Branch>> leaving = new HashMap<>();
+    /** The ways of all sources with the outputs that switch on, and with them off. */
+    private final Map<Boolean, List<Ways>> ways = new HashMap<>();
+
     private final Map<BranchId, Law> laws = new HashMap<>();
     private final List<Assumption> assumptions = new ArrayList<>();
 
@@ -133,37 +137,57 @@ final class InductiveLaws {
 
     /** Whether a source's current reaches a load and comes back, with the outputs that switch on or off. */
     private boolean isFed(Branch load, boolean outputsOn) {
-        Predicate<Branch> conducts = each -> !each.equals(load)
-                && each.kind().part() != BranchKind.Part.LOAD
+        Predicate<Branch> conducts = each -> each.kind().part() != BranchKind.Part.LOAD
                 && each.kind().part() != BranchKind.Part.BYPASS
                 && (outputsOn || !(each.law() instanceof Law.SwitchedResistance));
+        return ways.computeIfAbsent(outputsOn, on -> ways(conducts)).stream()
+                .anyMatch(way -> way.out().contains(load.from()) && way.back().contains(load.to()));
+    }
+
+    /**
+     * Where the current of a source gets to, and from where it comes back.
+     *
+     * @param out  points it reaches
+     * @param back points it returns from
+     */
+    private record Ways(Set<PointId> out, Set<PointId> back) {}
+
+    private List<Ways> ways(Predicate<Branch> conducts) {
         return network.branches().values().stream()
                 .filter(each -> each.law() instanceof Law.VoltageSource)
-                .anyMatch(source -> {
+                .map(source -> {
                     Predicate<Branch> beyond = conducts.and(each -> !each.equals(source));
-                    return leads(source.to(), load.from(), beyond) && leads(load.to(), source.from(), beyond);
-                });
+                    return new Ways(
+                            reached(source.to(), beyond, InductiveLaws::passes),
+                            reached(source.from(), beyond, (branch, point) -> passes(branch, across(branch, point))));
+                })
+                .toList();
     }
 
     /** Whether current can go from one point to another through branches that conduct that way. */
     private boolean leads(PointId from, PointId to, Predicate<Branch> conducts) {
+        return reached(from, conducts, InductiveLaws::passes).contains(to);
+    }
+
+    private Set<PointId> reached(PointId from, Predicate<Branch> conducts, BiPredicate<Branch, PointId> passes) {
         Set<PointId> seen = new HashSet<>(Set.of(from));
         Deque<PointId> open = new ArrayDeque<>(seen);
         while (!open.isEmpty()) {
             PointId point = open.remove();
-            if (point.equals(to)) {
-                return true;
-            }
             for (Branch branch : leaving.getOrDefault(point, List.of())) {
-                if (passes(branch, point) && conducts.test(branch)) {
-                    PointId next = branch.from().equals(point) ? branch.to() : branch.from();
+                if (passes.test(branch, point) && conducts.test(branch)) {
+                    PointId next = across(branch, point);
                     if (seen.add(next)) {
                         open.add(next);
                     }
                 }
             }
         }
-        return false;
+        return seen;
+    }
+
+    private static PointId across(Branch branch, PointId point) {
+        return branch.from().equals(point) ? branch.to() : branch.from();
     }
 
     private static boolean passes(Branch branch, PointId point) {

@@ -3,14 +3,17 @@ package org.ohmloom.heat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.heat.balance.HeatBalance;
 import org.ohmloom.heat.balance.OpenAir;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SizingRules;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.ConductorRow;
@@ -50,6 +53,12 @@ public final class Ampacities {
     private final TableAmps table;
     private final WireShapes shapes;
     private final BalanceAmps balance = new BalanceAmps();
+    private final Map<Case, Optional<Ampacity>> known = new ConcurrentHashMap<>();
+    private final Map<WireId, WirePlaces> placesOf = new ConcurrentHashMap<>();
+
+    /** All that decides what a wire may carry. */
+    private record Case(
+            ConductorRow row, InsulationType insulation, double ambientCelsius, boolean engineSpace, int loadedCount) {}
 
     /** Ampacities of the wires of a harness. */
     public Ampacities(Harness harness, WireTables tables, DesignBasis basis, Routes routes) {
@@ -64,8 +73,11 @@ public final class Ampacities {
 
     /** The hottest air along the wire, deg C: zones of its segments and ends, the default where one has no zone. */
     public double ambientCelsius(Wire wire) {
-        return WirePlaces.of(harness, routes, wire)
-                .hottestCelsius(harness.rules().ambientCelsius());
+        return places(wire).hottestCelsius(harness.rules().ambientCelsius());
+    }
+
+    private WirePlaces places(Wire wire) {
+        return placesOf.computeIfAbsent(wire.id(), id -> WirePlaces.of(harness, routes, wire));
     }
 
     /** The air at a temperature, at the altitude of the sizing rules. */
@@ -103,15 +115,26 @@ public final class Ampacities {
      * @param loadedCount loaded conductors lying together, the wire among them, 1 or more
      */
     public Optional<Ampacity> of(Wire wire, Gauge gauge, int loadedCount) {
-        return insulation(wire).flatMap(insulation -> of(wire, gauge, loadedCount, insulation));
+        return insulation(wire).flatMap(insulation -> {
+            WirePlaces places = places(wire);
+            return known.computeIfAbsent(
+                    new Case(
+                            resistance.row(wire, gauge),
+                            insulation,
+                            places.hottestCelsius(harness.rules().ambientCelsius()),
+                            places.engineSpace(),
+                            loadedCount),
+                    this::of);
+        });
     }
 
-    private Optional<Ampacity> of(Wire wire, Gauge gauge, int loadedCount, InsulationType insulation) {
-        ConductorRow row = resistance.row(wire, gauge);
-        WirePlaces places = WirePlaces.of(harness, routes, wire);
-        double ambient = places.hottestCelsius(harness.rules().ambientCelsius());
+    private Optional<Ampacity> of(Case asked) {
+        ConductorRow row = asked.row();
+        InsulationType insulation = asked.insulation();
+        double ambient = asked.ambientCelsius();
+        int loadedCount = asked.loadedCount();
         WireShape shape = shapes.of(row, Optional.of(insulation));
-        Optional<Ampacity> byTable = table.of(row, insulation, ambient, places.engineSpace(), loadedCount)
+        Optional<Ampacity> byTable = table.of(row, insulation, ambient, asked.engineSpace(), loadedCount)
                 .map(this::inThinAir);
         Ampacity whole = balanced(
                 row, shape, insulation, ambient, loadedCount, modelFactor(shape, insulation, ambient, loadedCount), 0);
@@ -119,7 +142,7 @@ public final class Ampacities {
         return chosen.map(limit -> limit.compared(new MethodComparison(
                 byTable.map(each -> OptionalDouble.of(each.limitAmps())).orElse(OptionalDouble.empty()),
                 byTable.map(each -> each.words() + "; " + each.base().citation().text())
-                        .orElse("the table has no row for " + gauge.text()),
+                        .orElse("the table has no row for " + row.gauge().text()),
                 whole.limitAmps(),
                 whole.words() + "; " + shape.words(),
                 byTable.isEmpty() || limit.limitAmps() != byTable.get().limitAmps())));

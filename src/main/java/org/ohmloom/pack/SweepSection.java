@@ -47,8 +47,14 @@ final class SweepSection {
         return List.of(
                 new Block.Heading("Loads over the range of their duty"),
                 new Block.Prose(
-                        "All else as in the state that runs the load hardest; wires from its protective device on."),
+                        "All else as in the state that runs the load hardest; wires from its protective device on."
+                                + left()),
                 new Block.Table("duty-range", COLUMNS, rows, ""));
+    }
+
+    private String left() {
+        int left = DutySweep.leftOut(analysis).size();
+        return left == 0 ? "" : " " + left + " more loads run at a duty are left out to keep the calculation quick.";
     }
 
     private static Row row(DutyStep step, DutyStep.OnWire wire) {

@@ -24,8 +24,11 @@ final class WorstCurrents {
     record Worst(double amps, Optional<StateId> state) {
         static final Worst NONE = new Worst(0, Optional.empty());
 
+        /** More by less than this share is the same: ties go to the earlier state, not to rounding. */
+        private static final double MORE_RATIO = 1 + 1e-9;
+
         Worst larger(Worst other) {
-            return other.amps > amps ? other : this;
+            return other.amps > amps * MORE_RATIO ? other : this;
         }
     }
 

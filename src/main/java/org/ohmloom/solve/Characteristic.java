@@ -15,6 +15,27 @@ interface Characteristic {
     double siemens(Precise volts);
 
     /**
+     * Puts the current at the voltage of one branch in its place, A.
+     *
+     * @param along  voltage along each branch, V
+     * @param branch number of the branch
+     * @param into   current of each branch, A
+     */
+    default void amps(PreciseRow along, int branch, PreciseRow into) {
+        into.set(branch, amps(along.get(branch)));
+    }
+
+    /**
+     * Slope at the voltage of one branch, S.
+     *
+     * @param along  voltage along each branch, V
+     * @param branch number of the branch
+     */
+    default double siemens(PreciseRow along, int branch) {
+        return siemens(along.get(branch));
+    }
+
+    /**
      * What it leaks beside, S, in a stage of the search; 0 when its slope is always positive. See {@link Leak}.
      *
      * @param stageSiemens leak of the stage, S

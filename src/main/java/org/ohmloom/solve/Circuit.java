@@ -1,6 +1,5 @@
 package org.ohmloom.solve;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,8 +81,17 @@ final class Circuit {
     }
 
     /** V(from) - V(to) of a branch. */
-    Precise along(int branch, Precise[] volts) {
-        return at(mesh.from()[branch], volts).minus(at(mesh.to()[branch], volts));
+    Precise along(int branch, PreciseRow volts) {
+        return volts.get(mesh.from()[branch]).minus(volts.get(mesh.to()[branch]));
+    }
+
+    /** V(from) - V(to) of all branches. */
+    PreciseRow along(PreciseRow volts) {
+        PreciseRow along = new PreciseRow(branches.size());
+        for (int branch = 0; branch < along.length(); branch++) {
+            along.setDifference(branch, volts, mesh.from()[branch], mesh.to()[branch]);
+        }
+        return along;
     }
 
     /** V(from) - V(to) of a branch. */
@@ -94,22 +102,16 @@ final class Circuit {
     }
 
     /** All points at the voltage of the datum. */
-    Precise[] flat() {
-        List<Precise> volts = new ArrayList<>();
-        for (int point = 0; point < points.size(); point++) {
-            volts.add(Precise.ZERO);
-        }
-        return volts.toArray(Precise[]::new);
+    PreciseRow flat() {
+        return new PreciseRow(points.size());
     }
 
     /** The voltages of its points out of a map; 0 for those that are not in it. */
-    Precise[] volts(Map<PointId, Precise> byPoint) {
-        return points.stream()
-                .map(point -> byPoint.getOrDefault(point, Precise.ZERO))
-                .toArray(Precise[]::new);
-    }
-
-    private static Precise at(int point, Precise[] volts) {
-        return point < 0 ? Precise.ZERO : volts[point];
+    PreciseRow volts(Map<PointId, Precise> byPoint) {
+        PreciseRow volts = flat();
+        for (int point = 0; point < points.size(); point++) {
+            volts.set(point, byPoint.getOrDefault(points.get(point), Precise.ZERO));
+        }
+        return volts;
     }
 }

@@ -38,7 +38,7 @@ record Failure(IslandStatus status, String sentence, Optional<BranchId> cause) {
     }
 
     private static Failure lost(Circuit circuit, Characteristic[] laws, Newton.Result result) {
-        Balance balance = new Balance(circuit, laws, Leak.FINAL_SIEMENS, result.volts());
+        Balance balance = Balance.precise(circuit, laws, Leak.FINAL_SIEMENS, result.volts());
         return new Failure(
                 IslandStatus.NOT_CONVERGED,
                 "The search for the voltages did not settle; the currents at "
@@ -48,10 +48,10 @@ record Failure(IslandStatus status, String sentence, Optional<BranchId> cause) {
     }
 
     /** A current without a way has pushed a point beyond all bounds; a present current is to blame where there is one. */
-    private static Failure adrift(Circuit circuit, Characteristic[] laws, Precise[] volts) {
+    private static Failure adrift(Circuit circuit, Characteristic[] laws, PreciseRow volts) {
         int farthest = 0;
-        for (int point = 0; point < volts.length; point++) {
-            if (Math.abs(volts[point].value()) > Math.abs(volts[farthest].value())) {
+        for (int point = 0; point < volts.length(); point++) {
+            if (Math.abs(volts.value(point)) > Math.abs(volts.value(farthest))) {
                 farthest = point;
             }
         }

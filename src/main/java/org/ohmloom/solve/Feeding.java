@@ -40,7 +40,7 @@ final class Feeding {
     }
 
     /** Wakes the loads that hold their power where there is voltage enough, with their floor; puts the others to rest. */
-    static Characteristic[] awake(Circuit circuit, Characteristic[] laws, Precise[] openVolts) {
+    static Characteristic[] awake(Circuit circuit, Characteristic[] laws, PreciseRow openVolts) {
         Characteristic[] awake = laws.clone();
         for (int branch = 0; branch < laws.length; branch++) {
             if (laws[branch] instanceof DrawnPower power) {

@@ -1,7 +1,6 @@
 package org.ohmloom.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.graph.Branch;
@@ -39,7 +38,7 @@ final class IslandAverage {
 
     /** Mean voltage of each point but the datum, V. */
     double[] meanVolts() {
-        return Arrays.stream(tally.meanVolts()).mapToDouble(Precise::value).toArray();
+        return tally.meanVolts().values();
     }
 
     /** Currents and voltages of each branch of the circuit. */

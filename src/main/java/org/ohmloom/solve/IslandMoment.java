@@ -6,23 +6,23 @@ import java.util.Optional;
 final class IslandMoment {
 
     private final Optional<Failure> failure;
-    private final Precise[] volts;
-    private final Precise[] amps;
+    private final PreciseRow volts;
+    private final PreciseRow amps;
 
-    private IslandMoment(Optional<Failure> failure, Precise[] volts, Precise[] amps) {
+    private IslandMoment(Optional<Failure> failure, PreciseRow volts, PreciseRow amps) {
         this.failure = failure;
         this.volts = volts;
         this.amps = amps;
     }
 
     /** A moment with the voltage of each point, V, and the current of each branch, A. */
-    static IslandMoment solved(Precise[] volts, Precise[] amps) {
+    static IslandMoment solved(PreciseRow volts, PreciseRow amps) {
         return new IslandMoment(Optional.empty(), volts, amps);
     }
 
     /** A moment without a solution. */
     static IslandMoment failed(Failure failure) {
-        return new IslandMoment(Optional.of(failure), new Precise[0], new Precise[0]);
+        return new IslandMoment(Optional.of(failure), new PreciseRow(0), new PreciseRow(0));
     }
 
     /** Why there is no solution; empty when there is one. */
@@ -31,12 +31,12 @@ final class IslandMoment {
     }
 
     /** Voltage of each point of the circuit, V. */
-    Precise[] volts() {
+    PreciseRow volts() {
         return volts;
     }
 
     /** Current of each branch of the circuit, A. */
-    Precise[] amps() {
+    PreciseRow amps() {
         return amps;
     }
 }

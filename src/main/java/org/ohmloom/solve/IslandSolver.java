@@ -26,9 +26,9 @@ final class IslandSolver {
     private final Circuit circuit;
     private final Newton newton;
     private final Regulation regulation;
-    private final Optional<Precise[]> hint;
-    private Optional<Precise[]> lastOpen = Optional.empty();
-    private Optional<Precise[]> lastFull = Optional.empty();
+    private final Optional<PreciseRow> hint;
+    private Optional<PreciseRow> lastOpen = Optional.empty();
+    private Optional<PreciseRow> lastFull = Optional.empty();
     private Characteristic[] lastAwake = {};
     private Characteristic[] lastHeld = {};
 
@@ -39,7 +39,7 @@ final class IslandSolver {
      * @param hint      voltages that may be near, from a moment much like this one
      * @param cancelled asks to stop
      */
-    IslandSolver(Circuit circuit, Optional<Precise[]> hint, BooleanSupplier cancelled) {
+    IslandSolver(Circuit circuit, Optional<PreciseRow> hint, BooleanSupplier cancelled) {
         this.hint = hint;
         this.circuit = circuit;
         this.newton = new Newton(circuit, cancelled);
@@ -74,7 +74,7 @@ final class IslandSolver {
         if (full.end() != Newton.End.BALANCED || PowerLimit.isCollapsed(circuit, awake, full.volts())) {
             lastFull = Optional.empty();
             PowerLimit limit = PowerLimit.find(circuit, regulation, awake, open.volts());
-            Optional<Precise[]> volts =
+            Optional<PreciseRow> volts =
                     limit.shareFraction() < 1 ? byFreeCharging(awake, open.volts()) : Optional.of(limit.volts());
             if (volts.isEmpty()) {
                 return IslandMoment.failed(limit.failure(circuit, awake));
@@ -90,14 +90,14 @@ final class IslandSolver {
      * voltage there, so a load that holds its power cannot rest, and raising the power ends although there is a balance
      * below. With batteries that take any current there is no such gap; from their voltages the true laws settle.
      */
-    private Optional<Precise[]> byFreeCharging(Characteristic[] awake, Precise[] openVolts) {
+    private Optional<PreciseRow> byFreeCharging(Characteristic[] awake, PreciseRow openVolts) {
         Characteristic[] free = awake.clone();
         Arrays.setAll(free, each -> awake[each] instanceof LimitedSource source ? source.acceptingAny() : awake[each]);
         if (Arrays.equals(free, awake)) {
             return Optional.empty();
         }
         Newton.Result start = regulation.settle(free, openVolts);
-        Precise[] volts = start.volts();
+        PreciseRow volts = start.volts();
         if (start.end() != Newton.End.BALANCED || PowerLimit.isCollapsed(circuit, free, volts)) {
             PowerLimit limit = PowerLimit.find(circuit, regulation, free, openVolts);
             if (limit.shareFraction() < 1) {
@@ -127,8 +127,8 @@ final class IslandSolver {
         return approach(laws, circuit.flat(), Leak.STAGES_SIEMENS);
     }
 
-    private Newton.Result approach(Characteristic[] laws, Precise[] start, List<Double> stagesSiemens) {
-        Precise[] volts = start;
+    private Newton.Result approach(Characteristic[] laws, PreciseRow start, List<Double> stagesSiemens) {
+        PreciseRow volts = start;
         if (!Arrays.stream(laws).allMatch(Characteristic::isLinear)) {
             Characteristic[] soft = Regulation.softened(laws);
             for (double leakSiemens : stagesSiemens) {
@@ -170,7 +170,8 @@ final class IslandSolver {
      * @return for each answer the change of each branch's current, A, and voltage, V; empty when there is no telling
      */
     List<RippleFlow> answers(IslandMoment at, SortedMap<Integer, double[]> kept) {
-        double[] siemens = new Balance(circuit, lastHeld, Leak.FINAL_SIEMENS, at.volts()).siemens();
+        double[] siemens =
+                Balance.quick(circuit, lastHeld, Leak.FINAL_SIEMENS, at.volts()).siemens();
         List<RippleFlow> answers = new ArrayList<>();
         if (!circuit.mesh().eliminate(siemens)) {
             return answers;
@@ -200,7 +201,7 @@ final class IslandSolver {
     }
 
     /** Whether a load that was taken to sleep has the voltage to wake. */
-    private boolean wakes(Characteristic[] fed, Characteristic[] awake, Precise[] volts) {
+    private boolean wakes(Characteristic[] fed, Characteristic[] awake, PreciseRow volts) {
         for (int branch = 0; branch < fed.length; branch++) {
             if (fed[branch] instanceof DrawnPower
                     && awake[branch] == Asleep.ASLEEP
@@ -212,7 +213,7 @@ final class IslandSolver {
     }
 
     /** Starts from these voltages when it is asked next. */
-    void startFrom(Precise[] volts) {
+    void startFrom(PreciseRow volts) {
         if (lastFull.isPresent()) {
             lastFull = Optional.of(volts);
         } else {
@@ -220,25 +221,28 @@ final class IslandSolver {
         }
     }
 
-    private IslandMoment moment(Characteristic[] laws, Precise[] volts) {
+    private IslandMoment moment(Characteristic[] laws, PreciseRow volts) {
         Characteristic[] held = regulation.held(laws);
         lastHeld = held;
-        Precise[] amps = new Precise[held.length];
-        Arrays.setAll(amps, branch -> amps(laws[branch], held[branch], circuit.along(branch, volts)));
+        PreciseRow along = circuit.along(volts);
+        PreciseRow amps = new PreciseRow(held.length);
+        for (int branch = 0; branch < held.length; branch++) {
+            held[branch].amps(along, branch, amps);
+            if (laws[branch] instanceof LimitedSource source) {
+                limit(source, branch, amps);
+            }
+        }
         return IdealSources.loop(circuit, held)
                 .map(IslandMoment::failed)
                 .orElseGet(() -> IslandMoment.solved(volts, amps));
     }
 
-    /** The current of a branch; that of a source never beyond its limits, not even by what a diode leaks. */
-    private static Precise amps(Characteristic law, Characteristic held, Precise along) {
-        Precise amps = held.amps(along);
-        if (law instanceof LimitedSource source && amps.value() <= source.minimumAmps()) {
-            return Precise.of(source.minimumAmps());
+    /** Takes the current of a source never beyond its limits, not even by what a diode leaks. */
+    private static void limit(LimitedSource source, int branch, PreciseRow amps) {
+        if (amps.value(branch) <= source.minimumAmps()) {
+            amps.set(branch, source.minimumAmps());
+        } else if (amps.value(branch) >= source.maximumAmps()) {
+            amps.set(branch, source.maximumAmps());
         }
-        if (law instanceof LimitedSource source && amps.value() >= source.maximumAmps()) {
-            return Precise.of(source.maximumAmps());
-        }
-        return amps;
     }
 }

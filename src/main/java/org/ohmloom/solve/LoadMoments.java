@@ -12,6 +12,9 @@ final class LoadMoments {
 
     private static final double ON_RATIO = 0.5;
 
+    /** A load that never sees more is never on, V. */
+    private static final double NOTHING_VOLTS = 1e-9;
+
     private final Circuit circuit;
     private final List<Integer> loads = new ArrayList<>();
     private final double[][] volts;
@@ -48,6 +51,9 @@ final class LoadMoments {
         double most = 0;
         for (double each : volts[load]) {
             most = Math.max(most, turns * each);
+        }
+        if (most <= NOTHING_VOLTS) {
+            return 0;
         }
         int worst = 0;
         double least = Double.POSITIVE_INFINITY;

@@ -7,11 +7,13 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.BranchKind;
+import org.ohmloom.graph.Law;
 import org.ohmloom.graph.PointId;
 
 /**
- * Takes down, moment by moment, the voltages of one island's watched points, and of all branches the mean current over
- * each stretch of each clock.
+ * Takes down, moment by moment, the voltages of one island's watched points, and of all branches that are no plain resistance the
+ * mean current over each stretch of each clock.
  */
 final class MomentRecorder {
 
@@ -41,7 +43,10 @@ final class MomentRecorder {
         }
         List<Branch> branches = circuit.branches();
         for (int branch = 0; branch < branches.size(); branch++) {
-            amps.put(branch, new ClockReading(clocks));
+            if (!(branches.get(branch).law() instanceof Law.Resistance)
+                    || branches.get(branch).kind().part() == BranchKind.Part.LOAD) {
+                amps.put(branch, new ClockReading(clocks));
+            }
         }
     }
 
@@ -49,10 +54,10 @@ final class MomentRecorder {
     void add(int number, List<Part> at, double share, IslandMoment moment) {
         volts.forEach((point, values) -> {
             int place = circuit.number(point);
-            values[number] = place < 0 ? 0 : (float) moment.volts()[place].value();
+            values[number] = place < 0 ? 0 : (float) moment.volts().value(place);
         });
         if (share > 0) {
-            amps.forEach((branch, reading) -> reading.add(at, share, moment.amps()[branch].value()));
+            amps.forEach((branch, reading) -> reading.add(at, share, moment.amps().value(branch)));
         }
     }
 

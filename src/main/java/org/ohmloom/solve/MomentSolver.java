@@ -67,7 +67,7 @@ final class MomentSolver {
             if (result.isPresent()) {
                 List<PointId> points = circuits.get(island).orElseThrow().points();
                 for (int point = 0; point < points.size(); point++) {
-                    volts.put(points.get(point), result.get().volts()[point]);
+                    volts.put(points.get(point), result.get().volts().get(point));
                 }
             }
         }
@@ -152,7 +152,7 @@ final class MomentSolver {
                 Circuit circuit = circuits.get(island).get();
                 for (int branch = 0; branch < circuit.branches().size(); branch++) {
                     if (circuit.branches().get(branch).law() instanceof Law.VoltageSource) {
-                        double amps = result.get().amps()[branch].value();
+                        double amps = result.get().amps().value(branch);
                         double volts =
                                 -circuit.along(branch, result.get().volts()).value();
                         outputs.put(circuit.branches().get(branch).id(), volts * amps, amps);

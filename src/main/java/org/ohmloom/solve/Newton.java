@@ -13,9 +13,9 @@ import java.util.function.BooleanSupplier;
  * valley on the other side, a is sought so that the slope there has at most half its first size. So the method arrives
  * from anywhere, also over the kinks of diodes and current limits.
  *
- * <p>F and V are {@link Precise}, J is not; near the balance each step then gains some 14 digits for straight branches, and
- * the same loop that searches also polishes: it ends one step after the currents balance to 13 digits, so that the small
- * ones among them have their digits too.
+ * <p>V is {@link Precise}, J is not; near the balance each step gains some 14 digits for straight branches. The search goes
+ * by currents in doubles; near the balance F is precise too, and the search ends one step after the currents balance to 13
+ * digits, so that the small ones among them have their digits too.
  */
 final class Newton {
 
@@ -38,7 +38,7 @@ final class Newton {
      * @param volts voltage of each point, V
      * @param ratio largest imbalance, see {@link Balance#ratio}
      */
-    record Result(End end, Precise[] volts, double ratio) {}
+    record Result(End end, PreciseRow volts, double ratio) {}
 
     private static final int MOST_STEPS = 300;
     private static final int MOST_CUTS = 60;
@@ -60,33 +60,40 @@ final class Newton {
     }
 
     /** Balances to a thousand-millionth, good enough to start the next stage. */
-    Result approach(Characteristic[] laws, double leakSiemens, Precise[] start) {
+    Result approach(Characteristic[] laws, double leakSiemens, PreciseRow start) {
         return run(laws, leakSiemens, start, NEARLY_BALANCED_RATIO, false);
     }
 
     /** Balances as far as the numbers allow, with the least leak. */
-    Result settle(Characteristic[] laws, Precise[] start) {
+    Result settle(Characteristic[] laws, PreciseRow start) {
         return run(laws, Leak.FINAL_SIEMENS, start, BALANCED_RATIO, true);
     }
 
-    private Result run(Characteristic[] laws, double leak, Precise[] start, double goodRatio, boolean polish) {
-        Point at = new Point(start, new Balance(circuit, laws, leak, start));
+    private Result run(Characteristic[] laws, double leak, PreciseRow start, double goodRatio, boolean polish) {
+        Point at = new Point(start, Balance.quick(circuit, laws, leak, start));
         double ratio = at.balance().ratio();
+        boolean polishing = false;
         for (int step = 0; step < MOST_STEPS; step++) {
             Cancelled.check(cancelled);
+            if (polish && !polishing && ratio <= NEARLY_BALANCED_RATIO) {
+                polishing = true;
+                at = new Point(at.volts(), Balance.precise(circuit, laws, leak, at.volts()));
+                ratio = at.balance().ratio();
+            }
             if (!circuit.mesh().eliminate(at.balance().siemens())) {
                 return new Result(End.UNSTABLE, at.volts(), ratio);
             }
             double[] stepVolts = circuit.mesh().volts(at.balance().missingAmps());
+            boolean last = polishing && ratio <= goodRatio;
+            Line line = new Line(laws, leak, at.volts(), stepVolts, polishing && !last);
             boolean sure = ratio <= CAREFUL_ABOVE_RATIO
                     && Arrays.stream(stepVolts).allMatch(each -> Math.abs(each) <= SURE_STEP_VOLTS);
-            at = sure ? moved(laws, leak, at, stepVolts, 1) : careful(laws, leak, at, stepVolts);
-            double before = ratio;
+            at = sure ? line.at(1) : careful(line, at);
             ratio = at.balance().ratio();
-            if (ratio <= goodRatio && (!polish || before <= goodRatio)) {
+            if (ratio <= goodRatio && (!polish || last)) {
                 return new Result(End.BALANCED, at.volts(), ratio);
             }
-            if (polish && Arrays.stream(at.volts()).anyMatch(each -> Math.abs(each.value()) > ADRIFT_VOLTS)) {
+            if (polish && at.volts().isBeyond(ADRIFT_VOLTS)) {
                 return new Result(End.ADRIFT, at.volts(), ratio);
             }
         }
@@ -94,43 +101,81 @@ final class Newton {
     }
 
     /** Voltages with the currents they cause. */
-    private record Point(Precise[] volts, Balance balance) {}
+    private record Point(PreciseRow volts, Balance balance) {}
 
-    /** Takes a step: all of it, unless the slope at its end is too steep the other way. */
-    private Point careful(Characteristic[] laws, double leak, Point start, double[] stepVolts) {
-        double longest = 0;
-        for (double each : stepVolts) {
-            longest = Math.max(longest, Math.abs(each));
+    /** The way a step leads. */
+    private final class Line {
+        private final Characteristic[] laws;
+        private final double leak;
+        private final PreciseRow start;
+        private final double[] stepVolts;
+        private final boolean precise;
+
+        Line(Characteristic[] laws, double leak, PreciseRow start, double[] stepVolts, boolean precise) {
+            this.laws = laws;
+            this.leak = leak;
+            this.start = start;
+            this.stepVolts = stepVolts;
+            this.precise = precise;
         }
-        double slopeLow = start.balance().along(stepVolts);
-        double steep = Math.abs(slopeLow) / 2;
+
+        Point at(double part) {
+            PreciseRow volts = start.plus(part, stepVolts);
+            return new Point(
+                    volts,
+                    precise ? Balance.precise(circuit, laws, leak, volts) : Balance.quick(circuit, laws, leak, volts));
+        }
+
+        double longestVolts() {
+            double longest = 0;
+            for (double each : stepVolts) {
+                longest = Math.max(longest, Math.abs(each));
+            }
+            return longest;
+        }
+
+        double slope(Point point) {
+            return point.balance().along(stepVolts);
+        }
+
+        double bend(Point point) {
+            return point.balance().bend(circuit, stepVolts);
+        }
+    }
+
+    /**
+     * Takes a step: all of it, unless the slope at its end is too steep the other way. Then a place between is sought: where
+     * the tangent of the slope at the upper end meets zero, exactly right when only one kink lies between, or else at the lower
+     * end; half way where those lead out of the piece that is left.
+     */
+    private static Point careful(Line line, Point start) {
         double low = 0;
-        double high = Math.min(1, LONGEST_STEP_VOLTS / longest);
-        Point end = moved(laws, leak, start, stepVolts, high);
-        double slopeHigh = end.balance().along(stepVolts);
+        double high = Math.min(1, LONGEST_STEP_VOLTS / line.longestVolts());
+        Point end = line.at(high);
+        double slopeLow = line.slope(start);
+        double slopeHigh = line.slope(end);
+        double steep = Math.abs(slopeLow) / 2;
+        double bendLow = line.bend(start);
+        double bendHigh = line.bend(end);
         double slope = slopeHigh;
         boolean overshot = slope > steep;
         for (int cut = 1; overshot && Math.abs(slope) > steep && cut <= MOST_CUTS; cut++) {
-            double share = cut % 2 == 0 ? 0.5 : slopeLow / (slopeLow - slopeHigh);
-            double part = low + share * (high - low);
-            end = moved(laws, leak, start, stepVolts, part);
-            slope = end.balance().along(stepVolts);
+            double part = cut % 3 == 1 ? high - slopeHigh / bendHigh : low - slopeLow / bendLow;
+            if (cut % 3 == 0 || !(part > low && part < high)) {
+                part = low + (high - low) / 2;
+            }
+            end = line.at(part);
+            slope = line.slope(end);
             if (slope > 0) {
                 high = part;
                 slopeHigh = slope;
+                bendHigh = line.bend(end);
             } else {
                 low = part;
                 slopeLow = slope;
+                bendLow = line.bend(end);
             }
         }
         return end;
-    }
-
-    private Point moved(Characteristic[] laws, double leak, Point start, double[] stepVolts, double part) {
-        Precise[] volts = new Precise[stepVolts.length];
-        for (int point = 0; point < volts.length; point++) {
-            volts[point] = start.volts()[point].plus(part * stepVolts[point]);
-        }
-        return new Point(volts, new Balance(circuit, laws, leak, volts));
     }
 }

@@ -3,7 +3,7 @@ package org.ohmloom.solve;
 /** amps = volts / ohms, as a product with 1 / ohms, which is found once. */
 final class Ohmic implements Characteristic {
 
-    private final double ohms;
+    private final double slopeSiemens;
     private final Precise siemens;
 
     /**
@@ -12,7 +12,7 @@ final class Ohmic implements Characteristic {
      * @param ohms resistance, ohm, more than 0
      */
     Ohmic(double ohms) {
-        this.ohms = ohms;
+        slopeSiemens = 1 / ohms;
         siemens = Precise.of(1).dividedBy(ohms);
     }
 
@@ -23,7 +23,22 @@ final class Ohmic implements Characteristic {
 
     @Override
     public double siemens(Precise volts) {
-        return 1 / ohms;
+        return slopeSiemens;
+    }
+
+    /** Slope everywhere, S. */
+    double siemens() {
+        return slopeSiemens;
+    }
+
+    @Override
+    public void amps(PreciseRow along, int branch, PreciseRow into) {
+        into.setProduct(branch, along, branch, siemens);
+    }
+
+    @Override
+    public double siemens(PreciseRow along, int branch) {
+        return slopeSiemens;
     }
 
     @Override

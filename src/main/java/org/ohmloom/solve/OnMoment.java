@@ -19,10 +19,10 @@ record OnMoment(Map<PointId, Double> volts, Map<BranchId, Double> amps) {
         Map<BranchId, Double> amps = new HashMap<>();
         volts.put(circuit.datum(), 0.0);
         for (int point = 0; point < circuit.points().size(); point++) {
-            volts.put(circuit.points().get(point), moment.volts()[point].value());
+            volts.put(circuit.points().get(point), moment.volts().value(point));
         }
         for (int branch = 0; branch < circuit.branches().size(); branch++) {
-            amps.put(circuit.branches().get(branch).id(), moment.amps()[branch].value());
+            amps.put(circuit.branches().get(branch).id(), moment.amps().value(branch));
         }
         return new OnMoment(volts, amps);
     }

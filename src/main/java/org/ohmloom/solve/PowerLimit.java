@@ -17,7 +17,7 @@ import java.util.Arrays;
  * @param volts         voltages at that share, V
  * @param cause         number of the branch with the largest part in it
  */
-record PowerLimit(double shareFraction, Precise[] volts, int cause) {
+record PowerLimit(double shareFraction, PreciseRow volts, int cause) {
 
     private static final double SMALLEST_STEP_RATIO = 1e-5;
     private static final double FIRST_STEP_RATIO = 0.25;
@@ -31,10 +31,10 @@ record PowerLimit(double shareFraction, Precise[] volts, int cause) {
      * @param awake     characteristics, loads that hold their power with their floor
      * @param openVolts voltages when those draw nothing
      */
-    static PowerLimit find(Circuit circuit, Regulation regulation, Characteristic[] awake, Precise[] openVolts) {
+    static PowerLimit find(Circuit circuit, Regulation regulation, Characteristic[] awake, PreciseRow openVolts) {
         double reached = 0;
         double step = FIRST_STEP_RATIO;
-        Precise[] volts = openVolts;
+        PreciseRow volts = openVolts;
         while (reached < 1 && step >= SMALLEST_STEP_RATIO) {
             double next = Math.min(1, reached + step);
             Characteristic[] laws = scaled(awake, next);
@@ -51,7 +51,7 @@ record PowerLimit(double shareFraction, Precise[] volts, int cause) {
     }
 
     /** Whether a search went through the floor of a load: it found no operating point. */
-    static boolean isCollapsed(Circuit circuit, Characteristic[] laws, Precise[] volts) {
+    static boolean isCollapsed(Circuit circuit, Characteristic[] laws, PreciseRow volts) {
         for (int branch = 0; branch < laws.length; branch++) {
             if (laws[branch] instanceof DrawnPower power
                     && circuit.along(branch, volts).value() <= power.floorVolts()) {
@@ -72,9 +72,10 @@ record PowerLimit(double shareFraction, Precise[] volts, int cause) {
         return scaled;
     }
 
-    private static int cause(Circuit circuit, Characteristic[] laws, double reached, Precise[] volts) {
-        double[] siemens = new Balance(circuit, scaled(laws, reached), Leak.FINAL_SIEMENS, volts).siemens();
-        double[] soft = new double[volts.length];
+    private static int cause(Circuit circuit, Characteristic[] laws, double reached, PreciseRow volts) {
+        double[] siemens = Balance.quick(circuit, scaled(laws, reached), Leak.FINAL_SIEMENS, volts)
+                .siemens();
+        double[] soft = new double[volts.length()];
         Arrays.fill(soft, 1);
         if (circuit.mesh().eliminate(siemens)) {
             for (int round = 0; round < INVERSE_ITERATIONS; round++) {

@@ -39,13 +39,23 @@ final class Precise {
     /** a x b without rounding. */
     static Precise product(double a, double b) {
         double product = a * b;
+        return new Precise(product, productError(a, b, product));
+    }
+
+    /** What rounding took from a product. */
+    static double productError(double a, double b, double product) {
         double cutA = CUT * a;
         double aHigh = cutA - (cutA - a);
         double aLow = a - aHigh;
         double cutB = CUT * b;
         double bHigh = cutB - (cutB - b);
         double bLow = b - bHigh;
-        return new Precise(product, ((aHigh * bHigh - product) + aHigh * bLow + aLow * bHigh) + aLow * bLow);
+        return ((aHigh * bHigh - product) + aHigh * bLow + aLow * bHigh) + aLow * bLow;
+    }
+
+    /** The number held as two doubles of which the second is what rounding took from the first. */
+    static Precise joined(double high, double low) {
+        return new Precise(high, low);
     }
 
     Precise plus(Precise other) {
@@ -91,6 +101,11 @@ final class Precise {
     /** The nearest double. */
     double value() {
         return high;
+    }
+
+    /** What the nearest double leaves. */
+    double low() {
+        return low;
     }
 
     /** The sum of two doubles of which the first is not the smaller one. */

@@ -58,7 +58,7 @@ final class Regulation {
     }
 
     /** Takes the pieces the softened sources stand at as the first guess. */
-    void guess(Characteristic[] softened, Precise[] volts) {
+    void guess(Characteristic[] softened, PreciseRow volts) {
         for (int branch = 0; branch < pieces.length; branch++) {
             if (softened[branch] instanceof LimitedSource source) {
                 double amps = source.amps(circuit.along(branch, volts)).value();
@@ -70,7 +70,7 @@ final class Regulation {
     }
 
     /** Settles the network with stiff sources at the right pieces. */
-    Newton.Result settle(Characteristic[] laws, Precise[] start) {
+    Newton.Result settle(Characteristic[] laws, PreciseRow start) {
         Piece[] before = pieces.clone();
         Newton.Result result = newton.settle(held(laws), start);
         for (int round = 0; round < MOST_ROUNDS && result.end() == Newton.End.BALANCED; round++) {
@@ -100,7 +100,7 @@ final class Regulation {
         return held;
     }
 
-    private boolean change(Characteristic[] laws, Precise[] volts, boolean allAtOnce) {
+    private boolean change(Characteristic[] laws, PreciseRow volts, boolean allAtOnce) {
         boolean changed = false;
         for (int branch = 0; branch < laws.length && (allAtOnce || !changed); branch++) {
             if (isStiff(laws[branch])) {

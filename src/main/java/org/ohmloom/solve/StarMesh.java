@@ -21,6 +21,8 @@ import java.util.Arrays;
  */
 final class StarMesh {
 
+    private static final double[] NONE = {};
+
     private final EliminationOrder order;
     private final int[] from;
     private final int[] to;
@@ -35,6 +37,7 @@ final class StarMesh {
     private final double[] mutual;
     private final double[] toDatum;
     private final double[] sum;
+    private double[] eliminated = NONE;
 
     /**
      * Prepares the elimination for branches of one pattern.
@@ -76,12 +79,16 @@ final class StarMesh {
     }
 
     /**
-     * Eliminates all points.
+     * Eliminates all points; nothing is left to do when the conductances are those of the last time.
      *
      * @param siemens conductance of each branch
      * @return false when a sum of conductances is not positive: no stable solution near these conductances
      */
     boolean eliminate(double[] siemens) {
+        if (sum.length > 0 && Arrays.equals(siemens, eliminated)) {
+            return true;
+        }
+        eliminated = NONE;
         Arrays.fill(mutual, 0);
         Arrays.fill(toDatum, 0);
         for (int branch = 0; branch < siemens.length; branch++) {
@@ -104,6 +111,7 @@ final class StarMesh {
                 mesh(place, each, mutual[each] / total);
             }
         }
+        eliminated = siemens.clone();
         return true;
     }
 

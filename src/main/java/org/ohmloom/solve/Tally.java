@@ -1,6 +1,5 @@
 package org.ohmloom.solve;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.graph.Law;
 
@@ -18,8 +17,8 @@ final class Tally {
     private final boolean[] keepsCurrent;
     private final double[] presentAmps;
     private final double[] presentVolts;
-    private final Precise[] meanVolts;
-    private final Precise[] meanAmps;
+    private final PreciseRow meanVolts;
+    private final PreciseRow meanAmps;
     private final double[] squares;
     private final double[] mostAmps;
     private final double[] mostVolts;
@@ -34,11 +33,7 @@ final class Tally {
         count = plan.count();
         int branches = circuit.branches().size();
         meanVolts = circuit.flat();
-        List<Precise> none = new ArrayList<>();
-        for (int branch = 0; branch < branches; branch++) {
-            none.add(Precise.ZERO);
-        }
-        meanAmps = none.toArray(Precise[]::new);
+        meanAmps = new PreciseRow(branches);
         keepsCurrent = new boolean[branches];
         for (int branch = 0; branch < branches; branch++) {
             Law law = circuit.branches().get(branch).law();
@@ -69,20 +64,19 @@ final class Tally {
      * @param moment    its voltages and currents
      */
     void add(List<Part> at, double share, int replicate, IslandMoment moment) {
-        for (int point = 0; point < meanVolts.length; point++) {
-            Precise volts = moment.volts()[point];
-            meanVolts[point] = count == 1 ? volts : meanVolts[point].plus(volts.times(share));
+        for (int point = 0; point < meanVolts.length(); point++) {
+            mean(meanVolts, moment.volts(), point, share);
         }
         for (int clock = 0; clock < clockWeights.length; clock++) {
             clockWeights[clock][at.get(clock).stretch()] += share;
         }
+        PreciseRow volts = circuit.along(moment.volts());
         for (int branch = 0; branch < squares.length; branch++) {
-            Precise precise = moment.amps()[branch];
-            double amps = precise.value();
-            double along = circuit.along(branch, moment.volts()).value();
+            double amps = moment.amps().value(branch);
+            double along = volts.value(branch);
             presentAmps[branch] = amps;
             presentVolts[branch] = along;
-            meanAmps[branch] = count == 1 ? precise : meanAmps[branch].plus(precise.times(share));
+            mean(meanAmps, moment.amps(), branch, share);
             squares[branch] += share * amps * amps;
             watts[branch] += share * along * amps;
             boolean more = Math.abs(amps) > Math.abs(mostAmps[branch]) || mostAmps[branch] == 0;
@@ -98,6 +92,14 @@ final class Tally {
             if (replicateSquares.length > 0 && share > 0) {
                 replicateSquares[replicate][branch] += share * MomentPlan.REPLICATES * amps * amps;
             }
+        }
+    }
+
+    private void mean(PreciseRow mean, PreciseRow moment, int at, double share) {
+        if (count == 1) {
+            mean.set(at, moment, at);
+        } else {
+            mean.addProduct(at, moment, at, share);
         }
     }
 
@@ -148,13 +150,13 @@ final class Tally {
     }
 
     /** Mean voltage of each point, V. */
-    Precise[] meanVolts() {
+    PreciseRow meanVolts() {
         return meanVolts;
     }
 
     /** Mean current of a branch, A. */
     Precise meanAmps(int branch) {
-        return meanAmps[branch];
+        return meanAmps.get(branch);
     }
 
     /** Whether the island has one moment only. */

@@ -176,7 +176,8 @@ final class Trial {
         }
         return circuits.get(island).flatMap(circuit -> good(island).map(moment -> {
             int branch = circuit.number(id);
-            return new Reading(circuit.along(branch, moment.volts()).value(), moment.amps()[branch].value());
+            return new Reading(
+                    circuit.along(branch, moment.volts()).value(), moment.amps().value(branch));
         }));
     }
 

@@ -64,7 +64,7 @@ final class WarmPart {
     void give(Outputs outputs) {
         if (moment.failure().isEmpty()) {
             sources.forEach((id, number) -> {
-                double amps = moment.amps()[number].value();
+                double amps = moment.amps().value(number);
                 double volts = -circuit.along(number, moment.volts()).value();
                 outputs.put(id, volts * amps, amps);
             });
@@ -90,12 +90,12 @@ final class WarmPart {
 
     /** Current of a branch, A. */
     double amps(BranchId branch) {
-        return moment.amps()[circuit.number(branch)].value();
+        return moment.amps().value(circuit.number(branch));
     }
 
     /** Voltage of a point against the datum of the island, V. */
     double volts(PointId point) {
         int number = circuit.number(point);
-        return number < 0 ? 0 : moment.volts()[number].value();
+        return moment.volts().value(number);
     }
 }

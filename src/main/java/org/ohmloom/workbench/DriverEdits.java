@@ -187,7 +187,6 @@ final class DriverEdits {
                 pin.referenceVolts(),
                 pin.pullUpVolts(),
                 pin.pullUpOhms(),
-                change.apply(pin.driver()),
-                pin.input());
+                change.apply(pin.driver()));
     }
 }

@@ -145,4 +145,12 @@ class DutySweepTest {
             });
         }
     }
+
+    @Test
+    void aLargeHarnessSweepsAsManyLoadsAsTheWorkAllowsAndAtLeastOne() {
+        // 60,000 branch steps over four duties: 2,000 branches leave 60,000 / 8,000 = 7 loads
+        assertEquals(7, DutySweep.most(10, 2_000));
+        assertEquals(10, DutySweep.most(10, 400));
+        assertEquals(1, DutySweep.most(10, 25_000));
+    }
 }

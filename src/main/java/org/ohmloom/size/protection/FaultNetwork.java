@@ -1,8 +1,6 @@
 package org.ohmloom.size.protection;
 
-import java.util.ArrayDeque;
 import java.util.Collection;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,7 +13,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
-import org.ohmloom.graph.Adjacency;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
@@ -29,7 +26,6 @@ import org.ohmloom.model.Battery;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.StateId;
 import org.ohmloom.solve.Island;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.NetworkSolution;
@@ -55,6 +51,11 @@ final class FaultNetwork {
     private final FaultSources laws;
     private final Map<PointId, ReturnSearch> returns = new HashMap<>();
     private final BooleanSupplier cancelled;
+    private final List<Branch> branches;
+    private final DeadEnds ends;
+
+    /** The law of each branch that has the same in every fault; empty where the fault decides. */
+    private final List<Optional<Law>> fixed;
 
     /**
      * @param network the whole harness with its conductors at the temperature of the condition
@@ -66,6 +67,9 @@ final class FaultNetwork {
         this.upstream = upstream;
         this.laws = laws;
         this.cancelled = cancelled;
+        branches = List.copyOf(network.branches().values());
+        ends = new DeadEnds(branches);
+        fixed = branches.stream().map(FaultNetwork::fixed).toList();
     }
 
     /**
@@ -119,20 +123,27 @@ final class FaultNetwork {
             Set<BranchId> running,
             boolean others,
             PointId datum) {
+        Law[] now = new Law[branches.size()];
+        boolean[] carries = new boolean[now.length];
+        for (int number = 0; number < now.length; number++) {
+            Branch branch = branches.get(number);
+            now[number] = fixed.get(number).orElseGet(() -> law(branch, closed, converters, running, others));
+            carries[number] = !(now[number] instanceof Law.Open);
+        }
+        if (!ends.prune(carries, at, to)) {
+            return Optional.empty();
+        }
         SortedMap<BranchId, Branch> kept = new TreeMap<>();
-        for (Branch branch : network.branches().values()) {
-            Law law = law(branch, closed, converters, running, others);
-            if (!(law instanceof Law.Open)) {
+        for (int number = 0; number < now.length; number++) {
+            if (carries[number]) {
+                Branch branch = branches.get(number);
                 kept.put(
                         branch.id(),
-                        new Branch(branch.id(), branch.kind(), branch.from(), branch.to(), branch.element(), law));
+                        new Branch(
+                                branch.id(), branch.kind(), branch.from(), branch.to(), branch.element(), now[number]));
             }
         }
         kept.put(FAULT, new Branch(FAULT, BranchKind.JOINT, at, to, Optional.empty(), new Law.Resistance(ohms)));
-        prune(kept);
-        if (!kept.containsKey(FAULT)) {
-            return Optional.empty();
-        }
         SortedSet<PointId> points = new TreeSet<>();
         kept.values().forEach(branch -> points.addAll(List.of(branch.from(), branch.to())));
         points.add(datum);
@@ -151,6 +162,22 @@ final class FaultNetwork {
         return Optional.of(new FaultFlows(through.remove(FAULT), through));
     }
 
+    private static Optional<Law> fixed(Branch branch) {
+        return switch (branch.kind().part()) {
+            case CONDUCTOR, CONTACT -> Optional.of(branch.law());
+            case BYPASS -> Optional.of(new Law.Open());
+            case DEVICE -> isProtection(branch) ? Optional.of(branch.law()) : Optional.empty();
+            case LOAD, SOURCE -> Optional.empty();
+        };
+    }
+
+    private static boolean isProtection(Branch branch) {
+        return switch (branch.kind()) {
+            case FUSE, BREAKER, DIODE -> true;
+            default -> false;
+        };
+    }
+
     private Law law(
             Branch branch, Set<BranchId> closed, Set<ComponentId> converters, Set<BranchId> running, boolean others) {
         Predicate<Set<ComponentId>> isOne = set -> branch.element()
@@ -158,8 +185,8 @@ final class FaultNetwork {
                 .filter(id -> set.contains((ComponentId) id))
                 .isPresent();
         return switch (branch.kind().part()) {
-            case CONDUCTOR, CONTACT -> branch.law();
-            case BYPASS -> new Law.Open();
+            case CONDUCTOR, CONTACT, BYPASS -> throw new IllegalStateException(
+                    "the law of " + branch.id() + " is fixed");
             case LOAD -> branch.kind() == BranchKind.REGULATED_INPUT && isOne.test(converters)
                     ? branch.law()
                     : new Law.Open();
@@ -178,37 +205,6 @@ final class FaultNetwork {
     }
 
     private Law device(Branch branch, boolean onTheWay) {
-        return switch (branch.kind()) {
-            case FUSE, BREAKER, DIODE -> branch.law();
-            default -> onTheWay ? ClosedOhms.of(harness, branch) : new Law.Open();
-        };
-    }
-
-    /** Takes away, again and again, what ends at a point where nothing else goes on. */
-    private static void prune(SortedMap<BranchId, Branch> kept) {
-        Map<PointId, Integer> count = new HashMap<>();
-        for (Branch branch : kept.values()) {
-            count.merge(branch.from(), 1, Integer::sum);
-            count.merge(branch.to(), 1, Integer::sum);
-        }
-        Network whole = new Network(new StateId("fault"), new TreeSet<>(count.keySet()), kept, Optional.empty());
-        Adjacency at = Adjacency.of(whole);
-        Deque<PointId> ends = new ArrayDeque<>();
-        count.forEach((point, branches) -> {
-            if (branches == 1) {
-                ends.add(point);
-            }
-        });
-        while (!ends.isEmpty()) {
-            PointId end = ends.remove();
-            for (Branch branch : at.at(end)) {
-                if (kept.remove(branch.id()) != null) {
-                    PointId other = Adjacency.across(branch, end);
-                    if (count.merge(other, -1, Integer::sum) == 1) {
-                        ends.add(other);
-                    }
-                }
-            }
-        }
+        return onTheWay ? ClosedOhms.of(harness, branch) : new Law.Open();
     }
 }

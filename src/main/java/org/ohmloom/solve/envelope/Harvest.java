@@ -14,13 +14,16 @@ final class Harvest {
     /** A branch that carries less in every combination is left out, A. */
     private static final double NOTHING_AMPS = 1e-9;
 
+    /** More by less than this share is the same, so that rounding breaks no tie. */
+    private static final double MORE_RATIO = 1 + 1e-9;
+
     private final SortedMap<BranchId, Worst> on = new TreeMap<>();
     private final SortedMap<BranchId, Worst> rms = new TreeMap<>();
     private final SortedMap<ComponentId, Drop> drops = new TreeMap<>();
 
     private record Worst(double amps, String combination) {
         Worst or(Worst other) {
-            return Math.abs(other.amps) > Math.abs(amps) ? other : this;
+            return Math.abs(other.amps) > Math.abs(amps) * MORE_RATIO ? other : this;
         }
     }
 

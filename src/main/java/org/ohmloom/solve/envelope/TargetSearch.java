@@ -18,11 +18,19 @@ final class TargetSearch {
     /** Most steps of one search otherwise. */
     static final int BOUNDED_STEPS = 200;
 
+    /**
+     * Work of all searches of a situation: steps times consumers, squared where currents hang on voltages. Ten to twenty times
+     * what a vehicle of 150 wires takes.
+     */
+    static final long MOST_WORK = 150_000_000;
+
     private final Blocks blocks;
     private final Relaxation relaxation;
     private final List<Model> models = new ArrayList<>();
     private final boolean isLinear;
     private final BooleanSupplier cancelled;
+    private final long workOfAStep;
+    private long work;
 
     /** A model with what it needs to be searched. */
     record Model(LinearModel linear, List<Functional> conditions, Box box) {}
@@ -59,7 +67,18 @@ final class TargetSearch {
         this.relaxation = new Relaxation(blocks.allowed());
         this.models.addAll(models);
         this.isLinear = isLinear(blocks);
+        long takers = Math.max(1, blocks.takers().size());
+        this.workOfAStep = isLinear ? takers : takers * takers;
         this.cancelled = cancelled;
+    }
+
+    /**
+     * Whether the searches so far took the work there is.
+     *
+     * @param shareFraction the share of all work this kind of search may go up to
+     */
+    boolean isSpent(double shareFraction) {
+        return work > shareFraction * MOST_WORK;
     }
 
     /** Whether every current is constant. */
@@ -101,6 +120,7 @@ final class TargetSearch {
                 isLinear ? LINEAR_STEPS : BOUNDED_STEPS,
                 cancelled);
         result.steps += found.steps();
+        work += found.steps() * workOfAStep;
         result.bound = Math.max(result.bound, found.bound());
         if (found.on().isPresent()) {
             result.value = found.value();
