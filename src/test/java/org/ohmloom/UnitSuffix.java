@@ -13,7 +13,7 @@ final class UnitSuffix {
     private static final Set<String> UNITS =
             Set.of(("volts millivolts amps milliamps microamps ohms milliohms microohms microhms kiloohms kilohms "
                             + "siemens watts milliwatts kilowatts henries millihenries microhenries farads microfarads "
-                            + "nanofarads picofarads teslas coulombs joules hours metres millimetres "
+                            + "nanofarads picofarads tesla teslas coulombs joules hours metres millimetres "
                             + "micrometres kilometres mm mm2 mm3 m2 m3 kilograms kg grams newtons pascals bars celsius kelvin "
                             + "kelvins seconds milliseconds microseconds minutes days hertz kilohertz bits bytes baud rpm "
                             + "decibels degrees radians ratio fraction percent factor exponent count")

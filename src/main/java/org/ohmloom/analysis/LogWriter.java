@@ -41,6 +41,7 @@ final class LogWriter {
         ProtectionLog.write(evidence.protection(), log::add);
         EnvelopeLog.write(evidence.envelope(), log::add);
         ChargeLog.write(evidence.harness(), evidence.charge(), log::add);
+        OffsetLog.write(evidence.harness(), evidence.tables(), evidence.returns(), log::add);
         return new CalculationLog(log.lines);
     }
 

@@ -20,11 +20,7 @@ final class LoopStudies {
     private LoopStudies() {}
 
     static LoopStudy of(
-            Bench bench,
-            Network drawn,
-            HeatedSolutions heated,
-            SortedMap<WireId, WireRating> ratings,
-            Cancel cancel) {
+            Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
         FoundLoops found = ReturnLoops.of(drawn, branch -> lengthMetres(branch, ratings));
         Map<WireId, RoundWire> shapes = new TreeMap<>();
         ratings.forEach((id, rating) -> shapes.put(

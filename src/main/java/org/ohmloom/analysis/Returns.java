@@ -5,8 +5,10 @@ import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.ohmloom.graph.Network;
 import org.ohmloom.ground.LoopStudy;
+import org.ohmloom.ground.LostReturns;
 import org.ohmloom.ground.Offsets;
 import org.ohmloom.ground.ReturnStudy;
+import org.ohmloom.ground.sensor.SensorStudy;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.WireId;
 
@@ -16,21 +18,20 @@ final class Returns {
     private Returns() {}
 
     static ReturnStudy study(
-            Bench bench,
-            Network drawn,
-            HeatedSolutions heated,
-            SortedMap<WireId, WireRating> ratings,
-            Cancel cancel) {
+            Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
         Offsets offsets = Offsets.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
         LoopStudy loops = LoopStudies.of(bench, drawn, heated, ratings, cancel);
+        SensorStudy sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
+        LostReturns lost = LostReturns.of(
+                bench.harness(), drawn, heated.solutions(), heated.ampacities(), cancel::isRequested);
         return new ReturnStudy(
                 loops.grounds(),
                 loops.loops(),
                 offsets.offsets(),
+                sensors.budgets(),
                 List.of(),
-                List.of(),
-                List.of(),
-                Stream.of(offsets.unjudged(), loops.unjudged())
+                lost.losses(),
+                Stream.of(offsets.unjudged(), loops.unjudged(), sensors.unjudged(), lost.unjudged())
                         .flatMap(List::stream)
                         .toList());
     }

@@ -49,6 +49,8 @@ final class CheckJson {
             ChargeJson.write(analysis, states, root);
             OffsetsText.write(analysis, states, root);
             LoopsJson.write(analysis, root);
+            SensorsText.write(analysis, states, root);
+            LossesText.write(analysis, states, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
             remedies.ifPresent(lists -> RemediesText.write(lists, root));

@@ -50,6 +50,8 @@ final class CheckText {
         ChargeText.print(analysis, states, out);
         OffsetsText.print(analysis, states, out);
         LoopsText.print(analysis, out);
+        SensorsText.print(analysis, states, out);
+        LossesText.print(analysis, states, out);
         FindingsText.details(analysis, out);
     }
 

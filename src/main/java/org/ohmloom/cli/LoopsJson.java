@@ -17,16 +17,19 @@ final class LoopsJson {
     private LoopsJson() {}
 
     static void write(Analysis analysis, JsonObjectWriter root) {
-        root.array("grounds", array -> analysis.evidence().returns().grounds()
+        root.array("grounds", array -> analysis.evidence()
+                .returns()
+                .grounds()
                 .forEach(ground -> array.object(item -> ground(item, analysis, ground))));
-        root.array("loops", array -> analysis.evidence().returns().loops()
+        root.array("loops", array -> analysis.evidence()
+                .returns()
+                .loops()
                 .forEach(loop -> array.object(item -> loop(item, analysis, loop))));
     }
 
     private static void ground(JsonObjectWriter item, Analysis analysis, GroundReading ground) {
         item.put("id", ground.ground().value());
-        item.texts(
-                "stacked", ground.stacked().stream().map(ElementId::value).toList());
+        item.texts("stacked", ground.stacked().stream().map(ElementId::value).toList());
         item.put("studs", ground.studs());
         item.put("mostStacked", ground.mostStacked());
         item.put("worstState", ground.worst().map(id -> name(analysis, id)));
@@ -38,16 +41,16 @@ final class LoopsJson {
                     entry.put("jointVolts", joint.jointVolts());
                     entry.put("offsetVolts", joint.offsetVolts());
                 })));
-        item.array("shares", array -> ground.returning().forEach(share -> array.object(entry -> {
-            entry.put("cause", share.cause().value());
-            entry.put("amps", share.amps());
-        })));
+        item.array("shares", array -> ground.returning()
+                .forEach(share -> array.object(entry -> {
+                    entry.put("cause", share.cause().value());
+                    entry.put("amps", share.amps());
+                })));
     }
 
     private static void loop(JsonObjectWriter item, Analysis analysis, LoopReading loop) {
         item.texts(
-                "members",
-                loop.loop().members().stream().map(BranchId::value).toList());
+                "members", loop.loop().members().stream().map(BranchId::value).toList());
         item.put("ohms", loop.ohms());
         item.object("ampsByState", states -> loop.ampsByState()
                 .forEach((state, amps) -> states.object(name(analysis, state), members -> amps(members, loop, amps))));

@@ -56,8 +56,9 @@ final class LoopsText {
         }
         if (!table.isEmpty()) {
             out.println();
-            out.println("GROUND POINTS (current from the stud into the body, mean and largest; voltage over the joint; offset of"
-                    + " the stud from the first source's negative)");
+            out.println(
+                    "GROUND POINTS (current from the stud into the body, mean and largest; voltage over the joint; offset of"
+                            + " the stud from the first source's negative)");
             table.print(out);
         }
     }
@@ -94,24 +95,21 @@ final class LoopsText {
     private static String line(Analysis analysis, LoopReading loop) {
         StringBuilder line = new StringBuilder(Formats.ohms(loop.ohms()) + " round it");
         largest(analysis, loop).ifPresent(text -> line.append("; at most ").append(text));
-        loop.stray()
-                .ifPresent(stray -> line.append("; load current in ")
-                        .append(stray.member())
-                        .append(": ")
-                        .append(Formats.amps(stray.onAmps()))
-                        .append(" in ")
-                        .append(name(analysis, stray.state())));
-        loop.enclosed()
-                .ifPresent(area -> line.append("; encloses ")
-                        .append(Formats.squareMillimetres(area.squareMetres() * MM2_IN_A_SQUARE_METRE))
-                        .append(" (")
-                        .append(area.how())
-                        .append(")"));
-        loop.field()
-                .ifPresent(field -> line.append("; the field induces ")
-                        .append(Formats.volts(field.volts()))
-                        .append(" and drives ")
-                        .append(Formats.amps(field.amps())));
+        loop.stray().ifPresent(stray -> line.append("; load current in ")
+                .append(stray.member())
+                .append(": ")
+                .append(Formats.amps(stray.onAmps()))
+                .append(" in ")
+                .append(name(analysis, stray.state())));
+        loop.enclosed().ifPresent(area -> line.append("; encloses ")
+                .append(Formats.squareMillimetres(area.squareMetres() * MM2_IN_A_SQUARE_METRE))
+                .append(" (")
+                .append(area.how())
+                .append(")"));
+        loop.field().ifPresent(field -> line.append("; the field induces ")
+                .append(Formats.volts(field.volts()))
+                .append(" and drives ")
+                .append(Formats.amps(field.amps())));
         loop.intended().ifPresent(reason -> line.append("; intended: ").append(reason));
         return line.append('.').toString();
     }
@@ -127,7 +125,8 @@ final class LoopsText {
                                 entry.getKey())))
                 .filter(peak -> peak.amps() > 0)
                 .max(Comparator.comparingDouble(Peak::amps))
-                .map(peak -> Formats.amps(peak.amps()) + " in " + peak.member() + " in " + name(analysis, peak.state()));
+                .map(peak ->
+                        Formats.amps(peak.amps()) + " in " + peak.member() + " in " + name(analysis, peak.state()));
     }
 
     private static String name(Analysis analysis, StateId id) {

@@ -36,8 +36,7 @@ record DividedState(Solution solution, Attribution attribution, Causes causes) {
         List<SwitchedLoads.SwitchedLoad> switched = SwitchedLoads.of(drawn);
         SortedMap<StateId, DividedState> states = new TreeMap<>();
         solutions.forEach((id, solution) -> states.put(
-                id,
-                new DividedState(solution, Attribution.of(solution, cancelled), Causes.of(switched, solution))));
+                id, new DividedState(solution, Attribution.of(solution, cancelled), Causes.of(switched, solution))));
         return states;
     }
 
@@ -66,8 +65,7 @@ record DividedState(Solution solution, Attribution attribution, Causes causes) {
     }
 
     private static boolean isForSensors(Harness harness, Branch branch) {
-        boolean regulated =
-                branch.kind() == BranchKind.REGULATED_OUTPUT || branch.kind() == BranchKind.REGULATED_INPUT;
+        boolean regulated = branch.kind() == BranchKind.REGULATED_OUTPUT || branch.kind() == BranchKind.REGULATED_INPUT;
         return branch.kind() == BranchKind.SENSOR
                 || regulated
                         && branch.element()
@@ -82,8 +80,8 @@ record DividedState(Solution solution, Attribution attribution, Causes causes) {
 
     /** Whose currents make the sum of some currents, largest first. What is no plain resistance makes its current itself. */
     List<CurrentShare> shares(List<Directed> currents) {
-        Map<ElementId, Double> sums = new TreeMap<>(
-                (one, other) -> NaturalOrder.INSTANCE.compare(one.value(), other.value()));
+        Map<ElementId, Double> sums =
+                new TreeMap<>((one, other) -> NaturalOrder.INSTANCE.compare(one.value(), other.value()));
         for (Directed current : currents) {
             double sign = current.forward() ? 1 : -1;
             Optional<List<Attribution.Part>> parts = attribution.ofAmps(current.branch());

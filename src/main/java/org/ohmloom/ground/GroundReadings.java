@@ -63,16 +63,15 @@ final class GroundReadings {
         }
         List<CurrentShare> returning =
                 worst.map(id -> states.get(id).shares(currents)).orElse(List.of());
-        return new GroundReading(ground.id(), stacked(harness, ground.id()), ground.studCount(), read, worst, returning);
+        return new GroundReading(
+                ground.id(), stacked(harness, ground.id()), ground.studCount(), read, worst, returning);
     }
 
     /** What lies on a stud: wires, cases, straps. */
     static List<ElementId> stacked(Harness harness, GroundPointId ground) {
         List<ElementId> stacked = new ArrayList<>();
         for (Wire wire : harness.wires().all()) {
-            wire.ends().stream()
-                    .filter(new WireEnd.AtGround(ground)::equals)
-                    .forEach(end -> stacked.add(wire.id()));
+            wire.ends().stream().filter(new WireEnd.AtGround(ground)::equals).forEach(end -> stacked.add(wire.id()));
         }
         for (Component component : harness.components().all()) {
             component
@@ -166,7 +165,8 @@ final class GroundReadings {
                 .filter(connector ->
                         connector.component().filter(component.id()::equals).isPresent())
                 .anyMatch(connector -> connector.cavities().stream()
-                        .filter(cavity -> cavity.terminal().filter(terminal::equals).isPresent())
+                        .filter(cavity ->
+                                cavity.terminal().filter(terminal::equals).isPresent())
                         .anyMatch(cavity -> contact.id().value().equals(connector.id() + "." + cavity.name())));
     }
 }

@@ -44,8 +44,9 @@ final class LoopArea {
 
     /** The area of a loop with its members; empty when nothing tells one. */
     Optional<Enclosed> of(ReturnLoop loop, List<Branch> branches) {
-        List<Wire> wires =
-                branches.stream().flatMap(branch -> members.wire(branch).stream()).toList();
+        List<Wire> wires = branches.stream()
+                .flatMap(branch -> members.wire(branch).stream())
+                .toList();
         boolean throughChassis = branches.stream().anyMatch(branch -> branch.kind() == BranchKind.CHASSIS);
         OptionalDouble length = length(wires);
         Optional<Area> drawn = outline.of(loop, branches).map(each -> new Area(each.squareMetres(), each.how()));
@@ -115,7 +116,8 @@ final class LoopArea {
             }
             double height = heightMetres.getAsDouble();
             if (2 * height < d) {
-                return without(area, "inductance not known: the height above the chassis is less than half a conductor");
+                return without(
+                        area, "inductance not known: the height above the chassis is less than half a conductor");
             }
             return with(
                     area,

@@ -50,8 +50,8 @@ public record LoopMembers(Harness harness) {
         if (component.device() instanceof ControlUnit unit) {
             return component.caseGround().isPresent()
                     && unit.pins().stream()
-                            .filter(pin ->
-                                    pin.name().equals(component.caseGround().get().terminal()))
+                            .filter(pin -> pin.name()
+                                    .equals(component.caseGround().get().terminal()))
                             .anyMatch(pin -> pin.role() == PinRole.CASE || pin.role() == PinRole.SENSOR_RETURN);
         }
         return component.device() instanceof Sensor;
@@ -68,15 +68,13 @@ public record LoopMembers(Harness harness) {
     /** The wire a member is. */
     public Optional<Wire> wire(Branch member) {
         boolean isWire = member.kind() == BranchKind.WIRE || member.kind() == BranchKind.SHIELD;
-        return member.element()
-                .filter(id -> isWire && id instanceof WireId)
-                .flatMap(id -> harness.wires().find((WireId) id));
+        return member.element().filter(id -> isWire && id instanceof WireId).flatMap(id -> harness.wires()
+                .find((WireId) id));
     }
 
     /** The component a member belongs to. */
     private Optional<Component> component(Branch member) {
-        return member.element()
-                .filter(ComponentId.class::isInstance)
-                .flatMap(id -> harness.components().find((ComponentId) id));
+        return member.element().filter(ComponentId.class::isInstance).flatMap(id -> harness.components()
+                .find((ComponentId) id));
     }
 }

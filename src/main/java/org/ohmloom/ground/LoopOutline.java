@@ -73,7 +73,8 @@ final class LoopOutline {
         double scale = walk.drawn > 0 ? walk.entered / walk.drawn : 1;
         return Optional.of(new Outline(
                 shoelace(walk.corners) * scale * scale,
-                "outline over " + walk.corners.size() + " places of the layout board, straight through chassis and straps"));
+                "outline over " + walk.corners.size()
+                        + " places of the layout board, straight through chassis and straps"));
     }
 
     /** Area within a polygon, m2, of corners in mm: half the sum of x(k) y(k+1) - x(k+1) y(k). */
@@ -122,7 +123,8 @@ final class LoopOutline {
         walk.entered += route.get().lengthMetres();
         for (int k = 0; k + 1 < corners.size(); k++) {
             walk.drawn += METRES_PER_MM
-                    * distanceMm(corners.get(k).orElseThrow(), corners.get(k + 1).orElseThrow());
+                    * distanceMm(
+                            corners.get(k).orElseThrow(), corners.get(k + 1).orElseThrow());
         }
         return true;
     }

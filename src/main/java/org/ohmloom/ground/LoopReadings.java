@@ -107,8 +107,9 @@ final class LoopReadings {
                 .collect(Collectors.toSet());
         return rules.intended().stream()
                 .filter(each -> !named.isEmpty()
-                        && named.stream().allMatch(id -> each.wires().contains(id)
-                        || each.straps().contains(id)))
+                        && named.stream()
+                                .allMatch(id -> each.wires().contains(id)
+                                        || each.straps().contains(id)))
                 .map(ReturnRules.IntendedParallel::reason)
                 .findFirst();
     }

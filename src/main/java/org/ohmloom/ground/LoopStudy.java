@@ -30,14 +30,14 @@ public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, Li
      * @param cancelled asked now and then; true stops the work
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
-    public static LoopStudy of(
-            LoopInput input, SortedMap<StateId, Solution> solutions, BooleanSupplier cancelled) {
+    public static LoopStudy of(LoopInput input, SortedMap<StateId, Solution> solutions, BooleanSupplier cancelled) {
         SortedMap<StateId, DividedState> states = DividedState.all(input.drawn(), solutions, cancelled);
         List<LoopReading> loops = LoopReadings.of(input, states);
         List<String> unjudged = new ArrayList<>();
         if (!input.found().shortest()) {
-            unjudged.add("The loops of the return network are independent and complete, but the network is too entangled to make"
-                    + " sure that they are the shortest.");
+            unjudged.add(
+                    "The loops of the return network are independent and complete, but the network is too entangled to make"
+                            + " sure that they are the shortest.");
         }
         boolean asked = input.harness().rules().returnRules().fieldTesla().isPresent();
         long dark = loops.stream().filter(loop -> loop.enclosed().isEmpty()).count();
@@ -46,7 +46,6 @@ public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, Li
                     + " loops: their wires have no way, or the breakouts on it no position, and no height above the chassis is"
                     + " entered.");
         }
-        return new LoopStudy(
-                GroundReadings.of(input.harness(), input.drawn(), states), loops, unjudged);
+        return new LoopStudy(GroundReadings.of(input.harness(), input.drawn(), states), loops, unjudged);
     }
 }

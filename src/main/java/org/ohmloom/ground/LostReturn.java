@@ -30,6 +30,11 @@ public record LostReturn(
         dead = List.copyOf(dead);
     }
 
+    /** Whether it overloads something or feeds a load backwards; that loads stop is what an open circuit does. */
+    public boolean isHarmful() {
+        return !overLimit.isEmpty() || !fedBackwards.isEmpty();
+    }
+
     /**
      * A way the current takes instead.
      *
@@ -37,7 +42,13 @@ public record LostReturn(
      * @param beforeAmps magnitude of its current with everything whole, A
      * @param afterAmps  magnitude afterwards, A
      */
-    public record Detour(ElementId member, double beforeAmps, double afterAmps) {}
+    public record Detour(ElementId member, double beforeAmps, double afterAmps) {
+
+        /** How much larger it gets, A. */
+        public double growthAmps() {
+            return afterAmps - beforeAmps;
+        }
+    }
 
     /**
      * A sensor return, shield or control-unit pin beyond its limit.

@@ -8,8 +8,9 @@ public final class OffsetLimits {
     private OffsetLimits() {}
 
     /**
-     * The limit a point is judged by, V: of a control unit's ground {@code unitGroundVolts}, of any other ground {@code
-     * groundVolts}, of a sensor return the same as of a control unit's ground, of a bus node what the table says.
+     * The limit of a point, V: of a control unit's ground {@code unitGroundVolts}, of any other ground {@code groundVolts}. Sensor
+     * returns and bus nodes are judged by what they do to the signal; here they have those limits too, to tell which offsets
+     * are worth a closer look.
      */
     public static double volts(Harness harness, ReferencePoint point) {
         return switch (point.kind()) {

@@ -56,6 +56,12 @@ public record ControlUnit(
                 OptionalDouble.empty());
     }
 
+    /** This unit with other pins. */
+    public ControlUnit withPins(List<Pin> changed) {
+        return new ControlUnit(
+                changed, drawAmps, groundToSensorReturnOhms, groundToCaseOhms, minimumVolts, inputFarads, inputOhms);
+    }
+
     /** The pin of that name. */
     public Optional<Pin> pin(String name) {
         return pins.stream().filter(pin -> pin.name().equals(name)).findFirst();

@@ -22,6 +22,7 @@ import java.util.Set;
  * @param pullUpVolts    voltage a pull-up resistor goes to, above the unit's sensor return, V, more than 0
  * @param pullUpOhms     the pull-up resistor, ohm, more than 0
  * @param driver         how an output switches, if known
+ * @param input          how an input reads, if known
  */
 public record Pin(
         String name,
@@ -32,7 +33,8 @@ public record Pin(
         OptionalDouble referenceVolts,
         OptionalDouble pullUpVolts,
         OptionalDouble pullUpOhms,
-        Optional<Driver> driver) {
+        Optional<Driver> driver,
+        Optional<InputStage> input) {
 
     public Pin {
         notBlank(name, "pin name");
@@ -44,6 +46,30 @@ public record Pin(
         referenceVolts.ifPresent(value -> positive(value, "reference voltage of pin " + name));
         pullUpVolts.ifPresent(value -> positive(value, "pull-up voltage of pin " + name));
         pullUpOhms.ifPresent(value -> positive(value, "pull-up resistance of pin " + name));
+    }
+
+    /** A pin of which nothing is known about how it reads. */
+    public Pin(
+            String name,
+            PinRole role,
+            Set<PinRole> capabilities,
+            OptionalDouble limitAmps,
+            OptionalDouble onOhms,
+            OptionalDouble referenceVolts,
+            OptionalDouble pullUpVolts,
+            OptionalDouble pullUpOhms,
+            Optional<Driver> driver) {
+        this(
+                name,
+                role,
+                capabilities,
+                limitAmps,
+                onOhms,
+                referenceVolts,
+                pullUpVolts,
+                pullUpOhms,
+                driver,
+                Optional.empty());
     }
 
     /** A pin of which nothing is known about how it switches. */
@@ -75,6 +101,21 @@ public record Pin(
     /** This pin able to take up other roles too. */
     public Pin capableOf(Collection<PinRole> roles) {
         return new Pin(
-                name, role, Set.copyOf(roles), limitAmps, onOhms, referenceVolts, pullUpVolts, pullUpOhms, driver);
+                name,
+                role,
+                Set.copyOf(roles),
+                limitAmps,
+                onOhms,
+                referenceVolts,
+                pullUpVolts,
+                pullUpOhms,
+                driver,
+                input);
+    }
+
+    /** This pin reading in another way. */
+    public Pin reading(Optional<InputStage> changed) {
+        return new Pin(
+                name, role, capabilities, limitAmps, onOhms, referenceVolts, pullUpVolts, pullUpOhms, driver, changed);
     }
 }

@@ -83,12 +83,12 @@ final class GroundLoop implements Rule {
         List<String> elements = elements(members);
         Optional<Stray> stray = loop.stray().filter(each -> each.onAmps() >= SHOWN_AMPS);
         Optional<FieldPickUp> field = loop.field().filter(each -> each.volts() > allowedVolts(evidence, members));
-        boolean disturbs = stray.filter(each -> Limits.exceeds(each.onAmps(), STRAY_AMPS))
-                        .isPresent()
-                || field.isPresent()
-                || evidence.solutions().isEmpty();
-        Branch shown = stray.flatMap(each -> evidence.drawn().branch(each.member()))
-                .orElse(signals.get(0));
+        boolean disturbs =
+                stray.filter(each -> Limits.exceeds(each.onAmps(), STRAY_AMPS)).isPresent()
+                        || field.isPresent()
+                        || evidence.solutions().isEmpty();
+        Branch shown =
+                stray.flatMap(each -> evidence.drawn().branch(each.member())).orElse(signals.get(0));
         FindingDraft draft = new FindingDraft(
                         INFO,
                         "Ground loop through {signal}: {members}"

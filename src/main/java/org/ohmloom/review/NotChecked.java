@@ -7,12 +7,14 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.ohmloom.graph.FirstDevice;
+import org.ohmloom.ground.sensor.SensorStudy;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
+import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
@@ -31,8 +33,8 @@ final class NotChecked implements Rule {
             "Not judged because something is not entered",
             Severity.NOTE,
             "common practice, no source",
-            "What is not entered is not computed; a harness without findings is only as good as what was entered. A warning"
-                    + " where nothing, or a wire that carries power, could not be judged.",
+            "What is not entered is not computed; a harness without findings is only as good as what was entered. A"
+                    + " warning where nothing, or a wire that carries power, could not be judged.",
             "Enter what is missing.");
 
     private static final Set<SignalClass> POWER =
@@ -64,6 +66,7 @@ final class NotChecked implements Rule {
         tell(report, Severity.NOTE, "Drop and feed not checked: no operating state asks on", neverAsked(harness));
         contacts(harness, report);
         protection(evidence, report);
+        sensors(evidence, report);
         Assumptions.findings(evidence, INFO).forEach(report);
     }
 
@@ -181,6 +184,24 @@ final class NotChecked implements Rule {
                 Severity.NOTE,
                 "Start not held against protective devices: how long it lasts is not entered for",
                 List.copyOf(evidence.protection().untimed()));
+    }
+
+    /** What the study of the sensors could not judge; the sensors its sentences name are the subjects. */
+    private static void sensors(Evidence evidence, Consumer<Finding> report) {
+        for (String sentence : evidence.returns().unjudged()) {
+            if (!sentence.startsWith(SensorStudy.NOT_CHECKED)) {
+                continue;
+            }
+            Set<String> words = new LinkedHashSet<>(List.of(sentence.split("[ ,]+|\\.$")));
+            report.accept(draft(Severity.NOTE, "{sentence}.")
+                    .word("sentence", sentence.replaceAll("\\.$", ""))
+                    .subjects(evidence.harness().components().all().stream()
+                            .filter(component -> component.device() instanceof Sensor)
+                            .map(component -> component.id().value())
+                            .filter(words::contains)
+                            .toList())
+                    .build());
+        }
     }
 
     private static List<Object> devices(Evidence evidence, Predicate<DeviceProtection> missing) {

@@ -40,7 +40,13 @@ public final class Rules {
             new ConductorOutsideCrimpRange(),
             new CavityDoubleOccupied(),
             new WireEndLoose(),
+            new SensorErrorOverLimit(),
             new SensorReturnShared(),
+            new UnitGroundOffset(),
+            new GroundOffset(),
+            new UnitOffsetSurvival(),
+            new BusCommonMode(),
+            new LostReturnOverloads(),
             new GroundLoop(),
             new GroundStudCrowded(),
             new NotChecked());

@@ -19,7 +19,7 @@ import org.ohmloom.solve.Solution;
  * <p>For each sensor, the shortest way from its return terminal to the sensor return of the control unit that reads its
  * signal (its supply ground where it has no sensor return). Reported when any member of that way carries more than
  * {@link #SIGNAL_AMPS}, with the largest current and the voltage between the two ends of the way in the worst state: the
- * signal is wrong by that voltage.
+ * signal is wrong by that voltage. Silent where {@link SensorErrorOverLimit} tells the same in the sensor's own unit.
  */
 final class SensorReturnShared implements Rule {
 
@@ -54,7 +54,9 @@ final class SensorReturnShared implements Rule {
             Set<PointId> ends = reading.reference().map(Set::of).orElse(Set.of());
             Way way = new Way(reading.back(), passages.shortest(reading.back(), ends));
             Component sensor = evidence.harness().components().get(reading.sensor());
-            worst(evidence, way).ifPresent(worst -> report.accept(finding(sensor, way, worst)));
+            if (!SensorErrorOverLimit.tellsOfReturn(evidence, sensor)) {
+                worst(evidence, way).ifPresent(worst -> report.accept(finding(sensor, way, worst)));
+            }
         }
     }
 
@@ -86,7 +88,8 @@ final class SensorReturnShared implements Rule {
     private static Finding finding(Component sensor, Way way, Worst worst) {
         return new FindingDraft(
                         INFO,
-                        "The return of {name} ({sensor}) carries {current} of other equipment in {state}; its signal shifts by {shift}.")
+                        "The return of {name} ({sensor}) carries {current} of other equipment in {state}; its signal"
+                                + " shifts by {shift}.")
                 .word("name", sensor.name())
                 .word("sensor", sensor.id())
                 .word("state", StateNames.quoted(worst.state()))

@@ -69,10 +69,10 @@ public record DutyResults(
     /**
      * Mean current of a branch over one stretch of a clock, everything else averaged, less its mean over all of time, A.
      *
-     * @param branch  a branch that is no plain resistance
+     * @param branch  the branch
      * @param clock   the clock
      * @param stretch number of the stretch
-     * @return 0 for any other branch
+     * @return 0 for a branch without current
      */
     public double deviationAmps(BranchId branch, Clock clock, int stretch) {
         List<double[]> byClock = stretchDeviations.get(branch);

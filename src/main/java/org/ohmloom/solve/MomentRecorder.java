@@ -7,13 +7,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
-import org.ohmloom.graph.BranchKind;
-import org.ohmloom.graph.Law;
 import org.ohmloom.graph.PointId;
 
 /**
- * Takes down, moment by moment, the voltages of one island's watched points, and of all branches that are no plain resistance the
- * mean current over each stretch of each clock.
+ * Takes down, moment by moment, the voltages of one island's watched points, and of all branches the mean current over
+ * each stretch of each clock.
  */
 final class MomentRecorder {
 
@@ -43,10 +41,7 @@ final class MomentRecorder {
         }
         List<Branch> branches = circuit.branches();
         for (int branch = 0; branch < branches.size(); branch++) {
-            if (!(branches.get(branch).law() instanceof Law.Resistance)
-                    || branches.get(branch).kind().part() == BranchKind.Part.LOAD) {
-                amps.put(branch, new ClockReading(clocks));
-            }
+            amps.put(branch, new ClockReading(clocks));
         }
     }
 

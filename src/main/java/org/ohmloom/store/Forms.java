@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import org.ohmloom.model.BatteryModel;
+import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.ElementId;
@@ -117,6 +118,8 @@ final class Forms {
             return new KindForm("device", devices());
         } else if (type == Draw.class) {
             return new KindForm("draw", kinds(Draw.class));
+        } else if (type == Calibration.class) {
+            return new KindForm("calibration", kinds(Calibration.class));
         } else if (type == WireEnd.class) {
             return new MarkedForm("the end of a wire", marked(WireEnd.class));
         } else if (type == Place.class) {

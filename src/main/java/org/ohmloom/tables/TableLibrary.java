@@ -37,6 +37,7 @@ final class TableLibrary {
     final List<AdiabaticFactor> adiabatics = new ArrayList<>();
     final Shelf<ShortTimeLimit> shortTimes = new Shelf<>("short-time limit");
     final Shelf<FaultCondition> faultConditions = new Shelf<>("fault condition");
+    final Shelf<GroundLimit> groundLimits = new Shelf<>("limit of a ground");
 
     private final List<RowReader> basisRows = new ArrayList<>();
 
@@ -77,6 +78,7 @@ final class TableLibrary {
             Map.entry("adiabatic-k", sheet -> adiabatics.addAll(sheet.rows(AdiabaticFactor::read))),
             Map.entry("short-time", byRow(shortTimes, ShortTimeLimit::read, ShortTimeLimit::insulation)),
             Map.entry("fault-conditions", byRow(faultConditions, FaultCondition::read, FaultCondition::condition)),
+            Map.entry("ground-limits", byRow(groundLimits, GroundLimit::read, GroundLimit::item)),
             Map.entry("design-bases", this::addBases));
 
     /** One way to read a sheet. */

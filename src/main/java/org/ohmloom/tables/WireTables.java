@@ -259,6 +259,11 @@ public final class WireTables {
         return library.startingProfiles.all();
     }
 
+    /** How far a ground may be from its reference, by what it limits, V. */
+    public Optional<CitedValue> groundLimitVolts(String item) {
+        return library.groundLimits.find(item).map(GroundLimit::volts);
+    }
+
     /** The outside diameters of insulated wires. */
     public List<OutsideDiameter> outsideDiameters() {
         return List.copyOf(library.diameters);

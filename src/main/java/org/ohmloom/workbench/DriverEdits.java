@@ -187,6 +187,7 @@ final class DriverEdits {
                 pin.referenceVolts(),
                 pin.pullUpVolts(),
                 pin.pullUpOhms(),
-                change.apply(pin.driver()));
+                change.apply(pin.driver()),
+                pin.input());
     }
 }

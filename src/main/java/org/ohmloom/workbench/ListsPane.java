@@ -16,7 +16,8 @@ final class ListsPane extends JPanel {
 
     private static final long serialVersionUID = 1L;
     private static final String HINT =
-            "Double-click or type to edit a cell; a column's head says what it takes. Ctrl+Enter fills all selected rows.";
+            "Double-click or type to edit a cell; a column's head says what it takes. Ctrl+Enter fills all selected"
+                    + " rows.";
 
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
@@ -36,7 +37,9 @@ final class ListsPane extends JPanel {
                 pane(new JunctionSheet(), samples),
                 pane(new StateSheet(), samples),
                 pane(new SourceSheet(), samples),
-                pane(new OutputSheet(), samples));
+                pane(new OutputSheet(), samples),
+                pane(new SensorSheet(), samples),
+                pane(new InputSheet(), samples));
         panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.setName("lists");

@@ -77,8 +77,7 @@ class LoopStudyTest {
         TreeMap<WireId, RoundWire> shapes = new TreeMap<>();
         harness.wires().ids().forEach(id -> shapes.put(id, SQUARE_MILLIMETRE));
         return LoopStudy.of(
-                new LoopInput(
-                        harness, sketch.network(), ReturnLoops.of(sketch.network()), Routes.of(harness), shapes),
+                new LoopInput(harness, sketch.network(), ReturnLoops.of(sketch.network()), Routes.of(harness), shapes),
                 solutions,
                 () -> false);
     }
@@ -121,7 +120,9 @@ class LoopStudyTest {
     void aGroundPointTellsItsStackItsCurrentItsJointsShareAndWhoseCurrentItIs() {
         LoopStudy study = study(twoLamps());
         GroundReading front = ground(study, "G1");
-        assertEquals(List.of("W3", "W4"), front.stacked().stream().map(id -> id.value()).toList());
+        assertEquals(
+                List.of("W3", "W4"),
+                front.stacked().stream().map(id -> id.value()).toList());
         assertEquals(1, front.studs());
         assertEquals(4, front.mostStacked());
         JointReading joint = front.states().get(RUNNING);
@@ -166,7 +167,9 @@ class LoopStudyTest {
                 .wire("W1", "BAT1.+", "L1.+", 0.1)
                 .wire("W5", "BAT1.-", "G1", 0.01);
         GroundReading engine = ground(study(sketch), "G2");
-        assertEquals(List.of("L1", "BS1"), engine.stacked().stream().map(id -> id.value()).toList());
+        assertEquals(
+                List.of("L1", "BS1"),
+                engine.stacked().stream().map(id -> id.value()).toList());
         // 12 V over 10 m + 0.1 + 1 + 0.5 m + 1 m + 2 m + 1 m + 10 m ohm
         double amps = 12 / (0.01 + 0.1 + 1 + 0.0005 + 0.001 + 0.002 + 0.001 + 0.01);
         assertEquals(amps, engine.states().get(RUNNING).amps(), MICROAMP);
@@ -190,14 +193,7 @@ class LoopStudyTest {
                 .wire("W1", "BAT1.+", "L1.+", 0.1)
                 .wire("W3", "L1.-", "G1", 0.1)
                 .wire("W5", "BAT1.-", "G2", 0.01)
-                .wire(
-                        "W6",
-                        "G1",
-                        "G2",
-                        0.024,
-                        SignalClass.SHIELD,
-                        OptionalDouble.of(2),
-                        OptionalDouble.empty());
+                .wire("W6", "G1", "G2", 0.024, SignalClass.SHIELD, OptionalDouble.of(2), OptionalDouble.empty());
     }
 
     @Test
@@ -220,8 +216,7 @@ class LoopStudyTest {
 
     @Test
     void aHeightAboveTheChassisGivesTheAreaAndTheInductanceAndAFieldItsCurrent() {
-        ReturnRules asked = rules(
-                OptionalDouble.of(1e-5), OptionalDouble.of(1000), OptionalDouble.of(0.05), List.of());
+        ReturnRules asked = rules(OptionalDouble.of(1e-5), OptionalDouble.of(1000), OptionalDouble.of(0.05), List.of());
         LoopReading loop = study(shieldedBothEnds(), asked, Map.of()).loops().get(0);
         // 2 m of shield 50 mm above the frame
         assertEquals(2 * 0.05, loop.enclosed().orElseThrow().squareMetres(), RELATIVE);
@@ -230,7 +225,8 @@ class LoopStudyTest {
         double volts = 2 * Math.PI * 1000 * 1e-5 * 0.1;
         assertEquals(volts, loop.field().orElseThrow().volts(), RELATIVE);
         double reactance = 2 * Math.PI * 1000 * henries;
-        assertEquals(volts / Math.hypot(0.030, reactance), loop.field().orElseThrow().amps(), RELATIVE);
+        assertEquals(
+                volts / Math.hypot(0.030, reactance), loop.field().orElseThrow().amps(), RELATIVE);
     }
 
     @Test
@@ -245,7 +241,9 @@ class LoopStudyTest {
         assertEquals(OptionalDouble.empty(), loop.enclosed().orElseThrow().henries());
         // without one of the positions there is none
         Map<String, Position> part = Map.of("B1", new Position(0, 0), "B3", new Position(500, 250));
-        assertEquals(Optional.empty(), study(sketch, ReturnRules.NONE, part).loops().get(0).enclosed());
+        assertEquals(
+                Optional.empty(),
+                study(sketch, ReturnRules.NONE, part).loops().get(0).enclosed());
     }
 
     @Test
@@ -301,7 +299,8 @@ class LoopStudyTest {
                 .wire("W5", "L1.-", "U1.2", 0.1);
         List<LoopReading> loops = study(sketch).loops();
         assertEquals(1, loops.size());
-        assertTrue(loops.get(0).loop().members().stream().anyMatch(id -> id.value().equals("U1.ground~case")));
+        assertTrue(
+                loops.get(0).loop().members().stream().anyMatch(id -> id.value().equals("U1.ground~case")));
         // the lamp's return by the unit divides: part of it leaves by the case
         assertTrue(loops.get(0).stray().orElseThrow().amps() > 0.5);
     }
@@ -327,7 +326,9 @@ class LoopStudyTest {
                 }
             }
             for (GroundReading ground : study(sketch).grounds()) {
-                double sum = ground.returning().stream().mapToDouble(CurrentShare::amps).sum();
+                double sum = ground.returning().stream()
+                        .mapToDouble(CurrentShare::amps)
+                        .sum();
                 double all = ground.returning().stream()
                         .mapToDouble(share -> Math.abs(share.amps()))
                         .sum();

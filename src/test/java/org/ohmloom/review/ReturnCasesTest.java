@@ -78,16 +78,18 @@ class ReturnCasesTest {
     }
 
     /**
-     * 2 pi 1000 Hz x 200 uT x 2 m of shield 10 mm above the frame = 25 mV, more than a quarter of 1 % of 5 V = 12.5 mV; at half the
-     * field 12.57 mV still is, at 0.49 of it not.
+     * The loop's wires W3, W7 and W8 are 1 + 2 + 0.4 m long, 10 mm above the frame. 2 pi 1000 Hz x 200 uT x 34000 mm2 = 43 mV; a
+     * quarter of 1 % of 5 V = 12.5 mV is reached at 12.5 mV / (2 pi 1000 Hz x 0.034 m2) = 58.5 uT.
      */
     @Test
     void aFieldThatInducesMoreThanCouplingMayTakeIsAWarning() {
         assertEquals(Severity.WARNING, inField(2e-4).severity());
         assertEquals(
-                2 * Math.PI * 1000 * 2e-4 * 2 * 0.01, inField(2e-4).values().get("induced").canonical(), 1e-9);
-        assertEquals(Severity.WARNING, inField(1e-4).severity());
-        assertEquals(Severity.NOTE, inField(0.98e-4).severity());
+                2 * Math.PI * 1000 * 2e-4 * 3.4 * 0.01,
+                inField(2e-4).values().get("induced").canonical(),
+                1e-9);
+        assertEquals(Severity.WARNING, inField(59e-6).severity());
+        assertEquals(Severity.NOTE, inField(58e-6).severity());
     }
 
     private static Finding inField(double tesla) {

@@ -9,6 +9,7 @@ import java.lang.reflect.Type;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.ElementId;
@@ -62,7 +63,7 @@ class FileFormatPageTest {
             }
         } else if (type.isSealed()) {
             for (Class<?> kind : type.getPermittedSubclasses()) {
-                boolean named = type == Draw.class || type == Device.class;
+                boolean named = type == Draw.class || type == Device.class || type == Calibration.class;
                 if (named && kind != ProtectiveDevice.class) {
                     words.add(SimpleForms.word(kind));
                 }

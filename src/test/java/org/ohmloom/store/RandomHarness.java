@@ -22,6 +22,7 @@ import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.BusBar;
 import org.ohmloom.model.Cable;
 import org.ohmloom.model.CableId;
+import org.ohmloom.model.Calibration;
 import org.ohmloom.model.CaseGround;
 import org.ohmloom.model.Cavity;
 import org.ohmloom.model.ChassisBody;
@@ -50,10 +51,12 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Inrush;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.LoadGroup;
 import org.ohmloom.model.LoadGroupId;
+import org.ohmloom.model.Measurement;
 import org.ohmloom.model.Note;
 import org.ohmloom.model.NoteId;
 import org.ohmloom.model.OperatingState;
@@ -260,7 +263,7 @@ public final class RandomHarness {
                         maybe(new Cycle(8, random.nextBoolean() ? OptionalDouble.of(3) : OptionalDouble.empty())),
                         maybe(new Inrush(value(), value())),
                         number()),
-                new Sensor(pick(Sensor.Kind.values()), zeroOr(), number()),
+                new Sensor(pick(Sensor.Kind.values()), zeroOr(), number(), maybe(measurement())),
                 new ControlUnit(
                         List.of(pin("A1"), pin("A.2"), pin("a/3")),
                         zeroOr(),
@@ -481,7 +484,61 @@ public final class RandomHarness {
     private Pin pin(String name) {
         PinRole role = pick(PinRole.values());
         Set<PinRole> can = random.nextBoolean() ? Set.of() : EnumSet.of(pick(PinRole.values()), PinRole.SPARE);
-        return new Pin(name, role, can, number(), number(), number(), number(), number(), maybe(driver()));
+        return new Pin(
+                name, role, can, number(), number(), number(), number(), number(), maybe(driver()), maybe(input()));
+    }
+
+    private InputStage input() {
+        double falling = value();
+        return new InputStage(
+                number(),
+                number(),
+                maybe(falling * 2).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                OptionalDouble.of(falling),
+                maybe(pick(InputStage.Scale.values())),
+                number(),
+                maybe(pick(InputStage.ColdJunction.values())));
+    }
+
+    private Measurement measurement() {
+        double lowest = random.nextInt(200) - 100;
+        Calibration calibration = calibration();
+        boolean isTemperature = calibration instanceof Calibration.Beta
+                || calibration instanceof Calibration.SteinhartHart
+                || calibration instanceof Calibration.Thermocouple;
+        return new Measurement(
+                "Quantity " + random.nextInt(9),
+                isTemperature ? pick("°C", "degC", "C") : pick("bar", "km/h", "°C"),
+                lowest,
+                lowest + 1 + random.nextInt(300),
+                calibration,
+                number(),
+                few(new Measurement.Tolerance("accuracy", value()), new Measurement.Tolerance("\u00fc", 0.25)),
+                number());
+    }
+
+    private Calibration calibration() {
+        return pick(
+                new Calibration.RatiometricLine(0.1, random.nextInt(2) * 0.9, number()),
+                new Calibration.VoltageLine(-0.5, value(), OptionalDouble.of(zeroOr())),
+                new Calibration.Beta(value(), 25, 3435),
+                new Calibration.SteinhartHart(8.785e-4, 2.53e-4, zeroOr()),
+                new Calibration.ResistanceTable(List.of(
+                        new Calibration.ResistancePoint(-40, 45000),
+                        new Calibration.ResistancePoint(20, 2500.5),
+                        new Calibration.ResistancePoint(120, 0))),
+                new Calibration.SwitchContact(
+                        0.05, random.nextBoolean() ? OptionalDouble.of(1e6) : OptionalDouble.empty()),
+                new Calibration.PulseLevels(
+                        0.4,
+                        random.nextBoolean() ? OptionalDouble.of(4.8) : OptionalDouble.empty(),
+                        number(),
+                        number()),
+                new Calibration.CurrentLine(0.004, 0.02, number()),
+                new Calibration.Thermocouple(
+                        Calibration.Thermocouple.Type.K,
+                        maybe(pick(Calibration.Thermocouple.Extension.values())),
+                        random.nextBoolean() ? OptionalDouble.of(-20) : OptionalDouble.empty()));
     }
 
     private WireEnd end() {

@@ -1,0 +1,116 @@
+package org.ohmloom.ground.sensor;
+
+import java.util.Optional;
+import org.ohmloom.model.Calibration;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.InputStage;
+import org.ohmloom.model.Measurement;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.ResistanceCurve;
+
+/**
+ * The channel a link makes, or what has to be entered before it can be told.
+ *
+ * @param channel the channel
+ * @param missing what is not entered, in words that follow "Sensor error not checked:"; empty with a channel
+ */
+record ChannelChoice(Optional<Channel> channel, String missing) {
+
+    static ChannelChoice of(Harness harness, SensorLink link, Measurement measurement) {
+        Calibration calibration = measurement.calibration();
+        InputStage input = link.pin().input().orElse(InputStage.UNKNOWN);
+        Optional<InputCircuit.PullUp> pullUp = pullUp(link.pin());
+        if (!(calibration instanceof Calibration.CurrentLine) && link.back().isEmpty()) {
+            return without("no conductor leads back to the sensor return of the unit for");
+        }
+        if (calibration instanceof Calibration.RatiometricLine || calibration instanceof Calibration.VoltageLine) {
+            return line(link, measurement, input, pullUp);
+        }
+        if (calibration instanceof ResistanceCurve curve) {
+            return pullUp.isEmpty()
+                    ? without("no pull-up entered at the input that reads")
+                    : with(new ResistanceChannel(measurement, curve, pullUp.get()));
+        }
+        if (calibration instanceof Calibration.CurrentLine line) {
+            return current(link, measurement, line, input);
+        }
+        if (calibration instanceof Calibration.Thermocouple) {
+            return input.coldJunction().isEmpty()
+                    ? without("whether the input adds its cold junction is not entered for")
+                    : with(new ThermocoupleChannel(measurement, ambientCelsius(harness, link.unitComponent()), pullUp));
+        }
+        return level(calibration, measurement, input, pullUp);
+    }
+
+    private static ChannelChoice line(
+            SensorLink link, Measurement measurement, InputStage input, Optional<InputCircuit.PullUp> pullUp) {
+        boolean ratiometric = measurement.calibration() instanceof Calibration.RatiometricLine;
+        double nominal = link.referenceSupply().stream()
+                .flatMapToDouble(pin -> pin.referenceVolts().stream())
+                .findFirst()
+                .orElse(Double.NaN);
+        if (input.scale().isEmpty()) {
+            return without("what the converter compares with (scale) is not entered at the input that reads");
+        }
+        boolean scaled = input.scale().get() == InputStage.Scale.RATIOMETRIC;
+        if ((ratiometric || scaled) && Double.isNaN(nominal)) {
+            return without("the unit has no reference supply with a voltage that reads");
+        }
+        if (ratiometric && link.supply().isEmpty()) {
+            return without("no supply is wired to");
+        }
+        return with(new LineChannel(measurement, scaled, nominal, pullUp));
+    }
+
+    private static ChannelChoice current(
+            SensorLink link, Measurement measurement, Calibration.CurrentLine line, InputStage input) {
+        if (input.shuntOhms().isEmpty()) {
+            return without("no shunt entered at the input that reads");
+        }
+        return link.supply().isEmpty()
+                ? without("no supply is wired to")
+                : with(new CurrentChannel(measurement, line, input.shuntOhms().getAsDouble()));
+    }
+
+    private static ChannelChoice level(
+            Calibration calibration, Measurement measurement, InputStage input, Optional<InputCircuit.PullUp> pullUp) {
+        if (input.risingVolts().isEmpty() || input.fallingVolts().isEmpty()) {
+            return without("thresholds are not entered at the input that reads");
+        }
+        boolean lifted = calibration instanceof Calibration.SwitchContact
+                || calibration instanceof Calibration.PulseLevels pulses
+                        && pulses.highVolts().isEmpty();
+        if (lifted && pullUp.isEmpty()) {
+            return without("no pull-up entered at the input that reads");
+        }
+        return with(new LevelChannel(
+                measurement,
+                input.risingVolts().getAsDouble(),
+                input.fallingVolts().getAsDouble(),
+                pullUp));
+    }
+
+    private static Optional<InputCircuit.PullUp> pullUp(Pin pin) {
+        return pin.pullUpVolts().isPresent() && pin.pullUpOhms().isPresent()
+                ? Optional.of(new InputCircuit.PullUp(
+                        pin.pullUpVolts().getAsDouble(), pin.pullUpOhms().getAsDouble()))
+                : Optional.empty();
+    }
+
+    /** Air temperature where a component sits, deg C. */
+    static double ambientCelsius(Harness harness, Component component) {
+        return component
+                .zone()
+                .map(zone -> harness.zones().get(zone).ambientCelsius())
+                .orElse(harness.rules().ambientCelsius());
+    }
+
+    private static ChannelChoice with(Channel channel) {
+        return new ChannelChoice(Optional.of(channel), "");
+    }
+
+    private static ChannelChoice without(String missing) {
+        return new ChannelChoice(Optional.empty(), missing);
+    }
+}

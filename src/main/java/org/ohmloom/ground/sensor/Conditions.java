@@ -1,0 +1,131 @@
+package org.ohmloom.ground.sensor;
+
+/**
+ * What disturbs a reading, as the solved network has it or as it would ideally be.
+ *
+ * @param referenceVolts   the unit's reference supply between its pin and the sensor return, V; NaN without one
+ * @param supplyVolts      V(sensor's supply) - V(unit's sensor return), V; NaN without one
+ * @param ownReturnVolts   V(sensor's return) - V(unit's sensor return) by the sensor's own supply current, V
+ * @param otherReturnVolts the same by everything else, V
+ * @param leadOhms         resistance of the signal wire with its contacts, ohm
+ * @param returnOhms       resistance between the sensor's return and the unit's sensor return, ohm
+ * @param inputSiemens     conductance of the input to the sensor return, S; 0 where it is not known
+ * @param heated           whether the sensor warms itself
+ * @param jointCelsius     temperature where the wires behind a thermocouple begin, deg C
+ * @param coldJunction     whether the voltage of the terminals of a thermocouple input is added
+ */
+record Conditions(
+        double referenceVolts,
+        double supplyVolts,
+        double ownReturnVolts,
+        double otherReturnVolts,
+        double leadOhms,
+        double returnOhms,
+        double inputSiemens,
+        boolean heated,
+        double jointCelsius,
+        boolean coldJunction) {
+
+    /** V(sensor's return) - V(unit's sensor return) without the signal's own current, V. */
+    double returnVolts() {
+        return ownReturnVolts + otherReturnVolts;
+    }
+
+    Conditions withReference(double reference, double supply) {
+        return new Conditions(
+                reference,
+                supply,
+                ownReturnVolts,
+                otherReturnVolts,
+                leadOhms,
+                returnOhms,
+                inputSiemens,
+                heated,
+                jointCelsius,
+                coldJunction);
+    }
+
+    Conditions withOwnReturnVolts(double changed) {
+        return new Conditions(
+                referenceVolts,
+                supplyVolts,
+                changed,
+                otherReturnVolts,
+                leadOhms,
+                returnOhms,
+                inputSiemens,
+                heated,
+                jointCelsius,
+                coldJunction);
+    }
+
+    Conditions withOtherReturnVolts(double changed) {
+        return new Conditions(
+                referenceVolts,
+                supplyVolts,
+                ownReturnVolts,
+                changed,
+                leadOhms,
+                returnOhms,
+                inputSiemens,
+                heated,
+                jointCelsius,
+                coldJunction);
+    }
+
+    Conditions withLeads(double lead, double back) {
+        return new Conditions(
+                referenceVolts,
+                supplyVolts,
+                ownReturnVolts,
+                otherReturnVolts,
+                lead,
+                back,
+                inputSiemens,
+                heated,
+                jointCelsius,
+                coldJunction);
+    }
+
+    Conditions withInputSiemens(double changed) {
+        return new Conditions(
+                referenceVolts,
+                supplyVolts,
+                ownReturnVolts,
+                otherReturnVolts,
+                leadOhms,
+                returnOhms,
+                changed,
+                heated,
+                jointCelsius,
+                coldJunction);
+    }
+
+    Conditions withHeat(boolean changed) {
+        return new Conditions(
+                referenceVolts,
+                supplyVolts,
+                ownReturnVolts,
+                otherReturnVolts,
+                leadOhms,
+                returnOhms,
+                inputSiemens,
+                changed,
+                jointCelsius,
+                coldJunction);
+    }
+
+    Conditions withJoints(double joint, boolean added) {
+        return new Conditions(
+                referenceVolts,
+                supplyVolts,
+                ownReturnVolts,
+                otherReturnVolts,
+                leadOhms,
+                returnOhms,
+                inputSiemens,
+                heated,
+                joint,
+                added);
+    }
+}

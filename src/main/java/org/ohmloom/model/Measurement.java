@@ -1,0 +1,104 @@
+package org.ohmloom.model;
+
+import static org.ohmloom.units.Require.finite;
+import static org.ohmloom.units.Require.notBlank;
+import static org.ohmloom.units.Require.positive;
+import static org.ohmloom.units.Require.that;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What a sensor measures.
+ *
+ * @param quantity     what it measures, as {@code Oil pressure}
+ * @param unit         unit of the values, as {@code bar}; degrees Celsius where the calibration is one of temperature
+ * @param lowest       lowest value used; 0 for a switch
+ * @param highest      highest value used, more than the lowest; 1 for a switch
+ * @param calibration  what it gives for it
+ * @param allowedError most error, in the unit, more than 0; empty means a share of the span by {@link ReturnRules}
+ * @param tolerances   its errors that do not depend on each other
+ * @param dissipationWattsPerKelvin power that warms it by 1 K in its medium, W/K, more than 0, if known
+ */
+public record Measurement(
+        String quantity,
+        String unit,
+        double lowest,
+        double highest,
+        Calibration calibration,
+        OptionalDouble allowedError,
+        List<Tolerance> tolerances,
+        OptionalDouble dissipationWattsPerKelvin) {
+
+    private static final Set<String> DEGREES = Set.of("°C", "degC", "C");
+
+    /**
+     * One independent error.
+     *
+     * @param name  what makes it, as {@code accuracy of the sensor}
+     * @param error largest error, in the unit of the measurement, more than 0
+     */
+    public record Tolerance(String name, double error) {
+        public Tolerance {
+            notBlank(name, "name of a tolerance");
+            positive(error, "tolerance");
+        }
+    }
+
+    public Measurement {
+        notBlank(quantity, "quantity of a sensor");
+        notBlank(unit, "unit of a sensor");
+        finite(lowest, "lowest value of a sensor");
+        finite(highest, "highest value of a sensor");
+        that(highest > lowest, "the highest value of a sensor is above %s, not %s", lowest, highest);
+        that(
+                !isTemperature(calibration) || DEGREES.contains(unit),
+                "a calibration of temperature is in °C, not in '%s'",
+                unit);
+        allowedError.ifPresent(value -> positive(value, "allowed error of a sensor"));
+        tolerances = List.copyOf(tolerances);
+        dissipationWattsPerKelvin.ifPresent(value -> positive(value, "dissipation constant of a sensor"));
+    }
+
+    /** A measurement with a calibration and nothing else said. */
+    public static Measurement of(String quantity, String unit, double lowest, double highest, Calibration calibration) {
+        return new Measurement(
+                quantity,
+                unit,
+                lowest,
+                highest,
+                calibration,
+                OptionalDouble.empty(),
+                List.of(),
+                OptionalDouble.empty());
+    }
+
+    private static boolean isTemperature(Calibration calibration) {
+        return calibration instanceof Calibration.Beta
+                || calibration instanceof Calibration.SteinhartHart
+                || calibration instanceof Calibration.Thermocouple;
+    }
+
+    /** Highest less lowest value. */
+    public double span() {
+        return highest - lowest;
+    }
+
+    /** This measurement with another allowed error; empty for the share of the span. */
+    public Measurement allowing(OptionalDouble changed) {
+        return new Measurement(
+                quantity, unit, lowest, highest, calibration, changed, tolerances, dissipationWattsPerKelvin);
+    }
+
+    /** This measurement with these tolerances. */
+    public Measurement with(List<Tolerance> changed) {
+        return new Measurement(
+                quantity, unit, lowest, highest, calibration, allowedError, changed, dissipationWattsPerKelvin);
+    }
+
+    /** This measurement with another dissipation constant, W/K; empty when not known. */
+    public Measurement dissipating(OptionalDouble changed) {
+        return new Measurement(quantity, unit, lowest, highest, calibration, allowedError, tolerances, changed);
+    }
+}
