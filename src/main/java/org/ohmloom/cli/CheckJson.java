@@ -48,7 +48,7 @@ final class CheckJson {
             JointJson.write(analysis.evidence().joint(), root);
             ChargeJson.write(analysis, states, root);
             OffsetsText.write(analysis, states, root);
-            LoopsJson.write(analysis, root);
+            LoopsJson.write(analysis, states, root);
             SensorsText.write(analysis, states, root);
             LossesText.write(analysis, states, root);
             root.array("findings", array -> analysis.findings()

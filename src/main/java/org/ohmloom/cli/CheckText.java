@@ -49,7 +49,7 @@ final class CheckText {
         EnvelopeText.print(analysis, out);
         ChargeText.print(analysis, states, out);
         OffsetsText.print(analysis, states, out);
-        LoopsText.print(analysis, out);
+        LoopsText.print(analysis, states, out);
         SensorsText.print(analysis, states, out);
         LossesText.print(analysis, states, out);
         FindingsText.details(analysis, out);

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.ohmloom.analysis.Analysis;
@@ -12,6 +13,7 @@ import org.ohmloom.ground.GroundReading;
 import org.ohmloom.ground.GroundReading.JointReading;
 import org.ohmloom.ground.LoopReading;
 import org.ohmloom.ground.ReturnStudy;
+import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.units.Formats;
 
@@ -24,13 +26,15 @@ final class LoopsText {
 
     private LoopsText() {}
 
-    static void print(Analysis analysis, PrintWriter out) {
+    static void print(Analysis analysis, List<OperatingState> states, PrintWriter out) {
         ReturnStudy study = analysis.evidence().returns();
-        grounds(analysis, study.grounds(), out);
-        loops(analysis, study.loops(), out);
+        Set<StateId> asked = states.stream().map(OperatingState::id).collect(Collectors.toSet());
+        grounds(analysis, asked, study.grounds(), out);
+        loops(analysis, asked, study.loops(), out);
     }
 
-    private static void grounds(Analysis analysis, List<GroundReading> grounds, PrintWriter out) {
+    private static void grounds(
+            Analysis analysis, Set<StateId> asked, List<GroundReading> grounds, PrintWriter out) {
         TextTable table = new TextTable()
                 .left("GROUND POINT")
                 .right("ON STUDS")
@@ -42,17 +46,18 @@ final class LoopsText {
                 .right("OFFSET")
                 .left("WHOSE CURRENT");
         for (GroundReading ground : grounds) {
-            Optional<JointReading> joint = ground.worst().map(ground.states()::get);
+            Optional<StateId> worst = worst(ground, asked);
+            Optional<JointReading> joint = worst.map(ground.states()::get);
             table.row(
                     ground.ground().value(),
                     String.valueOf(ground.stacked().size()),
                     String.valueOf(ground.mostStacked()),
-                    ground.worst().map(id -> name(analysis, id)).orElse("-"),
+                    worst.map(id -> name(analysis, id)).orElse("-"),
                     joint.map(each -> Formats.amps(each.amps())).orElse("-"),
                     joint.map(each -> Formats.amps(each.onAmps())).orElse("-"),
                     joint.map(each -> Formats.volts(each.jointVolts())).orElse("-"),
                     joint.map(each -> Formats.volts(each.offsetVolts())).orElse("-"),
-                    shares(ground));
+                    worst.equals(ground.worst()) ? shares(ground) : "-");
         }
         if (!table.isEmpty()) {
             out.println();
@@ -61,6 +66,15 @@ final class LoopsText {
                             + " the stud from the first source's negative)");
             table.print(out);
         }
+    }
+
+    /** Of the states asked for the one with the most current through the joint. */
+    private static Optional<StateId> worst(GroundReading ground, Set<StateId> asked) {
+        return ground.states().keySet().stream()
+                .filter(asked::contains)
+                .filter(id -> ground.states().get(id).onAmps() != 0)
+                .max(Comparator.comparingDouble(
+                        id -> Math.abs(ground.states().get(id).onAmps())));
     }
 
     private static String shares(GroundReading ground) {
@@ -72,7 +86,8 @@ final class LoopsText {
         return first.isEmpty() ? "-" : first + (more > 0 ? ", " + more + " more" : "");
     }
 
-    private static void loops(Analysis analysis, List<LoopReading> loops, PrintWriter out) {
+    private static void loops(
+            Analysis analysis, Set<StateId> asked, List<LoopReading> loops, PrintWriter out) {
         if (loops.isEmpty()) {
             return;
         }
@@ -88,14 +103,15 @@ final class LoopsText {
                                     .collect(Collectors.joining(" - ")),
                     2,
                     WIDTH));
-            out.println(Wrap.indented(line(analysis, loop), 5, WIDTH));
+            out.println(Wrap.indented(line(analysis, asked, loop), 5, WIDTH));
         }
     }
 
-    private static String line(Analysis analysis, LoopReading loop) {
+    private static String line(Analysis analysis, Set<StateId> asked, LoopReading loop) {
         StringBuilder line = new StringBuilder(Formats.ohms(loop.ohms()) + " round it");
-        largest(analysis, loop).ifPresent(text -> line.append("; at most ").append(text));
-        loop.stray().ifPresent(stray -> line.append("; load current in ")
+        largest(analysis, asked, loop).ifPresent(text -> line.append("; at most ").append(text));
+        loop.stray()
+                .filter(stray -> asked.contains(stray.state())).ifPresent(stray -> line.append("; load current in ")
                 .append(stray.member())
                 .append(": ")
                 .append(Formats.amps(stray.onAmps()))
@@ -115,9 +131,10 @@ final class LoopsText {
     }
 
     /** The largest mean current of a member over all states, with where and when. */
-    private static Optional<String> largest(Analysis analysis, LoopReading loop) {
+    private static Optional<String> largest(Analysis analysis, Set<StateId> asked, LoopReading loop) {
         record Peak(double amps, BranchId member, StateId state) {}
         return loop.ampsByState().entrySet().stream()
+                .filter(entry -> asked.contains(entry.getKey()))
                 .flatMap(entry -> IntStream.range(0, entry.getValue().size())
                         .mapToObj(k -> new Peak(
                                 Math.abs(entry.getValue().get(k)),
