@@ -64,6 +64,9 @@ public final class WorkbenchPictures {
             BufferedImage picture = window(look, Optional.of(EXAMPLE), Optional.of(study.key()));
             write(folder.resolve("study-" + study.key() + ".png"), picture);
         }
+        write(
+                folder.resolve("study-" + ReturnsPane.KEY + ".png"),
+                window(Look.DARK, Optional.of(EXAMPLE), Optional.of(ReturnsPane.KEY)));
         write(folder.resolve("start.png"), window(Look.LIGHT, Optional.empty(), Optional.empty()));
     }
 
