@@ -12,6 +12,7 @@ import org.ohmloom.ground.LoopReading;
 import org.ohmloom.model.ChassisBodyId;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.model.WireId;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
 
@@ -28,11 +29,14 @@ final class LoopStudy implements Study<LoopStudy.Row> {
      */
     record Row(LoopReading loop, List<ElementId> elements, String name, Optional<StateId> state) {
 
-        /** The element it is known by: the first that is more than a stretch of chassis. */
+        /** The element it is known by: its first wire; without one the first that is more than a stretch of chassis. */
         ElementId lead() {
             return elements.stream()
-                    .filter(id -> !(id instanceof ChassisBodyId))
+                    .filter(WireId.class::isInstance)
                     .findFirst()
+                    .or(() -> elements.stream()
+                            .filter(id -> !(id instanceof ChassisBodyId))
+                            .findFirst())
                     .orElse(elements.get(0));
         }
     }
