@@ -15,7 +15,10 @@ import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 
-/** The ground of a load or of a control unit at another ground point, or at the negative terminal of the battery. */
+/**
+ * The ground of a load or of a control unit at another ground point, or at the negative terminal of the battery: what goes from it
+ * to a ground point or a splice is moved, what others are fed by stays.
+ */
 final class MovedGrounds {
 
     /** Most places tried for one wire. */
@@ -48,7 +51,8 @@ final class MovedGrounds {
         for (Wire wire : places.wiresAt(component.id(), terminal)) {
             WireEnd old = ReturnPlaces.across(
                     wire, places.endAt(wire, component.id(), terminal).orElseThrow());
-            for (WireEnd place : placesFor(old)) {
+            boolean isGroundWire = old instanceof WireEnd.AtGround || old instanceof WireEnd.AtSplice;
+            for (WireEnd place : isGroundWire ? placesFor(old) : List.<WireEnd>of()) {
                 found.add(new Candidate(kind, new MoveWireEnd(wire.id(), old, place, lengths.moved(wire, old, place))));
             }
         }

@@ -1,0 +1,20 @@
+package org.ohmloom.judged;
+
+import org.ohmloom.model.Harness;
+
+/**
+ * One fault in a generated harness.
+ *
+ * @param kind    what was done
+ * @param rule    id of the rule that is to find it
+ * @param subject the element it is to name
+ * @param size    how large it was asked to be as a share of its limit, half to twice
+ * @param harness the harness with it
+ */
+record Fault(FaultKind kind, String rule, String subject, double size, Harness harness) {
+
+    /** Rule and subject, as the judge names them. */
+    String key() {
+        return rule + " " + subject;
+    }
+}
