@@ -22,13 +22,18 @@ final class LoopStudies {
     static LoopStudy of(
             Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
         FoundLoops found = ReturnLoops.of(drawn, branch -> lengthMetres(branch, ratings));
+        return LoopStudy.of(
+                new LoopInput(bench.harness(), drawn, found, bench.routes(), shapes(bench, ratings)),
+                heated.solutions(),
+                cancel::isRequested);
+    }
+
+    /** The round wires, by their size and insulation. */
+    static Map<WireId, RoundWire> shapes(Bench bench, SortedMap<WireId, WireRating> ratings) {
         Map<WireId, RoundWire> shapes = new TreeMap<>();
         ratings.forEach((id, rating) -> shapes.put(
                 id, bench.ampacities().shape(rating.wire(), rating.gauge()).wire()));
-        return LoopStudy.of(
-                new LoopInput(bench.harness(), drawn, found, bench.routes(), shapes),
-                heated.solutions(),
-                cancel::isRequested);
+        return shapes;
     }
 
     /** Length of a wire, m; 0 where it is not known, and for straps and joints, which have none. */

@@ -8,6 +8,8 @@ import org.ohmloom.ground.LoopStudy;
 import org.ohmloom.ground.LostReturns;
 import org.ohmloom.ground.Offsets;
 import org.ohmloom.ground.ReturnStudy;
+import org.ohmloom.ground.coupling.CouplingInput;
+import org.ohmloom.ground.coupling.CouplingStudy;
 import org.ohmloom.ground.sensor.SensorStudy;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.WireId;
@@ -24,14 +26,22 @@ final class Returns {
         SensorStudy sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
         LostReturns lost = LostReturns.of(
                 bench.harness(), drawn, heated.solutions(), heated.ampacities(), cancel::isRequested);
+        CouplingStudy coupling = CouplingStudy.of(
+                new CouplingInput(bench.harness(), drawn, bench.routes(), LoopStudies.shapes(bench, ratings), sensors.signals()),
+                heated.solutions());
         return new ReturnStudy(
                 loops.grounds(),
                 loops.loops(),
                 offsets.offsets(),
                 sensors.budgets(),
-                List.of(),
+                coupling.couplings(),
                 lost.losses(),
-                Stream.of(offsets.unjudged(), loops.unjudged(), sensors.unjudged(), lost.unjudged())
+                Stream.of(
+                                offsets.unjudged(),
+                                loops.unjudged(),
+                                sensors.unjudged(),
+                                coupling.unjudged(),
+                                lost.unjudged())
                         .flatMap(List::stream)
                         .toList());
     }

@@ -51,6 +51,7 @@ final class CheckJson {
             LoopsJson.write(analysis, states, root);
             SensorsText.write(analysis, states, root);
             LossesText.write(analysis, states, root);
+            CouplingText.write(analysis, root);
             root.array("findings", array -> analysis.findings()
                     .forEach(finding -> array.object(item -> finding(item, finding))));
             remedies.ifPresent(lists -> RemediesText.write(lists, root));

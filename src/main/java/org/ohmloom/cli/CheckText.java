@@ -52,6 +52,7 @@ final class CheckText {
         LoopsText.print(analysis, states, out);
         SensorsText.print(analysis, states, out);
         LossesText.print(analysis, states, out);
+        CouplingText.print(analysis, out);
         FindingsText.details(analysis, out);
     }
 

@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
  * @param clamp           the clamp of {@link Freewheel#ACTIVE_CLAMP}; needed there
  * @param supplyCapacitor whether a capacitor at its supply carries the ripple, so that its feed carries the mean
  * @param limit           its electronic current limit, if it has one
+ * @param edgeSeconds     time its voltage takes to switch over, s, more than 0, if known
  */
 public record Driver(
         double frequencyHertz,
@@ -30,7 +31,8 @@ public record Driver(
         OptionalDouble diodeVolts,
         Optional<Clamp> clamp,
         boolean supplyCapacitor,
-        Optional<ElectronicLimit> limit) {
+        Optional<ElectronicLimit> limit,
+        OptionalDouble edgeSeconds) {
 
     /** Where the current of an inductive load goes when its output switches off. */
     public enum Freewheel {
@@ -65,6 +67,7 @@ public record Driver(
         phaseFraction.ifPresent(
                 value -> that(value >= 0 && value < 1, "phase of an output must be from 0 to below 1, was %s", value));
         diodeVolts.ifPresent(value -> notNegative(value, "forward drop of a freewheel diode"));
+        edgeSeconds.ifPresent(value -> positive(value, "time of an edge"));
         that(
                 clamp.isPresent() == (freewheel == Freewheel.ACTIVE_CLAMP),
                 "an output has a clamp exactly when its freewheel is an active clamp");
@@ -80,13 +83,28 @@ public record Driver(
                 OptionalDouble.empty(),
                 Optional.empty(),
                 false,
-                Optional.empty());
+                Optional.empty(),
+                OptionalDouble.empty());
+    }
+
+    /** This output with edges that take a time, s, more than 0; empty when not known. */
+    public Driver withEdgeSeconds(OptionalDouble changed) {
+        return new Driver(
+                frequencyHertz, clock, phaseFraction, freewheel, diodeVolts, clamp, supplyCapacitor, limit, changed);
     }
 
     /** This output with its freewheel diode elsewhere; not for an active clamp. */
     public Driver withFreewheel(Freewheel changed) {
         return new Driver(
-                frequencyHertz, clock, phaseFraction, changed, diodeVolts, Optional.empty(), supplyCapacitor, limit);
+                frequencyHertz,
+                clock,
+                phaseFraction,
+                changed,
+                diodeVolts,
+                Optional.empty(),
+                supplyCapacitor,
+                limit,
+                edgeSeconds);
     }
 
     /** This output on a clock, beginning at a share of its period, 0 to below 1. */
@@ -99,6 +117,7 @@ public record Driver(
                 diodeVolts,
                 clamp,
                 supplyCapacitor,
-                limit);
+                limit,
+                edgeSeconds);
     }
 }

@@ -41,6 +41,7 @@ public final class Rules {
             new CavityDoubleOccupied(),
             new WireEndLoose(),
             new SensorErrorOverLimit(),
+            new CouplingOverLimit(),
             new SensorReturnShared(),
             new UnitGroundOffset(),
             new GroundOffset(),

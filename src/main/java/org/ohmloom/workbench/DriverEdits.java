@@ -67,7 +67,8 @@ final class DriverEdits {
                         driver.diodeVolts(),
                         clamp,
                         driver.supplyCapacitor(),
-                        driver.limit()));
+                        driver.limit(),
+                        driver.edgeSeconds()));
     }
 
     private static Driver.Freewheel way(String words) {
@@ -103,7 +104,14 @@ final class DriverEdits {
                                                 .orElse(OptionalDouble.empty()),
                                         driver.limit()
                                                 .map(ElectronicLimit::retrySeconds)
-                                                .orElse(OptionalDouble.empty())))));
+                                                .orElse(OptionalDouble.empty()))),
+                        driver.edgeSeconds()));
+    }
+
+    /** Time an edge takes; nothing when it is not known. */
+    static Edit edge(List<OutputSheet.Row> rows, String typed) {
+        OptionalDouble seconds = TypedNumbers.optional(typed, Unit.SECOND);
+        return known(rows, "edge time", driver -> driver.withEdgeSeconds(seconds));
     }
 
     /** Whether a capacitor at the supply carries the ripple. */
@@ -120,7 +128,8 @@ final class DriverEdits {
                         driver.diodeVolts(),
                         driver.clamp(),
                         there,
-                        driver.limit()));
+                        driver.limit(),
+                        driver.edgeSeconds()));
     }
 
     private static Driver with(Driver driver, double hertz, Optional<String> clock, OptionalDouble phaseFraction) {
@@ -132,7 +141,8 @@ final class DriverEdits {
                 driver.diodeVolts(),
                 driver.clamp(),
                 driver.supplyCapacitor(),
-                driver.limit());
+                driver.limit(),
+                driver.edgeSeconds());
     }
 
     private static Edit known(List<OutputSheet.Row> rows, String what, Function<Driver, Driver> change) {

@@ -113,6 +113,12 @@ final class OutputSheet implements Sheet<OutputSheet.Row> {
                                 .mapToDouble(Double::doubleValue)
                                 .findFirst()),
                         DriverEdits::limit),
+                edited(
+                        "Edge",
+                        "s",
+                        "Time the output's voltage takes to switch over; needed to tell what it couples into signals beside it",
+                        row -> row.number(Driver::edgeSeconds),
+                        DriverEdits::edge),
                 Column.number("Carries", "A", "Most continuous current", row -> CellText.of(row.limitAmps())),
                 Column.number("On", "Ω", "Resistance while on", row -> CellText.of(row.onOhms())));
     }

@@ -448,7 +448,8 @@ public final class RandomHarness {
                         ? Optional.of(new Driver.Clamp(value(), number(), number()))
                         : Optional.empty(),
                 random.nextBoolean(),
-                maybe(new ElectronicLimit(value(), number(), number())));
+                maybe(new ElectronicLimit(value(), number(), number())),
+                number());
     }
 
     private Setting setting() {

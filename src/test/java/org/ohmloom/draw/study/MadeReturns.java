@@ -245,7 +245,10 @@ public final class MadeReturns {
                         volts * 0.6,
                         volts,
                         random.nextBoolean() ? OptionalDouble.of(volts / 10) : OptionalDouble.empty(),
-                        OptionalDouble.of(0.025)));
+                        OptionalDouble.of(0.025),
+                        new ComponentId("B1"),
+                        new Coupling.Edge(12, 2, 1e-6),
+                        "nothing"));
             }
         });
         return couplings;

@@ -176,7 +176,8 @@ class MotorStartTest {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 false,
-                Optional.of(limit));
+                Optional.of(limit),
+                OptionalDouble.empty());
         HarnessSketch sketch = new HarnessSketch()
                 .battery("BT1", 12, NONE)
                 .fuse("F1", 10, NONE)

@@ -1,0 +1,65 @@
+package org.ohmloom.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.ohmloom.ground.coupling.Coupling;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.WireId;
+import org.ohmloom.units.Formats;
+
+/**
+ * No wire that switches puts more onto a signal beside it than coupling may take of the sensor's allowed error.
+ * <p>One finding for each sensor, told for the wire that does most; {@link NotChecked} tells what was not entered.
+ */
+final class CouplingOverLimit implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "coupling-over-limit",
+            "A switching wire disturbs a signal beside it",
+            Severity.WARNING,
+            "Ott, Noise Reduction Techniques in Electronic Systems, 2nd edition, chapter 2 (from memory); the share of the"
+                    + " allowed error is common practice, no source",
+            "Every edge of a switched wire drives a current through the capacitance to its neighbours and a voltage round"
+                    + " their loop; the input reads it as part of the signal.",
+            "Keep the two apart, twist the signal with its return, shield it and ground the shield at one end, slow the"
+                    + " edge, or give the input a filter.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        Map<ComponentId, List<Coupling>> bySensor = new LinkedHashMap<>();
+        for (Coupling coupling : evidence.returns().couplings()) {
+            if (coupling.isOver()) {
+                bySensor.computeIfAbsent(coupling.sensor(), sensor -> new ArrayList<>()).add(coupling);
+            }
+        }
+        bySensor.forEach((sensor, over) -> report.accept(finding(sensor, over)));
+    }
+
+    private static Finding finding(ComponentId sensor, List<Coupling> over) {
+        Coupling worst = over.get(0);
+        List<WireId> culprits = over.stream().map(Coupling::culprit).distinct().toList();
+        return new FindingDraft(
+                        INFO,
+                        "{culprit} puts {volts} onto {victim}, the signal of {sensor}, over {length} side by side; {limit}"
+                                + " allowed" + (culprits.size() > 1 ? " ({count} wires do more than they may)." : "."))
+                .word("culprit", worst.culprit())
+                .volts("volts", worst.arrivingVolts())
+                .word("victim", worst.victim())
+                .word("sensor", sensor)
+                .word("length", Formats.metres(worst.lengthMetres()))
+                .volts("limit", worst.limitVolts().orElse(0))
+                .word("count", culprits.size())
+                .subject(sensor)
+                .subject(worst.victim())
+                .subject(worst.culprit())
+                .build();
+    }
+}
