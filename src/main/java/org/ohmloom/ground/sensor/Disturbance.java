@@ -39,9 +39,9 @@ enum Disturbance {
     }
 
     /** The conditions with this one as it is, out of the actual ones. */
-    Conditions bring(Conditions sofar, Conditions actual, double referenceAtUnit) {
+    Conditions bring(Conditions sofar, Conditions actual, double referenceVolts) {
         return switch (this) {
-            case REFERENCE -> sofar.withReference(actual.referenceVolts(), referenceAtUnit);
+            case REFERENCE -> sofar.withReference(actual.referenceVolts(), referenceVolts);
             case FEED -> sofar.withReference(sofar.referenceVolts(), actual.supplyVolts());
             case OWN_RETURN -> sofar.withOwnReturnVolts(actual.ownReturnVolts());
             case OTHER_RETURN -> sofar.withOtherReturnVolts(actual.otherReturnVolts());

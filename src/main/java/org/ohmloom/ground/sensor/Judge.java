@@ -98,7 +98,7 @@ record Judge(Harness harness, SensorLink link, Measurement measurement, Channel 
         Conditions before = solved.ideal();
         double scale = Math.max(Math.abs(measurement.lowest()), Math.abs(measurement.highest()));
         for (Disturbance disturbance : Disturbance.inOrder()) {
-            Conditions after = disturbance.bring(before, solved.actual(), solved.referenceAtUnit());
+            Conditions after = disturbance.bring(before, solved.actual(), solved.referenceVolts());
             double error = channel.reading(value, after) - channel.reading(value, before);
             if (Math.abs(error) > ROUNDING * scale) {
                 parts.add(new SensorBudget.ErrorPart(

@@ -25,9 +25,9 @@ import org.ohmloom.solve.Solution;
  *
  * @param ideal          how it would be without any disturbance
  * @param actual         how it is
- * @param referenceAtUnit what the sensor's supply would be without droop on the way, V
+ * @param referenceVolts what the sensor's supply would be without droop on the way, V
  */
-record SolvedLink(Conditions ideal, Conditions actual, double referenceAtUnit) {
+record SolvedLink(Conditions ideal, Conditions actual, double referenceVolts) {
 
     /** Least supply of a unit that says none, V: below it, it is taken as off. */
     private static final double LEAST_VOLTS = 1;
