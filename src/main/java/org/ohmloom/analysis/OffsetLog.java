@@ -70,12 +70,14 @@ final class OffsetLog {
     private static void limit(WireTables tables, String item, String words, BiConsumer<Integer, String> log) {
         Optional<CitedValue> limit = tables.groundLimitVolts(item);
         limit.ifPresent(value -> log.accept(
-                2, words + ": " + Formats.volts(value.value()) + ", " + value.citation().text()));
+                2,
+                words + ": " + Formats.volts(value.value()) + ", "
+                        + value.citation().text()));
     }
 
     private static String words(OffsetShare share) {
-        String words = share.cause() + ": " + Formats.ohms(share.transferOhms()) + " x " + Formats.amps(share.amps()) + ", "
-                + Formats.volts(share.volts()) + " in all";
+        String words = share.cause() + ": " + Formats.ohms(share.transferOhms()) + " x " + Formats.amps(share.amps())
+                + ", " + Formats.volts(share.volts()) + " in all";
         return share.switchedOffVolts().isPresent()
                 ? words + "; offset with it switched off, solved anew: "
                         + Formats.volts(share.switchedOffVolts().getAsDouble())

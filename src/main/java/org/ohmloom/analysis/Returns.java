@@ -24,10 +24,11 @@ final class Returns {
         Offsets offsets = Offsets.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
         LoopStudy loops = LoopStudies.of(bench, drawn, heated, ratings, cancel);
         SensorStudy sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
-        LostReturns lost = LostReturns.of(
-                bench.harness(), drawn, heated.solutions(), heated.ampacities(), cancel::isRequested);
+        LostReturns lost =
+                LostReturns.of(bench.harness(), drawn, heated.solutions(), heated.ampacities(), cancel::isRequested);
         CouplingStudy coupling = CouplingStudy.of(
-                new CouplingInput(bench.harness(), drawn, bench.routes(), LoopStudies.shapes(bench, ratings), sensors.signals()),
+                new CouplingInput(
+                        bench.harness(), drawn, bench.routes(), LoopStudies.shapes(bench, ratings), sensors.signals()),
                 heated.solutions());
         return new ReturnStudy(
                 loops.grounds(),

@@ -38,7 +38,8 @@ final class CouplingText {
                         each.victim().value(),
                         each.sensor().value(),
                         Formats.metres(each.lengthMetres()),
-                        Formats.volts(each.edge().volts()) + ", " + Formats.amps(each.edge().amps()),
+                        Formats.volts(each.edge().volts()) + ", "
+                                + Formats.amps(each.edge().amps()),
                         Formats.seconds(each.edge().seconds()),
                         Formats.volts(each.capacitiveVolts()),
                         Formats.volts(each.inductiveVolts()),
@@ -48,8 +49,9 @@ final class CouplingText {
                                 : "-",
                         each.guardedBy()));
         out.println();
-        out.println("COUPLING ALONG BUNDLES (wires taken to lie side by side wherever they share a segment; at the input:"
-                + " behind its filter where that is entered)");
+        out.println(
+                "COUPLING ALONG BUNDLES (wires taken to lie side by side wherever they share a segment; at the input:"
+                        + " behind its filter where that is entered)");
         table.print(out);
         if (couplings.size() > MOST_ROWS) {
             out.println("  " + (couplings.size() - MOST_ROWS) + " more in JSON.");

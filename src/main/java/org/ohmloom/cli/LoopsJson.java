@@ -31,25 +31,23 @@ final class LoopsJson {
                 .forEach(loop -> array.object(item -> loop(item, analysis, asked, loop))));
     }
 
-    private static void ground(
-            JsonObjectWriter item, Analysis analysis, Set<StateId> asked, GroundReading ground) {
+    private static void ground(JsonObjectWriter item, Analysis analysis, Set<StateId> asked, GroundReading ground) {
         item.put("id", ground.ground().value());
         item.texts("stacked", ground.stacked().stream().map(ElementId::value).toList());
         item.put("studs", ground.studs());
         item.put("mostStacked", ground.mostStacked());
         item.put("worstState", ground.worst().filter(asked::contains).map(id -> name(analysis, id)));
-        item.array("states", array -> ground.states()
-                .forEach((state, joint) -> {
-                    if (asked.contains(state)) {
-                        array.object(entry -> {
+        item.array("states", array -> ground.states().forEach((state, joint) -> {
+            if (asked.contains(state)) {
+                array.object(entry -> {
                     entry.put("state", name(analysis, state));
                     entry.put("amps", joint.amps());
                     entry.put("onAmps", joint.onAmps());
                     entry.put("jointVolts", joint.jointVolts());
                     entry.put("offsetVolts", joint.offsetVolts());
-                        });
-                    }
-                }));
+                });
+            }
+        }));
         item.array("shares", array -> ground.returning()
                 .forEach(share -> array.object(entry -> {
                     entry.put("cause", share.cause().value());
@@ -61,16 +59,19 @@ final class LoopsJson {
         item.texts(
                 "members", loop.loop().members().stream().map(BranchId::value).toList());
         item.put("ohms", loop.ohms());
-        item.object("ampsByState", states -> loop.ampsByState()
-                .forEach((state, amps) -> {
-                    if (asked.contains(state)) {
-                        states.object(name(analysis, state), members -> amps(members, loop, amps));
-                    }
-                }));
+        item.object("ampsByState", states -> loop.ampsByState().forEach((state, amps) -> {
+            if (asked.contains(state)) {
+                states.object(name(analysis, state), members -> amps(members, loop, amps));
+            }
+        }));
         item.put("strayAmps", value(loop.stray().map(stray -> stray.amps())));
         item.put("strayOnAmps", value(loop.stray().map(stray -> stray.onAmps())));
         item.put("strayMember", loop.stray().map(stray -> stray.member().value()));
-        item.put("strayState", loop.stray().filter(stray -> asked.contains(stray.state())).map(stray -> name(analysis, stray.state())));
+        item.put(
+                "strayState",
+                loop.stray()
+                        .filter(stray -> asked.contains(stray.state()))
+                        .map(stray -> name(analysis, stray.state())));
         item.put("squareMetres", value(loop.enclosed().map(area -> area.squareMetres())));
         item.put("areaFrom", loop.enclosed().map(area -> area.how()));
         item.put("henries", loop.enclosed().map(area -> area.henries()).orElse(OptionalDouble.empty()));

@@ -33,8 +33,7 @@ final class LoopsText {
         loops(analysis, asked, study.loops(), out);
     }
 
-    private static void grounds(
-            Analysis analysis, Set<StateId> asked, List<GroundReading> grounds, PrintWriter out) {
+    private static void grounds(Analysis analysis, Set<StateId> asked, List<GroundReading> grounds, PrintWriter out) {
         TextTable table = new TextTable()
                 .left("GROUND POINT")
                 .right("ON STUDS")
@@ -86,8 +85,7 @@ final class LoopsText {
         return first.isEmpty() ? "-" : first + (more > 0 ? ", " + more + " more" : "");
     }
 
-    private static void loops(
-            Analysis analysis, Set<StateId> asked, List<LoopReading> loops, PrintWriter out) {
+    private static void loops(Analysis analysis, Set<StateId> asked, List<LoopReading> loops, PrintWriter out) {
         if (loops.isEmpty()) {
             return;
         }
@@ -109,9 +107,9 @@ final class LoopsText {
 
     private static String line(Analysis analysis, Set<StateId> asked, LoopReading loop) {
         StringBuilder line = new StringBuilder(Formats.ohms(loop.ohms()) + " round it");
-        largest(analysis, asked, loop).ifPresent(text -> line.append("; at most ").append(text));
-        loop.stray()
-                .filter(stray -> asked.contains(stray.state())).ifPresent(stray -> line.append("; load current in ")
+        largest(analysis, asked, loop)
+                .ifPresent(text -> line.append("; at most ").append(text));
+        loop.stray().filter(stray -> asked.contains(stray.state())).ifPresent(stray -> line.append("; load current in ")
                 .append(stray.member())
                 .append(": ")
                 .append(Formats.amps(stray.onAmps()))

@@ -25,7 +25,8 @@ final class LossesText {
             return;
         }
         out.println();
-        out.println("LOST RETURNS (each ground, ground wire, strap and fuse opened in turn; only what does harm, outputs taken as on)");
+        out.println(
+                "LOST RETURNS (each ground, ground wire, strap and fuse opened in turn; only what does harm, outputs taken as on)");
         TextTable table = new TextTable()
                 .left("OPENED")
                 .left("STATE")
@@ -68,24 +69,30 @@ final class LossesText {
 
     /** Adds the key {@code losses} for the states asked for. */
     static void write(Analysis analysis, List<OperatingState> states, JsonObjectWriter root) {
-        root.array("losses", array -> asked(analysis, states).forEach(loss -> array.object(item -> {
-            item.put("opened", loss.opened().value());
-            item.put("state", analysis.harness().states().get(loss.state()).name());
-            item.array("detours", ways -> loss.detours()
-                    .forEach(way -> ways.object(entry -> {
-                        entry.put("member", way.member().value());
-                        entry.put("beforeAmps", way.beforeAmps());
-                        entry.put("afterAmps", way.afterAmps());
-                    })));
-            item.array("overLimit", overloads -> loss.overLimit()
-                    .forEach(over -> overloads.object(entry -> {
-                        entry.put("member", over.member().value());
-                        entry.put("amps", over.amps());
-                        entry.put("limitAmps", over.limitAmps());
-                        entry.put("source", over.source());
-                    })));
-            item.texts("fedBackwards", loss.fedBackwards().stream().map(Object::toString).toList());
-            item.texts("dead", loss.dead().stream().map(Object::toString).toList());
-        })));
+        root.array("losses", array -> asked(analysis, states)
+                .forEach(loss -> array.object(item -> {
+                    item.put("opened", loss.opened().value());
+                    item.put(
+                            "state",
+                            analysis.harness().states().get(loss.state()).name());
+                    item.array("detours", ways -> loss.detours()
+                            .forEach(way -> ways.object(entry -> {
+                                entry.put("member", way.member().value());
+                                entry.put("beforeAmps", way.beforeAmps());
+                                entry.put("afterAmps", way.afterAmps());
+                            })));
+                    item.array("overLimit", overloads -> loss.overLimit()
+                            .forEach(over -> overloads.object(entry -> {
+                                entry.put("member", over.member().value());
+                                entry.put("amps", over.amps());
+                                entry.put("limitAmps", over.limitAmps());
+                                entry.put("source", over.source());
+                            })));
+                    item.texts(
+                            "fedBackwards",
+                            loss.fedBackwards().stream().map(Object::toString).toList());
+                    item.texts(
+                            "dead", loss.dead().stream().map(Object::toString).toList());
+                })));
     }
 }

@@ -37,7 +37,8 @@ final class CouplingOverLimit implements Rule {
         Map<ComponentId, List<Coupling>> bySensor = new LinkedHashMap<>();
         for (Coupling coupling : evidence.returns().couplings()) {
             if (coupling.isOver()) {
-                bySensor.computeIfAbsent(coupling.sensor(), sensor -> new ArrayList<>()).add(coupling);
+                bySensor.computeIfAbsent(coupling.sensor(), sensor -> new ArrayList<>())
+                        .add(coupling);
             }
         }
         bySensor.forEach((sensor, over) -> report.accept(finding(sensor, over)));

@@ -52,7 +52,8 @@ final class MomentRecorder {
             values[number] = place < 0 ? 0 : (float) moment.volts().value(place);
         });
         if (share > 0) {
-            amps.forEach((branch, reading) -> reading.add(at, share, moment.amps().value(branch)));
+            amps.forEach(
+                    (branch, reading) -> reading.add(at, share, moment.amps().value(branch)));
         }
     }
 

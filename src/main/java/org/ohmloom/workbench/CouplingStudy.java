@@ -94,9 +94,12 @@ final class CouplingStudy implements Study<Coupling> {
     public List<String> steps(Readout readout, Coupling row) {
         return List.of(
                 row.culprit() + " lies beside " + row.victim() + " for " + Formats.metres(row.lengthMetres()) + ", "
-                        + Formats.metres(row.separationMetres()) + " from centre to centre: insulation on insulation, the worst"
-                        + " they can lie. Its edge is " + Formats.volts(row.edge().volts()) + " and "
-                        + Formats.amps(row.edge().amps()) + " in " + Formats.seconds(row.edge().seconds()) + ".",
+                        + Formats.metres(row.separationMetres())
+                        + " from centre to centre: insulation on insulation, the worst"
+                        + " they can lie. Its edge is "
+                        + Formats.volts(row.edge().volts()) + " and "
+                        + Formats.amps(row.edge().amps()) + " in "
+                        + Formats.seconds(row.edge().seconds()) + ".",
                 "Guarded by: " + row.guardedBy() + ".",
                 "Electric field " + Formats.volts(row.capacitiveVolts()) + ", magnetic field "
                         + Formats.volts(row.inductiveVolts()) + " at the edge; together, after twist and shield, "

@@ -106,8 +106,7 @@ public final class CoachHarness {
         wire(at("FB" + box, Integer.toString(circuit)), at("F" + name, "1"), 1, SignalClass.FEED);
         WireEnd feed = at("F" + name, "2");
         if (circuit == CIRCUITS && box % OUTPUT_EVERY == 0) {
-            Device output =
-                    new SolidStateOutput(0.01, 10, Optional.of(Driver.of(200 + box)), OptionalDouble.empty());
+            Device output = new SolidStateOutput(0.01, 10, Optional.of(Driver.of(200 + box)), OptionalDouble.empty());
             sketch.component("Q" + name, output).at("Q" + name, place);
             wire(feed, at("Q" + name, "in"), 1, SignalClass.FEED);
             feed = at("Q" + name, "out");

@@ -49,8 +49,7 @@ public record Coupling(
 
         /** The worse of two edges in every respect. */
         Edge with(Edge other) {
-            return new Edge(
-                    Math.max(volts, other.volts), Math.max(amps, other.amps), Math.min(seconds, other.seconds));
+            return new Edge(Math.max(volts, other.volts), Math.max(amps, other.amps), Math.min(seconds, other.seconds));
         }
     }
 

@@ -19,11 +19,7 @@ import org.ohmloom.model.WireId;
  * @param signals how much a voltage at the pin matters to each sensor
  */
 public record CouplingInput(
-        Harness harness,
-        Network drawn,
-        Routes routes,
-        Map<WireId, RoundWire> shapes,
-        List<SignalSensitivity> signals) {
+        Harness harness, Network drawn, Routes routes, Map<WireId, RoundWire> shapes, List<SignalSensitivity> signals) {
 
     public CouplingInput {
         shapes = Map.copyOf(shapes);

@@ -65,14 +65,16 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
                 for (Victim victim : victims) {
                     victim.from(input, state, culprit, edge)
                             .ifPresent(found -> worst.merge(
-                                    culprit + " " + victim.wire().id() + " " + victim.signal().sensor(),
+                                    culprit + " " + victim.wire().id() + " "
+                                            + victim.signal().sensor(),
                                     found,
                                     (one, other) -> other.arrivingVolts() > one.arrivingVolts() ? other : one));
                 }
             });
         });
         List<Coupling> couplings = new ArrayList<>(worst.values());
-        couplings.removeIf(each -> each.arrivingVolts() < SHOWN_SHARE * each.limitVolts().orElse(0));
+        couplings.removeIf(
+                each -> each.arrivingVolts() < SHOWN_SHARE * each.limitVolts().orElse(0));
         couplings.sort(Comparator.comparing(Coupling::sensor)
                 .thenComparing(each -> -each.arrivingVolts())
                 .thenComparing(Coupling::culprit)
@@ -87,14 +89,20 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
                     + String.join(", ", unknown) + ".");
         }
         if (input.harness().rules().returnRules().heightMetres().isEmpty() && !couplings.isEmpty()) {
-            sentences.add("Coupling by the magnetic field not checked: the height of bundles above the chassis is not entered.");
+            sentences.add(
+                    "Coupling by the magnetic field not checked: the height of bundles above the chassis is not entered.");
         }
         return sentences;
     }
 
     /** A signal wire with all that says how much it takes up. */
     private record Victim(
-            SignalSensitivity signal, Wire wire, Set<SegmentId> segments, List<Wire> returns, Guarding guarding, double ohms) {
+            SignalSensitivity signal,
+            Wire wire,
+            Set<SegmentId> segments,
+            List<Wire> returns,
+            Guarding guarding,
+            double ohms) {
 
         Optional<Coupling> from(CouplingInput input, StateId state, WireId culprit, Coupling.Edge edge) {
             RoundWire one = input.shapes().get(culprit);
@@ -123,7 +131,12 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
             double inductive = rules.heightMetres().isEmpty() || edge.amps() == 0
                     ? 0
                     : inductive(
-                            input, edge, lengthMetres, separation, rules.heightMetres().getAsDouble(), other);
+                            input,
+                            edge,
+                            lengthMetres,
+                            separation,
+                            rules.heightMetres().getAsDouble(),
+                            other);
             OptionalDouble filtered = signal.filterHertz().isEmpty()
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(filtered(edge, capacitive, inductive, mutualFarads));
@@ -158,10 +171,14 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
                 double height,
                 RoundWire shape) {
             double near = CouplingFormulas.mutualHenriesPerMetre(height, height, separation);
-            boolean beside = returns.stream()
-                    .anyMatch(each -> input.routes().of(each.id()).map(Route::segmentSet).orElse(Set.of()).containsAll(segments));
+            boolean beside = returns.stream().anyMatch(each -> input.routes()
+                    .of(each.id())
+                    .map(Route::segmentSet)
+                    .orElse(Set.of())
+                    .containsAll(segments));
             double far = beside || guarding.twistedWithReturn()
-                    ? CouplingFormulas.mutualHenriesPerMetre(height, height, separation + shape.outsideDiameterMm() / 1000)
+                    ? CouplingFormulas.mutualHenriesPerMetre(
+                            height, height, separation + shape.outsideDiameterMm() / 1000)
                     : 0;
             double metres = guarding.twistedWithReturn() && guarding.layMetres() > 0
                     ? Math.min(lengthMetres, guarding.layMetres() / 2)
@@ -174,7 +191,8 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
             if (guarding.groundedEnds() < 2) {
                 return 1;
             }
-            RoundWire shield = input.shapes().get(guarding.shield().orElseThrow().id());
+            RoundWire shield =
+                    input.shapes().get(guarding.shield().orElseThrow().id());
             double millimetres = shield.outsideDiameterMm();
             return CouplingFormulas.shieldShare(
                     CouplingFormulas.edgeHertz(edge.seconds()),
@@ -184,7 +202,8 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
 
         private double sharedMetres(CouplingInput input, WireId culprit) {
             double metres = 0;
-            for (SegmentId segment : input.routes().of(culprit).map(Route::segmentSet).orElse(Set.of())) {
+            for (SegmentId segment :
+                    input.routes().of(culprit).map(Route::segmentSet).orElse(Set.of())) {
                 if (segments.contains(segment)) {
                     metres += input.harness().segments().get(segment).lengthMetres();
                 }
@@ -214,7 +233,8 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
     }
 
     private static boolean isConductor(Branch branch) {
-        return branch.kind().part() == BranchKind.Part.CONDUCTOR || branch.kind().part() == BranchKind.Part.CONTACT;
+        return branch.kind().part() == BranchKind.Part.CONDUCTOR
+                || branch.kind().part() == BranchKind.Part.CONTACT;
     }
 
     private static List<Wire> wires(CouplingInput input, Islands pieces, PointId point) {

@@ -52,7 +52,8 @@ record Edges(SortedMap<WireId, Coupling.Edge> byWire, SortedSet<String> unknown)
             if (!(branch.law() instanceof Law.SwitchedResistance output)) {
                 continue;
             }
-            OptionalDouble seconds = driver(harness, branch).map(Driver::edgeSeconds).orElse(OptionalDouble.empty());
+            OptionalDouble seconds =
+                    driver(harness, branch).map(Driver::edgeSeconds).orElse(OptionalDouble.empty());
             if (seconds.isEmpty()) {
                 unknown.add(branch.id().value());
                 continue;
@@ -61,11 +62,13 @@ record Edges(SortedMap<WireId, Coupling.Edge> byWire, SortedSet<String> unknown)
             PointId moving = movingEnd(solution, branch);
             double volts = overOutput(harness, solution, branch);
             wires(solution, pieces, moving)
-                    .forEach(wire -> edges.merge(wire, new Coupling.Edge(volts, 0, seconds.getAsDouble()), Coupling.Edge::with));
+                    .forEach(wire ->
+                            edges.merge(wire, new Coupling.Edge(volts, 0, seconds.getAsDouble()), Coupling.Edge::with));
         }
         for (Clock clock : solution.duty().clocks()) {
             OptionalDouble seconds = soonest.entrySet().stream()
-                    .filter(each -> clock.id().equals(each.getKey()) || clock.id().startsWith(each.getKey() + " at "))
+                    .filter(each ->
+                            clock.id().equals(each.getKey()) || clock.id().startsWith(each.getKey() + " at "))
                     .mapToDouble(Map.Entry::getValue)
                     .min();
             seconds.ifPresent(time -> jumps(solution, clock)

@@ -20,14 +20,15 @@ import org.ohmloom.model.WireEnd;
 record Guarding(boolean twistedWithReturn, double layMetres, Optional<Wire> shield, int groundedEnds) {
 
     static Guarding of(CouplingInput input, Wire victim, List<Wire> returns) {
-        Optional<Cable> cable = victim.cable().map(id -> input.harness().cables().get(id));
-        boolean twisted = cable.filter(each -> each.kind() == Cable.Kind.TWISTED_PAIR).isPresent()
-                && returns.stream().anyMatch(wire -> wire.cable().equals(victim.cable()));
-        Optional<Wire> shield = cable.filter(Cable::shielded)
-                .flatMap(each -> input.harness().wires().all().stream()
-                        .filter(wire -> wire.signalClass() == SignalClass.SHIELD
-                                && wire.cable().equals(victim.cable()))
-                        .findFirst());
+        Optional<Cable> cable =
+                victim.cable().map(id -> input.harness().cables().get(id));
+        boolean twisted =
+                cable.filter(each -> each.kind() == Cable.Kind.TWISTED_PAIR).isPresent()
+                        && returns.stream().anyMatch(wire -> wire.cable().equals(victim.cable()));
+        Optional<Wire> shield = cable.filter(Cable::shielded).flatMap(each -> input.harness().wires().all().stream()
+                .filter(wire ->
+                        wire.signalClass() == SignalClass.SHIELD && wire.cable().equals(victim.cable()))
+                .findFirst());
         return new Guarding(
                 twisted,
                 cable.map(each -> each.layLengthMm().orElse(0) / 1000).orElse(0.0),
@@ -46,7 +47,8 @@ record Guarding(boolean twistedWithReturn, double layMetres, Optional<Wire> shie
             return 1;
         }
         return point.filter(at -> input.drawn().branches().values().stream()
-                        .filter(branch -> !branch.id().value().equals(shield.id().value()))
+                        .filter(branch ->
+                                !branch.id().value().equals(shield.id().value()))
                         .anyMatch(branch -> touches(branch, at)))
                 .map(at -> 1)
                 .orElse(0);

@@ -71,7 +71,8 @@ class CouplingStudyTest {
     void twistingLeavesNoMoreThanOneHalfTwistOfTheMagneticField() {
         Harness high = atHeight(harness, 0.02);
         double loose = ofHeater(high).inductiveVolts();
-        double twisted = ofHeater(cabled(high, Cable.Kind.TWISTED_PAIR, false, 0)).inductiveVolts();
+        double twisted =
+                ofHeater(cabled(high, Cable.Kind.TWISTED_PAIR, false, 0)).inductiveVolts();
         assertEquals(loose * 0.02 / 5, twisted, 1e-9 * loose);
     }
 
