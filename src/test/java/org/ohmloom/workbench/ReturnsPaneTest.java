@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.ohmloom.draw.study.MadeReturns;
 import org.ohmloom.model.StateId;
 
 /** The tab of the return paths: its lists, its picture, the layout and the rest of the window show the same. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ReturnsPaneTest {
 
     private final Stage stage = new Stage(results -> MadeReturns.in(results, 1)).openExample("faults");
@@ -71,6 +73,7 @@ class ReturnsPaneTest {
                 .rows(Readout.of(stage.desk()).orElseThrow()).stream()
                         .allMatch(row -> row.offset().state().equals(state)));
         assertTrue(only);
+        OnEventThread.run(() -> stage.desk().choose(Optional.empty()));
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -46,6 +47,7 @@ import org.ohmloom.units.GaugeSystem;
 class ReturnChartsTest {
 
     private static final SceneFonts FONTS = SceneFonts.load();
+    private static final Map<String, Analysis> ANALYSES = new ConcurrentHashMap<>();
     private static final double EXACT = 1e-9;
     private static final StateId CRUISE = new StateId("CRUISE");
 
@@ -55,7 +57,7 @@ class ReturnChartsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"teaching", "rescue-pickup", "workboat", "faults", "star-ground"})
-    void nothingWrittenLiesOnAnythingElseInAnyPictureOfAnExample(String name) throws HarnessFileException {
+    void nothingWrittenLiesOnAnythingElseInAnyPictureOfAnExample(String name) {
         Analysis own = analysis(name);
         Analysis made = MadeReturns.in(own, 1);
         Optional<StateId> first = own.states().stream().map(state -> state.id()).findFirst();
@@ -104,7 +106,7 @@ class ReturnChartsTest {
     }
 
     @Test
-    void everyGroundPointAndEveryReferencePointIsInThePicture() throws HarnessFileException {
+    void everyGroundPointAndEveryReferencePointIsInThePicture() {
         Analysis analysis = MadeReturns.in(analysis("rescue-pickup"), 1);
         Scene scene = ReturnPictures.of(
                         analysis.harness(),
@@ -200,7 +202,7 @@ class ReturnChartsTest {
     }
 
     @Test
-    void theMembersOfALoopStandInTheirOrderAndItsElementsLightUp() throws HarnessFileException {
+    void theMembersOfALoopStandInTheirOrderAndItsElementsLightUp() {
         Analysis analysis = MadeReturns.in(analysis("faults"), 1);
         assertFalse(analysis.evidence().returns().loops().isEmpty());
         analysis.evidence().returns().loops().forEach(loop -> {
@@ -239,8 +241,16 @@ class ReturnChartsTest {
         return Harness.empty(TitleBlock.of("Empty", "T-1"), rules);
     }
 
-    private static Analysis analysis(String name) throws HarnessFileException {
-        return Analyst.analyse(
-                HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING)), WireTables.bundled(), Cancel.NEVER);
+    private static Analysis analysis(String name) {
+        return ANALYSES.computeIfAbsent(name, example -> {
+            try {
+                return Analyst.analyse(
+                        HarnessFiles.read(Path.of("examples", example + HarnessFiles.ENDING)),
+                        WireTables.bundled(),
+                        Cancel.NEVER);
+            } catch (HarnessFileException broken) {
+                throw new AssertionError(broken);
+            }
+        });
     }
 }
