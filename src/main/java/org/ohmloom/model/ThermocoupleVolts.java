@@ -1,5 +1,6 @@
 package org.ohmloom.model;
 
+import java.util.List;
 /**
  * Voltage of a type K thermocouple by the polynomials of ITS-90, its reference junction at 0 deg C.
  *
@@ -12,8 +13,8 @@ public final class ThermocoupleVolts {
     /** Range of the polynomials, deg C. */
     public static final double LOWEST_CELSIUS = -270, HIGHEST_CELSIUS = 1372;
 
-    private static final double[] BELOW = {
-        0,
+    private static final List<Double> BELOW = List.of(
+        0.0,
         3.945012802500e-2,
         2.362237359800e-5,
         -3.285890678400e-7,
@@ -23,10 +24,9 @@ public final class ThermocoupleVolts {
         -3.108887289400e-15,
         -1.045160936500e-17,
         -1.988926687800e-20,
-        -1.632269748600e-23
-    };
+        -1.632269748600e-23);
 
-    private static final double[] ABOVE = {
+    private static final List<Double> ABOVE = List.of(
         -1.760041368600e-2,
         3.892120497500e-2,
         1.855877003200e-5,
@@ -36,8 +36,7 @@ public final class ThermocoupleVolts {
         5.607505905900e-16,
         -3.202072000300e-19,
         9.715114715200e-23,
-        -1.210472127500e-26
-    };
+        -1.210472127500e-26);
 
     private static final double HUMP_MILLIVOLTS = 0.1185976;
     private static final double HUMP_WIDTH = -1.183432e-4;
@@ -51,10 +50,10 @@ public final class ThermocoupleVolts {
     /** Voltage at a temperature, V; beyond the range that of its end. */
     public static double volts(double celsius) {
         double held = Math.max(LOWEST_CELSIUS, Math.min(HIGHEST_CELSIUS, celsius));
-        double[] coefficients = held < 0 ? BELOW : ABOVE;
+        List<Double> coefficients = held < 0 ? BELOW : ABOVE;
         double millivolts = 0;
-        for (int power = coefficients.length - 1; power >= 0; power--) {
-            millivolts = millivolts * held + coefficients[power];
+        for (int power = coefficients.size() - 1; power >= 0; power--) {
+            millivolts = millivolts * held + coefficients.get(power);
         }
         if (held >= 0) {
             double away = held - HUMP_CELSIUS;

@@ -21,7 +21,6 @@ import java.util.Arrays;
  */
 final class StarMesh {
 
-    private static final double[] NONE = {};
 
     private final EliminationOrder order;
     private final int[] from;
@@ -37,7 +36,7 @@ final class StarMesh {
     private final double[] mutual;
     private final double[] toDatum;
     private final double[] sum;
-    private double[] eliminated = NONE;
+    private double[] eliminated = new double[0];
 
     /**
      * Prepares the elimination for branches of one pattern.
@@ -88,7 +87,7 @@ final class StarMesh {
         if (sum.length > 0 && Arrays.equals(siemens, eliminated)) {
             return true;
         }
-        eliminated = NONE;
+        eliminated = new double[0];
         Arrays.fill(mutual, 0);
         Arrays.fill(toDatum, 0);
         for (int branch = 0; branch < siemens.length; branch++) {

@@ -72,7 +72,9 @@ class RuleExamplesTest {
                         "device-exceeds-conductor",
                         "device-overloaded",
                         "drop-over-limit",
-                        "start-opens-device"),
+                        "fault-not-cleared",
+                        "start-opens-device",
+                        "voltage-rating-exceeded"),
                 fixed);
     }
 

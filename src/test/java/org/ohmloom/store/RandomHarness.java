@@ -503,7 +503,7 @@ public final class RandomHarness {
 
     private Measurement measurement() {
         double lowest = random.nextInt(200) - 100;
-        Calibration calibration = calibration();
+        Calibration calibration = new RandomCalibration(random, this::value, this::number).next();
         boolean isTemperature = calibration instanceof Calibration.Beta
                 || calibration instanceof Calibration.SteinhartHart
                 || calibration instanceof Calibration.Thermocouple;
@@ -516,30 +516,6 @@ public final class RandomHarness {
                 number(),
                 few(new Measurement.Tolerance("accuracy", value()), new Measurement.Tolerance("\u00fc", 0.25)),
                 number());
-    }
-
-    private Calibration calibration() {
-        return pick(
-                new Calibration.RatiometricLine(0.1, random.nextInt(2) * 0.9, number()),
-                new Calibration.VoltageLine(-0.5, value(), OptionalDouble.of(zeroOr())),
-                new Calibration.Beta(value(), 25, 3435),
-                new Calibration.SteinhartHart(8.785e-4, 2.53e-4, zeroOr()),
-                new Calibration.ResistanceTable(List.of(
-                        new Calibration.ResistancePoint(-40, 45000),
-                        new Calibration.ResistancePoint(20, 2500.5),
-                        new Calibration.ResistancePoint(120, 0))),
-                new Calibration.SwitchContact(
-                        0.05, random.nextBoolean() ? OptionalDouble.of(1e6) : OptionalDouble.empty()),
-                new Calibration.PulseLevels(
-                        0.4,
-                        random.nextBoolean() ? OptionalDouble.of(4.8) : OptionalDouble.empty(),
-                        number(),
-                        number()),
-                new Calibration.CurrentLine(0.004, 0.02, number()),
-                new Calibration.Thermocouple(
-                        Calibration.Thermocouple.Type.K,
-                        maybe(pick(Calibration.Thermocouple.Extension.values())),
-                        random.nextBoolean() ? OptionalDouble.of(-20) : OptionalDouble.empty()));
     }
 
     private WireEnd end() {

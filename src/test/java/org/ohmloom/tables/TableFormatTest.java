@@ -160,7 +160,7 @@ class TableFormatTest {
                         + "ampacity, battery-acceptance, battery-open-circuit, battery-resistance, battery-types, "
                         + "breakers, bundle, colours, conductors, copper, coverings, design-bases, device-rating, drop, "
                         + "fault-conditions, fuse-ambient, fuse-breaking, fuse-derating, fuse-ratings, "
-                        + "fuse-resistances, fuse-times, inrush, insulation, mechanical, outside-diameters, placement, "
+                        + "fuse-resistances, fuse-times, ground-limits, inrush, insulation, mechanical, outside-diameters, placement, "
                         + "protector, reference, short-time, starting-profiles, supply-codes, switch, terminals",
                 thrown.getMessage());
     }
