@@ -13,8 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.analysis.Analyst;
-import org.ohmloom.analysis.Cancel;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Note;
@@ -31,7 +29,6 @@ import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.HarnessText;
-import org.ohmloom.tables.WireTables;
 
 /** The example harnesses: each opens, is written back byte for byte, says it is invented, and fares in the
  * review as it promises. */
@@ -159,7 +156,7 @@ class ExamplesTest {
     }
 
     private static Analysis analyse(String name) throws Exception {
-        return Analyst.analyse(HarnessFiles.read(file(name)), WireTables.bundled(), Cancel.NEVER);
+        return AnalysedExamples.of(name);
     }
 
     private static List<String> messages(Analysis analysis, Severity severity) {

@@ -1,6 +1,7 @@
 package org.ohmloom.model;
 
 import java.util.List;
+
 /**
  * Voltage of a type K thermocouple by the polynomials of ITS-90, its reference junction at 0 deg C.
  *
@@ -14,29 +15,29 @@ public final class ThermocoupleVolts {
     public static final double LOWEST_CELSIUS = -270, HIGHEST_CELSIUS = 1372;
 
     private static final List<Double> BELOW = List.of(
-        0.0,
-        3.945012802500e-2,
-        2.362237359800e-5,
-        -3.285890678400e-7,
-        -4.990482877700e-9,
-        -6.750905917300e-11,
-        -5.741032742800e-13,
-        -3.108887289400e-15,
-        -1.045160936500e-17,
-        -1.988926687800e-20,
-        -1.632269748600e-23);
+            0.0,
+            3.945012802500e-2,
+            2.362237359800e-5,
+            -3.285890678400e-7,
+            -4.990482877700e-9,
+            -6.750905917300e-11,
+            -5.741032742800e-13,
+            -3.108887289400e-15,
+            -1.045160936500e-17,
+            -1.988926687800e-20,
+            -1.632269748600e-23);
 
     private static final List<Double> ABOVE = List.of(
-        -1.760041368600e-2,
-        3.892120497500e-2,
-        1.855877003200e-5,
-        -9.945759287400e-8,
-        3.184094571900e-10,
-        -5.607284488900e-13,
-        5.607505905900e-16,
-        -3.202072000300e-19,
-        9.715114715200e-23,
-        -1.210472127500e-26);
+            -1.760041368600e-2,
+            3.892120497500e-2,
+            1.855877003200e-5,
+            -9.945759287400e-8,
+            3.184094571900e-10,
+            -5.607284488900e-13,
+            5.607505905900e-16,
+            -3.202072000300e-19,
+            9.715114715200e-23,
+            -1.210472127500e-26);
 
     private static final double HUMP_MILLIVOLTS = 0.1185976;
     private static final double HUMP_WIDTH = -1.183432e-4;

@@ -21,7 +21,6 @@ import java.util.Arrays;
  */
 final class StarMesh {
 
-
     private final EliminationOrder order;
     private final int[] from;
     private final int[] to;

@@ -25,8 +25,8 @@ import org.ohmloom.tables.WireTables;
 class MutilatedExamplesTest {
 
     private static final long SEED = 20251125;
-    private static final int SAMPLE = 60;
-    private static final int FULL = 600;
+    private static final int SAMPLE = 25;
+    private static final int FULL = 200;
     private static final List<String> EXAMPLES = List.of("teaching", "faults", "star-ground", "workboat");
 
     @Test

@@ -8,22 +8,18 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.analysis.Analyst;
-import org.ohmloom.analysis.Cancel;
 import org.ohmloom.graph.BranchId;
-import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
-import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
 
 /** The numbers written along the bundles are those of the analysis. */
 class NumbersOnTheBoardTest {
 
     private static Analysis analysis(String name) {
-        Harness harness = ExamplesDrawTest.example(name);
-        return Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        return AnalysedExamples.of(name);
     }
 
     private static Scene board(Analysis analysis, Optional<StateId> state, SceneOptions.Numbers numbers) {

@@ -19,6 +19,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
@@ -174,7 +175,7 @@ class BuildPackTest {
     @Test
     void twoRunsGiveTheSameBytes() throws PackException {
         Path again = folder.resolve("again");
-        BuildPack.write(Packs.analyse("rescue-pickup"), again, PackOptions.ALL, Progress.NONE);
+        BuildPack.write(AnalysedExamples.anew("rescue-pickup"), again, PackOptions.ALL, Progress.NONE);
         Map<String, byte[]> first = Packs.contents(folder.resolve("pack"));
         Map<String, byte[]> second = Packs.contents(again);
         assertEquals(first.keySet(), second.keySet());

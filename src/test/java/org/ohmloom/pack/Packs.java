@@ -18,11 +18,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.analysis.Analyst;
-import org.ohmloom.analysis.Cancel;
-import org.ohmloom.store.HarnessFileException;
-import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
 
 /** Packs of the examples, and ways to read what was written. */
@@ -45,12 +42,7 @@ final class Packs {
 
     /** A fresh analysis of an example. */
     static Analysis analyse(String example) {
-        try {
-            Path file = Path.of("examples", example + HarnessFiles.ENDING);
-            return Analyst.analyse(HarnessFiles.read(file), TABLES, Cancel.NEVER);
-        } catch (HarnessFileException broken) {
-            throw new AssertionError(broken);
-        }
+        return AnalysedExamples.of(example);
     }
 
     /** Content of every file in a folder by name, sub-folders with an ending slash. */

@@ -39,8 +39,9 @@ record RandomCalibration(Random random, DoubleSupplier value, Supplier<OptionalD
                 new Calibration.Thermocouple(
                         Calibration.Thermocouple.Type.K,
                         random.nextBoolean()
-                                ? Optional.of(Calibration.Thermocouple.Extension.values()[
-                                        random.nextInt(Calibration.Thermocouple.Extension.values().length)])
+                                ? Optional.of(
+                                        Calibration.Thermocouple.Extension.values()[
+                                                random.nextInt(Calibration.Thermocouple.Extension.values().length)])
                                 : Optional.empty(),
                         random.nextBoolean() ? OptionalDouble.of(-20) : OptionalDouble.empty()));
         return kinds.get(random.nextInt(kinds.size()));

@@ -5,14 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.DutyStep;
 import org.ohmloom.analysis.DutySweep;
@@ -27,8 +26,6 @@ import org.ohmloom.model.TitleBlock;
 import org.ohmloom.solve.Clock;
 import org.ohmloom.solve.Stretch;
 import org.ohmloom.store.HarnessFileException;
-import org.ohmloom.store.HarnessFiles;
-import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.GaugeSystem;
 
 /** Every study of the refit example has rows, a readable chart and reasons; an empty harness gets told what to enter. */
@@ -44,8 +41,8 @@ class StudiesTest {
 
     @Test
     void everyStudyOfTheRefitHasRowsReasonsAndAReadableChart() throws HarnessFileException {
-        Harness harness = HarnessFiles.read(Path.of("examples", "rescue-pickup.harness.json"));
-        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        Analysis analysis = AnalysedExamples.of("rescue-pickup");
+        Harness harness = analysis.harness();
         Readout readout = new Readout(harness, Optional.of(analysis), Optional.empty());
         for (Study<?> study : Studies.ALL) {
             if (!(study instanceof DutyRangeStudy)) {
@@ -56,8 +53,8 @@ class StudiesTest {
 
     @Test
     void theDutyRangeHasARowForEachWireAtEachDutyWhenTheSweepIsThere() throws HarnessFileException {
-        Harness harness = HarnessFiles.read(Path.of("examples", "star-ground.harness.json"));
-        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        Analysis analysis = AnalysedExamples.of("star-ground");
+        Harness harness = analysis.harness();
         List<DutyStep> sweep = DutySweep.of(analysis, Cancel.NEVER);
         DutyRangeStudy study = new DutyRangeStudy();
         Readout waiting = new Readout(harness, Optional.of(analysis), Optional.empty());
@@ -72,8 +69,8 @@ class StudiesTest {
 
     @Test
     void theDutyViewTellsWhichOutputsShareAClockAndWhenTheyAreOn() throws HarnessFileException {
-        Harness harness = HarnessFiles.read(Path.of("examples", "star-ground.harness.json"));
-        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        Analysis analysis = AnalysedExamples.of("star-ground");
+        Harness harness = analysis.harness();
         Readout readout = new Readout(harness, Optional.of(analysis), Optional.empty());
         DutyStudy study = new DutyStudy();
         for (DutyStudy.Row row : study.rows(readout)) {
@@ -110,8 +107,8 @@ class StudiesTest {
     @Test
     void everyStudyOfReturnPathsHasRowsReasonsAndAReadableChartWhereThereIsSomethingToSay()
             throws HarnessFileException {
-        Harness harness = HarnessFiles.read(Path.of("examples", "faults.harness.json"));
-        Analysis analysis = MadeReturns.in(Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER), 3);
+        Analysis analysis = MadeReturns.in(AnalysedExamples.of("faults"), 3);
+        Harness harness = analysis.harness();
         for (Study<?> study : Studies.RETURNS) {
             look(study, new Readout(harness, Optional.of(analysis), Optional.empty()));
         }
@@ -147,8 +144,8 @@ class StudiesTest {
 
     @Test
     void aWireLeadsToTheDeviceItReliesOn() throws HarnessFileException {
-        Harness harness = HarnessFiles.read(Path.of("examples", "teaching.harness.json"));
-        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+        Analysis analysis = AnalysedExamples.of("teaching");
+        Harness harness = analysis.harness();
         Readout readout = new Readout(harness, Optional.of(analysis), Optional.empty());
         analysis.evidence()
                 .protection()

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,13 +13,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.analysis.Analyst;
-import org.ohmloom.analysis.Cancel;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.chart.ChartPicturesTest;
@@ -38,16 +35,12 @@ import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.TitleBlock;
-import org.ohmloom.store.HarnessFileException;
-import org.ohmloom.store.HarnessFiles;
-import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.GaugeSystem;
 
 /** Pictures of the return paths of every example: its own results, and made ones that show every part. */
 class ReturnChartsTest {
 
     private static final SceneFonts FONTS = SceneFonts.load();
-    private static final Map<String, Analysis> ANALYSES = new ConcurrentHashMap<>();
     private static final double EXACT = 1e-9;
     private static final StateId CRUISE = new StateId("CRUISE");
 
@@ -242,15 +235,6 @@ class ReturnChartsTest {
     }
 
     private static Analysis analysis(String name) {
-        return ANALYSES.computeIfAbsent(name, example -> {
-            try {
-                return Analyst.analyse(
-                        HarnessFiles.read(Path.of("examples", example + HarnessFiles.ENDING)),
-                        WireTables.bundled(),
-                        Cancel.NEVER);
-            } catch (HarnessFileException broken) {
-                throw new AssertionError(broken);
-            }
-        });
+        return AnalysedExamples.of(name);
     }
 }

@@ -1,0 +1,35 @@
+package org.ohmloom;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Analyst;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.tables.WireTables;
+
+/** Analyses of the examples, each made once for all tests that only look at it: nothing in an analysis can change. */
+public final class AnalysedExamples {
+    private static final Map<String, Analysis> BY_NAME = new ConcurrentHashMap<>();
+
+    private AnalysedExamples() {}
+
+    /** The analysis of an example by its short name. */
+    public static Analysis of(String name) {
+        return BY_NAME.computeIfAbsent(name, AnalysedExamples::anew);
+    }
+
+    /** The same, made anew. */
+    public static Analysis anew(String name) {
+        try {
+            return Analyst.analyse(
+                    HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING)),
+                    WireTables.bundled(),
+                    Cancel.NEVER);
+        } catch (HarnessFileException broken) {
+            throw new AssertionError(broken);
+        }
+    }
+}
