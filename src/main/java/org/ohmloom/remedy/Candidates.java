@@ -54,23 +54,40 @@ final class Candidates {
     }
 
     List<Candidate> of(Finding finding) {
-        List<Candidate> found = new ArrayList<>();
+        List<List<Candidate>> found = new ArrayList<>();
         if (finding.rule().equals("ground-loop")) {
-            loop(finding.subjects(), found);
+            List<Candidate> ofLoop = new ArrayList<>();
+            loop(finding.subjects(), ofLoop);
+            found.add(ofLoop);
         } else {
-            finding.subjects()
-                    .forEach(subject -> analysis.harness().element(subject).ifPresent(element -> {
-                        if (element instanceof Component component) {
-                            component(component, found);
-                        } else if (element.id() instanceof GroundPointId ground) {
-                            ground(ground, found);
-                        } else if (element.id() instanceof WireId wire) {
-                            found.addAll(quieterPairs.of(wire));
-                        }
-                    }));
+            finding.subjects().forEach(subject -> {
+                List<Candidate> ofSubject = new ArrayList<>();
+                analysis.harness().element(subject).ifPresent(element -> {
+                    if (element instanceof Component component) {
+                        component(component, ofSubject);
+                    } else if (element.id() instanceof GroundPointId ground) {
+                        ground(ground, ofSubject);
+                    } else if (element.id() instanceof WireId wire) {
+                        ofSubject.addAll(quieterPairs.of(wire));
+                    }
+                });
+                found.add(ofSubject);
+            });
         }
+        return inTurn(found);
+    }
+
+    /** One of each list after the other, each change once: no subject waits for all that is thought of for another. */
+    private static List<Candidate> inTurn(List<List<Candidate>> lists) {
         Map<Object, Candidate> once = new LinkedHashMap<>();
-        found.forEach(candidate -> once.putIfAbsent(candidate.edit(), candidate));
+        int most = lists.stream().mapToInt(List::size).max().orElse(0);
+        for (int k = 0; k < most; k++) {
+            for (List<Candidate> list : lists) {
+                if (k < list.size()) {
+                    once.putIfAbsent(list.get(k).edit(), list.get(k));
+                }
+            }
+        }
         return List.copyOf(once.values());
     }
 

@@ -30,13 +30,16 @@ public final class RemedySearch {
     /** Most whole analyses for one finding. */
     public static final int MOST_WHOLE = 3;
 
+    private static final String SENSOR_ERROR = "sensor-error-over-limit";
+
     /** Rules about returns, whose findings remedies are tried for. */
     static final Set<String> RULES = Set.of(
             "ground-loop",
             "sensor-return-shared",
-            "sensor-error-over-limit",
+            SENSOR_ERROR,
             "ground-stud-crowded",
             "unit-ground-offset",
+            "unit-offset-survival",
             "ground-offset",
             "bus-common-mode",
             "lost-return-overloads",
@@ -70,16 +73,28 @@ public final class RemedySearch {
         this.before = ReturnTrial.of(analysis.harness(), tables, cancel);
     }
 
-    /** Whether a finding is about returns, so that remedies can be tried. */
-    public static boolean isAboutReturns(Finding finding) {
-        return RULES.contains(finding.rule());
+    /**
+     * Whether a finding is about returns, so that remedies can be tried. A sensor's error is when a return makes most of it.
+     *
+     * @param finding a finding of the analysis
+     * @param results the analysis
+     */
+    public static boolean isAboutReturns(Finding finding, Analysis results) {
+        return RULES.contains(finding.rule())
+                && (!finding.rule().equals(SENSOR_ERROR)
+                        || results.evidence().returns().sensors().stream()
+                                .filter(budget -> budget.isOver()
+                                        && finding.subjects()
+                                                .contains(budget.sensor().value()))
+                                .flatMap(budget -> budget.largest().stream())
+                                .anyMatch(part -> part.name().contains("return")));
     }
 
     /** Remedies for every open finding on returns that is worse than a note, in the order of the report. */
     public List<RemedyList> all() {
         return analysis.findings().stream()
                 .filter(finding -> finding.isOpen() && finding.severity() != Severity.NOTE)
-                .filter(RemedySearch::isAboutReturns)
+                .filter(finding -> isAboutReturns(finding, analysis))
                 .map(this::of)
                 .toList();
     }

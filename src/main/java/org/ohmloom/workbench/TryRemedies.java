@@ -41,6 +41,12 @@ final class TryRemedies extends Command {
     }
 
     private Optional<Finding> finding() {
-        return desk.isCurrent() ? desk.selection().finding().filter(RemedySearch::isAboutReturns) : Optional.empty();
+        return desk.isCurrent()
+                ? desk.selection()
+                        .finding()
+                        .filter(each -> desk.analysis()
+                                .filter(results -> RemedySearch.isAboutReturns(each, results))
+                                .isPresent())
+                : Optional.empty();
     }
 }

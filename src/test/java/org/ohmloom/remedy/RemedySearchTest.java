@@ -50,6 +50,7 @@ class RemedySearchTest {
         RemedySearch search = new RemedySearch(before, Cancel.NEVER);
         before.findings().stream()
                 .filter(finding -> finding.rule().equals(rule.id()) && finding.severity() != Severity.NOTE)
+                .filter(finding -> RemedySearch.isAboutReturns(finding, before))
                 .forEach(finding -> firstClears(harness, before, search.of(finding)));
     }
 
@@ -60,7 +61,7 @@ class RemedySearchTest {
         RemedySearch search = new RemedySearch(before, Cancel.NEVER);
         Set<String> seen = new HashSet<>();
         List<Finding> findings = before.findings().stream()
-                .filter(RemedySearch::isAboutReturns)
+                .filter(finding -> RemedySearch.isAboutReturns(finding, before))
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .filter(finding -> FULL || seen.add(finding.rule()))
                 .toList();
