@@ -19,6 +19,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.StateId;
 import org.ohmloom.solve.BranchFlow;
+import org.ohmloom.solve.Clock;
 import org.ohmloom.solve.Solution;
 
 /**
@@ -62,6 +63,28 @@ record DividedState(Solution solution, Attribution attribution, Causes causes) {
                         .mapToDouble(Attribution.Part::value)
                         .sum())
                 .orElse(0.0);
+    }
+
+    /**
+     * The largest magnitude of that part, A, with all that switches at its worst: what sensors make is the same in every moment, so
+     * each clock adds its largest departure from the mean.
+     */
+    double peakStrayAmps(Harness harness, Branch conductor) {
+        double stray = strayAmps(harness, conductor);
+        double above = 0;
+        double below = 0;
+        for (Clock clock : solution.duty().clocks()) {
+            double most = 0;
+            double least = 0;
+            for (int stretch = 0; stretch < clock.stretches().size(); stretch++) {
+                double amps = solution.duty().deviationAmps(conductor.id(), clock, stretch);
+                most = Math.max(most, amps);
+                least = Math.min(least, amps);
+            }
+            above += most;
+            below += least;
+        }
+        return Math.max(Math.abs(stray + above), Math.abs(stray + below));
     }
 
     private static boolean isForSensors(Harness harness, Branch branch) {

@@ -120,8 +120,7 @@ final class LoopReadings {
             for (StateId id : states.keySet()) {
                 DividedState state = states.get(id);
                 double stray = state.strayAmps(input.harness(), member);
-                double rightful = state.amps(member) - stray;
-                double most = Math.max(Math.abs(stray), Math.abs(state.onAmps(member) - rightful));
+                double most = state.peakStrayAmps(input.harness(), member);
                 if (most > ROUNDING_AMPS && (largest == null || most > largest.onAmps())) {
                     largest = new Stray(member.id(), id, Math.abs(stray), most);
                 }

@@ -95,7 +95,7 @@ final class QuieterPairs {
                 back.inCable(cable));
     }
 
-    /** A drain wire from a free sensor return of the unit that reads the sensor to nothing at the sensor. */
+    /** A drain wire from a sensor return of the unit, on a stud or in a free cavity, that reads the sensor to nothing at the sensor. */
     private Optional<Wire> shield(String cable, Wire signal, Component sensor) {
         String id = "W-" + cable + "-SH";
         return places.unitOf(sensor.id())
@@ -106,7 +106,8 @@ final class QuieterPairs {
                             List<WireEnd> all = places.placesOf(unit.id(), pin);
                             return all.subList(all.size() > 1 ? 1 : 0, all.size()).stream();
                         })
-                        .filter(place -> places.wiresAt(place).isEmpty())
+                        .filter(place -> place instanceof WireEnd.AtTerminal
+                                || places.wiresAt(place).isEmpty())
                         .findFirst())
                 .map(place -> Wire.of(id, place, new WireEnd.Loose(), SignalClass.SHIELD)
                         .withGauge(signal.gauge())

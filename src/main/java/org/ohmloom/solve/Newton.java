@@ -86,12 +86,18 @@ final class Newton {
             double[] stepVolts = circuit.mesh().volts(at.balance().missingAmps());
             boolean last = polishing && ratio <= goodRatio;
             Line line = new Line(laws, leak, at.volts(), stepVolts, polishing && !last);
+            Point balanced = at;
+            double balancedRatio = ratio;
             boolean sure = ratio <= CAREFUL_ABOVE_RATIO
                     && Arrays.stream(stepVolts).allMatch(each -> Math.abs(each) <= SURE_STEP_VOLTS);
             at = sure ? line.at(1) : careful(line, at);
             ratio = at.balance().ratio();
             if (ratio <= goodRatio && (!polish || last)) {
                 return new Result(End.BALANCED, at.volts(), ratio);
+            }
+            if (last) {
+                // the last step would only have added digits: where rounding leads it away, it is not taken
+                return new Result(End.BALANCED, balanced.volts(), balancedRatio);
             }
             if (polish && at.volts().isBeyond(ADRIFT_VOLTS)) {
                 return new Result(End.ADRIFT, at.volts(), ratio);

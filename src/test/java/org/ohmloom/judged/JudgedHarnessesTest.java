@@ -12,9 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.ReturnTrial;
+import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
+import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.tables.WireTables;
 
 /**
@@ -34,6 +36,9 @@ class JudgedHarnessesTest {
 
     /** Sizes this close to a limit, as a share of it, are not counted. */
     private static final double DEAD_BAND = 0.01;
+
+    /** Difference of two ways of solving one circuit, A. */
+    private static final double SAME_AMPS = 1e-10;
 
     private static final Set<String> JUDGED = Set.of(
             "ground-offset",
@@ -82,6 +87,28 @@ class JudgedHarnessesTest {
         if (FULL) {
             FaultTable.keep(text);
         }
+    }
+
+    @Test
+    void aCircuitWhoseSearchOnceWentToAndFroIsSolvedAsPlainly() {
+        // a thermistor's pull-up, a reference supply and a loop through a sensor's return: the last digits of the balance led away
+        Harness sound = SoundHarness.of(56);
+        Fault fault = new Faults(sound, 56_000 + FaultKind.SECOND_PATH.ordinal())
+                .of(FaultKind.SECOND_PATH)
+                .orElseThrow();
+        ReturnTrial trial = ReturnTrial.of(fault.harness(), TABLES, Cancel.NEVER);
+        trial.evidence().solutions().forEach((state, solution) -> {
+            assertEquals(IslandStatus.SOLVED, solution.status(), state::toString);
+            PlainState plain = new PlainState(
+                    fault.harness(), fault.harness().states().get(state));
+            double ohms =
+                    Harnesses.wire(fault.harness(), "WY").measuredOhms().orElseThrow();
+            String ground = Harnesses.wire(fault.harness(), "WY").to().text();
+            assertEquals(
+                    plain.mean("SPX.WY", ground) / ohms,
+                    solution.flow(new BranchId("WY")).orElseThrow().amps(),
+                    SAME_AMPS);
+        });
     }
 
     /** Counts of one kind of fault. */
