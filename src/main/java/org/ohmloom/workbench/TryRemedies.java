@@ -42,11 +42,9 @@ final class TryRemedies extends Command {
 
     private Optional<Finding> finding() {
         return desk.isCurrent()
-                ? desk.selection()
-                        .finding()
-                        .filter(each -> desk.analysis()
-                                .filter(results -> RemedySearch.isAboutReturns(each, results))
-                                .isPresent())
+                ? desk.selection().finding().filter(each -> desk.analysis()
+                        .filter(results -> RemedySearch.isAboutReturns(each, results))
+                        .isPresent())
                 : Optional.empty();
     }
 }

@@ -91,7 +91,8 @@ class JudgedHarnessesTest {
 
     @Test
     void aCircuitWhoseSearchOnceWentToAndFroIsSolvedAsPlainly() {
-        // a thermistor's pull-up, a reference supply and a loop through a sensor's return: the last digits of the balance led away
+        // a thermistor's pull-up, a reference supply and a loop through a sensor's return: the last digits of the
+        // balance led away
         Harness sound = SoundHarness.of(56);
         Fault fault = new Faults(sound, 56_000 + FaultKind.SECOND_PATH.ordinal())
                 .of(FaultKind.SECOND_PATH)
@@ -99,10 +100,9 @@ class JudgedHarnessesTest {
         ReturnTrial trial = ReturnTrial.of(fault.harness(), TABLES, Cancel.NEVER);
         trial.evidence().solutions().forEach((state, solution) -> {
             assertEquals(IslandStatus.SOLVED, solution.status(), state::toString);
-            PlainState plain = new PlainState(
-                    fault.harness(), fault.harness().states().get(state));
-            double ohms =
-                    Harnesses.wire(fault.harness(), "WY").measuredOhms().orElseThrow();
+            PlainState plain =
+                    new PlainState(fault.harness(), fault.harness().states().get(state));
+            double ohms = Harnesses.wire(fault.harness(), "WY").measuredOhms().orElseThrow();
             String ground = Harnesses.wire(fault.harness(), "WY").to().text();
             assertEquals(
                     plain.mean("SPX.WY", ground) / ohms,
