@@ -18,7 +18,7 @@ final class RemediesModel extends AbstractTableModel {
             List.of("Remedy", "Change", "Clears it", "What it does", "Copper", "Length", "Gone", "New");
 
     /** Widths of the columns, px. */
-    static final List<Integer> WIDTHS = List.of(120, 240, 60, 230, 70, 70, 45, 45);
+    static final List<Integer> WIDTHS = List.of(125, 250, 70, 330, 75, 75, 55, 45);
 
     private transient List<Remedy> remedies = List.of();
 

@@ -98,7 +98,7 @@ final class RemediesPane extends JPanel {
         table.getAccessibleContext().setAccessibleName("Remedies");
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setFillsViewportHeight(true);
-        table.setPreferredScrollableViewportSize(new Dimension(UIScale.scale(860), UIScale.scale(220)));
+        table.setPreferredScrollableViewportSize(new Dimension(UIScale.scale(1020), UIScale.scale(220)));
         for (int column = 0; column < model.getColumnCount(); column++) {
             table.getColumnModel().getColumn(column).setPreferredWidth(UIScale.scale(RemediesModel.WIDTHS.get(column)));
         }

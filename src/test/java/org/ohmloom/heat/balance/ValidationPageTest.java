@@ -3,10 +3,12 @@ package org.ohmloom.heat.balance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.judged.FaultTable;
 
 /**
  * Holds the heat balance to every published point we have, prints the table of errors and keeps
@@ -73,7 +75,7 @@ class ValidationPageTest {
         assertEquals(page(), Files.readString(PAGE));
     }
 
-    private static String page() {
+    private static String page() throws IOException {
         StringBuilder page = new StringBuilder(
                 """
                 # How far the temperatures can be trusted
@@ -88,10 +90,11 @@ class ValidationPageTest {
                 were measured.
 
                 `mvn test -Dtest=ValidationPageTest -Dohmloom.update=true` writes this page anew; the build prints the same tables
-                and fails when a point leaves its tolerance or the page is out of date.
+                and fails when a point leaves its tolerance or the page is out of date. The last section is not about temperatures: it tells
+                which faults in returns are found.
 
                 """);
         SECTIONS.forEach(section -> page.append(section.text()).append('\n'));
-        return page.toString().stripTrailing() + "\n";
+        return page.append(FaultTable.kept()).toString().stripTrailing() + "\n";
     }
 }
