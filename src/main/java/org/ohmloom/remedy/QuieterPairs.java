@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.model.Cable;
 import org.ohmloom.model.CableId;
@@ -95,6 +96,16 @@ final class QuieterPairs {
                 back.inCable(cable));
     }
 
+    /** Free cavities of a pin, then the pin itself where it has none or wires end on it already. */
+    private Stream<WireEnd> roomAt(List<WireEnd> pinAndCavities) {
+        WireEnd pin = pinAndCavities.get(0);
+        List<WireEnd> cavities = pinAndCavities.subList(1, pinAndCavities.size());
+        boolean bare = cavities.isEmpty() || !places.wiresAt(pin).isEmpty();
+        return Stream.concat(
+                cavities.stream().filter(place -> places.wiresAt(place).isEmpty()),
+                bare ? Stream.of(pin) : Stream.empty());
+    }
+
     /** A drain wire from a sensor return of the unit, on a stud or in a free cavity, that reads the sensor to nothing at the sensor. */
     private Optional<Wire> shield(String cable, Wire signal, Component sensor) {
         String id = "W-" + cable + "-SH";
@@ -102,12 +113,7 @@ final class QuieterPairs {
                 .filter(unit -> places.harness().element(id).isEmpty())
                 .flatMap(unit -> ReturnPlaces.returnPins((ControlUnit) unit.device()).stream()
                         .map(Pin::name)
-                        .flatMap(pin -> {
-                            List<WireEnd> all = places.placesOf(unit.id(), pin);
-                            return all.subList(all.size() > 1 ? 1 : 0, all.size()).stream();
-                        })
-                        .filter(place -> place instanceof WireEnd.AtTerminal
-                                || places.wiresAt(place).isEmpty())
+                        .flatMap(pin -> roomAt(places.placesOf(unit.id(), pin)))
                         .findFirst())
                 .map(place -> Wire.of(id, place, new WireEnd.Loose(), SignalClass.SHIELD)
                         .withGauge(signal.gauge())
