@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BundleSegment;
-import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.SegmentId;
@@ -36,7 +35,7 @@ final class Anchors {
     /** The breakouts an end reaches: none, one, or the two ends of a segment. */
     List<Anchor> of(WireEnd end) {
         if (end instanceof WireEnd.AtCavity at) {
-            return breakout(connector(harness.connectors().get(at.connector())));
+            return breakout(harness.breakout(harness.connectors().get(at.connector())));
         }
         if (end instanceof WireEnd.AtTerminal at) {
             return breakout(harness.components().get(at.component()).at());
@@ -48,17 +47,6 @@ final class Anchors {
             return harness.splices().get(at.splice()).place().map(this::place).orElse(List.of());
         }
         return List.of();
-    }
-
-    private Optional<BreakoutId> connector(Connector connector) {
-        return connector
-                .at()
-                .or(() -> connector
-                        .component()
-                        .flatMap(id -> harness.components().get(id).at()))
-                .or(() -> connector
-                        .mate()
-                        .flatMap(id -> harness.connectors().get(id).at()));
     }
 
     private List<Anchor> place(Place place) {

@@ -13,4 +13,15 @@ import org.ohmloom.model.ElementId;
  * @param element the element of the model it belongs to
  * @param law     how current and voltage hang together in this state
  */
-public record Branch(BranchId id, BranchKind kind, PointId from, PointId to, Optional<ElementId> element, Law law) {}
+public record Branch(BranchId id, BranchKind kind, PointId from, PointId to, Optional<ElementId> element, Law law) {
+
+    /** Whether it is a conductor or a contact, whatever the state. */
+    public boolean isPlain() {
+        return kind.part() == BranchKind.Part.CONDUCTOR || kind.part() == BranchKind.Part.CONTACT;
+    }
+
+    /** Whether it is a conductor or a contact that is a resistance in this state. */
+    public boolean isPlainResistance() {
+        return isPlain() && law instanceof Law.Resistance;
+    }
+}

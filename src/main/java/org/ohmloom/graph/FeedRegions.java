@@ -32,7 +32,7 @@ final class FeedRegions {
 
     FeedRegions(Network network, ReturnNetwork returns) {
         this.returns = returns;
-        islands = Islands.of(network, ReturnNetwork::isPlain);
+        islands = Islands.of(network, Branch::isPlain);
         islands.all().forEach(island -> gatesAt.add(new ArrayList<>()));
         for (Branch branch : network.branches().values()) {
             if (branch.kind().part() == BranchKind.Part.DEVICE

@@ -62,7 +62,7 @@ final class FeedSearch {
         if (barred || !FeedRules.opensFrom(branch, at.place.point)) {
             return Optional.empty();
         }
-        Optional<ElementId> enteredBy = ReturnNetwork.isPlain(branch) ? at.place.enteredBy : changeOver;
+        Optional<ElementId> enteredBy = branch.isPlain() ? at.place.enteredBy : changeOver;
         Place next = new Place(Adjacency.across(branch, at.place.point), enteredBy);
         OptionalDouble metres = lengths.apply(branch);
         return Optional.of(new Candidate(

@@ -39,7 +39,7 @@ public record ReturnNetwork(SortedSet<PointId> points, SortedMap<BranchId, Branc
 
     /** The return network of a network. O(points + branches). */
     public static ReturnNetwork of(Network network) {
-        Islands pieces = Islands.of(network, ReturnNetwork::isPlain);
+        Islands pieces = Islands.of(network, Branch::isPlain);
         Set<Integer> feeds = new HashSet<>();
         Set<Integer> returns = new HashSet<>();
         Set<Integer> fed = new HashSet<>();
@@ -64,17 +64,12 @@ public record ReturnNetwork(SortedSet<PointId> points, SortedMap<BranchId, Branc
         returns.forEach(piece -> points.addAll(pieces.all().get(piece)));
         SortedMap<BranchId, Branch> branches = new TreeMap<>();
         network.branches().forEach((id, branch) -> {
-            if (isPlain(branch) && returns.contains(pieces.number(branch.from()).orElseThrow())) {
+            if (branch.isPlain()
+                    && returns.contains(pieces.number(branch.from()).orElseThrow())) {
                 branches.put(id, branch);
             }
         });
         return new ReturnNetwork(points, branches);
-    }
-
-    /** Whether the branch is a conductor or a contact. */
-    static boolean isPlain(Branch branch) {
-        BranchKind.Part part = branch.kind().part();
-        return part == BranchKind.Part.CONDUCTOR || part == BranchKind.Part.CONTACT;
     }
 
     private static boolean isOnChassis(Branch branch) {

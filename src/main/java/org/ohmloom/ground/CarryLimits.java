@@ -23,7 +23,6 @@ import org.ohmloom.model.Pin;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
-import org.ohmloom.model.Zone;
 
 /** What conductors, contacts and pins of control units may carry, as far as it is known. */
 final class CarryLimits {
@@ -81,23 +80,11 @@ final class CarryLimits {
             if (branch != null) {
                 cavity.contact()
                         .flatMap(harness.contacts()::find)
-                        .map(contact -> ContactLimits.amps(contact, ambientCelsius(connector)))
+                        .map(contact -> ContactLimits.amps(contact, harness.ambientCelsius(connector)))
                         .ifPresent(limit -> limit.ifPresent(amps -> add(
                                 branch, connector.id(), amps, "contact in " + place + ", as entered in this harness")));
             }
         }
-    }
-
-    private double ambientCelsius(Connector connector) {
-        return connector
-                .zone()
-                .or(() -> connector
-                        .component()
-                        .flatMap(id -> harness.components().get(id).zone()))
-                .flatMap(id -> harness.zones().find(id))
-                .map(Zone::ambientCelsius)
-                .or(() -> Optional.of(harness.rules().ambientCelsius()))
-                .orElseThrow();
     }
 
     private void pins(Component component) {

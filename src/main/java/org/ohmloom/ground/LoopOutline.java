@@ -10,7 +10,6 @@ import org.ohmloom.graph.Route;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BundleSegment;
-import org.ohmloom.model.Connector;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
@@ -164,7 +163,7 @@ final class LoopOutline {
 
     private Optional<Position> at(WireEnd end) {
         if (end instanceof WireEnd.AtCavity at) {
-            return breakout(harness.connectors().get(at.connector())).flatMap(this::at);
+            return harness.breakout(harness.connectors().get(at.connector())).flatMap(this::at);
         }
         if (end instanceof WireEnd.AtTerminal at) {
             return harness.components().get(at.component()).at().flatMap(this::at);
@@ -176,17 +175,6 @@ final class LoopOutline {
             return harness.splices().get(at.splice()).place().flatMap(this::at);
         }
         return Optional.empty();
-    }
-
-    private Optional<BreakoutId> breakout(Connector connector) {
-        return connector
-                .at()
-                .or(() -> connector
-                        .component()
-                        .flatMap(id -> harness.components().get(id).at()))
-                .or(() -> connector
-                        .mate()
-                        .flatMap(id -> harness.connectors().get(id).at()));
     }
 
     private Optional<Position> at(Place place) {

@@ -60,6 +60,23 @@ public record Component(
         return device.terminals();
     }
 
+    /**
+     * How one of its outputs switches, if that is known.
+     *
+     * @param output the component's own identity for a stand-alone output, as {@link OutputPin} writes it for a pin
+     */
+    public Optional<Driver> driver(String output) {
+        if (device instanceof SolidStateOutput standAlone) {
+            return standAlone.driver();
+        }
+        return device instanceof ControlUnit unit
+                ? unit.pins().stream()
+                        .filter(pin -> output.equals(id + "." + pin.name()))
+                        .findFirst()
+                        .flatMap(Pin::driver)
+                : Optional.empty();
+    }
+
     /** This component with another device. */
     public Component withDevice(Device changed) {
         return new Component(id, name, changed, part, zone, at, caseGround, existing, assembly);

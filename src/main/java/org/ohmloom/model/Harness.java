@@ -237,6 +237,24 @@ public record Harness(
                 unknownKeys);
     }
 
+    /** The breakout a connector is reached at: where it ends, else where its component or its mate is reached. */
+    public Optional<BreakoutId> breakout(Connector connector) {
+        return connector
+                .at()
+                .or(() -> connector.component().flatMap(id -> components.get(id).at()))
+                .or(() -> connector.mate().flatMap(id -> connectors.get(id).at()));
+    }
+
+    /** Ambient of a connector: of its zone, else of its component's zone, else the default, deg C. */
+    public double ambientCelsius(Connector connector) {
+        return connector
+                .zone()
+                .or(() -> connector.component().flatMap(id -> components.get(id).zone()))
+                .flatMap(zones::find)
+                .map(Zone::ambientCelsius)
+                .orElseGet(rules::ambientCelsius);
+    }
+
     /** This harness judged by other rules. */
     public Harness withRules(DesignRules changed) {
         return new Harness(

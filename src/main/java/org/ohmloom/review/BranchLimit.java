@@ -84,8 +84,8 @@ public record BranchLimit(double amps, String words, List<String> subjects, Stri
             if (contact.isEmpty() || branch == null) {
                 continue;
             }
-            OptionalDouble amps = ContactLimits.amps(
-                    contact.get(), Surroundings.ambientCelsius(evidence.harness(), occupied.connector()));
+            OptionalDouble amps =
+                    ContactLimits.amps(contact.get(), evidence.harness().ambientCelsius(occupied.connector()));
             amps.ifPresent(limit -> limits.merge(
                     branch,
                     new BranchLimit(

@@ -76,7 +76,7 @@ final class ContactOverCurrent implements Rule {
                 worst = evidence.harness().states().get(id);
             }
         }
-        double ambientCelsius = Surroundings.ambientCelsius(evidence.harness(), occupied.connector());
+        double ambientCelsius = evidence.harness().ambientCelsius(occupied.connector());
         double limitAmps = ContactLimits.amps(contact, ambientCelsius).orElse(Double.POSITIVE_INFINITY);
         if (worst != null && Limits.exceeds(worstAmps, limitAmps)) {
             report.accept(new FindingDraft(

@@ -213,7 +213,7 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
     }
 
     private static List<Victim> victims(CouplingInput input) {
-        Islands pieces = Islands.of(input.drawn(), CouplingStudy::isConductor);
+        Islands pieces = Islands.of(input.drawn(), Branch::isPlain);
         List<Victim> victims = new ArrayList<>();
         for (SignalSensitivity signal : input.signals()) {
             Optional<PointId> pin = input.drawn().index().terminal(signal.unit(), signal.pin());
@@ -230,11 +230,6 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
                             signal.ohmsAtPin()))));
         }
         return victims;
-    }
-
-    private static boolean isConductor(Branch branch) {
-        return branch.kind().part() == BranchKind.Part.CONDUCTOR
-                || branch.kind().part() == BranchKind.Part.CONTACT;
     }
 
     private static List<Wire> wires(CouplingInput input, Islands pieces, PointId point) {

@@ -47,7 +47,7 @@ record Ripples(List<Swing> swings) {
         if (solution.duty().clocks().isEmpty()) {
             return new Ripples(swings);
         }
-        Adjacency conductors = Adjacency.of(solution.network(), SensorLink::isConductor);
+        Adjacency conductors = Adjacency.of(solution.network(), Branch::isPlainResistance);
         List<Step> back = link.back()
                 .map(point -> way(conductors, link.reference(), point))
                 .orElse(List.of());

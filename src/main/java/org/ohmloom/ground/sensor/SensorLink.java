@@ -6,9 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.ohmloom.graph.Branch;
-import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Islands;
-import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.Component;
@@ -48,7 +46,7 @@ record SensorLink(
 
     /** All links of a harness, in the order of its sensors and pins. */
     static List<SensorLink> of(Harness harness, Network network) {
-        Islands pieces = Islands.of(network, SensorLink::isConductor);
+        Islands pieces = Islands.of(network, Branch::isPlainResistance);
         List<SensorLink> links = new ArrayList<>();
         for (Component component : harness.components().all()) {
             if (component.device() instanceof Sensor sensor) {
@@ -57,13 +55,6 @@ record SensorLink(
             }
         }
         return links;
-    }
-
-    /** Conductors and contacts, whatever the state. */
-    static boolean isConductor(Branch branch) {
-        BranchKind.Part part = branch.kind().part();
-        return (part == BranchKind.Part.CONDUCTOR || part == BranchKind.Part.CONTACT)
-                && branch.law() instanceof Law.Resistance;
     }
 
     private static List<SensorLink> links(

@@ -115,7 +115,7 @@ public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> si
         Set<PointId> wanted = new HashSet<>();
         judges.forEach(judge -> wanted.addAll(judge.link().points()));
         solutions.forEach((state, solution) -> {
-            Islands pieces = Islands.of(solution.network(), SensorLink::isConductor);
+            Islands pieces = Islands.of(solution.network(), Branch::isPlainResistance);
             Set<Integer> numbers = new HashSet<>();
             wanted.forEach(point -> pieces.number(point).ifPresent(numbers::add));
             Collection<PointId> points = new ArrayList<>();
@@ -124,7 +124,7 @@ public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> si
                     .forEach(number -> points.addAll(pieces.all().get(number)));
             List<LinearNetwork.Link> links = new ArrayList<>();
             for (Branch branch : solution.network().branches().values()) {
-                if (SensorLink.isConductor(branch)
+                if (branch.isPlain()
                         && numbers.contains(pieces.number(branch.from()).orElse(-1))
                         && branch.law() instanceof Law.Resistance resistance) {
                     links.add(new LinearNetwork.Link(branch.from(), branch.to(), resistance.ohms(), 0));

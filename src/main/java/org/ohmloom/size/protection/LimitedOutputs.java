@@ -3,21 +3,16 @@ package org.ohmloom.size.protection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Upstream;
-import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
-import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Driver;
 import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.Pin;
-import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.WireId;
 
 /** The outputs with an electronic limit, and the wires that nothing feeds but through one of them. */
@@ -33,7 +28,7 @@ public final class LimitedOutputs {
                 branch.element()
                         .filter(ComponentId.class::isInstance)
                         .flatMap(id -> harness.components().find((ComponentId) id))
-                        .flatMap(component -> driver(component, branch))
+                        .flatMap(component -> component.driver(branch.id().value()))
                         .flatMap(Driver::limit)
                         .ifPresent(limit -> limits.put(branch, limit));
             }
@@ -68,18 +63,5 @@ public final class LimitedOutputs {
                 ? 0
                 : limit.limitAmps()
                         * Math.sqrt(trip / (trip + limit.retrySeconds().getAsDouble()));
-    }
-
-    private static Optional<Driver> driver(Component component, Branch branch) {
-        if (component.device() instanceof SolidStateOutput output) {
-            return output.driver();
-        }
-        return component.device() instanceof ControlUnit unit
-                ? unit.pins().stream()
-                        .filter(pin -> branch.id().value().equals(component.id() + "." + pin.name()))
-                        .map(Pin::driver)
-                        .flatMap(Optional::stream)
-                        .findFirst()
-                : Optional.empty();
     }
 }
