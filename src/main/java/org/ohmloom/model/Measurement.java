@@ -8,6 +8,7 @@ import static org.ohmloom.units.Require.that;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What a sensor measures.
@@ -83,6 +84,13 @@ public record Measurement(
     /** Highest less lowest value. */
     public double span() {
         return highest - lowest;
+    }
+
+    /** Values from the lowest to the highest, both among them, evenly apart. */
+    public List<Double> spread(int count) {
+        return IntStream.range(0, count)
+                .mapToObj(each -> lowest + span() * each / (count - 1))
+                .toList();
     }
 
     /** This measurement with another allowed error; empty for the share of the span. */

@@ -1,6 +1,7 @@
 package org.ohmloom.solve;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Solves a network of conductances for the voltages that given currents cause, by star-mesh elimination.
@@ -35,7 +36,7 @@ final class StarMesh {
     private final double[] mutual;
     private final double[] toDatum;
     private final double[] sum;
-    private double[] eliminated = new double[0];
+    private double @Nullable [] eliminated;
 
     /**
      * Prepares the elimination for branches of one pattern.
@@ -83,10 +84,10 @@ final class StarMesh {
      * @return false when a sum of conductances is not positive: no stable solution near these conductances
      */
     boolean eliminate(double[] siemens) {
-        if (sum.length > 0 && Arrays.equals(siemens, eliminated)) {
+        if (Arrays.equals(siemens, eliminated)) {
             return true;
         }
-        eliminated = new double[0];
+        eliminated = null;
         Arrays.fill(mutual, 0);
         Arrays.fill(toDatum, 0);
         for (int branch = 0; branch < siemens.length; branch++) {

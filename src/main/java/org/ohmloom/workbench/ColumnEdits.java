@@ -11,6 +11,30 @@ final class ColumnEdits {
 
     private ColumnEdits() {}
 
+    /** A column of numbers edited in every row; editing starts from the exact number with its unit. */
+    static <R> Column<R> number(
+            String title,
+            String unit,
+            String tip,
+            Function<R, CellText> cell,
+            BiFunction<List<R>, String, Edit> parse) {
+        return Column.number(title, unit, tip, cell)
+                .edited(ColumnEdits.<R, R>of(
+                        row -> true,
+                        row -> cell.apply(row).number().isPresent()
+                                ? cell.apply(row).exact() + " " + unit
+                                : "",
+                        row -> row,
+                        parse));
+    }
+
+    /** A column of words edited in every row; editing starts from what stands there. */
+    static <R> Column<R> words(
+            String title, String tip, int letters, Function<R, String> cell, BiFunction<List<R>, String, Edit> parse) {
+        return Column.text(title, tip, letters, cell)
+                .edited(ColumnEdits.<R, R>of(row -> true, cell, row -> row, parse));
+    }
+
     /**
      * Editing of some rows.
      *

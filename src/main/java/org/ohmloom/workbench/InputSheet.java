@@ -51,7 +51,7 @@ final class InputSheet implements Sheet<InputSheet.Row> {
                         20,
                         row -> TradeWords.lower(row.pin().role())),
                 Column.text("Pull-up", "Resistor and the voltage it goes to", 14, row -> pullUp(row.pin())),
-                words(
+                ColumnEdits.words(
                         "Compares with",
                         "What its converter goes by: ratiometric (the reference supply) or fixed",
                         14,
@@ -87,25 +87,7 @@ final class InputSheet implements Sheet<InputSheet.Row> {
             String tip,
             Function<InputStage, OptionalDouble> value,
             BiFunction<List<Row>, String, Edit> parse) {
-        Function<Row, CellText> cell = row -> CellText.of(value.apply(row.input()));
-        return Column.number(title, unit, tip, cell)
-                .edited(ColumnEdits.<Row, Row>of(
-                        row -> true,
-                        row -> cell.apply(row).number().isPresent()
-                                ? cell.apply(row).exact() + " " + unit
-                                : "",
-                        row -> row,
-                        parse));
-    }
-
-    private static Column<Row> words(
-            String title,
-            String tip,
-            int letters,
-            Function<Row, String> cell,
-            BiFunction<List<Row>, String, Edit> parse) {
-        return Column.text(title, tip, letters, cell)
-                .edited(ColumnEdits.<Row, Row>of(row -> true, cell, row -> row, parse));
+        return ColumnEdits.number(title, unit, tip, row -> CellText.of(value.apply(row.input())), parse);
     }
 
     @Override

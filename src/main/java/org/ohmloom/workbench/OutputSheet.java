@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
 import java.util.function.Function;
-import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Driver;
@@ -73,31 +71,31 @@ final class OutputSheet implements Sheet<OutputSheet.Row> {
                 Column.text("Name", "What people call it", 22, row -> row.component()
                         .name()),
                 Column.text("Switches", "Which side of the load it switches", 12, Row::side),
-                edited(
+                ColumnEdits.number(
                         "Frequency",
                         "Hz",
                         "Switching frequency; type 100, 100 Hz or 20 kHz, below 1 Hz for slow cycling",
                         row -> row.number(driver -> OptionalDouble.of(driver.frequencyHertz())),
                         DriverEdits::frequency),
-                words(
+                ColumnEdits.words(
                         "Clock",
                         "Outputs of one clock switch in step; empty is the clock of the control unit, or one of its own",
                         10,
                         row -> row.driver().flatMap(Driver::clock).orElse(""),
                         DriverEdits::clock),
-                edited(
+                ColumnEdits.number(
                         "Phase",
                         "%",
                         "Begin of the on-time in the period of the clock, as a share of it",
                         row -> row.number(driver -> percent(driver.phaseFraction())),
                         DriverEdits::phase),
-                words(
+                ColumnEdits.words(
                         "Freewheel",
                         "Where the current of an inductive load goes: none, supply, ground or clamp 45 V",
                         12,
                         Row::freewheel,
                         DriverEdits::freewheel),
-                words(
+                ColumnEdits.words(
                         "Capacitor",
                         "Whether a capacitor at the supply carries the ripple: yes or no",
                         9,
@@ -105,7 +103,7 @@ final class OutputSheet implements Sheet<OutputSheet.Row> {
                                 .map(driver -> driver.supplyCapacitor() ? "yes" : "no")
                                 .orElse(""),
                         DriverEdits::capacitor),
-                edited(
+                ColumnEdits.number(
                         "Holds at",
                         "A",
                         "Electronic current limit of the output",
@@ -113,7 +111,7 @@ final class OutputSheet implements Sheet<OutputSheet.Row> {
                                 .mapToDouble(Double::doubleValue)
                                 .findFirst()),
                         DriverEdits::limit),
-                edited(
+                ColumnEdits.number(
                         "Edge",
                         "s",
                         "Time the output's voltage takes to switch over; needed to tell what it couples into signals beside it",
@@ -125,32 +123,6 @@ final class OutputSheet implements Sheet<OutputSheet.Row> {
 
     private static OptionalDouble percent(OptionalDouble fraction) {
         return fraction.isPresent() ? OptionalDouble.of(100 * fraction.getAsDouble()) : fraction;
-    }
-
-    private static Column<Row> edited(
-            String title,
-            String unit,
-            String tip,
-            Function<Row, CellText> cell,
-            BiFunction<List<Row>, String, Edit> parse) {
-        return Column.number(title, unit, tip, cell)
-                .edited(ColumnEdits.<Row, Row>of(
-                        row -> true,
-                        row -> cell.apply(row).number().isPresent()
-                                ? cell.apply(row).exact() + " " + unit
-                                : "",
-                        row -> row,
-                        parse));
-    }
-
-    private static Column<Row> words(
-            String title,
-            String tip,
-            int letters,
-            Function<Row, String> cell,
-            BiFunction<List<Row>, String, Edit> parse) {
-        return Column.text(title, tip, letters, cell)
-                .edited(ColumnEdits.<Row, Row>of(row -> true, cell, row -> row, parse));
     }
 
     @Override

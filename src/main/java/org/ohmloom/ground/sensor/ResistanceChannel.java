@@ -1,6 +1,5 @@
 package org.ohmloom.ground.sensor;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.Measurement;
@@ -34,11 +33,7 @@ final class ResistanceChannel implements Channel {
 
     @Override
     public List<Double> values() {
-        List<Double> values = new ArrayList<>();
-        for (int each = 0; each < VALUES; each++) {
-            values.add(measurement.lowest() + measurement.span() * each / (VALUES - 1));
-        }
-        return values;
+        return measurement.spread(VALUES);
     }
 
     @Override
