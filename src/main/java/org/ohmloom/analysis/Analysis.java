@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.heat.WireRating;
@@ -15,15 +16,18 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.solve.Solution;
 
 /**
- * The results for one harness: an immutable snapshot. Stale when {@code harness() != current}.
+ * The results for one harness: an immutable snapshot. Stale when {@code harness() != current}. Whole unless some study is
+ * {@link #pending()}.
  *
  * @param evidence all results of solving, heating and sizing
- * @param findings findings, errors first, then by rule and subject; accepted ones carry their waiver
+ * @param findings findings, errors first, then by rule and subject; accepted ones carry their waiver; those of rules that need a
+ *                 pending study are missing
  * @param totals   sums over the whole harness
  * @param log      the calculation in readable steps
  */
@@ -36,6 +40,16 @@ public record Analysis(Evidence evidence, List<Finding> findings, Totals totals,
     /** The harness these are the results of. */
     public Harness harness() {
         return evidence.harness();
+    }
+
+    /** The studies not worked out yet. */
+    public Set<StudyPart> pending() {
+        return evidence.studies().pending();
+    }
+
+    /** Whether all studies are worked out. */
+    public boolean isWhole() {
+        return pending().isEmpty();
     }
 
     /** Operating states in id order. */

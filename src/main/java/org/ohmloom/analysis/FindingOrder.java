@@ -16,11 +16,14 @@ final class FindingOrder {
 
     private FindingOrder() {}
 
-    /** Findings, errors first, then in the order of the rules, then by subject. */
+    /** Findings, errors first, then in the order of the rules, then by subject; of rules that need not wait for a study. */
     static List<Finding> of(Evidence evidence, Cancel cancel) {
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
             cancel.check();
+            if (!evidence.isReadyFor(rule)) {
+                continue;
+            }
             List<Finding> found = new ArrayList<>();
             rule.review(evidence, finding -> found.add(accepted(evidence, finding)));
             found.sort(Comparator.comparing(FindingOrder::firstSubject, NaturalOrder.INSTANCE));

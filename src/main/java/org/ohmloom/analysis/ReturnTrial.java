@@ -11,14 +11,11 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.review.Finding;
+import org.ohmloom.review.StudyResults;
 import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.size.JointChoice;
 import org.ohmloom.size.ProvisionalSizes;
-import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.solve.SourceMemory;
-import org.ohmloom.solve.charge.ChargeStudy;
-import org.ohmloom.solve.envelope.Envelope;
-import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
@@ -102,11 +99,8 @@ public record ReturnTrial(Evidence evidence, List<Finding> findings, Totals tota
                 new TreeMap<>(),
                 protection.drawn(),
                 protection.upstream(),
-                StartUps.NONE,
-                ProtectionResults.NONE,
-                Envelope.NONE,
-                ChargeStudy.NONE,
-                Returns.study(bench, protection.drawn(), heated, ratings, cancel));
+                StudyResults.ofReturnsAlone(
+                        Returns.study(bench, protection.drawn(), heated, ratings, cancel, (soFar, part) -> {})));
         return new ReturnTrial(evidence, FindingOrder.of(evidence, cancel), Summing.of(bench, ratings, heated));
     }
 }

@@ -2,6 +2,7 @@ package org.ohmloom.analysis;
 
 import java.util.List;
 import java.util.SortedMap;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import org.ohmloom.graph.Network;
 import org.ohmloom.ground.LoopStudy;
@@ -13,23 +14,53 @@ import org.ohmloom.ground.coupling.CouplingStudy;
 import org.ohmloom.ground.sensor.SensorStudy;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.StudyPart;
 
 /** Runs the studies of the return paths one after the other. */
 final class Returns {
 
+    private Offsets offsets = new Offsets(List.of(), List.of());
+    private LoopStudy loops = new LoopStudy(List.of(), List.of(), List.of());
+    private SensorStudy sensors = new SensorStudy(List.of(), List.of(), List.of());
+    private LostReturns lost = new LostReturns(List.of(), List.of());
+    private CouplingStudy coupling = new CouplingStudy(List.of(), List.of());
+
     private Returns() {}
 
+    /**
+     * Studies them all.
+     *
+     * @param soFar told of each part as soon as it is there, with what is there by then
+     */
     static ReturnStudy study(
-            Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
-        Offsets offsets = Offsets.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
-        LoopStudy loops = LoopStudies.of(bench, drawn, heated, ratings, cancel);
-        SensorStudy sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
-        LostReturns lost =
-                LostReturns.of(bench.harness(), drawn, heated.solutions(), heated.ampacities(), cancel::isRequested);
-        CouplingStudy coupling = CouplingStudy.of(
+            Bench bench,
+            Network drawn,
+            HeatedSolutions heated,
+            SortedMap<WireId, WireRating> ratings,
+            Cancel cancel,
+            BiConsumer<ReturnStudy, StudyPart> soFar) {
+        Returns now = new Returns();
+        now.offsets = Offsets.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
+        soFar.accept(now.found(), StudyPart.OFFSETS);
+        now.loops = LoopStudies.of(bench, drawn, heated, ratings, cancel);
+        soFar.accept(now.found(), StudyPart.LOOPS);
+        now.sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
+        soFar.accept(now.found(), StudyPart.SENSORS);
+        now.lost = LostReturns.of(bench.harness(), drawn, heated.solutions(), heated.ampacities(), cancel::isRequested);
+        soFar.accept(now.found(), StudyPart.LOST_RETURNS);
+        now.coupling = CouplingStudy.of(
                 new CouplingInput(
-                        bench.harness(), drawn, bench.routes(), LoopStudies.shapes(bench, ratings), sensors.signals()),
+                        bench.harness(),
+                        drawn,
+                        bench.routes(),
+                        LoopStudies.shapes(bench, ratings),
+                        now.sensors.signals()),
                 heated.solutions());
+        soFar.accept(now.found(), StudyPart.COUPLINGS);
+        return now.found();
+    }
+
+    private ReturnStudy found() {
         return new ReturnStudy(
                 loops.grounds(),
                 loops.loops(),

@@ -2,6 +2,7 @@ package org.ohmloom.review;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState;
@@ -29,6 +30,11 @@ final class AlternatorReserve implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.CHARGE);
     }
 
     @Override

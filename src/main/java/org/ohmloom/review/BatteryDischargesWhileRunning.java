@@ -3,6 +3,7 @@ package org.ohmloom.review;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState;
@@ -38,6 +39,11 @@ final class BatteryDischargesWhileRunning implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.CHARGE);
     }
 
     @Override

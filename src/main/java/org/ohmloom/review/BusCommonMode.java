@@ -52,6 +52,11 @@ final class BusCommonMode implements Rule {
     }
 
     @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.OFFSETS);
+    }
+
+    @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         limitVolts(evidence.tables()).ifPresent(limit -> tooFarApart(evidence, limit)
                 .forEach(pair -> report.accept(finding(evidence, pair, limit))));

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
@@ -38,6 +39,11 @@ final class ConductorNotProtected implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SIZES, StudyPart.PROTECTION);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.ShortPeak;
@@ -28,6 +29,11 @@ final class ConductorOverAmpacity implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SIZES);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.ground.coupling.Coupling;
 import org.ohmloom.model.ComponentId;
@@ -30,6 +31,11 @@ final class CouplingOverLimit implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.COUPLINGS);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
@@ -48,6 +49,11 @@ final class DeviceExceedsConductor implements Rule {
         double ampacityAmps() {
             return rating.ampacity().map(Ampacity::limitAmps).orElseThrow();
         }
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SIZES, StudyPart.PROTECTION);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.ohmloom.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
@@ -42,6 +43,11 @@ final class DropOverLimit implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SIZES);
     }
 
     @Override

@@ -41,11 +41,7 @@ import org.ohmloom.tables.WireTables;
  * @param devices         rating for each protective device, and why
  * @param drawn           the network as drawn, with nothing switched on; the same points and branches as in every state
  * @param upstream        what stands between sources and conductors
- * @param startUps        how loads and control units start in every state, over time
- * @param protection      what every protective device carries, protects and clears
- * @param envelope        worst currents and drops over all allowed combinations of loads
- * @param charge          charge balance of every state, timed sequences, load analysis
- * @param returns         ground points, loops, offsets and what they do to sensors
+ * @param studies         what the studies found, as far as they have come
  */
 public record Evidence(
         Harness harness,
@@ -60,11 +56,59 @@ public record Evidence(
         SortedMap<ComponentId, DeviceChoice> devices,
         Network drawn,
         Upstream upstream,
-        StartUps startUps,
-        ProtectionResults protection,
-        Envelope envelope,
-        ChargeStudy charge,
-        ReturnStudy returns) {
+        StudyResults studies) {
+
+    /** Whether a rule can answer: what it needs is there, and no wire without a size may get another one yet. */
+    public boolean isReadyFor(Rule rule) {
+        boolean sized = studies.has(Set.of(StudyPart.SIZES));
+        return studies.has(rule.needs())
+                && (sized
+                        || harness.wires().all().stream()
+                                .allMatch(wire -> wire.gauge().isPresent()));
+    }
+
+    /** The same with what the studies have found by now. */
+    public Evidence with(StudyResults found) {
+        return new Evidence(
+                harness,
+                tables,
+                basis,
+                routes,
+                solutions,
+                wireCelsius,
+                ratings,
+                conductors,
+                joint,
+                devices,
+                drawn,
+                upstream,
+                found);
+    }
+
+    /** How loads and control units start in every state, over time. */
+    public StartUps startUps() {
+        return studies.startUps();
+    }
+
+    /** What every protective device carries, protects and clears. */
+    public ProtectionResults protection() {
+        return studies.protection();
+    }
+
+    /** Worst currents and drops over all allowed combinations of loads. */
+    public Envelope envelope() {
+        return studies.envelope();
+    }
+
+    /** Charge balance of every state, timed sequences, load analysis. */
+    public ChargeStudy charge() {
+        return studies.charge();
+    }
+
+    /** Ground points, loops, offsets and what they do to sensors. */
+    public ReturnStudy returns() {
+        return studies.returns();
+    }
 
     /** What the networks of all states take for granted, each once. */
     public List<Assumption> assumptions() {

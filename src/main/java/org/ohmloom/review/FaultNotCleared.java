@@ -1,5 +1,6 @@
 package org.ohmloom.review;
 
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.DeviceProtection;
@@ -27,6 +28,11 @@ final class FaultNotCleared implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.PROTECTION);
     }
 
     @Override

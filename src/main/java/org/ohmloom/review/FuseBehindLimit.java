@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.size.protection.OutputProtection;
 
@@ -23,6 +24,11 @@ final class FuseBehindLimit implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.PROTECTION);
     }
 
     @Override

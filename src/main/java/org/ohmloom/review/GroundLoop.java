@@ -3,6 +3,7 @@ package org.ohmloom.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
@@ -48,6 +49,11 @@ final class GroundLoop implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.LOOPS);
     }
 
     @Override

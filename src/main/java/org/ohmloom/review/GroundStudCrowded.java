@@ -1,5 +1,6 @@
 package org.ohmloom.review;
 
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.ground.GroundReading;
 
@@ -18,6 +19,11 @@ final class GroundStudCrowded implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.LOOPS);
     }
 
     @Override

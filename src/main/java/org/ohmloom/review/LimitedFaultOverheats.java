@@ -1,5 +1,6 @@
 package org.ohmloom.review;
 
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.size.protection.OutputProtection;
 import org.ohmloom.units.Unit;
@@ -23,6 +24,11 @@ final class LimitedFaultOverheats implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.PROTECTION);
     }
 
     @Override

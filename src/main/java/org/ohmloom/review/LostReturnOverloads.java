@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.ground.LostReturn;
 import org.ohmloom.model.ComponentId;
@@ -36,6 +37,11 @@ final class LostReturnOverloads implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.LOST_RETURNS);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -43,6 +44,17 @@ final class NotChecked implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return EnumSet.of(
+                StudyPart.PROTECTION,
+                StudyPart.OFFSETS,
+                StudyPart.LOOPS,
+                StudyPart.SENSORS,
+                StudyPart.LOST_RETURNS,
+                StudyPart.COUPLINGS);
     }
 
     @Override

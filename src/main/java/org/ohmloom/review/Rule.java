@@ -1,5 +1,6 @@
 package org.ohmloom.review;
 
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** One rule of good practice: stateless, looks at the evidence, reports what it finds. */
@@ -7,6 +8,11 @@ public interface Rule {
 
     /** What it is about. */
     RuleInfo info();
+
+    /** The studies it looks at; it is not asked before they are there. */
+    default Set<StudyPart> needs() {
+        return Set.of();
+    }
 
     /** Reports every breach in the evidence, in the order of the elements' ids. */
     void review(Evidence evidence, Consumer<Finding> report);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.ground.sensor.SensorBudget;
 import org.ohmloom.model.Component;
@@ -33,6 +34,11 @@ final class SensorErrorOverLimit implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SENSORS);
     }
 
     @Override

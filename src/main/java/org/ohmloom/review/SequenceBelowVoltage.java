@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.solve.charge.BatteryRun;
 import org.ohmloom.solve.charge.SequenceRun;
@@ -25,6 +26,11 @@ final class SequenceBelowVoltage implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.CHARGE);
     }
 
     @Override

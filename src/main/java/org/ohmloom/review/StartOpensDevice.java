@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.SetDeviceRating;
@@ -30,6 +31,11 @@ final class StartOpensDevice implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SIZES, StudyPart.PROTECTION);
     }
 
     @Override

@@ -32,6 +32,11 @@ final class UnitGroundOffset implements Rule {
     }
 
     @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.OFFSETS);
+    }
+
+    @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         ReturnRules rules = evidence.harness().rules().returnRules();
         Set<ReferencePoint> points = new LinkedHashSet<>();

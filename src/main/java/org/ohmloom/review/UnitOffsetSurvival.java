@@ -35,6 +35,11 @@ final class UnitOffsetSurvival implements Rule {
     }
 
     @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.OFFSETS);
+    }
+
+    @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         Optional<CitedValue> limit = evidence.tables().groundLimitVolts(GroundLimit.SURVIVAL);
         Set<ElementId> onBus = BusCommonMode.reported(evidence);

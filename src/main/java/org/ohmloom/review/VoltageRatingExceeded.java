@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.size.protection.Check;
@@ -27,6 +28,11 @@ final class VoltageRatingExceeded implements Rule {
     @Override
     public RuleInfo info() {
         return INFO;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.PROTECTION);
     }
 
     @Override

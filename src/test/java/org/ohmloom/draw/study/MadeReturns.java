@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.analysis.Analysis;
@@ -32,6 +33,7 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
+import org.ohmloom.review.StudyResults;
 import org.ohmloom.solve.Solution;
 
 /** Studies of return paths as they might come out, made by a seed for the elements of a harness: numbers are not those of its physics. */
@@ -52,25 +54,10 @@ public final class MadeReturns {
 
     /** The analysis with another study of its return paths. */
     public static Analysis with(Analysis analysis, ReturnStudy study) {
-        Evidence was = analysis.evidence();
-        Evidence changed = new Evidence(
-                was.harness(),
-                was.tables(),
-                was.basis(),
-                was.routes(),
-                was.solutions(),
-                was.wireCelsius(),
-                was.ratings(),
-                was.conductors(),
-                was.joint(),
-                was.devices(),
-                was.drawn(),
-                was.upstream(),
-                was.startUps(),
-                was.protection(),
-                was.envelope(),
-                was.charge(),
-                study);
+        StudyResults was = analysis.evidence().studies();
+        Evidence changed = analysis.evidence()
+                .with(new StudyResults(
+                        was.envelope(), was.startUps(), was.charge(), was.protection(), study, Set.of()));
         return new Analysis(changed, analysis.findings(), analysis.totals(), analysis.log());
     }
 

@@ -1,0 +1,56 @@
+package org.ohmloom.analysis;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import org.ohmloom.review.Evidence;
+import org.ohmloom.review.StudyResults;
+
+/** What an analysis has found so far, put in by several threads; tells a listener after each change, one after the other. */
+final class Snapshots {
+
+    private final Bench bench;
+    private final Protection protection;
+    private final Cancel cancel;
+    private final Optional<Consumer<Analysis>> listener;
+    private Core core;
+    private Evidence evidence;
+
+    Snapshots(Bench bench, Protection protection, Core core, Cancel cancel, Optional<Consumer<Analysis>> listener) {
+        this.bench = bench;
+        this.protection = protection;
+        this.cancel = cancel;
+        this.listener = listener;
+        this.core = core;
+        this.evidence = core.evidence(bench, protection, StudyResults.AWAITED);
+        tell();
+    }
+
+    /** Puts in other sizes, and what the studies found by now. */
+    synchronized void settle(Core changed, UnaryOperator<StudyResults> found) {
+        core = changed;
+        evidence = changed.evidence(bench, protection, found.apply(evidence.studies()));
+        tell();
+    }
+
+    /** Puts in what a study found. */
+    synchronized void found(UnaryOperator<StudyResults> found) {
+        evidence = evidence.with(found.apply(evidence.studies()));
+        tell();
+    }
+
+    /** All that is found by now, reviewed. */
+    synchronized Analysis now() {
+        return new Analysis(
+                evidence,
+                FindingOrder.of(evidence, cancel),
+                Summing.of(bench, evidence.ratings(), core.heated()),
+                LogWriter.of(bench, evidence, core.heated()));
+    }
+
+    private void tell() {
+        if (!evidence.studies().pending().isEmpty()) {
+            listener.ifPresent(heard -> heard.accept(now()));
+        }
+    }
+}
