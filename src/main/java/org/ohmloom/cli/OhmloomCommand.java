@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             SizeCommand.class,
             PackCommand.class,
+            CompareCommand.class,
             TablesCommand.class,
             CommandLine.HelpCommand.class
         },

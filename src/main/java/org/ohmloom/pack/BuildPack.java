@@ -11,7 +11,6 @@ import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.DrawingSheet;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
-import org.ohmloom.model.TitleBlock;
 import org.ohmloom.pack.page.PdfFile;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.ReportPages;
@@ -109,17 +108,6 @@ public final class BuildPack {
     }
 
     private TitleFields fields(PackDocument document) {
-        TitleBlock block = analysis.harness().titleBlock();
-        return new TitleFields(
-                block.owner(),
-                block.number(),
-                block.currentRevision(),
-                block.date(),
-                block.language(),
-                block.title(),
-                block.supplementaryTitle(),
-                document.title(),
-                block.creator(),
-                block.approver());
+        return TitleFields.of(analysis.harness().titleBlock(), document.title());
     }
 }

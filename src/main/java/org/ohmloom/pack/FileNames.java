@@ -18,11 +18,21 @@ final class FileNames {
     }
 
     String pdf(PackDocument document) {
-        return stem + "-" + document.id() + ".pdf";
+        return pdf(document.id());
+    }
+
+    /** The file of a document by the id of that. */
+    String pdf(String document) {
+        return stem + "-" + document + ".pdf";
     }
 
     /** The file of a document's tables; the part names one of several. */
     String csv(PackDocument document, String part) {
-        return stem + "-" + document.id() + (part.isEmpty() ? "" : "-" + part) + ".csv";
+        return csv(document.id(), part);
+    }
+
+    /** The file of a document's tables by the id of that; the part names one of several. */
+    String csv(String document, String part) {
+        return stem + "-" + document + (part.isEmpty() ? "" : "-" + part) + ".csv";
     }
 }

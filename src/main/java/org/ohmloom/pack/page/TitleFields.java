@@ -1,6 +1,7 @@
 package org.ohmloom.pack.page;
 
 import java.util.Optional;
+import org.ohmloom.model.TitleBlock;
 
 /**
  * What the title block of a document says: the fields of ISO 7200:2004.
@@ -26,4 +27,20 @@ public record TitleFields(
         Optional<String> supplementaryTitle,
         String documentType,
         Optional<String> creator,
-        Optional<String> approver) {}
+        Optional<String> approver) {
+
+    /** The fields of a harness's title block on a document of some sort. */
+    public static TitleFields of(TitleBlock block, String documentType) {
+        return new TitleFields(
+                block.owner(),
+                block.number(),
+                block.currentRevision(),
+                block.date(),
+                block.language(),
+                block.title(),
+                block.supplementaryTitle(),
+                documentType,
+                block.creator(),
+                block.approver());
+    }
+}

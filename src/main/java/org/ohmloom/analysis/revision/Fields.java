@@ -1,0 +1,261 @@
+package org.ohmloom.analysis.revision;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Place;
+import org.ohmloom.model.UnknownKeys;
+import org.ohmloom.model.WireColour;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.units.Dimension;
+import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
+
+/**
+ * All that a record of the model says, one line for each value, by the words of its field. Members of lists are named by
+ * what identifies them, so that one inserted in the middle leaves the others where they were.
+ */
+final class Fields {
+    /** Components that tell one member of a list from another, the strongest first. */
+    private static final List<String> NAMING =
+            List.of("id", "name", "index", "cavity", "terminal", "output", "pin", "load", "state");
+
+    private static final Map<String, Dimension> ENDINGS = Map.ofEntries(
+            Map.entry("Volts", Dimension.VOLTAGE),
+            Map.entry("Amps", Dimension.CURRENT),
+            Map.entry("Ohms", Dimension.RESISTANCE),
+            Map.entry("Watts", Dimension.POWER),
+            Map.entry("Metres", Dimension.LENGTH),
+            Map.entry("Mm2", Dimension.AREA),
+            Map.entry("Celsius", Dimension.TEMPERATURE),
+            Map.entry("Kg", Dimension.MASS),
+            Map.entry("AmpHours", Dimension.CHARGE),
+            Map.entry("Fraction", Dimension.RATIO),
+            Map.entry("Seconds", Dimension.TIME),
+            Map.entry("Hertz", Dimension.FREQUENCY),
+            Map.entry("Farads", Dimension.CAPACITANCE),
+            Map.entry("Henries", Dimension.INDUCTANCE));
+
+    /** A value, exact for comparing and as people read it. */
+    record Leaf(Object exact, String text) {}
+
+    private final Map<String, Leaf> leaves = new LinkedHashMap<>();
+
+    private Fields() {}
+
+    /** Every value of a record by the words of its field, its identity left out. */
+    static Map<String, Leaf> of(Record shown) {
+        Fields fields = new Fields();
+        fields.addRecord("", shown);
+        return fields.leaves;
+    }
+
+    /** The fields whose values differ between two records of one kind, in the order of the first. */
+    static List<FieldChange> changes(Map<String, Leaf> before, Map<String, Leaf> after) {
+        Set<String> names = new LinkedHashSet<>(before.keySet());
+        names.addAll(after.keySet());
+        List<FieldChange> changes = new ArrayList<>();
+        for (String name : names) {
+            Leaf old = before.get(name);
+            Leaf now = after.get(name);
+            if (old == null || now == null || !Objects.equals(old.exact, now.exact)) {
+                changes.add(told(name, old, now));
+            }
+        }
+        return changes;
+    }
+
+    private static FieldChange told(String name, Leaf old, Leaf now) {
+        String before = old == null ? "" : old.text;
+        String after = now == null ? "" : now.text;
+        boolean hidden = old != null && now != null && before.equals(after);
+        return hidden
+                ? new FieldChange(name, before + " (" + old.exact + ")", after + " (" + now.exact + ")")
+                : new FieldChange(name, before, after);
+    }
+
+    private void addRecord(String path, Record shown) {
+        for (RecordComponent component : shown.getClass().getRecordComponents()) {
+            String name = component.getName();
+            if (!(path.isEmpty() && name.equals("id"))) {
+                add(joined(path, name), name, value(shown, component));
+            }
+        }
+    }
+
+    private void add(String path, String name, Object given) {
+        Object value = given instanceof Optional<?> optional ? optional.orElse(null) : given;
+        if (value == null || value instanceof UnknownKeys) {
+            return;
+        }
+        Optional<String> word = word(value);
+        if (word.isPresent()) {
+            leaves.put(path, new Leaf(value, word.get()));
+        } else if (value instanceof OptionalDouble number) {
+            number.ifPresent(each -> leaves.put(path, number(name, each)));
+        } else if (value instanceof OptionalInt number) {
+            number.ifPresent(each -> leaves.put(path, new Leaf(each, String.valueOf(each))));
+        } else if (value instanceof Double number) {
+            leaves.put(path, number(name, number));
+        } else if (value instanceof Map<?, ?> map) {
+            map.forEach((key, each) -> add(path + " " + key, name, each));
+        } else if (value instanceof Collection<?> members) {
+            addMembers(path, name, List.copyOf(members));
+        } else if (value instanceof Record nested) {
+            addNested(path, nested);
+        } else {
+            leaves.put(path, new Leaf(value, String.valueOf(value)));
+        }
+    }
+
+    private void addNested(String path, Record nested) {
+        boolean oneOfSeveral = nested.getClass().getInterfaces().length > 0;
+        if (oneOfSeveral) {
+            String kind = words(nested.getClass().getSimpleName());
+            leaves.put(joined(path, "kind"), new Leaf(nested.getClass(), kind));
+        }
+        addRecord(path, nested);
+    }
+
+    private void addMembers(String path, String name, List<?> members) {
+        List<String> names = names(members);
+        String one = name.endsWith("ies")
+                ? path.substring(0, path.length() - 3) + "y"
+                : path.endsWith("s") ? path.substring(0, path.length() - 1) : path;
+        for (int i = 0; i < members.size(); i++) {
+            Object member = members.get(i);
+            Optional<String> word = word(member);
+            if (word.isPresent()) {
+                leaves.put(one + " " + names.get(i), new Leaf(member, word.get()));
+            } else if (member instanceof Record nested) {
+                addNested(one + " " + names.get(i), nested);
+            } else {
+                add(one + " " + names.get(i), name, member);
+            }
+        }
+    }
+
+    /** What tells the members apart, or their numbers from 1. */
+    private static List<String> names(List<?> members) {
+        for (String naming : NAMING) {
+            List<String> names = new ArrayList<>();
+            for (Object member : members) {
+                named(member, naming).ifPresent(names::add);
+            }
+            if (names.size() == members.size() && new HashSet<>(names).size() == names.size()) {
+                return names;
+            }
+        }
+        boolean allWords = members.stream().allMatch(each -> word(each).isPresent());
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < members.size(); i++) {
+            names.add(allWords ? word(members.get(i)).orElseThrow() : String.valueOf(i + 1));
+        }
+        return new HashSet<>(names).size() == names.size() ? names : numbers(members.size());
+    }
+
+    private static List<String> numbers(int count) {
+        return IntStream.rangeClosed(1, count).mapToObj(String::valueOf).toList();
+    }
+
+    private static Optional<String> named(Object member, String naming) {
+        if (!(member instanceof Record given)) {
+            return Optional.empty();
+        }
+        for (RecordComponent component : given.getClass().getRecordComponents()) {
+            if (component.getName().equals(naming)) {
+                Object value = value(given, component);
+                return value instanceof Optional<?> optional ? optional.map(String::valueOf) : word(value);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Leaf number(String name, double value) {
+        if (name.endsWith("Mm")) {
+            return new Leaf(value, Formats.millimetres(value));
+        }
+        return ENDINGS.entrySet().stream()
+                .filter(ending ->
+                        name.toLowerCase(Locale.ROOT).endsWith(ending.getKey().toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .map(ending -> new Leaf(value, Formats.quantity(value, ending.getValue())))
+                .orElseGet(() -> new Leaf(value, Formats.number(value)));
+    }
+
+    /** What is one word for people. */
+    private static Optional<String> word(Object value) {
+        if (value instanceof ElementId id) {
+            return Optional.of(id.value());
+        }
+        if (value instanceof Gauge gauge) {
+            return Optional.of(gauge.text().replace("mm2", "mm²"));
+        }
+        if (value instanceof WireEnd end) {
+            return Optional.of(end.text());
+        }
+        if (value instanceof WireColour colour) {
+            return Optional.of(colour.text());
+        }
+        if (value instanceof Place.OnSegment on) {
+            return Optional.of(on.segment() + ", " + Formats.metres(on.distanceMetres()) + " along");
+        }
+        if (value instanceof Place.AtBreakout at) {
+            return Optional.of(at.breakout().value());
+        }
+        if (value instanceof Boolean flag) {
+            return Optional.of(flag ? "yes" : "no");
+        }
+        if (value instanceof Enum<?> constant) {
+            return Optional.of(constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        }
+        return value instanceof String || value instanceof Integer
+                ? Optional.of(String.valueOf(value))
+                : Optional.empty();
+    }
+
+    private static String joined(String path, String name) {
+        String words = unitless(name);
+        return path.isEmpty() ? words : path + ", " + words;
+    }
+
+    /** A field's name in words without the unit at its end. */
+    private static String unitless(String name) {
+        String bare = name;
+        for (String ending : ENDINGS.keySet()) {
+            if (name.endsWith(ending) && name.length() > ending.length()) {
+                bare = name.substring(0, name.length() - ending.length());
+            }
+        }
+        return words(name.endsWith("Mm") && name.length() > 2 ? name.substring(0, name.length() - 2) : bare);
+    }
+
+    private static String words(String name) {
+        if (name.equals("gauge")) {
+            return "size";
+        }
+        return name.replaceAll("(\\p{Lower})(\\p{Upper})", "$1 $2").toLowerCase(Locale.ROOT);
+    }
+
+    private static Object value(Record shown, RecordComponent field) {
+        try {
+            return field.getAccessor().invoke(shown);
+        } catch (IllegalAccessException | InvocationTargetException hidden) {
+            throw new IllegalStateException("field " + field.getName() + " cannot be read", hidden);
+        }
+    }
+}

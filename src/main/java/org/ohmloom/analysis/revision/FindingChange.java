@@ -1,0 +1,12 @@
+package org.ohmloom.analysis.revision;
+
+import org.ohmloom.review.Finding;
+
+/**
+ * A finding that came, went, was accepted or no longer is.
+ *
+ * @param finding the finding as the new revision has it; of one that went as the old one had it
+ * @param change  added or removed; changed when it is another severity or another acceptance
+ * @param was     how it stood in the old revision when it changed: its severity and whether it was accepted
+ */
+public record FindingChange(Finding finding, Change change, String was) {}

@@ -1,0 +1,116 @@
+package org.ohmloom.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.ohmloom.analysis.revision.RevisionComparison;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Part;
+import org.ohmloom.pack.page.Block;
+import org.ohmloom.pack.page.Cell;
+import org.ohmloom.pack.page.Column;
+import org.ohmloom.pack.page.Row;
+
+/** What has to be bought more or less of, from one revision to the next: the two bills of materials, line by line. */
+final class PartChanges {
+    private static final double LEAST_METRES = 0.5e-3;
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.words("Group"),
+            Column.code("Part number"),
+            Column.words("Maker"),
+            Column.words("Description"),
+            Column.colour("Colour"),
+            Column.code("Unit"),
+            Column.count("Before", 2),
+            Column.count("After", 2),
+            Column.count("Difference", 2));
+
+    private final RevisionComparison comparison;
+
+    PartChanges(RevisionComparison comparison) {
+        this.comparison = comparison;
+    }
+
+    /** What makes two lines of two bills the same: not the assembly, which only says where a part goes. */
+    private record Line(MaterialKind kind, String number, String maker, String description, Material sample)
+            implements Comparable<Line> {
+        @Override
+        public int compareTo(Line other) {
+            int byKind = kind.compareTo(other.kind);
+            return byKind != 0 ? byKind : key().compareTo(other.key());
+        }
+
+        private String key() {
+            return number + "|" + description + "|" + sample.colour() + "|" + sample.unit();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Line that && compareTo(that) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return key().hashCode();
+        }
+    }
+
+    Block.Table table() {
+        Map<Line, Double> before = lines(
+                new BillOfMaterials(comparison.before()), comparison.before().harness());
+        Map<Line, Double> after = lines(
+                new BillOfMaterials(comparison.after()), comparison.after().harness());
+        Map<Line, double[]> both = new TreeMap<>();
+        before.forEach((line, quantity) -> both.computeIfAbsent(line, key -> new double[2])[0] = quantity);
+        after.forEach((line, quantity) -> both.computeIfAbsent(line, key -> new double[2])[1] = quantity);
+        List<Row> rows = new ArrayList<>();
+        both.forEach((line, quantities) -> {
+            if (Math.abs(quantities[1] - quantities[0]) > LEAST_METRES) {
+                rows.add(row(line, quantities[0], quantities[1]));
+            }
+        });
+        return new Block.Table("parts", COLUMNS, rows, "The same parts in the same quantities.");
+    }
+
+    private static Map<Line, Double> lines(BillOfMaterials bill, Harness harness) {
+        Map<Line, Double> lines = new TreeMap<>();
+        bill.materials().forEach((material, count) -> {
+            Optional<Part> part = material.part().map(harness.parts()::get);
+            Line line = new Line(
+                    material.kind(),
+                    material.part().map(id -> id.value()).orElse(""),
+                    part.map(Part::maker).orElse(""),
+                    material.description().isEmpty()
+                            ? Wording.printed(part.map(Part::description).orElse(""))
+                            : Wording.printed(material.description()),
+                    material);
+            lines.merge(line, count.quantity(), Double::sum);
+        });
+        return lines;
+    }
+
+    private static Row row(Line line, double before, double after) {
+        boolean wire = line.kind() == MaterialKind.WIRE;
+        return Row.of(
+                Cell.text(line.kind().words()),
+                line.number().isEmpty() && !wire
+                        ? Cell.missing(Wording.NOT_CHOSEN)
+                        : Cell.text(wire ? "by description" : line.number()),
+                Cell.text(line.maker()),
+                Cell.text(line.description()),
+                line.sample().colour().map(Cell::colour).orElse(Cell.empty()),
+                Cell.text(line.sample().unit()),
+                quantity(line, before),
+                quantity(line, after),
+                quantity(line, after - before).toned(Cell.Tone.STRONG));
+    }
+
+    private static Cell quantity(Line line, double quantity) {
+        return line.sample().unit().equals(Material.PIECE)
+                ? Cell.number(quantity, String.valueOf(Math.round(quantity)))
+                : Cell.number(quantity);
+    }
+}
