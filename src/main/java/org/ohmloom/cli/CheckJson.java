@@ -76,6 +76,7 @@ final class CheckJson {
                 .values()
                 .forEach(flow -> array.object(entry -> branch(entry, flow, celsius))));
         OutputsText.write(solution, item);
+        EnergyText.write(solution, item);
         item.array(
                 "loads", array -> solution.loads().values().forEach(load -> array.object(entry -> load(entry, load))));
     }

@@ -30,6 +30,7 @@ final class CheckText {
     static void print(Analysis analysis, List<OperatingState> states, PrintWriter out) {
         heading(analysis, out);
         states(analysis, states, out);
+        EnergyText.print(analysis, states, out);
         FindingsText.summary(analysis, FINDINGS_IN_SUMMARY, out);
         out.println();
         out.println(Wrap.text(Cautions.paragraph(), 100));

@@ -93,12 +93,11 @@ final class OutputsText {
                 peak.orElse(""));
     }
 
-    /** Keys of a state: {@code clocks}, {@code outputs}, {@code moments}, {@code samplingErrorRatio}, {@code energyMissRatio}. */
+    /** Keys of a state: {@code clocks}, {@code outputs}, {@code moments}, {@code samplingErrorRatio}. */
     static void write(Solution solution, JsonObjectWriter item) {
         DutyResults duty = solution.duty();
         item.put("moments", duty.moments());
         item.put("samplingErrorRatio", duty.samplingErrorRatio());
-        item.put("energyMissRatio", duty.energyMissRatio());
         item.array("clocks", array -> duty.clocks()
                 .forEach(clock -> array.object(entry -> {
                     entry.put("id", clock.id());

@@ -10,6 +10,7 @@ import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Row;
+import org.ohmloom.solve.EnergyBalance;
 import org.ohmloom.solve.Island;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.Solution;
@@ -26,6 +27,15 @@ final class StateSection {
             Column.count("Loads drawing", 0),
             new Column("Residual current", Unit.AMP.symbol(), Column.Kind.NUMBER, 0, true),
             new Column("Residual voltage", Unit.VOLT.symbol(), Column.Kind.NUMBER, 0, true));
+
+    private static final List<Column> ENERGY = List.of(
+            Column.code("State"),
+            Column.number("Sources give", Unit.WATT, 1),
+            Column.number("Batteries take", Unit.WATT, 1),
+            Column.number("Loads take", Unit.WATT, 1),
+            Column.number("Lost in conductors", Unit.WATT, 2),
+            Column.number("Lost in devices", Unit.WATT, 2),
+            new Column("Unaccounted", Unit.WATT.symbol(), Column.Kind.NUMBER, 0, true));
 
     private static final List<Column> ISLANDS = List.of(
             Column.code("State"), Column.code("Part around"), Column.words("Status"), Column.words("What it means"));
@@ -55,7 +65,27 @@ final class StateSection {
         if (!islands.isEmpty()) {
             blocks.add(new Block.Table("islands", ISLANDS, islands, ""));
         }
+        List<Row> energy = analysis.states().stream()
+                .flatMap(state ->
+                        analysis.solution(state.id()).map(solved -> energyRow(state, EnergyBalance.of(solved))).stream())
+                .toList();
+        if (!energy.isEmpty()) {
+            blocks.add(new Block.Prose("Power, as means over time. Contacts and chassis count as conductors; fuses,"
+                    + " switches, relays, outputs and diodes as devices. What the last column shows is rounding."));
+            blocks.add(new Block.Table("energy", ENERGY, energy, ""));
+        }
         return blocks;
+    }
+
+    private static Row energyRow(OperatingState state, EnergyBalance energy) {
+        return Row.of(
+                Cell.text(state.id().value()).toned(Cell.Tone.STRONG),
+                Cell.number(energy.givenWatts()),
+                Cell.number(energy.chargingWatts()),
+                Cell.number(energy.loadsWatts()),
+                Cell.number(energy.conductorsWatts()),
+                Cell.number(energy.devicesWatts()),
+                residual(energy.missWatts()));
     }
 
     private static Row row(OperatingState state, Optional<Solution> solution) {

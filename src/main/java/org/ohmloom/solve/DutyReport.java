@@ -1,7 +1,6 @@
 package org.ohmloom.solve;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,33 +37,11 @@ final class DutyReport {
                 full.plan().count(),
                 full.plan().isSampled(),
                 report.samplingErrorRatio(),
-                energyMissRatio(flows.values()),
                 report.ripples(),
                 report.clamps(),
                 report.stretchSquares(),
                 report.deviations(),
                 report.momentVolts());
-    }
-
-    /**
-     * Power given and taken, from means and mean squares: I^2 R of conductors, E I - I^2 R of batteries, and of all others the
-     * mean of voltage times current.
-     */
-    static double energyMissRatio(Collection<BranchFlow> flows) {
-        double sum = 0;
-        double given = 0;
-        for (BranchFlow flow : flows) {
-            double watts = flow.watts();
-            if (flow.branch().law() instanceof Law.VoltageSource source
-                    && Double.isInfinite(source.maximumAmps())
-                    && Double.isInfinite(source.minimumAmps())
-                    && source.chargeOhms() == source.ohms()) {
-                watts = source.ohms() * flow.rmsAmps() * flow.rmsAmps() - source.emfVolts() * flow.amps();
-            }
-            sum += watts;
-            given += Math.max(0, -watts);
-        }
-        return given > 0 ? Math.abs(sum) / given : 0;
     }
 
     private double samplingErrorRatio() {

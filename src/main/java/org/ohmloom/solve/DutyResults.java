@@ -15,7 +15,6 @@ import org.ohmloom.graph.BranchId;
  * @param moments           how many moments stood for all of time, 1 when nothing switches
  * @param sampled           whether they were a sample because there are too many combinations to take all
  * @param samplingErrorRatio     largest standard error of an RMS current for that, as a share of it; 0 when all were taken
- * @param energyMissRatio   by how much mean power given and mean power taken differ, over the power given
  * @param ripples           the current of each inductive load, by its branch
  * @param clamps            what active clamps swallow, by their branch
  * @param stretchSquares    mean square current of branches in each stretch of each clock, see {@link #meanSquareAmps}
@@ -27,7 +26,6 @@ public record DutyResults(
         int moments,
         boolean sampled,
         double samplingErrorRatio,
-        double energyMissRatio,
         SortedMap<BranchId, Ripple> ripples,
         SortedMap<BranchId, ClampPulse> clamps,
         Map<BranchId, List<List<Double>>> stretchSquares,
@@ -36,7 +34,7 @@ public record DutyResults(
 
     /** Of a network in which nothing switches. */
     public static final DutyResults NONE = new DutyResults(
-            List.of(), 1, false, 0, 0, new TreeMap<>(), new TreeMap<>(), Map.of(), Map.of(), MomentVolts.NONE);
+            List.of(), 1, false, 0, new TreeMap<>(), new TreeMap<>(), Map.of(), Map.of(), MomentVolts.NONE);
 
     public DutyResults {
         clocks = List.copyOf(clocks);

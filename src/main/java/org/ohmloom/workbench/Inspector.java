@@ -21,6 +21,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.Requirement;
+import org.ohmloom.solve.EnergyBalance;
 import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.Inspection.Fact;
 import org.ohmloom.workbench.Inspection.Facts;
@@ -255,7 +256,19 @@ final class Inspector {
                         new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows)));
     }
 
-    private static Inspection other(Element element) {
+    private static Facts power(EnergyBalance energy) {
+        return new Facts(
+                "Power, mean",
+                List.of(
+                        Fact.of("Sources give", Formats.watts(energy.givenWatts())),
+                        Fact.of("Batteries take", Formats.watts(energy.chargingWatts())),
+                        Fact.of("Loads take", Formats.watts(energy.loadsWatts())),
+                        Fact.of("Lost in conductors", Formats.watts(energy.conductorsWatts())),
+                        Fact.of("Lost in devices", Formats.watts(energy.devicesWatts())),
+                        Fact.of("Unaccounted", energy.missWords())));
+    }
+
+    private Inspection other(Element element) {
         String kind = TradeWords.capital(
                 RecordFacts.words(element.getClass().getSimpleName()).toLowerCase(java.util.Locale.ROOT));
         List<Section> sections = new ArrayList<>();
@@ -268,6 +281,9 @@ final class Inspector {
                     .forEach((pin, setting) ->
                             rows.add(List.of(pin.unit() + "." + pin.pin(), SettingWords.of(setting))));
             sections.add(new Grid("Set", List.of("What", "How"), rows));
+            readout.analysis()
+                    .flatMap(results -> results.solution(state.id()))
+                    .ifPresent(solution -> sections.add(0, power(EnergyBalance.of(solution))));
             return new Inspection(state.id().value(), state.name() + "\nOperating state", sections);
         }
         if (element instanceof org.ohmloom.model.Note note) {

@@ -2,11 +2,13 @@ package org.ohmloom.workbench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.Setting;
 import org.ohmloom.solve.BranchFlow;
+import org.ohmloom.solve.EnergyBalance;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
@@ -39,6 +41,11 @@ final class StateSheet implements Sheet<StateSheet.Row> {
                             .filter(flow -> flow.branch().kind() == BranchKind.SOURCE && flow.amps() > 0)
                             .mapToDouble(BranchFlow::amps)
                             .sum()))
+                    .orElse(CellText.EMPTY);
+        }
+
+        CellText watts(ToDoubleFunction<EnergyBalance> part) {
+            return solution.map(found -> CellText.of(part.applyAsDouble(EnergyBalance.of(found))))
                     .orElse(CellText.EMPTY);
         }
 
@@ -76,7 +83,31 @@ final class StateSheet implements Sheet<StateSheet.Row> {
                 Column.<Row>number(
                         "Imbalance", "A", "Largest sum of currents at a point, computed anew", row -> row.solution()
                                 .map(found -> CellText.of(found.residualAmps()))
-                                .orElse(CellText.EMPTY)));
+                                .orElse(CellText.EMPTY)),
+                Column.number(
+                        "Sources give", "W", "Mean power the sources give", row -> row.watts(EnergyBalance::givenWatts)),
+                Column.number(
+                        "Batteries take",
+                        "W",
+                        "Mean power that charges batteries",
+                        row -> row.watts(EnergyBalance::chargingWatts)),
+                Column.number(
+                        "Loads take", "W", "Mean power the loads take", row -> row.watts(EnergyBalance::loadsWatts)),
+                Column.number(
+                        "In conductors",
+                        "W",
+                        "Mean power lost in wires, contacts, straps and chassis",
+                        row -> row.watts(EnergyBalance::conductorsWatts)),
+                Column.number(
+                        "In devices",
+                        "W",
+                        "Mean power lost in fuses, switches, relays, outputs and diodes",
+                        row -> row.watts(EnergyBalance::devicesWatts)),
+                Column.number(
+                        "Unaccounted",
+                        "W",
+                        "Power given less power taken and lost: rounding",
+                        row -> row.watts(EnergyBalance::missWatts)));
     }
 
     @Override

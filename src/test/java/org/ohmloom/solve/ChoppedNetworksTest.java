@@ -58,7 +58,7 @@ class ChoppedNetworksTest {
     void meanPowerGivenIsMeanPowerTaken() {
         for (int seed = 0; seed < 40; seed++) {
             Solved solved = ChoppedNetwork.random(seed).net().solve();
-            double miss = solved.solution().duty().energyMissRatio();
+            double miss = EnergyBalance.of(solved.solution().flows().values()).missRatio();
             assertTrue(miss <= ENERGY, "network " + seed + " misses " + miss);
         }
     }
