@@ -41,7 +41,7 @@ record Core(JointSized sized, SizingInput input, SortedMap<WireId, WireRating> r
         return sized.heated();
     }
 
-    /** The evidence with these sizes. */
+    /** The evidence with these sizes; ratings of devices ride through the starts as far as they have been followed. */
     Evidence evidence(Bench bench, Protection protection, StudyResults studies) {
         return new Evidence(
                 bench.harness(),
@@ -53,7 +53,7 @@ record Core(JointSized sized, SizingInput input, SortedMap<WireId, WireRating> r
                 ratings,
                 sized.conductors(),
                 sized.choice(),
-                new DeviceChooser(input).chooseAll(),
+                new DeviceChooser(input, studies.startUps()).chooseAll(),
                 protection.drawn(),
                 protection.upstream(),
                 studies);

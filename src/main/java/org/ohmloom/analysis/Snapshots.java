@@ -33,9 +33,12 @@ final class Snapshots {
         tell();
     }
 
-    /** Puts in what a study found. */
+    /** Puts in what a study found; ratings of devices are chosen anew when it is how things start. */
     synchronized void found(UnaryOperator<StudyResults> found) {
-        evidence = evidence.with(found.apply(evidence.studies()));
+        StudyResults studies = found.apply(evidence.studies());
+        evidence = studies.startUps() == evidence.studies().startUps()
+                ? evidence.with(studies)
+                : core.evidence(bench, protection, studies);
         tell();
     }
 

@@ -10,6 +10,8 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.Requirement;
+import org.ohmloom.size.protection.DeviceProposal;
+import org.ohmloom.size.protection.TypeCandidate;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 
@@ -46,8 +48,16 @@ final class ChoicesText {
             out.println("  " + choice.device() + "  "
                     + rating(sized.before().components().find(choice.device())) + " -> "
                     + rating(after.harness().components().find(choice.device())));
-            out.println(Wrap.indented(choice.reason(), 6, WIDTH));
-            cite(choice.reason(), choice.citation().text(), out);
+            Optional<DeviceProposal> proposal =
+                    Optional.ofNullable(sized.proposed().get(choice.device()));
+            if (proposal.isPresent()) {
+                TypeCandidate chosen = proposal.get().chosen();
+                out.println(Wrap.indented("as proposed: " + chosen.reason(), 6, WIDTH));
+                cite(chosen.reason(), chosen.source(), out);
+            } else {
+                out.println(Wrap.indented(choice.reason(), 6, WIDTH));
+                cite(choice.reason(), choice.citation().text(), out);
+            }
         }
     }
 
@@ -70,7 +80,12 @@ final class ChoicesText {
         return component
                 .map(Component::device)
                 .filter(ProtectiveDevice.class::isInstance)
-                .map(device -> Formats.amps(((ProtectiveDevice) device).ratingAmps()))
+                .map(ProtectiveDevice.class::cast)
+                .map(device -> Formats.amps(device.ratingAmps())
+                        + (device.ratedVolts().isPresent()
+                                ? " for " + Formats.volts(device.ratedVolts().getAsDouble())
+                                : "")
+                        + " " + device.series())
                 .orElse("no rating");
     }
 }

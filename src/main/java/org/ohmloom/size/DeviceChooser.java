@@ -18,6 +18,7 @@ import org.ohmloom.size.protection.BandAgainstConductor;
 import org.ohmloom.size.protection.ContinuousRating;
 import org.ohmloom.size.protection.DeviceAllowance;
 import org.ohmloom.size.protection.TimeCurrentBand;
+import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.tables.FuseRating;
@@ -44,14 +45,19 @@ public final class DeviceChooser {
     private final Map<ComponentId, List<Wire>> relying = new HashMap<>();
     private final StartRide starts;
 
-    /** A chooser on one set of solutions. */
+    /** A chooser on one set of solutions, without starts followed over time: they count as they are entered. */
     public DeviceChooser(SizingInput input) {
+        this(input, StartUps.NONE);
+    }
+
+    /** A chooser on one set of solutions and the starts followed over time on them. */
+    public DeviceChooser(SizingInput input, StartUps startUps) {
         this.input = input;
         this.facts = new SizingFacts(input);
         this.allowance = DeviceAllowance.of(
                 input.tables(), input.basis(), input.harness().rules().nominalVolts());
         this.loadPercent = input.tables().fuseDerating(CONTINUOUS_LOAD).value();
-        this.starts = new StartRide(facts);
+        this.starts = new StartRide(facts, startUps);
         for (Wire wire : input.harness().wires().all()) {
             if (wire.gauge().isPresent()) {
                 facts.devices(wire).forEach(device -> relying.computeIfAbsent(device, id -> new ArrayList<>())

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Draw;
@@ -12,24 +14,30 @@ import org.ohmloom.model.Load;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.size.protection.ContinuousRating;
 import org.ohmloom.size.protection.EnteredStart;
+import org.ohmloom.size.protection.FollowedStarts;
 import org.ohmloom.size.protection.StartPulse;
+import org.ohmloom.size.protection.StartShape;
 import org.ohmloom.size.protection.TimeCurrentBand;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.run.StartUps;
 
 /**
- * Which rating rides through the starts of the loads behind a device, before any fault or start is solved: with the start
- * current at the rated voltage, which the real one does not exceed by much, and all else the device carries.
+ * Which rating rides through the starts behind a device: as they were followed over time, and where one was not, as it is
+ * entered, with the start current at the rated voltage, which the real one does not exceed by much, and all else the device
+ * carries.
  */
 final class StartRide {
 
     private record Start(ComponentId load, double peakAmps, double ratedAmps, double decaySeconds) {}
 
     private final SizingFacts facts;
+    private final FollowedStarts followed;
     private final Map<ComponentId, List<Start>> starts = new HashMap<>();
 
-    StartRide(SizingFacts facts) {
+    StartRide(SizingFacts facts, StartUps startUps) {
         this.facts = facts;
+        this.followed = new FollowedStarts(facts.harness(), facts.input().solutions(), startUps);
         Map<ComponentId, Map<ComponentId, Start>> found = new HashMap<>();
         for (Solution solution : facts.input().solutions().values()) {
             for (LoadVolts volts : solution.loads().values()) {
@@ -89,20 +97,35 @@ final class StartRide {
         }
         ContinuousRating rating =
                 ContinuousRating.of(facts.input().tables(), device.series(), ratingAmps, ambientCelsius);
-        return starts.getOrDefault(id, List.of()).stream()
-                .map(start -> {
-                    double others = Math.max(0, loadAmps - start.ratedAmps());
-                    return StartPulse.of(
-                            facts.input().tables(),
-                            device.series(),
-                            band.get(),
-                            rating,
-                            start.load().value(),
-                            new EnteredStart(
-                                    start.peakAmps() + others,
-                                    Math.min(Math.max(loadAmps, start.ratedAmps()), start.peakAmps() + others),
-                                    start.decaySeconds()));
-                })
-                .reduce((one, other) -> one.ridesThrough() ? other : one);
+        return shapes(id, loadAmps).entrySet().stream()
+                .flatMap(entry -> entry.getValue().stream()
+                        .map(shape -> StartPulse.of(
+                                facts.input().tables(),
+                                device.series(),
+                                band.get(),
+                                rating,
+                                entry.getKey().value(),
+                                shape)))
+                .reduce((one, other) -> one.isWorseThan(other) ? one : other);
+    }
+
+    /** The starts through a device, by what starts: followed where they were, otherwise as entered. */
+    private SortedMap<ComponentId, List<StartShape>> shapes(ComponentId id, double loadAmps) {
+        SortedMap<ComponentId, List<StartShape>> shapes = new TreeMap<>();
+        for (Start start : starts.getOrDefault(id, List.of())) {
+            double others = Math.max(0, loadAmps - start.ratedAmps());
+            shapes.put(
+                    start.load(),
+                    List.of(new EnteredStart(
+                            start.peakAmps() + others,
+                            Math.min(Math.max(loadAmps, start.ratedAmps()), start.peakAmps() + others),
+                            start.decaySeconds())));
+        }
+        followed.through(id).forEach((starter, runs) -> {
+            if (shapes.containsKey(starter) || followed.isUnit(starter)) {
+                shapes.put(starter, List.copyOf(runs));
+            }
+        });
+        return shapes;
     }
 }

@@ -2,6 +2,7 @@ package org.ohmloom.size.protection;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ProtectiveDevice;
 
@@ -45,8 +46,21 @@ public record DeviceProposal(
      * @param aspect the point
      */
     public Optional<ProtectiveDevice> mending(Check.Aspect aspect) {
-        boolean nothingNew = chosen.failed().stream().allMatch(failed -> checks.stream()
-                .anyMatch(now -> now.aspect() == failed.aspect() && now.verdict() == Check.Verdict.NOT_MET));
-        return Optional.of(chosen.device()).filter(device -> changes() && nothingNew && !chosen.fails(aspect));
+        return Optional.of(chosen.device()).filter(device -> changes() && nothingNew() && !chosen.fails(aspect));
+    }
+
+    /** Whether the proposed device mends some point that is not met now and fails at nothing that is met now. */
+    public boolean mends() {
+        return changes() && nothingNew() && notMet().anyMatch(check -> !chosen.fails(check.aspect()));
+    }
+
+    /** What is not met now. */
+    private Stream<Check> notMet() {
+        return checks.stream().filter(check -> check.verdict() == Check.Verdict.NOT_MET);
+    }
+
+    private boolean nothingNew() {
+        return chosen.failed().stream()
+                .allMatch(failed -> notMet().anyMatch(now -> now.aspect() == failed.aspect()));
     }
 }

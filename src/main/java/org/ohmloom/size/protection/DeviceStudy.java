@@ -44,7 +44,7 @@ final class DeviceStudy {
         this.starts = starts;
         this.volts = volts;
         this.outputs = outputs;
-        this.followed = new FollowedStarts(input);
+        this.followed = new FollowedStarts(input.harness(), input.solutions(), input.startUps());
     }
 
     /**

@@ -134,7 +134,7 @@ public record StartPulse(
     }
 
     /** Whether this tries the device harder than another start does. */
-    boolean isWorseThan(StartPulse other) {
+    public boolean isWorseThan(StartPulse other) {
         if (mayOpen != other.mayOpen) {
             return mayOpen;
         }
