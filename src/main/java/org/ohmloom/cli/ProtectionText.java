@@ -165,6 +165,8 @@ final class ProtectionText {
         entry.put("limitCelsius", each.limit().continuousCelsius());
         entry.put("shortTimeCelsius", each.limit().shortTime().shortCircuit().value());
         entry.put("overloadCelsius", each.limit().shortTime().overload().value());
+        entry.put("meltsInFiveSecondsAmps", each.limit().meltingAmps(ConductorProtection.MELTING_SECONDS));
+        entry.put("meltsForGoodAmps", each.limit().meltingAmpsForGood());
         entry.put(
                 "foreverCelsius",
                 each.against().map(found -> finite(found.steadyCelsius())).orElse(OptionalDouble.empty()));

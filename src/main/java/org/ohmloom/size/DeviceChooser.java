@@ -170,10 +170,7 @@ public final class DeviceChooser {
     }
 
     private double leastAmps(ComponentId id, ProtectiveDevice device) {
-        double ratio = ambientRatio(id, device);
-        double share = loadPercent.value() / 100 * ratio;
-        double amps = facts.worst(id).amps();
-        return share > 0 ? amps / share : amps > 0 ? Double.POSITIVE_INFINITY : 0;
+        return ContinuousRating.leastAmps(facts.worst(id).amps(), loadPercent.value() / 100, ambientRatio(id, device));
     }
 
     private double ambientRatio(ComponentId id, ProtectiveDevice device) {

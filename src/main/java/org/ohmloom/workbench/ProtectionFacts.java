@@ -24,11 +24,18 @@ final class ProtectionFacts {
     static Optional<Facts> ofWire(Readout readout, WireId wire) {
         ProtectionResults results = results(readout);
         List<Fact> facts = new ArrayList<>();
+        Optional<String> melting = Optional.empty();
         for (ComponentId id : results.relying().getOrDefault(wire, List.of())) {
-            results.of(id).ifPresent(device -> device.conductors().stream()
-                    .filter(each -> each.wire().equals(wire))
-                    .forEach(each -> facts.add(fact(device, each))));
+            for (DeviceProtection device : results.of(id).stream().toList()) {
+                for (ConductorProtection each : device.conductors()) {
+                    if (each.wire().equals(wire)) {
+                        facts.add(fact(device, each));
+                        melting = Optional.of(each.meltingWords());
+                    }
+                }
+            }
         }
+        melting.ifPresent(words -> facts.add(Fact.of("Copper melts", words)));
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(TITLE, facts));
     }
 

@@ -151,4 +151,15 @@ class HandbookFeedsTest {
                 .solve();
         assertEquals(38.16, solved.flow("W").amps(), 5e-3);
     }
+
+    /** An estimate on a feed: 80 A and no more than 60 W lost: 60 / 80^2 = 0.009375 ohm. */
+    @Test
+    void eightyAmperesLoseSixtyWattsOnNinePointThreeSevenFiveMilliohms() {
+        Solved solved = new Net()
+                .battery("B", "0", "a", 12, 0)
+                .wire("W", "a", "b", 0.009375)
+                .current("L", "b", "0", 80)
+                .solve();
+        assertEquals(60, solved.flow("W").watts(), NINE_DIGITS * 60);
+    }
 }

@@ -95,6 +95,16 @@ public record ConductorLimit(
                                 ampacity.base().citation()))));
     }
 
+    /** The current that melts its copper within a time from its running temperature, A; after Onderdonk, s up to some 10. */
+    public double meltingAmps(double seconds) {
+        return Onderdonk.meltingAmps(copper, areaMm2, seconds, runningCelsius);
+    }
+
+    /** The lasting current that melts its copper in free air, A; after Preece, as one round wire of its area. */
+    public double meltingAmpsForGood() {
+        return Preece.ofArea(areaMm2);
+    }
+
     /**
      * The current at which it settles at its limit, A: what it may carry, or more where the heat balance of as many equal
      * wires, all loaded, says that the ampacity keeps a reserve.

@@ -23,6 +23,9 @@ public record ConductorProtection(
         Optional<BandAgainstConductor> against,
         Optional<Gauge> larger) {
 
+    /** The time for which the melting current is told, s. */
+    public static final double MELTING_SECONDS = 5;
+
     /** The weakest conductor first: the one that gets hottest at what may flow for ever. */
     public static final Comparator<ConductorProtection> WEAKEST_FIRST =
             Comparator.comparingDouble(ConductorProtection::marginKelvin).thenComparing(ConductorProtection::wire);
@@ -61,5 +64,11 @@ public record ConductorProtection(
 
     private static String seconds(OptionalDouble seconds) {
         return seconds.isPresent() ? Formats.seconds(seconds.getAsDouble()) : "that for good";
+    }
+
+    /** When its copper melts, in words: far beyond what its insulation stands. */
+    public String meltingWords() {
+        return "at " + Formats.amps(limit.meltingAmps(MELTING_SECONDS)) + " within " + Formats.seconds(MELTING_SECONDS)
+                + " (Onderdonk), at " + Formats.amps(limit.meltingAmpsForGood()) + " for good in free air (Preece)";
     }
 }

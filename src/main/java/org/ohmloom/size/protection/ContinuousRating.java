@@ -41,6 +41,18 @@ public record ContinuousRating(
                         + ambient.map(each -> "; " + each.citation().text()).orElse(""));
     }
 
+    /**
+     * The least rating for a lasting current: current / (continuous share x ambient share), A; infinite where nothing may flow.
+     *
+     * @param amps            current, A
+     * @param continuousRatio share of its rating a device may carry for good
+     * @param ambientRatio    share of its rating it carries in its air
+     */
+    public static double leastAmps(double amps, double continuousRatio, double ambientRatio) {
+        double share = continuousRatio * ambientRatio;
+        return share > 0 ? amps / share : amps > 0 ? Double.POSITIVE_INFINITY : 0;
+    }
+
     /** The calculation: "10 A x 0.9 at 75 °C x 0.8 continuous = 7.2 A". */
     public String words() {
         return Formats.amps(ratingAmps) + " x " + Formats.number(ambientRatio) + " at "

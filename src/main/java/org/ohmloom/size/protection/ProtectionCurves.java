@@ -18,7 +18,6 @@ import org.ohmloom.model.WireId;
  * @param bandLongest    points of the band's longest times
  * @param foreverAmps    largest current the device may carry for ever, A; empty without a band
  * @param conductorLimit how long the conductor stands a current
- * @param meltingLimit   how long the bare copper takes to melt, after Onderdonk
  * @param starts         start currents over time, one list for each load
  * @param startLoads     the loads of those lists, in the same order
  * @param runningAmps    largest lasting current through the device, A
@@ -33,7 +32,6 @@ public record ProtectionCurves(
         List<CurvePoint> bandLongest,
         OptionalDouble foreverAmps,
         List<CurvePoint> conductorLimit,
-        List<CurvePoint> meltingLimit,
         List<List<CurvePoint>> starts,
         List<String> startLoads,
         double runningAmps,
@@ -49,7 +47,6 @@ public record ProtectionCurves(
         bandShortest = List.copyOf(bandShortest);
         bandLongest = List.copyOf(bandLongest);
         conductorLimit = List.copyOf(conductorLimit);
-        meltingLimit = List.copyOf(meltingLimit);
         starts = List.copyOf(starts);
         startLoads = List.copyOf(startLoads);
     }
@@ -82,7 +79,6 @@ public record ProtectionCurves(
                                         top,
                                         COUNT))
                         .orElse(List.of()),
-                conductor.map(each -> melting(each.limit(), top)).orElse(List.of()),
                 starts,
                 device.starts().stream().map(StartPulse::load).toList(),
                 device.loadAmps(),
@@ -100,16 +96,6 @@ public record ProtectionCurves(
         for (BandStep step : steps) {
             OptionalDouble seconds = shortest ? step.minimumSeconds() : step.maximumSeconds();
             seconds.ifPresent(value -> points.add(new CurvePoint(step.amps(), value)));
-        }
-        return points;
-    }
-
-    /** Melting of the bare copper at the upper currents, where the insulation is long gone. */
-    private static List<CurvePoint> melting(ConductorLimit limit, double top) {
-        List<CurvePoint> points = new ArrayList<>();
-        for (double amps : new double[] {top / LEAST_SPAN_RATIO, top}) {
-            double seconds = Onderdonk.meltingSeconds(limit.copper(), limit.areaMm2(), amps, limit.runningCelsius());
-            points.add(new CurvePoint(amps, seconds));
         }
         return points;
     }
