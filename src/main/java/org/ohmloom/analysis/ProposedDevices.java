@@ -35,9 +35,7 @@ final class ProposedDevices {
             }
             Harness changed = best.analysis().harness();
             for (DeviceProposal proposal : mending.values()) {
-                changed = new SetDeviceType(
-                                proposal.device(), proposal.chosen().device())
-                        .apply(changed);
+                changed = new SetDeviceType(proposal.device(), proposal.chosen().device()).apply(changed);
             }
             mending.putAll(taken);
             SizedHarness next = SizedHarness.of(
@@ -57,7 +55,10 @@ final class ProposedDevices {
         mending.values()
                 .removeIf(proposal -> !proposal.mends()
                         || settled.contains(proposal.device())
-                        || analysis.harness().components().get(proposal.device()).existing());
+                        || analysis.harness()
+                                .components()
+                                .get(proposal.device())
+                                .existing());
         return mending;
     }
 
@@ -65,11 +66,13 @@ final class ProposedDevices {
     private static SizedHarness joined(
             SizedHarness earlier, SizedHarness later, SortedMap<ComponentId, DeviceProposal> taken) {
         SortedMap<WireId, ConductorChoice> conductors = new TreeMap<>(later.conductors());
-        earlier.conductors().forEach((wire, choice) -> conductors.computeIfPresent(
-                wire, (id, now) -> now.gauge().equals(choice.gauge()) ? choice : now));
+        earlier.conductors()
+                .forEach((wire, choice) -> conductors.computeIfPresent(
+                        wire, (id, now) -> now.gauge().equals(choice.gauge()) ? choice : now));
         SortedMap<ComponentId, DeviceChoice> devices = new TreeMap<>(later.devices());
-        earlier.devices().forEach((device, choice) -> devices.computeIfPresent(
-                device, (id, now) -> now.ratingAmps().equals(choice.ratingAmps()) ? choice : now));
+        earlier.devices()
+                .forEach((device, choice) -> devices.computeIfPresent(
+                        device, (id, now) -> now.ratingAmps().equals(choice.ratingAmps()) ? choice : now));
         return new SizedHarness(earlier.before(), later.analysis(), conductors, devices, earlier.joint(), taken);
     }
 }

@@ -125,12 +125,7 @@ public record SizedHarness(
         analysis.conductors().forEach(conductors::putIfAbsent);
         analysis.devices().forEach(devices::putIfAbsent);
         return new SizedHarness(
-                start.harness(),
-                analysis,
-                conductors,
-                devices,
-                start.evidence().joint(),
-                new TreeMap<>());
+                start.harness(), analysis, conductors, devices, start.evidence().joint(), new TreeMap<>());
     }
 
     /** Choices for the wires that have no size yet, or one too thin. */
@@ -149,10 +144,9 @@ public record SizedHarness(
 
     /** Choices for the protective devices whose rating does not serve. */
     private static SortedMap<ComponentId, DeviceChoice> fitting(Analysis analysis) {
-        SortedMap<ComponentId, DeviceChoice> fitting =
-                new TreeMap<>(new DeviceChooser(
-                                input(analysis.evidence()), analysis.evidence().startUps())
-                        .changes());
+        SortedMap<ComponentId, DeviceChoice> fitting = new TreeMap<>(new DeviceChooser(
+                        input(analysis.evidence()), analysis.evidence().startUps())
+                .changes());
         fitting.values()
                 .removeIf(choice -> choice.ratingAmps().isEmpty()
                         || analysis.harness().components().get(choice.device()).existing());

@@ -24,14 +24,16 @@ final class EnergyText {
                 .right("LOST IN DEVICES")
                 .right("UNACCOUNTED");
         for (OperatingState state : states) {
-            analysis.solution(state.id()).map(EnergyBalance::of).ifPresent(energy -> table.row(
-                    state.name(),
-                    Formats.watts(energy.givenWatts()),
-                    Formats.watts(energy.chargingWatts()),
-                    Formats.watts(energy.loadsWatts()),
-                    Formats.watts(energy.conductorsWatts()),
-                    Formats.watts(energy.devicesWatts()),
-                    energy.missWords()));
+            analysis.solution(state.id())
+                    .map(EnergyBalance::of)
+                    .ifPresent(energy -> table.row(
+                            state.name(),
+                            Formats.watts(energy.givenWatts()),
+                            Formats.watts(energy.chargingWatts()),
+                            Formats.watts(energy.loadsWatts()),
+                            Formats.watts(energy.conductorsWatts()),
+                            Formats.watts(energy.devicesWatts()),
+                            energy.missWords()));
         }
         if (!table.isEmpty()) {
             out.println("POWER (means over time; contacts and chassis count as conductors)");

@@ -31,8 +31,9 @@ final class SizeCommand implements Callable<Integer> {
 
     @Option(
             names = "--anew",
-            description = "Choose every size anew that is not locked, also those that are entered and serve, and put the type"
-                    + " and rating proposed for a protective device in its place where that mends what it does not meet.")
+            description =
+                    "Choose every size anew that is not locked, also those that are entered and serve, and put the type"
+                            + " and rating proposed for a protective device in its place where that mends what it does not meet.")
     private boolean anew;
 
     @Spec

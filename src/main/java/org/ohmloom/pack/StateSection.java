@@ -67,7 +67,10 @@ final class StateSection {
         }
         List<Row> energy = analysis.states().stream()
                 .flatMap(state ->
-                        analysis.solution(state.id()).map(solved -> energyRow(state, EnergyBalance.of(solved))).stream())
+                        analysis
+                                .solution(state.id())
+                                .map(solved -> energyRow(state, EnergyBalance.of(solved)))
+                                .stream())
                 .toList();
         if (!energy.isEmpty()) {
             blocks.add(new Block.Prose("Power, as means over time. Contacts and chassis count as conductors; fuses,"

@@ -85,7 +85,10 @@ final class StateSheet implements Sheet<StateSheet.Row> {
                                 .map(found -> CellText.of(found.residualAmps()))
                                 .orElse(CellText.EMPTY)),
                 Column.number(
-                        "Sources give", "W", "Mean power the sources give", row -> row.watts(EnergyBalance::givenWatts)),
+                        "Sources give",
+                        "W",
+                        "Mean power the sources give",
+                        row -> row.watts(EnergyBalance::givenWatts)),
                 Column.number(
                         "Batteries take",
                         "W",

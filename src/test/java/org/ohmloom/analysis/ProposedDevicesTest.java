@@ -43,8 +43,7 @@ class ProposedDevicesTest {
         SizedHarness anew = SizedHarness.anew(start, Cancel.NEVER);
         assertFalse(anew.proposed().isEmpty());
         anew.proposed().forEach((id, proposal) -> {
-            assertEquals(
-                    proposal.chosen().device(), device(anew.analysis().harness(), id));
+            assertEquals(proposal.chosen().device(), device(anew.analysis().harness(), id));
             assertTrue(proposal.mends());
         });
         assertTrue(anew.analysis().count(Severity.ERROR) <= kept.analysis().count(Severity.ERROR));

@@ -63,12 +63,16 @@ class HandbookAmpacitiesTest {
     }
 
     private double chart(
-            DesignBasis basis, double ohmsPerThousandFeet, double circularMils, double outsideMm, BundleLoading loading) {
+            DesignBasis basis,
+            double ohmsPerThousandFeet,
+            double circularMils,
+            double outsideMm,
+            BundleLoading loading) {
         double areaMm2 = circularMils * Math.PI / 4 * 0.0254 * 0.0254;
         // 19 strands lie in a circle 5 strands wide
         double overStrands = 5 * Math.sqrt(areaMm2 / 19 * 4 / Math.PI);
-        RoundWire wire = new RoundWire(
-                ohmsPerThousandFeet / 304.8, areaMm2, overStrands, outsideMm, RoundWire.USUAL_INSULATION);
+        RoundWire wire =
+                new RoundWire(ohmsPerThousandFeet / 304.8, areaMm2, overStrands, outsideMm, RoundWire.USUAL_INSULATION);
         return ChartAmps.of(tables, basis, wire, 60, 200, loading, 35_000 * METRES_PER_FOOT)
                 .orElseThrow()
                 .amps();
@@ -77,8 +81,12 @@ class HandbookAmpacitiesTest {
     /** NEC 310.15(B): 90 C insulation in 55 C air: 0.76 of the current for 30 C, sqrt(35/60); 0.84 for 40 C, sqrt(35/50). */
     @Test
     void amb55NinetyDegreeWireInFiftyFive() {
-        assertEquals(0.76, tables.ambientFactors("ambient-30").factor(55, 90).orElseThrow().value());
-        assertEquals(0.84, tables.ambientFactors("ambient-40").factor(55, 90).orElseThrow().value());
+        assertEquals(
+                0.76,
+                tables.ambientFactors("ambient-30").factor(55, 90).orElseThrow().value());
+        assertEquals(
+                0.84,
+                tables.ambientFactors("ambient-40").factor(55, 90).orElseThrow().value());
         assertEquals(Math.sqrt(35.0 / 60), ambient(55), 1e-12);
     }
 
@@ -140,8 +148,10 @@ class HandbookAmpacitiesTest {
     }
 
     private double boat(Gauge gauge, int together, boolean inside) {
-        LaidHarness laid =
-                LaidHarness.of("abyc-e-11", 12, "105C", 30).zone("engine", 50, true).open("cabin").wire("W1", inside ? "engine" : "cabin");
+        LaidHarness laid = LaidHarness.of("abyc-e-11", 12, "105C", 30)
+                .zone("engine", 50, true)
+                .open("cabin")
+                .wire("W1", inside ? "engine" : "cabin");
         Wire wire = laid.harness().wires().get(new WireId("W1"));
         return new Ampacities(laid.harness(), tables, tables.basis("abyc-e-11"), laid.routes())
                 .of(wire, gauge, together)

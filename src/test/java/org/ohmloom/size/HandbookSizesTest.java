@@ -24,20 +24,8 @@ class HandbookSizesTest {
     private static final double BOAT_RATIO = 10.75 / 10.371;
 
     private static final List<String> BOAT_GAUGES = List.of(
-            "18 AWG",
-            "16 AWG",
-            "14 AWG",
-            "12 AWG",
-            "10 AWG",
-            "8 AWG",
-            "6 AWG",
-            "4 AWG",
-            "2 AWG",
-            "1 AWG",
-            "1/0 AWG",
-            "2/0 AWG",
-            "3/0 AWG",
-            "4/0 AWG");
+            "18 AWG", "16 AWG", "14 AWG", "12 AWG", "10 AWG", "8 AWG", "6 AWG", "4 AWG", "2 AWG", "1 AWG", "1/0 AWG",
+            "2/0 AWG", "3/0 AWG", "4/0 AWG");
 
     private final WireTables tables = WireTables.bundled();
     private final ConductorFamily solid = tables.family("awg-solid");
@@ -112,7 +100,8 @@ class HandbookSizesTest {
     void necResistancesAtSeventyFiveDegrees() throws IOException {
         int rows = 0;
         for (Map<String, String> row : HandbookRows.of("nec-chapter-9-table-8.csv")) {
-            ConductorRow gauge = solid.row(Gauge.parse(row.get("size") + " AWG")).orElseThrow();
+            ConductorRow gauge =
+                    solid.row(Gauge.parse(row.get("size") + " AWG")).orElseThrow();
             double ours = thousandFeet(gauge, 75);
             if (row.get("strands").equals("1")) {
                 printed(row.get("uncoated_cu"), ours, 1);
@@ -161,7 +150,8 @@ class HandbookSizesTest {
             }
         }
         assertEquals(List.of("15 ft 90A", "30 ft 90A", "40 ft 70A", "70 ft 40A", "70 ft 50A", "90 ft 30A"), larger);
-        // 10.75 x 15 x 60 / 0.36 = 26,875 circular mils, 6 AWG has 26,251; 10.75 x 5 x 70 / 0.36 = 10,451, 10 AWG has 10,383
+        // 10.75 x 15 x 60 / 0.36 = 26,875 circular mils, 6 AWG has 26,251; 10.75 x 5 x 70 / 0.36 = 10,451, 10 AWG has
+        // 10,383
         assertEquals(List.of("60 ft 15A", "70 ft 5A"), smaller);
         assertEquals(120, same);
     }

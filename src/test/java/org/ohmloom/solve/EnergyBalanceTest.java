@@ -17,7 +17,8 @@ class EnergyBalanceTest {
 
     @Test
     void whatTheBatteryGivesIsWhatLoadFeedAndOutputTake() {
-        // 12 V behind 0.1 ohm, a feed of 0.2 ohm, an output of 0.1 ohm, a load of 2 ohm: 12 / 2.4 = 5 A while on, half of
+        // 12 V behind 0.1 ohm, a feed of 0.2 ohm, an output of 0.1 ohm, a load of 2 ohm: 12 / 2.4 = 5 A while on, half
+        // of
         // the time: 12.5 A2 in the mean square. Load 25 W, feed 2.5 W, output 1.25 W; the battery gives
         // 12 V x 2.5 A - 0.1 ohm x 12.5 A2 = 28.75 W
         Solved solved = new Net()
@@ -36,7 +37,8 @@ class EnergyBalanceTest {
 
     @Test
     void aBatteryThatIsChargedTakesPower() {
-        // 14 V behind 0.05 ohm on 12 V behind 0.15 ohm: 10 A. Given 14 x 10 - 0.05 x 100 = 135 W, taken 12 x 10 + 15 = 135 W
+        // 14 V behind 0.05 ohm on 12 V behind 0.15 ohm: 10 A. Given 14 x 10 - 0.05 x 100 = 135 W, taken 12 x 10 + 15 =
+        // 135 W
         Solved solved = new Net()
                 .battery("A", "0", "s", 14, 0.05)
                 .battery("B", "0", "s", 12, 0.15)

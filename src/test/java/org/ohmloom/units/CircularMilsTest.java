@@ -37,7 +37,10 @@ class CircularMilsTest {
     @Test
     void neetsAnswerSixNineteenThinStrands() {
         assertEquals(304, circularMils(19 * roundMm2("0.004 in")), EXACT);
-        assertEquals(19 * roundMm2("4 mil"), QuantityParser.parse("304 cmil", Dimension.AREA).canonical(), EXACT);
+        assertEquals(
+                19 * roundMm2("4 mil"),
+                QuantityParser.parse("304 cmil", Dimension.AREA).canonical(),
+                EXACT);
     }
 
     /** ASTM B258: 4/0 has 460 mil and so 211,600 circular mils. */

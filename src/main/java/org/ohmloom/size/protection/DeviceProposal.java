@@ -60,7 +60,6 @@ public record DeviceProposal(
     }
 
     private boolean nothingNew() {
-        return chosen.failed().stream()
-                .allMatch(failed -> notMet().anyMatch(now -> now.aspect() == failed.aspect()));
+        return chosen.failed().stream().allMatch(failed -> notMet().anyMatch(now -> now.aspect() == failed.aspect()));
     }
 }
