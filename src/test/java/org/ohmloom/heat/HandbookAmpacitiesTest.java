@@ -208,8 +208,8 @@ class HandbookAmpacitiesTest {
                 double ours = balance.at(Double.parseDouble(times) * seventy).celsius();
                 assertEquals(other, ours, 0.06 * (other - 30), row.get("area_mm2") + " mm2 at " + times);
             }
-            assertEquals(Double.parseDouble(row.get("I105_over_I70")), balance.ampacityAmps(105) / seventy, 0.01);
-            assertEquals(Double.parseDouble(row.get("I155_over_I70")), balance.ampacityAmps(155) / seventy, 0.01);
+            assertEquals(Double.parseDouble(row.get("I105_over_I70")), balance.ampacityAmps(105) / seventy, 0.02);
+            assertEquals(Double.parseDouble(row.get("I155_over_I70")), balance.ampacityAmps(155) / seventy, 0.04);
         }
     }
 }
