@@ -60,11 +60,13 @@ public record Evidence(
 
     /** Whether a rule can answer: what it needs is there, and no wire without a size may get another one yet. */
     public boolean isReadyFor(Rule rule) {
-        boolean sized = studies.has(Set.of(StudyPart.SIZES));
-        return studies.has(rule.needs())
-                && (sized
-                        || harness.wires().all().stream()
-                                .allMatch(wire -> wire.gauge().isPresent()));
+        return studies.has(rule.needs()) && isSized();
+    }
+
+    /** Whether every wire has the size it will have in the end, so that currents and temperatures will not change any more. */
+    public boolean isSized() {
+        return studies.has(Set.of(StudyPart.SIZES))
+                || harness.wires().all().stream().allMatch(wire -> wire.gauge().isPresent());
     }
 
     /** The same with what the studies have found by now. */

@@ -2,6 +2,7 @@ package org.ohmloom.workbench;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.model.Harness;
@@ -13,9 +14,10 @@ interface Calculation {
     /**
      * The results of a harness.
      *
+     * @param soFar gets what is there on the way, on any thread
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
-    Analysis of(Question question, Cancel cancel);
+    Analysis of(Question question, Cancel cancel, Consumer<Analysis> soFar);
 
     /**
      * What is to be calculated.

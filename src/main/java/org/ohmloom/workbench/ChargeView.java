@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import org.ohmloom.draw.study.ChargeCharts;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.solve.charge.AlternatorBalance;
 import org.ohmloom.solve.charge.BatteryBalance;
 import org.ohmloom.solve.charge.BatteryRun;
@@ -150,6 +152,11 @@ final class ChargeView implements Study<ChargeView.Row> {
 
     private static ChargeStudy charge(Readout readout) {
         return readout.analysis().map(each -> each.evidence().charge()).orElse(ChargeStudy.NONE);
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.CHARGE);
     }
 
     @Override

@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.chart.BarChart;
 import org.ohmloom.draw.study.CombinationCharts;
 import org.ohmloom.draw.study.WorstCase;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.solve.envelope.Envelope;
 import org.ohmloom.units.Formats;
 
@@ -72,6 +74,11 @@ final class CombinationStudy implements Study<WorstCase> {
 
     private static CellText amount(WorstCase row, double value) {
         return CellText.of(row.isDrop() ? Formats.volts(value) : Formats.amps(value), value);
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.ENVELOPE);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.ohmloom.workbench;
 
 import java.util.List;
-import java.util.Optional;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ElementId;
@@ -89,8 +88,7 @@ final class ComponentSheet implements Sheet<ComponentSheet.Row> {
     }
 
     private static CellText needs(Component component, Readout readout) {
-        return readout.analysis()
-                .flatMap(results -> Optional.ofNullable(results.devices().get(component.id())))
+        return readout.device(component.id())
                 .map(choice -> choice.ratingAmps().isPresent()
                         ? CellText.of(choice.ratingAmps().getAsDouble()).saying(choice.reason())
                         : CellText.of("none serves").in(Tone.ERROR).saying(choice.reason()))

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.study.BudgetCharts;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Wire;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.Governor;
 import org.ohmloom.size.JointChoice;
@@ -108,6 +110,11 @@ final class ConductorStudy implements Study<ConductorStudy.Row> {
                     Optional.empty()));
         }
         return columns;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SIZES);
     }
 
     @Override

@@ -2,10 +2,12 @@ package org.ohmloom.workbench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.draw.study.CouplingCharts;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.ground.coupling.Coupling;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Formats;
 
 /** What wires that switch put onto signal wires beside them. */
@@ -59,6 +61,11 @@ final class CouplingStudy implements Study<Coupling> {
                         && ReturnReadings.left(row) > row.limitVolts().getAsDouble()
                 ? ReturnRows.over(cell, Formats.volts(ReturnReadings.left(row)) + " is more")
                 : cell;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.COUPLINGS);
     }
 
     @Override

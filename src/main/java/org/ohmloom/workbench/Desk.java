@@ -10,7 +10,6 @@ import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.analysis.DutyStep;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
@@ -28,7 +27,7 @@ final class Desk {
     private final LatestWins<Calculation.Question, Analysis> calculator;
     private final DutyRanges dutyRanges;
     private Optional<Document> document = Optional.empty();
-    private Optional<Analysis> analysis = Optional.empty();
+    private Results results = Results.NONE;
     private CalculationStatus status = CalculationStatus.NONE;
     private Selection selection = Selection.NONE;
     private ViewChoice view = ViewChoice.FIRST;
@@ -60,24 +59,41 @@ final class Desk {
 
     /** The latest results; those of an earlier harness until newer ones arrive. */
     Optional<Analysis> analysis() {
-        return analysis;
+        return results.latest();
     }
 
-    /** Whether the results are those of the harness as it is. */
+    /** The latest results, with older ones for what is still being worked out. */
+    Results results() {
+        return results;
+    }
+
+    /** The latest findings of every rule, those marked that are being worked out again. */
+    List<Results.Standing> findings() {
+        return results.findings(harness());
+    }
+
+    /** Whether the results are those of the harness as it is, be it that some studies are still under way. */
     boolean isCurrent() {
-        return analysis.isPresent()
-                && harness().filter(now -> now == analysis.get().harness()).isPresent();
+        return analysis()
+                .filter(latest ->
+                        harness().filter(now -> now == latest.harness()).isPresent())
+                .isPresent();
     }
 
-    /** The loads run over the range of their duties, by the latest results; empty until asked for and there. */
-    Optional<List<DutyStep>> dutySteps() {
-        return analysis.flatMap(dutyRanges::of);
+    /** Whether the results are those of the harness as it is, and all studies are worked out. */
+    boolean isWhole() {
+        return isCurrent() && analysis().filter(Analysis::isWhole).isPresent();
+    }
+
+    /** The loads run over the range of their duties, maybe by earlier results; empty until asked for and there. */
+    Optional<DutyRanges.Swept> dutySteps() {
+        return dutyRanges.latest();
     }
 
     /** Begins to run the loads over the range of their duties; listeners hear when that is done. */
     void wantDutySteps() {
-        if (isCurrent()) {
-            analysis.ifPresent(dutyRanges::want);
+        if (isWhole()) {
+            analysis().ifPresent(dutyRanges::want);
         }
     }
 
@@ -101,7 +117,8 @@ final class Desk {
     /** Puts a document on the desk in the place of the one there. */
     void open(Document opened) {
         document = Optional.of(opened);
-        analysis = Optional.empty();
+        results = Results.NONE;
+        dutyRanges.clear();
         selection = Selection.NONE;
         view = view.withState(Optional.empty());
         opened.session().listen((before, after) -> {
@@ -116,9 +133,9 @@ final class Desk {
     /** Clears the desk. */
     void close() {
         calculator.stop();
-        dutyRanges.stop();
+        dutyRanges.clear();
         document = Optional.empty();
-        analysis = Optional.empty();
+        results = Results.NONE;
         selection = Selection.NONE;
         status = CalculationStatus.NONE;
         tell(Topic.DOCUMENT);
@@ -166,8 +183,16 @@ final class Desk {
     void stopCalculating() {
         if (calculator.isBusy()) {
             calculator.stop();
-            become(isCurrent() ? CalculationStatus.UP_TO_DATE : CalculationStatus.OUTDATED);
+            become(stopped());
         }
+    }
+
+    private CalculationStatus stopped() {
+        return isWhole()
+                ? CalculationStatus.UP_TO_DATE
+                : isCurrent()
+                        ? CalculationStatus.stopped(analysis().orElseThrow().pending())
+                        : CalculationStatus.OUTDATED;
     }
 
     private void harnessChanged(Harness before, Harness after) {
@@ -178,8 +203,10 @@ final class Desk {
         selection = selection.within(after);
         view = view.withState(view.state().filter(after.states()::has));
         tell(Topic.HARNESS);
-        if (isCurrent()) {
+        Optional<Analysis> known = results.wholeOf(after);
+        if (known.isPresent()) {
             calculator.stop();
+            results = results.with(known.get());
             become(CalculationStatus.UP_TO_DATE);
         } else {
             calculate();
@@ -191,13 +218,14 @@ final class Desk {
             return;
         }
         if (outcome.answer().isPresent()) {
-            analysis = outcome.answer();
-            become(CalculationStatus.UP_TO_DATE);
+            Analysis newer = outcome.answer().get();
+            results = results.with(newer);
+            become(newer.isWhole() ? CalculationStatus.UP_TO_DATE : CalculationStatus.studying(newer.pending()));
             return;
         }
         Throwable failure = outcome.failure().orElseThrow();
         if (failure instanceof CancellationException) {
-            become(CalculationStatus.OUTDATED);
+            become(stopped());
             return;
         }
         LOG.log(Level.WARNING, "the calculation failed", failure);

@@ -112,6 +112,23 @@ final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
     }
 
     @Override
+    public Optional<Readout> reading(Desk desk) {
+        return Readout.of(desk).map(now -> desk.dutySteps()
+                .map(swept -> new Readout(
+                        now.harness(), Optional.of(swept.analysis()), now.state(), Optional.of(swept.steps())))
+                .orElse(now));
+    }
+
+    @Override
+    public boolean isOld(Desk desk) {
+        return desk.dutySteps()
+                .filter(swept -> desk.harness()
+                        .filter(now -> now == swept.analysis().harness())
+                        .isPresent())
+                .isEmpty();
+    }
+
+    @Override
     public List<Row> rows(Readout readout) {
         List<Row> rows = new ArrayList<>();
         for (DutyStep step : readout.dutySteps().orElse(List.of())) {

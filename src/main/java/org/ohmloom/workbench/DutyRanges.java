@@ -10,13 +10,21 @@ import org.ohmloom.analysis.DutySweep;
 
 /**
  * The loads of the latest results run over the range of their duties. That takes some solutions more, so it is begun when
- * somebody looks, off the event thread, and kept while the results are the same. Belongs to the event thread.
+ * somebody looks, off the event thread, and kept until it is there for newer results. Belongs to the event thread.
  */
 final class DutyRanges {
 
     private final LatestWins<Analysis, List<DutyStep>> sweeper;
     private Optional<Analysis> asked = Optional.empty();
-    private Optional<List<DutyStep>> steps = Optional.empty();
+    private Optional<Swept> latest = Optional.empty();
+
+    /**
+     * What came of some results.
+     *
+     * @param analysis the results
+     * @param steps    their loads run over the range of their duties
+     */
+    record Swept(Analysis analysis, List<DutyStep> steps) {}
 
     /**
      * Nothing yet.
@@ -25,15 +33,21 @@ final class DutyRanges {
      * @param arrived     called when steps have arrived
      */
     DutyRanges(Executor eventThread, Runnable arrived) {
-        this.sweeper = new LatestWins<>("duty range", DutySweep::of, Duration.ZERO, eventThread, outcome -> {
-            steps = Optional.of(outcome.answer().orElse(List.of()));
-            arrived.run();
-        });
+        this.sweeper = new LatestWins<>(
+                "duty range",
+                (results, cancel, soFar) -> DutySweep.of(results, cancel),
+                Duration.ZERO,
+                eventThread,
+                outcome -> {
+                    latest = Optional.of(
+                            new Swept(outcome.question(), outcome.answer().orElse(List.of())));
+                    arrived.run();
+                });
     }
 
-    /** The steps of these results, if they are there. */
-    Optional<List<DutyStep>> of(Analysis results) {
-        return asked.filter(known -> known == results).flatMap(known -> steps);
+    /** The latest steps there are, maybe of earlier results. */
+    Optional<Swept> latest() {
+        return latest;
     }
 
     /** Begins with these results unless it has. */
@@ -45,10 +59,17 @@ final class DutyRanges {
         }
     }
 
-    /** Stops what is under way and forgets what it was about. */
+    /** Stops what is under way. */
     void stop() {
         sweeper.stop();
+        asked = asked.filter(
+                results -> latest.filter(swept -> swept.analysis() == results).isPresent());
+    }
+
+    /** Stops and forgets what there is. */
+    void clear() {
+        stop();
         asked = Optional.empty();
-        steps = Optional.empty();
+        latest = Optional.empty();
     }
 }

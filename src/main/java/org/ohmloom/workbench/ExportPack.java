@@ -28,6 +28,6 @@ final class ExportPack extends Command {
     @Override
     void refresh() {
         String whyNot = bench.desk().document().isEmpty() ? "no harness is open" : "wait for the calculation";
-        setReady(bench.desk().isCurrent(), whyNot);
+        setReady(bench.desk().isWhole(), whyNot);
     }
 }

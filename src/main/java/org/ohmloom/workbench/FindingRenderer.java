@@ -5,6 +5,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -17,6 +18,8 @@ import org.ohmloom.review.Finding;
 
 /** Paints a finding: its sign, its sentence in as many lines as it needs, below it subjects and source. */
 final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
+
+    private static final String AGAIN = "Being worked out again  ·  ";
 
     private final JPanel card =
             new CellPanel(new MigLayout("insets 7 10 7 10, gap 0, fillx, wrap 2", "[]8[grow,fill]")) {
@@ -59,12 +62,15 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         Finding finding = row.finding().orElseThrow();
         sign.setIcon(new SeverityIcon(row.severity()));
         message.setText(finding.message());
-        source.setText(line(finding));
+        source.setText((row.again() ? AGAIN : "") + line(finding));
+        message.setFont(list.getFont().deriveFont(row.again() ? Font.ITALIC : Font.PLAIN));
         Color fore = selected ? list.getSelectionForeground() : list.getForeground();
         card.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
-        message.setForeground(fore);
+        message.setForeground(row.again() && !selected ? Tone.SOFT.colour() : fore);
         source.setForeground(selected ? fore : Tone.SOFT.colour());
-        card.getAccessibleContext().setAccessibleName(finding.severity() + ": " + finding.message());
+        card.getAccessibleContext()
+                .setAccessibleName(finding.severity() + ": " + finding.message()
+                        + (row.again() ? ", being worked out again" : ""));
         fit(list.getWidth());
         return card;
     }

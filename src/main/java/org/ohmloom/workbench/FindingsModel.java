@@ -17,8 +17,9 @@ final class FindingsModel {
      * @param severity severity of the finding or of the group
      * @param finding  the finding; empty for a heading
      * @param count    count of findings of the group, for a heading
+     * @param again    whether the finding is being worked out again
      */
-    record Row(Severity severity, Optional<Finding> finding, long count) {
+    record Row(Severity severity, Optional<Finding> finding, long count, boolean again) {
 
         boolean isHeading() {
             return finding.isEmpty();
@@ -28,16 +29,17 @@ final class FindingsModel {
     private FindingsModel() {}
 
     /** The rows of findings of some severities, accepted ones last in their group. */
-    static List<Row> rows(List<Finding> findings, Set<Severity> shown) {
+    static List<Row> rows(List<Results.Standing> findings, Set<Severity> shown) {
         List<Row> rows = new ArrayList<>();
         for (Severity severity : Severity.values()) {
-            List<Finding> group = findings.stream()
-                    .filter(finding -> finding.severity() == severity)
-                    .sorted((one, other) -> Boolean.compare(other.isOpen(), one.isOpen()))
+            List<Results.Standing> group = findings.stream()
+                    .filter(each -> each.finding().severity() == severity)
+                    .sorted((one, other) -> Boolean.compare(
+                            other.finding().isOpen(), one.finding().isOpen()))
                     .toList();
             if (shown.contains(severity) && !group.isEmpty()) {
-                rows.add(new Row(severity, Optional.empty(), group.size()));
-                group.forEach(finding -> rows.add(new Row(severity, Optional.of(finding), 1)));
+                rows.add(new Row(severity, Optional.empty(), group.size(), false));
+                group.forEach(each -> rows.add(new Row(severity, Optional.of(each.finding()), 1, each.again())));
             }
         }
         return rows;

@@ -22,7 +22,6 @@ import javax.swing.JToggleButton;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
-import org.ohmloom.analysis.Analysis;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
@@ -139,11 +138,11 @@ final class FindingsPane extends JPanel {
     }
 
     private void showFindings() {
-        List<Finding> findings = desk.analysis().map(Analysis::findings).orElse(List.of());
+        List<Results.Standing> findings = desk.findings();
         Set<Severity> shown = EnumSet.noneOf(Severity.class);
         filters.forEach((severity, button) -> {
             long count = findings.stream()
-                    .filter(each -> each.severity() == severity)
+                    .filter(each -> each.finding().severity() == severity)
                     .count();
             button.setText(String.valueOf(count));
             button.getAccessibleContext().setAccessibleName(FindingsModel.plural(severity) + ": " + count);
@@ -164,7 +163,9 @@ final class FindingsPane extends JPanel {
         nothing.setText(
                 desk.analysis().isEmpty()
                         ? ""
-                        : findings.isEmpty() ? "Nothing to complain about" : "All are filtered out");
+                        : !findings.isEmpty()
+                                ? "All are filtered out"
+                                : desk.isWhole() ? "Nothing to complain about" : "None so far");
         ((java.awt.CardLayout) middle.getLayout()).show(middle, empty ? "nothing" : "list");
     }
 

@@ -3,12 +3,14 @@ package org.ohmloom.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.ReturnPictures;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.ground.GroundReading;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.GroundPoint;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Formats;
 
 /** Ground points: what comes back at each, how far it is from the reference, and what lies on its stud. */
@@ -69,6 +71,11 @@ final class GroundStudy implements Study<ReturnReadings.AtGround> {
                         cell,
                         "It may hold " + row.ground().mostStacked() + ", " + GroundReading.MOST_ON_STUD + " a stud")
                 : cell;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.OFFSETS, StudyPart.LOOPS, StudyPart.SENSORS);
     }
 
     @Override

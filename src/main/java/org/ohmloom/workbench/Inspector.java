@@ -146,7 +146,7 @@ final class Inspector {
 
     private Inspection component(Component component) {
         List<Section> sections = new ArrayList<>();
-        readout.analysis().map(results -> results.devices().get(component.id())).ifPresent(choice -> {
+        readout.device(component.id()).ifPresent(choice -> {
             String rating = choice.ratingAmps().isPresent()
                     ? Formats.amps(choice.ratingAmps().getAsDouble())
                     : "no rating serves";

@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 import org.ohmloom.analysis.Cancel;
 
 /**
- * Runs one computation at a time off the caller's thread; a later request stops an earlier one and its result alone is
- * delivered. Requests within the pause count as one. All methods belong to one thread, the one results are delivered on.
+ * Runs one computation at a time off the caller's thread; a later request stops an earlier one and its results alone are
+ * delivered, those on the way and the last. Requests within the pause count as one. All methods belong to one thread, the one results are delivered on.
  *
  * @param <I> what is asked
  * @param <O> what comes of it
@@ -31,7 +31,14 @@ final class LatestWins<I, O> {
     /** The computation. */
     @FunctionalInterface
     interface Work<I, O> {
-        O of(I question, Cancel cancel);
+        /**
+         * Computes.
+         *
+         * @param question what is asked
+         * @param cancel   asks to stop
+         * @param soFar    takes what is there on the way; may be left alone
+         */
+        O of(I question, Cancel cancel, Consumer<O> soFar);
     }
 
     /**
@@ -40,8 +47,9 @@ final class LatestWins<I, O> {
      * @param question what was asked
      * @param answer   the result; empty when it failed
      * @param failure  why it failed
+     * @param last     whether nothing more comes of it
      */
-    record Outcome<I, O>(I question, Optional<O> answer, Optional<Throwable> failure) {}
+    record Outcome<I, O>(I question, Optional<O> answer, Optional<Throwable> failure, boolean last) {}
 
     /**
      * A runner.
@@ -89,22 +97,30 @@ final class LatestWins<I, O> {
         if (cancelled.get()) {
             return;
         }
-        Outcome<I, O> outcome = outcome(question, cancelled::get);
+        deliver(outcome(question, cancelled), cancelled);
+    }
+
+    private void deliver(Outcome<I, O> outcome, AtomicBoolean cancelled) {
         delivery.execute(() -> {
             if (!cancelled.get()) {
-                running = null;
+                if (outcome.last()) {
+                    stop();
+                }
                 receiver.accept(outcome);
             }
         });
     }
 
-    private Outcome<I, O> outcome(I question, Cancel cancel) {
+    private Outcome<I, O> outcome(I question, AtomicBoolean cancelled) {
+        Consumer<O> soFar =
+                answer -> deliver(new Outcome<>(question, Optional.of(answer), Optional.empty(), false), cancelled);
         try {
-            return new Outcome<>(question, Optional.of(work.of(question, cancel)), Optional.empty());
+            return new Outcome<>(
+                    question, Optional.of(work.of(question, cancelled::get, soFar)), Optional.empty(), true);
         } catch (CancellationException stopped) {
-            return new Outcome<>(question, Optional.empty(), Optional.of(stopped));
+            return new Outcome<>(question, Optional.empty(), Optional.of(stopped), true);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError failed) {
-            return new Outcome<>(question, Optional.empty(), Optional.of(failed));
+            return new Outcome<>(question, Optional.empty(), Optional.of(failed), true);
         }
     }
 }

@@ -36,7 +36,11 @@ final class LayoutPane extends JPanel {
         this.desk = desk;
         this.canvas = new LayoutCanvas(painter, this::pick);
         this.layouts = new LatestWins<>(
-                "layout", (question, cancel) -> layout.apply(question), Duration.ZERO, eventThread, this::receive);
+                "layout",
+                (question, cancel, soFar) -> layout.apply(question),
+                Duration.ZERO,
+                eventThread,
+                this::receive);
         add(canvas, "grow, push, wmin 120, hmin 80");
         desk.listen(this::hear);
         ask();

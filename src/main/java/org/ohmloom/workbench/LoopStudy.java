@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.ohmloom.draw.study.LoopCharts;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.graph.Network;
@@ -13,6 +14,7 @@ import org.ohmloom.model.ChassisBodyId;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
 
@@ -97,6 +99,11 @@ final class LoopStudy implements Study<LoopStudy.Row> {
                 Column.text("Intended", "Why it is meant to be", 16, row -> row.loop()
                         .intended()
                         .orElse("")));
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.LOOPS);
     }
 
     @Override

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.draw.study.LossCharts;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.ground.LostReturn;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Formats;
 
 /** What happens when a ground, a ground wire, a strap or a fuse opens. */
@@ -58,6 +60,11 @@ final class LossStudy implements Study<LostReturn> {
 
     private static Optional<LostReturn.Overload> worst(LostReturn row) {
         return row.overLimit().stream().max(Comparator.comparingDouble(each -> each.amps() / each.limitAmps()));
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.LOST_RETURNS);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.ohmloom.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.OffsetCharts;
 import org.ohmloom.draw.study.ReturnReadings;
@@ -10,6 +11,7 @@ import org.ohmloom.ground.Offset;
 import org.ohmloom.ground.OffsetLimits;
 import org.ohmloom.ground.OffsetShare;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Formats;
 
 /** Offsets of control-unit grounds, sensor returns and other grounds, and who makes them. */
@@ -84,6 +86,11 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
                 Column.text("State", "State in which it is largest, or the one asked for", 10, row -> row.offset()
                         .state()
                         .value()));
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.OFFSETS);
     }
 
     @Override

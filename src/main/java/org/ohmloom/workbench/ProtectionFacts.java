@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.ConductorProtection;
 import org.ohmloom.size.protection.DeviceProtection;
@@ -70,6 +72,9 @@ final class ProtectionFacts {
     }
 
     private static ProtectionResults results(Readout readout) {
-        return readout.analysis().map(each -> each.evidence().protection()).orElse(ProtectionResults.NONE);
+        return readout.having(Set.of(StudyPart.PROTECTION))
+                .analysis()
+                .map(each -> each.evidence().protection())
+                .orElse(ProtectionResults.NONE);
     }
 }

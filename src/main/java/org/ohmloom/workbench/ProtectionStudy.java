@@ -3,6 +3,7 @@ package org.ohmloom.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ohmloom.draw.chart.TimeCurrentChart;
@@ -10,6 +11,7 @@ import org.ohmloom.draw.study.ProtectionCharts;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.ConductorProtection;
 import org.ohmloom.size.protection.DeviceProposal;
@@ -177,6 +179,11 @@ final class ProtectionStudy implements Study<ProtectionStudy.Row> {
 
     private static ProtectionResults results(Readout readout) {
         return readout.analysis().map(each -> each.evidence().protection()).orElse(ProtectionResults.NONE);
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.PROTECTION);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.ohmloom.workbench;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.DutyStep;
@@ -13,7 +14,9 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
@@ -22,12 +25,16 @@ import org.ohmloom.solve.Solution;
  * Numbers as the views ask for them: in one operating state, or the worst of all.
  *
  * @param harness  the harness as it is
- * @param analysis the latest results, maybe of an earlier harness
+ * @param results  the latest results, maybe of an earlier harness
  * @param state    the state asked for; empty for the worst of all
  * @param dutySteps loads over the range of their duties; empty until somebody asked for them and they are there
  */
-record Readout(
-        Harness harness, Optional<Analysis> analysis, Optional<StateId> state, Optional<List<DutyStep>> dutySteps) {
+record Readout(Harness harness, Results results, Optional<StateId> state, Optional<List<DutyStep>> dutySteps) {
+
+    /** With loads over the range of their duties. */
+    Readout(Harness harness, Optional<Analysis> analysis, Optional<StateId> state, Optional<List<DutyStep>> dutySteps) {
+        this(harness, Results.of(analysis), state, dutySteps);
+    }
 
     /** Without loads over the range of their duties. */
     Readout(Harness harness, Optional<Analysis> analysis, Optional<StateId> state) {
@@ -37,31 +44,50 @@ record Readout(
     /** What a desk shows now; empty without a document. */
     static Optional<Readout> of(Desk desk) {
         return desk.harness()
-                .map(harness ->
-                        new Readout(harness, desk.analysis(), desk.view().state(), desk.dutySteps()));
+                .map(harness -> new Readout(harness, desk.results(), desk.view().state(), Optional.empty()));
+    }
+
+    /** The latest results. */
+    Optional<Analysis> analysis() {
+        return results.latest();
+    }
+
+    /** The same by the latest results that have some studies, maybe of an earlier harness. */
+    Readout having(Set<StudyPart> parts) {
+        return new Readout(harness, results.having(parts), state, dutySteps);
     }
 
     private static final double DRAWS_AMPS = 1e-9;
+    private static final Set<StudyPart> SIZES = Set.of(StudyPart.SIZES);
 
-    /** Whether the results are those of the harness. */
+    /** Whether the results are those of the harness, and no size is still being chosen. */
     boolean isCurrent() {
-        return analysis.filter(results -> results.harness() == harness).isPresent();
+        return analysis()
+                .filter(latest -> latest.harness() == harness)
+                .filter(latest -> latest.evidence().isSized())
+                .isPresent();
     }
 
     /** The solutions that count: of the state asked for, or all of them. */
     Stream<Solution> solutions() {
-        return analysis.stream()
+        return analysis().stream()
                 .flatMap(results -> results.evidence().solutions().entrySet().stream())
                 .filter(entry -> state.isEmpty() || state.get().equals(entry.getKey()))
                 .map(java.util.Map.Entry::getValue);
     }
 
     Optional<WireRating> rating(WireId wire) {
-        return analysis.map(results -> results.ratings().get(wire));
+        return analysis().map(results -> results.ratings().get(wire));
     }
 
+    /** The conductor a wire needs. */
     Optional<ConductorChoice> choice(WireId wire) {
-        return analysis.map(results -> results.conductors().get(wire));
+        return having(SIZES).analysis().map(known -> known.conductors().get(wire));
+    }
+
+    /** The rating a protective device needs. */
+    Optional<DeviceChoice> device(ComponentId component) {
+        return having(SIZES).analysis().map(known -> known.devices().get(component));
     }
 
     /** The flow of a branch where its heating current is largest. */

@@ -39,7 +39,7 @@ final class RemediesDialog extends JDialog {
 
     /** Shows the remedies of a finding of the results on the desk. */
     static void show(Component parent, Desk desk, Finding finding) {
-        if (desk.isCurrent()) {
+        if (desk.isWhole()) {
             new RemediesDialog(parent, desk, finding).setVisible(true);
         }
     }

@@ -59,7 +59,7 @@ final class RemediesPane extends JPanel {
         this.close = close;
         this.search = new LatestWins<>(
                 "remedies",
-                (asked, cancel) -> new RemedySearch(analysis.orElseThrow(), cancel).of(asked),
+                (asked, cancel, soFar) -> new RemedySearch(analysis.orElseThrow(), cancel).of(asked),
                 Duration.ZERO,
                 delivery,
                 this::receive);

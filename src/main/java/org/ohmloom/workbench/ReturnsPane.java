@@ -42,7 +42,7 @@ final class ReturnsPane extends StudyTab {
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, states());
         panes.forEach(pane -> tabs.addTab(pane.title(), null, pane, pane.about()));
         tabs.addChangeListener(event -> {
-            showRows(Readout.of(desk));
+            showRows();
             showSelection();
         });
         add(tabs);
@@ -101,8 +101,8 @@ final class ReturnsPane extends StudyTab {
     }
 
     @Override
-    void showRows(Optional<Readout> readout) {
-        shown().ifPresent(pane -> pane.showRows(readout));
+    void showRows() {
+        shown().ifPresent(StudyPane::showRows);
     }
 
     @Override

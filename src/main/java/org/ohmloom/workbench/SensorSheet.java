@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.ohmloom.edit.Edit;
@@ -12,6 +13,7 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Formats;
 
 /** The sensors: what they measure, what they give for it, and how far off they read. */
@@ -131,7 +133,7 @@ final class SensorSheet implements Sheet<SensorSheet.Row> {
     }
 
     private static Optional<SensorBudget> worst(Readout readout, Component component) {
-        return readout.analysis().stream()
+        return readout.having(Set.of(StudyPart.SENSORS)).analysis().stream()
                 .flatMap(results -> results.evidence().returns().sensors().stream())
                 .filter(budget -> budget.sensor().equals(component.id()))
                 .filter(budget ->

@@ -3,10 +3,12 @@ package org.ohmloom.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.draw.study.SensorCharts;
 import org.ohmloom.ground.sensor.SensorBudget;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Formats;
 
 /** How far off every sensor reads, in its own unit, for what feed, returns and wires do to it. */
@@ -50,6 +52,11 @@ final class SensorStudy implements Study<SensorBudget> {
         return ReturnReadings.use(row) > 1 + 1e-9
                 ? ReturnRows.over(cell, "More than " + Formats.number(row.allowed()) + " " + row.quantityUnit())
                 : cell;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SENSORS);
     }
 
     @Override

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.ohmloom.draw.study.StartCharts;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
 import org.ohmloom.solve.run.RelayDropOut;
 import org.ohmloom.solve.run.SkippedStart;
 import org.ohmloom.solve.run.StartUp;
@@ -96,6 +98,11 @@ final class StartStudy implements Study<StartStudy.Row> {
                         .orElse(CellText.EMPTY)),
                 Column.number("Peak", "A", "Largest current of what starts", row -> CellText.of(row.peakAmps())),
                 new Column<>("Then", "", "How it ends", 14, Row::outcome, Optional.empty()));
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.STARTS);
     }
 
     @Override

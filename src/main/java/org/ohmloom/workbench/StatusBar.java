@@ -73,6 +73,7 @@ final class StatusBar extends JPanel {
             case RESULTS, DOCUMENT -> {
                 if (desk.status().kind() == CalculationStatus.Kind.CALCULATING) {
                     patience.restart();
+                    showResults();
                 } else {
                     patience.stop();
                     showStatus();
@@ -85,7 +86,7 @@ final class StatusBar extends JPanel {
 
     private void showStatus() {
         CalculationStatus status = desk.status();
-        boolean busy = status.kind() == CalculationStatus.Kind.CALCULATING;
+        boolean busy = status.isBusy();
         state.setText(status.sentence());
         state.setToolTipText(status.sentence());
         state.putClientProperty(
@@ -95,7 +96,7 @@ final class StatusBar extends JPanel {
                             case UP_TO_DATE -> "Ohmloom.good";
                             case OUTDATED -> "Ohmloom.warning";
                             case NOT_POSSIBLE -> "Ohmloom.error";
-                            case NONE, CALCULATING -> "Ohmloom.soft";
+                            case NONE, CALCULATING, STUDYING -> "Ohmloom.soft";
                         });
         progress.setVisible(busy);
         stop.setVisible(busy);
@@ -103,7 +104,7 @@ final class StatusBar extends JPanel {
 
     private void showResults() {
         counts.forEach((severity, button) -> {
-            long count = desk.analysis().map(results -> results.count(severity)).orElse(0L);
+            long count = desk.results().count(severity);
             String words = TradeWords.count(count, TradeWords.lower(severity));
             button.setText(String.valueOf(count));
             button.setToolTipText(words + "; go to findings");

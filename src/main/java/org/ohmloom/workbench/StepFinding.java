@@ -1,7 +1,6 @@
 package org.ohmloom.workbench;
 
 import java.awt.event.KeyEvent;
-import org.ohmloom.analysis.Analysis;
 
 /** Selects the next or the previous finding. */
 final class StepFinding extends Command {
@@ -43,10 +42,6 @@ final class StepFinding extends Command {
 
     @Override
     void refresh() {
-        boolean any = desk.analysis()
-                .map(Analysis::findings)
-                .filter(all -> !all.isEmpty())
-                .isPresent();
-        setReady(any, "there are no findings");
+        setReady(!desk.findings().isEmpty(), "there are no findings");
     }
 }

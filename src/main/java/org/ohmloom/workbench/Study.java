@@ -2,7 +2,9 @@ package org.ohmloom.workbench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
 
 /**
  * One kind of result that has a view of its own: a list, a chart of the row looked at, and how its numbers came about.
@@ -19,6 +21,21 @@ interface Study<R> extends Sheet<R> {
 
     /** Called before it is shown, for what is only computed when somebody looks. */
     default void prepare(Desk desk) {}
+
+    /** The studies its rows come from. */
+    default Set<StudyPart> needs() {
+        return Set.of();
+    }
+
+    /** The numbers it shows now, maybe those of an earlier harness; empty without a document. */
+    default Optional<Readout> reading(Desk desk) {
+        return Readout.of(desk).map(now -> now.having(needs()));
+    }
+
+    /** Whether its numbers are not those of the harness as it is. */
+    default boolean isOld(Desk desk) {
+        return !desk.isCurrent() || !desk.results().has(needs());
+    }
 
     /** What a person has to enter to get rows, said where there are none. */
     String nothing(Readout readout);

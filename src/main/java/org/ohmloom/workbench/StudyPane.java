@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
@@ -13,6 +14,7 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.review.Severity;
 
 /**
  * One study in its pane: its list, below it how the numbers of the chosen row came about, beside it the chart of that
@@ -28,6 +30,7 @@ final class StudyPane<R> extends StudyTab {
     private final transient Desk desk;
     private final SheetPane<R> list;
     private final ChartCanvas chart;
+    private final JLabel again = new JLabel();
     private final JTextArea steps = new JTextArea();
     private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "[center]", "push[][]push"));
     private transient List<R> rows = List.of();
@@ -104,13 +107,21 @@ final class StudyPane<R> extends StudyTab {
         pictures.setBorder(BorderFactory.createEmptyBorder());
         left.setMinimumSize(new java.awt.Dimension(160, 60));
         pictures.setMinimumSize(new java.awt.Dimension(160, 60));
-        return new SharedSplit("chart", JSplitPane.HORIZONTAL_SPLIT, left, pictures, study.listShare());
+        JPanel content = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
+        again.setName("again-" + study.key());
+        again.setIcon(new SeverityIcon(Severity.NOTE));
+        again.setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 10));
+        again.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        content.add(again, "growx, wmin 0");
+        content.add(
+                new SharedSplit("chart", JSplitPane.HORIZONTAL_SPLIT, left, pictures, study.listShare()), "grow, push");
+        return content;
     }
 
     private void choose(List<String> ids) {
         choosing = true;
         try {
-            List<String> path = Readout.of(desk).stream()
+            List<String> path = study.reading(desk).stream()
                     .flatMap(readout -> chosen().stream().flatMap(row -> study.path(readout, row).stream()))
                     .map(ElementId::value)
                     .toList();
@@ -121,18 +132,31 @@ final class StudyPane<R> extends StudyTab {
     }
 
     @Override
-    void showRows(Optional<Readout> readout) {
+    void showRows() {
         study.prepare(desk);
+        Optional<Readout> readout = study.reading(desk);
         rows = readout.map(study::rows).orElse(List.of());
         list.show(readout);
         nothing.removeAll();
         if (rows.isEmpty()) {
-            String words = readout.map(study::nothing).orElse("");
+            String words = studying()
+                    ? "Being worked out…"
+                    : readout.map(study::nothing).orElse("");
             nothing.add(PaneTitle.of(study.title()));
             nothing.add(WrappedText.of(words, "Ohmloom.soft", 0), "w 200:460:520, growx");
         }
         ((CardLayout) getLayout()).show(this, rows.isEmpty() ? "nothing" : "content");
+        again.setVisible(!rows.isEmpty() && study.isOld(desk));
+        again.setText(
+                desk.status().isBusy()
+                        ? "Being worked out again; these are the numbers from before the change."
+                        : "Outdated: these are the numbers from before the change.");
         showChosen();
+    }
+
+    /** Whether it has no numbers yet because they are still being worked out. */
+    private boolean studying() {
+        return study.isOld(desk) && desk.status().isBusy();
     }
 
     /** Marks the row of what is selected elsewhere, or the one that tells about it. */
@@ -146,7 +170,7 @@ final class StudyPane<R> extends StudyTab {
         if (ids.stream().anyMatch(list::has)) {
             list.select(ids);
         } else {
-            Optional<Readout> readout = Readout.of(desk);
+            Optional<Readout> readout = study.reading(desk);
             List<String> leads = ids.stream()
                     .flatMap(id -> readout.flatMap(numbers -> study.lead(numbers, id)).stream())
                     .map(ElementId::value)
@@ -169,7 +193,7 @@ final class StudyPane<R> extends StudyTab {
     }
 
     private void showChosen() {
-        Optional<Readout> readout = Readout.of(desk);
+        Optional<Readout> readout = study.reading(desk);
         Optional<R> row = chosen();
         mark();
         chart.show(readout.flatMap(numbers -> row.flatMap(

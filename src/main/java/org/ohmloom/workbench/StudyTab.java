@@ -1,7 +1,6 @@
 package org.ohmloom.workbench;
 
 import java.awt.LayoutManager;
-import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 
@@ -27,7 +26,7 @@ abstract class StudyTab extends JPanel {
     abstract JComponent front();
 
     /** Shows the results as they are now. */
-    abstract void showRows(Optional<Readout> readout);
+    abstract void showRows();
 
     /** Marks what is selected elsewhere. */
     abstract void showSelection();

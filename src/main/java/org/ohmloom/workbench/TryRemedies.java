@@ -36,12 +36,12 @@ final class TryRemedies extends Command {
         Optional<Finding> chosen = desk.selection().finding();
         String whyNot = chosen.isEmpty()
                 ? "select a finding first"
-                : desk.isCurrent() ? "it is not about returns" : "wait for the calculation";
+                : desk.isWhole() ? "it is not about returns" : "wait for the calculation";
         setReady(finding().isPresent(), whyNot);
     }
 
     private Optional<Finding> finding() {
-        return desk.isCurrent()
+        return desk.isWhole()
                 ? desk.selection().finding().filter(each -> desk.analysis()
                         .filter(results -> RemedySearch.isAboutReturns(each, results))
                         .isPresent())

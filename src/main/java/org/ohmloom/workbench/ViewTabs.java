@@ -2,7 +2,6 @@ package org.ohmloom.workbench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JTabbedPane;
 import org.ohmloom.draw.ScenePainter;
@@ -34,7 +33,7 @@ final class ViewTabs extends JTabbedPane {
                 .filter(pane -> pane == getSelectedComponent())
                 .forEach(pane -> {
                     latest = pane;
-                    pane.showRows(Readout.of(desk));
+                    pane.showRows();
                     pane.showSelection();
                 }));
         desk.listen(this::hear);
@@ -83,7 +82,6 @@ final class ViewTabs extends JTabbedPane {
 
     /** Brings the study in front up to date; the others follow when they come to the front. */
     private void showRows() {
-        Optional<Readout> readout = Readout.of(desk);
-        studies.stream().filter(pane -> pane == getSelectedComponent()).forEach(pane -> pane.showRows(readout));
+        studies.stream().filter(pane -> pane == getSelectedComponent()).forEach(StudyTab::showRows);
     }
 }

@@ -63,8 +63,8 @@ public final class Workbench {
             return thread;
         });
         return new Services(
-                (question, cancel) -> Analyst.analyse(
-                        question.harness(), question.file().map(tables::beside).orElse(tables), cancel),
+                (question, cancel, soFar) -> Analyst.analyse(
+                        question.harness(), question.file().map(tables::beside).orElse(tables), cancel, soFar),
                 question -> layout.layoutBoard(
                         question.harness(),
                         question.analysis(),

@@ -18,7 +18,7 @@ class FindingsModelTest {
 
     @Test
     void findingsStandBelowTheHeadingOfTheirSeverity() {
-        List<FindingsModel.Row> rows = FindingsModel.rows(FINDINGS, FindingsModel.all());
+        List<FindingsModel.Row> rows = FindingsModel.rows(standing(), FindingsModel.all());
         assertEquals(5, rows.size());
         assertTrue(rows.get(0).isHeading());
         assertEquals(Severity.ERROR, rows.get(0).severity());
@@ -28,7 +28,7 @@ class FindingsModelTest {
 
     @Test
     void aSeverityThatIsFilteredOutIsNotThere() {
-        List<FindingsModel.Row> rows = FindingsModel.rows(FINDINGS, EnumSet.of(Severity.ERROR, Severity.WARNING));
+        List<FindingsModel.Row> rows = FindingsModel.rows(standing(), EnumSet.of(Severity.ERROR, Severity.WARNING));
         assertEquals(2, rows.size());
     }
 
@@ -43,5 +43,11 @@ class FindingsModelTest {
                 Map.of(),
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    private static List<Results.Standing> standing() {
+        return FINDINGS.stream()
+                .map(finding -> new Results.Standing(finding, false))
+                .toList();
     }
 }

@@ -80,7 +80,7 @@ class LatestWinsTest {
     private LatestWins<String, String> runner(Duration pause, java.util.function.Consumer<String> work) {
         return new LatestWins<>(
                 "test",
-                (question, cancel) -> {
+                (question, cancel, soFar) -> {
                     started.add(question);
                     work.accept(question);
                     return question + " done";

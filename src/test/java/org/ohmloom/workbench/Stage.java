@@ -28,7 +28,8 @@ final class Stage {
         Look.LIGHT.install();
         Services own = Workbench.services(preferences, prompts);
         Services services = new Services(
-                (question, cancel) -> changed.apply(own.calculation().of(question, cancel)),
+                (question, cancel, soFar) -> changed.apply(
+                        own.calculation().of(question, cancel, results -> soFar.accept(changed.apply(results)))),
                 own.layout(),
                 own.painter(),
                 own.preferences(),
@@ -51,8 +52,8 @@ final class Stage {
         return this;
     }
 
-    /** Waits until the results are those of the harness. */
+    /** Waits until the results are those of the harness, all of them. */
     void awaitResults() {
-        OnEventThread.await("results", () -> desk().isCurrent());
+        OnEventThread.await("results", () -> desk().isWhole());
     }
 }
