@@ -23,7 +23,7 @@ final class DeviceSection {
             Column.words("Series"),
             Column.number("Rating", Unit.AMP, 1),
             Column.number("Carries", Unit.AMP, 2),
-            Column.number("Chosen", Unit.AMP, 1),
+            Column.number("Least that serves", Unit.AMP, 1),
             Column.words("Because"),
             Column.code("Source"));
 
@@ -52,8 +52,8 @@ final class DeviceSection {
         Cell chosen = choice.map(each ->
                         each.ratingAmps().isPresent() ? Cell.number(each.ratingAmps()) : Cell.missing("none fits"))
                 .orElse(Cell.empty());
-        boolean differs = choice.filter(each ->
-                        each.ratingAmps().isPresent() && each.ratingAmps().getAsDouble() != device.ratingAmps())
+        boolean tooSmall = choice.filter(each ->
+                        each.ratingAmps().isPresent() && each.ratingAmps().getAsDouble() > device.ratingAmps())
                 .isPresent();
         return Row.of(
                 Cell.text(component.id().value()).toned(Cell.Tone.STRONG),
@@ -62,7 +62,7 @@ final class DeviceSection {
                 Cell.text(device.series()),
                 Cell.number(device.ratingAmps()),
                 choice.map(each -> Cell.number(each.loadAmps())).orElse(Cell.empty()),
-                differs ? chosen.toned(Cell.Tone.ALERT) : chosen,
+                tooSmall ? chosen.toned(Cell.Tone.ALERT) : chosen,
                 Cell.text(choice.map(DeviceChoice::reason).map(Wording::printed)),
                 Cell.text(choice.map(each -> sources.mark(each.citation()))));
     }

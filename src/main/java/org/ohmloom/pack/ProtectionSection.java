@@ -19,6 +19,7 @@ import org.ohmloom.size.protection.Fault;
 import org.ohmloom.size.protection.OutputProtection;
 import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.size.protection.TypeCandidate;
+import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
 
 /** What every protective device is judged by, the reasons, and its opening times against what it protects. */
@@ -52,7 +53,15 @@ final class ProtectionSection {
             Column.words("Because"),
             Column.words("By"));
 
-    private static final List<Column> PROPOSALS = List.of(
+    private static final List<Column> PROPOSED = List.of(
+            Column.code("Device"),
+            Column.words("Has"),
+            Column.words("Proposed"),
+            Column.words("Because"),
+            Column.words("Would serve too"),
+            Column.words("By"));
+
+    private static final List<Column> TYPES = List.of(
             Column.code("Device"),
             Column.words("Type"),
             Column.number("Rating", Unit.AMP, 1),
@@ -109,16 +118,25 @@ final class ProtectionSection {
         }
         blocks.add(new Block.Heading("Proposed types and ratings"));
         blocks.add(new Block.Prose(
-                "Every fuse and breaker type of the tables in the place of each device, at the rating of it"
+                "Every fuse and breaker type of the tables was judged in the place of each device, at the rating of it"
                         + " that meets most. What is there stays where it meets all that is judged; otherwise its"
-                        + " own type comes first."));
+                        + " own type comes first. Why each of the others was refused is in the file"
+                        + " protection-proposals beside this report."));
         blocks.add(new Block.Table(
-                "protection-proposals",
-                PROPOSALS,
+                "proposed-devices",
+                PROPOSED,
                 results.proposals().values().stream()
-                        .flatMap(proposal -> proposal.types().stream().map(type -> proposed(proposal, type)))
+                        .map(ProtectionSection::proposed)
                         .toList(),
                 "The harness has no protective device."));
+        blocks.add(new Block.Table(
+                        "protection-proposals",
+                        TYPES,
+                        results.proposals().values().stream()
+                                .flatMap(proposal -> proposal.types().stream().map(type -> judged(proposal, type)))
+                                .toList(),
+                        "")
+                .inFileOnly());
         blocks.add(new Block.Heading("Opening times against conductors, starts and faults"));
         blocks.add(new Block.Pictures(pictures));
         blocks.add(new Block.Heading("Why each point of protection is met or not"));
@@ -172,7 +190,26 @@ final class ProtectionSection {
                 Cell.text(Wording.printed(check.source())));
     }
 
-    private static Row proposed(DeviceProposal proposal, TypeCandidate type) {
+    private static Row proposed(DeviceProposal proposal) {
+        TypeCandidate chosen = proposal.chosen();
+        String others = proposal.types().stream()
+                .filter(type -> type.outcome() == TypeCandidate.Outcome.WOULD_SERVE)
+                .map(TypeCandidate::words)
+                .reduce((one, other) -> one + ", " + other)
+                .orElse("");
+        return Row.of(
+                Cell.text(proposal.device().value()).toned(Cell.Tone.STRONG),
+                Cell.text(proposal.present().series() + " "
+                        + Formats.amps(proposal.present().ratingAmps())),
+                proposal.changes()
+                        ? Cell.text(chosen.words()).toned(Cell.Tone.STRONG)
+                        : Cell.text("stays").toned(Cell.Tone.SOFT),
+                Cell.text(Wording.printed(chosen.reason().replaceFirst("^stays: ", ""))),
+                Cell.text(others),
+                Cell.text(Wording.printed(chosen.source())));
+    }
+
+    private static Row judged(DeviceProposal proposal, TypeCandidate type) {
         return Row.of(
                 Cell.text(proposal.device().value()).toned(Cell.Tone.STRONG),
                 Cell.text(type.words()),

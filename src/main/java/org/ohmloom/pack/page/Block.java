@@ -104,9 +104,21 @@ public sealed interface Block {
             }
         }
 
+        /** The same only in its file, not on the page. */
+        public FileOnly inFileOnly() {
+            return new FileOnly(this);
+        }
+
         /** The rows that are things of the list. */
         List<Row> items() {
             return rows.stream().filter(row -> row.kind() == Row.Kind.ITEM).toList();
         }
     }
+
+    /**
+     * A table that is written to its file only: what is too long to read on paper.
+     *
+     * @param table the table
+     */
+    record FileOnly(Table table) implements Block {}
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ohmloom.store.CsvText;
 import org.ohmloom.units.Require;
 
@@ -19,9 +20,11 @@ public final class TableFile {
     public static Map<String, String> texts(Report report) {
         Map<String, List<Block.Table>> byFile = new LinkedHashMap<>();
         for (Block block : report.blocks()) {
-            if (block instanceof Block.Table table) {
-                byFile.computeIfAbsent(table.file(), name -> new ArrayList<>()).add(table);
-            }
+            Optional<Block.Table> table = block instanceof Block.Table printed
+                    ? Optional.of(printed)
+                    : block instanceof Block.FileOnly filed ? Optional.of(filed.table()) : Optional.empty();
+            table.ifPresent(each ->
+                    byFile.computeIfAbsent(each.file(), name -> new ArrayList<>()).add(each));
         }
         Map<String, String> texts = new LinkedHashMap<>();
         byFile.forEach((name, tables) -> texts.put(name, text(tables)));

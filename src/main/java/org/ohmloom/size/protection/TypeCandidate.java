@@ -65,10 +65,10 @@ public record TypeCandidate(
     /** What is not met, the first with its numbers. */
     String failures() {
         List<Check> all = failed();
-        String first = all.get(0).aspect().words() + ", NO: " + all.get(0).sentence();
+        String first = "fails: " + all.get(0).aspect().words() + " (" + all.get(0).sentence() + ")";
         return all.size() == 1
                 ? first
-                : first + "; nor: "
+                : first + "; also: "
                         + all.stream()
                                 .skip(1)
                                 .map(check -> check.aspect().words())

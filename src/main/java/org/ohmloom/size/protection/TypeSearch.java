@@ -182,7 +182,7 @@ final class TypeSearch {
                                 .orElse(OptionalDouble.empty()));
     }
 
-    /** The first that meets all; else the one that fails and leaves open least, the first of equals. */
+    /** The first that meets all; else the one that fails and leaves open least, of equals the one nearest to the present rating. */
     private TypeCandidate bestOf(Component component, List<ProtectiveDevice> tried, TypeCandidate now) {
         Optional<TypeCandidate> best = Optional.empty();
         for (ProtectiveDevice device : tried) {
@@ -190,11 +190,22 @@ final class TypeSearch {
             if (candidate.failed().isEmpty()) {
                 return candidate;
             }
-            if (best.isEmpty() || lacks(candidate, now) < lacks(best.get(), now)) {
+            if (best.isEmpty() || isBetter(candidate, best.get(), now)) {
                 best = Optional.of(candidate);
             }
         }
         return best.orElseThrow();
+    }
+
+    private static boolean isBetter(TypeCandidate candidate, TypeCandidate best, TypeCandidate now) {
+        int less = lacks(best, now) - lacks(candidate, now);
+        return less > 0 || less == 0 && apart(candidate, now) < apart(best, now);
+    }
+
+    /** How far apart two ratings are, as the logarithm of their ratio. */
+    private static double apart(TypeCandidate one, TypeCandidate other) {
+        return Math.abs(
+                Math.log(one.device().ratingAmps() / other.device().ratingAmps()));
     }
 
     private TypeCandidate judged(Component component, ProtectiveDevice device) {
@@ -250,7 +261,7 @@ final class TypeSearch {
                                 ? meets
                                 : "no type of the tables does better without failing elsewhere; " + chosen.failures())
                 : chosen.device().series().equals(present.series())
-                        ? "the present type comes first, and so it " + meets
+                        ? "of the present type; it " + meets
                         : "no rating of the present type does as well (" + failing(ofType) + "); this " + meets;
         return chosen.with(Outcome.CHOSEN, before);
     }
@@ -266,9 +277,9 @@ final class TypeSearch {
 
     private static String failing(TypeCandidate ofType) {
         return ofType.device().series() + " at its best, "
-                + Formats.amps(ofType.device().ratingAmps()) + ": "
+                + Formats.amps(ofType.device().ratingAmps()) + ", fails: "
                 + ofType.failed().stream()
-                        .map(check -> check.aspect().words() + ", NO")
+                        .map(check -> check.aspect().words())
                         .collect(Collectors.joining(", "));
     }
 

@@ -65,7 +65,12 @@ record Situation(
     /** An operating state of this situation. */
     OperatingState state(String id, SortedMap<ComponentId, Setting> components, SortedMap<OutputPin, Setting> outputs) {
         return new OperatingState(
-                new StateId("envelope-" + id), "Envelope " + id + ", " + name(), mode, settings, components, outputs);
+                new StateId("worst-combination-" + id),
+                "Worst combination " + id + ", " + name(),
+                mode,
+                settings,
+                components,
+                outputs);
     }
 
     /** The state in which some controls are on, and some loads where they run by themselves. */
