@@ -36,7 +36,10 @@ final class ListsPane extends JPanel {
                 pane(new ComponentSheet(), samples),
                 pane(new JunctionSheet(), samples),
                 pane(new StateSheet(), samples),
+                pane(new SequenceSheet(), samples),
+                pane(new GroupSheet(), samples),
                 pane(new SourceSheet(), samples),
+                pane(new AlternatorSheet(), samples),
                 pane(new OutputSheet(), samples),
                 pane(new SensorSheet(), samples),
                 pane(new InputSheet(), samples));

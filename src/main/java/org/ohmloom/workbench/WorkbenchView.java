@@ -132,6 +132,7 @@ final class WorkbenchView extends JPanel {
         all.addAll(List.of(new CloseFile(bench), windows.quit()));
         all.addAll(List.of(new Undo(bench), new Redo(bench)));
         all.addAll(cures);
+        all.addAll(List.of(new NewLoadGroup(desk), new NewSequence(desk), new RemoveFromList(desk)));
         all.add(new FilterRows(bench));
         all.addAll(List.of(new FitLayout(bench), ZoomLayout.larger(bench), ZoomLayout.smaller(bench)));
         all.add(new ShowSelection(bench));
