@@ -19,7 +19,6 @@ import org.ohmloom.model.AlternatorModel;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.SpeedLimit;
-import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
 
 /** What is typed about alternators, as edits, and the same as text. */
@@ -32,7 +31,7 @@ final class AlternatorEdits {
     /** "1500 rpm 35 A, 6000 rpm 105 A". */
     static String curve(AlternatorModel model) {
         return model.speedLimits().stream()
-                .map(each -> Formats.number(each.speedRpm()) + " rpm " + Formats.amps(each.limitAmps()))
+                .map(each -> TypedNumbers.exact(each.speedRpm()) + " rpm " + TypedNumbers.exact(each.limitAmps()) + " A")
                 .collect(Collectors.joining(", "));
     }
 
@@ -59,7 +58,7 @@ final class AlternatorEdits {
     /** "idling 60 A, running 105 A". */
     static String modes(AlternatorModel model) {
         return model.modeLimitAmps().entrySet().stream()
-                .map(each -> TradeWords.engine(each.getKey()) + " " + Formats.amps(each.getValue()))
+                .map(each -> TradeWords.engine(each.getKey()) + " " + TypedNumbers.exact(each.getValue()) + " A")
                 .collect(Collectors.joining(", "));
     }
 

@@ -15,8 +15,10 @@ import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Load;
+import org.ohmloom.model.LoadGroup;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.Splice;
+import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.size.ConductorChoice;
@@ -285,6 +287,22 @@ final class Inspector {
                     .flatMap(results -> results.solution(state.id()))
                     .ifPresent(solution -> sections.add(0, power(EnergyBalance.of(solution))));
             return new Inspection(state.id().value(), state.name() + "\nOperating state", sections);
+        }
+        if (element instanceof LoadGroup group) {
+            sections.add(
+                    0,
+                    new Facts(
+                            "What may run",
+                            List.of(
+                                    Fact.of("Rule", GroupEdits.rule(group)),
+                                    Fact.of("Loads", GroupEdits.loads(group)))));
+        }
+        if (element instanceof StateSequence sequence) {
+            List<List<String>> steps = sequence.steps().stream()
+                    .map(step -> List.of(
+                            readout.stateName(step.state()), SequenceEdits.duration(step.durationSeconds())))
+                    .toList();
+            sections.add(0, new Grid("Steps", List.of("State", "Lasts"), steps));
         }
         if (element instanceof org.ohmloom.model.Note note) {
             sections.add(0, new Prose("Text", note.text(), Tone.PLAIN));

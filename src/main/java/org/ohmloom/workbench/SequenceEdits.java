@@ -12,7 +12,6 @@ import org.ohmloom.model.SequenceId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.StateSequence.Step;
-import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
 
 /** What is typed about operating states one after another, as edits, and the same as text. */
@@ -34,8 +33,10 @@ final class SequenceEdits {
     /** "8 h", "90 min", "5 s". */
     static String duration(double seconds) {
         return seconds % HOUR == 0
-                ? Formats.in(seconds / HOUR, Unit.HOUR)
-                : seconds % MINUTE == 0 ? Formats.in(seconds / MINUTE, Unit.MINUTE) : Formats.in(seconds, Unit.SECOND);
+                ? TypedNumbers.exact(seconds / HOUR) + " h"
+                : seconds % MINUTE == 0
+                        ? TypedNumbers.exact(seconds / MINUTE) + " min"
+                        : TypedNumbers.exact(seconds) + " s";
     }
 
     /** Sets the states and how long each lasts. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateSequence;
+import org.ohmloom.units.Formats;
 
 /** Operating states one after another, as a list. */
 final class SequenceSheet implements Sheet<SequenceSheet.Row> {
@@ -42,7 +43,7 @@ final class SequenceSheet implements Sheet<SequenceSheet.Row> {
                         "Battery voltage asked about: when is it reached; empty asks about none",
                         row -> CellText.of(row.sequence().untilVolts()),
                         (rows, typed) -> SequenceEdits.until(sequences(rows), typed)),
-                Column.text("Lasts", "How long it lasts in all", 8, row -> SequenceEdits.duration(
+                Column.text("Lasts", "How long it lasts in all", 8, row -> Formats.seconds(
                         row.sequence().totalSeconds())));
     }
 

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.edit.Compound;
@@ -34,6 +35,11 @@ final class TypedNumbers {
             case "no", "off", "n", "0", "" -> false;
             default -> throw new IllegalArgumentException("'" + typed.strip() + "' is neither yes nor no");
         };
+    }
+
+    /** A number with all its digits, as it can be typed again. */
+    static String exact(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     /** Several edits as one step. */

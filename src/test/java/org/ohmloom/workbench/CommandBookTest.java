@@ -33,9 +33,9 @@ class CommandBookTest {
             redo | Redo | Ctrl+Shift+Z
             apply-fix | Fix | Ctrl+.
             try-remedies | Remedies… |
-            new-load-group | Group the selected loads | none
-            new-sequence | New sequence of states | none
-            remove-selected | Remove group or sequence | none
+            new-load-group | Group the selected loads |
+            new-sequence | New sequence of states |
+            remove-selected | Remove group or sequence |
             filter-rows | Filter rows | Ctrl+F
             fit-layout | Fit layout | Ctrl+0
             zoom-in | Zoom in | Ctrl+=
