@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.analysis.Analysis;
@@ -57,7 +56,7 @@ public final class MadeReturns {
         StudyResults was = analysis.evidence().studies();
         Evidence changed = analysis.evidence()
                 .with(new StudyResults(
-                        was.envelope(), was.startUps(), was.charge(), was.protection(), study, Set.of()));
+                        was.envelope(), was.startUps(), was.charge(), was.protection(), study, was.pending()));
         return new Analysis(changed, analysis.findings(), analysis.totals(), analysis.log());
     }
 
