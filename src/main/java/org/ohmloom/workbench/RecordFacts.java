@@ -10,11 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.ohmloom.model.Calibration;
+import org.ohmloom.model.Draw;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
-import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 
@@ -24,20 +25,6 @@ import org.ohmloom.units.Gauge;
  */
 final class RecordFacts {
 
-    private static final Map<String, Dimension> ENDINGS = Map.ofEntries(
-            Map.entry("Volts", Dimension.VOLTAGE),
-            Map.entry("Amps", Dimension.CURRENT),
-            Map.entry("Ohms", Dimension.RESISTANCE),
-            Map.entry("Watts", Dimension.POWER),
-            Map.entry("Metres", Dimension.LENGTH),
-            Map.entry("Mm2", Dimension.AREA),
-            Map.entry("Celsius", Dimension.TEMPERATURE),
-            Map.entry("Kg", Dimension.MASS),
-            Map.entry("AmpHours", Dimension.CHARGE),
-            Map.entry("Fraction", Dimension.RATIO),
-            Map.entry("Seconds", Dimension.TIME),
-            Map.entry("Hertz", Dimension.FREQUENCY));
-
     private RecordFacts() {}
 
     /** The fields of a record, without identity and name, and without lists, which are shown as tables. */
@@ -45,14 +32,15 @@ final class RecordFacts {
         List<Inspection.Fact> facts = new ArrayList<>();
         for (RecordComponent field : shown.getClass().getRecordComponents()) {
             Object value = value(shown, field);
+            Object inner = value instanceof Optional<?> optional ? optional.orElse(null) : value;
             if (field.getName().equals("id")
                     || field.getName().equals("name")
-                    || value instanceof Collection<?>
-                    || value instanceof Map<?, ?>) {
+                    || inner instanceof Collection<?>
+                    || inner instanceof Map<?, ?>) {
                 continue;
             }
-            Object inner = value instanceof Optional<?> optional ? optional.orElse(null) : value;
             if (inner instanceof Record nested && text(nested).isEmpty()) {
+                kind(nested).ifPresent(kind -> facts.add(Inspection.Fact.of(words(field.getName()), kind)));
                 facts.addAll(of(nested));
             } else {
                 facts.add(fact(field.getName(), inner));
@@ -62,24 +50,18 @@ final class RecordFacts {
     }
 
     private static Inspection.Fact fact(String name, Object value) {
-        for (Map.Entry<String, Dimension> ending : ENDINGS.entrySet()) {
-            if (name.endsWith(ending.getKey())) {
-                String label = name.substring(0, name.length() - ending.getKey().length());
-                return Inspection.Fact.of(words(label), number(value, ending.getValue()));
-            }
-        }
-        if (name.endsWith("Mm")) {
-            String label = name.substring(0, name.length() - 2);
-            OptionalDouble number = number(value);
-            String text = number.isPresent() ? Formats.millimetres(number.getAsDouble()) : "";
-            return Inspection.Fact.of(words(label), text);
-        }
-        return Inspection.Fact.of(words(name), words(value));
+        OptionalDouble number = number(value);
+        Optional<String> quantity = number.isPresent() ? FieldUnits.text(name, number.getAsDouble()) : Optional.empty();
+        return Inspection.Fact.of(words(FieldUnits.label(name)), quantity.orElseGet(() -> words(value)));
     }
 
-    private static String number(Object value, Dimension dimension) {
-        OptionalDouble number = number(value);
-        return number.isPresent() ? Formats.quantity(number.getAsDouble(), dimension) : "";
+    /** Which of several kinds a part of a thing is, in words; empty for what comes in one kind only. */
+    private static Optional<String> kind(Record part) {
+        if (part instanceof Calibration calibration) {
+            String text = CalibrationText.of(calibration);
+            return Optional.of(TradeWords.kind(calibration) + ", " + text);
+        }
+        return part instanceof Draw draw ? Optional.of(TradeWords.kind(draw)) : Optional.empty();
     }
 
     private static OptionalDouble number(Object value) {
@@ -94,7 +76,7 @@ final class RecordFacts {
             return "";
         }
         if (value instanceof Record nested) {
-            return text(nested).orElse(nested.toString());
+            return text(nested).orElse("");
         }
         if (value instanceof Boolean flag) {
             return flag ? "yes" : "no";
@@ -106,7 +88,9 @@ final class RecordFacts {
             return optional.isPresent() ? String.valueOf(optional.getAsInt()) : "";
         }
         OptionalDouble number = number(value);
-        return number.isPresent() ? Formats.number(number.getAsDouble()) : String.valueOf(value);
+        return number.isPresent()
+                ? Formats.number(number.getAsDouble())
+                : value instanceof OptionalDouble ? "" : String.valueOf(value);
     }
 
     /** Records that are one word for people. */

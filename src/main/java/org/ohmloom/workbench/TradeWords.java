@@ -7,6 +7,7 @@ import org.ohmloom.model.Alternator;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.BatteryIsolator;
 import org.ohmloom.model.BusBar;
+import org.ohmloom.model.Calibration;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Converter;
 import org.ohmloom.model.Device;
@@ -89,6 +90,32 @@ final class TradeWords {
             return "resistance";
         }
         return draw instanceof Draw.ConstantPower ? "constant power" : "constant current";
+    }
+
+    /** What a calibration is. */
+    static String kind(Calibration calibration) {
+        if (calibration instanceof Calibration.RatiometricLine) {
+            return "ratiometric line";
+        }
+        if (calibration instanceof Calibration.VoltageLine) {
+            return "voltage line";
+        }
+        if (calibration instanceof Calibration.CurrentLine) {
+            return "current line";
+        }
+        if (calibration instanceof Calibration.Beta) {
+            return "thermistor";
+        }
+        if (calibration instanceof Calibration.SteinhartHart) {
+            return "thermistor";
+        }
+        if (calibration instanceof Calibration.ResistanceTable) {
+            return "table of resistances";
+        }
+        if (calibration instanceof Calibration.SwitchContact) {
+            return "contact";
+        }
+        return calibration instanceof Calibration.PulseLevels ? "pulses" : "thermocouple";
     }
 
     /** What a wire carries. */
