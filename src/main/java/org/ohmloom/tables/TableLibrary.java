@@ -39,6 +39,9 @@ final class TableLibrary {
     final Shelf<FaultCondition> faultConditions = new Shelf<>("fault condition");
     final Shelf<GroundLimit> groundLimits = new Shelf<>("limit of a ground");
 
+    final List<PullForce> pullForces = new ArrayList<>();
+    final Shelf<BenchLimit> benchLimits = new Shelf<>("limit of a bench test");
+
     private final List<RowReader> basisRows = new ArrayList<>();
 
     /** How each kind of table is read. */
@@ -79,6 +82,8 @@ final class TableLibrary {
             Map.entry("short-time", byRow(shortTimes, ShortTimeLimit::read, ShortTimeLimit::insulation)),
             Map.entry("fault-conditions", byRow(faultConditions, FaultCondition::read, FaultCondition::condition)),
             Map.entry("ground-limits", byRow(groundLimits, GroundLimit::read, GroundLimit::item)),
+            Map.entry("pull-force", sheet -> pullForces.addAll(sheet.rows(PullForce::read))),
+            Map.entry("bench-test", byRow(benchLimits, BenchLimit::read, BenchLimit::item)),
             Map.entry("design-bases", this::addBases));
 
     /** One way to read a sheet. */

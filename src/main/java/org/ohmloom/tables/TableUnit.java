@@ -35,6 +35,7 @@ record TableUnit(String dimension, double timesRatio, double dividedRatio) {
             Map.entry("W/mK", new TableUnit("W/mK", 1, 1)),
             Map.entry("C", new TableUnit("C", 1, 1)),
             Map.entry("A2s", new TableUnit("A2s", 1, 1)),
+            Map.entry("N", new TableUnit("N", 1, 1)),
             Map.entry("1", new TableUnit("1", 1, 1)),
             Map.entry("%", new TableUnit("1", 1, 100)));
 

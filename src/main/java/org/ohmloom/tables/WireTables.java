@@ -282,6 +282,16 @@ public final class WireTables {
         return library.coverings.find(kind);
     }
 
+    /** The smallest pull-out forces of crimps, of every set of requirements. */
+    public List<PullForce> pullForces() {
+        return List.copyOf(library.pullForces);
+    }
+
+    /** A limit or count of the tests on the bench, by its item, in the unit that {@link BenchLimit} names. */
+    public CitedValue benchLimit(String item) {
+        return library.benchLimits.get(item).value();
+    }
+
     /** The altitude factors of that id. */
     public AltitudeFactors altitudeFactors(String id) {
         return library.altitudes.get(id);

@@ -28,7 +28,9 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
         /** Numbers, to the right, with one count of decimals. */
         NUMBER,
         /** An insulation colour: a sample and its code. */
-        COLOUR
+        COLOUR,
+        /** Left free to be written in by hand; on the page also when nothing is in it. */
+        BLANK
     }
 
     public Column {
@@ -59,6 +61,11 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
     /** Insulation colours. */
     public static Column colour(String head) {
         return new Column(head, "", Kind.COLOUR, 0, true);
+    }
+
+    /** Room to write in by hand. */
+    public static Column blank(String head) {
+        return new Column(head, "", Kind.BLANK, 0, true);
     }
 
     /** Words that only the file beside the page has. */

@@ -22,6 +22,9 @@ final class ColumnWidths {
     /** Sample of an insulation colour with the gap behind it, mm. */
     static final double SWATCH_MM = 6.5;
 
+    /** Room to write a value or initials and a date by hand, mm. */
+    private static final double HAND_MM = 24;
+
     /** Most a column is widened beyond what its content wants. */
     private static final double MOST_WIDENING = 1.3;
 
@@ -103,7 +106,8 @@ final class ColumnWidths {
     private double headMm(Column column) {
         double head = typesetter.widestWordMm(column.head(), Weight.BOLD, heightMm);
         double unit = typesetter.widthMm(column.unit(), Weight.REGULAR, heightMm);
-        return Math.max(head, unit) + aroundMm(column);
+        double hand = column.kind() == Column.Kind.BLANK ? HAND_MM : 0;
+        return Math.max(hand, Math.max(head, unit) + aroundMm(column));
     }
 
     private double wholeMm(Column column, Cell cell) {

@@ -14,7 +14,10 @@ import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Swatch;
 import org.ohmloom.draw.Weight;
 
-/** Tables made ready for pages: their head, and their rows as pieces. Columns without a single entry are left out. */
+/**
+ * Tables made ready for pages: their head, and their rows as pieces. Columns without a single entry are left out, but
+ * for those to be written in by hand.
+ */
 final class TableSetting {
     /** Heights of the capitals tried, mm: reading size, then the smallest of the ISO 3098 series. */
     private static final List<Double> HEIGHTS_MM = List.of(2.0, 1.8);
@@ -23,6 +26,9 @@ final class TableSetting {
     private static final double BELOW_MM = 0.95;
     private static final double RULE_MM = 0.13;
     private static final double HEAVY_MM = 0.25;
+
+    /** Least height of a row that is written in by hand, mm. */
+    private static final double HAND_MM = 6;
 
     private final Typesetter typesetter;
     private final List<Column> columns;
@@ -36,7 +42,7 @@ final class TableSetting {
         this.typesetter = typesetter;
         List<Column> all = tables.get(0).columns();
         this.places = IntStream.range(0, all.size())
-                .filter(k -> all.get(k).printed() && tables.stream().anyMatch(table -> hasEntry(table, k)))
+                .filter(k -> isPrinted(all.get(k), tables, k))
                 .toArray();
         this.columns = IntStream.of(places).mapToObj(all::get).toList();
         List<List<Cell>> rows = tables.stream()
@@ -109,6 +115,11 @@ final class TableSetting {
         return ABOVE_MM + lines * pitchMm() - (Typesetter.PITCH - 1) * heightMm + BELOW_MM + 0.3 * heightMm;
     }
 
+    private static boolean isPrinted(Column column, List<Block.Table> tables, int place) {
+        return column.printed()
+                && (column.kind() == Column.Kind.BLANK || tables.stream().anyMatch(table -> hasEntry(table, place)));
+    }
+
     private static boolean hasEntry(Block.Table table, int column) {
         return table.items().stream()
                 .map(row -> row.cells().get(column))
@@ -144,10 +155,10 @@ final class TableSetting {
             List<String> words = lines.get(k);
             int first = most - unitLines(column) - words.size();
             for (int line = 0; line < words.size(); line++) {
-                marks.add(word(column, words.get(line), left, widths[k], first + line, Weight.BOLD, Ink.TEXT));
+                marks.add(word(column, words.get(line), left, widths[k], first + line, Weight.BOLD, Ink.TEXT, 0));
             }
             if (!column.unit().isEmpty()) {
-                marks.add(word(column, column.unit(), left, widths[k], most - 1, Weight.REGULAR, Ink.SOFT_TEXT));
+                marks.add(word(column, column.unit(), left, widths[k], most - 1, Weight.REGULAR, Ink.SOFT_TEXT, 0));
             }
             left += widths[k];
         }
@@ -181,7 +192,9 @@ final class TableSetting {
     }
 
     private Piece rowPiece(Row row, List<Cell> cells, List<List<String>> lines, int most, boolean banded) {
-        double height = rowHeightMm(most);
+        boolean byHand = columns.stream().anyMatch(column -> column.kind() == Column.Kind.BLANK);
+        double height = byHand ? Math.max(HAND_MM, rowHeightMm(most)) : rowHeightMm(most);
+        double downMm = (height - rowHeightMm(most)) / 2;
         List<Mark> marks = new ArrayList<>();
         if (banded) {
             marks.add(new Box(Extent.at(0, 0, widthMm(), height), 0, Fill.of(Ink.COMPONENT)));
@@ -190,8 +203,12 @@ final class TableSetting {
         for (int k = 0; k < cells.size(); k++) {
             Cell cell = cells.get(k);
             double indent = left;
+            if (columns.get(k).kind() == Column.Kind.BLANK) {
+                marks.add(upright(left, height));
+                marks.add(upright(left + widths[k], height));
+            }
             if (cell.colour().isPresent() && !lines.get(k).isEmpty()) {
-                Extent place = Extent.at(left + ColumnWidths.PADDING_MM, ABOVE_MM, 5, heightMm);
+                Extent place = Extent.at(left + ColumnWidths.PADDING_MM, downMm + ABOVE_MM, 5, heightMm);
                 marks.add(new Swatch(place, cell.colour().get()));
                 indent += ColumnWidths.SWATCH_MM;
             }
@@ -199,7 +216,7 @@ final class TableSetting {
             for (int line = 0; line < lines.get(k).size(); line++) {
                 String text = lines.get(k).get(line);
                 if (!text.isEmpty()) {
-                    marks.add(word(columns.get(k), text, indent, widths[k], line, weight, ink(cell)));
+                    marks.add(word(columns.get(k), text, indent, widths[k], line, weight, ink(cell), downMm));
                 }
             }
             left += widths[k];
@@ -211,12 +228,20 @@ final class TableSetting {
         return new Piece(height, marks);
     }
 
-    private Mark word(Column column, String text, double leftMm, double widthMm, int line, Weight weight, Ink ink) {
+    private Mark word(
+            Column column,
+            String text,
+            double leftMm,
+            double widthMm,
+            int line,
+            Weight weight,
+            Ink ink,
+            double downMm) {
         boolean right = column.kind() == Column.Kind.NUMBER;
         double x = right
                 ? leftMm + widthMm - ColumnWidths.PADDING_MM - ColumnWidths.BEHIND_NUMBER_MM
                 : leftMm + ColumnWidths.PADDING_MM;
-        return typesetter.text(text, x, baseMm(line), heightMm, right ? Anchor.END : Anchor.START, weight, ink);
+        return typesetter.text(text, x, downMm + baseMm(line), heightMm, right ? Anchor.END : Anchor.START, weight, ink);
     }
 
     private double baseMm(int line) {
@@ -225,6 +250,10 @@ final class TableSetting {
 
     private Line across(double yMm, double widthMm, Ink ink) {
         return Line.of(widthMm, ink, new Point(0, yMm), new Point(widthMm(), yMm));
+    }
+
+    private static Line upright(double xMm, double heightMm) {
+        return Line.of(RULE_MM, Ink.RULE, new Point(xMm, 0), new Point(xMm, heightMm));
     }
 
     private static Ink ink(Cell cell) {
