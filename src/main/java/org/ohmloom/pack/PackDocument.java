@@ -13,6 +13,8 @@ public enum PackDocument {
     BILL_OF_MATERIALS("bill-of-materials", "Bill of materials"),
     /** Every wire to be made. */
     WIRE_LIST("wire-list", "Wire list"),
+    /** What a bench worker does, step by step. */
+    BUILD_ORDER("build-order", "Build order"),
     /** What the finished harness must measure, with blanks for what it does. */
     TEST_SHEET("test-sheet", "Test sheet"),
     /** Findings and what the numbers rest on. */

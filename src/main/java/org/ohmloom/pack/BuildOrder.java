@@ -1,0 +1,276 @@
+package org.ohmloom.pack;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.Cable;
+import org.ohmloom.model.Cavity;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ContactPart;
+import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.NaturalOrder;
+import org.ohmloom.model.SegmentId;
+import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
+import org.ohmloom.pack.bench.CrimpFamily;
+import org.ohmloom.pack.page.Block;
+import org.ohmloom.pack.page.Cell;
+import org.ohmloom.pack.page.Column;
+import org.ohmloom.pack.page.Report;
+import org.ohmloom.pack.page.Row;
+import org.ohmloom.units.Formats;
+
+/**
+ * What a bench worker does, step by step, each with what it needs and a box to tick: cut and mark, twist, crimp, splice,
+ * lay on the board, populate, cover, fit, test. Only what is to be made counts. The order is the trade's; there is no
+ * published source for it.
+ */
+final class BuildOrder {
+    private static final String REMARK = "Work from the top. Cut lengths, cavities and limits stand in the wire list, the"
+            + " pin tables and the test sheet of the same revision. A crimp that failed is replaced, never crimped again.";
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.count("Step", 0),
+            Column.fileOnly("Stage"),
+            Column.words("Do"),
+            Column.words("With"),
+            Column.count("Count", 0),
+            Column.blank("Done by, date"));
+
+    private final Analysis analysis;
+    private final Harness harness;
+    private final Wording wording;
+    private final Map<String, List<Wire>> wiresByEnd = new TreeMap<>(NaturalOrder.INSTANCE);
+    private final List<Row> rows = new ArrayList<>();
+    private String stage = "";
+    private int step;
+
+    BuildOrder(Analysis analysis) {
+        this.analysis = analysis;
+        this.harness = analysis.harness();
+        this.wording = new Wording(harness);
+        for (Wire wire : harness.wires().all()) {
+            if (!wire.existing()) {
+                wire.ends()
+                        .forEach(end -> wiresByEnd
+                                .computeIfAbsent(end.text(), key -> new ArrayList<>())
+                                .add(wire));
+            }
+        }
+    }
+
+    Report report() {
+        cut();
+        twist();
+        crimp();
+        splice();
+        lay();
+        populate();
+        cover();
+        fit();
+        test();
+        List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
+        blocks.add(new Block.Table("", COLUMNS, rows, "Nothing is to be made."));
+        return new Report(blocks, REMARK);
+    }
+
+    private void stage(String name) {
+        stage = name;
+    }
+
+    private void step(String what, String with, long count) {
+        if (rows.stream().noneMatch(row -> row.kind() == Row.Kind.GROUP
+                && row.cells().get(0).text().equals(stage))) {
+            rows.add(Row.group(stage));
+        }
+        rows.add(Row.of(
+                Cell.number(++step),
+                Cell.text(stage),
+                Cell.text(what),
+                Cell.text(with),
+                Cell.number(count),
+                Cell.empty()));
+    }
+
+    private void cut() {
+        stage("Cut and mark");
+        Map<String, List<Wire>> drums = new TreeMap<>(NaturalOrder.INSTANCE);
+        for (Wire wire : harness.wires().all()) {
+            if (!wire.existing()) {
+                String size = wire.gauge().map(Wording::size).orElse("size " + Wording.NOT_CHOSEN);
+                String colour = wire.colour().map(each -> each.text()).orElse("colour " + Wording.NOT_CHOSEN);
+                drums.computeIfAbsent(size + " " + wording.insulation(wire) + ", " + colour, key -> new ArrayList<>())
+                        .add(wire);
+            }
+        }
+        drums.forEach((drum, wires) ->
+                step("Cut and mark at both ends: " + ids(wires), drum, wires.size()));
+    }
+
+    private static String ids(List<Wire> wires) {
+        return Wording.ids(wires.stream().map(Wire::id).toList());
+    }
+
+    private void twist() {
+        stage("Twist and shield");
+        for (Cable cable : harness.cables().all()) {
+            List<Wire> cores = harness.wires().all().stream()
+                    .filter(wire -> !wire.existing() && wire.cable().equals(Optional.of(cable.id())))
+                    .toList();
+            if (cores.isEmpty()) {
+                continue;
+            }
+            boolean pair = cable.kind() == Cable.Kind.TWISTED_PAIR && !cable.shielded() && cable.part().isEmpty();
+            String lay = cable.layLengthMm().isPresent()
+                    ? ", one turn in " + Formats.millimetres(cable.layLengthMm().getAsDouble())
+                    : "";
+            String shield = cores.stream()
+                    .filter(wire -> wire.signalClass() == SignalClass.SHIELD)
+                    .map(wire -> "; shield " + wire.id() + " to " + wire.from().text() + " and " + wire.to().text())
+                    .collect(Collectors.joining());
+            step(
+                    (pair ? "Twist " : "Cut and strip cable ") + cable.id() + " " + cable.name() + ": " + ids(cores) + lay
+                            + shield,
+                    cable.part().map(wording::described).orElse(pair ? "the wires cut before" : Wording.NOT_CHOSEN),
+                    cores.size());
+        }
+    }
+
+    private void crimp() {
+        stage("Crimp");
+        for (CrimpFamily family : CrimpFamily.of(analysis)) {
+            Optional<ContactPart> contact = family.contact();
+            String strip = contact.map(part -> ", strip " + Formats.millimetres(part.stripLengthMm()))
+                    .orElse(", strip to the barrel");
+            String seal = contact.flatMap(ContactPart::seal)
+                    .map(each -> ", seal " + each.part() + " first")
+                    .orElse("");
+            String part = contact.flatMap(ContactPart::part).map(id -> id.value()).orElse(Wording.NOT_CHOSEN);
+            String tool = contact.flatMap(ContactPart::tool)
+                    .map(wording::described)
+                    .orElse("tool " + Wording.NOT_CHOSEN);
+            step(
+                    "Crimp " + family.terminal() + (contact.isPresent() ? " " + part : "") + " on "
+                            + Wording.size(family.gauge()) + strip + seal + "; pull test the set-up first",
+                    tool,
+                    family.crimps());
+        }
+    }
+
+    private void splice() {
+        stage("Splice");
+        for (Splice splice : harness.splices().all()) {
+            List<Wire> wires = wiresByEnd.getOrDefault(splice.id().value(), List.of());
+            if (!splice.existing() && !wires.isEmpty()) {
+                String place = splice.place().map(wording::place).map(text -> ", at " + text).orElse("");
+                step(
+                        "Splice " + splice.id() + " " + splice.name() + ": " + ids(wires) + place,
+                        splice.part().map(wording::described).orElse(Wording.NOT_CHOSEN),
+                        wires.size());
+            }
+        }
+    }
+
+    /** The stretch with the most wires first: what is laid later lies on top and leaves at breakouts. */
+    private void lay() {
+        stage("Lay on the board");
+        Map<SegmentId, SortedSet<WireId>> laid = new TreeMap<>(analysis.routes().wiresBySegment());
+        List<BundleSegment> order = harness.segments().all().stream()
+                .filter(segment -> made(laid.get(segment.id())) > 0)
+                .sorted(Comparator.comparingLong((BundleSegment segment) -> -made(laid.get(segment.id()))))
+                .toList();
+        for (BundleSegment segment : order) {
+            step(
+                    "Lay " + segment.id() + " from " + segment.from() + " to " + segment.to() + ", "
+                            + Formats.metres(segment.lengthMetres()) + "; tie beside each breakout",
+                    "board, ties",
+                    made(laid.get(segment.id())));
+        }
+    }
+
+    private long made(SortedSet<WireId> wires) {
+        return wires == null
+                ? 0
+                : wires.stream()
+                        .filter(id -> !harness.wires().get(id).existing())
+                        .count();
+    }
+
+    private void populate() {
+        stage("Populate connectors");
+        for (Connector connector : harness.connectors().all()) {
+            long filled = connector.cavities().stream()
+                    .filter(cavity -> wiresByEnd.containsKey(end(connector, cavity)))
+                    .count();
+            if (connector.existing() || filled == 0) {
+                continue;
+            }
+            String plugs = connector.cavities().stream()
+                    .filter(cavity -> !wiresByEnd.containsKey(end(connector, cavity)) && cavity.plug().isPresent())
+                    .map(Cavity::name)
+                    .collect(Collectors.joining(", "));
+            String lock = connector.lock().map(part -> ", then close lock " + part).orElse("");
+            step(
+                    "Populate " + connector.id() + " " + connector.name()
+                            + " by its pin table, pull each wire lightly to feel it seated"
+                            + (plugs.isEmpty() ? "" : ", plug " + plugs) + lock,
+                    connector.part().map(wording::described).orElse(Wording.NOT_CHOSEN),
+                    filled);
+        }
+    }
+
+    private static String end(Connector connector, Cavity cavity) {
+        return new WireEnd.AtCavity(connector.id(), cavity.name()).text();
+    }
+
+    private void cover() {
+        stage("Cover");
+        for (BundleSegment segment : harness.segments().all()) {
+            segment.covering().ifPresent(covering -> step(
+                    "Cover " + segment.id() + " from " + segment.from() + " to " + segment.to() + ", "
+                            + Formats.metres(segment.lengthMetres()),
+                    covering.part().map(wording::described).orElse(covering.text()),
+                    1));
+        }
+    }
+
+    private void fit() {
+        stage("Fit in the vehicle, battery disconnected");
+        for (GroundPoint ground : harness.grounds().all()) {
+            List<Wire> wires = wiresByEnd.getOrDefault(ground.id().value(), List.of());
+            if (!wires.isEmpty()) {
+                step(
+                        "Clean and fit " + ground.id() + " " + ground.name() + ": " + ids(wires),
+                        ground.part().map(wording::described).orElse("the fastener there"),
+                        wires.size());
+            }
+        }
+        long studs = wiresByEnd.entrySet().stream()
+                .flatMap(entry -> entry.getValue().stream()
+                        .flatMap(wire -> wire.ends().stream())
+                        .filter(end -> end instanceof WireEnd.AtTerminal && end.text().equals(entry.getKey())))
+                .count();
+        if (studs > 0) {
+            step("Fit the terminals on studs and screws by the table of terminals", "as the equipment's maker says", studs);
+        }
+    }
+
+    private void test() {
+        if (step > 0) {
+            stage("Test");
+            step("Continuity, isolation and cables by the test sheet, before anything is plugged in", "ohmmeter", 1);
+            step("Powered test by the test sheet, protective devices fitted last", "voltmeter", 1);
+        }
+    }
+}
