@@ -23,7 +23,7 @@ final class DeviceSection {
             Column.words("Series"),
             Column.number("Rating", Unit.AMP, 1),
             Column.number("Carries", Unit.AMP, 2),
-            Column.number("Least that serves", Unit.AMP, 1),
+            Column.number("Serves from", Unit.AMP, 1),
             Column.words("Because"),
             Column.code("Source"));
 

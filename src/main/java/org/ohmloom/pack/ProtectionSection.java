@@ -202,7 +202,10 @@ final class ProtectionSection {
                 Cell.text(proposal.present().series() + " "
                         + Formats.amps(proposal.present().ratingAmps())),
                 proposal.changes()
-                        ? Cell.text(chosen.words()).toned(Cell.Tone.STRONG)
+                        ? Cell.text(proposal.changesType()
+                                        ? chosen.words()
+                                        : Formats.amps(chosen.device().ratingAmps()))
+                                .toned(Cell.Tone.STRONG)
                         : Cell.text("stays").toned(Cell.Tone.SOFT),
                 Cell.text(Wording.printed(chosen.reason().replaceFirst("^stays: ", ""))),
                 Cell.text(others),

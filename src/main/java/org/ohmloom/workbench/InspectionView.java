@@ -11,6 +11,9 @@ import net.miginfocom.swing.MigLayout;
 /** Builds the components that show an inspection. */
 final class InspectionView {
 
+    /** A text this short stands in the first column of words unbroken. */
+    private static final int LETTERS_OF_A_NAME = 18;
+
     private InspectionView() {}
 
     /** Puts an inspection on a panel; numbers that are not up to date are marked. */
@@ -76,10 +79,12 @@ final class InspectionView {
         }
         for (java.util.List<String> row : grid.rows()) {
             for (int k = 0; k < count; k++) {
-                JComponent cell = numbers && k > 0
-                        ? new JLabel(row.get(k), SwingConstants.TRAILING)
+                boolean number = numbers && k > 0;
+                boolean name = !numbers && k == 0 && row.get(k).length() <= LETTERS_OF_A_NAME;
+                JComponent cell = number || name
+                        ? new JLabel(row.get(k), number ? SwingConstants.TRAILING : SwingConstants.LEADING)
                         : WrappedText.of(row.get(k), "Label.foreground", 0);
-                pane.add(cell, numbers && k > 0 ? "aligny top" : "aligny top, growx, wmin " + (numbers ? 60 : 24));
+                pane.add(cell, number || name ? "aligny top" : "aligny top, growx, wmin " + (numbers ? 60 : 24));
             }
         }
         return pane;

@@ -42,6 +42,7 @@ public record ProtectionCurves(
     private static final int COUNT = 80;
     private static final double FIRST_SECONDS = 1e-3;
     private static final double LEAST_SPAN_RATIO = 10;
+    private static final double LEAST_FAULT_AMPS = 1e-3;
 
     public ProtectionCurves {
         bandShortest = List.copyOf(bandShortest);
@@ -55,7 +56,7 @@ public record ProtectionCurves(
         List<BandStep> steps = device.band().map(TimeCurrentBand::steps).orElse(List.of());
         OptionalDouble smallest = conductor
                 .map(each -> each.faults().minimumAmps())
-                .filter(OptionalDouble::isPresent)
+                .filter(ProtectionCurves::flows)
                 .orElseGet(() -> amps(device.minimumFault()));
         OptionalDouble largest = conductor
                 .map(each -> each.faults().maximumAmps())
@@ -85,6 +86,11 @@ public record ProtectionCurves(
                 smallest,
                 largest,
                 device.askedSeconds());
+    }
+
+    /** Whether a fault current is one: through a wire that ends blind or lies beside the fault nothing flows but rounding. */
+    private static boolean flows(OptionalDouble amps) {
+        return amps.isPresent() && amps.getAsDouble() >= LEAST_FAULT_AMPS;
     }
 
     private static OptionalDouble amps(Optional<Fault> fault) {

@@ -286,7 +286,7 @@ final class TypeSearch {
     private static String leftOpen(TypeCandidate candidate) {
         return candidate.open().isEmpty()
                 ? ""
-                : "; open: "
+                : "; not judged: "
                         + candidate.open().stream()
                                 .map(check -> check.aspect().words())
                                 .collect(Collectors.joining(", "));
