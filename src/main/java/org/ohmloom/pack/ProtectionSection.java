@@ -202,9 +202,10 @@ final class ProtectionSection {
                 Cell.text(proposal.present().series() + " "
                         + Formats.amps(proposal.present().ratingAmps())),
                 proposal.changes()
-                        ? Cell.text(proposal.changesType()
-                                        ? chosen.words()
-                                        : Formats.amps(chosen.device().ratingAmps()))
+                        ? Cell.text(
+                                        proposal.changesType()
+                                                ? chosen.words()
+                                                : Formats.amps(chosen.device().ratingAmps()))
                                 .toned(Cell.Tone.STRONG)
                         : Cell.text("stays").toned(Cell.Tone.SOFT),
                 Cell.text(Wording.printed(chosen.reason().replaceFirst("^stays: ", ""))),

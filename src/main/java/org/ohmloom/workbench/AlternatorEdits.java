@@ -31,7 +31,8 @@ final class AlternatorEdits {
     /** "1500 rpm 35 A, 6000 rpm 105 A". */
     static String curve(AlternatorModel model) {
         return model.speedLimits().stream()
-                .map(each -> TypedNumbers.exact(each.speedRpm()) + " rpm " + TypedNumbers.exact(each.limitAmps()) + " A")
+                .map(each ->
+                        TypedNumbers.exact(each.speedRpm()) + " rpm " + TypedNumbers.exact(each.limitAmps()) + " A")
                 .collect(Collectors.joining(", "));
     }
 

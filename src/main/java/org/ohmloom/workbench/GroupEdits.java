@@ -42,17 +42,14 @@ final class GroupEdits {
                 ? LoadGroup.Kind.EXCLUSIVE
                 : words.equals(ALL) ? LoadGroup.Kind.TOGETHER : LoadGroup.Kind.AT_MOST;
         Optional<Integer> most = kind == LoadGroup.Kind.AT_MOST ? Optional.of(count(words, typed)) : Optional.empty();
-        return all(
-                groups,
-                "rule",
-                group -> new LoadGroup(group.id(), group.name(), kind, group.members(), most));
+        return all(groups, "rule", group -> new LoadGroup(group.id(), group.name(), kind, group.members(), most));
     }
 
     private static int count(String words, String typed) {
         String number = words.startsWith(MOST) ? words.substring(MOST.length()).strip() : words;
         if (!number.matches("[1-9][0-9]{0,3}")) {
-            throw new IllegalArgumentException("'" + typed.strip() + "' is no rule: " + ONE + ", " + ALL + ", or " + MOST
-                    + " and a number, such as " + MOST + " 2");
+            throw new IllegalArgumentException("'" + typed.strip() + "' is no rule: " + ONE + ", " + ALL + ", or "
+                    + MOST + " and a number, such as " + MOST + " 2");
         }
         return Integer.parseInt(number);
     }
@@ -75,8 +72,8 @@ final class GroupEdits {
                 .map(component -> component.id())
                 .filter(id -> id.value().equalsIgnoreCase(typed))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "there is no load '" + typed + "'; loads are named by their identities, as in the list of loads"));
+                .orElseThrow(() -> new IllegalArgumentException("there is no load '" + typed
+                        + "'; loads are named by their identities, as in the list of loads"));
     }
 
     static Edit name(List<LoadGroup> groups, String typed) {

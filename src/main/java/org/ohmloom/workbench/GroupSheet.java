@@ -28,8 +28,11 @@ final class GroupSheet implements Sheet<GroupSheet.Row> {
                         .id()
                         .value()),
                 ColumnEdits.words(
-                        "Name", "What people call it", 26, row -> row.group().name(), (rows, typed) -> GroupEdits.name(
-                                groups(rows), typed)),
+                        "Name",
+                        "What people call it",
+                        26,
+                        row -> row.group().name(),
+                        (rows, typed) -> GroupEdits.name(groups(rows), typed)),
                 ColumnEdits.words(
                         "Rule",
                         "What may run: one at a time, all together, or at most 2",

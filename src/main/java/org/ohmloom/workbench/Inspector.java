@@ -299,8 +299,8 @@ final class Inspector {
         }
         if (element instanceof StateSequence sequence) {
             List<List<String>> steps = sequence.steps().stream()
-                    .map(step -> List.of(
-                            readout.stateName(step.state()), SequenceEdits.duration(step.durationSeconds())))
+                    .map(step ->
+                            List.of(readout.stateName(step.state()), SequenceEdits.duration(step.durationSeconds())))
                     .toList();
             sections.add(0, new Grid("Steps", List.of("State", "Lasts"), steps));
         }

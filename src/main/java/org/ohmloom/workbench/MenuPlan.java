@@ -40,7 +40,10 @@ final class MenuPlan {
                             LINE,
                             "close-file",
                             "quit")),
-            new Menu("Edit", 'E', List.of(
+            new Menu(
+                    "Edit",
+                    'E',
+                    List.of(
                             "undo",
                             "redo",
                             LINE,

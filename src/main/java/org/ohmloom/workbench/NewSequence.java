@@ -37,10 +37,8 @@ final class NewSequence extends Command {
     }
 
     private Optional<StateId> first() {
-        return desk.view()
-                .state()
-                .or(() -> desk.harness().stream()
-                        .flatMap(harness -> harness.states().ids().stream())
-                        .findFirst());
+        return desk.view().state().or(() -> desk.harness().stream()
+                .flatMap(harness -> harness.states().ids().stream())
+                .findFirst());
     }
 }

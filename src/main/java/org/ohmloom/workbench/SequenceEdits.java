@@ -44,25 +44,21 @@ final class SequenceEdits {
         List<Step> steps = List.of(typed.strip().split("\\s*(;|,\\s|\\bthen\\b)\\s*")).stream()
                 .map(each -> step(harness, each.strip()))
                 .toList();
-        return all(
-                sequences,
-                "steps",
-                was -> new StateSequence(was.id(), was.name(), steps, was.untilVolts()));
+        return all(sequences, "steps", was -> new StateSequence(was.id(), was.name(), steps, was.untilVolts()));
     }
 
     private static Step step(Harness harness, String typed) {
         Matcher parts = STEP.matcher(typed);
         if (!parts.matches()) {
-            throw new IllegalArgumentException("'" + typed
-                    + "' is no step: a state and how long it lasts are needed, such as engine-off 8 h");
+            throw new IllegalArgumentException(
+                    "'" + typed + "' is no step: a state and how long it lasts are needed, such as engine-off 8 h");
         }
         StateId state = harness.states().ids().stream()
                 .filter(id -> id.value().equalsIgnoreCase(parts.group(1)))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("there is no state '" + parts.group(1)
-                        + "'; there are " + harness.states().ids().stream()
-                                .map(StateId::value)
-                                .collect(Collectors.joining(", "))));
+                        + "'; there are "
+                        + harness.states().ids().stream().map(StateId::value).collect(Collectors.joining(", "))));
         return new Step(state, TypedNumbers.needed(parts.group(2), Unit.SECOND, "how long a state lasts"));
     }
 
@@ -73,10 +69,7 @@ final class SequenceEdits {
     }
 
     static Edit name(List<StateSequence> sequences, String typed) {
-        return all(
-                sequences,
-                "name",
-                was -> new StateSequence(was.id(), typed.strip(), was.steps(), was.untilVolts()));
+        return all(sequences, "name", was -> new StateSequence(was.id(), typed.strip(), was.steps(), was.untilVolts()));
     }
 
     /** A new sequence: an hour in a state. */

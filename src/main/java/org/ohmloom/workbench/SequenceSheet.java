@@ -29,8 +29,11 @@ final class SequenceSheet implements Sheet<SequenceSheet.Row> {
                         .id()
                         .value()),
                 ColumnEdits.words(
-                        "Name", "What people call it", 24, row -> row.sequence().name(), (rows, typed) ->
-                                SequenceEdits.name(sequences(rows), typed)),
+                        "Name",
+                        "What people call it",
+                        24,
+                        row -> row.sequence().name(),
+                        (rows, typed) -> SequenceEdits.name(sequences(rows), typed)),
                 ColumnEdits.words(
                         "Steps",
                         "States by their identities and how long each lasts: engine-off 8 h, cranking 5 s",
@@ -43,8 +46,11 @@ final class SequenceSheet implements Sheet<SequenceSheet.Row> {
                         "Battery voltage asked about: when is it reached; empty asks about none",
                         row -> CellText.of(row.sequence().untilVolts()),
                         (rows, typed) -> SequenceEdits.until(sequences(rows), typed)),
-                Column.text("Lasts", "How long it lasts in all", 8, row -> Formats.seconds(
-                        row.sequence().totalSeconds())));
+                Column.text(
+                        "Lasts",
+                        "How long it lasts in all",
+                        8,
+                        row -> Formats.seconds(row.sequence().totalSeconds())));
     }
 
     private static List<StateSequence> sequences(List<Row> rows) {

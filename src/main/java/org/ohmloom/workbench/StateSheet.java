@@ -80,7 +80,11 @@ final class StateSheet implements Sheet<StateSheet.Row> {
                 Column.<Row>number("Set on", "", "Switches, outputs and loads set on", row -> CellText.of(row.on())),
                 new Column<Row>("Solution", "", "How far the solution got", 14, Row::status, Optional.empty()),
                 Column.number("From sources", "A", "Current the sources give together, mean", Row::given),
-                Column.number("Worst drop", "V", "Largest drop of any load the state asks on, everything at a duty switched on", Row::worstDrop),
+                Column.number(
+                        "Worst drop",
+                        "V",
+                        "Largest drop of any load the state asks on, everything at a duty switched on",
+                        Row::worstDrop),
                 Column.<Row>number(
                         "Imbalance", "A", "Largest sum of currents at a point, computed anew", row -> row.solution()
                                 .map(found -> CellText.of(found.residualAmps()))

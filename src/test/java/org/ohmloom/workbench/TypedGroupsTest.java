@@ -70,7 +70,8 @@ class TypedGroupsTest {
                 .apply(HARNESS);
         assertEquals("one at a time", GroupEdits.rule(group(grouped)));
         assertEquals("L1, L2", GroupEdits.loads(group(grouped)));
-        Harness most = GroupEdits.loads(grouped, List.of(group(grouped)), "l1; L2 L3").apply(grouped);
+        Harness most =
+                GroupEdits.loads(grouped, List.of(group(grouped)), "l1; L2 L3").apply(grouped);
         most = GroupEdits.rule(List.of(group(most)), " At most 2 ").apply(most);
         assertEquals("L1, L2, L3", GroupEdits.loads(group(most)));
         assertEquals(Optional.of(2), group(most).atMost());
@@ -109,7 +110,8 @@ class TypedGroupsTest {
         assertEquals("night 510 min, drive 90 min, night 20 s", shown);
         assertEquals(
                 sequence(typed),
-                sequence(SequenceEdits.steps(typed, List.of(sequence(typed)), shown).apply(typed)));
+                sequence(SequenceEdits.steps(typed, List.of(sequence(typed)), shown)
+                        .apply(typed)));
         Harness asked = SequenceEdits.until(List.of(sequence(typed)), "12.1 V").apply(typed);
         assertEquals(OptionalDouble.of(12.1), sequence(asked).untilVolts());
         assertTrue(refusal(() -> SequenceEdits.steps(begun, List.of(sequence(begun)), "night"))
@@ -121,7 +123,8 @@ class TypedGroupsTest {
     @Test
     void anAlternatorHasACurveLimitsByEngineAndSlopes() {
         List<ComponentId> ids = List.of(ALTERNATOR);
-        Harness curved = AlternatorEdits.curve(ids, "6000 rpm 105 A, 1500: 35; 3000 rpm 80 A").apply(HARNESS);
+        Harness curved = AlternatorEdits.curve(ids, "6000 rpm 105 A, 1500: 35; 3000 rpm 80 A")
+                .apply(HARNESS);
         assertEquals(
                 List.of(new SpeedLimit(1500, 35), new SpeedLimit(3000, 80), new SpeedLimit(6000, 105)),
                 model(curved).speedLimits());
@@ -136,10 +139,7 @@ class TypedGroupsTest {
         assertEquals(3, model(derated).speedLimits().size(), "the rest stays");
         assertEquals(
                 HARNESS.components().get(ALTERNATOR),
-                AlternatorEdits.curve(ids, "")
-                        .apply(curved)
-                        .components()
-                        .get(ALTERNATOR),
+                AlternatorEdits.curve(ids, "").apply(curved).components().get(ALTERNATOR),
                 "an empty curve is none");
         assertTrue(refusal(() -> AlternatorEdits.curve(ids, "fast 35 A")).contains("1500 rpm 35 A"));
         assertTrue(refusal(() -> AlternatorEdits.modes(ids, "flying 35 A")).contains("idling"));

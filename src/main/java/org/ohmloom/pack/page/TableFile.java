@@ -23,8 +23,8 @@ public final class TableFile {
             Optional<Block.Table> table = block instanceof Block.Table printed
                     ? Optional.of(printed)
                     : block instanceof Block.FileOnly filed ? Optional.of(filed.table()) : Optional.empty();
-            table.ifPresent(each ->
-                    byFile.computeIfAbsent(each.file(), name -> new ArrayList<>()).add(each));
+            table.ifPresent(each -> byFile.computeIfAbsent(each.file(), name -> new ArrayList<>())
+                    .add(each));
         }
         Map<String, String> texts = new LinkedHashMap<>();
         byFile.forEach((name, tables) -> texts.put(name, text(tables)));

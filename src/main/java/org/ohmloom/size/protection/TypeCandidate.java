@@ -65,7 +65,8 @@ public record TypeCandidate(
     /** What is not met, the first with its numbers. */
     String failures() {
         List<Check> all = failed();
-        String first = "fails: " + all.get(0).aspect().words() + " (" + all.get(0).sentence() + ")";
+        String first =
+                "fails: " + all.get(0).aspect().words() + " (" + all.get(0).sentence() + ")";
         return all.size() == 1
                 ? first
                 : first + "; also: "

@@ -204,8 +204,7 @@ final class TypeSearch {
 
     /** How far apart two ratings are, as the logarithm of their ratio. */
     private static double apart(TypeCandidate one, TypeCandidate other) {
-        return Math.abs(
-                Math.log(one.device().ratingAmps() / other.device().ratingAmps()));
+        return Math.abs(Math.log(one.device().ratingAmps() / other.device().ratingAmps()));
     }
 
     private TypeCandidate judged(Component component, ProtectiveDevice device) {
@@ -278,9 +277,7 @@ final class TypeSearch {
     private static String failing(TypeCandidate ofType) {
         return ofType.device().series() + " at its best, "
                 + Formats.amps(ofType.device().ratingAmps()) + ", fails: "
-                + ofType.failed().stream()
-                        .map(check -> check.aspect().words())
-                        .collect(Collectors.joining(", "));
+                + ofType.failed().stream().map(check -> check.aspect().words()).collect(Collectors.joining(", "));
     }
 
     private static String leftOpen(TypeCandidate candidate) {
