@@ -18,8 +18,8 @@ import org.ohmloom.pack.page.TableFile;
 import org.ohmloom.pack.page.TitleFields;
 
 /**
- * Writes the build pack of a harness: its drawing, pin tables, bill of materials, wire list, build order, test sheet and calculation as PDF, and
- * every table as CSV beside it. All documents carry the revision of the title block. No clock is read: the same analysis
+ * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, build order, test sheet and calculation as PDF, and
+ * every table as CSV beside it, with a list of their checksums. All documents carry the revision of the title block. No clock is read: the same analysis
  * gives the same bytes.
  */
 public final class BuildPack {
@@ -29,6 +29,7 @@ public final class BuildPack {
     private final SceneFonts fonts;
     private final PdfFile pdf;
     private final FileNames names;
+    private final PackManifest manifest;
 
     private BuildPack(Analysis analysis, PackOptions options, Progress progress) {
         this.analysis = analysis;
@@ -37,6 +38,7 @@ public final class BuildPack {
         this.fonts = SceneFonts.load();
         this.pdf = new PdfFile(fonts, options.monochrome() ? DrawStyle.PRINT_MONO : DrawStyle.PRINT);
         this.names = new FileNames(analysis.harness().titleBlock().number());
+        this.manifest = new PackManifest(analysis.harness());
     }
 
     /**
@@ -70,8 +72,14 @@ public final class BuildPack {
                 throw new PackException(document.title() + " not made: " + failed.getMessage(), failed);
             }
         }
+        files.add(names.csv(PackManifest.ID, ""), manifest.text().getBytes(StandardCharsets.UTF_8));
         checkpoint();
         progress.step(done, done, "Moving the files into place");
+    }
+
+    private void add(StagedFiles files, String name, byte[] content) throws PackException {
+        files.add(name, content);
+        manifest.add(name, content);
     }
 
     private void checkpoint() {
@@ -82,6 +90,7 @@ public final class BuildPack {
 
     private Report report(PackDocument document) {
         return switch (document) {
+            case COVER -> new Cover(analysis, options.documents(), names).report();
             case PIN_TABLES -> new PinTables(analysis.harness()).report();
             case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report();
             case WIRE_LIST -> new WireList(analysis).report();
@@ -96,9 +105,9 @@ public final class BuildPack {
         TitleFields fields = fields(document);
         ReportPages.Pages pages = new ReportPages(fonts).set(report, fields);
         checkpoint();
-        files.add(names.pdf(document), pdf.bytes(pages.scenes(), pages.bookmarks(), fields));
+        add(files, names.pdf(document), pdf.bytes(pages.scenes(), pages.bookmarks(), fields));
         for (Map.Entry<String, String> table : TableFile.texts(report).entrySet()) {
-            files.add(names.csv(document, table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
+            add(files, names.csv(document, table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
         }
     }
 
@@ -106,7 +115,7 @@ public final class BuildPack {
         TitleFields fields = fields(PackDocument.DRAWING);
         List<Scene> sheets = new DrawingSheet(fonts).sheets(analysis.harness(), analysis, options.paper());
         checkpoint();
-        files.add(names.pdf(PackDocument.DRAWING), pdf.bytes(sheets, List.of(), fields));
+        add(files, names.pdf(PackDocument.DRAWING), pdf.bytes(sheets, List.of(), fields));
     }
 
     private TitleFields fields(PackDocument document) {

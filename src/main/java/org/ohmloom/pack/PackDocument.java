@@ -5,27 +5,31 @@ import java.util.Optional;
 
 /** A document of the build pack. */
 public enum PackDocument {
+    /** What the pack is, what belongs to it, and what is still open. */
+    COVER("cover", "Cover", "what the pack is, its revisions, totals and open findings"),
     /** The harness drawing. */
-    DRAWING("drawing", "Harness drawing"),
+    DRAWING("drawing", "Harness drawing", "the harness with its lengths, connectors, splices, grounds and coverings"),
     /** A table for each connector, and the joints outside connectors. */
-    PIN_TABLES("pin-tables", "Pin tables"),
+    PIN_TABLES("pin-tables", "Pin tables", "what is in each cavity, splice and terminal"),
     /** What to buy. */
-    BILL_OF_MATERIALS("bill-of-materials", "Bill of materials"),
+    BILL_OF_MATERIALS("bill-of-materials", "Bill of materials", "what to buy"),
     /** Every wire to be made. */
-    WIRE_LIST("wire-list", "Wire list"),
+    WIRE_LIST("wire-list", "Wire list", "every wire to be made"),
     /** What a bench worker does, step by step. */
-    BUILD_ORDER("build-order", "Build order"),
+    BUILD_ORDER("build-order", "Build order", "what the bench does, step by step"),
     /** What the finished harness must measure, with blanks for what it does. */
-    TEST_SHEET("test-sheet", "Test sheet"),
+    TEST_SHEET("test-sheet", "Test sheet", "what the finished harness must measure, with room to write"),
     /** Findings and what the numbers rest on. */
-    CALCULATION("calculation", "Findings and calculation");
+    CALCULATION("calculation", "Findings and calculation", "findings, numbers, and what they rest on");
 
     private final String id;
     private final String title;
+    private final String content;
 
-    PackDocument(String id, String title) {
+    PackDocument(String id, String title, String content) {
         this.id = id;
         this.title = title;
+        this.content = content;
     }
 
     /** What the command line and file names call it. */
@@ -36,6 +40,11 @@ public enum PackDocument {
     /** What people call it: the document type of its title block. */
     public String title() {
         return title;
+    }
+
+    /** What is in it, for the list of contents. */
+    public String content() {
+        return content;
     }
 
     /** The document of that id, if there is one. */

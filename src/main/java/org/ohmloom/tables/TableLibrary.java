@@ -40,6 +40,7 @@ final class TableLibrary {
     final Shelf<GroundLimit> groundLimits = new Shelf<>("limit of a ground");
 
     final List<PullForce> pullForces = new ArrayList<>();
+    final Shelf<BuildTime> buildTimes = new Shelf<>("operation at the bench");
     final Shelf<BenchLimit> benchLimits = new Shelf<>("limit of a bench test");
 
     private final List<RowReader> basisRows = new ArrayList<>();
@@ -83,6 +84,7 @@ final class TableLibrary {
             Map.entry("fault-conditions", byRow(faultConditions, FaultCondition::read, FaultCondition::condition)),
             Map.entry("ground-limits", byRow(groundLimits, GroundLimit::read, GroundLimit::item)),
             Map.entry("pull-force", sheet -> pullForces.addAll(sheet.rows(PullForce::read))),
+            Map.entry("build-times", byRow(buildTimes, BuildTime::read, BuildTime::operation)),
             Map.entry("bench-test", byRow(benchLimits, BenchLimit::read, BenchLimit::item)),
             Map.entry("design-bases", this::addBases));
 

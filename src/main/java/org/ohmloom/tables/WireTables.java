@@ -287,6 +287,11 @@ public final class WireTables {
         return List.copyOf(library.pullForces);
     }
 
+    /** How long an operation of {@link BuildTime} takes at the bench, min. */
+    public CitedValue buildMinutes(String operation) {
+        return library.buildTimes.get(operation).minutes();
+    }
+
     /** A limit or count of the tests on the bench, by its item, in the unit that {@link BenchLimit} names. */
     public CitedValue benchLimit(String item) {
         return library.benchLimits.get(item).value();

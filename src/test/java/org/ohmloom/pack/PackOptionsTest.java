@@ -23,7 +23,7 @@ class PackOptionsTest {
         PackException refused =
                 assertThrows(PackException.class, () -> PackOptions.ALL.withDocuments("drawing,cutlist"));
         assertEquals(
-                "'cutlist' is no document of the pack; choose from drawing, pin-tables, bill-of-materials, wire-list,"
+                "'cutlist' is no document of the pack; choose from cover, drawing, pin-tables, bill-of-materials, wire-list,"
                         + " build-order, test-sheet, calculation",
                 refused.getMessage());
     }

@@ -1,0 +1,117 @@
+package org.ohmloom.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Totals;
+import org.ohmloom.model.Assembly;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Revision;
+import org.ohmloom.pack.page.Block;
+import org.ohmloom.pack.page.Cell;
+import org.ohmloom.pack.page.Column;
+import org.ohmloom.pack.page.Report;
+import org.ohmloom.pack.page.Row;
+import org.ohmloom.tables.BuildTime;
+import org.ohmloom.units.Formats;
+
+/** The cover of the pack: what it is, what belongs to it, its revisions, what it comes to, and what is still open. */
+final class Cover {
+    private static final String REMARK = "All documents of the pack carry the revision of this cover; one of another"
+            + " revision does not belong to it.";
+
+    private static final List<Column> CONTENTS =
+            List.of(Column.words("Document"), Column.words("Content"), Column.code("File"));
+
+    private static final List<Column> REVISIONS = List.of(
+            Column.code("Revision"), Column.code("Date"), Column.words("By"), Column.words("Change"));
+
+    private static final List<Column> ASSEMBLIES =
+            List.of(Column.code("Number"), Column.words("Assembly"), Column.code("Revision"), Column.count("Wires", 0));
+
+    private final Analysis analysis;
+    private final Harness harness;
+    private final Set<PackDocument> documents;
+    private final FileNames names;
+
+    Cover(Analysis analysis, Set<PackDocument> documents, FileNames names) {
+        this.analysis = analysis;
+        this.harness = analysis.harness();
+        this.documents = documents;
+        this.names = names;
+    }
+
+    Report report() {
+        List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
+        blocks.add(totals());
+        blocks.add(new Block.Heading("Contents"));
+        blocks.add(new Block.Table("contents", CONTENTS, contents(), ""));
+        blocks.add(new Block.Heading("Revisions"));
+        blocks.add(new Block.Table("revisions", REVISIONS, revisions(), "Not yet revised."));
+        if (!harness.assemblies().isEmpty()) {
+            blocks.add(new Block.Heading("Assemblies"));
+            blocks.add(new Block.Table("assemblies", ASSEMBLIES, assemblies(), ""));
+        }
+        blocks.addAll(new FindingSection(analysis).blocks());
+        return new Report(blocks, REMARK);
+    }
+
+    private Block totals() {
+        Totals totals = analysis.totals();
+        BuildTimes times = BuildTimes.of(analysis);
+        return new Block.Facts(List.of(
+                new Block.Fact("Wires to be made", String.valueOf(totals.wires())),
+                new Block.Fact("Length of them", Formats.metres(totals.lengthMetres())),
+                new Block.Fact("Copper in them", Formats.kilograms(totals.copperKg())),
+                new Block.Fact("Connectors to be fitted", String.valueOf(totals.connectors())),
+                new Block.Fact(
+                        "Crimps and splices",
+                        times.counts().get(BuildTime.CRIMP) + " and "
+                                + times.counts().get(BuildTime.SPLICE)),
+                new Block.Fact(
+                        "Time at the bench, a rough estimate (common practice, no source)",
+                        Math.max(1, Math.round(times.minutes() / 60)) + " h"),
+                new Block.Fact("Design basis", analysis.evidence().basis().title()),
+                new Block.Fact("Workmanship class asked for (IPC/WHMA-A-620 class 1, 2 or 3)", "______")));
+    }
+
+    private List<Row> contents() {
+        return documents.stream()
+                .filter(document -> document != PackDocument.COVER)
+                .map(document -> Row.of(
+                        Cell.text(document.title()).toned(Cell.Tone.STRONG),
+                        Cell.text(document.content()),
+                        Cell.text(names.pdf(document))))
+                .collect(Collectors.toList());
+    }
+
+    private List<Row> revisions() {
+        List<Row> rows = new ArrayList<>();
+        for (Revision revision : harness.titleBlock().revisions()) {
+            rows.add(Row.of(
+                    Cell.text(revision.index()).toned(Cell.Tone.STRONG),
+                    Cell.text(revision.date()),
+                    Cell.text(revision.by()),
+                    Cell.text(revision.description())));
+        }
+        return rows;
+    }
+
+    private List<Row> assemblies() {
+        List<Row> rows = new ArrayList<>();
+        for (Assembly assembly : harness.assemblies().all()) {
+            long wires = harness.wires().all().stream()
+                    .filter(wire -> !wire.existing()
+                            && wire.assembly().filter(assembly.id()::equals).isPresent())
+                    .count();
+            rows.add(Row.of(
+                    Cell.text(assembly.number()).toned(Cell.Tone.STRONG),
+                    Cell.text(assembly.name()),
+                    Cell.text(assembly.revision()),
+                    Cell.number(wires)));
+        }
+        return rows;
+    }
+}
