@@ -28,7 +28,9 @@ class WorkedExamplesPageTest {
         try (Stream<Path> walk = Files.walk(TESTS)) {
             files = walk.filter(file -> file.toString().endsWith("Test.java"))
                     .collect(Collectors.toMap(
-                            file -> file.getFileName().toString().replace(".java", ""), file -> file, (one, other) -> one));
+                            file -> file.getFileName().toString().replace(".java", ""),
+                            file -> file,
+                            (one, other) -> one));
         }
         List<String> missing = new ArrayList<>();
         int named = 0;
