@@ -13,7 +13,6 @@ import org.ohmloom.analysis.revision.ResultChange;
 import org.ohmloom.analysis.revision.RevisionComparison;
 import org.ohmloom.pack.ChangeSheet;
 import org.ohmloom.review.Cautions;
-import org.ohmloom.units.Formats;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -106,8 +105,8 @@ final class CompareCommand implements Callable<Integer> {
         table.row(
                 change.subject(),
                 change.quantity(),
-                change.before().isPresent() ? Formats.quantity(change.before().getAsDouble(), change.dimension()) : "-",
-                change.after().isPresent() ? Formats.quantity(change.after().getAsDouble(), change.dimension()) : "-");
+                ResultChange.text(change.before()),
+                ResultChange.text(change.after()));
     }
 
     private static String line(FindingChange change) {

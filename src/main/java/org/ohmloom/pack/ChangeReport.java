@@ -2,6 +2,8 @@ package org.ohmloom.pack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Totals;
@@ -18,6 +20,7 @@ import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.review.Severity;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.Quantity;
 
 /** The change sheet as a report: totals of both revisions, then elements, parts, results and findings that differ. */
 final class ChangeReport {
@@ -105,7 +108,7 @@ final class ChangeReport {
                 Formats.volts(now.worstDropVolts())));
         for (Severity severity : Severity.values()) {
             rows.add(total(
-                    "Open findings, " + severity.name().toLowerCase(java.util.Locale.ROOT),
+                    "Open findings, " + severity.name().toLowerCase(Locale.ROOT),
                     String.valueOf(before.count(severity)),
                     String.valueOf(after.count(severity))));
         }
@@ -126,7 +129,7 @@ final class ChangeReport {
         for (ElementChange change : comparison.elements()) {
             if (!change.kind().equals(kind)) {
                 kind = change.kind();
-                rows.add(Row.group(kind.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + kind.substring(1)));
+                rows.add(Row.group(kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1)));
             }
             addRows(change, rows);
         }
@@ -160,22 +163,21 @@ final class ChangeReport {
     private Block results() {
         List<Row> rows = new ArrayList<>();
         for (ResultChange change : comparison.results()) {
-            OptionalDouble growth = change.growth();
+            OptionalDouble growth = change.growthFraction();
             rows.add(Row.of(
                     Cell.text(change.subject()).toned(Cell.Tone.STRONG),
                     Cell.text(change.name()),
                     Cell.text(change.quantity()),
-                    value(change, change.before()),
-                    value(change, change.after()),
+                    value(change.before()),
+                    value(change.after()),
                     growth.isPresent() ? Cell.number(100 * growth.getAsDouble()) : Cell.empty()));
         }
         return new Block.Table("results", RESULTS, rows, "No number differs by 1 % or more.");
     }
 
-    private static Cell value(ResultChange change, OptionalDouble value) {
-        return value.isPresent()
-                ? Cell.text(Formats.quantity(value.getAsDouble(), change.dimension()))
-                : Cell.missing("unknown");
+    private static Cell value(Optional<Quantity> value) {
+        String text = ResultChange.text(value);
+        return value.isPresent() ? Cell.text(text) : Cell.missing(text);
     }
 
     private Block findings() {

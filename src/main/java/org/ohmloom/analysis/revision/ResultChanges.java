@@ -1,16 +1,18 @@
 package org.ohmloom.analysis.revision;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.NaturalOrder;
-import org.ohmloom.units.Dimension;
+import org.ohmloom.units.Quantity;
+import org.ohmloom.units.Unit;
 
 /**
  * Which computed numbers differ between two analyses. Numbers of things that only one of them has are left out: the
@@ -19,16 +21,25 @@ import org.ohmloom.units.Dimension;
 final class ResultChanges {
     private ResultChanges() {}
 
-    /** What a number is. */
-    private record Quantity(String words, Dimension dimension, double noise) {}
+    /**
+     * A kind of number.
+     *
+     * @param words what it is
+     * @param step  the least step that counts, in the canonical unit
+     */
+    private record Kind(String words, Quantity step) {
+        static Kind of(String words, double leastStep, Unit unit) {
+            return new Kind(words, new Quantity(leastStep, unit));
+        }
+    }
 
-    private static final Quantity LENGTH = new Quantity("length", Dimension.LENGTH, 0.5e-3);
-    private static final Quantity CURRENT = new Quantity("largest lasting RMS current", Dimension.CURRENT, 1e-3);
-    private static final Quantity DROP = new Quantity("largest drop", Dimension.VOLTAGE, 1e-3);
-    private static final Quantity CONDUCTOR = new Quantity("conductor temperature", Dimension.TEMPERATURE, 0.1);
-    private static final Quantity LOAD_VOLTS = new Quantity("least voltage while on", Dimension.VOLTAGE, 1e-3);
-    private static final Quantity LOAD_DROP = new Quantity("largest drop while on", Dimension.VOLTAGE, 1e-3);
-    private static final Quantity DEVICE_AMPS = new Quantity("largest lasting load", Dimension.CURRENT, 1e-3);
+    private static final Kind LENGTH = Kind.of("length", 0.5e-3, Unit.METRE);
+    private static final Kind CURRENT = Kind.of("largest lasting RMS current", 1e-3, Unit.AMP);
+    private static final Kind DROP = Kind.of("largest drop", 1e-3, Unit.VOLT);
+    private static final Kind CONDUCTOR = Kind.of("conductor temperature", 0.1, Unit.DEGREE_CELSIUS);
+    private static final Kind LOAD_VOLTS = Kind.of("least voltage while on", 1e-3, Unit.VOLT);
+    private static final Kind LOAD_DROP = Kind.of("largest drop while on", 1e-3, Unit.VOLT);
+    private static final Kind DEVICE_AMPS = Kind.of("largest lasting load", 1e-3, Unit.AMP);
 
     static List<ResultChange> between(Analysis before, Analysis after) {
         List<ResultChange> changes = new ArrayList<>();
@@ -39,9 +50,9 @@ final class ResultChanges {
     }
 
     /** The numbers of one thing. */
-    private record Numbers(String name, Map<Quantity, Double> values) {
+    private record Numbers(String name, Map<Kind, Double> values) {
         static Numbers of(String name) {
-            return new Numbers(name, new TreeMap<>(java.util.Comparator.comparing(Quantity::words)));
+            return new Numbers(name, new TreeMap<>(Comparator.comparing(Kind::words)));
         }
     }
 
@@ -91,34 +102,36 @@ final class ResultChanges {
             if (old == null) {
                 return;
             }
-            SortedSet<Quantity> all = new TreeSet<>(java.util.Comparator.comparing(Quantity::words));
+            SortedSet<Kind> all = new TreeSet<>(Comparator.comparing(Kind::words));
             all.addAll(old.values.keySet());
             all.addAll(now.values.keySet());
-            for (Quantity quantity : all) {
-                OptionalDouble was = value(old, quantity);
-                OptionalDouble is = value(now, quantity);
-                if (differs(was, is, quantity)) {
-                    changes.add(new ResultChange(id, now.name, quantity.words, quantity.dimension, was, is));
+            for (Kind kind : all) {
+                Optional<Quantity> was = value(old, kind);
+                Optional<Quantity> is = value(now, kind);
+                if (differs(was, is, kind)) {
+                    changes.add(new ResultChange(id, now.name, kind.words, was, is));
                 }
             }
         });
     }
 
-    private static OptionalDouble value(Numbers numbers, Quantity quantity) {
-        Double value = numbers.values.get(quantity);
-        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    private static Optional<Quantity> value(Numbers numbers, Kind kind) {
+        return Optional.ofNullable(numbers.values.get(kind))
+                .map(value -> new Quantity(value, kind.step.unit()));
     }
 
     /** Whether a person would call two numbers different. */
-    private static boolean differs(OptionalDouble before, OptionalDouble after, Quantity quantity) {
+    private static boolean differs(Optional<Quantity> before, Optional<Quantity> after, Kind kind) {
         if (before.isPresent() != after.isPresent()) {
             return true;
         }
         if (before.isEmpty()) {
             return false;
         }
-        double step = Math.abs(after.getAsDouble() - before.getAsDouble());
-        double size = Math.max(Math.abs(after.getAsDouble()), Math.abs(before.getAsDouble()));
-        return step > quantity.noise && step >= RevisionComparison.LEAST_FRACTION * size;
+        double old = before.get().value();
+        double now = after.get().value();
+        double larger = Math.max(Math.abs(old), Math.abs(now));
+        return Math.abs(now - old) > kind.step.value()
+                && Math.abs(now - old) >= RevisionComparison.LEAST_FRACTION * larger;
     }
 }

@@ -59,8 +59,8 @@ class RevisionComparisonTest {
                 .findFirst()
                 .orElseThrow();
         // 3 A over 1.5 m: 12.7 milliohm/m before, 7.6 after (ISO 6722-1 at 20 C), each a little warmer than that.
-        assertEquals(3 * 1.5 * 12.7e-3, drop.before().orElseThrow(), 0.001);
-        assertEquals(3 * 1.5 * 7.6e-3, drop.after().orElseThrow(), 0.001);
+        assertEquals(3 * 1.5 * 12.7e-3, drop.before().orElseThrow().value(), 0.001);
+        assertEquals(3 * 1.5 * 7.6e-3, drop.after().orElseThrow().value(), 0.001);
     }
 
     @Test
