@@ -1,6 +1,7 @@
 package org.ohmloom.analysis;
 
 import java.util.OptionalDouble;
+import org.ohmloom.bundle.length.CutLengths;
 import org.ohmloom.graph.FuseOhms;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.heat.Ampacities;
@@ -19,7 +20,8 @@ import org.ohmloom.units.Gauge;
  * @param harness    the harness
  * @param tables     published tables
  * @param basis      the design basis
- * @param routes     ways of the wires
+ * @param routes     ways of the wires, with the cut lengths
+ * @param lengths    cut lengths of the wires, part by part
  * @param resistance resistances by the tables
  * @param ampacities ampacities by the tables
  * @param fuseOhms   resistances of protective devices by the tables
@@ -31,6 +33,7 @@ record Bench(
         WireTables tables,
         DesignBasis basis,
         Routes routes,
+        CutLengths lengths,
         ConductorResistance resistance,
         Ampacities ampacities,
         FuseOhms fuseOhms,
@@ -45,14 +48,17 @@ record Bench(
     static Bench of(Harness harness, WireTables tables) {
         DesignBasis basis = KnownNames.basis(harness, tables);
         KnownNames.check(harness, tables);
-        Routes routes = Routes.of(harness);
+        ConductorResistance resistance = new ConductorResistance(tables, basis);
+        LaidWires laid = LaidWires.of(harness, tables, resistance);
+        Routes routes = laid.routes();
         Ampacities ampacities = new Ampacities(harness, tables, basis, routes);
         return new Bench(
                 harness,
                 tables,
                 basis,
                 routes,
-                new ConductorResistance(tables, basis),
+                laid.lengths(),
+                resistance,
                 ampacities,
                 FuseOhms.of(tables),
                 new BundleHeat(harness, tables, routes, ampacities),
@@ -64,7 +70,7 @@ record Bench(
         return resistance.ohms(wire, gauge, length(wire), celsius);
     }
 
-    /** Length of a wire, m, if known. */
+    /** Length of a wire as cut, m, if known. */
     OptionalDouble length(Wire wire) {
         return routes.lengthMetres(wire);
     }

@@ -48,6 +48,7 @@ record Core(JointSized sized, SizingInput input, SortedMap<WireId, WireRating> r
                 bench.tables(),
                 bench.basis(),
                 bench.routes(),
+                bench.lengths(),
                 Collections.unmodifiableSortedMap(heated().solutions()),
                 Collections.unmodifiableSortedMap(heated().wireCelsius()),
                 ratings,

@@ -91,6 +91,7 @@ public record ReturnTrial(Evidence evidence, List<Finding> findings, Totals tota
                 bench.tables(),
                 bench.basis(),
                 bench.routes(),
+                bench.lengths(),
                 Collections.unmodifiableSortedMap(heated.solutions()),
                 Collections.unmodifiableSortedMap(heated.wireCelsius()),
                 Collections.unmodifiableSortedMap(ratings),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.function.Consumer;
+import org.ohmloom.bundle.section.BundleStudy;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.review.StudyPart;
@@ -86,6 +87,11 @@ final class Stages {
             snapshots.found(studies -> studies.with(found));
             return found;
         });
+        AtOnce<BundleStudy> bundles = AtOnce.begin(() -> {
+            BundleStudy found = Bundles.study(bench, core.sized().sizes(), core.ratings());
+            snapshots.found(studies -> studies.with(found));
+            return found;
+        });
         Returns.study(
                 bench,
                 protection.drawn(),
@@ -100,6 +106,7 @@ final class Stages {
                 cancel);
         snapshots.found(studies -> studies.with(judged));
         charges.result();
+        bundles.result();
         return core;
     }
 }

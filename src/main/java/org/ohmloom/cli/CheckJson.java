@@ -40,6 +40,7 @@ final class CheckJson {
             root.array("wires", array -> analysis.ratings()
                     .values()
                     .forEach(rating -> array.object(item -> wire(item, analysis, rating))));
+            SegmentsJson.write(analysis, root);
             DutyText.write(DutySweep.of(analysis, Cancel.NEVER), root);
             DutyText.leftOut(DutySweep.leftOut(analysis), root);
             ProtectionText.write(analysis.evidence().protection(), root);
@@ -171,6 +172,7 @@ final class CheckJson {
             JointJson.requirements(item, choice);
         }
         HeatJson.put(item, analysis, rating);
+        analysis.evidence().lengths().of(rating.wire().id()).ifPresent(length -> CutJson.put(item, length));
     }
 
     private static String name(Analysis analysis, StateId id) {

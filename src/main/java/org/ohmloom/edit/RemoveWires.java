@@ -1,13 +1,15 @@
 package org.ohmloom.edit;
 
 import java.util.List;
+import java.util.Set;
+import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 
 /**
  * Takes wires out of the harness.
  *
- * @param wires the wires; nothing else may refer to them
+ * @param wires the wires; routing rules forget them; nothing else may refer to them
  */
 public record RemoveWires(List<WireId> wires) implements Edit {
 
@@ -22,6 +24,11 @@ public record RemoveWires(List<WireId> wires) implements Edit {
 
     @Override
     public Harness apply(Harness before) {
-        return before.withoutAll(wires);
+        FabricationRules rules = before.rules().fabricationRules();
+        Set<WireId> gone = Set.copyOf(wires);
+        boolean named =
+                rules.routing().stream().anyMatch(rule -> rule.wires().stream().anyMatch(gone::contains));
+        Harness free = named ? before.withRules(before.rules().withFabrication(rules.without(gone))) : before;
+        return free.withoutAll(wires);
     }
 }

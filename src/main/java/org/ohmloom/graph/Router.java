@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import org.jgrapht.Graph;
 import org.jgrapht.GraphPath;
 import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
@@ -75,7 +76,8 @@ final class Router {
         legsFrom.forEach((start, legs) -> {
             SingleSourcePaths<BreakoutId, SegmentId> paths = search.getPaths(start);
             for (Leg leg : legs) {
-                leg.route(paths).ifPresent(route -> routes.merge(leg.wire, route, Router::shorter));
+                leg.route(paths, segments::getEdgeWeight)
+                        .ifPresent(route -> routes.merge(leg.wire, route, Router::shorter));
             }
         });
         return new Routes(routes);
@@ -103,7 +105,7 @@ final class Router {
      */
     private record Leg(WireId wire, Anchor from, Anchor to, boolean backwards) {
 
-        Optional<Route> route(SingleSourcePaths<BreakoutId, SegmentId> paths) {
+        Optional<Route> route(SingleSourcePaths<BreakoutId, SegmentId> paths, ToDoubleFunction<SegmentId> lengths) {
             GraphPath<BreakoutId, SegmentId> path = paths.getPath(backwards ? from.breakout() : to.breakout());
             if (path == null) {
                 return Optional.empty();
@@ -113,10 +115,20 @@ final class Router {
                 Collections.reverse(between);
             }
             List<SegmentId> all = new ArrayList<>();
-            from.segment().ifPresent(all::add);
-            all.addAll(between);
-            to.segment().ifPresent(all::add);
-            return Optional.of(new Route(all, from.stretchMetres() + path.getWeight() + to.stretchMetres()));
+            List<Double> stretches = new ArrayList<>();
+            from.segment().ifPresent(segment -> {
+                all.add(segment);
+                stretches.add(from.stretchMetres());
+            });
+            for (SegmentId segment : between) {
+                all.add(segment);
+                stretches.add(lengths.applyAsDouble(segment));
+            }
+            to.segment().ifPresent(segment -> {
+                all.add(segment);
+                stretches.add(to.stretchMetres());
+            });
+            return Optional.of(new Route(all, from.stretchMetres() + path.getWeight() + to.stretchMetres(), stretches));
         }
     }
 }

@@ -15,12 +15,24 @@ import org.ohmloom.model.WireId;
 /**
  * The ways of all wires over the physical harness; a wire without an entry has no way there.
  *
- * @param byWire shortest way of each wire that has one
+ * @param byWire          shortest way of each wire that has one
+ * @param conductorMetres length of conductor of each wire where it is known to differ from that of its way, m
  */
-public record Routes(SortedMap<WireId, Route> byWire) {
+public record Routes(SortedMap<WireId, Route> byWire, SortedMap<WireId, Double> conductorMetres) {
 
     public Routes {
         byWire = Collections.unmodifiableSortedMap(new TreeMap<>(byWire));
+        conductorMetres = Collections.unmodifiableSortedMap(new TreeMap<>(conductorMetres));
+    }
+
+    /** Ways of wires as long as those. */
+    public Routes(SortedMap<WireId, Route> byWire) {
+        this(byWire, Collections.emptySortedMap());
+    }
+
+    /** These ways of wires of other lengths, m: with what they get on top of their ways. */
+    public Routes withConductorMetres(SortedMap<WireId, Double> metres) {
+        return new Routes(byWire, metres);
     }
 
     /**
@@ -45,10 +57,17 @@ public record Routes(SortedMap<WireId, Route> byWire) {
         return Optional.ofNullable(byWire.get(wire));
     }
 
-    /** The wire's entered length, otherwise the length of its way, m; empty when neither is known or it is 0. */
+    /**
+     * The wire's entered length, otherwise that of its conductor, otherwise that of its way, m; empty when none is known or
+     * it is 0.
+     */
     public OptionalDouble lengthMetres(Wire wire) {
         if (wire.lengthMetres().isPresent()) {
             return wire.lengthMetres();
+        }
+        Double conductor = conductorMetres.get(wire.id());
+        if (conductor != null) {
+            return OptionalDouble.of(conductor);
         }
         return of(wire.id())
                 .map(Route::lengthMetres)

@@ -32,7 +32,8 @@ public record DesignRules(
         Optional<Gauge> minimumGauge,
         double ambientCelsius,
         Optional<SizingRules> sizing,
-        Optional<ReturnRules> returns) {
+        Optional<ReturnRules> returns,
+        Optional<FabricationRules> fabrication) {
 
     public DesignRules {
         notBlank(basis, "design basis");
@@ -65,6 +66,50 @@ public record DesignRules(
                 ambientCelsius,
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /** Rules that ask nothing of how the harness is made. */
+    public DesignRules(
+            String basis,
+            double nominalVolts,
+            double allowedDropFraction,
+            GaugeSystem gaugeSystem,
+            String insulation,
+            Optional<Gauge> minimumGauge,
+            double ambientCelsius,
+            Optional<SizingRules> sizing,
+            Optional<ReturnRules> returns) {
+        this(
+                basis,
+                nominalVolts,
+                allowedDropFraction,
+                gaugeSystem,
+                insulation,
+                minimumGauge,
+                ambientCelsius,
+                sizing,
+                returns,
+                Optional.empty());
+    }
+
+    /** These with something else asked of how the harness is made. */
+    public DesignRules withFabrication(FabricationRules changed) {
+        return new DesignRules(
+                basis,
+                nominalVolts,
+                allowedDropFraction,
+                gaugeSystem,
+                insulation,
+                minimumGauge,
+                ambientCelsius,
+                sizing,
+                returns,
+                Optional.of(changed));
+    }
+
+    /** What is asked of how the harness is made, nothing when nothing is said. */
+    public FabricationRules fabricationRules() {
+        return fabrication.orElse(FabricationRules.NONE);
     }
 
     /** What is asked of the return paths, nothing when nothing is said. */

@@ -37,6 +37,7 @@ final class References {
             parallel.wires().forEach(id -> exists("rules/returns/intended/wires", id, harness.wires(), "wire"));
             parallel.straps().forEach(id -> exists("rules/returns/intended/straps", id, harness.straps(), "strap"));
         });
+        checkFabrication(harness.rules().fabricationRules());
         harness.contacts().all().forEach(this::checkContact);
         harness.breakouts().all().forEach(b -> assembly("breakouts/" + b.id(), b.assembly()));
         harness.segments().all().forEach(this::checkSegment);
@@ -60,6 +61,22 @@ final class References {
                         step.state(),
                         harness.states(),
                         "operating state")));
+    }
+
+    private void checkFabrication(FabricationRules rules) {
+        String place = "rules/fabrication";
+        rules.connectors()
+                .forEach(each ->
+                        exists(place + "/connectors/connector", each.connector(), harness.connectors(), "connector"));
+        rules.fixedSplices().forEach(id -> exists(place + "/fixedSplices", id, harness.splices(), "splice"));
+        for (RoutingRule rule : rules.routing()) {
+            rule.wires().forEach(id -> exists(place + "/routing/wires", id, harness.wires(), "wire"));
+            if (rule instanceof RoutingRule.AvoidZone avoid) {
+                exists(place + "/routing/avoidZone", avoid.avoidZone(), harness.zones(), "zone");
+            } else if (rule instanceof RoutingRule.Through through) {
+                exists(place + "/routing/through", through.through(), harness.breakouts(), "breakout");
+            }
+        }
     }
 
     private void checkContact(ContactPart contact) {

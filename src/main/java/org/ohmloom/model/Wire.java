@@ -19,7 +19,7 @@ import org.ohmloom.units.Gauge;
  * @param family       conductor family of the tables (its listed resistance); empty means the design basis's own
  * @param insulation   insulation type of the tables; empty means the design rules' own
  * @param colour       insulation colour
- * @param lengthMetres length between its ends, m, more than 0; empty means the length of its route
+ * @param lengthMetres length as cut, m, more than 0; empty means its way and the allowances of each end
  * @param signalClass  what it carries
  * @param circuit      name of its circuit, if given
  * @param cable        the multicore cable or twisted pair it is a core of

@@ -18,7 +18,7 @@ import org.ohmloom.pack.page.TableFile;
 import org.ohmloom.pack.page.TitleFields;
 
 /**
- * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, build order, test sheet and calculation as PDF, and
+ * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, bundles, build order, test sheet and calculation as PDF, and
  * every table as CSV beside it, with a list of their checksums. All documents carry the revision of the title block. No clock is read: the same analysis
  * gives the same bytes.
  */
@@ -94,6 +94,7 @@ public final class BuildPack {
             case PIN_TABLES -> new PinTables(analysis.harness()).report();
             case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report();
             case WIRE_LIST -> new WireList(analysis).report();
+            case BUNDLES -> new BundleReport(analysis, fonts).report();
             case BUILD_ORDER -> new BuildOrder(analysis).report();
             case TEST_SHEET -> new TestSheet(analysis).report();
             case CALCULATION -> new CalculationReport(analysis, fonts).report();

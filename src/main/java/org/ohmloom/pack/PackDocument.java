@@ -13,8 +13,10 @@ public enum PackDocument {
     PIN_TABLES("pin-tables", "Pin tables", "what is in each cavity, splice and terminal"),
     /** What to buy. */
     BILL_OF_MATERIALS("bill-of-materials", "Bill of materials", "what to buy"),
-    /** Every wire to be made. */
-    WIRE_LIST("wire-list", "Wire list", "every wire to be made"),
+    /** Every wire to be made, in the order of cutting. */
+    WIRE_LIST("wire-list", "Wire and cut list", "every wire to be made, in the order of cutting"),
+    /** Cross-sections, coverings, supports and markings. */
+    BUNDLES("bundles", "Bundles and coverings", "cross-sections, coverings, supports and markings"),
     /** What a bench worker does, step by step. */
     BUILD_ORDER("build-order", "Build order", "what the bench does, step by step"),
     /** What the finished harness must measure, with blanks for what it does. */

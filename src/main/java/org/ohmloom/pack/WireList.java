@@ -1,14 +1,17 @@
 package org.ohmloom.pack;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bundle.length.CutLength;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireColour;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
@@ -17,7 +20,10 @@ import org.ohmloom.pack.page.Row;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
 
-/** Every wire to be made, one a row, in the order of their ids within each assembly. */
+/**
+ * Every wire to be made, one a row, in the order of cutting within each assembly: by conductor, colour and length, the longest
+ * first. Behind it what each length is made of, and where the allowances are from.
+ */
 final class WireList {
     private static final List<Column> COLUMNS = List.of(
             Column.fileOnly("Assembly"),
@@ -31,14 +37,16 @@ final class WireList {
             Column.words("Insulation"),
             Column.colour("Colour"),
             Column.number("Length", Unit.MILLIMETRE, 0),
+            Column.code("Tolerance mm"),
             Column.words("Length by"),
             Column.words("Carries"),
             Column.code("Cable"),
             Column.words("Lay"));
 
     private static final String REMARK =
-            "Lengths run from end to end of each wire. No cut allowance, service loop or strip"
-                    + " length is added. \"Entered\": given by a person; \"route\": sum of the bundle segments.";
+            "Lengths are cut lengths, to the last digit those the resistances are reckoned with; never shorter. \"Entered\": given"
+                    + " by a person, nothing is added; \"route\": sum of the bundle segments and the allowances listed at the end."
+                    + " Order: conductor, insulation, colour, longest first.";
 
     private final Analysis analysis;
     private final Harness harness;
@@ -51,12 +59,27 @@ final class WireList {
     }
 
     Report report() {
-        List<Wire> wires =
-                harness.wires().all().stream().filter(wire -> !wire.existing()).toList();
+        List<Wire> wires = harness.wires().all().stream()
+                .filter(wire -> !wire.existing())
+                .sorted(cuttingOrder())
+                .toList();
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
         blocks.add(summary(wires));
         blocks.add(new Block.Table("", COLUMNS, rows(wires), "No wire is to be made."));
+        blocks.addAll(new LengthTables(analysis, wires).blocks());
         return new Report(blocks, REMARK);
+    }
+
+    private Comparator<Wire> cuttingOrder() {
+        return Comparator.<Wire>comparingDouble(wire ->
+                        wire.gauge().map(gauge -> gauge.nominalAreaMm2()).orElse(Double.POSITIVE_INFINITY))
+                .thenComparing(wire -> wire.family().orElse(""))
+                .thenComparing(wording::insulation)
+                .thenComparing(wire -> wire.colour().map(WireColour::text).orElse(""))
+                .thenComparing(Comparator.<Wire>comparingDouble(
+                                wire -> analysis.routes().lengthMetres(wire).orElse(0))
+                        .reversed())
+                .thenComparing(Wire::id);
     }
 
     private Block summary(List<Wire> wires) {
@@ -113,11 +136,16 @@ final class WireList {
                 Cell.text(wording.insulation(wire)),
                 Wording.colour(wire),
                 Cell.number(length),
+                Cell.text(analysis.evidence().lengths().of(wire.id()).map(WireList::tolerance)),
                 wire.lengthMetres().isPresent()
                         ? Cell.text("entered")
                         : length.isPresent() ? Cell.text("route") : Cell.missing("unknown"),
                 Cell.text(Wording.signalClass(wire)),
                 Cell.text(wire.cable().map(cable -> cable.value())),
                 Cell.text(wording.lay(wire)));
+    }
+
+    private static String tolerance(CutLength length) {
+        return "+" + Math.round(Unit.MILLIMETRE.fromCanonical(length.toleranceMetres())) + " -0";
     }
 }

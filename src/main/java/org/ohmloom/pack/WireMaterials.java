@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bundle.section.CoveringFit;
+import org.ohmloom.bundle.section.SegmentSection;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Cable;
@@ -14,7 +16,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.tables.ConductorFamily;
 
 /**
- * What is bought by length: wire, cables, coverings; and the terminals at wire ends outside connectors. The cores of a
+ * What is bought by length: wire as cut, cables, coverings with what winding and shrinking take; and the terminals at wire ends outside connectors. The cores of a
  * cable come with it; an unshielded twisted pair without a part number is twisted from single wires.
  */
 final class WireMaterials {
@@ -117,11 +119,17 @@ final class WireMaterials {
     }
 
     private void covering(BundleSegment segment, Covering covering) {
+        double perMetre = analysis.evidence()
+                .bundles()
+                .of(segment.id())
+                .flatMap(SegmentSection::covering)
+                .map(CoveringFit::materialMetres)
+                .orElse(1.0);
         String kind = covering.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         materials.length(
                 Material.length(
                         segment.assembly(), MaterialKind.COVERING, covering.part(), kind + ", " + covering.text()),
-                OptionalDouble.of(segment.lengthMetres()),
+                OptionalDouble.of(segment.lengthMetres() * perMetre),
                 segment.id().value());
     }
 }

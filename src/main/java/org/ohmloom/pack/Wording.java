@@ -111,7 +111,7 @@ final class Wording {
                 .orElse("");
     }
 
-    /** Length of a wire, mm, entered or of its route. */
+    /** Cut length of a wire, mm: entered, or its way and allowances. */
     static OptionalDouble lengthMm(Wire wire, Routes routes) {
         OptionalDouble metres = routes.lengthMetres(wire);
         return metres.isPresent()

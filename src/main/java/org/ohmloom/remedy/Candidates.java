@@ -44,7 +44,8 @@ final class Candidates {
     Candidates(Analysis analysis) {
         this.analysis = analysis;
         this.places = new ReturnPlaces(analysis);
-        Lengths lengths = new Lengths(analysis.harness(), analysis.routes());
+        Lengths lengths = new Lengths(
+                analysis.harness(), analysis.routes(), analysis.evidence().tables());
         this.ownReturns = new OwnReturns(places, lengths);
         this.movedGrounds = new MovedGrounds(places, lengths);
         this.largerReturns = new LargerReturns(analysis, places);

@@ -6,11 +6,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.Set;
+import org.ohmloom.analysis.LaidWires;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.tables.WireTables;
 
 /**
  * How long wires become when an end moves. With a way on the physical harness the way tells; otherwise the wire grows by the
@@ -20,10 +22,12 @@ final class Lengths {
 
     private final Harness harness;
     private final Routes routes;
+    private final WireTables tables;
 
-    Lengths(Harness harness, Routes routes) {
+    Lengths(Harness harness, Routes routes, WireTables tables) {
         this.harness = harness;
         this.routes = routes;
+        this.tables = tables;
     }
 
     /** Length of a wire with one end moved, m; empty leaves it to its way or unknown. */
@@ -35,7 +39,7 @@ final class Lengths {
                         wire.from().equals(old) ? place : wire.from(),
                         wire.from().equals(old) ? wire.to() : place)
                 .withLengthMetres(OptionalDouble.empty());
-        OptionalDouble way = Routes.of(harness.with(open)).lengthMetres(open);
+        OptionalDouble way = LaidWires.of(harness.with(open), tables).routes().lengthMetres(open);
         if (way.isPresent() && way.getAsDouble() > 0) {
             return way;
         }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import org.ohmloom.bundle.length.CutLengths;
+import org.ohmloom.bundle.section.BundleStudy;
 import org.ohmloom.graph.Assumption;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.Routes;
@@ -33,6 +35,7 @@ import org.ohmloom.tables.WireTables;
  * @param tables          published tables
  * @param basis           the design basis it is judged by
  * @param routes          ways of the wires over the physical harness
+ * @param lengths         cut lengths of the wires, part by part
  * @param solutions       solution of every operating state in id order; its network has the laws of that state
  * @param wireCelsius     conductor temperature of every wire in every state, deg C
  * @param ratings         what each wire is, carries and may carry
@@ -48,6 +51,7 @@ public record Evidence(
         WireTables tables,
         DesignBasis basis,
         Routes routes,
+        CutLengths lengths,
         SortedMap<StateId, Solution> solutions,
         SortedMap<StateId, SortedMap<WireId, Double>> wireCelsius,
         SortedMap<WireId, WireRating> ratings,
@@ -76,6 +80,7 @@ public record Evidence(
                 tables,
                 basis,
                 routes,
+                lengths,
                 solutions,
                 wireCelsius,
                 ratings,
@@ -110,6 +115,11 @@ public record Evidence(
     /** Ground points, loops, offsets and what they do to sensors. */
     public ReturnStudy returns() {
         return studies.returns();
+    }
+
+    /** Cross-section, covering and supports of every segment, and where splices lie best. */
+    public BundleStudy bundles() {
+        return studies.bundles();
     }
 
     /** What the networks of all states take for granted, each once. */

@@ -26,7 +26,9 @@ public enum StudyPart {
     /** Returns opened in turn. */
     LOST_RETURNS("lost returns"),
     /** What switching wires put onto signals beside them. */
-    COUPLINGS("couplings");
+    COUPLINGS("couplings"),
+    /** Cross-sections and coverings of the bundles, places of the splices. */
+    BUNDLES("bundles");
 
     private final String words;
 

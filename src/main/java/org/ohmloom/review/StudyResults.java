@@ -3,6 +3,7 @@ package org.ohmloom.review;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import org.ohmloom.bundle.section.BundleStudy;
 import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.solve.charge.ChargeStudy;
@@ -18,6 +19,7 @@ import org.ohmloom.solve.run.StartUps;
  * @param charge     charge balance of every state, timed sequences, load analysis
  * @param protection what every protective device carries, protects and clears
  * @param returns    ground points, loops, offsets and what they do to sensors
+ * @param bundles    cross-sections, coverings and supports of the segments, places of the splices
  * @param pending    parts not worked out yet
  */
 public record StudyResults(
@@ -26,6 +28,7 @@ public record StudyResults(
         ChargeStudy charge,
         ProtectionResults protection,
         ReturnStudy returns,
+        BundleStudy bundles,
         Set<StudyPart> pending) {
 
     /** All parts pending. */
@@ -35,6 +38,7 @@ public record StudyResults(
             ChargeStudy.NONE,
             ProtectionResults.NONE,
             ReturnStudy.NONE,
+            BundleStudy.NONE,
             EnumSet.allOf(StudyPart.class));
 
     public StudyResults {
@@ -44,32 +48,32 @@ public record StudyResults(
     /** Nothing but the return paths asked for, and those worked out. */
     public static StudyResults ofReturnsAlone(ReturnStudy returns) {
         return new StudyResults(
-                AWAITED.envelope, AWAITED.startUps, AWAITED.charge, AWAITED.protection, returns, Set.of());
+                AWAITED.envelope, AWAITED.startUps, AWAITED.charge, AWAITED.protection, returns, AWAITED.bundles, Set.of());
     }
 
     /** The same with the sizes chosen. */
     public StudyResults withSizes() {
-        return new StudyResults(envelope, startUps, charge, protection, returns, without(StudyPart.SIZES));
+        return new StudyResults(envelope, startUps, charge, protection, returns, bundles, without(StudyPart.SIZES));
     }
 
     /** The same with the envelope worked out. */
     public StudyResults with(Envelope found) {
-        return new StudyResults(found, startUps, charge, protection, returns, without(StudyPart.ENVELOPE));
+        return new StudyResults(found, startUps, charge, protection, returns, bundles, without(StudyPart.ENVELOPE));
     }
 
     /** The same with the starts followed. */
     public StudyResults with(StartUps found) {
-        return new StudyResults(envelope, found, charge, protection, returns, without(StudyPart.STARTS));
+        return new StudyResults(envelope, found, charge, protection, returns, bundles, without(StudyPart.STARTS));
     }
 
     /** The same with the charge balance drawn up. */
     public StudyResults with(ChargeStudy found) {
-        return new StudyResults(envelope, startUps, found, protection, returns, without(StudyPart.CHARGE));
+        return new StudyResults(envelope, startUps, found, protection, returns, bundles, without(StudyPart.CHARGE));
     }
 
     /** The same with the protective devices judged. */
     public StudyResults with(ProtectionResults found) {
-        return new StudyResults(envelope, startUps, charge, found, returns, without(StudyPart.PROTECTION));
+        return new StudyResults(envelope, startUps, charge, found, returns, bundles, without(StudyPart.PROTECTION));
     }
 
     /**
@@ -79,7 +83,12 @@ public record StudyResults(
      * @param part  the part that is new in them
      */
     public StudyResults with(ReturnStudy found, StudyPart part) {
-        return new StudyResults(envelope, startUps, charge, protection, found, without(part));
+        return new StudyResults(envelope, startUps, charge, protection, found, bundles, without(part));
+    }
+
+    /** The same with the bundles looked into. */
+    public StudyResults with(BundleStudy found) {
+        return new StudyResults(envelope, startUps, charge, protection, returns, found, without(StudyPart.BUNDLES));
     }
 
     /** The same with some parts pending again, as if they had not been worked out. */
@@ -87,7 +96,7 @@ public record StudyResults(
         Set<StudyPart> more = EnumSet.noneOf(StudyPart.class);
         more.addAll(pending);
         more.addAll(parts);
-        return new StudyResults(envelope, startUps, charge, protection, returns, more);
+        return new StudyResults(envelope, startUps, charge, protection, returns, bundles, more);
     }
 
     /** Whether all of these parts are worked out. */

@@ -23,6 +23,7 @@ import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Register;
+import org.ohmloom.model.RoutingRule;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.SourceSetting;
@@ -124,6 +125,8 @@ final class Forms {
             return new MarkedForm("the end of a wire", marked(WireEnd.class));
         } else if (type == Place.class) {
             return new MarkedForm("a place on the harness", marked(Place.class));
+        } else if (type == RoutingRule.class) {
+            return new MarkedForm("a routing rule", marked(RoutingRule.class));
         }
         return new RecordForm(fields(type), Map.of());
     }

@@ -42,6 +42,7 @@ final class TableLibrary {
     final List<PullForce> pullForces = new ArrayList<>();
     final Shelf<BuildTime> buildTimes = new Shelf<>("operation at the bench");
     final Shelf<BenchLimit> benchLimits = new Shelf<>("limit of a bench test");
+    final FabricationShelf fabrication = new FabricationShelf();
 
     private final List<RowReader> basisRows = new ArrayList<>();
 
@@ -86,6 +87,10 @@ final class TableLibrary {
             Map.entry("pull-force", sheet -> pullForces.addAll(sheet.rows(PullForce::read))),
             Map.entry("build-times", byRow(buildTimes, BuildTime::read, BuildTime::operation)),
             Map.entry("bench-test", byRow(benchLimits, BenchLimit::read, BenchLimit::item)),
+            Map.entry("practice", byRow(fabrication.practice, PracticeFigure::read, PracticeFigure::item)),
+            Map.entry("length-tolerances", sheet -> fabrication.tolerances.addAll(sheet.rows(LengthTolerance::read))),
+            Map.entry("tie-spacing", sheet -> fabrication.ties.addAll(sheet.rows(TieSpacing::read))),
+            Map.entry("covering-sizes", byRow(fabrication.coverings, CoveringSize::read, CoveringSize::id)),
             Map.entry("design-bases", this::addBases));
 
     /** One way to read a sheet. */

@@ -301,4 +301,9 @@ public final class WireTables {
     public AltitudeFactors altitudeFactors(String id) {
         return library.altitudes.get(id);
     }
+
+    /** What is listed of how harnesses are made. */
+    public FabricationTables fabrication() {
+        return new FabricationTables(library.fabrication);
+    }
 }

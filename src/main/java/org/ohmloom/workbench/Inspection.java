@@ -16,7 +16,7 @@ record Inspection(String title, String subtitle, List<Section> sections) {
     }
 
     /** A part of an inspection. */
-    sealed interface Section permits Facts, Grid, Reasons, Prose {
+    sealed interface Section permits Facts, Grid, Reasons, Prose, Drawing {
         /** Its heading. */
         String title();
     }
@@ -90,4 +90,12 @@ record Inspection(String title, String subtitle, List<Section> sections) {
      * @param tone  how they stand out
      */
     record Prose(String title, String text, Tone tone) implements Section {}
+
+    /**
+     * A picture.
+     *
+     * @param title   heading
+     * @param picture what is drawn, in the room there is
+     */
+    record Drawing(String title, Picture picture) implements Section {}
 }

@@ -7,6 +7,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.draw.ScenePainter;
 
 /** Builds the components that show an inspection. */
 final class InspectionView {
@@ -17,7 +18,7 @@ final class InspectionView {
     private InspectionView() {}
 
     /** Puts an inspection on a panel; numbers that are not up to date are marked. */
-    static void fill(JPanel panel, Inspection shown, boolean current) {
+    static void fill(JPanel panel, Inspection shown, boolean current, ScenePainter painter) {
         JLabel title = new JLabel(shown.title());
         title.putClientProperty(FlatClientProperties.STYLE_CLASS, "h2");
         panel.add(title, "wmin 0");
@@ -28,11 +29,11 @@ final class InspectionView {
             panel.add(WrappedText.of("Numbers are of an earlier harness", "Ohmloom.warning", 0), "gaptop 6, wmin 0");
         }
         for (Inspection.Section section : shown.sections()) {
-            add(panel, section);
+            add(panel, section, painter);
         }
     }
 
-    private static void add(JPanel panel, Inspection.Section section) {
+    private static void add(JPanel panel, Inspection.Section section, ScenePainter painter) {
         if (section instanceof Inspection.Grid grid && grid.rows().isEmpty()) {
             return;
         }
@@ -47,6 +48,8 @@ final class InspectionView {
             panel.add(grid(grid), "growx, wmin 0");
         } else if (section instanceof Inspection.Reasons reasons) {
             reasons.reasons().forEach(reason -> panel.add(reason(reason), "growx, wmin 0, gapbottom 6"));
+        } else if (section instanceof Inspection.Drawing drawing) {
+            panel.add(new InspectedPicture(drawing, painter), "growx, wmin 0");
         } else if (section instanceof Inspection.Prose prose) {
             panel.add(prose(prose), "growx, wmin 0");
         }

@@ -74,6 +74,7 @@ final class Inspector {
         readout.rating(wire.id()).ifPresent(rating -> sections.add(new Facts("At worst", worst(rating))));
         ProtectionFacts.ofWire(readout, wire.id()).ifPresent(sections::add);
         readout.choice(wire.id()).ifPresent(choice -> sections.add(reasons(choice)));
+        CutFacts.of(readout, wire.id()).ifPresent(sections::add);
         sections.add(StateGrids.branch(readout, new BranchId(wire.id().value())));
         sections.add(new Facts("Fields", RecordFacts.of(wire)));
         String size = wire.gauge()
@@ -250,12 +251,13 @@ final class Inspector {
                                 .orElse("")))
                 .toList();
         String count = rows.isEmpty() ? "Bundle segment" : "Bundle segment, " + TradeWords.count(rows.size(), "wire");
-        return new Inspection(
-                segment.id().value(),
-                count + "\n" + segment.from() + "  to  " + segment.to(),
-                List.of(
-                        new Facts("Fields", RecordFacts.of(segment)),
-                        new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows)));
+        List<Section> sections = new ArrayList<>();
+        readout.analysis()
+                .flatMap(results -> results.evidence().bundles().of(segment.id()))
+                .ifPresent(section -> sections.addAll(SegmentFacts.of(readout.harness(), section)));
+        sections.add(new Facts("Fields", RecordFacts.of(segment)));
+        sections.add(new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows));
+        return new Inspection(segment.id().value(), count + "\n" + segment.from() + "  to  " + segment.to(), sections);
     }
 
     private static Facts power(EnergyBalance energy) {

@@ -13,6 +13,7 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.draw.ScenePainter;
 
 /** Shows the selected thing; a selected finding above what it is about. */
 final class InspectorPane extends JPanel {
@@ -20,12 +21,14 @@ final class InspectorPane extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient Desk desk;
+    private final transient ScenePainter painter;
     private final Content content = new Content();
     private final JScrollPane scroll;
 
-    InspectorPane(Desk desk) {
+    InspectorPane(Desk desk, ScenePainter painter) {
         super(new MigLayout("insets 0, fill, gap 0"));
         this.desk = desk;
+        this.painter = painter;
         this.scroll = new JScrollPane(
                 content,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
@@ -73,7 +76,7 @@ final class InspectorPane extends JPanel {
         content.removeAll();
         inspection()
                 .ifPresent(shown ->
-                        InspectionView.fill(content, shown, desk.analysis().isEmpty() || desk.isCurrent()));
+                        InspectionView.fill(content, shown, desk.analysis().isEmpty() || desk.isCurrent(), painter));
         content.revalidate();
         content.repaint();
         if (fromTop) {

@@ -22,7 +22,7 @@ final class WireSheet implements Sheet<WireSheet.Row> {
      * One wire with its numbers.
      *
      * @param wire         the wire
-     * @param lengthMetres entered length or that of its route
+     * @param lengthMetres cut length: entered, or its way and allowances
      * @param rating       what it carries at worst and may carry
      * @param choice       the size it needs
      * @param flow         its flow in the state asked for; empty when the worst of all is asked
@@ -51,7 +51,7 @@ final class WireSheet implements Sheet<WireSheet.Row> {
             CellText text = CellText.of(lengthMetres);
             return wire.lengthMetres().isPresent() || lengthMetres.isEmpty()
                     ? text
-                    : text.in(Tone.SOFT).saying("Length of its route");
+                    : text.in(Tone.SOFT).saying("Cut length: its way and the allowances of each end");
         }
 
         CellText current() {
@@ -155,7 +155,7 @@ final class WireSheet implements Sheet<WireSheet.Row> {
                 Column.number(
                                 "Length",
                                 "m",
-                                "Type 1.5, 1,5 m or 10 ft; nothing takes the length of the route",
+                                "Length as cut. Type 1.5, 1,5 m or 10 ft; nothing takes its way and the allowances of each end",
                                 Row::length)
                         .edited(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
                                 row -> true,

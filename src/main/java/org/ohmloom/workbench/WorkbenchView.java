@@ -50,7 +50,7 @@ final class WorkbenchView extends JPanel {
         Samples samples = new Samples(services.painter());
         lists = new ListsPane(desk, samples);
         views = new ViewTabs(desk, layout, Studies.ALL, services.painter(), samples);
-        inspector = new InspectorPane(desk);
+        inspector = new InspectorPane(desk, services.painter());
         Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, views, windows.looks());
         ApplyFix fix = new ApplyFix(desk);
         TryRemedies remedies = new TryRemedies(desk, finding -> RemediesDialog.show(this, desk, finding));

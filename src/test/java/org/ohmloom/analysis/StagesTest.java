@@ -91,6 +91,7 @@ class StagesTest {
                 all.tables(),
                 all.basis(),
                 all.routes(),
+                all.lengths(),
                 all.solutions(),
                 all.wireCelsius(),
                 all.ratings(),
@@ -119,6 +120,7 @@ class StagesTest {
                         part(kept, StudyPart.COUPLINGS, returns, ReturnStudy::couplings),
                         part(kept, StudyPart.LOST_RETURNS, returns, ReturnStudy::losses),
                         kept.size() > 1 ? returns.unjudged() : List.of()),
+                kept.contains(StudyPart.BUNDLES) ? all.bundles() : none.bundles(),
                 EnumSet.complementOf(kept.isEmpty() ? EnumSet.noneOf(StudyPart.class) : EnumSet.copyOf(kept)));
     }
 

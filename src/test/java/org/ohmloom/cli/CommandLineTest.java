@@ -142,7 +142,8 @@ class CommandLineTest {
         try (Stream<Path> files = Files.list(out)) {
             List<String> names =
                     files.map(path -> path.getFileName().toString()).sorted().toList();
-            for (String document : List.of("drawing", "pin-tables", "bill-of-materials", "wire-list", "calculation")) {
+            for (String document :
+                    List.of("drawing", "pin-tables", "bill-of-materials", "wire-list", "bundles", "calculation")) {
                 assertTrue(names.stream().anyMatch(name -> name.endsWith(document + ".pdf")), names::toString);
             }
         }

@@ -29,7 +29,7 @@ class MangledFilesCommandTest {
             List.of("teaching", "teaching", "faults", "faults", "star-ground", "star-ground", "workboat");
 
     private static final List<String> DOCUMENTS =
-            List.of("drawing", "pin-tables", "bill-of-materials", "wire-list", "calculation");
+            List.of("drawing", "pin-tables", "bill-of-materials", "wire-list", "bundles", "calculation");
     private static final String NAME = "mangled.harness.json";
     private static final Pattern STACK_TRACE =
             Pattern.compile("(?m)^\\s+at [\\w.$]+\\(|^Exception in thread|^Caused by:");

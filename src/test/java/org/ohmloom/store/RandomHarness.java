@@ -32,6 +32,7 @@ import org.ohmloom.model.ChassisRule;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Connector;
+import org.ohmloom.model.ConnectorAllowance;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.ContactId;
 import org.ohmloom.model.ContactLimit;
@@ -48,6 +49,7 @@ import org.ohmloom.model.Draw;
 import org.ohmloom.model.Driver;
 import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.Element;
+import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
@@ -72,6 +74,7 @@ import org.ohmloom.model.RegulatedSupply;
 import org.ohmloom.model.Relay;
 import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.Revision;
+import org.ohmloom.model.RoutingRule;
 import org.ohmloom.model.Seal;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Sensor;
@@ -137,8 +140,13 @@ public final class RandomHarness {
         joints();
         wires();
         words();
-        Harness empty = Harness.empty(titleBlock(), rules());
-        return empty.withAll(elements).withLayout(layout());
+        DesignRules rules = rules();
+        DesignRules bare =
+                new DesignRules(rules.basis(), 12, 0.05, GaugeSystem.METRIC, rules.insulation(), Optional.empty(), 25);
+        return Harness.empty(titleBlock(), bare)
+                .withAll(elements)
+                .withLayout(layout())
+                .withRules(rules);
     }
 
     private TitleBlock titleBlock() {
@@ -178,7 +186,35 @@ public final class RandomHarness {
                         number(),
                         number(),
                         OptionalDouble.of(0.5),
-                        List.of())));
+                        List.of())),
+                maybe(fabrication()));
+    }
+
+    private FabricationRules fabrication() {
+        return new FabricationRules(
+                number(),
+                number(),
+                OptionalDouble.of(2),
+                number(),
+                number(),
+                few(new ConnectorAllowance(new ConnectorId("X1"), number(), number(), random.nextBoolean(), number())),
+                OptionalDouble.of(1.1),
+                OptionalDouble.of(1.05),
+                number(),
+                number(),
+                List.of(),
+                OptionalDouble.of(0.45),
+                OptionalDouble.of(0.38),
+                few(
+                        new RoutingRule.AvoidZone(
+                                new ZoneId("Z1"), List.of(), List.of(SignalClass.DATA_BUS), maybe("why")),
+                        new RoutingRule.Apart(
+                                List.of(SignalClass.FEED, SignalClass.SWITCHED_OUTPUT),
+                                List.of(),
+                                List.of(SignalClass.DATA_BUS),
+                                maybe("why")),
+                        new RoutingRule.Through(
+                                new BreakoutId("B10"), List.of(), List.of(SignalClass.FEED), maybe("why"))));
     }
 
     private void frame() {
@@ -211,8 +247,15 @@ public final class RandomHarness {
                 new BreakoutId("B10"),
                 value(),
                 zone(),
-                maybe(new Covering(pick(Covering.Kind.values()), text(), part())),
-                assembly()));
+                maybe(new Covering(
+                        pick(Covering.Kind.values()),
+                        text(),
+                        part(),
+                        maybe(text()),
+                        random.nextBoolean() ? OptionalDouble.of(0.5) : OptionalDouble.empty(),
+                        maybe(pick(Covering.EndFinish.values())))),
+                assembly(),
+                number()));
         elements.add(new ChassisBody(
                 new ChassisBodyId("FRAME"),
                 text(),

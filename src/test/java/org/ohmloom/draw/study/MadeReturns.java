@@ -56,7 +56,13 @@ public final class MadeReturns {
         StudyResults was = analysis.evidence().studies();
         Evidence changed = analysis.evidence()
                 .with(new StudyResults(
-                        was.envelope(), was.startUps(), was.charge(), was.protection(), study, was.pending()));
+                        was.envelope(),
+                        was.startUps(),
+                        was.charge(),
+                        was.protection(),
+                        study,
+                        was.bundles(),
+                        was.pending()));
         return new Analysis(changed, analysis.findings(), analysis.totals(), analysis.log());
     }
 

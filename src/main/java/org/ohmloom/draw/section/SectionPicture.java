@@ -1,0 +1,206 @@
+package org.ohmloom.draw.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.bundle.packing.ConcentricLay;
+import org.ohmloom.bundle.section.CoveringFit;
+import org.ohmloom.bundle.section.Member;
+import org.ohmloom.bundle.section.SegmentSection;
+import org.ohmloom.draw.Anchor;
+import org.ohmloom.draw.Disc;
+import org.ohmloom.draw.Fill;
+import org.ohmloom.draw.Ink;
+import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Layer;
+import org.ohmloom.draw.Line;
+import org.ohmloom.draw.LinePattern;
+import org.ohmloom.draw.Point;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.SignalLook;
+import org.ohmloom.draw.Text;
+import org.ohmloom.draw.Weight;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.SignalClass;
+import org.ohmloom.units.Formats;
+
+/**
+ * The cross-section of one bundle segment: wires at their real diameters in the ideal packing, or in their layers where they are
+ * twisted, each edged in the colour of its signal class with its id where it fits; the practical diameter as a dashed circle; the
+ * covering as a ring round it.
+ */
+public final class SectionPicture {
+    private static final double MARGIN_MM = 2;
+    private static final double HEAD_MM = 2.4;
+    private static final double WORDS_MM = 2;
+    private static final double LINE_MM = 3.4;
+    private static final double LEAST_ID_MM = 1.1;
+    private static final double MOST_ID_MM = 2;
+    private static final double THIN_MM = 0.13;
+    private static final double EDGE_SHARE = 0.09;
+    private static final double MOST_EDGE_MM = 0.7;
+    private static final double MOST_SCALE = 8;
+    private static final int CORNERS = 96;
+
+    private final SegmentSection section;
+    private final Harness harness;
+    private final SceneFonts fonts;
+    private final List<Item> items = new ArrayList<>();
+
+    private SectionPicture(SegmentSection section, Harness harness, SceneFonts fonts) {
+        this.section = section;
+        this.harness = harness;
+        this.fonts = fonts;
+    }
+
+    /**
+     * The picture on a rectangle.
+     *
+     * @param section  the cross-section
+     * @param harness  its harness, for the classes of its wires
+     * @param fonts    the drawing fonts
+     * @param widthMm  width, mm, 20 or more
+     * @param heightMm height, mm, 30 or more
+     */
+    public static Scene of(SegmentSection section, Harness harness, SceneFonts fonts, double widthMm, double heightMm) {
+        return new SectionPicture(section, harness, fonts).scene(widthMm, heightMm);
+    }
+
+    private Scene scene(double widthMm, double heightMm) {
+        List<String> words = words();
+        text(section.segment().value(), widthMm, MARGIN_MM + HEAD_MM, HEAD_MM, Weight.BOLD, Ink.TEXT);
+        double bottom = heightMm - MARGIN_MM - words.size() * LINE_MM;
+        for (int k = 0; k < words.size(); k++) {
+            text(
+                    words.get(k),
+                    widthMm,
+                    bottom + (k + 1) * LINE_MM - 0.8,
+                    WORDS_MM,
+                    Weight.REGULAR,
+                    k == 0 ? Ink.TEXT : Ink.SOFT_TEXT);
+        }
+        double top = MARGIN_MM + HEAD_MM + 2;
+        double roomMm = Math.max(5, Math.min(widthMm - 2 * MARGIN_MM, bottom - top - 1));
+        Point centre = new Point(widthMm / 2, (top + bottom - 1) / 2);
+        if (!section.members().isEmpty()) {
+            double scale = Math.min(MOST_SCALE, roomMm / section.finishedMm());
+            rings(centre, scale);
+            if (section.lay().isPresent()) {
+                layers(section.lay().get(), centre, scale);
+            } else {
+                section.members()
+                        .forEach(member -> wire(
+                                member,
+                                centre.plus(
+                                        member.disc().xMm() * scale,
+                                        -member.disc().yMm() * scale),
+                                scale));
+            }
+        }
+        return new Scene(widthMm, heightMm, items);
+    }
+
+    private List<String> words() {
+        List<String> words = new ArrayList<>();
+        if (section.members().isEmpty()) {
+            words.add("no wire lies here");
+            return words;
+        }
+        words.add(section.wireCount() + (section.wireCount() == 1 ? " wire" : " wires") + ", "
+                + Formats.millimetres(section.finishedMm()) + " finished");
+        words.add("ideal " + Formats.millimetres(section.idealMm()) + ", practical "
+                + Formats.millimetres(section.practicalMm()));
+        section.covering().ifPresent(fit -> words.add(fit.size().words()));
+        words.add("bend " + Formats.millimetres(section.bendLastingMm()) + " or more");
+        return words;
+    }
+
+    private void rings(Point centre, double scale) {
+        Optional<CoveringFit> covering = section.covering();
+        covering.ifPresent(fit -> {
+            double outer = section.finishedMm() / 2 * scale;
+            double inner = Math.max(0.1, outer - fit.size().wallMm() * scale);
+            shape(new Disc(centre, outer, Fill.of(Ink.COMPONENT, Ink.FRAME, THIN_MM)), Layer.ZONES);
+            shape(new Disc(centre, inner, Fill.of(Ink.GROUND, Ink.FRAME, THIN_MM)), Layer.ZONES);
+        });
+        double radius = section.practicalMm() / 2 * scale;
+        List<Point> circle = new ArrayList<>();
+        for (int k = 0; k <= CORNERS; k++) {
+            double angle = 2 * Math.PI * k / CORNERS;
+            circle.add(centre.plus(radius * Math.cos(angle), radius * Math.sin(angle)));
+        }
+        shape(new Line(circle, THIN_MM, Ink.RULE, LinePattern.DASHED), Layer.BUNDLES);
+    }
+
+    private void layers(ConcentricLay lay, Point centre, double scale) {
+        for (ConcentricLay.Layer layer : lay.layers()) {
+            for (int k = 0; k < layer.places(); k++) {
+                double angle = 2 * Math.PI * k / layer.places() - Math.PI / 2;
+                double reach = layer.pitchDiameterMm() / 2 * scale;
+                Point place = centre.plus(reach * Math.cos(angle), reach * Math.sin(angle));
+                if (k < layer.wires().size()) {
+                    wire(section.members().get(layer.wires().get(k)), place, scale);
+                } else {
+                    shape(
+                            new Disc(place, lay.placeMm() / 2 * scale, Fill.of(Ink.BUNDLE_INSIDE, Ink.RULE, THIN_MM)),
+                            Layer.WIRES);
+                }
+            }
+        }
+    }
+
+    private void wire(Member member, Point place, double scale) {
+        double radius = member.disc().diameterMm() / 2 * scale;
+        double edge = Math.min(MOST_EDGE_MM, 2 * radius * EDGE_SHARE);
+        SignalClass signal = harness.wires().get(member.wires().get(0)).signalClass();
+        String description = member.id() + ", " + SignalLook.of(signal).word() + ", "
+                + Formats.millimetres(member.disc().diameterMm()) + (member.isListed() ? "" : " estimated");
+        items.add(Item.of(
+                Layer.WIRES,
+                new Disc(
+                        place,
+                        radius - edge / 2,
+                        Fill.of(Ink.PLATE, SignalLook.of(signal).ink(), edge)),
+                member.id(),
+                description));
+        double room = 2 * (radius - edge) * 0.92;
+        double wide = fonts.widthMm(member.id(), Weight.REGULAR, 1);
+        double height = Math.min(MOST_ID_MM, Math.min(room / Math.hypot(wide, 1), room * 0.6));
+        if (height >= LEAST_ID_MM) {
+            items.add(Item.of(
+                    Layer.NUMBERS,
+                    new Text(
+                            member.id(),
+                            place.plus(0, height / 2),
+                            height,
+                            fonts.widthMm(member.id(), Weight.REGULAR, height),
+                            Anchor.MIDDLE,
+                            0,
+                            Weight.REGULAR,
+                            Ink.TEXT),
+                    member.id(),
+                    description));
+        }
+    }
+
+    private void text(String words, double widthMm, double baseMm, double heightMm, Weight weight, Ink ink) {
+        double wide = fonts.widthMm(words, weight, heightMm);
+        double height = heightMm * Math.min(1, (widthMm - 2 * MARGIN_MM) / wide);
+        shape(
+                new Text(
+                        words,
+                        new Point(widthMm / 2, baseMm),
+                        height,
+                        fonts.widthMm(words, weight, height),
+                        Anchor.MIDDLE,
+                        0,
+                        weight,
+                        ink),
+                Layer.NUMBERS);
+    }
+
+    private void shape(org.ohmloom.draw.Mark mark, Layer layer) {
+        items.add(Item.of(layer, mark));
+    }
+}

@@ -1,0 +1,121 @@
+package org.ohmloom.model;
+
+import static org.ohmloom.units.Require.notNegative;
+import static org.ohmloom.units.Require.that;
+import static org.ohmloom.units.Require.within;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What a person asks of how the harness is made. What is empty is as the tables {@code length-allowances},
+ * {@code bundle-practice} and {@code support-practice} say.
+ *
+ * @param connectorDepthMm       from a connector's wire entry to the crimp, mm, 0 or more
+ * @param serviceLoopMm          loop at each connector, mm, 0 or more
+ * @param reterminationCount     how often each end can be terminated anew, 0 to 10
+ * @param dripLoopMm             what a drip loop takes, mm, 0 or more
+ * @param cutStepMm              lengths are rounded up to a whole number of these, mm, 0 for no rounding
+ * @param connectors             allowances of single connectors
+ * @param layRatio               practical over ideal bundle diameter, 1 to 2
+ * @param marginRatio            further growth kept in reserve, 1 to 2
+ * @param spliceClearanceMetres  least distance of a splice from any end, m, 0 or more
+ * @param spliceStaggerMetres    least distance between splices, m, 0 or more
+ * @param fixedSplices           splices that stay where they are
+ * @param supportSpacingMetres   most distance between supports, m, more than 0
+ * @param labelSpacingMetres     most distance between markings, m, more than 0
+ * @param routing                where wires may lie
+ */
+public record FabricationRules(
+        OptionalDouble connectorDepthMm,
+        OptionalDouble serviceLoopMm,
+        OptionalDouble reterminationCount,
+        OptionalDouble dripLoopMm,
+        OptionalDouble cutStepMm,
+        List<ConnectorAllowance> connectors,
+        OptionalDouble layRatio,
+        OptionalDouble marginRatio,
+        OptionalDouble spliceClearanceMetres,
+        OptionalDouble spliceStaggerMetres,
+        List<SpliceId> fixedSplices,
+        OptionalDouble supportSpacingMetres,
+        OptionalDouble labelSpacingMetres,
+        List<RoutingRule> routing) {
+
+    /** Nothing asked. */
+    public static final FabricationRules NONE = new FabricationRules(
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            List.of(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            List.of(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            List.of());
+
+    private static final double LEAST_SPACING_METRES = 0.01;
+
+    public FabricationRules {
+        connectorDepthMm.ifPresent(value -> notNegative(value, "depth of connectors"));
+        serviceLoopMm.ifPresent(value -> notNegative(value, "service loop"));
+        reterminationCount.ifPresent(value -> within(value, 0, 10, "count of terminations anew"));
+        dripLoopMm.ifPresent(value -> notNegative(value, "drip loop"));
+        cutStepMm.ifPresent(value -> notNegative(value, "step of cut lengths"));
+        connectors = List.copyOf(connectors);
+        Set<ConnectorId> named = new HashSet<>();
+        for (ConnectorAllowance each : connectors) {
+            that(named.add(each.connector()), "connector %s has two allowances", each.connector());
+        }
+        layRatio.ifPresent(value -> within(value, 1, 2, "lay ratio of bundles"));
+        marginRatio.ifPresent(value -> within(value, 1, 2, "margin of bundles"));
+        spliceClearanceMetres.ifPresent(value -> notNegative(value, "clearance of splices"));
+        spliceStaggerMetres.ifPresent(value -> notNegative(value, "stagger of splices"));
+        fixedSplices = List.copyOf(fixedSplices);
+        supportSpacingMetres.ifPresent(value -> within(value, LEAST_SPACING_METRES, 100, "spacing of supports"));
+        labelSpacingMetres.ifPresent(value -> within(value, LEAST_SPACING_METRES, 100, "spacing of labels"));
+        routing = List.copyOf(routing);
+    }
+
+    /** The allowance of a connector, when it has one of its own. */
+    public Optional<ConnectorAllowance> at(ConnectorId connector) {
+        return connectors.stream()
+                .filter(each -> each.connector().equals(connector))
+                .findFirst();
+    }
+
+    /** These with other routing rules. */
+    public FabricationRules withRouting(List<RoutingRule> changed) {
+        return new FabricationRules(
+                connectorDepthMm,
+                serviceLoopMm,
+                reterminationCount,
+                dripLoopMm,
+                cutStepMm,
+                connectors,
+                layRatio,
+                marginRatio,
+                spliceClearanceMetres,
+                spliceStaggerMetres,
+                fixedSplices,
+                supportSpacingMetres,
+                labelSpacingMetres,
+                changed);
+    }
+
+    /** These without mention of those wires. */
+    public FabricationRules without(Set<WireId> gone) {
+        return withRouting(routing.stream()
+                .map(rule -> rule.without(gone))
+                .flatMap(Optional::stream)
+                .toList());
+    }
+}
