@@ -2,9 +2,11 @@ package org.ohmloom.analysis;
 
 import java.util.Optional;
 import java.util.SortedMap;
+import org.ohmloom.bundle.ConductorRows;
 import org.ohmloom.bundle.section.BundleInput;
 import org.ohmloom.bundle.section.BundleStudy;
 import org.ohmloom.bundle.section.Sections;
+import org.ohmloom.bundle.splice.SplicePlacing;
 import org.ohmloom.heat.WireHeat;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Wire;
@@ -17,13 +19,15 @@ final class Bundles {
     private Bundles() {}
 
     static BundleStudy study(Bench bench, ProvisionalSizes sizes, SortedMap<WireId, WireRating> ratings) {
+        ConductorRows rows = wire -> Optional.of(bench.resistance().row(wire, sizes.gauge(wire)));
         return Sections.of(new BundleInput(
-                bench.harness(),
-                bench.tables(),
-                bench.basis().id(),
-                wire -> Optional.of(bench.resistance().row(wire, sizes.gauge(wire))),
-                bench.routes(),
-                wire -> riseKelvins(ratings, wire)));
+                        bench.harness(),
+                        bench.tables(),
+                        bench.basis().id(),
+                        rows,
+                        bench.routes(),
+                        wire -> riseKelvins(ratings, wire)))
+                .withSplices(SplicePlacing.of(bench.harness(), bench.tables(), rows));
     }
 
     /** How much warmer than the air a wire's conductor gets where it is hottest: nothing inside its covering gets hotter. */

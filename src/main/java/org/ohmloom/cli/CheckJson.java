@@ -11,6 +11,7 @@ import org.ohmloom.analysis.DutySweep;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.remedy.RemedyList;
@@ -41,6 +42,7 @@ final class CheckJson {
                     .values()
                     .forEach(rating -> array.object(item -> wire(item, analysis, rating))));
             SegmentsJson.write(analysis, root);
+            SplicesJson.write(analysis, root);
             DutyText.write(DutySweep.of(analysis, Cancel.NEVER), root);
             DutyText.leftOut(DutySweep.leftOut(analysis), root);
             ProtectionText.write(analysis.evidence().protection(), root);
@@ -144,6 +146,12 @@ final class CheckJson {
         item.put("chosen", rating.provisional());
         item.put("areaMm2", rating.areaMm2());
         item.put("lengthMetres", rating.lengthMetres());
+        item.texts(
+                "route",
+                analysis.routes().of(rating.wire().id()).stream()
+                        .flatMap(route -> route.segments().stream())
+                        .map(SegmentId::value)
+                        .toList());
         item.put("worstState", rating.peakState().map(id -> name(analysis, id)));
         item.put("worstAmps", rating.peakAmps());
         item.put("lastingState", rating.worstState().map(id -> name(analysis, id)));

@@ -38,6 +38,7 @@ final class CheckText {
             loads(analysis, state, out);
         }
         WiresText.print(analysis, out);
+        SegmentsText.print(analysis, out);
         ConstraintsText.print(analysis, out);
         out.println();
         JointText.print(analysis.evidence().joint(), out);

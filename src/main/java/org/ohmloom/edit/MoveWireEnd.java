@@ -12,7 +12,7 @@ import org.ohmloom.model.WireId;
  * @param wire         the wire
  * @param old          what the end is joined to now
  * @param place        what it is joined to afterwards
- * @param lengthMetres length of the wire afterwards, m, more than 0; empty takes the length of its route
+ * @param lengthMetres length of the wire afterwards, m, more than 0; empty takes its way and the allowances of each end
  */
 public record MoveWireEnd(WireId wire, WireEnd old, WireEnd place, OptionalDouble lengthMetres) implements Edit {
 

@@ -10,7 +10,7 @@ import org.ohmloom.model.WireId;
  * Sets the length of wires.
  *
  * @param wires        the wires
- * @param lengthMetres length, m, more than 0; empty takes the length of the route
+ * @param lengthMetres length, m, more than 0; empty takes its way and the allowances of each end
  */
 public record SetWireLength(List<WireId> wires, OptionalDouble lengthMetres) implements Edit {
 

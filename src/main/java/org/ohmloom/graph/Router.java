@@ -63,7 +63,7 @@ final class Router {
         SortedMap<WireId, Route> routes = new TreeMap<>();
         SortedMap<BreakoutId, List<Leg>> legsFrom = new TreeMap<>();
         for (Ends ends : placed) {
-            alongOneSegment(ends).ifPresent(route -> routes.put(ends.wire.id(), route));
+            alongOneSegment(ends.from, ends.to).ifPresent(route -> routes.put(ends.wire.id(), route));
             for (Anchor from : ends.from) {
                 for (Anchor to : ends.to) {
                     boolean backwards = starts.get(to.breakout()) > starts.get(from.breakout());
@@ -88,9 +88,9 @@ final class Router {
     }
 
     /** The way between two places along one segment. */
-    private static Optional<Route> alongOneSegment(Ends ends) {
-        Anchor from = ends.from.get(0);
-        Anchor to = ends.to.get(0);
+    static Optional<Route> alongOneSegment(List<Anchor> ends, List<Anchor> others) {
+        Anchor from = ends.get(0);
+        Anchor to = others.get(0);
         if (from.segment().isEmpty() || !from.segment().equals(to.segment())) {
             return Optional.empty();
         }

@@ -17,30 +17,35 @@ import org.ohmloom.model.WireId;
  *
  * @param byWire          shortest way of each wire that has one
  * @param conductorMetres length of conductor of each wire where it is known to differ from that of its way, m
+ * @param refused         wires with places at both ends and no permitted way between them
  */
-public record Routes(SortedMap<WireId, Route> byWire, SortedMap<WireId, Double> conductorMetres) {
+public record Routes(
+        SortedMap<WireId, Route> byWire,
+        SortedMap<WireId, Double> conductorMetres,
+        SortedMap<WireId, RefusedWay> refused) {
 
     public Routes {
         byWire = Collections.unmodifiableSortedMap(new TreeMap<>(byWire));
         conductorMetres = Collections.unmodifiableSortedMap(new TreeMap<>(conductorMetres));
+        refused = Collections.unmodifiableSortedMap(new TreeMap<>(refused));
     }
 
     /** Ways of wires as long as those. */
     public Routes(SortedMap<WireId, Route> byWire) {
-        this(byWire, Collections.emptySortedMap());
+        this(byWire, Collections.emptySortedMap(), Collections.emptySortedMap());
     }
 
     /** These ways of wires of other lengths, m: with what they get on top of their ways. */
     public Routes withConductorMetres(SortedMap<WireId, Double> metres) {
-        return new Routes(byWire, metres);
+        return new Routes(byWire, metres, refused);
     }
 
     /**
-     * The shortest way of every wire whose ends both have a place on the physical harness and are joined by segments.
-     * A wire between two places at one breakout has a way of length 0.
+     * The shortest way that the routing rules permit of every wire whose ends both have a place on the physical harness and are
+     * joined by segments. A wire between two places at one breakout has a way of length 0.
      */
     public static Routes of(Harness harness) {
-        return Router.routes(harness);
+        return RuledRouter.routes(harness, Router.routes(harness));
     }
 
     /** The wires in each segment that has any. */

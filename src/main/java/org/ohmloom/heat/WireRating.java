@@ -14,7 +14,7 @@ import org.ohmloom.units.Gauge;
  * @param gauge          size it was solved with: its own, or the smallest that serves when it has none yet
  * @param provisional    whether the size is not the wire's own yet
  * @param areaMm2        copper area of that size, mm2
- * @param lengthMetres   entered length, or length of the route; empty when neither is known
+ * @param lengthMetres   cut length: entered, or its way and the allowances of each end; empty when neither is known
  * @param ohms           end-to-end resistance at its temperature, ohm
  * @param resistance     table row its resistance comes from; empty for a measured one
  * @param worstState     state that lasts with the largest RMS current; empty when there is no state

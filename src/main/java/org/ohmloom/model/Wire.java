@@ -142,7 +142,7 @@ public record Wire(
                         locked);
     }
 
-    /** This wire with another length; empty takes the length of the route. */
+    /** This wire with another length; empty takes its way and the allowances of each end. */
     public Wire withLengthMetres(OptionalDouble changed) {
         return new Wire(
                 id,

@@ -24,8 +24,8 @@ final class AssumptionSection {
                     + " not short against the conductor's own warming, by the peak of the transient.",
             "Conductor temperature is that of a heat balance: natural convection, radiation, insulation and the bundle round"
                     + " it; it is an estimate, not a measurement.",
-            "Lengths are those entered, otherwise those of the route; a wire without either has no resistance here and is"
-                    + " reported.");
+            "Lengths are cut lengths: entered, otherwise the way and the allowances of each end; a wire without either has no"
+                    + " resistance here and is reported.");
 
     private static final List<Column> COLUMNS =
             List.of(Column.code("About"), Column.words("Taken for granted"), Column.words("Source"));

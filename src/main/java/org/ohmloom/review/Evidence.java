@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import org.ohmloom.bundle.length.CutLengths;
 import org.ohmloom.bundle.section.BundleStudy;
+import org.ohmloom.bundle.splice.SpliceAdvice;
 import org.ohmloom.graph.Assumption;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.Routes;
@@ -15,6 +16,7 @@ import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChoice;
@@ -120,6 +122,11 @@ public record Evidence(
     /** Cross-section, covering and supports of every segment, and where splices lie best. */
     public BundleStudy bundles() {
         return studies.bundles();
+    }
+
+    /** Where each splice lies best. */
+    public SortedMap<SpliceId, SpliceAdvice> splices() {
+        return studies.bundles().splices();
     }
 
     /** What the networks of all states take for granted, each once. */

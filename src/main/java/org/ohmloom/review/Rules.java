@@ -50,6 +50,10 @@ public final class Rules {
             new LostReturnOverloads(),
             new GroundLoop(),
             new GroundStudCrowded(),
+            new WireNotRoutable(),
+            new CoveringDoesNotFit(),
+            new CoveringTooHot(),
+            new SpliceMisplaced(),
             new NotChecked());
 
     private Rules() {}

@@ -61,7 +61,10 @@ final class Inspector {
             return junction(element, ground.name(), "Ground point", new WireEnd.AtGround(ground.id()));
         }
         if (element instanceof Splice splice) {
-            return junction(element, splice.name(), "Splice", new WireEnd.AtSplice(splice.id()));
+            Inspection joint = junction(element, splice.name(), "Splice", new WireEnd.AtSplice(splice.id()));
+            List<Section> sections = new ArrayList<>(joint.sections());
+            SpliceFacts.of(readout, splice.id()).ifPresent(sections::add);
+            return new Inspection(joint.title(), joint.subtitle(), sections);
         }
         if (element instanceof BundleSegment segment) {
             return segment(segment);

@@ -28,7 +28,7 @@ final class TypedEdits {
         return new SetWireGauge(wires, typed.isBlank() ? Optional.empty() : Optional.of(gauge(typed)));
     }
 
-    /** A length, "1.5", "1,5 m" or "10 ft"; nothing takes the length of the route. A bare number is m. */
+    /** A length, "1.5", "1,5 m" or "10 ft"; nothing takes its way and the allowances of each end. A bare number is m. */
     static Edit length(List<WireId> wires, String typed) {
         if (typed.isBlank()) {
             return new SetWireLength(wires, OptionalDouble.empty());

@@ -56,7 +56,7 @@ public final class Sections {
                     .toList();
             bySegment.put(segment.id(), sections.section(segment, wires));
         }
-        return new BundleStudy(bySegment);
+        return new BundleStudy(bySegment, new TreeMap<>());
     }
 
     private SegmentSection section(BundleSegment segment, List<Wire> wires) {

@@ -1,0 +1,28 @@
+package org.ohmloom.edit;
+
+import java.util.Optional;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Place;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.SpliceId;
+
+/**
+ * Moves a splice to another place of the physical harness; its wires keep their ends.
+ *
+ * @param splice the splice
+ * @param place  where it lies from now on
+ */
+public record MoveSplice(SpliceId splice, Place place) implements Edit {
+
+    @Override
+    public String label() {
+        return "Move splice " + splice;
+    }
+
+    @Override
+    public Harness apply(Harness before) {
+        Splice now = before.splices().get(splice);
+        return before.with(new Splice(
+                now.id(), now.name(), now.jointOhms(), Optional.of(place), now.part(), now.existing(), now.assembly()));
+    }
+}
