@@ -32,14 +32,12 @@ import org.ohmloom.model.ChassisRule;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Connector;
-import org.ohmloom.model.ConnectorAllowance;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.ContactId;
 import org.ohmloom.model.ContactLimit;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Converter;
-import org.ohmloom.model.Covering;
 import org.ohmloom.model.Cycle;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Device;
@@ -49,7 +47,6 @@ import org.ohmloom.model.Draw;
 import org.ohmloom.model.Driver;
 import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.Element;
-import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
@@ -72,9 +69,7 @@ import org.ohmloom.model.Position;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.RegulatedSupply;
 import org.ohmloom.model.Relay;
-import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.Revision;
-import org.ohmloom.model.RoutingRule;
 import org.ohmloom.model.Seal;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Sensor;
@@ -178,43 +173,8 @@ public final class RandomHarness {
                         few(new SizingRules.StockSize(gauge(), number()), new SizingRules.StockSize(gauge(), number())),
                         random.nextBoolean(),
                         number())),
-                maybe(new ReturnRules(
-                        OptionalDouble.of(0.02),
-                        number(),
-                        number(),
-                        OptionalDouble.of(0.0001),
-                        number(),
-                        number(),
-                        OptionalDouble.of(0.5),
-                        List.of())),
-                maybe(fabrication()));
-    }
-
-    private FabricationRules fabrication() {
-        return new FabricationRules(
-                number(),
-                number(),
-                OptionalDouble.of(2),
-                number(),
-                number(),
-                few(new ConnectorAllowance(new ConnectorId("X1"), number(), number(), random.nextBoolean(), number())),
-                OptionalDouble.of(1.1),
-                OptionalDouble.of(1.05),
-                number(),
-                number(),
-                List.of(),
-                OptionalDouble.of(0.45),
-                OptionalDouble.of(0.38),
-                few(
-                        new RoutingRule.AvoidZone(
-                                new ZoneId("Z1"), List.of(), List.of(SignalClass.DATA_BUS), maybe("why")),
-                        new RoutingRule.Apart(
-                                List.of(SignalClass.FEED, SignalClass.SWITCHED_OUTPUT),
-                                List.of(),
-                                List.of(SignalClass.DATA_BUS),
-                                maybe("why")),
-                        new RoutingRule.Through(
-                                new BreakoutId("B10"), List.of(), List.of(SignalClass.FEED), maybe("why"))));
+                maybe(RandomFabrication.returns(random)),
+                maybe(RandomFabrication.of(random)));
     }
 
     private void frame() {
@@ -247,13 +207,7 @@ public final class RandomHarness {
                 new BreakoutId("B10"),
                 value(),
                 zone(),
-                maybe(new Covering(
-                        pick(Covering.Kind.values()),
-                        text(),
-                        part(),
-                        maybe(text()),
-                        random.nextBoolean() ? OptionalDouble.of(0.5) : OptionalDouble.empty(),
-                        maybe(pick(Covering.EndFinish.values())))),
+                maybe(RandomFabrication.covering(random, text(), part())),
                 assembly(),
                 number()));
         elements.add(new ChassisBody(

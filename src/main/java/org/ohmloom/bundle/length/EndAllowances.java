@@ -10,6 +10,7 @@ import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.FabricationTables;
 import org.ohmloom.units.Formats;
 
@@ -32,7 +33,7 @@ final class EndAllowances {
     }
 
     /** An amount and where it is from. */
-    private record Amount(double value, String source) {}
+    private record Amount(double millimetres, String source) {}
 
     /** The parts of one end. */
     List<LengthPart> of(WireEnd end) {
@@ -85,14 +86,16 @@ final class EndAllowances {
 
     /** Slack to terminate an end anew: each time by its strip and what is cut off behind the crimp. */
     private Amount anew(Amount strip) {
-        Amount count = rules.reterminationCount().isPresent()
-                ? new Amount(rules.reterminationCount().getAsDouble(), RULES)
-                : table("re-terminations");
+        CitedValue usual = tables.value("re-terminations");
+        double count = rules.reterminationCount().orElse(usual.value());
+        String source = rules.reterminationCount().isPresent()
+                ? RULES
+                : usual.citation().text();
         Amount cut = table("re-termination-cut");
         return new Amount(
-                count.value() * (strip.value() + cut.value()),
-                Formats.number(count.value()) + " x (strip " + Formats.millimetres(strip.value()) + " + cut off "
-                        + Formats.millimetres(cut.value()) + "); " + count.source() + "; " + cut.source());
+                count * (strip.millimetres() + cut.millimetres()),
+                Formats.number(count) + " x (strip " + Formats.millimetres(strip.millimetres()) + " + cut off "
+                        + Formats.millimetres(cut.millimetres()) + "); " + source + "; " + cut.source());
     }
 
     private Amount own(WireEnd.AtCavity at, Optional<OptionalDouble> own, OptionalDouble asked, String item) {
@@ -109,8 +112,8 @@ final class EndAllowances {
     }
 
     private static void add(List<LengthPart> parts, LengthPart.Kind kind, WireEnd end, Amount amount) {
-        if (amount.value() > 0) {
-            parts.add(new LengthPart(kind, Optional.of(end.text()), amount.value(), amount.source()));
+        if (amount.millimetres() > 0) {
+            parts.add(new LengthPart(kind, Optional.of(end.text()), amount.millimetres(), amount.source()));
         }
     }
 }

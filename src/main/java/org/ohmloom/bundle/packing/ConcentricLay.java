@@ -22,9 +22,8 @@ import java.util.List;
 public record ConcentricLay(double placeMm, List<Layer> layers) {
 
     /** Diameter of the circle round 1 to 5 equal circles over theirs: closed forms. */
-    private static final double[] CORE_RATIOS = {
-        1, 2, 1 + 2 / Math.sqrt(3), 1 + Math.sqrt(2), 1 + 1 / Math.sin(Math.PI / 5)
-    };
+    private static final List<Double> CORE_RATIOS =
+            List.of(1.0, 2.0, 1 + 2 / Math.sqrt(3), 1 + Math.sqrt(2), 1 + 1 / Math.sin(Math.PI / 5));
 
     private static final int MORE_IN_EACH_LAYER = 6;
 
@@ -82,7 +81,7 @@ public record ConcentricLay(double placeMm, List<Layer> layers) {
         order.sort((one, other) -> Double.compare(diametersMm.get(other), diametersMm.get(one)));
         double placeMm = positive(Collections.max(diametersMm), "diameter of a wire");
         ConcentricLay best = null;
-        for (int core = 1; core <= Math.min(CORE_RATIOS.length, order.size()); core++) {
+        for (int core = 1; core <= Math.min(CORE_RATIOS.size(), order.size()); core++) {
             ConcentricLay plan = round(core, order, placeMm, layLengthMm);
             if (best == null
                     || plan.fillers() < best.fillers()
@@ -94,7 +93,7 @@ public record ConcentricLay(double placeMm, List<Layer> layers) {
     }
 
     private static ConcentricLay round(int core, List<Integer> order, double placeMm, double layLengthMm) {
-        double coreRatio = CORE_RATIOS[core - 1];
+        double coreRatio = CORE_RATIOS.get(core - 1);
         List<Integer> counts = new ArrayList<>(List.of(core));
         int placed = core;
         while (placed < order.size()) {
