@@ -32,8 +32,9 @@ final class PackCommand implements Callable<Integer> {
     @Option(
             names = "--documents",
             paramLabel = "a,b",
-            description = "Only these: cover, drawing, pin-tables, bill-of-materials, wire-list, bundles, build-order, test-sheet,"
-                    + " calculation.")
+            description =
+                    "Only these: cover, drawing, pin-tables, bill-of-materials, wire-list, bundles, build-order, test-sheet,"
+                            + " calculation.")
     private @Nullable String documents;
 
     @Option(names = "--paper", paramLabel = "A3", description = "Sheet of the drawing, A4 to A0; A3 unless given.")

@@ -48,7 +48,13 @@ public record StudyResults(
     /** Nothing but the return paths asked for, and those worked out. */
     public static StudyResults ofReturnsAlone(ReturnStudy returns) {
         return new StudyResults(
-                AWAITED.envelope, AWAITED.startUps, AWAITED.charge, AWAITED.protection, returns, AWAITED.bundles, Set.of());
+                AWAITED.envelope,
+                AWAITED.startUps,
+                AWAITED.charge,
+                AWAITED.protection,
+                returns,
+                AWAITED.bundles,
+                Set.of());
     }
 
     /** The same with the sizes chosen. */

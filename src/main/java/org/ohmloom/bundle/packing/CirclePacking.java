@@ -24,6 +24,9 @@ public final class CirclePacking {
     /** More wires than this begin from one hexagonal grid only and are squeezed less: a round heap is as good as any. */
     private static final int MANY = 150;
 
+    /** More wires than this begin from fewer places: grid and rings serve them well. */
+    private static final int SEVERAL = 24;
+
     private static final long SEED = 61;
 
     private CirclePacking() {}
@@ -77,6 +80,8 @@ public final class CirclePacking {
             starts.add(inRings(radii, 1));
             starts.add(inRings(radii, 2));
             starts.add(inRings(radii, 3));
+        }
+        if (radii.length <= SEVERAL) {
             starts.add(inRings(radii, 4));
             starts.add(inRings(radii, 5));
             for (int k = 0; k < 6; k++) {

@@ -1,5 +1,7 @@
 package org.ohmloom.bundle.packing;
 
+import java.util.Arrays;
+
 /**
  * Circles pushed together: a ring round them shrinks a little, circles that overlap or stick out are moved just as far as they
  * must, and the ring shrinks again, in smaller steps when that no longer works.
@@ -13,6 +15,12 @@ final class Squeeze {
 
     private static final double LAST_STEP_OF_FEW = 1e-8;
     private static final int PASSES = 120;
+
+    /** Neighbours are looked for anew after so many passes. */
+    private static final int PASSES_WITH_NEIGHBOURS = 10;
+
+    /** Circles nearer than this many times their distance when they touch are neighbours. */
+    private static final double NEIGHBOUR_RATIO = 1.25;
 
     private final double[] radii;
     private double[] x;
@@ -63,7 +71,11 @@ final class Squeeze {
     /** Moves circles apart and inside a ring, each pair and each circle in turn, again and again. */
     private void press(double ring, int passes) {
         boolean moved = true;
+        int[][] near = near();
         for (int pass = 0; pass < passes && moved; pass++) {
+            if (pass > 0 && pass % PASSES_WITH_NEIGHBOURS == 0) {
+                near = near();
+            }
             moved = false;
             for (int k = 0; k < radii.length; k++) {
                 double out = Math.hypot(x[k], y[k]) - Math.max(0, ring - radii[k]);
@@ -73,11 +85,30 @@ final class Squeeze {
                     y[k] *= scale;
                     moved = true;
                 }
-                for (int j = 0; j < k; j++) {
+                for (int j : near[k]) {
                     moved |= part(j, k);
                 }
             }
         }
+    }
+
+    /** For each circle those before it that may touch it within the next passes: others are too far to be looked at. */
+    private int[][] near() {
+        int[][] near = new int[radii.length][];
+        int[] found = new int[radii.length];
+        for (int k = 0; k < radii.length; k++) {
+            int count = 0;
+            for (int j = 0; j < k; j++) {
+                double reach = (radii[j] + radii[k]) * NEIGHBOUR_RATIO;
+                double dx = x[k] - x[j];
+                double dy = y[k] - y[j];
+                if (dx * dx + dy * dy < reach * reach) {
+                    found[count++] = j;
+                }
+            }
+            near[k] = Arrays.copyOf(found, count);
+        }
+        return near;
     }
 
     private boolean part(int j, int k) {

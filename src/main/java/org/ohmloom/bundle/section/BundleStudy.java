@@ -14,8 +14,7 @@ import org.ohmloom.model.SpliceId;
  * @param bySegment cross-section of each segment
  * @param splices   advice on each splice that has a place
  */
-public record BundleStudy(
-        SortedMap<SegmentId, SegmentSection> bySegment, SortedMap<SpliceId, SpliceAdvice> splices) {
+public record BundleStudy(SortedMap<SegmentId, SegmentSection> bySegment, SortedMap<SpliceId, SpliceAdvice> splices) {
 
     /** Nothing was studied. */
     public static final BundleStudy NONE = new BundleStudy(new TreeMap<>(), new TreeMap<>());
