@@ -37,8 +37,9 @@ import org.ohmloom.units.Formats;
  * published source for it.
  */
 final class BuildOrder {
-    private static final String REMARK = "Work from the top. Cut lengths, cavities and limits stand in the wire list, the"
-            + " pin tables and the test sheet of the same revision. A crimp that failed is replaced, never crimped again.";
+    private static final String REMARK =
+            "Work from the top. Cut lengths, cavities and limits stand in the wire list, the"
+                    + " pin tables and the test sheet of the same revision. A crimp that failed is replaced, never crimped again.";
 
     private static final List<Column> COLUMNS = List.of(
             Column.count("Step", 0),
@@ -62,10 +63,9 @@ final class BuildOrder {
         this.wording = new Wording(harness);
         for (Wire wire : harness.wires().all()) {
             if (!wire.existing()) {
-                wire.ends()
-                        .forEach(end -> wiresByEnd
-                                .computeIfAbsent(end.text(), key -> new ArrayList<>())
-                                .add(wire));
+                wire.ends().forEach(end -> wiresByEnd
+                        .computeIfAbsent(end.text(), key -> new ArrayList<>())
+                        .add(wire));
             }
         }
     }
@@ -90,8 +90,9 @@ final class BuildOrder {
     }
 
     private void step(String what, String with, long count) {
-        if (rows.stream().noneMatch(row -> row.kind() == Row.Kind.GROUP
-                && row.cells().get(0).text().equals(stage))) {
+        if (rows.stream()
+                .noneMatch(row -> row.kind() == Row.Kind.GROUP
+                        && row.cells().get(0).text().equals(stage))) {
             rows.add(Row.group(stage));
         }
         rows.add(Row.of(
@@ -114,8 +115,7 @@ final class BuildOrder {
                         .add(wire);
             }
         }
-        drums.forEach((drum, wires) ->
-                step("Cut and mark at both ends: " + ids(wires), drum, wires.size()));
+        drums.forEach((drum, wires) -> step("Cut and mark at both ends: " + ids(wires), drum, wires.size()));
     }
 
     private static String ids(List<Wire> wires) {
@@ -131,17 +131,20 @@ final class BuildOrder {
             if (cores.isEmpty()) {
                 continue;
             }
-            boolean pair = cable.kind() == Cable.Kind.TWISTED_PAIR && !cable.shielded() && cable.part().isEmpty();
+            boolean pair = cable.kind() == Cable.Kind.TWISTED_PAIR
+                    && !cable.shielded()
+                    && cable.part().isEmpty();
             String lay = cable.layLengthMm().isPresent()
                     ? ", one turn in " + Formats.millimetres(cable.layLengthMm().getAsDouble())
                     : "";
             String shield = cores.stream()
                     .filter(wire -> wire.signalClass() == SignalClass.SHIELD)
-                    .map(wire -> "; shield " + wire.id() + " to " + wire.from().text() + " and " + wire.to().text())
+                    .map(wire -> "; shield " + wire.id() + " to " + wire.from().text() + " and "
+                            + wire.to().text())
                     .collect(Collectors.joining());
             step(
-                    (pair ? "Twist " : "Cut and strip cable ") + cable.id() + " " + cable.name() + ": " + ids(cores) + lay
-                            + shield,
+                    (pair ? "Twist " : "Cut and strip cable ") + cable.id() + " " + cable.name() + ": " + ids(cores)
+                            + lay + shield,
                     cable.part().map(wording::described).orElse(pair ? "the wires cut before" : Wording.NOT_CHOSEN),
                     cores.size());
         }
@@ -156,10 +159,10 @@ final class BuildOrder {
             String seal = contact.flatMap(ContactPart::seal)
                     .map(each -> ", seal " + each.part() + " first")
                     .orElse("");
-            String part = contact.flatMap(ContactPart::part).map(id -> id.value()).orElse(Wording.NOT_CHOSEN);
-            String tool = contact.flatMap(ContactPart::tool)
-                    .map(wording::described)
-                    .orElse("tool " + Wording.NOT_CHOSEN);
+            String part =
+                    contact.flatMap(ContactPart::part).map(id -> id.value()).orElse(Wording.NOT_CHOSEN);
+            String tool =
+                    contact.flatMap(ContactPart::tool).map(wording::described).orElse("tool " + Wording.NOT_CHOSEN);
             step(
                     "Crimp " + family.terminal() + (contact.isPresent() ? " " + part : "") + " on "
                             + Wording.size(family.gauge()) + strip + seal + "; pull test the set-up first",
@@ -173,7 +176,10 @@ final class BuildOrder {
         for (Splice splice : harness.splices().all()) {
             List<Wire> wires = wiresByEnd.getOrDefault(splice.id().value(), List.of());
             if (!splice.existing() && !wires.isEmpty()) {
-                String place = splice.place().map(wording::place).map(text -> ", at " + text).orElse("");
+                String place = splice.place()
+                        .map(wording::place)
+                        .map(text -> ", at " + text)
+                        .orElse("");
                 step(
                         "Splice " + splice.id() + " " + splice.name() + ": " + ids(wires) + place,
                         splice.part().map(wording::described).orElse(Wording.NOT_CHOSEN),
@@ -217,10 +223,12 @@ final class BuildOrder {
                 continue;
             }
             String plugs = connector.cavities().stream()
-                    .filter(cavity -> !wiresByEnd.containsKey(end(connector, cavity)) && cavity.plug().isPresent())
+                    .filter(cavity -> !wiresByEnd.containsKey(end(connector, cavity))
+                            && cavity.plug().isPresent())
                     .map(Cavity::name)
                     .collect(Collectors.joining(", "));
-            String lock = connector.lock().map(part -> ", then close lock " + part).orElse("");
+            String lock =
+                    connector.lock().map(part -> ", then close lock " + part).orElse("");
             step(
                     "Populate " + connector.id() + " " + connector.name()
                             + " by its pin table, pull each wire lightly to feel it seated"
@@ -237,11 +245,12 @@ final class BuildOrder {
     private void cover() {
         stage("Cover");
         for (BundleSegment segment : harness.segments().all()) {
-            segment.covering().ifPresent(covering -> step(
-                    "Cover " + segment.id() + " from " + segment.from() + " to " + segment.to() + ", "
-                            + Formats.metres(segment.lengthMetres()),
-                    covering.part().map(wording::described).orElse(covering.text()),
-                    1));
+            segment.covering()
+                    .ifPresent(covering -> step(
+                            "Cover " + segment.id() + " from " + segment.from() + " to " + segment.to() + ", "
+                                    + Formats.metres(segment.lengthMetres()),
+                            covering.part().map(wording::described).orElse(covering.text()),
+                            1));
         }
     }
 
@@ -259,10 +268,14 @@ final class BuildOrder {
         long studs = wiresByEnd.entrySet().stream()
                 .flatMap(entry -> entry.getValue().stream()
                         .flatMap(wire -> wire.ends().stream())
-                        .filter(end -> end instanceof WireEnd.AtTerminal && end.text().equals(entry.getKey())))
+                        .filter(end ->
+                                end instanceof WireEnd.AtTerminal && end.text().equals(entry.getKey())))
                 .count();
         if (studs > 0) {
-            step("Fit the terminals on studs and screws by the table of terminals", "as the equipment's maker says", studs);
+            step(
+                    "Fit the terminals on studs and screws by the table of terminals",
+                    "as the equipment's maker says",
+                    studs);
         }
     }
 

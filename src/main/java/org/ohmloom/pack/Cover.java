@@ -25,8 +25,8 @@ final class Cover {
     private static final List<Column> CONTENTS =
             List.of(Column.words("Document"), Column.words("Content"), Column.code("File"));
 
-    private static final List<Column> REVISIONS = List.of(
-            Column.code("Revision"), Column.code("Date"), Column.words("By"), Column.words("Change"));
+    private static final List<Column> REVISIONS =
+            List.of(Column.code("Revision"), Column.code("Date"), Column.words("By"), Column.words("Change"));
 
     private static final List<Column> ASSEMBLIES =
             List.of(Column.code("Number"), Column.words("Assembly"), Column.code("Revision"), Column.count("Wires", 0));

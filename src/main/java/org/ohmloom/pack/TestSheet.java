@@ -31,8 +31,9 @@ import org.ohmloom.units.Unit;
 
 /** What the finished harness must measure, with blanks for what it does: continuity, isolation, cables, crimps, and powered. */
 final class TestSheet {
-    private static final String REMARK = "On the bench, every connector and terminal off its equipment. A value over its"
-            + " limit, or a net joined to another, is a defect: mend it and test again.";
+    private static final String REMARK =
+            "On the bench, every connector and terminal off its equipment. A value over its"
+                    + " limit, or a net joined to another, is a defect: mend it and test again.";
 
     private static final List<Column> CONTINUITY = List.of(
             Column.code("Net"),
@@ -112,7 +113,8 @@ final class TestSheet {
         blocks.add(new Block.Table("continuity", CONTINUITY, continuity(nets), "No net has two ends."));
         blocks.add(new Block.Heading(heading("Isolation")));
         blocks.add(new Block.Prose(isolationMethod(nets.size())));
-        blocks.add(new Block.Table("isolation", ISOLATION, isolation(nets), "One net alone has nothing to be isolated from."));
+        blocks.add(new Block.Table(
+                "isolation", ISOLATION, isolation(nets), "One net alone has nothing to be isolated from."));
         List<Row> cables = cables();
         if (!cables.isEmpty()) {
             blocks.add(new Block.Heading(heading("Cables, twisted pairs and shields")));
@@ -205,16 +207,15 @@ final class TestSheet {
                     .flatMapToDouble(contact -> contact.ratedVolts().stream())
                     .min();
             boolean allRated = net.ends().stream()
-                    .allMatch(end -> end.contact().isEmpty() || end.contact().get().ratedVolts().isPresent());
+                    .allMatch(end -> end.contact().isEmpty()
+                            || end.contact().get().ratedVolts().isPresent());
             double standing = limit(BenchLimit.ISOLATION_VOLTS);
             boolean lower = rated.isPresent() && rated.getAsDouble() < standing;
             rows.add(Row.of(
                     Cell.text(net.id()).toned(Cell.Tone.STRONG),
                     Cell.text(net.ends().get(0).text()),
                     Cell.text("all other nets"),
-                    allRated
-                            ? Cell.number(lower ? rated.getAsDouble() : standing)
-                            : Cell.missing("ohmmeter only"),
+                    allRated ? Cell.number(lower ? rated.getAsDouble() : standing) : Cell.missing("ohmmeter only"),
                     Cell.text(
                             !allRated
                                     ? "the voltage rating of a contact is not entered"
@@ -241,7 +242,8 @@ final class TestSheet {
             rows.add(cable(cable, "Cores not swapped: " + ends(cores), "each core at its own two ends"));
             if (cable.kind() == Cable.Kind.TWISTED_PAIR) {
                 String lay = cable.layLengthMm().isPresent()
-                        ? "one turn in " + Formats.millimetres(cable.layLengthMm().getAsDouble())
+                        ? "one turn in "
+                                + Formats.millimetres(cable.layLengthMm().getAsDouble())
                         : "twisted over its whole length";
                 rows.add(cable(cable, "Twist, untwisted ends as short as the connector allows", lay));
             }
@@ -260,7 +262,8 @@ final class TestSheet {
 
     private static String ends(List<Wire> cores) {
         return cores.stream()
-                .map(wire -> wire.id() + " " + wire.from().text() + "–" + wire.to().text())
+                .map(wire ->
+                        wire.id() + " " + wire.from().text() + "–" + wire.to().text())
                 .collect(Collectors.joining(", "));
     }
 
@@ -276,7 +279,8 @@ final class TestSheet {
 
     private String pullMethod() {
         return "On samples made by the same set-up, never on the harness itself: "
-                + Math.round(limit(BenchLimit.PULL_COUNT)) + " of each (" + cited(BenchLimit.PULL_COUNT) + "), pulled at "
+                + Math.round(limit(BenchLimit.PULL_COUNT)) + " of each (" + cited(BenchLimit.PULL_COUNT)
+                + "), pulled at "
                 + Formats.number(limit(BenchLimit.PULL_RATE)) + " mm/min, the force held for "
                 + Formats.seconds(limit(BenchLimit.PULL_SECONDS)) + " (" + cited(BenchLimit.PULL_RATE)
                 + "). A crimp of two conductors is judged by the smaller one. Sets of requirements differ by up to two times"
@@ -288,17 +292,21 @@ final class TestSheet {
         for (CrimpFamily family : CrimpFamily.of(analysis)) {
             rows.add(Row.of(
                     Cell.text(family.terminal()).toned(Cell.Tone.STRONG),
-                    Cell.text(family.contact().flatMap(contact -> contact.part()).map(part -> part.value())),
+                    Cell.text(
+                            family.contact().flatMap(contact -> contact.part()).map(part -> part.value())),
                     Cell.text(Wording.size(family.gauge())),
-                    Cell.text(family.contact().flatMap(contact -> contact.tool()).map(tool -> tool.value())),
+                    Cell.text(
+                            family.contact().flatMap(contact -> contact.tool()).map(tool -> tool.value())),
                     Cell.number(family.crimps()),
                     Cell.number(Math.round(limit(BenchLimit.PULL_COUNT))),
                     family.force()
-                            .map(force -> Cell.number(Math.ceil(force.forceNewtons().value()))
+                            .map(force -> Cell.number(
+                                            Math.ceil(force.forceNewtons().value()))
                                     .toned(Cell.Tone.STRONG))
                             .orElseGet(() -> Cell.missing("not listed")),
                     Cell.text(family.force()
-                            .map(force -> Wording.printed(force.forceNewtons().citation().text()))
+                            .map(force -> Wording.printed(
+                                    force.forceNewtons().citation().text()))
                             .orElse(CrimpFamily.set(family.gauge().system()) + " does not list this size")),
                     Cell.empty(),
                     Cell.empty()));
@@ -318,9 +326,10 @@ final class TestSheet {
         }
         return List.of(
                 new Block.Heading(heading("Powered, in the state " + state.get().name())),
-                new Block.Prose("After continuity and isolation have passed, with the protective devices fitted and everything plugged in,"
-                        + " from the source the harness is calculated with. Voltage and drops while the load is on, as"
-                        + " calculated with warm conductors; the drop is that of feed and return together."),
+                new Block.Prose(
+                        "After continuity and isolation have passed, with the protective devices fitted and everything plugged in,"
+                                + " from the source the harness is calculated with. Voltage and drops while the load is on, as"
+                                + " calculated with warm conductors; the drop is that of feed and return together."),
                 new Block.Table("powered", POWERED, rows, ""));
     }
 

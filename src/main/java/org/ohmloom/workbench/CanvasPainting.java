@@ -76,8 +76,19 @@ final class CanvasPainting {
         selection.ids().forEach(id -> {
             highlight(g, canvas.transform(), scene, id, Tone.colour("Ohmloom.selection"), 0.45);
         });
+        paintTrail(g, canvas, style);
         if (selection.ids().size() == 1) {
             again(g, canvas.transform(), scene, selection.ids(), style);
+        }
+    }
+
+    private void paintTrail(Graphics2D g, LayoutCanvas canvas, DrawStyle style) {
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            own.transform(canvas.transform().affine());
+            canvas.trail().forEach(item -> painter.paintMark(own, item.mark(), style));
+        } finally {
+            own.dispose();
         }
     }
 

@@ -10,14 +10,14 @@ final class FitLayout extends Command {
     private final transient Bench bench;
 
     FitLayout(Bench bench) {
-        super("fit-layout", "Fit layout", "Show the whole layout");
+        super("fit-layout", "Fit layout", "Show the whole layout, or all currents where they are in front");
         this.bench = bench;
         withKeys(Keys.menu(KeyEvent.VK_0)).withMnemonic('F').withIcon("fit");
     }
 
     @Override
     void run() {
-        Reveal.inFront(bench.layout().canvas()).fit();
+        bench.views().canvas().fit();
     }
 
     @Override

@@ -9,9 +9,11 @@ import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.ToolTipManager;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
@@ -36,6 +38,10 @@ final class LayoutCanvas extends SceneCanvas {
     private transient Optional<String> hovered = Optional.empty();
     private boolean fitted = true;
     private String emptyText = "";
+    private final String shows;
+    private transient Function<String, List<Item>> trails = id -> List.of();
+    private transient Optional<String> trailOf = Optional.empty();
+    private transient List<Item> trail = List.of();
 
     /** Takes what a person picks on the canvas. */
     @FunctionalInterface
@@ -48,11 +54,19 @@ final class LayoutCanvas extends SceneCanvas {
         void picked(List<String> ids);
     }
 
-    LayoutCanvas(ScenePainter painter, Picking picking) {
-        super("Layout");
+    /**
+     * A canvas.
+     *
+     * @param name    what it is called: "Layout"
+     * @param shows   what it shows, for people who cannot see it: "The harness on its board"
+     * @param picking takes what a person picks
+     */
+    LayoutCanvas(String name, String shows, ScenePainter painter, Picking picking) {
+        super(name);
+        this.shows = shows;
         this.painting = new CanvasPainting(painter);
         this.mouse = new CanvasMouse(this, picking);
-        setName("layout");
+        setName(name.toLowerCase(java.util.Locale.ROOT));
         setFocusable(true);
         setOpaque(true);
         mouse.install();
@@ -74,9 +88,11 @@ final class LayoutCanvas extends SceneCanvas {
         emptyText = whenEmpty;
         painting.forget();
         hovered = Optional.empty();
+        trailOf = Optional.empty();
+        trail = List.of();
         getAccessibleContext()
-                .setAccessibleDescription(changed.map(shown -> "The harness on its board, "
-                                + shown.elements().size() + " things; the lists hold the same")
+                .setAccessibleDescription(changed.map(
+                                shown -> shows + ", " + shown.elements().size() + " things; the lists hold the same")
                         .orElse(whenEmpty));
         if (anew || fitted) {
             fit();
@@ -86,6 +102,21 @@ final class LayoutCanvas extends SceneCanvas {
 
     Optional<Scene> scene() {
         return scene;
+    }
+
+    /** Shows more about what is pointed at, or else selected, on top of the scene. */
+    void showTrails(Function<String, List<Item>> found) {
+        trails = found;
+    }
+
+    /** What is shown on top of the scene now. */
+    List<Item> trail() {
+        Optional<String> wanted = hovered.or(selection::lead);
+        if (!wanted.equals(trailOf)) {
+            trailOf = wanted;
+            trail = wanted.map(trails).orElse(List.of());
+        }
+        return trail;
     }
 
     ViewTransform transform() {

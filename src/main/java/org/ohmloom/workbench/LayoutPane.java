@@ -34,7 +34,7 @@ final class LayoutPane extends JPanel {
     LayoutPane(Desk desk, ScenePainter painter, Function<SceneQuestion, Scene> layout, Executor eventThread) {
         super(new MigLayout("insets 0, fill, gap 0"));
         this.desk = desk;
-        this.canvas = new LayoutCanvas(painter, this::pick);
+        this.canvas = new LayoutCanvas("Layout", "The harness on its board", painter, this::pick);
         this.layouts = new LatestWins<>(
                 "layout",
                 (question, cancel, soFar) -> layout.apply(question),

@@ -83,6 +83,7 @@ final class MenuPlan {
                             "focus-studies",
                             "next-pane",
                             LINE,
+                            "study-currents",
                             "study-protection",
                             "study-start-up",
                             "study-charge",

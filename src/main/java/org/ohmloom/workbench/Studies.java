@@ -34,7 +34,7 @@ final class Studies {
             case "start-up" -> 'A';
             case "charge" -> 'H';
             case "combinations" -> 'W';
-            case "conductors" -> 'C';
+            case "conductors" -> 'O';
             case "duty-range" -> 'Y';
             default -> 'D';
         };
@@ -43,6 +43,7 @@ final class Studies {
     /** A command for each that brings it to the front. */
     static List<Command> commands(Bench bench) {
         List<Command> all = new ArrayList<>();
+        all.add(new ShowStudy(bench, CurrentsPane.KEY, CurrentsPane.TITLE, CurrentsPane.ABOUT, 'C'));
         ALL.forEach(
                 study -> all.add(new ShowStudy(bench, study.key(), study.title(), study.about(), letter(study.key()))));
         all.add(new ShowStudy(bench, ReturnsPane.KEY, ReturnsPane.TITLE, ReturnsPane.ABOUT, 'R'));

@@ -14,12 +14,23 @@ final class ViewTabs extends JTabbedPane {
     private final transient Desk desk;
     private final transient List<StudyTab> studies;
     private final ReturnsPane returns;
+    private final LayoutPane layout;
+    private final CurrentsPane currents;
     private transient StudyTab latest;
 
-    ViewTabs(Desk desk, LayoutPane layout, List<Study<?>> studies, ScenePainter painter, Samples samples) {
+    ViewTabs(
+            Desk desk,
+            LayoutPane layout,
+            CurrentsPane currents,
+            List<Study<?>> studies,
+            Services services,
+            Samples samples) {
+        ScenePainter painter = services.painter();
         this.desk = desk;
         this.returns = new ReturnsPane(Studies.RETURNS, desk, painter, samples);
-        List<StudyTab> tabs = new ArrayList<>();
+        this.layout = layout;
+        this.currents = currents;
+        List<StudyTab> tabs = new ArrayList<>(List.of(currents));
         studies.forEach(study -> tabs.add(pane(study, painter, samples)));
         tabs.add(returns);
         this.studies = List.copyOf(tabs);
@@ -45,6 +56,16 @@ final class ViewTabs extends JTabbedPane {
 
     List<StudyTab> studies() {
         return studies;
+    }
+
+    /** The currents. */
+    CurrentsPane currents() {
+        return currents;
+    }
+
+    /** The canvas in front: that of the currents, otherwise that of the layout, brought to the front. */
+    LayoutCanvas canvas() {
+        return getSelectedComponent() == currents ? currents.front() : Reveal.inFront(layout.canvas());
     }
 
     /** The return paths. */

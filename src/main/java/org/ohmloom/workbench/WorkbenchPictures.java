@@ -59,6 +59,9 @@ public final class WorkbenchPictures {
             String name = "window-" + look.name().toLowerCase(Locale.ROOT);
             write(folder.resolve(name + ".png"), window(look, Optional.of(EXAMPLE), Optional.empty()));
         }
+        write(
+                folder.resolve("study-" + CurrentsPane.KEY + ".png"),
+                window(Look.LIGHT, Optional.of(EXAMPLE), Optional.of(CurrentsPane.KEY)));
         for (Study<?> study : Studies.ALL) {
             Look look = Studies.ALL.indexOf(study) % 2 == 0 ? Look.LIGHT : Look.DARK;
             BufferedImage picture = window(look, Optional.of(EXAMPLE), Optional.of(study.key()));
@@ -137,7 +140,9 @@ public final class WorkbenchPictures {
     private static boolean isReady(WorkbenchView view) {
         CalculationStatus.Kind kind = view.desk().status().kind();
         boolean calculated = kind == CalculationStatus.Kind.UP_TO_DATE || kind == CalculationStatus.Kind.NOT_POSSIBLE;
-        return calculated && !view.layoutPane().isBusy();
+        return calculated
+                && !view.layoutPane().isBusy()
+                && !view.viewTabs().currents().isBusy();
     }
 
     /** Lays out without a screen, where validating would do nothing. */

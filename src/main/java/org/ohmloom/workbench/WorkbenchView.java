@@ -49,7 +49,8 @@ final class WorkbenchView extends JPanel {
         layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
         Samples samples = new Samples(services.painter());
         lists = new ListsPane(desk, samples);
-        views = new ViewTabs(desk, layout, Studies.ALL, services.painter(), samples);
+        CurrentsPane currents = new CurrentsPane(desk, services.painter(), services.eventThread());
+        views = new ViewTabs(desk, layout, currents, Studies.ALL, services, samples);
         inspector = new InspectorPane(desk, services.painter());
         Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, views, windows.looks());
         ApplyFix fix = new ApplyFix(desk);

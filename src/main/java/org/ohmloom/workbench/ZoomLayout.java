@@ -32,7 +32,7 @@ final class ZoomLayout extends Command {
 
     @Override
     void run() {
-        Reveal.inFront(bench.layout().canvas()).zoom(steps);
+        bench.views().canvas().zoom(steps);
     }
 
     @Override

@@ -37,7 +37,8 @@ class BuildOrderTest {
         Harness harness = Packs.analysis(example).harness();
         List<Row> steps = steps(example);
 
-        long made = harness.wires().all().stream().filter(wire -> !wire.existing()).count();
+        long made =
+                harness.wires().all().stream().filter(wire -> !wire.existing()).count();
         double cut = steps.stream()
                 .filter(row -> row.cells().get(1).text().equals("Cut and mark"))
                 .mapToDouble(row -> row.cells().get(4).number().orElseThrow())
@@ -45,7 +46,10 @@ class BuildOrderTest {
         assertEquals(made, cut);
         String cutting = of(steps, "Cut and mark");
         for (Wire wire : harness.wires().all()) {
-            assertEquals(!wire.existing(), cutting.matches("(?s).*\\b" + wire.id() + "\\b.*"), wire.id().value());
+            assertEquals(
+                    !wire.existing(),
+                    cutting.matches("(?s).*\\b" + wire.id() + "\\b.*"),
+                    wire.id().value());
         }
         String populating = of(steps, "Populate connectors");
         for (Connector connector : harness.connectors().all()) {

@@ -23,18 +23,19 @@ class PackManifestTest {
         BuildPack.write(Packs.analysis("teaching"), folder, PackOptions.ALL, Progress.NONE);
         Map<String, byte[]> files = Packs.contents(folder);
         String manifest = "EX-D-0001-manifest.csv";
-        List<String> lines = new String(files.get(manifest), StandardCharsets.UTF_8).lines().toList();
+        List<String> lines =
+                new String(files.get(manifest), StandardCharsets.UTF_8).lines().toList();
 
         HarnessFiles.write(
-                folder.resolve("saved" + HarnessFiles.ENDING), Packs.analysis("teaching").harness());
+                folder.resolve("saved" + HarnessFiles.ENDING),
+                Packs.analysis("teaching").harness());
         byte[] harness = Packs.contents(folder).get("saved" + HarnessFiles.ENDING);
         Stream<String> expected = Stream.concat(
                 Stream.of(line("harness as saved", harness)),
                 files.entrySet().stream()
                         .filter(file -> !file.getKey().equals(manifest))
                         .map(file -> line(file.getKey(), file.getValue())));
-        assertEquals(
-                expected.sorted().toList(), lines.stream().skip(1).sorted().toList());
+        assertEquals(expected.sorted().toList(), lines.stream().skip(1).sorted().toList());
     }
 
     private static String line(String name, byte[] content) {

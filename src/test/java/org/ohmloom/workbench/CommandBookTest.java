@@ -54,6 +54,7 @@ class CommandBookTest {
             focus-findings | Findings | Ctrl+4
             focus-studies | Studies | Ctrl+5
             next-pane | Next view | F6
+            study-currents | Currents |
             study-protection | Protection |
             study-start-up | Start-up |
             study-charge | Charge |

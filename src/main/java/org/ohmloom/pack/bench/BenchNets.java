@@ -49,9 +49,11 @@ public final class BenchNets {
     private List<BenchNet> nets() {
         for (Wire wire : harness.wires().all()) {
             if (!wire.existing()) {
-                wiresAt.computeIfAbsent(place(wire, wire.from()), key -> new ArrayList<>()).add(wire);
+                wiresAt.computeIfAbsent(place(wire, wire.from()), key -> new ArrayList<>())
+                        .add(wire);
                 if (!place(wire, wire.from()).equals(place(wire, wire.to()))) {
-                    wiresAt.computeIfAbsent(place(wire, wire.to()), key -> new ArrayList<>()).add(wire);
+                    wiresAt.computeIfAbsent(place(wire, wire.to()), key -> new ArrayList<>())
+                            .add(wire);
                 }
             }
         }
@@ -109,8 +111,7 @@ public final class BenchNets {
         }
         Map<String, Integer> numbers = new LinkedHashMap<>();
         numbers.put(places.get(order.get(0)), 0);
-        wires.forEach(wire -> wire.ends()
-                .forEach(end -> numbers.putIfAbsent(place(wire, end), numbers.size())));
+        wires.forEach(wire -> wire.ends().forEach(end -> numbers.putIfAbsent(place(wire, end), numbers.size())));
         NetOhms bare = new NetOhms(numbers.size());
         NetOhms joined = new NetOhms(numbers.size());
         boolean known = true;
@@ -140,12 +141,15 @@ public final class BenchNets {
         if (length.isEmpty() && wire.measuredOhms().isEmpty()) {
             return OptionalDouble.empty();
         }
-        Gauge gauge = analysis.evidence().rating(wire.id()).map(WireRating::gauge).orElseThrow();
+        Gauge gauge =
+                analysis.evidence().rating(wire.id()).map(WireRating::gauge).orElseThrow();
         return OptionalDouble.of(resistance.ohms(wire, gauge, length, BENCH_CELSIUS));
     }
 
     private double joint(WireEnd end) {
-        return end instanceof WireEnd.AtSplice at ? harness.splices().get(at.splice()).jointOhms() : 0;
+        return end instanceof WireEnd.AtSplice at
+                ? harness.splices().get(at.splice()).jointOhms()
+                : 0;
     }
 
     private static double ohms(BenchEnd end) {
@@ -168,9 +172,8 @@ public final class BenchNets {
         if (end instanceof WireEnd.AtCavity || end instanceof WireEnd.AtSplice) {
             return end.text();
         }
-        String own = end instanceof WireEnd.Loose
-                ? "loose end of " + wire.id()
-                : end.text() + ", terminal of " + wire.id();
+        String own =
+                end instanceof WireEnd.Loose ? "loose end of " + wire.id() : end.text() + ", terminal of " + wire.id();
         return wire.from().equals(wire.to()) ? own + (end == wire.from() ? " (from)" : " (to)") : own;
     }
 }

@@ -56,8 +56,8 @@ public record CrimpFamily(
             }
         }
         Map<String, List<String>> byFamily = new TreeMap<>(NaturalOrder.INSTANCE);
-        smallest.forEach((crimp, gauge) -> byFamily
-                .computeIfAbsent(terminals.get(crimp) + "|" + gauge.text(), key -> new ArrayList<>())
+        smallest.forEach((crimp, gauge) -> byFamily.computeIfAbsent(
+                        terminals.get(crimp) + "|" + gauge.text(), key -> new ArrayList<>())
                 .add(crimp));
         List<CrimpFamily> families = new ArrayList<>();
         byFamily.forEach((key, crimps) -> {

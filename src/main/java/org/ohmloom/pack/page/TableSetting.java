@@ -241,7 +241,8 @@ final class TableSetting {
         double x = right
                 ? leftMm + widthMm - ColumnWidths.PADDING_MM - ColumnWidths.BEHIND_NUMBER_MM
                 : leftMm + ColumnWidths.PADDING_MM;
-        return typesetter.text(text, x, downMm + baseMm(line), heightMm, right ? Anchor.END : Anchor.START, weight, ink);
+        return typesetter.text(
+                text, x, downMm + baseMm(line), heightMm, right ? Anchor.END : Anchor.START, weight, ink);
     }
 
     private double baseMm(int line) {

@@ -38,7 +38,8 @@ class BenchNetsTest {
         BenchNet.Path ground = path(nets, "BT1.-, terminal of W8", "G1, terminal of W8");
         assertEquals(0.5 * 4.71e-3, ground.wireOhms().orElseThrow(), EXACT);
         assertEquals(0, ground.jointOhms(), EXACT);
-        // W3, 1 m of 2.5 mm2, the splice (0.5 milliohm for each of the two wires), W5, 1.5 m of 1.5 mm2, a contact of 3.
+        // W3, 1 m of 2.5 mm2, the splice (0.5 milliohm for each of the two wires), W5, 1.5 m of 1.5 mm2, a contact of
+        // 3.
         BenchNet.Path pump = path(nets, "S1.2, terminal of W3", "X2.1");
         assertEquals(1 * 7.6e-3 + 1.5 * 12.7e-3, pump.wireOhms().orElseThrow(), EXACT);
         assertEquals(2 * 0.5e-3 + 3e-3, pump.jointOhms(), EXACT);
@@ -67,7 +68,9 @@ class BenchNetsTest {
                     .map(BenchEnd::text)
                     .toList();
             assertEquals(ends.size(), new TreeSet<>(ends).size());
-            assertTrue(nets.stream().allMatch(net -> net.paths().size() == Math.max(0, net.ends().size() - 1)));
+            assertTrue(nets.stream()
+                    .allMatch(
+                            net -> net.paths().size() == Math.max(0, net.ends().size() - 1)));
         }
     }
 
@@ -100,9 +103,8 @@ class BenchNetsTest {
     void pullForcesAreThoseOfTheSetThatIsNamed() {
         Map<String, Double> newtons = AnalysedExamples.of("teaching").evidence().tables().pullForces().stream()
                 .filter(force -> force.set().equals(CrimpFamily.set(GaugeSystem.AWG)))
-                .collect(Collectors.toMap(
-                        (PullForce force) -> force.gauge().text(),
-                        force -> force.forceNewtons().value()));
+                .collect(Collectors.toMap((PullForce force) -> force.gauge().text(), force -> force.forceNewtons()
+                        .value()));
         assertEquals(20 * 4.448222, newtons.get("18 AWG"), 0.5);
         assertEquals(70 * 4.448222, newtons.get("12 AWG"), 0.5);
         assertEquals(300 * 4.448222, newtons.get("2/0 AWG"), 1);
