@@ -70,16 +70,16 @@ public final class ReadingUnits {
                         .findFirst();
                 if (input.isPresent()) {
                     return Optional.of(new Reading(
-                            sensor,
-                            back.get(),
-                            component.id(),
-                            input.get(),
-                            rail(network, component.id(), unit, PinRole.SENSOR_RETURN)
-                                    .or(() -> rail(network, component.id(), unit, PinRole.GROUND))));
+                            sensor, back.get(), component.id(), input.get(), reference(network, component.id(), unit)));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** What a control unit measures against: its sensor return, its ground where it has none; empty without either. */
+    public static Optional<PointId> reference(Network network, ComponentId id, ControlUnit unit) {
+        return rail(network, id, unit, PinRole.SENSOR_RETURN).or(() -> rail(network, id, unit, PinRole.GROUND));
     }
 
     /** The one point that all pins of a role of a control unit are inside it; empty when it has none. */

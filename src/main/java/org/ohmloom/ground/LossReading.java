@@ -14,7 +14,12 @@ import org.ohmloom.model.ElementId;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.Solution;
 
-/** Reads off the currents before and after what an opening does. */
+/**
+ * Reads off the currents before and after what an opening does.
+ *
+ * <p>With every output on at once it is found where the current goes; what may heat too much by that is then judged by the RMS
+ * currents over the clocks of the state, where outputs switch in it.
+ */
 final class LossReading {
 
     /** Current backwards through a load from which it is told, A. */
@@ -34,8 +39,10 @@ final class LossReading {
     private final Solution solution;
     private final Map<BranchId, Double> before;
     private final List<CarryLimits.Limit> limits;
+    private final OpenedDuties duties;
 
-    LossReading(Solution solution, Map<BranchId, Double> before, List<CarryLimits.Limit> limits) {
+    LossReading(Solution solution, Map<BranchId, Double> before, List<CarryLimits.Limit> limits, OpenedDuties duties) {
+        this.duties = duties;
         this.solution = solution;
         this.before = before;
         this.limits = limits;
@@ -47,7 +54,7 @@ final class LossReading {
                 opened,
                 solution.network().state(),
                 detours(opened, Math.abs(before.getOrDefault(branch, 0.0)), after),
-                overLimit(opened, after),
+                overLimit(opened, branch, after),
                 loads((was, is) -> was > -BACKWARDS_AMPS && is < -BACKWARDS_AMPS, after),
                 loads((was, is) -> was >= BACKWARDS_AMPS && Math.abs(is) < DEAD_FRACTION * was, after));
     }
@@ -74,10 +81,20 @@ final class LossReading {
                 .toList();
     }
 
-    private List<LostReturn.Overload> overLimit(ElementId opened, Map<BranchId, Double> after) {
+    private List<LostReturn.Overload> overLimit(ElementId opened, BranchId branch, Map<BranchId, Double> after) {
+        List<LostReturn.Overload> momentary = overLimit(opened, before, after);
+        return momentary.isEmpty()
+                ? momentary
+                : duties.rmsAmps(branch)
+                        .map(rms -> overLimit(opened, duties.wholeRmsAmps(), rms))
+                        .orElse(momentary);
+    }
+
+    private List<LostReturn.Overload> overLimit(
+            ElementId opened, Map<BranchId, Double> whole, Map<BranchId, Double> after) {
         List<LostReturn.Overload> overloads = new ArrayList<>();
         for (CarryLimits.Limit limit : limits) {
-            double was = Math.abs(before.getOrDefault(limit.branch(), 0.0));
+            double was = Math.abs(whole.getOrDefault(limit.branch(), 0.0));
             double is = Math.abs(after.getOrDefault(limit.branch(), 0.0));
             if (is > limit.amps()
                     && was <= limit.amps()

@@ -33,8 +33,8 @@ import org.ohmloom.solve.Solution;
  * instead.
  *
  * <p>Only what carries at least {@link #LEAST_AMPS} in the state is opened: a conductor without current changes nothing when it
- * opens. Each opening is a full solution of the moment in which all outputs are on ({@link OpenedNetwork}). Solutions are
- * bounded by {@link #MOST_SOLUTIONS} and by {@link #MOST_WORK} branches solved in all; the largest currents come first, and what
+ * opens. Each opening is a full solution of the moment in which all outputs are on ({@link OpenedNetwork}); overloads are then
+ * judged by the RMS currents at the duties of the state ({@link OpenedDuties}). Solutions are bounded by {@link #MOST_SOLUTIONS} and by {@link #MOST_WORK} branches solved in all; the largest currents come first, and what
  * was left out is told.
  *
  * @param losses   the openings that overload something or feed a load backwards, by element, then by state
@@ -103,13 +103,24 @@ public record LostReturns(List<LostReturn> losses, List<String> unjudged) {
                         "Ground point " + ground + " has a joint of 0 ohm and was not opened; enter its resistance."));
         List<CarryLimits.Limit> limits = CarryLimits.of(harness, drawn, ampacities);
         Map<StateId, List<Opening>> byState = tried.stream().collect(Collectors.groupingBy(Opening::state));
-        List<LostReturn> losses = byState.entrySet().parallelStream()
-                .flatMap(state -> losses(solutions.get(state.getKey()), state.getValue(), limits, cancelled).stream())
+        List<StateLosses> found = byState.entrySet().parallelStream()
+                .map(state -> losses(harness, solutions.get(state.getKey()), state.getValue(), limits, cancelled))
+                .toList();
+        int untried = found.stream().mapToInt(StateLosses::untried).sum();
+        if (untried > 0) {
+            unjudged.add("Lost returns: the overloads of " + untried
+                    + " openings are told for all outputs on at once, not by their duty.");
+        }
+        List<LostReturn> losses = found.stream()
+                .flatMap(state -> state.losses().stream())
                 .sorted(Comparator.comparing((LostReturn loss) -> loss.opened().value())
                         .thenComparing(LostReturn::state))
                 .toList();
         return new LostReturns(losses, List.copyOf(unjudged));
     }
+
+    /** What the openings of one state do, and how many of them were judged with all outputs on at once. */
+    private record StateLosses(List<LostReturn> losses, int untried) {}
 
     /** What can be lost, by its branch. */
     private static SortedMap<BranchId, ElementId> members(Harness harness, Network drawn) {
@@ -136,21 +147,26 @@ public record LostReturns(List<LostReturn> losses, List<String> unjudged) {
         return members;
     }
 
-    private static List<LostReturn> losses(
-            Solution solution, List<Opening> openings, List<CarryLimits.Limit> limits, BooleanSupplier cancelled) {
+    private static StateLosses losses(
+            Harness harness,
+            Solution solution,
+            List<Opening> openings,
+            List<CarryLimits.Limit> limits,
+            BooleanSupplier cancelled) {
         OpenedNetwork network = new OpenedNetwork(solution, cancelled);
         List<LostReturn> losses = new ArrayList<>();
         Optional<Map<BranchId, Double>> whole = network.whole();
         if (whole.isEmpty()) {
-            return losses;
+            return new StateLosses(losses, 0);
         }
-        LossReading reading = new LossReading(solution, whole.get(), limits);
+        OpenedDuties duties = new OpenedDuties(harness, solution, cancelled);
+        LossReading reading = new LossReading(solution, whole.get(), limits, duties);
         for (Opening opening : openings) {
             network.with(List.of(opening.branch()))
                     .map(after -> reading.of(opening.element(), opening.branch(), after))
                     .filter(LostReturn::isHarmful)
                     .ifPresent(losses::add);
         }
-        return losses;
+        return new StateLosses(losses, duties.untried());
     }
 }

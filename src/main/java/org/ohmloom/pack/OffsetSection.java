@@ -3,6 +3,7 @@ package org.ohmloom.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
@@ -64,7 +65,8 @@ final class OffsetSection {
         if (study.offsets().stream().noneMatch(OffsetSection::isNotGround)) {
             return List.of();
         }
-        List<Offset> worst = ReturnReadings.offsets(study, Optional.empty());
+        List<Offset> worst = ReturnReadings.offsets(
+                study, Optional.empty(), offset -> OffsetLimits.isOver(analysis.harness(), offset));
         List<Row> shares = new ArrayList<>();
         worst.stream().filter(OffsetSection::isNotGround).forEach(offset -> {
             double all =
@@ -82,10 +84,10 @@ final class OffsetSection {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Offsets of reference points"));
         blocks.add(new Block.Prose(
-                "Each load, and each source but the reference one, is replaced by its solved current; its"
-                        + " share is transfer resistance times that current, and the shares sum to the offset. \"If switched off\" is a"
-                        + " full solution without that load. Offsets of ground points stand with them above; of the shares, those below 1 %"
-                        + " are left out."));
+                "Each load, and each source but the reference one, is replaced by its solved current; its share is"
+                    + " transfer resistance times that current, and the shares sum to the offset. \"If switched off\""
+                    + " is a full solution without that load. Offsets of ground points stand with them above; of the"
+                    + " shares, those below 1 % are left out."));
         blocks.add(new Block.Table(
                 "offsets",
                 COLUMNS,
@@ -111,8 +113,8 @@ final class OffsetSection {
     }
 
     private Row row(Offset offset) {
-        double limit = OffsetLimits.volts(analysis.harness(), offset.point());
-        boolean over = offset.worstVolts() > limit * (1 + 1e-9);
+        OptionalDouble limit = OffsetLimits.judged(analysis.harness(), offset);
+        boolean over = OffsetLimits.isOver(analysis.harness(), offset);
         Cell volts = milli(offset.volts());
         Optional<OffsetShare> most = offset.shares().stream().findFirst();
         return Row.of(
@@ -122,7 +124,7 @@ final class OffsetSection {
                 Cell.text(offset.state().value()),
                 over ? volts.toned(Cell.Tone.ALERT) : volts,
                 milli(offset.rippleVolts()),
-                milli(limit),
+                limit.isPresent() ? milli(limit.getAsDouble()) : Cell.empty(),
                 Cell.text(most.map(share -> Named.label(analysis.harness(), share.cause()))),
                 most.map(share -> milli(share.volts())).orElse(Cell.empty()));
     }

@@ -9,11 +9,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.ohmloom.graph.PointId;
 import org.ohmloom.ground.Offset;
 import org.ohmloom.ground.OffsetShare;
 import org.ohmloom.ground.ReferencePoint;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.solve.Solution;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.GroundLimit;
 import org.ohmloom.tables.WireTables;
@@ -33,16 +35,23 @@ final class BusCommonMode implements Rule {
             Severity.ERROR,
             "ISO 11898-2:2003, common mode range (from memory), less the line voltages of ISO/DIS 11898;"
                     + " wire-tables/ground-limits.csv",
-            "A receiver whose ground is that far from the sender's cannot tell the bits; frames fail while large loads run.",
+            "A receiver whose ground is that far from the sender's cannot tell the bits; frames fail while large loads"
+                    + " run.",
             "Bring the grounds of the nodes together, or run an isolated transceiver.");
 
     /** A node against the first one on its bus. */
-    private record Node(ElementId unit, double volts, double rippleVolts, List<OffsetShare> shares) {}
+    private record Node(ElementId unit, PointId at, double volts, List<OffsetShare> shares) {}
 
-    /** Two nodes with the largest difference. */
-    private record Pair(StateId state, Node low, Node high) {
-        double volts() {
-            return high.volts - low.volts + high.rippleVolts + low.rippleVolts;
+    /** Two nodes: how far apart they come at most, V, mean and ripple together. */
+    private record Pair(StateId state, Node low, Node high, double volts) {
+
+        static Pair of(Solution solution, StateId state, Node low, Node high) {
+            double mean = high.volts - low.volts;
+            double ripple = solution.duty()
+                    .momentVolts()
+                    .departure(high.at, low.at, mean)
+                    .orElse(0);
+            return new Pair(state, low, high, mean + ripple);
         }
     }
 
@@ -80,12 +89,14 @@ final class BusCommonMode implements Rule {
                 ElementId first = offset.point().against();
                 buses.computeIfAbsent(first, bus -> new LinkedHashMap<>())
                         .computeIfAbsent(
-                                offset.state(), state -> new ArrayList<>(List.of(new Node(first, 0, 0, List.of()))))
-                        .add(new Node(offset.point().owner(), offset.volts(), offset.rippleVolts(), offset.shares()));
+                                offset.state(),
+                                state -> new ArrayList<>(
+                                        List.of(new Node(first, offset.point().reference(), 0, List.of()))))
+                        .add(new Node(offset.point().owner(), offset.point().at(), offset.volts(), offset.shares()));
             }
         }
         return buses.values().stream()
-                .flatMap(byState -> worst(byState).stream())
+                .flatMap(byState -> worst(evidence, byState).stream())
                 .filter(pair -> Limits.exceeds(pair.volts(), limitVolts))
                 .toList();
     }
@@ -102,14 +113,14 @@ final class BusCommonMode implements Rule {
                 .map(below -> above - below));
     }
 
-    private static Optional<Pair> worst(Map<StateId, List<Node>> byState) {
+    private static Optional<Pair> worst(Evidence evidence, Map<StateId, List<Node>> byState) {
         Pair worst = null;
         for (Map.Entry<StateId, List<Node>> state : byState.entrySet()) {
             for (Node low : state.getValue()) {
                 for (Node high : state.getValue()) {
-                    Pair pair = new Pair(state.getKey(), low, high);
-                    if (low != high && (worst == null || pair.volts() > worst.volts())) {
-                        worst = pair;
+                    if (low != high && high.volts >= low.volts) {
+                        Pair pair = Pair.of(evidence.solutions().get(state.getKey()), state.getKey(), low, high);
+                        worst = worst == null || pair.volts() > worst.volts() ? pair : worst;
                     }
                 }
             }
@@ -127,7 +138,8 @@ final class BusCommonMode implements Rule {
                 .toList();
         return new FindingDraft(
                         INFO,
-                        "Bus nodes {high} and {low} are {offset} apart in {state}, more than {limit}; most of it: {causes}.")
+                        "Bus nodes {high} and {low} are {offset} apart in {state}, more than {limit}; most of it:"
+                                + " {causes}.")
                 .word("high", pair.high.unit())
                 .word("low", pair.low.unit())
                 .beyond("offset", pair.volts(), "limit", limitVolts, Unit.VOLT)

@@ -11,6 +11,7 @@ import org.ohmloom.graph.PointId;
 import org.ohmloom.graph.ReadingUnits;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.Sensor;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.Solution;
 
@@ -19,7 +20,8 @@ import org.ohmloom.solve.Solution;
  * <p>For each sensor, the shortest way from its return terminal to the sensor return of the control unit that reads its
  * signal (its supply ground where it has no sensor return). Reported when any member of that way carries more than
  * {@link #SIGNAL_AMPS}, with the largest current and the voltage between the two ends of the way in the worst state: the
- * signal is wrong by that voltage. Silent where {@link SensorErrorOverLimit} tells the same in the sensor's own unit.
+ * signal is wrong by that voltage. Silent where {@link SensorErrorOverLimit} tells the same in the sensor's own unit, and for a
+ * one-wire sender, whose return is its case, where that rule judges what sharing does to its reading.
  */
 final class SensorReturnShared implements Rule {
 
@@ -54,10 +56,19 @@ final class SensorReturnShared implements Rule {
             Set<PointId> ends = reading.reference().map(Set::of).orElse(Set.of());
             Way way = new Way(reading.back(), passages.shortest(reading.back(), ends));
             Component sensor = evidence.harness().components().get(reading.sensor());
-            if (!SensorErrorOverLimit.tellsOfReturn(evidence, sensor)) {
+            if (!SensorErrorOverLimit.tellsOfReturn(evidence, sensor) && !isJudgedOneWire(evidence, sensor)) {
                 worst(evidence, way).ifPresent(worst -> report.accept(finding(sensor, way, worst)));
             }
         }
+    }
+
+    /** Whether a sensor returns through its case, as it was made to, and what that does to its reading is worked out. */
+    private static boolean isJudgedOneWire(Evidence evidence, Component sensor) {
+        return sensor.caseGround()
+                        .filter(ground -> ground.terminal().equals(Sensor.RETURN))
+                        .isPresent()
+                && evidence.returns().sensors().stream()
+                        .anyMatch(budget -> budget.sensor().equals(sensor.id()));
     }
 
     private static Optional<Worst> worst(Evidence evidence, Way way) {

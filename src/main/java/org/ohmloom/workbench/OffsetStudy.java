@@ -3,7 +3,9 @@ package org.ohmloom.workbench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.OffsetCharts;
 import org.ohmloom.draw.study.ReturnReadings;
@@ -23,9 +25,10 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
      * A reference point in a state.
      *
      * @param offset the offset
-     * @param limit  most it may be, V
+     * @param limit  most it may be, V; empty in a state too short to be judged
+     * @param over   whether it is more
      */
-    record Row(Offset offset, double limit) {
+    record Row(Offset offset, OptionalDouble limit, boolean over) {
 
         Optional<OffsetShare> largest() {
             return offset.shares().stream().findFirst();
@@ -33,9 +36,7 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
 
         CellText volts() {
             CellText cell = ReturnRows.millivolts(offset.volts());
-            return offset.worstVolts() > limit * (1 + 1e-9)
-                    ? ReturnRows.over(cell, "More than " + Formats.volts(limit))
-                    : cell;
+            return over ? ReturnRows.over(cell, "More than " + Formats.volts(limit.orElseThrow())) : cell;
         }
     }
 
@@ -72,7 +73,11 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
                         "mV",
                         "How far it swings about that",
                         row -> ReturnRows.millivolts(row.offset().rippleVolts())),
-                Column.number("Limit", "mV", "Most it may be", row -> ReturnRows.millivolts(row.limit())),
+                Column.number(
+                        "Limit",
+                        "mV",
+                        "Most it may be; nothing in a state too short for it",
+                        row -> ReturnRows.millivolts(row.limit())),
                 Column.text("Most from", "Whose current makes the largest share", 10, row -> row.largest()
                         .map(share -> share.cause().value())
                         .orElse("")),
@@ -95,8 +100,9 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
 
     @Override
     public List<Row> rows(Readout readout) {
-        return ReturnReadings.offsets(ReturnRows.study(readout), readout.state()).stream()
-                .map(offset -> new Row(offset, OffsetLimits.volts(readout.harness(), offset.point())))
+        Predicate<Offset> isOver = offset -> OffsetLimits.isOver(readout.harness(), offset);
+        return ReturnReadings.offsets(ReturnRows.study(readout), readout.state(), isOver).stream()
+                .map(offset -> new Row(offset, OffsetLimits.judged(readout.harness(), offset), isOver.test(offset)))
                 .toList();
     }
 
@@ -107,8 +113,8 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
 
     @Override
     public String nothing(Readout readout) {
-        return "No reference point was solved. Offsets are told for grounds of control units, returns of sensors, grounds of bus"
-                + " nodes and ground points, in every operating state in which something runs.";
+        return "No reference point was solved. Offsets are told for grounds of control units, returns of sensors,"
+                + " grounds of bus nodes and ground points, in every operating state in which something runs.";
     }
 
     @Override
@@ -125,9 +131,8 @@ final class OffsetStudy implements Study<OffsetStudy.Row> {
         Offset offset = row.offset();
         steps.add("V(" + offset.point().at() + ") - V(" + offset.point().reference() + ") = "
                 + Formats.volts(offset.volts()) + " in " + readout.stateName(offset.state())
-                + ". Each load, and each source"
-                + " but the reference one, is replaced by its solved current; its share is transfer resistance times that"
-                + " current, and the shares sum to the offset.");
+                + ". Each load, and each source but the reference one, is replaced by its solved current; its share is"
+                + " transfer resistance times that current, and the shares sum to the offset.");
         offset.shares().stream()
                 .limit(MOST_STEPS)
                 .forEach(share -> steps.add(Named.label(readout.harness(), share.cause()) + ": "

@@ -21,7 +21,7 @@ final class Faults {
 
     private static final double LEAST_OHMS = 1e-5;
     private static final double MOST_OHMS = 30;
-    private static final double SETTLED = 1e-7;
+    private static final double SETTLED = 1e-4;
     private static final int MOST_EVALUATIONS = 80;
     private static final List<String> SENSORS = List.of("P1", "P2", "T1");
 
@@ -46,6 +46,7 @@ final class Faults {
             case CORRODED_CONTACT -> contact(size);
             case SECOND_PATH -> secondPath(size);
             case CROWDED_STUD -> crowded(size);
+            default -> new FurtherFaults(sound, random).of(kind, size);
         };
     }
 
@@ -81,7 +82,10 @@ final class Faults {
                 "unit-ground-offset",
                 SoundHarness.UNIT,
                 size,
-                sized(ohms -> Harnesses.resisting(moved, wire.id().value(), ohms), PlainJudge::unitShare, size));
+                sized(
+                        ohms -> Harnesses.resisting(moved, wire.id().value(), ohms),
+                        judge -> judge.unitShare(SoundHarness.UNIT),
+                        size));
     }
 
     /** A splice in a sensor's return takes the return of a load of a fitting current. */
@@ -243,9 +247,15 @@ final class Faults {
     /** The harness in which a number has just the wanted size; empty where no value between the bounds makes it so large. */
     private static Optional<Harness> sized(
             DoubleFunction<Harness> change, ToDoubleFunction<PlainJudge> share, double size) {
-        UnivariateFunction miss = log -> share.applyAsDouble(new PlainJudge(change.apply(Math.exp(log)))) - size;
-        double low = Math.log(LEAST_OHMS);
-        double high = Math.log(MOST_OHMS);
+        return sized(LEAST_OHMS, MOST_OHMS, change, harness -> share.applyAsDouble(new PlainJudge(harness)), size);
+    }
+
+    /** The same with the number between two bounds, both more than 0. */
+    static Optional<Harness> sized(
+            double least, double most, DoubleFunction<Harness> change, ToDoubleFunction<Harness> share, double size) {
+        UnivariateFunction miss = log -> share.applyAsDouble(change.apply(Math.exp(log))) - size;
+        double low = Math.log(least);
+        double high = Math.log(most);
         if (!(miss.value(low) * miss.value(high) < 0)) {
             return Optional.empty();
         }

@@ -6,21 +6,15 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Component;
-import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.InputStage;
-import org.ohmloom.model.Measurement;
 import org.ohmloom.model.OperatingState;
-import org.ohmloom.model.Pin;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
@@ -35,21 +29,29 @@ final class PlainJudge {
 
     static final double UNIT_GROUND_VOLTS = 0.05;
     static final double GROUND_VOLTS = 0.10;
-    static final double SPAN_SHARE = 0.01;
+    static final double SURVIVAL_VOLTS = 1;
+
+    /** The lines of a bus lie between 0.5 and 4.5 V at the sender; a receiver takes -2 to 7 V. */
+    static final double COMMON_MODE_VOLTS = 2.5;
+
     static final double RETURN_AMPS = 0.25;
     static final double STACKED = 4;
     static final double STRAY_AMPS = 0.01;
 
+    private static final double NEAR = 0.01;
+
     private static final String ZERO = "BT.-";
-    private static final String SENSOR_RETURN = SoundHarness.UNIT + ".SR1";
-    private static final int STEPS = 4;
 
     private final Harness harness;
     private final List<PlainState> states = new ArrayList<>();
+    private final PlainSensors sensors;
+    private final PlainCoupling coupling;
 
     PlainJudge(Harness harness) {
         this.harness = harness;
         harness.states().all().forEach(state -> states.add(new PlainState(harness, state)));
+        this.sensors = new PlainSensors(harness, states);
+        this.coupling = new PlainCoupling(harness, states, this::way);
     }
 
     /** Shares of their limits by rule and subject, as {@code ground-offset G1}; more than 1 is over. */
@@ -60,11 +62,16 @@ final class PlainJudge {
             shares.put("ground-offset " + id, groundShare(id));
             shares.put("ground-stud-crowded " + id, stacked(id) / STACKED);
         }
-        shares.put("unit-ground-offset " + SoundHarness.UNIT, unitShare());
+        for (String unit : units()) {
+            shares.put("unit-ground-offset " + unit, unitShare(unit));
+            shares.put("unit-offset-survival " + unit, unitShare(unit) * UNIT_GROUND_VOLTS / SURVIVAL_VOLTS);
+        }
+        shares.putAll(busShares());
         for (Component component : harness.components().all()) {
             if (component.device() instanceof Sensor) {
                 String id = component.id().value();
                 shares.put("sensor-error-over-limit " + id, errorShare(id));
+                shares.put("coupling-over-limit " + id, couplingShare(id));
                 shares.put("sensor-return-shared " + id, sharedAmps(id) / RETURN_AMPS);
             }
         }
@@ -91,8 +98,40 @@ final class PlainJudge {
         return worst(ground, ZERO) / GROUND_VOLTS;
     }
 
-    double unitShare() {
-        return worst(SoundHarness.UNIT + ".GND", ZERO) / UNIT_GROUND_VOLTS;
+    double unitShare(String unit) {
+        return worst(unit + ".GND", ZERO) / UNIT_GROUND_VOLTS;
+    }
+
+    /** The control units, all of them on one bus. */
+    private List<String> units() {
+        return harness.components().all().stream()
+                .filter(each -> each.device() instanceof ControlUnit)
+                .map(each -> each.id().value())
+                .toList();
+    }
+
+    /** How far apart the two units of a bus are that are furthest apart, as a share of what receivers take. */
+    double busShare() {
+        return busShares().values().stream().mapToDouble(each -> each).max().orElse(0);
+    }
+
+    /** The same by unit: those of the worst pair, and others where they are far below it. */
+    private SortedMap<String, Double> busShares() {
+        SortedMap<String, Double> byUnit = new TreeMap<>();
+        double most = 0;
+        for (String one : units()) {
+            for (String other : units()) {
+                if (!one.equals(other)) {
+                    double share = worst(one + ".GND", other + ".GND") / COMMON_MODE_VOLTS;
+                    byUnit.merge("bus-common-mode " + one, share, Math::max);
+                    most = Math.max(most, share);
+                }
+            }
+        }
+        double worst = most;
+        // one finding tells the worst pair: a third unit that is too far off as well is not named
+        byUnit.values().removeIf(share -> share > 1 - NEAR && share < worst * (1 - 1e-9));
+        return byUnit;
     }
 
     private double worst(String point, String reference) {
@@ -119,69 +158,14 @@ final class PlainJudge {
                         .count();
     }
 
-    /** The largest error of a sensor over the values of its span and all states, as a share of what is allowed. */
+    /** The largest error of a sensor over its span and all states, as a share of what is allowed. */
     double errorShare(String id) {
-        Component component = harness.components().get(new ComponentId(id));
-        Sensor sensor = (Sensor) component.device();
-        Measurement measurement = sensor.measurement().orElseThrow();
-        if (measurement.calibration() instanceof Calibration.PulseLevels levels) {
-            return levelShare(id, levels);
-        }
-        double worst = 0;
-        for (int step = 0; step <= STEPS; step++) {
-            double value = measurement.lowest() + measurement.span() * step / STEPS;
-            for (int k = 0; k < states.size(); k++) {
-                worst = Math.max(worst, Math.abs(reading(component, measurement, value, k) - value));
-            }
-        }
-        return worst / (SPAN_SHARE * measurement.span());
+        return sensors.share(id);
     }
 
-    /** What the unit takes a true value for in a state, by the mean voltages. */
-    private double reading(Component component, Measurement measurement, double value, int k) {
-        String id = component.id().value();
-        PlainState state = states.get(k);
-        double share = (value - measurement.lowest()) / measurement.span();
-        if (measurement.calibration() instanceof Calibration.RatiometricLine line) {
-            double fraction = line.lowFraction() + share * (line.highFraction() - line.lowFraction());
-            double volts =
-                    state.mean(id + ".return", SENSOR_RETURN) + fraction * state.mean(id + ".supply", id + ".return");
-            double seen = volts / state.mean(SoundHarness.UNIT + ".REF", SENSOR_RETURN);
-            return measurement.lowest()
-                    + (seen - line.lowFraction()) / (line.highFraction() - line.lowFraction()) * measurement.span();
-        }
-        if (measurement.calibration() instanceof Calibration.VoltageLine line) {
-            double volts = line.lowVolts()
-                    + share * (line.highVolts() - line.lowVolts())
-                    + state.mean(id + ".return", SENSOR_RETURN);
-            return measurement.lowest()
-                    + (volts - line.lowVolts()) / (line.highVolts() - line.lowVolts()) * measurement.span();
-        }
-        // a thermistor: the whole circuit anew with its resistance at the value
-        Calibration.Beta beta = (Calibration.Beta) measurement.calibration();
-        double kelvin = 273.15;
-        double cold = 1 / (beta.referenceCelsius() + kelvin);
-        double ohms = beta.referenceOhms() * Math.exp(beta.betaKelvin() * (1 / (value + kelvin) - cold));
-        Sensor there = new Sensor(Sensor.Kind.THERMISTOR, 0, OptionalDouble.of(ohms), Optional.of(measurement));
-        OperatingState operating = List.copyOf(harness.states().all()).get(k);
-        PlainState solved = new PlainState(harness.with(component.withDevice(there)), operating);
-        Pin pin = SensingPart.THERMISTOR_PIN;
-        double volts = solved.mean(SoundHarness.UNIT + "." + pin.name(), SENSOR_RETURN);
-        double taken =
-                pin.pullUpOhms().orElseThrow() * volts / (pin.pullUpVolts().orElseThrow() - volts);
-        return 1 / (cold + Math.log(taken / beta.referenceOhms()) / beta.betaKelvin()) - kelvin;
-    }
-
-    /** The shift of both levels of a pulse against the smaller of the two margins to the thresholds. */
-    private double levelShare(String id, Calibration.PulseLevels levels) {
-        InputStage input = SensingPart.PULSE_INPUT;
-        double high = levels.highVolts().orElseThrow() - input.risingVolts().orElseThrow();
-        double low = input.fallingVolts().orElseThrow() - levels.lowVolts();
-        double shift = 0;
-        for (PlainState state : states) {
-            shift = Math.max(shift, Math.abs(state.mean(id + ".return", SENSOR_RETURN)));
-        }
-        return shift / Math.min(high, low);
+    /** What edges put onto the signal of a sensor, as a share of what coupling may take. */
+    double couplingShare(String id) {
+        return coupling.share(id);
     }
 
     /** The largest current, A, in a wire that leads from the sensor's return to the unit's. */
@@ -198,7 +182,7 @@ final class PlainJudge {
         return most;
     }
 
-    private String point(Wire wire, WireEnd end) {
+    static String point(Wire wire, WireEnd end) {
         return end instanceof WireEnd.AtSplice at ? at.splice() + "." + wire.id() : end.text();
     }
 

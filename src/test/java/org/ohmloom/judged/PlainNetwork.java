@@ -58,21 +58,27 @@ final class PlainNetwork {
     private final Harness harness;
     private final OperatingState state;
     private final Set<String> closed;
+    private final String opened;
     private final Map<String, String> same = new HashMap<>();
     private final List<Resistor> resistors = new ArrayList<>();
     private final List<Current> currents = new ArrayList<>();
     private final List<Source> sources = new ArrayList<>();
 
-    /** The circuit of a state in the moment in which of the switching outputs those are closed. */
-    PlainNetwork(Harness harness, OperatingState state, Set<String> closed) {
+    /**
+     * The circuit of a state in the moment in which of the switching outputs those are closed.
+     *
+     * @param opened the ground point, wire, strap or fuse that is open; blank for none
+     */
+    PlainNetwork(Harness harness, OperatingState state, Set<String> closed, String opened) {
         this.harness = harness;
         this.state = state;
         this.closed = closed;
+        this.opened = opened;
         harness.connectors().all().forEach(this::contacts);
         harness.wires().all().forEach(this::wire);
         harness.bodies().all().forEach(this::body);
         for (Strap strap : harness.straps().all()) {
-            resistor(strap.from() + ".body", strap.to() + ".body", strap.ohms());
+            closed(strap.id().value(), strap.from() + ".body", strap.to() + ".body", strap.ohms());
         }
         harness.components().all().forEach(this::device);
     }
@@ -111,7 +117,8 @@ final class PlainNetwork {
     }
 
     private void wire(Wire wire) {
-        resistor(
+        closed(
+                wire.id().value(),
                 end(wire, wire.from()),
                 end(wire, wire.to()),
                 wire.measuredOhms().orElseThrow());
@@ -130,7 +137,7 @@ final class PlainNetwork {
     private void body(ChassisBody body) {
         for (GroundPoint ground : harness.grounds().all()) {
             if (ground.body().equals(body.id())) {
-                resistor(ground.id().value(), ground.id() + ".body", ground.jointOhms());
+                closed(ground.id().value(), ground.id().value(), ground.id() + ".body", ground.jointOhms());
                 resistor(
                         ground.id() + ".body",
                         "middle of " + body.id(),
@@ -149,7 +156,7 @@ final class PlainNetwork {
         if (device instanceof Battery battery) {
             source(id + ".-", id + ".+", battery.emfVolts(), battery.internalOhms());
         } else if (device instanceof ProtectiveDevice fuse) {
-            resistor(id + ".1", id + ".2", fuse.ohms().orElseThrow());
+            closed(id, id + ".1", id + ".2", fuse.ohms().orElseThrow());
         } else if (device instanceof BusBar bar) {
             bar.terminals().forEach(terminal -> resistor(id + "." + terminal, "bar " + id, bar.jointOhms()));
         } else if (device instanceof Load load) {
@@ -157,7 +164,9 @@ final class PlainNetwork {
         } else if (device instanceof SolidStateOutput output) {
             output(id, state.setting(component.id()), id + ".in", id + ".out", output.onOhms());
         } else if (device instanceof Sensor sensor) {
-            currents.add(new Current(id + ".supply", id + ".return", sensor.drawAmps()));
+            if (sensor.drawAmps() > 0) {
+                currents.add(new Current(id + ".supply", id + ".return", sensor.drawAmps()));
+            }
             sensor.signalOhms().ifPresent(ohms -> resistor(id + ".signal", id + ".return", ohms));
         } else if (device instanceof ControlUnit unit) {
             unit(id, unit);
@@ -189,11 +198,17 @@ final class PlainNetwork {
     private void unit(String id, ControlUnit unit) {
         rail(id, unit, PinRole.SUPPLY);
         rail(id, unit, PinRole.GROUND);
-        rail(id, unit, PinRole.SENSOR_RETURN);
         String supply = first(id, unit, PinRole.SUPPLY);
         String ground = first(id, unit, PinRole.GROUND);
-        String sensorReturn = first(id, unit, PinRole.SENSOR_RETURN);
         currents.add(new Current(supply, ground, unit.drawAmps()));
+        if (unit.pinsOf(PinRole.SENSOR_RETURN).findAny().isPresent()) {
+            sensing(id, unit, supply, ground);
+        }
+    }
+
+    private void sensing(String id, ControlUnit unit, String supply, String ground) {
+        rail(id, unit, PinRole.SENSOR_RETURN);
+        String sensorReturn = first(id, unit, PinRole.SENSOR_RETURN);
         resistor(ground, sensorReturn, unit.groundToSensorReturnOhms().orElseThrow());
         for (Pin pin : unit.pins()) {
             String at = id + "." + pin.name();
@@ -209,6 +224,10 @@ final class PlainNetwork {
                         0,
                         Optional.of(supply),
                         Optional.of(sensorReturn)));
+            } else if (pin.input()
+                    .flatMap(input -> input.shuntOhms().stream().boxed().findFirst())
+                    .isPresent()) {
+                resistor(at, sensorReturn, pin.input().get().shuntOhms().getAsDouble());
             } else if (pin.pullUpOhms().isPresent()) {
                 sources.add(new Source(
                         sensorReturn,
@@ -231,6 +250,19 @@ final class PlainNetwork {
 
     private void source(String low, String high, double volts, double ohms) {
         sources.add(new Source(low, high, volts, ohms, Optional.empty(), Optional.empty()));
+    }
+
+    /** A resistance, unless it is the element that is open. */
+    private void closed(String id, String one, String other, double ohms) {
+        if (!id.equals(opened)) {
+            resistor(one, other, ohms);
+        }
+    }
+
+    /** A current from one point to another besides, A. */
+    PlainNetwork with(Current current) {
+        currents.add(current);
+        return this;
     }
 
     private void resistor(String one, String other, double ohms) {

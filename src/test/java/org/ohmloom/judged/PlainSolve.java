@@ -33,10 +33,20 @@ final class PlainSolve {
             UnaryOperator<String> root) {
         this.datum = datum;
         this.root = root;
-        Set<String> reached = reached(resistors, sources);
-        reached.stream().filter(point -> !point.equals(datum)).forEach(point -> rows.put(point, rows.size()));
+        // a regulator that gets no supply gives nothing
         List<PlainNetwork.Source> live =
-                sources.stream().filter(each -> reached.contains(each.low())).toList();
+                sources.stream().filter(each -> each.takenAt().isEmpty()).toList();
+        Set<String> reached = reached(resistors, live);
+        for (int before = -1; before != live.size(); ) {
+            before = live.size();
+            Set<String> fed = reached;
+            live = sources.stream()
+                    .filter(each -> fed.contains(each.low()))
+                    .filter(each -> each.takenAt().map(fed::contains).orElse(true))
+                    .toList();
+            reached = reached(resistors, live);
+        }
+        reached.stream().filter(point -> !point.equals(datum)).forEach(point -> rows.put(point, rows.size()));
         int size = rows.size() + live.size();
         matrix = new double[size][size];
         double[] right = new double[size];

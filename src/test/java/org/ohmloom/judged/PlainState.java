@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
@@ -17,12 +18,22 @@ import org.ohmloom.model.OperatingState;
 final class PlainState {
 
     /** A combination of closed outputs. */
-    private record Moment(double share, PlainSolve solve) {}
+    private record Moment(double share, Set<String> closed, PlainSolve solve) {}
 
     private final List<Moment> moments = new ArrayList<>();
+    private final Map<String, Double> duties = new TreeMap<>();
 
     PlainState(Harness harness, OperatingState state) {
-        Map<String, Double> duties = new TreeMap<>();
+        this(harness, state, "", Optional.empty());
+    }
+
+    /**
+     * A state with something open and a current besides.
+     *
+     * @param opened the ground point, wire, strap or fuse that is open; blank for none
+     * @param more   the current
+     */
+    PlainState(Harness harness, OperatingState state, String opened, Optional<PlainNetwork.Current> more) {
         state.outputs().forEach((output, setting) -> duties.put(output.toString(), setting.dutyFraction()));
         state.components().forEach((component, setting) -> duties.put(component.value(), setting.dutyFraction()));
         duties.values().removeIf(duty -> duty == 1);
@@ -38,7 +49,9 @@ final class PlainState {
                     closed.add(names.get(k));
                 }
             }
-            moments.add(new Moment(share, new PlainNetwork(harness, state, closed).solve()));
+            PlainNetwork network = new PlainNetwork(harness, state, closed, opened);
+            more.ifPresent(network::with);
+            moments.add(new Moment(share, closed, network.solve()));
         }
     }
 
@@ -60,6 +73,47 @@ final class PlainState {
         return moments.stream()
                 .mapToDouble(each -> each.share() * what.applyAsDouble(each.solve()))
                 .sum();
+    }
+
+    /** A value of one moment of this state and the same moment of another. */
+    interface Paired {
+        double of(PlainSolve here, PlainSolve there);
+    }
+
+    /** The mean of a value of this state and of another one of the same outputs. */
+    double mean(PlainState other, Paired what) {
+        double sum = 0;
+        for (int k = 0; k < moments.size(); k++) {
+            sum += moments.get(k).share()
+                    * what.of(moments.get(k).solve(), other.moments.get(k).solve());
+        }
+        return sum;
+    }
+
+    /** Root of the mean square. */
+    double rms(ToDoubleFunction<PlainSolve> what) {
+        return Math.sqrt(mean(solve -> what.applyAsDouble(solve) * what.applyAsDouble(solve)));
+    }
+
+    /** The outputs that switch. */
+    Set<String> switching() {
+        return Set.copyOf(duties.keySet());
+    }
+
+    /** By how much a value jumps when an output switches: its mean while that one is closed less its mean while it is open. */
+    double jump(String output, ToDoubleFunction<PlainSolve> what) {
+        double jump = 0;
+        for (Moment moment : moments) {
+            boolean on = moment.closed().contains(output);
+            double part = moment.share() * what.applyAsDouble(moment.solve());
+            jump += on ? part / duties.get(output) : -part / (1 - duties.get(output));
+        }
+        return jump;
+    }
+
+    /** The value in the moment in which every output is closed. */
+    double allOn(ToDoubleFunction<PlainSolve> what) {
+        return what.applyAsDouble(moments.get(moments.size() - 1).solve());
     }
 
     /** The largest value of all moments. */

@@ -235,6 +235,18 @@ final class Plan {
         return Pin.of(name, role);
     }
 
+    static Pin sensorReturn(String name, double limitAmps) {
+        return new Pin(
+                name,
+                PinRole.SENSOR_RETURN,
+                Set.of(),
+                OptionalDouble.of(limitAmps),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
     static Pin reference(String name, double volts) {
         return new Pin(
                 name,

@@ -41,10 +41,13 @@ final class SensingPart {
     static final InputStage PULSE_INPUT =
             InputStage.UNKNOWN.withThresholds(OptionalDouble.of(3.5), OptionalDouble.of(1.5));
 
+    /** Most that may flow in one sensor return pin, A. */
+    static final double SENSOR_RETURN_AMPS = 0.5;
+
     private static final Measurement RATIO =
-            Measurement.of("Pressure", "bar", 0, 10, new Calibration.RatiometricLine(0.1, 0.9, OptionalDouble.empty()));
+            Measurement.of("Pressure", "bar", 0, 10, new Calibration.RatiometricLine(0.1, 0.9, OptionalDouble.of(800)));
     private static final Measurement ABSOLUTE =
-            Measurement.of("Pressure", "bar", 0, 6, new Calibration.VoltageLine(0.5, 4.5, OptionalDouble.empty()));
+            Measurement.of("Pressure", "bar", 0, 6, new Calibration.VoltageLine(0.5, 4.5, OptionalDouble.of(1500)));
     private static final Measurement PULSES = Measurement.of(
             "Speed",
             "Hz",
@@ -56,13 +59,15 @@ final class SensingPart {
 
     private final Plan plan;
     private final Random random;
+    private final Random further;
     private final List<OutputPin> outputs;
     private final boolean spliced;
     private int returns;
 
-    SensingPart(Plan plan, Random random, List<OutputPin> outputs) {
+    SensingPart(Plan plan, Random random, Random further, List<OutputPin> outputs) {
         this.plan = plan;
         this.random = random;
+        this.further = further;
         this.outputs = outputs;
         this.spliced = random.nextBoolean();
     }
@@ -122,10 +127,11 @@ final class SensingPart {
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
-                        Optional.of(Driver.of(200)))));
-        for (int k = 1; k <= 5; k++) {
-            pins.add(Plan.pin("SR" + k, PinRole.SENSOR_RETURN));
+                        Optional.of(Driver.of(200).withEdgeSeconds(OptionalDouble.of(SoundHarness.EDGE_SECONDS))))));
+        for (int k = 1; k <= 6; k++) {
+            pins.add(Plan.sensorReturn("SR" + k, SENSOR_RETURN_AMPS));
         }
+        pins.addAll(FurtherPart.pins(further));
         plan.component(
                 SoundHarness.UNIT,
                 new ControlUnit(

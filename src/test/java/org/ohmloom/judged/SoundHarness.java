@@ -24,6 +24,7 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.SolidStateOutput;
@@ -44,7 +45,16 @@ final class SoundHarness {
     private static final double FUSE_SHARE = 0.6;
     private static final int MOST_STACKED = 3;
 
+    /** Time an edge of an output takes, s: slow enough for what lies beside it. */
+    static final double EDGE_SECONDS = 500e-6;
+
+    /** Height of the bundle above the chassis, m. */
+    static final double HEIGHT_METRES = 0.01;
+
+    static final double AMBIENT_CELSIUS = 30;
+
     private final Random random;
+    private final Random further;
     private final Plan plan = new Plan();
     private final Map<String, Integer> stacked = new LinkedHashMap<>();
     private final List<String> loads = new ArrayList<>();
@@ -54,7 +64,9 @@ final class SoundHarness {
 
     private SoundHarness(long seed) {
         // seeds in a row would begin alike
-        this.random = new Random(new SplittableRandom(seed).nextLong());
+        SplittableRandom seeds = new SplittableRandom(seed);
+        this.random = new Random(seeds.nextLong());
+        this.further = new Random(seeds.nextLong());
     }
 
     /** The harness of a number; the same every time. */
@@ -70,13 +82,36 @@ final class SoundHarness {
         for (int k = 1; k <= count; k++) {
             load("L" + k, 1 + 5 * random.nextDouble());
         }
-        new SensingPart(plan, random, outputs).add(fuse("FU", 3, 2.5));
+        new SensingPart(plan, random, further, outputs).add(fuse("FU", 3, 2.5));
         dimmed();
+        new FurtherPart(plan, further, () -> freeGround("G", further)).add(id -> fuse(id, 2, 1));
         plan.component("BB", new BusBar(terminals(), 0.0002));
         DesignRules rules = new DesignRules(
-                "road-vehicle", 12, 0.05, GaugeSystem.METRIC, "ISO 6722-1 class C", Optional.empty(), 30);
-        return states(Harness.empty(TitleBlock.of("Generated, invented", "EX-GEN"), rules)
-                .withAll(plan.elements()));
+                "road-vehicle",
+                12,
+                0.05,
+                GaugeSystem.METRIC,
+                "ISO 6722-1 class C",
+                Optional.empty(),
+                AMBIENT_CELSIUS,
+                Optional.empty(),
+                Optional.of(atHeight()));
+        return states(LaidOut.of(
+                Harness.empty(TitleBlock.of("Generated, invented", "EX-GEN"), rules)
+                        .withAll(plan.elements()),
+                further));
+    }
+
+    private static ReturnRules atHeight() {
+        return new ReturnRules(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(HEIGHT_METRES),
+                OptionalDouble.empty(),
+                List.of());
     }
 
     private List<String> terminals() {
@@ -156,10 +191,14 @@ final class SoundHarness {
     }
 
     private String freeGround() {
+        return freeGround("", random);
+    }
+
+    private String freeGround(String prefix, Random choosing) {
         List<String> free = stacked.keySet().stream()
-                .filter(each -> stacked.get(each) < MOST_STACKED)
+                .filter(each -> stacked.get(each) < MOST_STACKED && each.startsWith(prefix))
                 .toList();
-        String chosen = free.get(random.nextInt(free.size()));
+        String chosen = free.get(choosing.nextInt(free.size()));
         stacked.merge(chosen, 1, Integer::sum);
         return chosen;
     }
@@ -174,7 +213,13 @@ final class SoundHarness {
             double more = between(1, 4);
             double area = AREAS[size(more)];
             String fuse = fuse("FQ", more, 1);
-            plan.component("Q1", new SolidStateOutput(0.01, 10, Optional.of(Driver.of(150)), OptionalDouble.empty()));
+            plan.component(
+                    "Q1",
+                    new SolidStateOutput(
+                            0.01,
+                            10,
+                            Optional.of(Driver.of(150).withEdgeSeconds(OptionalDouble.of(EDGE_SECONDS))),
+                            OptionalDouble.empty()));
             plan.component("LD2", new Load(new Draw.Resistive(more, 12.5), Load.Control.FEED, OptionalDouble.empty()));
             plan.wire(at(fuse, "2"), at("Q1", "in"), area, 0.3, SignalClass.FEED);
             plan.wire(at("Q1", "out"), at("LD2", "+"), area, between(0.3, 1.5), SignalClass.SWITCHED_OUTPUT);

@@ -55,9 +55,14 @@ public final class OffsetCharts {
                 "Share of the offset",
                 Unit.MILLIVOLT.symbol(),
                 tried ? "offset if switched off" : "",
-                OptionalDouble.of(milli(OffsetLimits.volts(harness, offset.point()))),
+                limit(harness, offset),
                 false,
                 rows);
+    }
+
+    private static OptionalDouble limit(Harness harness, Offset offset) {
+        OptionalDouble limit = OffsetLimits.judged(harness, offset);
+        return limit.isPresent() ? OptionalDouble.of(milli(limit.getAsDouble())) : limit;
     }
 
     private static double milli(double volts) {

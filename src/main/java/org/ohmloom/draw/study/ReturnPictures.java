@@ -35,7 +35,7 @@ public final class ReturnPictures {
      */
     public static Optional<ReturnPicture> of(
             Harness harness, ReturnStudy study, Network drawn, Optional<StateId> state) {
-        List<Offset> offsets = ReturnReadings.offsets(study, state);
+        List<Offset> offsets = ReturnReadings.offsets(study, state, offset -> OffsetLimits.isOver(harness, offset));
         List<ReturnColumn> columns = new ArrayList<>(basins(harness, study, offsets, state));
         offsets.stream()
                 .filter(offset -> offset.point().kind() != ReferencePoint.Kind.GROUND_POINT)
@@ -71,8 +71,11 @@ public final class ReturnPictures {
                 .filter(offset -> offset.point().kind() == ReferencePoint.Kind.GROUND_POINT)
                 .forEach(offset -> swings.put(offset.point().owner(), offset));
         List<Basin> basins = new ArrayList<>();
-        for (ReturnReadings.AtGround at : ReturnReadings.grounds(study, state)) {
+        for (ReturnReadings.AtGround at : ReturnReadings.grounds(
+                study, id -> state.or(() -> Optional.ofNullable(swings.get(id)).map(Offset::state)))) {
             GroundPointId id = at.ground().ground();
+            Optional<Offset> offset = Optional.ofNullable(swings.get(id))
+                    .filter(each -> each.state().equals(at.state()));
             basins.add(new Basin(
                     id.value(),
                     id.value(),
@@ -84,11 +87,8 @@ public final class ReturnPictures {
                     at.joint().amps(),
                     at.joint().offsetVolts(),
                     at.joint().jointVolts(),
-                    Optional.ofNullable(swings.get(id))
-                            .filter(offset -> offset.state().equals(at.state()))
-                            .map(Offset::rippleVolts)
-                            .orElse(0.0),
-                    OptionalDouble.of(harness.rules().returnRules().groundLimitVolts())));
+                    offset.map(Offset::rippleVolts).orElse(0.0),
+                    offset.map(each -> OffsetLimits.judged(harness, each)).orElse(OptionalDouble.empty())));
         }
         basins.sort(Comparator.comparing(Basin::group, NaturalOrder.INSTANCE)
                 .thenComparing(Basin::element, NaturalOrder.INSTANCE));
@@ -116,7 +116,7 @@ public final class ReturnPictures {
                 state.isPresent() ? "" : Named.state(harness, offset.state()),
                 offset.volts(),
                 offset.rippleVolts(),
-                OptionalDouble.of(OffsetLimits.volts(harness, offset.point())));
+                OffsetLimits.judged(harness, offset));
     }
 
     private static Gauge.Kind kind(ReferencePoint.Kind kind) {

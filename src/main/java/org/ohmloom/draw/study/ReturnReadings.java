@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.ohmloom.ground.GroundReading;
 import org.ohmloom.ground.LoopReading;
 import org.ohmloom.ground.LostReturn;
@@ -16,6 +17,7 @@ import org.ohmloom.ground.ReferencePoint;
 import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.ground.coupling.Coupling;
 import org.ohmloom.ground.sensor.SensorBudget;
+import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.StateId;
 
 /** What the study of the return paths says in one state, or at its worst over all of them: one reading for each thing. */
@@ -34,10 +36,15 @@ public final class ReturnReadings {
 
     /** Ground points in the order of their ids, each in the state asked for, or where its offset is largest. */
     public static List<AtGround> grounds(ReturnStudy study, Optional<StateId> state) {
+        return grounds(study, ground -> state);
+    }
+
+    /** The same, each in a state of its own, or where its offset is largest. */
+    public static List<AtGround> grounds(ReturnStudy study, Function<GroundPointId, Optional<StateId>> stateOf) {
         List<AtGround> found = new ArrayList<>();
         for (GroundReading ground : study.grounds()) {
             ground.states().entrySet().stream()
-                    .filter(entry -> asked(entry.getKey(), state))
+                    .filter(entry -> asked(entry.getKey(), stateOf.apply(ground.ground())))
                     .max(Comparator.comparingDouble(
                             entry -> Math.abs(entry.getValue().offsetVolts())))
                     .ifPresent(entry -> found.add(new AtGround(ground, entry.getKey(), entry.getValue())));
@@ -47,12 +54,17 @@ public final class ReturnReadings {
 
     /** Reference points, control units first; each in the state asked for, or where it is farthest from its reference. */
     public static List<Offset> offsets(ReturnStudy study, Optional<StateId> state) {
+        return offsets(study, state, offset -> false);
+    }
+
+    /** The same; a state in which a reference point is beyond what it is judged by comes before all others. */
+    public static List<Offset> offsets(ReturnStudy study, Optional<StateId> state, Predicate<Offset> isOver) {
         List<Offset> worst = worst(
                 study.offsets().stream()
                         .filter(offset -> asked(offset.state(), state))
                         .toList(),
                 Offset::point,
-                Comparator.comparingDouble(Offset::worstVolts));
+                Comparator.comparing(isOver::test).thenComparingDouble(Offset::worstVolts));
         worst.sort(Comparator.comparing((Offset offset) -> rank(offset.point().kind()))
                 .thenComparing(Comparator.comparingDouble(Offset::worstVolts).reversed()));
         return worst;

@@ -14,10 +14,13 @@ import java.util.TreeSet;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Islands;
+import org.ohmloom.graph.Passages;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.graph.ReadingUnits;
 import org.ohmloom.graph.Route;
 import org.ohmloom.ground.sensor.SignalSensitivity;
 import org.ohmloom.heat.balance.RoundWire;
+import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Sensor;
@@ -61,16 +64,17 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
         solutions.forEach((state, solution) -> {
             Edges edges = Edges.of(input.harness(), solution);
             unknown.addAll(edges.unknown());
-            edges.byWire().forEach((culprit, edge) -> {
-                for (Victim victim : victims) {
-                    victim.from(input, state, culprit, edge)
-                            .ifPresent(found -> worst.merge(
-                                    culprit + " " + victim.wire().id() + " "
-                                            + victim.signal().sensor(),
-                                    found,
-                                    (one, other) -> other.arrivingVolts() > one.arrivingVolts() ? other : one));
-                }
-            });
+            edges.byWire()
+                    .forEach((culprit, own) -> own.forEach(edge -> {
+                        for (Victim victim : victims) {
+                            victim.from(input, state, culprit, edge)
+                                    .ifPresent(found -> worst.merge(
+                                            culprit + " " + victim.wire().id() + " "
+                                                    + victim.signal().sensor(),
+                                            found,
+                                            (one, other) -> other.arrivingVolts() > one.arrivingVolts() ? other : one));
+                        }
+                    }));
         });
         List<Coupling> couplings = new ArrayList<>(worst.values());
         couplings.removeIf(
@@ -89,8 +93,8 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
                     + String.join(", ", unknown) + ".");
         }
         if (input.harness().rules().returnRules().heightMetres().isEmpty() && !couplings.isEmpty()) {
-            sentences.add(
-                    "Coupling by the magnetic field not checked: the height of bundles above the chassis is not entered.");
+            sentences.add("Coupling by the magnetic field not checked: the height of bundles above the chassis is not"
+                    + " entered.");
         }
         return sentences;
     }
@@ -214,11 +218,11 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
 
     private static List<Victim> victims(CouplingInput input) {
         Islands pieces = Islands.of(input.drawn(), Branch::isPlain);
+        Passages passages = new Passages(input.drawn());
         List<Victim> victims = new ArrayList<>();
         for (SignalSensitivity signal : input.signals()) {
             Optional<PointId> pin = input.drawn().index().terminal(signal.unit(), signal.pin());
-            Optional<PointId> back = input.drawn().index().terminal(signal.sensor(), Sensor.RETURN);
-            List<Wire> returns = back.map(at -> wires(input, pieces, at)).orElse(List.of());
+            List<Wire> returns = returns(input, passages, signal);
             pin.map(at -> wires(input, pieces, at)).orElse(List.of()).forEach(wire -> input.routes()
                     .of(wire.id())
                     .ifPresent(route -> victims.add(new Victim(
@@ -230,6 +234,23 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
                             signal.ohmsAtPin()))));
         }
         return victims;
+    }
+
+    /** The wires a signal's current comes back by: those on the shortest way from the sensor's return to the unit's. */
+    private static List<Wire> returns(CouplingInput input, Passages passages, SignalSensitivity signal) {
+        Optional<PointId> back = input.drawn().index().terminal(signal.sensor(), Sensor.RETURN);
+        Optional<PointId> reference = input.harness()
+                .components()
+                .find(signal.unit())
+                .flatMap(unit -> ReadingUnits.reference(input.drawn(), unit.id(), (ControlUnit) unit.device()));
+        if (back.isEmpty() || reference.isEmpty()) {
+            return List.of();
+        }
+        return passages.shortest(back.get(), Set.of(reference.get())).stream()
+                .filter(branch -> branch.kind() == BranchKind.WIRE)
+                .flatMap(branch ->
+                        input.harness().wires().find(new WireId(branch.id().value())).stream())
+                .toList();
     }
 
     private static List<Wire> wires(CouplingInput input, Islands pieces, PointId point) {

@@ -1,5 +1,6 @@
 package org.ohmloom.ground.coupling;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,10 +28,10 @@ import org.ohmloom.solve.Solution;
  * output while it is off. The current of any wire jumps by the difference of its mean currents in two stretches of a clock that
  * follow each other.
  *
- * @param byWire  the edge of each wire that has one
+ * @param byWire  the edges of each wire that has some, one for each clock that moves it
  * @param unknown outputs that switch in this state and whose edge time is not entered
  */
-record Edges(SortedMap<WireId, Coupling.Edge> byWire, SortedSet<String> unknown) {
+record Edges(SortedMap<WireId, List<Coupling.Edge>> byWire, SortedSet<String> unknown) {
 
     /** Current edges smaller than this are left out, A. */
     private static final double LEAST_AMPS = 0.01;
@@ -44,7 +45,7 @@ record Edges(SortedMap<WireId, Coupling.Edge> byWire, SortedSet<String> unknown)
         private final Harness harness;
         private final Solution solution;
         private final Islands pieces;
-        private final SortedMap<WireId, Coupling.Edge> edges = new TreeMap<>();
+        private final SortedMap<WireId, SortedMap<String, Coupling.Edge>> edges = new TreeMap<>();
         private final SortedSet<String> unknown = new TreeSet<>();
 
         Search(Harness harness, Solution solution) {
@@ -57,27 +58,30 @@ record Edges(SortedMap<WireId, Coupling.Edge> byWire, SortedSet<String> unknown)
             Map<String, Double> soonest = new TreeMap<>();
             for (Branch branch : solution.network().branches().values()) {
                 if (branch.law() instanceof Law.SwitchedResistance output) {
-                    output(branch)
-                            .ifPresent(seconds -> soonest.merge(output.pulse().clock(), seconds, Math::min));
+                    String clock = output.pulse().clock();
+                    output(branch, clock).ifPresent(seconds -> soonest.merge(clock, seconds, Math::min));
                 }
             }
             for (Clock clock : solution.duty().clocks()) {
                 soonest.entrySet().stream()
                         .filter(each ->
                                 clock.id().equals(each.getKey()) || clock.id().startsWith(each.getKey() + " at "))
-                        .mapToDouble(Map.Entry::getValue)
-                        .min()
-                        .ifPresent(seconds -> jumps(clock, seconds));
+                        .min(Map.Entry.comparingByValue())
+                        .ifPresent(each -> jumps(clock, each.getKey(), each.getValue()));
             }
-            return new Edges(edges, unknown);
+            SortedMap<WireId, List<Coupling.Edge>> byWire = new TreeMap<>();
+            edges.forEach((wire, byClock) -> byWire.put(wire, List.copyOf(byClock.values())));
+            return new Edges(byWire, unknown);
         }
 
-        private void add(BranchId wire, Coupling.Edge edge) {
-            edges.merge(new WireId(wire.value()), edge, Coupling.Edge::with);
+        /** What two clocks do comes at different times and is kept apart; of one clock the worst counts. */
+        private void add(BranchId wire, String clock, Coupling.Edge edge) {
+            edges.computeIfAbsent(new WireId(wire.value()), each -> new TreeMap<>())
+                    .merge(clock, edge, Coupling.Edge::with);
         }
 
         /** Takes down the edges of voltage an output makes; tells the time they take, s, if it is known. */
-        private Optional<Double> output(Branch output) {
+        private Optional<Double> output(Branch output, String clock) {
             Optional<Driver> driver = output.element()
                     .filter(ComponentId.class::isInstance)
                     .flatMap(id -> harness.components().find((ComponentId) id))
@@ -92,14 +96,14 @@ record Edges(SortedMap<WireId, Coupling.Edge> byWire, SortedSet<String> unknown)
             int moving = piece(movingEnd(output, load));
             for (Branch branch : solution.network().branches().values()) {
                 if (branch.kind() == BranchKind.WIRE && piece(branch.from()) == moving) {
-                    add(branch.id(), new Coupling.Edge(volts, 0, seconds.getAsDouble()));
+                    add(branch.id(), clock, new Coupling.Edge(volts, 0, seconds.getAsDouble()));
                 }
             }
             return Optional.of(seconds.getAsDouble());
         }
 
         /** Takes down the edges of current a clock makes. */
-        private void jumps(Clock clock, double seconds) {
+        private void jumps(Clock clock, String name, double seconds) {
             int count = clock.stretches().size();
             for (Branch branch : solution.network().branches().values()) {
                 double largest = 0;
@@ -109,7 +113,7 @@ record Edges(SortedMap<WireId, Coupling.Edge> byWire, SortedSet<String> unknown)
                     largest = Math.max(largest, Math.abs(next - here));
                 }
                 if (largest >= LEAST_AMPS) {
-                    add(branch.id(), new Coupling.Edge(0, largest, seconds));
+                    add(branch.id(), name, new Coupling.Edge(0, largest, seconds));
                 }
             }
         }

@@ -7,7 +7,7 @@ package org.ohmloom.ground.sensor;
  * @param supplyVolts      V(sensor's supply) - V(unit's sensor return), V; NaN without one
  * @param ownReturnVolts   V(sensor's return) - V(unit's sensor return) by the sensor's own supply current, V
  * @param otherReturnVolts the same by everything else, V
- * @param leadOhms         resistance of the signal wire with its contacts, ohm
+ * @param leadOhms         resistance of the signal wire with its contacts, ohm; of a current loop its feed too
  * @param returnOhms       resistance between the sensor's return and the unit's sensor return, ohm
  * @param inputSiemens     conductance of the input to the sensor return, S; 0 where it is not known
  * @param heated           whether the sensor warms itself

@@ -2,10 +2,15 @@ package org.ohmloom.ground.sensor;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Law;
+import org.ohmloom.graph.NetworkBuilder;
+import org.ohmloom.graph.Passages;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Device;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Pin;
@@ -37,7 +42,8 @@ record SolvedLink(Conditions ideal, Conditions actual, double referenceVolts) {
         if (!isOn(link, solution)) {
             return Optional.empty();
         }
-        double lead = ohms(conductors, link.signal(), link.at());
+        double lead =
+                ohms(conductors, link.signal(), link.at()) + (isCurrent(link) ? feedOhms(harness, link, solution) : 0);
         double back = link.back()
                 .map(point -> ohms(conductors, point, link.reference()))
                 .orElse(0.0);
@@ -101,6 +107,25 @@ record SolvedLink(Conditions ideal, Conditions actual, double referenceVolts) {
                 .measurement()
                 .filter(each -> each.calibration() instanceof Calibration.CurrentLine)
                 .isPresent();
+    }
+
+    /**
+     * Resistance of the way a current transmitter is fed by, ohm: from the unit's reference supply, or from the first source. The
+     * current of the loop is not among the currents the network was solved with.
+     */
+    private static double feedOhms(Harness harness, SensorLink link, Solution solution) {
+        Optional<PointId> source = link.fed()
+                .flatMap(pin -> terminal(link, pin, solution))
+                .or(() -> NetworkBuilder.firstSource(harness)
+                        .flatMap(battery -> solution.network().index().terminal(battery.id(), Device.POSITIVE)));
+        if (link.supply().isEmpty() || source.isEmpty()) {
+            return 0;
+        }
+        return new Passages(solution.network())
+                .shortest(link.supply().get(), Set.of(source.get())).stream()
+                        .filter(branch -> branch.law() instanceof Law.Resistance)
+                        .mapToDouble(branch -> ((Law.Resistance) branch.law()).ohms())
+                        .sum();
     }
 
     private static boolean isOn(SensorLink link, Solution solution) {
