@@ -84,10 +84,10 @@ final class OffsetSection {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Offsets of reference points"));
         blocks.add(new Block.Prose(
-                "Each load, and each source but the reference one, is replaced by its solved current; its share is"
-                    + " transfer resistance times that current, and the shares sum to the offset. \"If switched off\""
-                    + " is a full solution without that load. Offsets of ground points stand with them above; of the"
-                    + " shares, those below 1 % are left out."));
+                "Each load, and each source but the reference one, is replaced by its solved current; its"
+                        + " share is transfer resistance times that current, and the shares sum to the offset. \"If switched off\" is a"
+                        + " full solution without that load. Offsets of ground points stand with them above; of the shares, those below 1 %"
+                        + " are left out."));
         blocks.add(new Block.Table(
                 "offsets",
                 COLUMNS,

@@ -93,8 +93,8 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
                     + String.join(", ", unknown) + ".");
         }
         if (input.harness().rules().returnRules().heightMetres().isEmpty() && !couplings.isEmpty()) {
-            sentences.add("Coupling by the magnetic field not checked: the height of bundles above the chassis is not"
-                    + " entered.");
+            sentences.add(
+                    "Coupling by the magnetic field not checked: the height of bundles above the chassis is not entered.");
         }
         return sentences;
     }
