@@ -42,6 +42,7 @@ final class Floors {
             new Library("EJML", List.of("org.ejml"), Set.of("solve")),
             new Library(
                     "PDFBox", List.of("org.apache.pdfbox", "org.apache.fontbox", "de.rototor.pdfbox"), Set.of("pack")),
+            new Library("fastexcel", List.of("org.dhatim"), Set.of("pack")),
             new Library("picocli", List.of("picocli"), Set.of("cli")),
             new Library("FlatLaf", List.of("com.formdev.flatlaf"), Set.of("workbench")),
             new Library("MigLayout", List.of("net.miginfocom"), Set.of("workbench")),

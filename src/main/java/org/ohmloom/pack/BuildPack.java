@@ -16,10 +16,11 @@ import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.ReportPages;
 import org.ohmloom.pack.page.TableFile;
 import org.ohmloom.pack.page.TitleFields;
+import org.ohmloom.pack.page.WorkbookFile;
 
 /**
  * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, bundles, build order, test sheet and calculation as PDF, and
- * every table as CSV beside it, with a list of their checksums. All documents carry the revision of the title block. No clock is read: the same analysis
+ * every table as CSV beside it and in one workbook, with a list of their checksums. All documents carry the revision of the title block. No clock is read: the same analysis
  * gives the same bytes.
  */
 public final class BuildPack {
@@ -30,6 +31,7 @@ public final class BuildPack {
     private final PdfFile pdf;
     private final FileNames names;
     private final PackManifest manifest;
+    private final WorkbookFile workbook = new WorkbookFile();
 
     private BuildPack(Analysis analysis, PackOptions options, Progress progress) {
         this.analysis = analysis;
@@ -72,9 +74,20 @@ public final class BuildPack {
                 throw new PackException(document.title() + " not made: " + failed.getMessage(), failed);
             }
         }
+        workbook(files);
         files.add(names.csv(PackManifest.ID, ""), manifest.text().getBytes(StandardCharsets.UTF_8));
         checkpoint();
         progress.step(done, done, "Moving the files into place");
+    }
+
+    private void workbook(StagedFiles files) throws PackException {
+        if (!workbook.isEmpty()) {
+            try {
+                add(files, names.workbook(), workbook.bytes());
+            } catch (IOException failed) {
+                throw new PackException("The workbook of tables is not made: " + failed.getMessage(), failed);
+            }
+        }
     }
 
     private void add(StagedFiles files, String name, byte[] content) throws PackException {
@@ -107,6 +120,7 @@ public final class BuildPack {
         ReportPages.Pages pages = new ReportPages(fonts).set(report, fields);
         checkpoint();
         add(files, names.pdf(document), pdf.bytes(pages.scenes(), pages.bookmarks(), fields));
+        workbook.add(document.id(), report);
         for (Map.Entry<String, String> table : TableFile.texts(report).entrySet()) {
             add(files, names.csv(document, table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
         }

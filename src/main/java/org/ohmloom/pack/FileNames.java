@@ -26,6 +26,11 @@ final class FileNames {
         return stem + "-" + document + ".pdf";
     }
 
+    /** The workbook of all tables. */
+    String workbook() {
+        return stem + "-tables.xlsx";
+    }
+
     /** The file of a document's tables; the part names one of several. */
     String csv(PackDocument document, String part) {
         return csv(document.id(), part);
