@@ -55,7 +55,8 @@ final class Returns {
                         bench.routes(),
                         LoopStudies.shapes(bench, ratings),
                         now.sensors.signals()),
-                heated.solutions());
+                heated.solutions(),
+                cancel::isRequested);
         soFar.accept(now.found(), StudyPart.COUPLINGS);
         return now.found();
     }

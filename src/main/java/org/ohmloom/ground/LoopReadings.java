@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.Law;
@@ -42,9 +44,16 @@ final class LoopReadings {
     }
 
     /** The readings of all loops, in their order. */
-    static List<LoopReading> of(LoopInput input, SortedMap<StateId, DividedState> states) {
+    static List<LoopReading> of(LoopInput input, SortedMap<StateId, DividedState> states, BooleanSupplier cancelled) {
         LoopReadings readings = new LoopReadings(input, states);
-        return input.found().loops().stream().map(readings::read).toList();
+        List<LoopReading> all = new ArrayList<>();
+        for (ReturnLoop loop : input.found().loops()) {
+            if (cancelled.getAsBoolean()) {
+                throw new CancellationException("loops cancelled");
+            }
+            all.add(readings.read(loop));
+        }
+        return all;
     }
 
     private LoopReading read(ReturnLoop loop) {

@@ -32,7 +32,7 @@ public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, Li
      */
     public static LoopStudy of(LoopInput input, SortedMap<StateId, Solution> solutions, BooleanSupplier cancelled) {
         SortedMap<StateId, DividedState> states = DividedState.all(input.drawn(), solutions, cancelled);
-        List<LoopReading> loops = LoopReadings.of(input, states);
+        List<LoopReading> loops = LoopReadings.of(input, states, cancelled);
         List<String> unjudged = new ArrayList<>();
         if (!input.found().shortest()) {
             unjudged.add(

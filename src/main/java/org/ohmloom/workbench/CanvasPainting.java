@@ -82,7 +82,21 @@ final class CanvasPainting {
         }
     }
 
+    /** Paints what is shown on top of the scene; its texts in a readable size, as many as there is room for. */
     private void paintTrail(Graphics2D g, LayoutCanvas canvas, DrawStyle style) {
+        if (FarLabels.areNeeded(canvas.transform().scale()) && canvas.scene().isPresent()) {
+            Scene whole = canvas.scene().get();
+            List<Item> lines = canvas.trail().stream()
+                    .filter(item -> item.mark() instanceof Line)
+                    .toList();
+            Graphics2D inMm = (Graphics2D) g.create();
+            inMm.transform(canvas.transform().affine());
+            lines.forEach(item -> painter.paintMark(inMm, item.mark(), style));
+            inMm.dispose();
+            Scene trail = new Scene(whole.widthMm(), whole.heightMm(), canvas.trail());
+            FarLabels.paint(g, trail, canvas.transform(), painter, style);
+            return;
+        }
         Graphics2D own = (Graphics2D) g.create();
         try {
             own.transform(canvas.transform().affine());

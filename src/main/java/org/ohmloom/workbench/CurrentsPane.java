@@ -84,16 +84,10 @@ final class CurrentsPane extends StudyTab {
     }
 
     private JComponent head() {
-        JPanel head = new JPanel(new MigLayout("insets 2 10 2 8, gapx 6, fillx", "[grow,fill]10[][]", "[center]"));
+        JPanel head = new JPanel(new MigLayout("insets 4 10 4 8, fillx", "[grow,fill]", "[center]"));
         reading.setName("currents-reading");
         reading.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        StateChooser chooser = new StateChooser(desk);
-        chooser.setName("currents-state");
-        JLabel label = new JLabel("State");
-        label.setLabelFor(chooser);
         head.add(reading, "wmin 0");
-        head.add(label);
-        head.add(chooser, "w 120::200");
         return head;
     }
 

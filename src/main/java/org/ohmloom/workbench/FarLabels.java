@@ -7,7 +7,6 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.Ink;
@@ -96,7 +95,9 @@ final class FarLabels {
         return item.layer() == Layer.CONNECTORS
                 && item.mark() instanceof Text text
                 && text.weight() == Weight.BOLD
-                && item.element().equals(Optional.of(text.text()));
+                && item.element()
+                        .filter(id -> text.text().equals(id) || text.text().startsWith(id + " "))
+                        .isPresent();
     }
 
     private static boolean isNumber(Item item) {

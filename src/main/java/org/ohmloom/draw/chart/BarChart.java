@@ -89,7 +89,11 @@ public record BarChart(
         Axis left = new Axis("", dimension.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
         Plot plot = new Plot(area, across, left, Optional.empty(), 0);
         plot.draw(pen, new Extent(0, 0, widthMm, heightMm()), title, subtitle);
-        key(pen, area.topMm() - KEY_MM, Math.max(EDGE_MM, Math.min(area.leftMm(), widthMm - EDGE_MM - keyMm(pen))));
+        key(
+                pen,
+                area.topMm() - KEY_MM,
+                Math.max(EDGE_MM, Math.min(area.leftMm(), widthMm - EDGE_MM - keyMm(pen))),
+                widthMm);
         double y = area.topMm() + BETWEEN_MM / 2;
         for (BarRow row : rows) {
             row(pen, plot, row, y, labelMm);
@@ -105,7 +109,7 @@ public record BarChart(
         return limit.isEmpty() ? kindsMm - KEY_GAP_MM : kindsMm + 1 + GAP_MM + pen.widthMm(limit);
     }
 
-    private void key(Pen pen, double top, double from) {
+    private void key(Pen pen, double top, double from, double widthMm) {
         double x = from;
         for (int k = 0; k < kinds.size(); k++) {
             pen.put(Layer.SHEET, new Box(Extent.at(x, top + 0.3, SAMPLE_MM, BAR_MM - 0.4), 0, fill(k)));
@@ -115,7 +119,9 @@ public record BarChart(
         }
         if (!limit.isEmpty()) {
             limitMark(pen, Layer.SHEET, x + 1, top, top + BAR_MM);
-            pen.put(Layer.SHEET, pen.text(limit, new Point(x + 1 + GAP_MM, top + 2.3), Anchor.START, Ink.TEXT));
+            double left = x + 1 + GAP_MM;
+            String cut = pen.cut(limit, Pen.LETTER_MM, Weight.REGULAR, widthMm - EDGE_MM - left);
+            pen.put(Layer.SHEET, pen.text(cut, new Point(left, top + 2.3), Anchor.START, Ink.TEXT));
         }
     }
 

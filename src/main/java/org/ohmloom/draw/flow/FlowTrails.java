@@ -186,9 +186,9 @@ final class FlowTrails {
             return;
         }
         String words = Formats.volts(volts.getAsDouble());
-        double width = fonts.widthMm(words, Weight.BOLD, VOLTS_MM);
+        double width = fonts.widthMm(words, Weight.REGULAR, VOLTS_MM);
         Point base = at.plus(anchor == Anchor.START ? 1.6 : -1.6, kept / 2 + VOLTS_MM + 0.9);
-        Text text = new Text(words, base, VOLTS_MM, width, anchor, 0, Weight.BOLD, Ink.TEXT);
+        Text text = new Text(words, base, VOLTS_MM, width, anchor, 0, Weight.REGULAR, Ink.TEXT);
         Extent plate = text.bounds().grown(0.5);
         texts.add(Item.of(Layer.NUMBERS, new Box(plate, 0.6, Fill.of(Ink.PLATE, Ink.CHART_FOURTH, 0.2))));
         texts.add(Item.of(Layer.NUMBERS, text));

@@ -47,8 +47,8 @@ public final class DutyRangeCharts {
                 "Voltage lost while on",
                 "",
                 Dimension.VOLTAGE,
-                List.of("by the load, feed and return", "along " + wire),
-                "load may lose",
+                List.of("feed and return", wire.value()),
+                "allowed",
                 steps.stream()
                         .flatMap(step -> on(step, wire).stream()
                                 .map(each -> row(

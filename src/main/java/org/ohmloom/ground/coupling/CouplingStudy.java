@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Islands;
@@ -53,8 +55,14 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
         unjudged = List.copyOf(unjudged);
     }
 
-    /** Studies all states. O(signal wires x switching wires). */
-    public static CouplingStudy of(CouplingInput input, SortedMap<StateId, Solution> solutions) {
+    /**
+     * Studies all states. O(signal wires x switching wires).
+     *
+     * @param cancelled asked now and then; true stops the work
+     * @throws CancellationException when asked to stop
+     */
+    public static CouplingStudy of(
+            CouplingInput input, SortedMap<StateId, Solution> solutions, BooleanSupplier cancelled) {
         List<Victim> victims = victims(input);
         if (victims.isEmpty()) {
             return new CouplingStudy(List.of(), List.of());
@@ -66,6 +74,9 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
             unknown.addAll(edges.unknown());
             edges.byWire()
                     .forEach((culprit, own) -> own.forEach(edge -> {
+                        if (cancelled.getAsBoolean()) {
+                            throw new CancellationException("coupling cancelled");
+                        }
                         for (Victim victim : victims) {
                             victim.from(input, state, culprit, edge)
                                     .ifPresent(found -> worst.merge(

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.Islands;
@@ -77,6 +78,9 @@ public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> si
         List<SignalSensitivity> signals = new ArrayList<>();
         SortedMap<StateId, LinearNetwork> conductors = conductors(judges, solutions, cancelled);
         for (Judge judge : judges) {
+            if (cancelled.getAsBoolean()) {
+                throw new CancellationException("sensors cancelled");
+            }
             List<SensorBudget> found = new ArrayList<>();
             conductors.forEach((state, network) ->
                     judge.budget(state, solutions.get(state), network).ifPresent(found::add));

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
@@ -62,6 +63,9 @@ public final class ProtectionStudy {
                 new RelyingConductors(input, relying, faults, limits, relyingWires, outputLimitAmps);
         SortedMap<ComponentId, DeviceProtection> devices = new TreeMap<>();
         for (Component component : input.harness().components().all()) {
+            if (input.cancelled().getAsBoolean()) {
+                throw new CancellationException("protection cancelled");
+            }
             if (component.device() instanceof ProtectiveDevice device) {
                 devices.put(component.id(), study.study(component, device, conductors.of(component.id())));
             }
