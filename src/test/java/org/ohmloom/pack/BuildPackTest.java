@@ -63,6 +63,36 @@ class BuildPackTest {
     }
 
     @Test
+    void everySegmentWithItsCoveringAndEveryMarkingIsInTheBundles() throws IOException {
+        String text = Packs.text(pdf(PackDocument.BUNDLES));
+        List<Map<String, String>> segments = Packs.rows(csv("bundles"));
+        assertEquals(pickup.harness().segments().size(), segments.size());
+        segments.forEach(row -> assertTrue(text.contains(row.get("Segment")), row.toString()));
+        long covered = pickup.harness().segments().all().stream()
+                .filter(segment -> segment.covering().isPresent())
+                .count();
+        assertEquals(covered, Packs.rows(csv("bundles-coverings")).size());
+        long made = pickup.harness().wires().all().stream()
+                .filter(wire -> !wire.existing())
+                .count();
+        assertEquals(made, Packs.rows(csv("bundles-markings")).size());
+    }
+
+    @Test
+    void thePartsOfEachLengthSumToWhatIsCut() throws IOException {
+        for (Map<String, String> row : Packs.rows(csv("wire-list-lengths"))) {
+            double sum = 0;
+            for (Map.Entry<String, String> cell : row.entrySet()) {
+                boolean part = cell.getKey().endsWith(" mm")
+                        && !cell.getKey().startsWith("Cut to")
+                        && !cell.getKey().startsWith("May be longer");
+                sum += part && !cell.getValue().isEmpty() ? Double.parseDouble(cell.getValue()) : 0;
+            }
+            assertEquals(Double.parseDouble(row.get("Cut to mm")), sum, 1e-6, row.toString());
+        }
+    }
+
+    @Test
     void everyConnectorAndCavityIsInThePinTables() throws IOException {
         String text = Packs.text(pdf(PackDocument.PIN_TABLES));
         List<Map<String, String>> rows = Packs.rows(csv("pin-tables"));

@@ -33,7 +33,8 @@ public record LabelPlan(List<Double> metres, String source) {
             if (between <= 0) {
                 places.add(lengthMetres / 2);
             } else {
-                int gaps = Math.max(1, (int) Math.ceil(between / spacing - NOISE_RATIO));
+                int gaps = (int)
+                        Math.min(SupportPlan.MOST_PLACES, Math.max(1, Math.ceil(between / spacing - NOISE_RATIO)));
                 for (int k = 0; k <= gaps; k++) {
                     places.add(first + k * between / gaps);
                 }

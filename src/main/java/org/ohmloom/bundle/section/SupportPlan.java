@@ -25,6 +25,9 @@ public record SupportPlan(
 
     private static final double NOISE_RATIO = 1e-9;
 
+    /** No list of places is longer than this, however long a segment is said to be. */
+    static final int MOST_PLACES = 10_000;
+
     public SupportPlan {
         supportMetres = List.copyOf(supportMetres);
         tieMetres = List.copyOf(tieMetres);
@@ -35,7 +38,7 @@ public record SupportPlan(
      * end.
      */
     static List<Double> spread(double lengthMetres, double mostMetres) {
-        int count = Math.max(1, (int) Math.ceil(lengthMetres / mostMetres - NOISE_RATIO));
+        int count = (int) Math.min(MOST_PLACES, Math.max(1, Math.ceil(lengthMetres / mostMetres - NOISE_RATIO)));
         List<Double> places = new ArrayList<>();
         for (int k = 0; k < count; k++) {
             places.add((k + 0.5) * lengthMetres / count);

@@ -84,7 +84,7 @@ public final class SplicePlacing {
         double presentKg = kilograms(pulls, present);
         List<String> tooNear = keeps.stream()
                 .filter(keep -> !kept(keep, present))
-                .map(keep -> keep.what() + ", " + Formats.metres(keep.metres()))
+                .map(keep -> keep.what() + " (keep " + Formats.metres(keep.metres()) + ")")
                 .toList();
         Optional<Spot> best = Optional.empty();
         double bestKg = Double.POSITIVE_INFINITY;

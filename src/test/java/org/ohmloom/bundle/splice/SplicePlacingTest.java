@@ -125,7 +125,7 @@ class SplicePlacingTest {
         SpliceAdvice advice = advice(kept(sized, 0.1, 0.3, List.of()), "S2");
         Place.OnSegment best = (Place.OnSegment) advice.best().orElseThrow();
         assertEquals(0.3, Math.abs(best.distanceMetres() - 1), EXACT);
-        assertEquals(List.of("S1, 300 mm"), advice.tooNear());
+        assertEquals(List.of("S1 (keep 300 mm)"), advice.tooNear());
     }
 
     @Test
