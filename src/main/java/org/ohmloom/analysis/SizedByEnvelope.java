@@ -53,10 +53,12 @@ record SizedByEnvelope(JointSized sized, Envelope envelope, SizingInput input) {
         boolean dropsCount = envelope.situations().stream()
                 .flatMap(situation -> situation.loads().values().stream())
                 .anyMatch(load -> load.dropVolts() > load.limitVolts());
-        SortedMap<WireId, ConductorChoice> byNamed = new ConductorChooser(named).chooseAll();
+        AtMostOnce<SortedMap<WireId, ConductorChoice>> byNamed =
+                new AtMostOnce<>(() -> new ConductorChooser(named).chooseAll());
         SortedMap<WireId, ConductorChoice> needs = new TreeMap<>(sized.conductors());
         new ConductorChooser(widened).chooseAll().forEach((wire, choice) -> {
-            boolean asks = asksMore(choice, byNamed.get(wire)) && asksMore(choice, needs.get(wire));
+            boolean asks = asksMore(choice, needs.get(wire))
+                    && asksMore(choice, byNamed.get().get(wire));
             if (asks && (dropsCount || choice.governing().governor() != Governor.VOLTAGE_DROP)) {
                 needs.put(wire, choice);
             } else {

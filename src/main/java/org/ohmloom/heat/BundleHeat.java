@@ -38,6 +38,11 @@ public final class BundleHeat {
         this.places = HeatPlace.of(harness, tables, routes);
     }
 
+    /** What its wires may carry, each worked out once. */
+    public Ampacities ampacities() {
+        return ampacities;
+    }
+
     /**
      * Where all wires settle.
      *

@@ -93,7 +93,19 @@ public final class ConductorChooser {
     }
 
     private static Optional<Gauge> smallest(ConductorFamily family, List<Demand> demands) {
-        return serving(family, demands).stream().findFirst().map(ConductorRow::gauge);
+        return first(family, demands)
+                .or(() -> first(family, without(demands, Governor.SLOW_OVERLOAD)))
+                .or(() -> first(family, without(demands, Governor.CRIMP)))
+                .map(ConductorRow::gauge);
+    }
+
+    /** The first of {@link #fitting}; thicker ones are not tried. */
+    private static Optional<ConductorRow> first(ConductorFamily family, List<Demand> demands) {
+        return family.rows().stream().filter(row -> fits(demands, row)).findFirst();
+    }
+
+    private static boolean fits(List<Demand> demands, ConductorRow row) {
+        return demands.stream().allMatch(demand -> demand.fits().test(row));
     }
 
     /**
@@ -119,7 +131,7 @@ public final class ConductorChooser {
 
     private static List<ConductorRow> fitting(ConductorFamily family, List<Demand> demands) {
         return family.rows().stream()
-                .filter(row -> demands.stream().allMatch(demand -> demand.fits().test(row)))
+                .filter(row -> fits(demands, row))
                 .toList();
     }
 

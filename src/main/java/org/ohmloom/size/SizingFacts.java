@@ -40,7 +40,9 @@ final class SizingFacts {
         this.input = input;
         Harness harness = input.harness();
         resistance = new ConductorResistance(input.tables(), input.basis());
-        ampacities = new Ampacities(harness, input.tables(), input.basis(), input.routes());
+        ampacities = input.settling()
+                .map(settling -> settling.heat().ampacities())
+                .orElseGet(() -> new Ampacities(harness, input.tables(), input.basis(), input.routes()));
         returns = new ReturnDevices(input);
         worst = new WorstCurrents(input.solutions(), ContinuousStates.of(harness));
         Map<WireId, Double> amps = new HashMap<>();

@@ -14,8 +14,8 @@ final class Circuit {
     private final PointId datum;
     private final List<PointId> points;
     private final List<Branch> branches;
-    private final Map<PointId, Integer> numberOfPoint = new HashMap<>();
-    private final Map<BranchId, Integer> numberOfBranch = new HashMap<>();
+    private final Map<PointId, Integer> numberOfPoint;
+    private final Map<BranchId, Integer> numberOfBranch;
     private final StarMesh mesh;
 
     /**
@@ -30,6 +30,8 @@ final class Circuit {
         this.datum = datum;
         this.points = points.stream().filter(point -> !point.equals(datum)).toList();
         this.branches = List.copyOf(branches);
+        numberOfPoint = new HashMap<>();
+        numberOfBranch = new HashMap<>();
         numberOfPoint.put(datum, -1);
         for (PointId point : this.points) {
             numberOfPoint.put(point, numberOfPoint.size() - 1);
@@ -43,6 +45,20 @@ final class Circuit {
             to[number] = numberOfPoint.get(branch.to());
         }
         mesh = new StarMesh(EliminationOrder.of(this.points.size(), from, to, cancelled), from, to);
+    }
+
+    private Circuit(Circuit like, List<Branch> branches) {
+        datum = like.datum;
+        points = like.points;
+        this.branches = List.copyOf(branches);
+        numberOfPoint = like.numberOfPoint;
+        numberOfBranch = like.numberOfBranch;
+        mesh = like.mesh;
+    }
+
+    /** The same points and branches with other laws. Shares the elimination: only one of them may be solved at a time. */
+    Circuit withLawsOf(List<Branch> others) {
+        return new Circuit(this, others);
     }
 
     /** The point voltages are relative to. */

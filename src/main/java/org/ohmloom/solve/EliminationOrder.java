@@ -1,11 +1,7 @@
 package org.ohmloom.solve;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -22,6 +18,9 @@ record EliminationOrder(int[] place, int[][] later) {
 
     private static final int CHECK_EVERY = 1024;
 
+    /** Room for the neighbours of a point to begin with. */
+    private static final int FEW = 4;
+
     /**
      * Finds the order.
      *
@@ -31,66 +30,97 @@ record EliminationOrder(int[] place, int[][] later) {
      * @param cancelled asks to stop
      */
     static EliminationOrder of(int points, int[] from, int[] to, BooleanSupplier cancelled) {
-        List<Set<Integer>> neighbours = neighbours(points, from, to);
-        TreeSet<Long> queue = new TreeSet<>();
+        int[][] neighbours = new int[points][FEW];
+        int[] counts = new int[points];
+        int[] seen = new int[points];
+        for (int branch = 0; branch < from.length; branch++) {
+            if (from[branch] >= 0 && to[branch] >= 0 && from[branch] != to[branch]) {
+                add(neighbours, counts, from[branch], to[branch]);
+                add(neighbours, counts, to[branch], from[branch]);
+            }
+        }
         for (int point = 0; point < points; point++) {
-            queue.add(key(neighbours, point));
+            once(neighbours, counts, point, seen);
+        }
+        PriorityQueue<Long> queue = new PriorityQueue<>(Math.max(1, points));
+        for (int point = 0; point < points; point++) {
+            queue.add(key(counts[point], point));
         }
         int[] place = new int[points];
+        Arrays.fill(place, -1);
         int[][] touched = new int[points][];
-        for (int step = 0; step < points; step++) {
+        Arrays.fill(seen, -1);
+        for (int step = 0; step < points; ) {
+            long next = queue.remove();
+            int point = (int) (next & 0xffffffffL);
+            if (place[point] >= 0 || next != key(counts[point], point)) {
+                continue; // its neighbours have become others since
+            }
             if (step % CHECK_EVERY == 0) {
                 Cancelled.check(cancelled);
             }
-            int point = (int) (queue.pollFirst() & 0xffffffffL);
             place[point] = step;
-            touched[step] =
-                    neighbours.get(point).stream().mapToInt(Integer::intValue).toArray();
-            remove(point, touched[step], neighbours, queue);
+            touched[step] = Arrays.copyOf(neighbours[point], counts[point]);
+            for (int each : touched[step]) {
+                int before = counts[each];
+                join(neighbours, counts, each, point, touched[step], seen);
+                if (counts[each] != before) {
+                    queue.add(key(counts[each], each));
+                }
+            }
+            step++;
         }
-        for (int step = 0; step < points; step++) {
-            touched[step] = Arrays.stream(touched[step])
-                    .map(point -> place[point])
-                    .sorted()
-                    .toArray();
+        for (int[] each : touched) {
+            for (int at = 0; at < each.length; at++) {
+                each[at] = place[each[at]];
+            }
+            Arrays.sort(each);
         }
         return new EliminationOrder(place, touched);
     }
 
-    private static List<Set<Integer>> neighbours(int points, int[] from, int[] to) {
-        List<Set<Integer>> neighbours = new ArrayList<>(points);
-        for (int point = 0; point < points; point++) {
-            neighbours.add(new HashSet<>());
+    private static void add(int[][] neighbours, int[] counts, int point, int neighbour) {
+        if (counts[point] == neighbours[point].length) {
+            neighbours[point] = Arrays.copyOf(neighbours[point], 2 * counts[point]);
         }
-        for (int branch = 0; branch < from.length; branch++) {
-            if (from[branch] >= 0 && to[branch] >= 0) {
-                neighbours.get(from[branch]).add(to[branch]);
-                neighbours.get(to[branch]).add(from[branch]);
-            }
-        }
-        return neighbours;
+        neighbours[point][counts[point]++] = neighbour;
     }
 
-    private static void remove(int point, int[] touched, List<Set<Integer>> neighbours, TreeSet<Long> queue) {
-        for (int each : touched) {
-            queue.remove(key(neighbours, each));
-        }
-        for (int each : touched) {
-            Set<Integer> own = neighbours.get(each);
-            own.remove(point);
-            for (int other : touched) {
-                if (other != each) {
-                    own.add(other);
-                }
+    /** Leaves each neighbour once. */
+    private static void once(int[][] neighbours, int[] counts, int point, int[] seen) {
+        int kept = 0;
+        for (int at = 0; at < counts[point]; at++) {
+            int neighbour = neighbours[point][at];
+            if (seen[neighbour] != point + 1) {
+                seen[neighbour] = point + 1;
+                neighbours[point][kept++] = neighbour;
             }
         }
-        for (int each : touched) {
-            queue.add(key(neighbours, each));
-        }
-        neighbours.get(point).clear();
+        counts[point] = kept;
     }
 
-    private static long key(List<Set<Integer>> neighbours, int point) {
-        return ((long) neighbours.get(point).size() << 32) | point;
+    /** Takes a point that goes from the neighbours of another and adds those it leaves behind. */
+    private static void join(int[][] neighbours, int[] counts, int point, int gone, int[] left, int[] seen) {
+        int kept = 0;
+        for (int at = 0; at < counts[point]; at++) {
+            int neighbour = neighbours[point][at];
+            if (neighbour != gone) {
+                neighbours[point][kept++] = neighbour;
+                seen[neighbour] = point;
+            }
+        }
+        counts[point] = kept;
+        for (int neighbour : left) {
+            if (neighbour != point && seen[neighbour] != point) {
+                add(neighbours, counts, point, neighbour);
+            }
+        }
+        for (int at = 0; at < counts[point]; at++) {
+            seen[neighbours[point][at]] = -1;
+        }
+    }
+
+    private static long key(int count, int point) {
+        return ((long) count << 32) | point;
     }
 }

@@ -212,6 +212,11 @@ final class IslandSolver {
         return false;
     }
 
+    /** Solves from now on no more exactly than a search needs, or to the last digit again. */
+    void roughly(boolean rough) {
+        newton.roughly(rough);
+    }
+
     /** Starts from these voltages when it is asked next. */
     void startFrom(PreciseRow volts) {
         if (lastFull.isPresent()) {

@@ -2,11 +2,14 @@ package org.ohmloom.solve;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
@@ -68,11 +71,82 @@ final class IslandSplit {
         return islands;
     }
 
-    private static IslandPart island(
-            List<PointId> points, List<Branch> branches, Optional<PointId> networkDatum, boolean main) {
-        Optional<Branch> source = branches.stream()
+    /** Whether another network splits in the same way: the same points, branches between the same ones, open and feeding alike. */
+    static boolean isAlike(Network one, List<Branch> oneBranches, Network other, List<Branch> otherBranches) {
+        if (oneBranches.size() != otherBranches.size()
+                || !one.datum().equals(other.datum())
+                || !isSame(one.points(), other.points())) {
+            return false;
+        }
+        for (int number = 0; number < oneBranches.size(); number++) {
+            Branch before = oneBranches.get(number);
+            Branch now = otherBranches.get(number);
+            if (before != now && !isAlike(before, now)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isAlike(Branch before, Branch now) {
+        return before.id().equals(now.id())
+                && before.from().equals(now.from())
+                && before.to().equals(now.to())
+                && before.law() instanceof Law.Open == now.law() instanceof Law.Open
+                && before.law() instanceof Law.VoltageSource == now.law() instanceof Law.VoltageSource;
+    }
+
+    private static boolean isSame(SortedSet<PointId> one, SortedSet<PointId> other) {
+        if (one == other) {
+            return true;
+        }
+        if (one.size() != other.size()) {
+            return false;
+        }
+        Iterator<PointId> others = other.iterator();
+        for (PointId point : one) {
+            if (!point.equals(others.next())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * The islands of a network that splits like another.
+     *
+     * @param branches its branches, in order
+     * @param islands  the islands of the other
+     * @param islandOf number of the island of each branch that conducts
+     */
+    static List<IslandPart> withLawsOf(
+            List<Branch> branches, List<IslandPart> islands, Map<BranchId, Integer> islandOf) {
+        List<List<Branch>> own = new ArrayList<>();
+        islands.forEach(island -> own.add(new ArrayList<>()));
+        for (Branch branch : branches) {
+            Integer island = islandOf.get(branch.id());
+            if (island != null) {
+                own.get(island).add(branch);
+            }
+        }
+        List<IslandPart> changed = new ArrayList<>();
+        for (int number = 0; number < islands.size(); number++) {
+            IslandPart before = islands.get(number);
+            changed.add(new IslandPart(
+                    before.id(), before.points(), own.get(number), before.datum(), before.isMain(), source(own.get(number))));
+        }
+        return changed;
+    }
+
+    private static Optional<Branch> source(List<Branch> branches) {
+        return branches.stream()
                 .filter(branch -> branch.law() instanceof Law.VoltageSource)
                 .findFirst();
+    }
+
+    private static IslandPart island(
+            List<PointId> points, List<Branch> branches, Optional<PointId> networkDatum, boolean main) {
+        Optional<Branch> source = source(branches);
         Optional<PointId> datum = source.map(Branch::from);
         if (main && source.isPresent()) {
             datum = networkDatum.or(() -> source.map(Branch::from));

@@ -47,8 +47,11 @@ final class LevelSearch {
         if (search.stores.isEmpty() || trial.clocks().isEmpty()) {
             return Optional.empty();
         }
+        trial.roughly(true);
         Optional<LevelReadings> again = search.again();
-        return again.isPresent() ? again : search.afresh();
+        Optional<LevelReadings> found = again.isPresent() ? again : search.afresh();
+        trial.roughly(false);
+        return found;
     }
 
     /** From the levels of a trial before with the same loads and clocks; empty where that leads nowhere. */

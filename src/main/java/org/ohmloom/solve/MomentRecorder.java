@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.PointId;
@@ -18,7 +17,10 @@ final class MomentRecorder {
     private final Circuit circuit;
     private final List<Clock> clocks;
     private final Map<PointId, float[]> volts = new HashMap<>();
-    private final Map<Integer, ClockReading> amps = new TreeMap<>();
+    private final double[] sums;
+    private final double[][][] clockSums;
+    private final double[][] clockShares;
+    private double shares;
 
     /**
      * Prepares for an island.
@@ -31,6 +33,15 @@ final class MomentRecorder {
     MomentRecorder(Circuit circuit, Iterable<PointId> watched, List<Clock> clocks, int moments) {
         this.circuit = circuit;
         this.clocks = clocks;
+        int branches = circuit.branches().size();
+        sums = new double[branches];
+        clockSums = new double[clocks.size()][][];
+        clockShares = new double[clocks.size()][];
+        for (int clock = 0; clock < clockSums.length; clock++) {
+            int stretches = clocks.get(clock).stretches().size();
+            clockSums[clock] = new double[stretches][branches];
+            clockShares[clock] = new double[stretches];
+        }
         if (clocks.isEmpty()) {
             return;
         }
@@ -38,10 +49,6 @@ final class MomentRecorder {
             if (circuit.holds(point)) {
                 volts.put(point, new float[moments]);
             }
-        }
-        List<Branch> branches = circuit.branches();
-        for (int branch = 0; branch < branches.size(); branch++) {
-            amps.put(branch, new ClockReading(clocks));
         }
     }
 
@@ -51,9 +58,21 @@ final class MomentRecorder {
             int place = circuit.number(point);
             values[number] = place < 0 ? 0 : (float) moment.volts().value(place);
         });
-        if (share > 0) {
-            amps.forEach(
-                    (branch, reading) -> reading.add(at, share, moment.amps().value(branch)));
+        if (share <= 0 || clocks.isEmpty()) {
+            return;
+        }
+        shares += share;
+        add(sums, share, moment);
+        for (int clock = 0; clock < clockSums.length; clock++) {
+            int stretch = at.get(clock).stretch();
+            clockShares[clock][stretch] += share;
+            add(clockSums[clock][stretch], share, moment);
+        }
+    }
+
+    private static void add(double[] sums, double share, IslandMoment moment) {
+        for (int branch = 0; branch < sums.length; branch++) {
+            sums[branch] += share * moment.amps().value(branch);
         }
     }
 
@@ -65,13 +84,24 @@ final class MomentRecorder {
     /** Mean current of each branch over the stretches of each clock less that over all of time, A. */
     Map<BranchId, List<double[]>> deviations() {
         Map<BranchId, List<double[]>> deviations = new HashMap<>();
-        amps.forEach((branch, reading) -> {
+        for (int branch = 0; branch < sums.length && !clocks.isEmpty(); branch++) {
+            double mean = shares > 0 ? sums[branch] / shares : 0;
             List<double[]> byClock = new ArrayList<>();
-            for (int clock = 0; clock < clocks.size(); clock++) {
-                byClock.add(reading.deviations(clock));
+            for (int clock = 0; clock < clockSums.length; clock++) {
+                byClock.add(deviations(clock, branch, mean));
             }
             deviations.put(circuit.branches().get(branch).id(), byClock);
-        });
+        }
+        return deviations;
+    }
+
+    /** A stretch that was never met has the mean of all of time. */
+    private double[] deviations(int clock, int branch, double mean) {
+        double[] deviations = new double[clockShares[clock].length];
+        for (int stretch = 0; stretch < deviations.length; stretch++) {
+            double share = clockShares[clock][stretch];
+            deviations[stretch] = share > 0 ? clockSums[clock][stretch][branch] / share - mean : 0;
+        }
         return deviations;
     }
 }

@@ -113,6 +113,11 @@ final class MomentSolver {
         }
     }
 
+    /** Solves from now on no more exactly than a search needs, or to the last digit again. */
+    void roughly(boolean rough) {
+        solvers.forEach(solver -> solver.ifPresent(each -> each.roughly(rough)));
+    }
+
     /** Tries islands again that had no solution. */
     void forgive() {
         results.replaceAll(result -> result.filter(each -> each.failure().isEmpty()));

@@ -58,10 +58,64 @@ public final class NetworkSolver {
 
     /** The same, begun where a much like network came to rest; keeps its own rest there. */
     static NetworkSolution solve(Network network, RestMemory memory, BooleanSupplier cancelled) {
-        return new NetworkSolver(network, memory, cancelled).result();
+        return searched(network, memory, cancelled).result();
     }
 
-    private NetworkSolution result() {
+    /**
+     * The finished search, for what only a few means are wanted of. The result may be asked for while no other network was begun
+     * from the same memory.
+     */
+    static NetworkSolver searched(Network network, RestMemory memory, BooleanSupplier cancelled) {
+        return new NetworkSolver(network, memory, cancelled);
+    }
+
+    /** Whether a point lies in the powered island of a branch. */
+    boolean together(BranchId branch, PointId point) {
+        return trial.circuitOf(branch).filter(circuit -> circuit.holds(point)).isPresent();
+    }
+
+    /** Mean current of a branch that is no resistance, A; empty where its island has no solution. */
+    OptionalDouble meanAmps(BranchId branch) {
+        Optional<Tally> tally = solvedTally(branch);
+        return tally.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(tally.get()
+                        .meanAmps(tally.get().circuit().number(branch))
+                        .value());
+    }
+
+    /** Mean of V(from) - V(to) of a branch whose island has a solution, V. */
+    double meanDropVolts(BranchId branch) {
+        Tally tally = solvedTally(branch).orElseThrow();
+        Circuit circuit = tally.circuit();
+        return circuit.along(circuit.number(branch), tally.meanVolts()).value();
+    }
+
+    /** Mean voltage of a point in the island of a branch, V; empty where that has no solution or not that point. */
+    OptionalDouble meanVolts(BranchId branch, PointId point) {
+        Optional<Tally> tally =
+                solvedTally(branch).filter(each -> each.circuit().holds(point));
+        return tally.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(tally.get().meanVolts().value(tally.get().circuit().number(point)));
+    }
+
+    private Optional<Tally> solvedTally(BranchId branch) {
+        return trial.islandOf(branch)
+                .filter(island -> trial.failure(island).isEmpty() && !isRestless(island))
+                .flatMap(full::tally);
+    }
+
+    private boolean isRestless(int island) {
+        return !search.buzzing().isEmpty()
+                && network.branches().values().stream()
+                        .filter(branch -> search.buzzing(branch).isPresent())
+                        .anyMatch(branch -> trial.islands().get(island).points().stream()
+                                .anyMatch(point -> point.equals(branch.from()) || point.equals(branch.to())));
+    }
+
+    /** What is published of the search. */
+    NetworkSolution result() {
         for (IslandPart part : trial.islands()) {
             part.points().forEach(point -> islandOf.put(point, part.id()));
         }

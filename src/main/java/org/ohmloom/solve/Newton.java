@@ -44,6 +44,10 @@ final class Newton {
     private static final int MOST_CUTS = 60;
     private static final double BALANCED_RATIO = 1e-13;
     private static final double NEARLY_BALANCED_RATIO = 1e-9;
+
+    /** Good enough for a search that repeats the solution: the step that follows brings it near to the last digit of a double. */
+    private static final double ROUGHLY_BALANCED_RATIO = 1e-12;
+
     private static final double CAREFUL_ABOVE_RATIO = 1e-7;
     /** A longer step near the balance may leave the straight piece it was found on: then it is taken with care too. */
     private static final double SURE_STEP_VOLTS = 1e-3;
@@ -53,6 +57,7 @@ final class Newton {
 
     private final Circuit circuit;
     private final BooleanSupplier cancelled;
+    private boolean rough;
 
     Newton(Circuit circuit, BooleanSupplier cancelled) {
         this.circuit = circuit;
@@ -61,15 +66,23 @@ final class Newton {
 
     /** Balances to a thousand-millionth, good enough to start the next stage. */
     Result approach(Characteristic[] laws, double leakSiemens, PreciseRow start) {
-        return run(laws, leakSiemens, start, NEARLY_BALANCED_RATIO, false);
+        return run(laws, leakSiemens, start, NEARLY_BALANCED_RATIO, false, false);
     }
 
-    /** Balances as far as the numbers allow, with the least leak. */
+    /** Balances as far as the numbers allow, with the least leak; in doubles while it is asked to be rough. */
     Result settle(Characteristic[] laws, PreciseRow start) {
-        return run(laws, Leak.FINAL_SIEMENS, start, BALANCED_RATIO, true);
+        return rough
+                ? run(laws, Leak.FINAL_SIEMENS, start, ROUGHLY_BALANCED_RATIO, false, true)
+                : run(laws, Leak.FINAL_SIEMENS, start, BALANCED_RATIO, true, true);
     }
 
-    private Result run(Characteristic[] laws, double leak, PreciseRow start, double goodRatio, boolean polish) {
+    /** Settles from now on in doubles only, or to the last digit again. */
+    void roughly(boolean rough) {
+        this.rough = rough;
+    }
+
+    private Result run(
+            Characteristic[] laws, double leak, PreciseRow start, double goodRatio, boolean polish, boolean settles) {
         Point at = new Point(start, Balance.quick(circuit, laws, leak, start));
         double ratio = at.balance().ratio();
         boolean polishing = false;
@@ -99,7 +112,7 @@ final class Newton {
                 // the last step would only have added digits: where rounding leads it away, it is not taken
                 return new Result(End.BALANCED, balanced.volts(), balancedRatio);
             }
-            if (polish && at.volts().isBeyond(ADRIFT_VOLTS)) {
+            if (settles && at.volts().isBeyond(ADRIFT_VOLTS)) {
                 return new Result(End.ADRIFT, at.volts(), ratio);
             }
         }

@@ -1,6 +1,7 @@
 package org.ohmloom.solve;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
@@ -19,7 +20,7 @@ import org.ohmloom.graph.Sensing;
 record SteadySource(Branch branch, Law.VoltageSource law, Optional<PointId> sense, Optional<Sensing> setPoint) {
 
     /** A slow source of a network: an alternator of its sensings or a battery; others are none. */
-    static Optional<SteadySource> of(Network network, Branch branch, NetworkSolution solution) {
+    static Optional<SteadySource> of(Network network, Branch branch, NetworkSolver solution) {
         if (!(branch.law() instanceof Law.VoltageSource law)) {
             return Optional.empty();
         }
@@ -29,7 +30,7 @@ record SteadySource(Branch branch, Law.VoltageSource law, Optional<PointId> sens
         if (sensing.isPresent()) {
             Optional<PointId> elsewhere = sensing.map(Sensing::sense)
                     .filter(point -> !point.equals(branch.to()))
-                    .filter(point -> together(solution, point, branch.from()));
+                    .filter(point -> solution.together(branch.id(), point));
             return Optional.of(new SteadySource(branch, law, elsewhere, sensing));
         }
         return isBattery(law)
@@ -43,11 +44,6 @@ record SteadySource(Branch branch, Law.VoltageSource law, Optional<PointId> sens
                 && Double.isInfinite(law.maximumAmps())
                 && law.ohms() > 0
                 && law.chargeOhms() > 0;
-    }
-
-    private static boolean together(NetworkSolution solution, PointId one, PointId other) {
-        String island = solution.islandOf().get(one);
-        return island != null && island.equals(solution.islandOf().get(other));
     }
 
     BranchId id() {
@@ -73,14 +69,17 @@ record SteadySource(Branch branch, Law.VoltageSource law, Optional<PointId> sens
     }
 
     /** Mean current and sense voltage of a solution; empty where its part of the network has none. */
-    Optional<Reading> read(NetworkSolution solution, double emfVolts) {
-        BranchFlow flow = solution.flows().get(branch.id());
-        Double negative = solution.volts().get(branch.from());
-        Double held = sense.map(solution.volts()::get).orElse(null);
-        if (flow == null || negative == null || sense.isPresent() && held == null) {
+    Optional<Reading> read(NetworkSolver solution, double emfVolts) {
+        OptionalDouble amps = solution.meanAmps(id());
+        if (amps.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Reading(flow.amps(), sense.isPresent() ? held - negative : emfVolts));
+        if (sense.isEmpty()) {
+            return Optional.of(new Reading(amps.getAsDouble(), emfVolts));
+        }
+        double negative = solution.meanVolts(id(), branch.from()).orElseThrow();
+        double held = solution.meanVolts(id(), sense.get()).orElseThrow();
+        return Optional.of(new Reading(amps.getAsDouble(), held - negative));
     }
 
     /**

@@ -41,7 +41,8 @@ public final class SteadySources {
     private final SourceMemory memory;
     private final BooleanSupplier cancelled;
     private final List<SteadySource> sources = new ArrayList<>();
-    private NetworkSolution solution;
+    private NetworkSolver latest;
+    private Optional<NetworkSolution> solution = Optional.empty();
     private double[] emfVolts;
     private Optional<StraightModel> model = Optional.empty();
     private int solves;
@@ -63,12 +64,12 @@ public final class SteadySources {
         this.network = network;
         this.memory = memory;
         this.cancelled = cancelled;
-        solution = NetworkSolver.solve(network.withLaws(fastLaws(network, memory)), memory.rest(), cancelled);
+        latest = NetworkSolver.searched(network.withLaws(fastLaws(network, memory)), memory.rest(), cancelled);
         solves = 1;
         for (Branch branch : network.branches().values()) {
-            SteadySource.of(network, branch, solution)
+            SteadySource.of(network, branch, latest)
                     .filter(source ->
-                            source.read(solution, source.law().emfVolts()).isPresent())
+                            source.read(latest, source.law().emfVolts()).isPresent())
                     .ifPresent(sources::add);
         }
         emfVolts = sources.stream()
@@ -119,7 +120,10 @@ public final class SteadySources {
 
     /** The last solution. */
     NetworkSolution solution() {
-        return solution;
+        if (solution.isEmpty()) {
+            solution = Optional.of(latest.result());
+        }
+        return solution.get();
     }
 
     /** The electromotive forces of the alternators as laws for the network, their limits kept. */
@@ -179,7 +183,7 @@ public final class SteadySources {
     }
 
     private boolean solved() {
-        return solution.islands().stream()
+        return solution().islands().stream()
                 .filter(Island::powered)
                 .allMatch(island -> island.status().compareTo(IslandStatus.SINGULAR) < 0);
     }
@@ -223,7 +227,7 @@ public final class SteadySources {
             SteadySource source = sources.get(k);
             double missing = source.setPoint().map(Sensing::setPointVolts).orElse(0.0) - seen[k][1];
             if (seen[k][0] <= HELD_AMPS && missing > HELD_VOLTS) {
-                double stands = -solution.flows().get(source.id()).dropVolts();
+                double stands = -latest.meanDropVolts(source.id());
                 emfVolts[k] = Math.max(stands, emfVolts[k]) + 2 * missing;
                 woken = true;
             }
@@ -253,7 +257,8 @@ public final class SteadySources {
         for (int k = 0; k < emfVolts.length; k++) {
             fast.put(sources.get(k).id(), sources.get(k).fast(emfVolts[k]));
         }
-        solution = NetworkSolver.solve(network.withLaws(fast), memory.rest(), cancelled);
+        latest = NetworkSolver.searched(network.withLaws(fast), memory.rest(), cancelled);
+        solution = Optional.empty();
         solves++;
     }
 
@@ -267,7 +272,7 @@ public final class SteadySources {
     private Optional<double[][]> readings() {
         double[][] seen = new double[emfVolts.length][];
         for (int k = 0; k < seen.length; k++) {
-            Optional<Reading> reading = sources.get(k).read(solution, emfVolts[k]);
+            Optional<Reading> reading = sources.get(k).read(latest, emfVolts[k]);
             if (reading.isEmpty()) {
                 return Optional.empty();
             }

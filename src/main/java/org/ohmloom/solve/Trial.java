@@ -25,13 +25,14 @@ final class Trial {
     /** Passes with more moments are not remembered: each moment then starts from the one before it. */
     private static final int MOST_REMEMBERED = 300;
 
+    private final Network network;
     private final List<Branch> branches;
     private final SortedSet<PointId> watched;
     private final List<IslandPart> islands;
     private final List<Clock> clocks;
     private final List<Optional<Circuit>> circuits = new ArrayList<>();
     private final List<Optional<Failure>> failures = new ArrayList<>();
-    private final Map<BranchId, Integer> islandOfBranch = new HashMap<>();
+    private final Map<BranchId, Integer> islandOfBranch;
     private final MomentSolver solver;
     private final Map<BranchId, Double> restingVolts = new HashMap<>();
     private final Optional<ChokeLevels> remembered;
@@ -49,15 +50,28 @@ final class Trial {
      * @param cancelled asks to stop
      */
     Trial(Network network, Switching switching, Optional<Trial> earlier, BooleanSupplier cancelled) {
+        this.network = network;
         branches = switching.branches(network);
         watched = network.index().watched();
-        islands = IslandSplit.of(network, branches);
-        for (IslandPart island : islands) {
-            island.branches().forEach(branch -> islandOfBranch.put(branch.id(), circuits.size()));
-            circuits.add(
-                    island.datum().map(datum -> new Circuit(datum, island.points(), island.branches(), cancelled)));
-            failures.add(Optional.empty());
+        Optional<Trial> alike = earlier.filter(
+                trial -> IslandSplit.isAlike(trial.network, trial.branches, network, branches));
+        if (alike.isPresent()) {
+            islandOfBranch = alike.get().islandOfBranch;
+            islands = IslandSplit.withLawsOf(branches, alike.get().islands, islandOfBranch);
+            for (int number = 0; number < islands.size(); number++) {
+                List<Branch> own = islands.get(number).branches();
+                circuits.add(alike.get().circuits.get(number).map(circuit -> circuit.withLawsOf(own)));
+            }
+        } else {
+            islandOfBranch = new HashMap<>();
+            islands = IslandSplit.of(network, branches);
+            for (IslandPart island : islands) {
+                island.branches().forEach(branch -> islandOfBranch.put(branch.id(), circuits.size()));
+                circuits.add(
+                        island.datum().map(datum -> new Circuit(datum, island.points(), island.branches(), cancelled)));
+            }
         }
+        islands.forEach(island -> failures.add(Optional.empty()));
         clocks = Clock.of(branches.stream()
                 .filter(branch -> circuitOf(branch.id()).isPresent())
                 .toList());
@@ -68,7 +82,7 @@ final class Trial {
 
     /** Whether another trial has the same points in the same islands, and the same clocks. */
     private boolean isLike(Trial other) {
-        return clocks.equals(other.clocks) && points().equals(other.points());
+        return clocks.equals(other.clocks) && (islandOfBranch == other.islandOfBranch || points().equals(other.points()));
     }
 
     private List<List<PointId>> points() {
@@ -90,6 +104,7 @@ final class Trial {
     /** Looks at the means of some branches, with inductive loads at their running points. */
     Trial look(Iterable<BranchId> watched) {
         RestingMoments few = RestingMoments.of(uncut());
+        roughly(true);
         for (int number = 0; number < few.moments().size(); number++) {
             solve(few.moments().get(number));
             double weight = few.weights().get(number);
@@ -98,6 +113,7 @@ final class Trial {
                 reading.ifPresent(each -> restingVolts.merge(branch, weight * each.volts(), Double::sum));
             }
         }
+        roughly(false);
         return this;
     }
 
@@ -127,6 +143,11 @@ final class Trial {
         return clocks.stream()
                 .map(clock -> Part.of(clock, stretch -> new TreeSet<Double>()))
                 .toList();
+    }
+
+    /** Solves from now on no more exactly than a search needs, or to the last digit again. */
+    void roughly(boolean rough) {
+        solver.roughly(rough);
     }
 
     /** Solves a moment. */

@@ -40,6 +40,8 @@ final class FaultStudy {
     private final Map<ComponentId, Fault> minima = new HashMap<>();
     private final Map<ComponentId, Double> minimumRatios = new HashMap<>();
     private final Map<BranchId, Set<PointId>> returnsOf = new HashMap<>();
+    private final Map<PointId, Optional<FaultFlows>> strongestAt = new HashMap<>();
+    private final Map<ComponentId, Optional<Fault>> maxima = new HashMap<>();
     private final List<FaultPlace> places;
     private final List<PointId> bodies;
 
@@ -185,6 +187,15 @@ final class FaultStudy {
 
     /** The strongest fault between a live point and the chassis, or the source's negative terminal without chassis. */
     private Optional<FaultFlows> strongest(PointId at) {
+        Optional<FaultFlows> known = strongestAt.get(at);
+        if (known == null) {
+            known = solvedStrongest(at);
+            strongestAt.put(at, known);
+        }
+        return known;
+    }
+
+    private Optional<FaultFlows> solvedStrongest(PointId at) {
         Collection<PointId> to = bodies.isEmpty() ? negative(at).map(List::of).orElse(List.of()) : bodies;
         return to.stream()
                 .flatMap(point -> networks.cool().flows(at, point, FaultNetwork.FAULT_OHMS, all(), true).stream())
@@ -209,6 +220,10 @@ final class FaultStudy {
 
     /** The largest current through a device: a fault right behind it, everything that gives running. */
     Optional<Fault> maximum(ComponentId device) {
+        return maxima.computeIfAbsent(device, this::solvedMaximum);
+    }
+
+    private Optional<Fault> solvedMaximum(ComponentId device) {
         return network().branch(new BranchId(device.value())).flatMap(branch -> {
             List<Fault> faults = new ArrayList<>();
             for (PointId behind : List.of(branch.to(), branch.from())) {
