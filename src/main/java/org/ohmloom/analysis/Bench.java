@@ -65,6 +65,12 @@ record Bench(
                 new PassingHeat(ampacities));
     }
 
+    /** The same for a harness that differs in its operating states alone. */
+    Bench inStatesOf(Harness changed) {
+        return new Bench(
+                changed, tables, basis, routes, resistance, ampacities, fuseOhms, bundleHeat, passingHeat);
+    }
+
     /** End-to-end resistance of a wire with a size at a temperature, ohm. */
     double ohms(Wire wire, Gauge gauge, double celsius) {
         return resistance.ohms(wire, gauge, length(wire), celsius);

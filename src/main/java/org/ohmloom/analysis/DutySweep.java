@@ -24,10 +24,12 @@ import org.ohmloom.model.SequenceId;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.Evidence;
 import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.size.Settling;
 import org.ohmloom.size.SizingInput;
+import org.ohmloom.size.UpstreamDevices;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
@@ -54,6 +56,18 @@ public final class DutySweep {
     private DutySweep(Analysis analysis, Cancel cancel) {
         this.analysis = analysis;
         this.cancel = cancel;
+    }
+
+    /** What stays the same in all steps: the harness without states, every wire at the size it was analysed with. */
+    private record Common(Bench bench, ProvisionalSizes sizes, UpstreamDevices devices) {
+        static Common of(Analysis analysis) {
+            Evidence evidence = analysis.evidence();
+            Bench bench = Bench.of(stateless(analysis), evidence.tables());
+            return new Common(
+                    bench,
+                    ProvisionalSizes.minimum(bench.harness(), evidence.tables(), bench.basis()),
+                    UpstreamDevices.of(bench.harness(), evidence.upstream()));
+        }
     }
 
     /** What decides the duty of a load. */
@@ -126,8 +140,12 @@ public final class DutySweep {
 
     private List<DutyStep> run() {
         List<Driven> driven = driven();
+        if (driven.isEmpty()) {
+            return List.of();
+        }
+        Common common = Common.of(analysis);
         return driven.subList(0, most(driven)).parallelStream()
-                .flatMap(this::steps)
+                .flatMap(each -> steps(each, common))
                 .toList();
     }
 
@@ -142,12 +160,12 @@ public final class DutySweep {
     }
 
     /** The steps of one load, each begun where the one before ended. */
-    private Stream<DutyStep> steps(Driven driven) {
+    private Stream<DutyStep> steps(Driven driven, Common common) {
         List<DutyStep> steps = new ArrayList<>();
         SourceMemory memory = new SourceMemory();
         base(driven.dial())
                 .ifPresent(state ->
-                        DUTIES.forEach(duty -> step(driven, state, duty, memory).ifPresent(steps::add)));
+                        DUTIES.forEach(duty -> step(driven, common, state, duty, memory).ifPresent(steps::add)));
         return steps.stream();
     }
 
@@ -193,13 +211,13 @@ public final class DutySweep {
                         state -> dial.in(state).orElseThrow().dutyFraction()));
     }
 
-    private Optional<DutyStep> step(Driven driven, OperatingState state, double duty, SourceMemory memory) {
+    private Optional<DutyStep> step(
+            Driven driven, Common common, OperatingState state, double duty, SourceMemory memory) {
         cancel.check();
         OperatingState changed = driven.dial().set(state, duty).with(driven.load(), loadSetting(driven, state, duty));
-        Harness harness = alone(changed);
-        Bench bench = Bench.of(harness, analysis.evidence().tables());
-        ProvisionalSizes sizes =
-                ProvisionalSizes.minimum(harness, analysis.evidence().tables(), bench.basis());
+        Harness harness = common.bench().harness().with(changed);
+        Bench bench = common.bench().inStatesOf(harness);
+        ProvisionalSizes sizes = common.sizes();
         HeatedSolutions heated = HeatedSolutions.solve(
                 bench,
                 sizes,
@@ -215,7 +233,7 @@ public final class DutySweep {
                 bench.basis(),
                 bench.routes(),
                 heated.solutions(),
-                Protection.of(bench).devices(),
+                common.devices(),
                 Optional.of(new Settling(bench.bundleHeat(), sizes::gauge))));
         return load.map(each -> new DutyStep(
                 driven.load(),
@@ -251,17 +269,16 @@ public final class DutySweep {
                 Optional.of(chooser.choose(analysis.harness().wires().get(id)))));
     }
 
-    /** The harness with that state only, every wire at the size it was analysed with. */
-    private Harness alone(OperatingState state) {
+    private static Harness stateless(Analysis analysis) {
         Harness harness = analysis.harness();
         List<ElementId> gone = new ArrayList<>();
         harness.sequences().ids().forEach((SequenceId id) -> gone.add(id));
-        harness.states().ids().stream().filter(id -> !id.equals(state.id())).forEach(gone::add);
-        List<Element> changed = new ArrayList<>(List.of(state));
+        harness.states().ids().forEach((StateId id) -> gone.add(id));
+        List<Element> sized = new ArrayList<>();
         analysis.ratings()
                 .values()
-                .forEach(rating -> changed.add(
+                .forEach(rating -> sized.add(
                         rating.provisional() ? rating.wire().withGauge(Optional.of(rating.gauge())) : rating.wire()));
-        return harness.withoutAll(gone).withAll(changed);
+        return harness.withoutAll(gone).withAll(sized);
     }
 }

@@ -21,6 +21,9 @@ final class Ratings {
     /** A current has to be more by so much, as a share, for a later state to be the worse one: not by rounding alone. */
     private static final double MORE_RATIO = 1 + 1e-9;
 
+    /** What rounding leaves where nothing flows, A. */
+    private static final double NO_AMPS = 1e-12;
+
     private Ratings() {}
 
     static SortedMap<WireId, WireRating> of(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated) {
@@ -39,7 +42,7 @@ final class Ratings {
         double worstAmps = 0;
         for (StateId state : ContinuousStates.of(bench.harness())) {
             double amps = HeatedSolutions.rmsAmps(heated.solutions().get(state), wire);
-            if (worstState.isEmpty() || amps > worstAmps * MORE_RATIO) {
+            if (worstState.isEmpty() || amps > worstAmps * MORE_RATIO + NO_AMPS) {
                 worstState = Optional.of(state);
                 worstAmps = amps;
             }
@@ -48,7 +51,7 @@ final class Ratings {
         double peakAmps = worstAmps;
         for (StateId state : heated.solutions().keySet()) {
             double amps = HeatedSolutions.rmsAmps(heated.solutions().get(state), wire);
-            if (amps > peakAmps * MORE_RATIO) {
+            if (amps > peakAmps * MORE_RATIO + NO_AMPS) {
                 peakState = Optional.of(state);
                 peakAmps = amps;
             }

@@ -8,11 +8,13 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.SwitchedLoads;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.units.Formats;
 
 /**
  * The offset of every reference point in every state, and who makes it.
@@ -21,6 +23,11 @@ import org.ohmloom.solve.Solution;
  * @param unjudged what could not be divided or was not tried, a sentence each
  */
 public record Offsets(List<Offset> offsets, List<String> unjudged) {
+
+    /** Most shares of loads in offsets of one harness: offsets times what draws current. */
+    static final int MOST_SHARES = 200_000;
+
+    private static final int LEAST_DIVIDED = 40;
 
     public Offsets {
         offsets = List.copyOf(offsets);
@@ -47,15 +54,39 @@ public record Offsets(List<Offset> offsets, List<String> unjudged) {
         TreeSet<String> unjudged = new TreeSet<>();
         SortedMap<StateId, Reader> readers = new TreeMap<>();
         solutions.forEach((state, solution) -> readers.put(state, Reader.of(switched, solution, cancelled)));
+        double least = leastDividedVolts(points, readers, most(drawn));
         for (ReferencePoint point : points) {
-            readers.forEach((state, reader) -> reader.read(point, state).ifPresent(offsets::add));
+            readers.forEach((state, reader) -> reader.read(point, state, least).ifPresent(offsets::add));
             boolean apart = readers.values().stream().anyMatch(reader -> reader.isApart(point));
             if (apart) {
                 unjudged.add("The offset of " + point.owner() + " against " + point.against()
                         + " is not judged where no conductor joins the two.");
             }
         }
+        if (least > 0) {
+            unjudged.add("Offsets of less than " + Formats.volts(least)
+                    + " were not divided among the currents that make them, to keep the calculation quick.");
+        }
         return SwitchedOff.tried(harness, solutions, new Offsets(offsets, List.copyOf(unjudged)), cancelled);
+    }
+
+    /** How many offsets of so large a network are divided. */
+    private static int most(Network drawn) {
+        long draws = drawn.branches().values().stream()
+                .filter(branch -> branch.kind() == BranchKind.LOAD || branch.kind() == BranchKind.PRESENT_LOAD)
+                .count();
+        return (int) Math.max(LEAST_DIVIDED, MOST_SHARES / Math.max(1, draws));
+    }
+
+    /** The size of the last offset that is still divided, V; 0 when all are. */
+    private static double leastDividedVolts(
+            List<ReferencePoint> points, SortedMap<StateId, Reader> readers, int most) {
+        double[] sizes = points.stream()
+                .flatMap(point -> readers.values().stream().flatMap(reader -> reader.volts(point).stream()))
+                .mapToDouble(Math::abs)
+                .sorted()
+                .toArray();
+        return sizes.length <= most ? 0 : sizes[sizes.length - most];
     }
 
     /** Reads offsets off one solution. */
@@ -84,18 +115,20 @@ public record Offsets(List<Offset> offsets, List<String> unjudged) {
                     && attribution.ofVolts(point.at(), point.reference()).isEmpty();
         }
 
-        Optional<Offset> read(ReferencePoint point, StateId state) {
-            return volts(point).flatMap(volts -> attribution
-                    .ofVolts(point.at(), point.reference())
-                    .map(parts -> new Offset(
-                            point,
-                            state,
-                            volts,
-                            solution.duty()
-                                    .momentVolts()
-                                    .departure(point.at(), point.reference(), volts)
-                                    .orElse(0),
-                            shares.of(parts))));
+        Optional<Offset> read(ReferencePoint point, StateId state, double leastDividedVolts) {
+            return volts(point).flatMap(volts -> Math.abs(volts) < leastDividedVolts
+                    ? Optional.of(offset(point, state, volts, List.of()))
+                    : attribution
+                            .ofVolts(point.at(), point.reference())
+                            .map(parts -> offset(point, state, volts, shares.of(parts))));
+        }
+
+        private Offset offset(ReferencePoint point, StateId state, double volts, List<OffsetShare> divided) {
+            double departure = solution.duty()
+                    .momentVolts()
+                    .departure(point.at(), point.reference(), volts)
+                    .orElse(0);
+            return new Offset(point, state, volts, departure, divided);
         }
     }
 }

@@ -30,12 +30,20 @@ public final class BundleHeat {
     private final Harness harness;
     private final Ampacities ampacities;
     private final List<HeatPlace> places;
+    private final Map<WireId, List<HeatPlace>> placesOf = new HashMap<>();
 
     /** The heat of the wires of a harness. */
     public BundleHeat(Harness harness, WireTables tables, Routes routes, Ampacities ampacities) {
         this.harness = harness;
         this.ampacities = ampacities;
         this.places = HeatPlace.of(harness, tables, routes);
+        for (HeatPlace place : places) {
+            place.wires().stream()
+                    .distinct()
+                    .forEach(wire -> placesOf
+                            .computeIfAbsent(wire, id -> new ArrayList<>())
+                            .add(place));
+        }
     }
 
     /** What its wires may carry, each worked out once. */
@@ -81,30 +89,66 @@ public final class BundleHeat {
     }
 
     /**
-     * Where one wire settles with its neighbours: the hottest of its places; empty when it has none.
+     * The wires at sizes and currents that stay while one after the other is tried at others.
      *
-     * @param target  the wire
      * @param gauge   size of each wire
      * @param rmsAmps RMS current of each wire, A, either sign
      */
-    public Optional<WireHeat> settle(WireId target, Function<Wire, Gauge> gauge, ToDoubleFunction<Wire> rmsAmps) {
-        Optional<WireHeat> hottest = Optional.empty();
-        for (HeatPlace place : places) {
-            int index = place.wires().indexOf(target);
-            if (index < 0) {
-                continue;
-            }
-            List<Bundled> wires = place.wires().stream()
-                    .map(harness.wires()::get)
-                    .map(wire -> new Bundled(
-                            ampacities.shape(wire, gauge.apply(wire)).wire(), Math.abs(rmsAmps.applyAsDouble(wire))))
-                    .toList();
-            SteadyState state = settle(place, wires, Map.of()).get(index);
-            WireHeat here = new WireHeat(
-                    state.celsius(), state.surfaceCelsius(), place.ambientCelsius(), place.words(), state.runaway());
-            hottest = Optional.of(hottest.map(found -> found.hotter(here)).orElse(here));
+    public Neighbours neighbours(Function<Wire, Gauge> gauge, ToDoubleFunction<Wire> rmsAmps) {
+        return new Neighbours(gauge, rmsAmps);
+    }
+
+    /** Wires among which one is tried; each is looked up once. For one thread. */
+    public final class Neighbours {
+        private final Function<Wire, Gauge> gauge;
+        private final ToDoubleFunction<Wire> rmsAmps;
+        private final Map<WireId, Bundled> known = new HashMap<>();
+
+        private Neighbours(Function<Wire, Gauge> gauge, ToDoubleFunction<Wire> rmsAmps) {
+            this.gauge = gauge;
+            this.rmsAmps = rmsAmps;
         }
-        return hottest;
+
+        private Bundled of(WireId id) {
+            return known.computeIfAbsent(id, each -> {
+                Wire wire = harness.wires().get(each);
+                return bundled(wire, gauge.apply(wire), rmsAmps.applyAsDouble(wire));
+            });
+        }
+
+        /**
+         * Where one wire settles with its neighbours: the hottest of its places; empty when it has none.
+         *
+         * @param wire  the wire
+         * @param tried the size it is tried at
+         * @param amps  the RMS current it is tried with, A
+         */
+        public Optional<WireHeat> settle(Wire wire, Gauge tried, double amps) {
+            Optional<WireHeat> hottest = Optional.empty();
+            Bundled own = bundled(wire, tried, amps);
+            for (HeatPlace place : placesOf.getOrDefault(wire.id(), List.of())) {
+                List<Bundled> wires = new ArrayList<>(place.wires().size());
+                int index = -1;
+                for (WireId id : place.wires()) {
+                    boolean isOwn = id.equals(wire.id());
+                    index = isOwn && index < 0 ? wires.size() : index;
+                    wires.add(isOwn ? own : of(id));
+                }
+                SteadyState state = BundleHeat.this.settle(place, wires, Map.of()).get(index);
+                WireHeat here = new WireHeat(
+                        state.celsius(),
+                        state.surfaceCelsius(),
+                        place.ambientCelsius(),
+                        place.words(),
+                        state.runaway());
+                hottest = Optional.of(hottest.map(found -> found.hotter(here)).orElse(here));
+            }
+            return hottest;
+        }
+    }
+
+    private Bundled bundled(Wire wire, Gauge gauge, double rmsAmps) {
+        return new Bundled(ampacities.shape(wire, gauge).wire(), Math.abs(rmsAmps));
     }
 
     private List<SteadyState> settle(HeatPlace place, List<Bundled> wires, Map<WireId, Double> near) {

@@ -1,10 +1,8 @@
 package org.ohmloom.size;
 
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.ohmloom.heat.BundleHeat;
-import org.ohmloom.heat.WireHeat;
 import org.ohmloom.model.Wire;
 import org.ohmloom.units.Gauge;
 
@@ -16,22 +14,8 @@ import org.ohmloom.units.Gauge;
  */
 public record Settling(BundleHeat heat, Function<Wire, Gauge> sizes) {
 
-    /**
-     * The temperature a wire settles at, deg C; empty when it lies nowhere or does not settle.
-     *
-     * @param wire  the wire
-     * @param gauge the size it is tried at
-     * @param amps  the current it is tried with, A RMS
-     * @param other current of each other wire, A RMS
-     */
-    OptionalDouble celsius(Wire wire, Gauge gauge, double amps, ToDoubleFunction<Wire> other) {
-        return heat.settle(
-                        wire.id(),
-                        each -> each.id().equals(wire.id()) ? gauge : sizes.apply(each),
-                        each -> each.id().equals(wire.id()) ? amps : other.applyAsDouble(each))
-                .filter(found -> !found.runaway())
-                .map(WireHeat::celsius)
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
+    /** The wires at those sizes, among which one is tried. */
+    BundleHeat.Neighbours neighbours(ToDoubleFunction<Wire> rmsAmps) {
+        return heat.neighbours(sizes, rmsAmps);
     }
 }

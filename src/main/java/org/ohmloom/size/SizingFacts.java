@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import org.ohmloom.heat.Ampacities;
 import org.ohmloom.heat.Ampacity;
+import org.ohmloom.heat.BundleHeat;
 import org.ohmloom.heat.ConductorResistance;
 import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.heat.LoadedConductors;
@@ -30,6 +31,7 @@ final class SizingFacts {
     private final ConductorResistance resistance;
     private final Ampacities ampacities;
     private final WorstCurrents worst;
+    private final Optional<BundleHeat.Neighbours> neighbours;
     private final LoadedConductors loaded;
     private final ReturnDevices returns;
     private final Map<WireId, Map<Gauge, Optional<Ampacity>>> known = new HashMap<>();
@@ -44,6 +46,8 @@ final class SizingFacts {
                 .map(settling -> settling.heat().ampacities())
                 .orElseGet(() -> new Ampacities(harness, input.tables(), input.basis(), input.routes()));
         returns = new ReturnDevices(input);
+        neighbours = input.settling()
+                .map(settling -> settling.neighbours(each -> worst(each).amps()));
         worst = new WorstCurrents(input.solutions(), ContinuousStates.of(harness));
         Map<WireId, Double> amps = new HashMap<>();
         harness.wires().ids().forEach(id -> amps.put(id, worst.of(id).amps()));
@@ -160,9 +164,10 @@ final class SizingFacts {
 
     private Optional<ConductorLimit> settled(Wire wire, ConductorRow row, Ampacity ampacity) {
         double amps = ampacity.limitAmps();
-        OptionalDouble settles = input.settling()
-                .map(found -> found.celsius(
-                        wire, row.gauge(), amps, each -> worst(each).amps()))
+        OptionalDouble settles = neighbours
+                .flatMap(found -> found.settle(wire, row.gauge(), amps))
+                .filter(found -> !found.runaway())
+                .map(found -> OptionalDouble.of(found.celsius()))
                 .orElse(OptionalDouble.empty());
         return limit(wire, row, ampacity, celsius(wire, row.gauge()))
                 .map(limit -> settles.isEmpty()

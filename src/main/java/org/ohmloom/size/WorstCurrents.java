@@ -27,8 +27,11 @@ final class WorstCurrents {
         /** More by less than this share is the same: ties go to the earlier state, not to rounding. */
         private static final double MORE_RATIO = 1 + 1e-9;
 
+        /** What rounding leaves where nothing flows, A. */
+        private static final double NO_AMPS = 1e-12;
+
         Worst larger(Worst other) {
-            return other.amps > amps * MORE_RATIO ? other : this;
+            return other.amps > amps * MORE_RATIO + NO_AMPS ? other : this;
         }
     }
 

@@ -23,7 +23,7 @@ final class FullTrial {
         this.trial = trial;
         trial.forgive();
         readings = LevelSearch.run(trial);
-        plan = new MomentPlan(parts());
+        plan = new MomentPlan(parts(), trial.solvedBranches());
         int moments = plan.count() + (plan.isSampled() ? 1 : 0);
         for (Optional<Circuit> circuit : trial.circuits()) {
             tallies.add(circuit.map(each -> new Tally(each, trial.clocks(), plan)));

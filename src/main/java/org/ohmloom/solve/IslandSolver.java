@@ -23,6 +23,9 @@ import java.util.function.BooleanSupplier;
  */
 final class IslandSolver {
 
+    /** From this conductance on the last digit of a voltage is a current worth correcting, S. */
+    private static final double STIFF_SIEMENS = 1e5;
+
     private final Circuit circuit;
     private final Newton newton;
     private final Regulation regulation;
@@ -182,16 +185,36 @@ final class IslandSolver {
                 add(into, circuit.mesh().from()[branch], -change[branch]);
                 add(into, circuit.mesh().to()[branch], change[branch]);
             }
-            double[] volts = circuit.mesh().volts(into);
+            PreciseRow volts = refined(siemens, into, circuit.mesh().volts(into));
             double[] along = new double[change.length];
             double[] amps = new double[change.length];
             for (int branch = 0; branch < change.length; branch++) {
-                along[branch] = circuit.along(branch, volts);
+                along[branch] = volts.difference(circuit.mesh().from()[branch], circuit.mesh().to()[branch]);
                 amps[branch] = change[branch] + siemens[branch] * along[branch];
             }
             answers.add(new RippleFlow(choke, 0, amps, along));
         });
         return answers;
+    }
+
+    /**
+     * The voltages with what their currents still miss corrected once, in {@link Precise} numbers: over next to no resistance the
+     * last digit of a double would be a current that shows.
+     */
+    private PreciseRow refined(double[] siemens, double[] into, double[] volts) {
+        PreciseRow row = new PreciseRow(volts.length).plus(1, volts);
+        if (Arrays.stream(siemens).noneMatch(each -> each > STIFF_SIEMENS)) {
+            return row;
+        }
+        PreciseRow missing = new PreciseRow(into.length).plus(1, into);
+        PreciseRow along = circuit.along(row);
+        PreciseRow amps = new PreciseRow(siemens.length);
+        for (int branch = 0; branch < siemens.length; branch++) {
+            amps.addProduct(branch, along, branch, siemens[branch]);
+            missing.subtract(circuit.mesh().from()[branch], amps, branch);
+            missing.add(circuit.mesh().to()[branch], amps, branch);
+        }
+        return row.plus(1, circuit.mesh().volts(missing.values()));
     }
 
     private static void add(double[] into, int point, double amps) {

@@ -87,7 +87,7 @@ final class LevelSearch {
     private Map<BranchId, ClockReading> resting() {
         Map<BranchId, ClockReading> resting = new HashMap<>();
         stores.forEach(branch -> resting.put(branch.id(), new ClockReading(trial.clocks())));
-        MomentPlan plan = new MomentPlan(trial.uncut());
+        MomentPlan plan = new MomentPlan(trial.uncut(), trial.solvedBranches());
         for (int number = 0; number < plan.count(); number++) {
             List<Part> at = plan.at(number);
             double share = plan.weight(number);
@@ -103,7 +103,7 @@ final class LevelSearch {
     /** What the last pass showed; empty when the search did not settle. */
     private Optional<LevelReadings> settle(ChokeLevels levels) {
         for (int pass = 1; ; pass++) {
-            MomentPlan plan = new MomentPlan(levels.parts());
+            MomentPlan plan = new MomentPlan(levels.parts(), trial.solvedBranches());
             LevelReadings seen = levels.readings();
             for (int number = 0; number < plan.count(); number++) {
                 List<Part> at = plan.at(number);

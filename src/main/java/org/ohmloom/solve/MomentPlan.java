@@ -17,6 +17,9 @@ import java.util.Random;
  * met once in each of as many equal slices of its period, in random order (McKay, Beckman and Conover, Technometrics 21,
  * 1979). The replicates are independent, so their scatter is the error of the sample. The seed is fixed: the same
  * network gives the same numbers.
+ *
+ * <p>In networks of more than some 2000 branches both counts shrink with the branches, see {@link #MOST_WORK}; how uncertain that
+ * leaves the RMS currents is told with them.
  */
 final class MomentPlan {
 
@@ -29,21 +32,32 @@ final class MomentPlan {
     /** Moments of each of them. */
     static final int STRATA = 64;
 
+    /** Most moments of a pass times branches of the network, where all combinations are taken; a sample takes a quarter. */
+    static final int MOST_WORK = 8_000_000;
+
+    /** Moments of each sample in the largest networks. */
+    static final int FEWEST_STRATA = 8;
+
     private static final long SEED = 20240229;
 
     private final List<List<Part>> parts;
+    private final int strata;
     private final int[][] sampled;
     private final int count;
 
     /**
      * Plans the moments of clocks.
      *
-     * @param parts the parts of each clock
+     * @param parts    the parts of each clock
+     * @param branches count of branches that have to be solved in each moment
      */
-    MomentPlan(List<List<Part>> parts) {
+    MomentPlan(List<List<Part>> parts, int branches) {
         this.parts = parts;
+        int affordable = MOST_WORK / Math.max(1, branches);
+        strata = Math.max(FEWEST_STRATA, Math.min(STRATA, affordable / 4 / REPLICATES));
         double combinations = combinations(parts);
-        sampled = combinations <= MOST_EXACT ? new int[0][] : sample(parts);
+        int exact = Math.max(REPLICATES * FEWEST_STRATA, Math.min(MOST_EXACT, affordable));
+        sampled = combinations <= exact ? new int[0][] : sample(parts);
         count = sampled.length == 0 ? (int) combinations : sampled.length;
     }
 
@@ -56,24 +70,24 @@ final class MomentPlan {
         return combinations;
     }
 
-    private static int[][] sample(List<List<Part>> parts) {
+    private int[][] sample(List<List<Part>> parts) {
         Random random = new Random(SEED);
-        int[][] sample = new int[REPLICATES * STRATA][parts.size()];
+        int[][] sample = new int[REPLICATES * strata][parts.size()];
         for (int replicate = 0; replicate < REPLICATES; replicate++) {
             for (int clock = 0; clock < parts.size(); clock++) {
                 int[] order = shuffled(random);
-                for (int stratum = 0; stratum < STRATA; stratum++) {
-                    double at = (order[stratum] + random.nextDouble()) / STRATA;
-                    sample[replicate * STRATA + stratum][clock] = partAt(parts.get(clock), at);
+                for (int stratum = 0; stratum < strata; stratum++) {
+                    double at = (order[stratum] + random.nextDouble()) / strata;
+                    sample[replicate * strata + stratum][clock] = partAt(parts.get(clock), at);
                 }
             }
         }
         return sample;
     }
 
-    private static int[] shuffled(Random random) {
-        int[] order = new int[STRATA];
-        for (int each = 0; each < STRATA; each++) {
+    private int[] shuffled(Random random) {
+        int[] order = new int[strata];
+        for (int each = 0; each < strata; each++) {
             int other = random.nextInt(each + 1);
             order[each] = order[other];
             order[other] = each;
@@ -104,7 +118,7 @@ final class MomentPlan {
 
     /** The independent sample a moment belongs to; 0 when all combinations are taken. */
     int replicate(int moment) {
-        return isSampled() ? moment / STRATA : 0;
+        return isSampled() ? moment / strata : 0;
     }
 
     /** The part each clock is in. */

@@ -12,6 +12,9 @@ import org.ohmloom.graph.Law;
  */
 final class Tally {
 
+    /** More by less than this share is the same: ties go to the earlier moment, not to rounding. */
+    private static final double MORE_RATIO = 1 + 1e-12;
+
     private final Circuit circuit;
     private final int count;
     private final boolean[] keepsCurrent;
@@ -79,7 +82,7 @@ final class Tally {
             mean(meanAmps, moment.amps(), branch, share);
             squares[branch] += share * amps * amps;
             watts[branch] += share * along * amps;
-            boolean more = Math.abs(amps) > Math.abs(mostAmps[branch]) || mostAmps[branch] == 0;
+            boolean more = Math.abs(amps) > Math.abs(mostAmps[branch]) * MORE_RATIO || mostAmps[branch] == 0;
             if (more) {
                 mostAmps[branch] = amps;
             }

@@ -254,6 +254,14 @@ final class Trial {
         return islands;
     }
 
+    /** Count of branches that are solved in each moment. */
+    int solvedBranches() {
+        return circuits.stream()
+                .flatMap(Optional::stream)
+                .mapToInt(circuit -> circuit.branches().size())
+                .sum();
+    }
+
     /** The circuit of each island that is powered. */
     List<Optional<Circuit>> circuits() {
         return circuits;

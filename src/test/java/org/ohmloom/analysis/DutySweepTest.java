@@ -3,7 +3,7 @@ package org.ohmloom.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
+import org.ohmloom.AnalysedExamples;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -16,7 +16,6 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.SolidStateOutput;
-import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.GaugeSystem;
 
@@ -129,10 +128,9 @@ class DutySweepTest {
 
     @Test
     void everyFanOfTheRefitIsSweptWithAGovernorForEachWire() throws Exception {
-        Analysis analysis = Analyst.analyse(
-                HarnessFiles.read(Path.of("examples/rescue-pickup.harness.json")), WireTables.bundled(), Cancel.NEVER);
+        List<DutyStep> all = DutySweep.of(AnalysedExamples.of("rescue-pickup"), Cancel.NEVER);
         for (String fan : List.of("FAN1", "FAN2")) {
-            List<DutyStep> own = DutySweep.of(analysis, Cancel.NEVER).stream()
+            List<DutyStep> own = all.stream()
                     .filter(step -> step.load().value().equals(fan))
                     .toList();
             assertEquals(4, own.size());

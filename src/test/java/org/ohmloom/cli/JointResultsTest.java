@@ -25,7 +25,7 @@ class JointResultsTest {
 
     @Test
     void everyWireListsItsConstraintsAndOneOfThemGoverns() throws Exception {
-        JsonNode wires = json(TEACHING).get("wires");
+        JsonNode wires = PublishedExamples.of("teaching").get("wires");
         assertEquals(8, wires.size());
         for (JsonNode wire : wires) {
             int governs = 0;
@@ -46,7 +46,7 @@ class JointResultsTest {
 
     @Test
     void theBudgetsAddUpAndTheBoundIsNoMoreThanTheChoice() throws Exception {
-        JsonNode joint = json(TEACHING).get("joint");
+        JsonNode joint = PublishedExamples.of("teaching").get("joint");
         assertEquals("NOTHING_OPEN", joint.get("outcome").asText());
         assertTrue(joint.get("allOpenBoundKg").asDouble() < joint.get("afterKg").asDouble());
         assertEquals(2, joint.get("budgets").size());
@@ -74,7 +74,7 @@ class JointResultsTest {
                 "DROP BUDGET OF")) {
             assertTrue(run.out().replaceAll("\\s+", " ").contains(words), words);
         }
-        JsonNode before = json(TEACHING).get("joint");
+        JsonNode before = PublishedExamples.of("teaching").get("joint");
         JsonNode after = json(copy.toString()).get("joint");
         assertEquals("NOTHING_OPEN", after.get("outcome").asText(), "every chosen size serves");
         assertTrue(after.get("afterKg").asDouble() < before.get("afterKg").asDouble());

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -24,8 +23,8 @@ class KirchhoffOfPublishedResultsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"teaching", "rescue-pickup", "workboat", "faults", "star-ground"})
-    void everyPublishedStateObeysKirchhoff(String example) throws Exception {
-        JsonNode root = check(example);
+    void everyPublishedStateObeysKirchhoff(String example) {
+        JsonNode root = PublishedExamples.of(example);
         assertFalse(root.get("states").isEmpty());
         for (JsonNode state : root.get("states")) {
             Map<String, Double> volts = volts(state);
@@ -47,8 +46,8 @@ class KirchhoffOfPublishedResultsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"teaching", "rescue-pickup", "workboat", "faults", "star-ground"})
-    void dropsAreSourceVoltsMinusLoadVoltsAndCurrentsAreOrdered(String example) throws Exception {
-        for (JsonNode state : check(example).get("states")) {
+    void dropsAreSourceVoltsMinusLoadVoltsAndCurrentsAreOrdered(String example) {
+        for (JsonNode state : PublishedExamples.of(example).get("states")) {
             Map<String, Double> volts = volts(state);
             Map<String, JsonNode> sources = new HashMap<>();
             Map<String, JsonNode> draws = new HashMap<>();
@@ -82,12 +81,6 @@ class KirchhoffOfPublishedResultsTest {
                         load::toString);
             }
         }
-    }
-
-    private static JsonNode check(String example) throws Exception {
-        CommandRun run = CommandRun.of("check", "examples/" + example + ".harness.json", "--format", "json");
-        assertEquals("", run.err());
-        return new ObjectMapper().readTree(run.out());
     }
 
     /** Volts by point; NaN where undefined. */

@@ -4,6 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.AnalysedExamples;
+import java.util.List;
+import java.io.StringWriter;
+import java.io.PrintWriter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.junit.jupiter.api.Test;
@@ -59,8 +65,13 @@ class StartUpOutputTest {
 
     @Test
     void aStateThatIsNotAskedForIsLeftOut() {
-        String text = CommandRun.of("check", "examples/rescue-pickup.harness.json", "--state", "Idling")
-                .out();
+        Analysis analysis = AnalysedExamples.of("rescue-pickup");
+        List<OperatingState> idling = analysis.states().stream()
+                .filter(state -> state.name().equals("Idling"))
+                .toList();
+        StringWriter written = new StringWriter();
+        CheckText.print(analysis, idling, new PrintWriter(written, true));
+        String text = written.toString();
         String starts = text.substring(text.indexOf("STARTS OVER TIME"), text.indexOf("supply codes by"));
         assertTrue(starts.contains("Idling"), starts);
         assertFalse(starts.contains("Winching"), starts);

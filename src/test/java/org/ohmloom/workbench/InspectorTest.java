@@ -3,15 +3,12 @@ package org.ohmloom.workbench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.AnalysedExamples;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.analysis.Analyst;
-import org.ohmloom.analysis.Cancel;
 import org.ohmloom.model.Harness;
-import org.ohmloom.store.HarnessFileException;
-import org.ohmloom.tables.WireTables;
 
 /** What the inspector tells about the teaching harness, whose numbers are worked by hand in its notes. */
 class InspectorTest {
@@ -19,9 +16,9 @@ class InspectorTest {
     private final Inspector inspector;
     private final Harness harness;
 
-    InspectorTest() throws HarnessFileException {
-        harness = Examples.open("teaching").harness();
-        Analysis analysis = Analyst.analyse(harness, WireTables.bundled(), Cancel.NEVER);
+    InspectorTest() {
+        Analysis analysis = AnalysedExamples.of("teaching");
+        harness = analysis.harness();
         inspector = new Inspector(new Readout(harness, Optional.of(analysis), Optional.empty()));
     }
 

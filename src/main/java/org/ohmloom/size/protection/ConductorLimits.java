@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.ohmloom.heat.BundleHeat;
 import org.ohmloom.heat.ConductorResistance;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Wire;
@@ -16,10 +17,13 @@ final class ConductorLimits {
     private final ProtectionInput input;
     private final ConductorResistance resistance;
     private final Map<WireId, Optional<ConductorLimit>> known = new HashMap<>();
+    private final BundleHeat.Neighbours neighbours;
 
     ConductorLimits(ProtectionInput input) {
         this.input = input;
         this.resistance = new ConductorResistance(input.tables(), input.basis());
+        neighbours = input.bundleHeat().neighbours(each -> rating(each).gauge(), each -> rating(each)
+                .worstAmps());
     }
 
     /** What a wire stands; empty when no table has its ampacity or its insulation. */
@@ -55,11 +59,8 @@ final class ConductorLimits {
 
     /** The limit with the wire's own losses: at its ampacity, its neighbours at their largest lasting currents. */
     private ConductorLimit settled(Wire wire, ConductorLimit limit, ConductorRow row, double amps) {
-        return input.bundleHeat()
-                .settle(
-                        wire.id(),
-                        each -> each.equals(wire) ? row.gauge() : rating(each).gauge(),
-                        each -> each.equals(wire) ? amps : rating(each).worstAmps())
+        return neighbours
+                .settle(wire, row.gauge(), amps)
                 .filter(heat -> !heat.runaway())
                 .map(heat -> limit.settlingAt(heat.celsius(), amps, row.ohmsPerMetreAt20Celsius()))
                 .orElse(limit);
