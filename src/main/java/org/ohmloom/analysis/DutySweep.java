@@ -164,8 +164,8 @@ public final class DutySweep {
         List<DutyStep> steps = new ArrayList<>();
         SourceMemory memory = new SourceMemory();
         base(driven.dial())
-                .ifPresent(state ->
-                        DUTIES.forEach(duty -> step(driven, common, state, duty, memory).ifPresent(steps::add)));
+                .ifPresent(state -> DUTIES.forEach(
+                        duty -> step(driven, common, state, duty, memory).ifPresent(steps::add)));
         return steps.stream();
     }
 

@@ -79,8 +79,7 @@ public record Offsets(List<Offset> offsets, List<String> unjudged) {
     }
 
     /** The size of the last offset that is still divided, V; 0 when all are. */
-    private static double leastDividedVolts(
-            List<ReferencePoint> points, SortedMap<StateId, Reader> readers, int most) {
+    private static double leastDividedVolts(List<ReferencePoint> points, SortedMap<StateId, Reader> readers, int most) {
         double[] sizes = points.stream()
                 .flatMap(point -> readers.values().stream().flatMap(reader -> reader.volts(point).stream()))
                 .mapToDouble(Math::abs)
@@ -116,11 +115,12 @@ public record Offsets(List<Offset> offsets, List<String> unjudged) {
         }
 
         Optional<Offset> read(ReferencePoint point, StateId state, double leastDividedVolts) {
-            return volts(point).flatMap(volts -> Math.abs(volts) < leastDividedVolts
-                    ? Optional.of(offset(point, state, volts, List.of()))
-                    : attribution
-                            .ofVolts(point.at(), point.reference())
-                            .map(parts -> offset(point, state, volts, shares.of(parts))));
+            return volts(point)
+                    .flatMap(volts -> Math.abs(volts) < leastDividedVolts
+                            ? Optional.of(offset(point, state, volts, List.of()))
+                            : attribution
+                                    .ofVolts(point.at(), point.reference())
+                                    .map(parts -> offset(point, state, volts, shares.of(parts))));
         }
 
         private Offset offset(ReferencePoint point, StateId state, double volts, List<OffsetShare> divided) {

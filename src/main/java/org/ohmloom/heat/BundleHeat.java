@@ -38,11 +38,8 @@ public final class BundleHeat {
         this.ampacities = ampacities;
         this.places = HeatPlace.of(harness, tables, routes);
         for (HeatPlace place : places) {
-            place.wires().stream()
-                    .distinct()
-                    .forEach(wire -> placesOf
-                            .computeIfAbsent(wire, id -> new ArrayList<>())
-                            .add(place));
+            place.wires().stream().distinct().forEach(wire -> placesOf.computeIfAbsent(wire, id -> new ArrayList<>())
+                    .add(place));
         }
     }
 
@@ -134,7 +131,8 @@ public final class BundleHeat {
                     index = isOwn && index < 0 ? wires.size() : index;
                     wires.add(isOwn ? own : of(id));
                 }
-                SteadyState state = BundleHeat.this.settle(place, wires, Map.of()).get(index);
+                SteadyState state =
+                        BundleHeat.this.settle(place, wires, Map.of()).get(index);
                 WireHeat here = new WireHeat(
                         state.celsius(),
                         state.surfaceCelsius(),

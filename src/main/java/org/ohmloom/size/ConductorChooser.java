@@ -130,9 +130,7 @@ public final class ConductorChooser {
     }
 
     private static List<ConductorRow> fitting(ConductorFamily family, List<Demand> demands) {
-        return family.rows().stream()
-                .filter(row -> fits(demands, row))
-                .toList();
+        return family.rows().stream().filter(row -> fits(demands, row)).toList();
     }
 
     /** The requirement no size meets, otherwise the one that asks for most; the first of equals. */

@@ -189,7 +189,8 @@ final class IslandSolver {
             double[] along = new double[change.length];
             double[] amps = new double[change.length];
             for (int branch = 0; branch < change.length; branch++) {
-                along[branch] = volts.difference(circuit.mesh().from()[branch], circuit.mesh().to()[branch]);
+                along[branch] = volts.difference(
+                        circuit.mesh().from()[branch], circuit.mesh().to()[branch]);
                 amps[branch] = change[branch] + siemens[branch] * along[branch];
             }
             answers.add(new RippleFlow(choke, 0, amps, along));

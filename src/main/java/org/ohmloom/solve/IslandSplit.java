@@ -133,7 +133,12 @@ final class IslandSplit {
         for (int number = 0; number < islands.size(); number++) {
             IslandPart before = islands.get(number);
             changed.add(new IslandPart(
-                    before.id(), before.points(), own.get(number), before.datum(), before.isMain(), source(own.get(number))));
+                    before.id(),
+                    before.points(),
+                    own.get(number),
+                    before.datum(),
+                    before.isMain(),
+                    source(own.get(number))));
         }
         return changed;
     }

@@ -97,7 +97,8 @@ public final class NetworkSolver {
                 solvedTally(branch).filter(each -> each.circuit().holds(point));
         return tally.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(tally.get().meanVolts().value(tally.get().circuit().number(point)));
+                : OptionalDouble.of(
+                        tally.get().meanVolts().value(tally.get().circuit().number(point)));
     }
 
     private Optional<Tally> solvedTally(BranchId branch) {

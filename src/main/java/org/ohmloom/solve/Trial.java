@@ -53,8 +53,8 @@ final class Trial {
         this.network = network;
         branches = switching.branches(network);
         watched = network.index().watched();
-        Optional<Trial> alike = earlier.filter(
-                trial -> IslandSplit.isAlike(trial.network, trial.branches, network, branches));
+        Optional<Trial> alike =
+                earlier.filter(trial -> IslandSplit.isAlike(trial.network, trial.branches, network, branches));
         if (alike.isPresent()) {
             islandOfBranch = alike.get().islandOfBranch;
             islands = IslandSplit.withLawsOf(branches, alike.get().islands, islandOfBranch);
@@ -82,7 +82,8 @@ final class Trial {
 
     /** Whether another trial has the same points in the same islands, and the same clocks. */
     private boolean isLike(Trial other) {
-        return clocks.equals(other.clocks) && (islandOfBranch == other.islandOfBranch || points().equals(other.points()));
+        return clocks.equals(other.clocks)
+                && (islandOfBranch == other.islandOfBranch || points().equals(other.points()));
     }
 
     private List<List<PointId>> points() {

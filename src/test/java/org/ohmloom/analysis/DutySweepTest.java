@@ -3,11 +3,11 @@ package org.ohmloom.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.AnalysedExamples;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.AnalysedExamples;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.BatteryIsolator;
 import org.ohmloom.model.ComponentId;
@@ -130,9 +130,8 @@ class DutySweepTest {
     void everyFanOfTheRefitIsSweptWithAGovernorForEachWire() throws Exception {
         List<DutyStep> all = DutySweep.of(AnalysedExamples.of("rescue-pickup"), Cancel.NEVER);
         for (String fan : List.of("FAN1", "FAN2")) {
-            List<DutyStep> own = all.stream()
-                    .filter(step -> step.load().value().equals(fan))
-                    .toList();
+            List<DutyStep> own =
+                    all.stream().filter(step -> step.load().value().equals(fan)).toList();
             assertEquals(4, own.size());
             own.forEach(step -> {
                 assertTrue(step.wires().size() >= 2);

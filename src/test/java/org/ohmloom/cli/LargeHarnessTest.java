@@ -37,7 +37,8 @@ class LargeHarnessTest {
         JsonNode root = new ObjectMapper().readTree(run.out());
         assertEquals(4, root.get("states").size());
         for (JsonNode state : root.get("states")) {
-            assertEquals("SOLVED", state.get("status").asText(), () -> state.get("name").asText());
+            assertEquals("SOLVED", state.get("status").asText(), () -> state.get("name")
+                    .asText());
             assertTrue(state.get("residualAmps").asDouble() < RESIDUAL_AMPS, state.get("name")::asText);
         }
         // 50 wires for every box, and the four of battery and alternator

@@ -4,15 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.OperatingState;
-import org.ohmloom.analysis.Analysis;
-import org.ohmloom.AnalysedExamples;
-import java.util.List;
-import java.io.StringWriter;
-import java.io.PrintWriter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.AnalysedExamples;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.OperatingState;
 
 /** What {@code check} prints and writes about starts. */
 class StartUpOutputTest {

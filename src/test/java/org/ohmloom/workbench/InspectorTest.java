@@ -3,10 +3,10 @@ package org.ohmloom.workbench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.AnalysedExamples;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Harness;
 

@@ -116,8 +116,7 @@ final class ResultChanges {
     }
 
     private static Optional<Quantity> value(Numbers numbers, Kind kind) {
-        return Optional.ofNullable(numbers.values.get(kind))
-                .map(value -> new Quantity(value, kind.step.unit()));
+        return Optional.ofNullable(numbers.values.get(kind)).map(value -> new Quantity(value, kind.step.unit()));
     }
 
     /** Whether a person would call two numbers different. */

@@ -22,8 +22,8 @@ final class ConductorLimits {
     ConductorLimits(ProtectionInput input) {
         this.input = input;
         this.resistance = new ConductorResistance(input.tables(), input.basis());
-        neighbours = input.bundleHeat().neighbours(each -> rating(each).gauge(), each -> rating(each)
-                .worstAmps());
+        neighbours = input.bundleHeat()
+                .neighbours(each -> rating(each).gauge(), each -> rating(each).worstAmps());
     }
 
     /** What a wire stands; empty when no table has its ampacity or its insulation. */
