@@ -57,7 +57,7 @@ public record Offsets(List<Offset> offsets, List<String> unjudged) {
         double least = leastDividedVolts(points, readers, most(drawn));
         for (ReferencePoint point : points) {
             readers.forEach((state, reader) -> reader.read(point, state, least).ifPresent(offsets::add));
-            boolean apart = readers.values().stream().anyMatch(reader -> reader.isApart(point));
+            boolean apart = readers.values().stream().anyMatch(reader -> reader.isApart(point, least));
             if (apart) {
                 unjudged.add("The offset of " + point.owner() + " against " + point.against()
                         + " is not judged where no conductor joins the two.");
@@ -109,8 +109,8 @@ public record Offsets(List<Offset> offsets, List<String> unjudged) {
                     : Optional.empty();
         }
 
-        boolean isApart(ReferencePoint point) {
-            return volts(point).isPresent()
+        boolean isApart(ReferencePoint point, double leastDividedVolts) {
+            return volts(point).filter(volts -> Math.abs(volts) >= leastDividedVolts).isPresent()
                     && attribution.ofVolts(point.at(), point.reference()).isEmpty();
         }
 
