@@ -35,6 +35,11 @@ final class SwitchedOff {
     /** Most solutions of one study. */
     static final int MOST_SOLUTIONS = 60;
 
+    /** Most solutions times branches of one study; a few solutions are always made. */
+    static final int MOST_WORK = 150_000;
+
+    private static final int LEAST_SOLUTIONS = 6;
+
     private static final double FROM_FRACTION = 0.5;
 
     private record Trial(StateId state, ElementId load) {}
@@ -42,11 +47,17 @@ final class SwitchedOff {
     private final SortedMap<StateId, Solution> solutions;
     private final BooleanSupplier cancelled;
     private final Map<Trial, SortedMap<PointId, Double>> tried = new HashMap<>();
+    private final int most;
     private boolean ranOut;
 
     private SwitchedOff(SortedMap<StateId, Solution> solutions, BooleanSupplier cancelled) {
         this.solutions = solutions;
         this.cancelled = cancelled;
+        int branches = solutions.values().stream()
+                .mapToInt(solution -> solution.network().branches().size())
+                .max()
+                .orElse(1);
+        most = Math.max(LEAST_SOLUTIONS, Math.min(MOST_SOLUTIONS, MOST_WORK / Math.max(1, branches)));
     }
 
     /** The same offsets, with what was tried. */
@@ -70,7 +81,7 @@ final class SwitchedOff {
         List<String> unjudged = new ArrayList<>(found.unjudged());
         if (off.ranOut) {
             unjudged.add("What offsets become with a load switched off was tried for the largest only, "
-                    + MOST_SOLUTIONS + " solutions in all.");
+                    + off.most + " solutions in all.");
         }
         return new Offsets(
                 found.offsets().stream()
@@ -114,7 +125,7 @@ final class SwitchedOff {
     private OptionalDouble offVolts(Offset offset, ElementId load) {
         Trial trial = new Trial(offset.state(), load);
         if (!tried.containsKey(trial)) {
-            if (tried.size() >= MOST_SOLUTIONS) {
+            if (tried.size() >= most) {
                 ranOut = true;
                 return OptionalDouble.empty();
             }
