@@ -3,19 +3,33 @@ package org.ohmloom.analysis;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
+import org.ohmloom.graph.Network;
+import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
+import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.StudyResults;
+import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.ConductorChooser;
+import org.ohmloom.size.DeviceChooser;
 import org.ohmloom.size.JointChoice;
 import org.ohmloom.size.ProvisionalSizes;
+import org.ohmloom.size.Settling;
+import org.ohmloom.size.SizingInput;
+import org.ohmloom.solve.Solution;
 import org.ohmloom.solve.SourceMemory;
+import org.ohmloom.solve.charge.ChargeStudy;
+import org.ohmloom.solve.envelope.Envelope;
+import org.ohmloom.solve.run.StartUpStudy;
+import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
@@ -24,15 +38,46 @@ import org.ohmloom.units.Gauge;
  * and the study of the returns.
  * <p>Left out are the choice of all sizes together, starts, protective devices, the envelope and the charge balance; what rules
  * find in those is missing, so findings are compared with those of another trial and never with those of an {@link Analysis}.
- *
- * @param evidence the results; what was left out is empty in them
- * @param findings what the rules find in them, in the order of the report
- * @param totals   sums over the whole harness
+ * {@link #wholeFindings} makes up for what was left out.
  */
-public record ReturnTrial(Evidence evidence, List<Finding> findings, Totals totals) {
+public final class ReturnTrial {
 
-    public ReturnTrial {
-        findings = List.copyOf(findings);
+    private final Evidence evidence;
+    private final List<Finding> findings;
+    private final Totals totals;
+    private final Function<Cancel, List<Finding>> whole;
+
+    private ReturnTrial(Evidence evidence, Totals totals, Function<Cancel, List<Finding>> whole, Cancel cancel) {
+        this.evidence = evidence;
+        this.findings = List.copyOf(FindingOrder.of(evidence, cancel));
+        this.totals = totals;
+        this.whole = whole;
+    }
+
+    /** The results; what was left out is empty in them. */
+    public Evidence evidence() {
+        return evidence;
+    }
+
+    /** What the rules find in them, in the order of the report. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** Sums over the whole harness. */
+    public Totals totals() {
+        return totals;
+    }
+
+    /**
+     * What the rules find with nothing left out but the choice of all sizes together: starts, protective devices, the envelope and
+     * the charge balance are studied now, with each conductor's size by itself. To be compared with those of another trial.
+     *
+     * @param cancel asks to stop
+     * @throws java.util.concurrent.CancellationException when asked to stop
+     */
+    public List<Finding> wholeFindings(Cancel cancel) {
+        return whole.apply(cancel);
     }
 
     /**
@@ -51,6 +96,63 @@ public record ReturnTrial(Evidence evidence, List<Finding> findings, Totals tota
     }
 
     /**
+     * What an analysis holds, as a trial; nothing is solved anew.
+     *
+     * @param analysis a whole analysis
+     * @param cancel   asks to stop
+     */
+    public static ReturnTrial of(Analysis analysis, Cancel cancel) {
+        Evidence whole = analysis.evidence();
+        Bench bench = Bench.of(whole.harness(), whole.tables());
+        SizingInput input = new SizingInput(
+                bench.harness(),
+                bench.tables(),
+                bench.basis(),
+                bench.routes(),
+                whole.solutions(),
+                new Protection(whole.drawn(), whole.upstream(), bench).devices(),
+                Optional.of(new Settling(
+                        bench.bundleHeat(),
+                        wire -> whole.ratings().get(wire.id()).gauge())));
+        SortedMap<WireId, ConductorChoice> byThemselves = new ConductorChooser(input).chooseAll();
+        Evidence found = new Evidence(
+                whole.harness(),
+                whole.tables(),
+                whole.basis(),
+                whole.routes(),
+                whole.lengths(),
+                whole.solutions(),
+                whole.wireCelsius(),
+                whole.ratings(),
+                byThemselves,
+                JointChoice.NOT_ASKED,
+                whole.devices(),
+                whole.drawn(),
+                whole.upstream(),
+                whole.studies());
+        return new ReturnTrial(
+                withoutStudies(found), analysis.totals(), asked -> FindingOrder.of(found, asked), cancel);
+    }
+
+    private static Evidence withoutStudies(Evidence whole) {
+        return new Evidence(
+                whole.harness(),
+                whole.tables(),
+                whole.basis(),
+                whole.routes(),
+                whole.lengths(),
+                whole.solutions(),
+                whole.wireCelsius(),
+                whole.ratings(),
+                whole.conductors(),
+                JointChoice.NOT_ASKED,
+                new TreeMap<>(),
+                whole.drawn(),
+                whole.upstream(),
+                StudyResults.ofReturnsAlone(whole.returns()));
+    }
+
+    /**
      * Tries a harness that differs little from this one's: wires without a size keep the size they had here, and conductors begin
      * as warm as they were.
      *
@@ -60,32 +162,58 @@ public record ReturnTrial(Evidence evidence, List<Finding> findings, Totals tota
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public ReturnTrial changed(Harness changed, Cancel cancel) {
-        Bench bench = Bench.of(changed, evidence.tables());
-        Map<WireId, Gauge> open = new TreeMap<>();
-        changed.wires().all().stream().filter(wire -> wire.gauge().isEmpty()).forEach(wire -> evidence.rating(wire.id())
-                .ifPresent(rating -> open.put(wire.id(), rating.gauge())));
-        ProvisionalSizes sizes = ProvisionalSizes.minimum(changed, evidence.tables(), bench.basis())
-                .with(open);
+        Bench near = Bench.of(changed, evidence.tables());
+        ProvisionalSizes known = sizes(near, evidence.ratings());
         SortedMap<StateId, SortedMap<WireId, Double>> warm = new TreeMap<>();
         SortedMap<StateId, SourceMemory> memories = new TreeMap<>();
         for (StateId state : changed.states().ids()) {
             SortedMap<WireId, Double> celsius = new TreeMap<>();
-            Map<WireId, Double> known = evidence.wireCelsius().getOrDefault(state, new TreeMap<>());
-            changed.wires()
-                    .all()
-                    .forEach(wire -> celsius.put(
-                            wire.id(),
-                            known.getOrDefault(wire.id(), bench.ampacities().ambientCelsius(wire))));
+            changed.wires().all().forEach(wire -> celsius.put(wire.id(), celsius(near, wire, state)));
             warm.put(state, celsius);
             memories.put(state, new SourceMemory());
         }
-        HeatedSolutions heated = HeatedSolutions.solve(bench, sizes, warm, memories, cancel);
-        return of(bench, Protection.of(bench), new SizesByWire(sizes, heated), cancel);
+        HeatedSolutions heated = HeatedSolutions.solve(near, known, warm, memories, cancel);
+        return of(near, Protection.of(near), new SizesByWire(known, heated), cancel);
+    }
+
+    /**
+     * The networks of a harness that differs little from this one's, conductors as warm as they are here: what it takes to
+     * tell beforehand what a change will do.
+     *
+     * @param changed a harness with the same operating states
+     * @return the network of each state, built when asked for
+     * @throws AnalysisRefusedException when the harness names a table entry that is not there
+     */
+    public Function<StateId, Network> networks(Harness changed) {
+        Bench near = Bench.of(changed, evidence.tables());
+        ProvisionalSizes known = sizes(near, evidence.ratings());
+        return state -> NetworkBuilder.build(
+                changed,
+                changed.states().get(state),
+                wire -> near.ohms(
+                        wire, known.gauge(wire), HeatedSolutions.held(near, wire, celsius(near, wire, state))),
+                near.tables());
+    }
+
+    private double celsius(Bench near, Wire wire, StateId state) {
+        Map<WireId, Double> known = evidence.wireCelsius().getOrDefault(state, new TreeMap<>());
+        Double here = known.get(wire.id());
+        return here == null ? near.ampacities().ambientCelsius(wire) : here;
+    }
+
+    private static ProvisionalSizes sizes(Bench bench, SortedMap<WireId, WireRating> ratings) {
+        Map<WireId, Gauge> open = new TreeMap<>();
+        bench.harness().wires().all().stream()
+                .filter(wire -> wire.gauge().isEmpty() && ratings.containsKey(wire.id()))
+                .forEach(wire -> open.put(wire.id(), ratings.get(wire.id()).gauge()));
+        return ProvisionalSizes.minimum(bench.harness(), bench.tables(), bench.basis())
+                .with(open);
     }
 
     private static ReturnTrial of(Bench bench, Protection protection, SizesByWire sized, Cancel cancel) {
         HeatedSolutions heated = sized.heated();
         SortedMap<WireId, WireRating> ratings = Ratings.of(bench, sized.sizes(), heated);
+        SizingInput input = SizesByWire.input(bench, protection, heated, sized.sizes());
         Evidence evidence = new Evidence(
                 bench.harness(),
                 bench.tables(),
@@ -95,13 +223,50 @@ public record ReturnTrial(Evidence evidence, List<Finding> findings, Totals tota
                 Collections.unmodifiableSortedMap(heated.solutions()),
                 Collections.unmodifiableSortedMap(heated.wireCelsius()),
                 Collections.unmodifiableSortedMap(ratings),
-                new ConductorChooser(SizesByWire.input(bench, protection, heated, sized.sizes())).chooseAll(),
+                new ConductorChooser(input).chooseAll(),
                 JointChoice.NOT_ASKED,
                 new TreeMap<>(),
                 protection.drawn(),
                 protection.upstream(),
                 StudyResults.ofReturnsAlone(
                         Returns.study(bench, protection.drawn(), heated, ratings, cancel, (soFar, part) -> {})));
-        return new ReturnTrial(evidence, FindingOrder.of(evidence, cancel), Summing.of(bench, ratings, heated));
+        return new ReturnTrial(
+                evidence,
+                Summing.of(bench, ratings, heated),
+                asked -> FindingOrder.of(completed(bench, protection, sized, input, evidence, asked), asked),
+                cancel);
+    }
+
+    /** The same evidence with the studies that were left out. */
+    private static Evidence completed(
+            Bench bench,
+            Protection protection,
+            SizesByWire sized,
+            SizingInput input,
+            Evidence evidence,
+            Cancel cancel) {
+        SortedMap<StateId, Solution> solutions = sized.heated().solutions();
+        Envelope envelope = Envelopes.of(bench, sized.sizes(), sized.heated(), cancel);
+        StartUps startUps = StartUpStudy.of(bench.harness(), solutions, bench.tables(), cancel::isRequested);
+        StudyResults studies = evidence.studies()
+                .with(envelope)
+                .with(startUps)
+                .with(ChargeStudy.of(bench.harness(), bench.tables(), solutions, cancel::isRequested))
+                .with(protection.study(input, evidence.ratings(), startUps, cancel));
+        return new Evidence(
+                evidence.harness(),
+                evidence.tables(),
+                evidence.basis(),
+                evidence.routes(),
+                evidence.lengths(),
+                evidence.solutions(),
+                evidence.wireCelsius(),
+                evidence.ratings(),
+                evidence.conductors(),
+                JointChoice.NOT_ASKED,
+                new DeviceChooser(EnvelopeSizing.widened(input, envelope)).chooseAll(),
+                evidence.drawn(),
+                evidence.upstream(),
+                studies);
     }
 }

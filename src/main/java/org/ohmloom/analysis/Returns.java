@@ -12,6 +12,7 @@ import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.ground.coupling.CouplingInput;
 import org.ohmloom.ground.coupling.CouplingStudy;
 import org.ohmloom.ground.sensor.SensorStudy;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.StudyPart;
@@ -75,7 +76,7 @@ final class Returns {
                                 sensors.unjudged(),
                                 coupling.unjudged(),
                                 lost.unjudged())
-                        .flatMap(List::stream)
+                        .<Unjudged>flatMap(List::stream)
                         .toList());
     }
 }

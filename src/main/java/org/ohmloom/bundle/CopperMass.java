@@ -17,8 +17,13 @@ public record CopperMass(CitedValue density) {
 
     /** Mass of the copper in a length of a conductor, kg; the length in m, 0 or more. */
     public double kilograms(ConductorRow row, double lengthMetres) {
+        return kilograms(row.copperAreaMm2(), lengthMetres);
+    }
+
+    /** Mass of the copper of a cross-section over a length, kg; the section in mm2, the length in m, 0 or more both. */
+    public double kilograms(double areaMm2, double lengthMetres) {
         return density.value()
-                * row.copperAreaMm2()
+                * notNegative(areaMm2, "cross-section of a conductor")
                 * SQUARE_METRES_IN_MM2
                 * notNegative(lengthMetres, "length of a conductor");
     }

@@ -61,7 +61,7 @@ final class OffsetsText {
         if (ordered.size() > MOST_POINTS) {
             out.println("  and " + (ordered.size() - MOST_POINTS) + " more points with less");
         }
-        analysis.evidence().returns().unjudged().forEach(sentence -> out.println("  " + sentence));
+        analysis.evidence().returns().unjudged().forEach(each -> out.println("  " + each.sentence()));
     }
 
     private static String words(OffsetShare share) {

@@ -40,6 +40,12 @@ final class PackCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "A3", description = "Sheet of the drawing, A4 to A0; A3 unless given.")
     private @Nullable String paper;
 
+    @Option(
+            names = "--remedies",
+            description =
+                    "Also tries remedies for the findings on returns and lists them in the calculation; takes many analyses.")
+    private boolean remedies;
+
     @Spec
     private CommandSpec spec;
 
@@ -53,7 +59,7 @@ final class PackCommand implements Callable<Integer> {
             options = options.withPaper(paper);
         }
         Analysis analysis = Inputs.analysed(file);
-        List<Path> written = BuildPack.write(analysis, directory, options, Progress.NONE);
+        List<Path> written = BuildPack.write(analysis, directory, options.withRemedies(remedies), Progress.NONE);
         PrintWriter out = spec.commandLine().getOut();
         out.println("Written to " + directory + ":");
         written.forEach(path -> out.println("  " + path.getFileName()));

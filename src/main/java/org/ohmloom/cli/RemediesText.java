@@ -44,6 +44,10 @@ final class RemediesText {
                     .right("new");
             list.remedies().forEach(remedy -> row(table, remedy));
             table.print(out);
+            if (list.foreseen() > 0) {
+                out.println("           " + list.foreseen() + " changes and combinations foreseen by superposition"
+                        + (list.spent() ? ", the most there may be: larger combinations were not looked at" : ""));
+            }
             if (list.untried() > 0) {
                 out.println("           " + list.untried() + " further changes were not tried");
             }
@@ -51,15 +55,22 @@ final class RemediesText {
     }
 
     private static void row(TextTable table, Remedy remedy) {
+        List<String> steps = remedy.steps();
         table.row(
                 remedy.kind().words(),
-                remedy.edit().label().replace("mm2", "mm²"),
+                step(steps.get(0)),
                 remedy.clears() ? "yes" : "no",
                 remedy.effect().map(Effect::words).orElse(""),
                 signed(remedy.addedCopperKg(), Formats.kilograms(Math.abs(remedy.addedCopperKg()))),
-                signed(remedy.addedMetres(), Formats.metres(Math.abs(remedy.addedMetres()))),
+                signed(remedy.addedMetres(), Formats.metres(Math.abs(remedy.addedMetres())))
+                        + (remedy.unmeasured().isEmpty() ? "" : " and straps"),
                 String.valueOf(remedy.removed().size()),
                 String.valueOf(remedy.added().size()));
+        steps.stream().skip(1).forEach(step -> table.row("", "and " + step(step), "", "", "", "", "", ""));
+    }
+
+    private static String step(String label) {
+        return label.replace("mm2", "mm²");
     }
 
     private static String signed(double value, String magnitude) {
@@ -76,12 +87,15 @@ final class RemediesText {
                     item.array("tried", tried -> list.remedies()
                             .forEach(remedy -> tried.object(entry -> write(remedy, entry))));
                     item.put("untried", list.untried());
+                    item.put("foreseen", list.foreseen());
+                    item.put("foreseenAll", !list.spent());
                 })));
     }
 
     private static void write(Remedy remedy, JsonObjectWriter entry) {
         entry.put("kind", remedy.kind().words());
         entry.put("change", remedy.edit().label());
+        entry.texts("steps", remedy.steps());
         entry.put("clears", remedy.clears());
         remedy.effect()
                 .ifPresentOrElse(
@@ -94,6 +108,7 @@ final class RemediesText {
                         () -> entry.putNull("effect"));
         entry.put("addedCopperKg", remedy.addedCopperKg());
         entry.put("addedMetres", remedy.addedMetres());
+        entry.texts("lengthUnknown", remedy.unmeasured());
         entry.array("removed", array -> findings(remedy.removed(), array));
         entry.array("added", array -> findings(remedy.added(), array));
     }

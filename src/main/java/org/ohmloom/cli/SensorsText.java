@@ -7,7 +7,7 @@ import java.util.Map;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.ground.sensor.SensorBudget;
-import org.ohmloom.ground.sensor.SensorStudy;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.store.JsonArrayWriter;
 import org.ohmloom.store.JsonObjectWriter;
@@ -102,6 +102,13 @@ final class SensorsText {
         root.array("sensors", array -> of(returns, states)
                 .forEach(budget -> array.object(item -> write(item, analysis, budget))));
         root.texts("sensorsNotChecked", notChecked(returns));
+        root.array("returnsNotJudged", array -> returns.unjudged()
+                .forEach(each -> array.object(item -> {
+                    item.put("study", each.study().name());
+                    item.put("reason", each.reason().name());
+                    item.put("sentence", each.sentence());
+                    item.texts("subjects", each.subjects());
+                })));
     }
 
     private static void write(JsonObjectWriter item, Analysis analysis, SensorBudget budget) {
@@ -139,7 +146,8 @@ final class SensorsText {
 
     private static List<String> notChecked(ReturnStudy returns) {
         return returns.unjudged().stream()
-                .filter(sentence -> sentence.startsWith(SensorStudy.NOT_CHECKED))
+                .filter(each -> each.study() == Unjudged.Study.SENSORS)
+                .map(Unjudged::sentence)
                 .toList();
     }
 

@@ -25,7 +25,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 
 /** What conductors, contacts and pins of control units may carry, as far as it is known. */
-final class CarryLimits {
+public final class CarryLimits {
 
     /**
      * A limit.
@@ -35,7 +35,7 @@ final class CarryLimits {
      * @param amps   most current, A
      * @param source what it is and where it comes from
      */
-    record Limit(BranchId branch, ElementId member, double amps, String source) {}
+    public record Limit(BranchId branch, ElementId member, double amps, String source) {}
 
     private final Harness harness;
     private final Network network;
@@ -48,7 +48,7 @@ final class CarryLimits {
     }
 
     /** All limits: ampacities of wires, limits of contacts at the ambient of their connector, limits of pins. */
-    static List<Limit> of(Harness harness, Network network, Map<WireId, Ampacity> ampacities) {
+    public static List<Limit> of(Harness harness, Network network, Map<WireId, Ampacity> ampacities) {
         CarryLimits found = new CarryLimits(harness, network);
         ampacities.forEach((wire, ampacity) -> found.add(
                 new BranchId(wire.value()),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.function.BooleanSupplier;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.model.StateId;
 import org.ohmloom.solve.Solution;
 
@@ -12,9 +13,9 @@ import org.ohmloom.solve.Solution;
  *
  * @param grounds  every ground point
  * @param loops    every loop
- * @param unjudged what could not be told, a sentence each
+ * @param unjudged what could not be told
  */
-public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, List<String> unjudged) {
+public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, List<Unjudged> unjudged) {
 
     public LoopStudy {
         grounds = List.copyOf(grounds);
@@ -33,18 +34,25 @@ public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, Li
     public static LoopStudy of(LoopInput input, SortedMap<StateId, Solution> solutions, BooleanSupplier cancelled) {
         SortedMap<StateId, DividedState> states = DividedState.all(input.drawn(), solutions, cancelled);
         List<LoopReading> loops = LoopReadings.of(input, states, cancelled);
-        List<String> unjudged = new ArrayList<>();
+        List<Unjudged> unjudged = new ArrayList<>();
         if (!input.found().shortest()) {
-            unjudged.add(
+            unjudged.add(Unjudged.of(
+                    Unjudged.Study.LOOPS,
+                    Unjudged.Reason.TOO_MUCH_WORK,
                     "The loops of the return network are independent and complete, but the network is too entangled to make"
-                            + " sure that they are the shortest.");
+                            + " sure that they are the shortest",
+                    List.of()));
         }
         boolean asked = input.harness().rules().returnRules().fieldTesla().isPresent();
         long dark = loops.stream().filter(loop -> loop.enclosed().isEmpty()).count();
         if (asked && dark > 0) {
-            unjudged.add("What a field induces is not told for " + dark + " of " + loops.size()
-                    + " loops: their wires have no way, or the breakouts on it no position, and no height above the chassis is"
-                    + " entered.");
+            unjudged.add(Unjudged.of(
+                    Unjudged.Study.LOOPS,
+                    Unjudged.Reason.NOT_ENTERED,
+                    "What a field induces is not told for " + dark + " of " + loops.size()
+                            + " loops: their wires have no way, or the breakouts on it no position, and no height above the"
+                            + " chassis is entered",
+                    List.of()));
         }
         return new LoopStudy(GroundReadings.of(input.harness(), input.drawn(), states), loops, unjudged);
     }

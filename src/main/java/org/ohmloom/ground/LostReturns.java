@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.ohmloom.graph.Branch;
@@ -15,9 +14,11 @@ import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.ReturnNetwork;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.StateId;
@@ -38,9 +39,9 @@ import org.ohmloom.solve.Solution;
  * was left out is told.
  *
  * @param losses   the openings that overload something or feed a load backwards, by element, then by state
- * @param unjudged what was not tried, a sentence each
+ * @param unjudged what was not tried
  */
-public record LostReturns(List<LostReturn> losses, List<String> unjudged) {
+public record LostReturns(List<LostReturn> losses, List<Unjudged> unjudged) {
 
     /** Least current for which an opening is tried, A. */
     static final double LEAST_AMPS = 0.05;
@@ -91,16 +92,26 @@ public record LostReturns(List<LostReturn> losses, List<String> unjudged) {
                 Math.min(
                         MOST_SOLUTIONS, MOST_WORK / Math.max(1, drawn.branches().size())));
         List<Opening> tried = openings.subList(0, Math.min(most, openings.size()));
-        TreeSet<String> unjudged = new TreeSet<>();
+        List<Unjudged> unjudged = new ArrayList<>();
         if (openings.size() > most) {
-            unjudged.add("Lost returns: " + openings.size() + " openings carry current; the " + most
-                    + " with the largest were tried.");
+            unjudged.add(Unjudged.of(
+                    Unjudged.Study.LOST_RETURNS,
+                    Unjudged.Reason.TOO_MUCH_WORK,
+                    "Lost returns: " + openings.size() + " openings carry current; the " + most
+                            + " with the largest were tried",
+                    List.of()));
         }
-        harness.grounds().all().stream()
+        List<GroundPointId> ideal = harness.grounds().all().stream()
                 .filter(ground -> ground.jointOhms() == 0)
                 .map(GroundPoint::id)
-                .forEach(ground -> unjudged.add(
-                        "Ground point " + ground + " has a joint of 0 ohm and was not opened; enter its resistance."));
+                .toList();
+        if (!ideal.isEmpty()) {
+            unjudged.add(Unjudged.of(
+                    Unjudged.Study.LOST_RETURNS,
+                    Unjudged.Reason.NOT_ENTERED,
+                    "Lost return not tried, the resistance of the joint is not entered for",
+                    ideal));
+        }
         List<CarryLimits.Limit> limits = CarryLimits.of(harness, drawn, ampacities);
         Map<StateId, List<Opening>> byState = tried.stream().collect(Collectors.groupingBy(Opening::state));
         List<StateLosses> found = byState.entrySet().parallelStream()
@@ -108,8 +119,12 @@ public record LostReturns(List<LostReturn> losses, List<String> unjudged) {
                 .toList();
         int untried = found.stream().mapToInt(StateLosses::untried).sum();
         if (untried > 0) {
-            unjudged.add("Lost returns: the overloads of " + untried
-                    + " openings are told for all outputs on at once, not by their duty.");
+            unjudged.add(Unjudged.of(
+                    Unjudged.Study.LOST_RETURNS,
+                    Unjudged.Reason.TOO_MUCH_WORK,
+                    "Lost returns: the overloads of " + untried
+                            + " openings are told for all outputs on at once, not by their duty",
+                    List.of()));
         }
         List<LostReturn> losses = found.stream()
                 .flatMap(state -> state.losses().stream())

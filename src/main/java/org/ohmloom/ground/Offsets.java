@@ -1,16 +1,18 @@
 package org.ohmloom.ground;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.SwitchedLoads;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.solve.Solution;
@@ -20,9 +22,9 @@ import org.ohmloom.units.Formats;
  * The offset of every reference point in every state, and who makes it.
  *
  * @param offsets  by reference point, then by state
- * @param unjudged what could not be divided or was not tried, a sentence each
+ * @param unjudged what could not be divided or was not tried
  */
-public record Offsets(List<Offset> offsets, List<String> unjudged) {
+public record Offsets(List<Offset> offsets, List<Unjudged> unjudged) {
 
     /** Most shares of loads in offsets of one harness: offsets times what draws current. */
     static final int MOST_SHARES = 200_000;
@@ -51,7 +53,7 @@ public record Offsets(List<Offset> offsets, List<String> unjudged) {
         }
         List<SwitchedLoads.SwitchedLoad> switched = SwitchedLoads.of(drawn);
         List<Offset> offsets = new ArrayList<>();
-        TreeSet<String> unjudged = new TreeSet<>();
+        Set<Unjudged> unjudged = new LinkedHashSet<>();
         SortedMap<StateId, Reader> readers = new TreeMap<>();
         solutions.forEach((state, solution) -> readers.put(state, Reader.of(switched, solution, cancelled)));
         double least = leastDividedVolts(points, readers, most(drawn));
@@ -59,8 +61,11 @@ public record Offsets(List<Offset> offsets, List<String> unjudged) {
             readers.forEach((state, reader) -> reader.read(point, state, least).ifPresent(offsets::add));
             boolean apart = readers.values().stream().anyMatch(reader -> reader.isApart(point, least));
             if (apart) {
-                unjudged.add("The offset of " + point.owner() + " against " + point.against()
-                        + " is not judged where no conductor joins the two.");
+                unjudged.add(Unjudged.of(
+                        Unjudged.Study.OFFSETS,
+                        Unjudged.Reason.NOT_JOINED,
+                        "Offset not judged in states in which no conductor joins the two:",
+                        List.of(point.owner(), point.against())));
             }
         }
         if (least > 0) {

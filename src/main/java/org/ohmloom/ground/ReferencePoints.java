@@ -28,7 +28,7 @@ import org.ohmloom.model.PinRole;
  * alike; the first in the order of identities is the one the others are measured against. Points that are one with their
  * reference have no offset and are left out.
  */
-final class ReferencePoints {
+public final class ReferencePoints {
 
     private final Network network;
     private final Harness harness;
@@ -45,7 +45,7 @@ final class ReferencePoints {
      * @param network the harness as drawn
      * @param harness the harness
      */
-    static List<ReferencePoint> of(Network network, Harness harness) {
+    public static List<ReferencePoint> of(Network network, Harness harness) {
         ReferencePoints found = new ReferencePoints(network, harness);
         NetworkBuilder.firstSource(harness).ifPresent(found::againstSource);
         found.sensors();

@@ -3,6 +3,7 @@ package org.ohmloom.ground;
 import java.util.List;
 import org.ohmloom.ground.coupling.Coupling;
 import org.ohmloom.ground.sensor.SensorBudget;
+import org.ohmloom.ground.sensor.Unjudged;
 
 /**
  * What the study of the return paths found.
@@ -13,7 +14,7 @@ import org.ohmloom.ground.sensor.SensorBudget;
  * @param sensors   error budget of every sensor that can be judged
  * @param couplings wires beside one another of which one disturbs the other
  * @param losses    what each ground, ground wire, strap or fuse does when it opens, where that is not harmless
- * @param unjudged  what could not be judged, and what would have to be entered, a sentence each
+ * @param unjudged  what could not be judged, and what would have to be entered
  */
 public record ReturnStudy(
         List<GroundReading> grounds,
@@ -22,7 +23,7 @@ public record ReturnStudy(
         List<SensorBudget> sensors,
         List<Coupling> couplings,
         List<LostReturn> losses,
-        List<String> unjudged) {
+        List<Unjudged> unjudged) {
 
     /** Nothing studied. */
     public static final ReturnStudy NONE =

@@ -15,6 +15,7 @@ import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
@@ -78,10 +79,14 @@ final class SwitchedOff {
                                 (Offset offset) -> -offset.worstVolts() / OffsetLimits.volts(harness, offset.point()))
                         .thenComparing(offset -> offset.point().at()))
                 .forEach(offset -> changed.put(offset, off.withTrials(offset)));
-        List<String> unjudged = new ArrayList<>(found.unjudged());
+        List<Unjudged> unjudged = new ArrayList<>(found.unjudged());
         if (off.ranOut) {
-            unjudged.add("What offsets become with a load switched off was tried for the largest only, "
-                    + off.most + " solutions in all.");
+            unjudged.add(Unjudged.of(
+                    Unjudged.Study.OFFSETS,
+                    Unjudged.Reason.TOO_MUCH_WORK,
+                    "What offsets become with a load switched off was tried for the largest only, " + off.most
+                            + " solutions in all",
+                    List.of()));
         }
         return new Offsets(
                 found.offsets().stream()

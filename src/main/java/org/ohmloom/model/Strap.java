@@ -5,6 +5,7 @@ import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A bonding strap between two ground points, usually of different chassis bodies.
@@ -17,6 +18,8 @@ import java.util.Optional;
  * @param part     entry of the parts list
  * @param existing already in the vehicle
  * @param assembly the assembly it belongs to
+ * @param lengthMetres length between its eyes, m, more than 0; empty means not entered
+ * @param areaMm2  copper cross-section, mm2, more than 0; empty means not entered
  */
 public record Strap(
         StrapId id,
@@ -26,12 +29,29 @@ public record Strap(
         double ohms,
         Optional<PartId> part,
         boolean existing,
-        Optional<AssemblyId> assembly)
+        Optional<AssemblyId> assembly,
+        OptionalDouble lengthMetres,
+        OptionalDouble areaMm2)
         implements Element {
 
     public Strap {
         notBlank(name, "name of strap " + id);
         that(!from.equals(to), "strap %s joins ground point %s to itself", id, from);
         positive(ohms, "resistance of strap " + id);
+        lengthMetres.ifPresent(value -> positive(value, "length of strap " + id));
+        areaMm2.ifPresent(value -> positive(value, "cross-section of strap " + id));
+    }
+
+    /** A strap of which only the resistance is known. */
+    public Strap(
+            StrapId id,
+            String name,
+            GroundPointId from,
+            GroundPointId to,
+            double ohms,
+            Optional<PartId> part,
+            boolean existing,
+            Optional<AssemblyId> assembly) {
+        this(id, name, from, to, ohms, part, existing, assembly, OptionalDouble.empty(), OptionalDouble.empty());
     }
 }

@@ -17,6 +17,8 @@ import org.ohmloom.pack.page.ReportPages;
 import org.ohmloom.pack.page.TableFile;
 import org.ohmloom.pack.page.TitleFields;
 import org.ohmloom.pack.page.WorkbookFile;
+import org.ohmloom.remedy.RemedyList;
+import org.ohmloom.remedy.RemedySearch;
 
 /**
  * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, bundles, build order, test sheet and calculation as PDF, and
@@ -110,9 +112,13 @@ public final class BuildPack {
             case BUNDLES -> new BundleReport(analysis, fonts).report();
             case BUILD_ORDER -> new BuildOrder(analysis).report();
             case TEST_SHEET -> new TestSheet(analysis).report();
-            case CALCULATION -> new CalculationReport(analysis, fonts).report();
+            case CALCULATION -> new CalculationReport(analysis, fonts, remedies()).report();
             case DRAWING -> throw new IllegalArgumentException("the drawing is no report");
         };
+    }
+
+    private List<RemedyList> remedies() {
+        return options.remedies() ? new RemedySearch(analysis, progress::isCancelled).all() : List.of();
     }
 
     private void report(StagedFiles files, PackDocument document, Report report) throws PackException, IOException {

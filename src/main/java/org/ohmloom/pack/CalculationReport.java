@@ -6,6 +6,7 @@ import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Report;
+import org.ohmloom.remedy.RemedyList;
 
 /** Findings first, then the numbers they rest on, then what those rest on. */
 final class CalculationReport {
@@ -15,10 +16,13 @@ final class CalculationReport {
 
     private final Analysis analysis;
     private final SceneFonts fonts;
+    private final List<RemedyList> remedies;
 
-    CalculationReport(Analysis analysis, SceneFonts fonts) {
+    /** The report of an analysis; with remedies that were tried, if any were. */
+    CalculationReport(Analysis analysis, SceneFonts fonts, List<RemedyList> remedies) {
         this.analysis = analysis;
         this.fonts = fonts;
+        this.remedies = List.copyOf(remedies);
     }
 
     Report report() {
@@ -39,6 +43,7 @@ final class CalculationReport {
         blocks.addAll(new ChargeSection(analysis, fonts).blocks());
         blocks.addAll(new StartSection(analysis, fonts).blocks());
         blocks.addAll(new ReturnSections(analysis, fonts).blocks());
+        blocks.addAll(new RemedySection(remedies).blocks());
         blocks.addAll(new AssumptionSection(analysis).blocks());
         blocks.add(new Block.Heading("Sources"));
         blocks.add(sources.table());

@@ -13,11 +13,12 @@ import org.ohmloom.draw.Paper;
  * @param documents  documents wanted, in the order of the pack
  * @param paper      sheet size of the drawing; tables are always set on A4
  * @param monochrome whether only black and greys are used
+ * @param remedies   whether remedies are tried for the findings on returns and stand in the calculation; that takes many analyses
  */
-public record PackOptions(Set<PackDocument> documents, Paper paper, boolean monochrome) {
+public record PackOptions(Set<PackDocument> documents, Paper paper, boolean monochrome, boolean remedies) {
 
     /** Every document, the drawing on A3, in colour. */
-    public static final PackOptions ALL = new PackOptions(EnumSet.allOf(PackDocument.class), Paper.A3, false);
+    public static final PackOptions ALL = new PackOptions(EnumSet.allOf(PackDocument.class), Paper.A3, false, false);
 
     public PackOptions {
         Set<PackDocument> copy = EnumSet.noneOf(PackDocument.class);
@@ -40,7 +41,7 @@ public record PackOptions(Set<PackDocument> documents, Paper paper, boolean mono
                                             .map(PackDocument::id)
                                             .collect(Collectors.joining(", ")))));
         }
-        return new PackOptions(wanted, paper, monochrome);
+        return new PackOptions(wanted, paper, monochrome, remedies);
     }
 
     /**
@@ -52,11 +53,16 @@ public record PackOptions(Set<PackDocument> documents, Paper paper, boolean mono
         Paper found = Paper.named(name)
                 .orElseThrow(() -> new PackException("'" + name.strip() + "' is no paper of the pack; choose from "
                         + Arrays.stream(Paper.values()).map(Paper::name).collect(Collectors.joining(", "))));
-        return new PackOptions(documents, found, monochrome);
+        return new PackOptions(documents, found, monochrome, remedies);
     }
 
     /** These options in black and greys only, or in colour. */
     public PackOptions withMonochrome(boolean changed) {
-        return new PackOptions(documents, paper, changed);
+        return new PackOptions(documents, paper, changed, remedies);
+    }
+
+    /** These options with remedies tried, or not. */
+    public PackOptions withRemedies(boolean changed) {
+        return new PackOptions(documents, paper, monochrome, changed);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.ground.ReturnStudy;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.pack.page.Block;
 
 /** The return paths: ground points, loops, offsets and who makes them, sensor errors, coupling, lost returns. */
@@ -30,7 +31,8 @@ final class ReturnSections {
         ReturnStudy study = analysis.evidence().returns();
         if (!study.unjudged().isEmpty()) {
             blocks.add(new Block.Heading("What could not be judged of the return paths"));
-            blocks.add(new Block.Points(study.unjudged()));
+            blocks.add(new Block.Points(
+                    study.unjudged().stream().map(Unjudged::sentence).toList()));
         }
         return blocks;
     }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.ohmloom.analysis.Analysis;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.ground.Offset;
 import org.ohmloom.ground.OffsetShare;
@@ -24,6 +23,7 @@ import org.ohmloom.model.Sensor;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.Evidence;
 import org.ohmloom.review.Finding;
 
 /** The changes worth trying against a finding, likely ones first. */
@@ -32,7 +32,7 @@ final class Candidates {
     /** Most causes of an offset whose ground is moved. */
     private static final int MOST_CAUSES = 3;
 
-    private final Analysis analysis;
+    private final Evidence evidence;
     private final ReturnPlaces places;
     private final OwnReturns ownReturns;
     private final MovedGrounds movedGrounds;
@@ -40,17 +40,22 @@ final class Candidates {
     private final OpenedLoops openedLoops;
     private final QuieterPairs quieterPairs;
     private final RoomierStuds roomierStuds;
+    private final SeparatedReturns separatedReturns;
+    private final CleanedJoints cleanedJoints;
+    private final SparedReturns lostReturns;
 
-    Candidates(Analysis analysis) {
-        this.analysis = analysis;
-        this.places = new ReturnPlaces(analysis);
-        Lengths lengths = new Lengths(
-                analysis.harness(), analysis.routes(), analysis.evidence().tables());
+    Candidates(Evidence evidence) {
+        this.evidence = evidence;
+        this.places = new ReturnPlaces(evidence);
+        Lengths lengths = new Lengths(evidence.harness(), evidence.routes(), evidence.tables());
+        this.separatedReturns = new SeparatedReturns(places);
+        this.cleanedJoints = new CleanedJoints(places);
         this.ownReturns = new OwnReturns(places, lengths);
         this.movedGrounds = new MovedGrounds(places, lengths);
-        this.largerReturns = new LargerReturns(analysis, places);
+        this.largerReturns = new LargerReturns(evidence, places);
         this.openedLoops = new OpenedLoops(places);
-        this.quieterPairs = new QuieterPairs(places);
+        this.lostReturns = new SparedReturns(places, lengths, this::ground);
+        this.quieterPairs = new QuieterPairs(places, lengths);
         this.roomierStuds = new RoomierStuds(places, lengths);
     }
 
@@ -60,14 +65,18 @@ final class Candidates {
             List<Candidate> ofLoop = new ArrayList<>();
             loop(finding.subjects(), ofLoop);
             found.add(ofLoop);
+        } else if (finding.rule().equals("lost-return-overloads")) {
+            finding.subjects().forEach(subject -> evidence.harness()
+                    .element(subject)
+                    .ifPresent(element -> found.add(lostReturns.of(element))));
         } else {
             finding.subjects().forEach(subject -> {
                 List<Candidate> ofSubject = new ArrayList<>();
-                analysis.harness().element(subject).ifPresent(element -> {
+                evidence.harness().element(subject).ifPresent(element -> {
                     if (element instanceof Component component) {
                         component(component, ofSubject);
                     } else if (element.id() instanceof GroundPointId ground) {
-                        ground(ground, ofSubject);
+                        ofSubject.addAll(ground(ground));
                     } else if (element.id() instanceof WireId wire) {
                         ofSubject.addAll(quieterPairs.of(wire));
                     }
@@ -95,7 +104,7 @@ final class Candidates {
     private void loop(List<String> members, List<Candidate> found) {
         Set<ComponentId> loads = new LinkedHashSet<>();
         Set<ComponentId> sensors = new LinkedHashSet<>();
-        for (Component component : analysis.harness().components().all()) {
+        for (Component component : evidence.harness().components().all()) {
             boolean isSensor = component.device() instanceof Sensor;
             String terminal = isSensor ? Sensor.RETURN : Device.NEGATIVE;
             boolean inLoop = component.terminals().contains(terminal)
@@ -106,6 +115,9 @@ final class Candidates {
             }
         }
         found.addAll(openedLoops.of(members));
+        evidence.harness().components().all().stream()
+                .filter(component -> members.contains(component.id().value()))
+                .forEach(component -> found.addAll(separatedReturns.of(component)));
         sensors.forEach(sensor -> found.addAll(ownReturns.of(sensor)));
         loads.forEach(load -> found.addAll(movedGrounds.of(load)));
     }
@@ -123,6 +135,11 @@ final class Candidates {
             sensor(component.id(), found);
         } else if (component.device() instanceof ControlUnit unit) {
             found.addAll(movedGrounds.of(component.id()));
+            found.addAll(separatedReturns.of(component));
+            places.points(component.id(), unit.pinsOf(PinRole.GROUND).map(Pin::name)).stream()
+                    .flatMap(point -> places.grounds(point, places.batteryNegative()).stream())
+                    .distinct()
+                    .forEach(ground -> cleanedJoints.of(ground).ifPresent(found::add));
             places.points(component.id(), unit.pinsOf(PinRole.GROUND).map(Pin::name)).stream()
                     .limit(1)
                     .forEach(point -> found.addAll(largerReturns.of(point, places.batteryNegative())));
@@ -136,6 +153,7 @@ final class Candidates {
     private void sensor(ComponentId sensor, List<Candidate> found) {
         found.addAll(ownReturns.of(sensor));
         places.unitOf(sensor).ifPresent(unit -> {
+            found.addAll(separatedReturns.of(unit));
             List<PointId> references = places.points(
                     unit.id(),
                     ReturnPlaces.returnPins((ControlUnit) unit.device()).stream()
@@ -155,7 +173,7 @@ final class Candidates {
         way.forEach(wire ->
                 wire.ends().stream().filter(WireEnd.AtSplice.class::isInstance).forEach(splices::add));
         Set<ComponentId> loads = new LinkedHashSet<>();
-        for (Component component : analysis.harness().components().all()) {
+        for (Component component : evidence.harness().components().all()) {
             if (component.terminals().contains(Device.NEGATIVE)
                     && places.wiresAt(component.id(), Device.NEGATIVE).stream()
                             .anyMatch(wire -> wire.ends().stream().anyMatch(splices::contains))) {
@@ -165,20 +183,30 @@ final class Candidates {
         return loads;
     }
 
-    private void ground(GroundPointId ground, List<Candidate> found) {
+    private List<Candidate> ground(GroundPointId ground) {
+        List<Candidate> found = new ArrayList<>();
         found.addAll(roomierStuds.of(ground));
+        cleanedJoints.of(ground).ifPresent(found::add);
         causes(ground).forEach(cause -> found.addAll(movedGrounds.of(cause)));
-        analysis.evidence()
-                .drawn()
+        evidence.drawn()
                 .index()
                 .ground(ground)
                 .ifPresent(point -> found.addAll(largerReturns.of(point, places.batteryNegative())));
         found.addAll(largerReturns.straps());
+        return found;
+    }
+
+    /** Other grounds for components whose current makes an offset, the first one's first. */
+    List<Candidate> ofCauses(List<ComponentId> causes) {
+        return causes.stream()
+                .limit(MOST_CAUSES)
+                .flatMap(cause -> movedGrounds.of(cause).stream())
+                .toList();
     }
 
     /** Components whose current makes most of the offset of an element, in the state where it is largest. */
     private List<ComponentId> causes(ElementId owner) {
-        return analysis.evidence().returns().offsets().stream()
+        return evidence.returns().offsets().stream()
                 .filter(offset -> offset.point().owner().equals(owner))
                 .max(Comparator.comparingDouble(Offset::worstVolts))
                 .map(offset -> offset.shares().stream()

@@ -12,9 +12,9 @@ import org.ohmloom.units.Formats;
  */
 public record Effect(String what, double before, double after, String unit) {
 
-    /** What becomes of it, as {@code offset of U1 from 62 mV to 8 mV}. */
+    /** What becomes of it, as {@code offset of U1: 62 mV → 8 mV}. */
     public String words() {
-        return what + " from " + text(before) + " to " + text(after);
+        return what + ": " + text(before) + " → " + text(after);
     }
 
     private String text(double value) {

@@ -1,16 +1,26 @@
 package org.ohmloom.remedy;
 
 import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.ground.LoopReading;
 import org.ohmloom.ground.Offset;
+import org.ohmloom.ground.ReferencePoint.Kind;
 import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.ground.coupling.Coupling;
 import org.ohmloom.ground.sensor.SensorBudget;
+import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.model.NaturalOrder;
+import org.ohmloom.model.StateId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.review.Finding;
 
@@ -21,37 +31,65 @@ final class Effects {
 
     /** What becomes of the number; empty for a finding without one that both sides know. */
     static Optional<Effect> of(Finding finding, Evidence before, Evidence after) {
-        if (finding.rule().equals("ground-loop")) {
-            return Optional.of(new Effect("stray current", loop(finding, before), loop(finding, after), "A"));
-        }
-        for (String subject : finding.subjects()) {
-            Optional<SensorBudget> budget = budget(before.returns(), subject);
-            ToDoubleFunction<ReturnStudy> error = study ->
-                    budget(study, subject).map(SensorBudget::worstError).orElse(Double.NaN);
-            Optional<Effect> effect = budget.isPresent()
-                    ? effect(
-                            "error of " + subject,
-                            error,
-                            before,
-                            after,
-                            budget.get().quantityUnit())
-                    : Optional.empty();
-            boolean isCount = finding.rule().contains("stud");
-            effect = effect.or(() -> isCount
-                            ? effect("terminals on " + subject, study -> stacked(study, subject), before, after, "")
-                            : effect("offset of " + subject, study -> offset(study, subject), before, after, "V"))
-                    .or(() -> effect("coupled into " + subject, study -> coupled(study, subject), before, after, "V"));
-            if (effect.isPresent()) {
-                return effect;
-            }
-        }
-        return Optional.empty();
+        Set<String> subjects = Set.copyOf(finding.subjects());
+        return switch (finding.rule()) {
+            case "ground-loop" -> Optional.of(
+                    new Effect("stray current", loop(finding, before), loop(finding, after), "A"));
+            case "unit-ground-offset" -> effect(
+                    "offset of " + finding.subjects().get(0),
+                    evidence -> offset(evidence, Kind.UNIT_GROUND, subjects, true),
+                    before,
+                    after,
+                    "V");
+            case "unit-offset-survival" -> effect(
+                    "offset of " + finding.subjects().get(0),
+                    evidence -> offset(evidence, Kind.UNIT_GROUND, subjects, false),
+                    before,
+                    after,
+                    "V");
+            case "ground-offset" -> effect(
+                    "offset of " + String.join(", ", finding.subjects()),
+                    evidence -> offset(evidence, Kind.GROUND_POINT, subjects, true),
+                    before,
+                    after,
+                    "V");
+            case "bus-common-mode" -> effect(
+                    String.join(" and ", finding.subjects()) + " apart",
+                    evidence -> apart(evidence, subjects),
+                    before,
+                    after,
+                    "V");
+            case "coupling-over-limit" -> effect(
+                    "onto the signal", evidence -> coupled(evidence.returns(), subjects), before, after, "V");
+            case "ground-stud-crowded" -> effect(
+                    "terminals on " + finding.subjects().get(0),
+                    evidence -> stacked(evidence.returns(), finding.subjects().get(0)),
+                    before,
+                    after,
+                    "");
+            case "lost-return-overloads" -> LostCurrents.effect(finding, before, after);
+            default -> finding.subjects().stream()
+                    .flatMap(subject -> error(subject, before, after).stream())
+                    .findFirst();
+        };
+    }
+
+    private static Optional<Effect> error(String sensor, Evidence before, Evidence after) {
+        return budget(before.returns(), sensor)
+                .flatMap(budget -> effect(
+                        "error of " + sensor,
+                        evidence -> budget(evidence.returns(), sensor)
+                                .map(SensorBudget::worstError)
+                                .orElse(Double.NaN),
+                        before,
+                        after,
+                        budget.quantityUnit()));
     }
 
     private static Optional<Effect> effect(
-            String what, ToDoubleFunction<ReturnStudy> number, Evidence before, Evidence after, String unit) {
-        double one = number.applyAsDouble(before.returns());
-        double other = number.applyAsDouble(after.returns());
+            String what, ToDoubleFunction<Evidence> number, Evidence before, Evidence after, String unit) {
+        double one = number.applyAsDouble(before);
+        double other = number.applyAsDouble(after);
         return Double.isNaN(one) || Double.isNaN(other)
                 ? Optional.empty()
                 : Optional.of(new Effect(what, one, other, unit));
@@ -63,20 +101,49 @@ final class Effects {
                 .max(Comparator.comparingDouble(SensorBudget::worstError));
     }
 
-    private static double offset(ReturnStudy study, String owner) {
-        return study.offsets().stream()
-                .filter(each -> each.point().owner().value().equals(owner))
+    /** The largest offset of some owners, V; 0 where they have become one with their reference. */
+    private static double offset(Evidence evidence, Kind kind, Set<String> owners, boolean lasting) {
+        SortedSet<StateId> states = lasting
+                ? ContinuousStates.of(evidence.harness())
+                : new TreeSet<>(evidence.harness().states().ids());
+        return evidence.returns().offsets().stream()
+                .filter(each -> each.point().kind() == kind
+                        && owners.contains(each.point().owner().value()))
+                .filter(each -> states.contains(each.state()))
                 .mapToDouble(Offset::worstVolts)
                 .max()
-                .orElse(Double.NaN);
+                .orElse(0);
     }
 
-    private static double coupled(ReturnStudy study, String victim) {
-        return study.couplings().stream()
-                .filter(each -> each.victim().value().equals(victim))
-                .mapToDouble(Coupling::volts)
+    /** How far the grounds of bus nodes are apart in the state in which they are farthest, V. */
+    private static double apart(Evidence evidence, Set<String> nodes) {
+        Map<StateId, double[]> range = new TreeMap<>();
+        for (Offset offset : evidence.returns().offsets()) {
+            if (offset.point().kind() == Kind.BUS_NODE_GROUND
+                    && nodes.contains(offset.point().owner().value())) {
+                // the reference of the first node is one of them where only one has an offset against it
+                double[] ends = range.computeIfAbsent(
+                        offset.state(),
+                        any -> nodes.contains(offset.point().against().value())
+                                ? new double[] {0, 0}
+                                : new double[] {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY});
+                ends[0] = Math.min(ends[0], offset.volts() - offset.rippleVolts());
+                ends[1] = Math.max(ends[1], offset.volts() + offset.rippleVolts());
+            }
+        }
+        return range.values().stream()
+                .mapToDouble(ends -> ends[1] - ends[0])
                 .max()
-                .orElse(study.couplings().isEmpty() ? Double.NaN : 0);
+                .orElse(0);
+    }
+
+    private static double coupled(ReturnStudy study, Set<String> subjects) {
+        return study.couplings().stream()
+                .filter(each -> subjects.contains(each.victim().value())
+                        && subjects.contains(each.culprit().value()))
+                .mapToDouble(Coupling::arrivingVolts)
+                .max()
+                .orElse(0);
     }
 
     private static double stacked(ReturnStudy study, String ground) {
@@ -95,6 +162,17 @@ final class Effects {
                 .mapToDouble(LoopReading.Stray::onAmps)
                 .max()
                 .orElse(0);
+    }
+
+    /** Ids of the elements a loop leads through, sorted as a finding has them. */
+    static List<String> elements(Evidence evidence, LoopReading loop) {
+        return loop.loop().members().stream()
+                .flatMap(id -> evidence.drawn().branch(id).stream())
+                .flatMap(branch -> branch.element().stream())
+                .map(ElementId::value)
+                .distinct()
+                .sorted(NaturalOrder.INSTANCE)
+                .toList();
     }
 
     private static String element(Evidence evidence, BranchId member) {

@@ -3,7 +3,6 @@ package org.ohmloom.remedy;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.ohmloom.analysis.Analysis;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.graph.PointId;
@@ -11,6 +10,7 @@ import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Strap;
 import org.ohmloom.model.StrapId;
 import org.ohmloom.model.Wire;
+import org.ohmloom.review.Evidence;
 import org.ohmloom.units.Gauge;
 
 /** A larger conductor on the way from a point to its reference, and a second strap beside one. */
@@ -22,11 +22,11 @@ final class LargerReturns {
     /** Most sizes tried for one wire, each the next larger of its system. */
     private static final int MOST_SIZES = 3;
 
-    private final Analysis analysis;
+    private final Evidence evidence;
     private final ReturnPlaces places;
 
-    LargerReturns(Analysis analysis, ReturnPlaces places) {
-        this.analysis = analysis;
+    LargerReturns(Evidence evidence, ReturnPlaces places) {
+        this.evidence = evidence;
         this.places = places;
     }
 
@@ -34,7 +34,7 @@ final class LargerReturns {
     List<Candidate> of(PointId point, List<PointId> references) {
         List<WireRating> way = places.way(point, references).stream()
                 .filter(wire -> !wire.existing() && !wire.locked())
-                .flatMap(wire -> analysis.evidence().rating(wire.id()).stream())
+                .flatMap(wire -> evidence.rating(wire.id()).stream())
                 .sorted(Comparator.comparingDouble(WireRating::worstDropVolts).reversed())
                 .limit(MOST_WIRES)
                 .toList();
@@ -49,7 +49,7 @@ final class LargerReturns {
     }
 
     private List<Gauge> sizes(Wire wire, Gauge present) {
-        return analysis.evidence().tables().families().stream()
+        return evidence.tables().families().stream()
                 .filter(family -> family.system() == present.system())
                 .filter(family -> wire.family().map(family.id()::equals).orElse(isDefault(family.id())))
                 .flatMap(family -> family.rows().stream())
@@ -62,8 +62,8 @@ final class LargerReturns {
     }
 
     private boolean isDefault(String family) {
-        return family.equals(analysis.evidence().basis().defaultMetricFamily())
-                || family.equals(analysis.evidence().basis().defaultAwgFamily());
+        return family.equals(evidence.basis().defaultMetricFamily())
+                || family.equals(evidence.basis().defaultAwgFamily());
     }
 
     /** A strap of the same resistance beside each that there is. */
@@ -84,7 +84,9 @@ final class LargerReturns {
                                         strap.ohms(),
                                         strap.part(),
                                         false,
-                                        strap.assembly()))));
+                                        strap.assembly(),
+                                        strap.lengthMetres(),
+                                        strap.areaMm2()))));
             }
         }
         return found;

@@ -30,6 +30,11 @@ final class Lengths {
         this.tables = tables;
     }
 
+    /** Length of a wire as it lies, m; empty when nothing tells it. */
+    OptionalDouble of(Wire wire) {
+        return routes.lengthMetres(wire);
+    }
+
     /** Length of a wire with one end moved, m; empty leaves it to its way or unknown. */
     OptionalDouble moved(Wire wire, WireEnd old, WireEnd place) {
         if (wire.lengthMetres().isEmpty()) {

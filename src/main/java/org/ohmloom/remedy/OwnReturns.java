@@ -1,11 +1,9 @@
 package org.ohmloom.remedy;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.MoveWireEnd;
 import org.ohmloom.edit.PutElements;
@@ -67,7 +65,7 @@ final class OwnReturns {
         }
         if (found.isEmpty()) {
             taken.forEach(place -> {
-                exchanged(wire, old, place).ifPresent(found::add);
+                exchanged(unit.get(), wire, old, place).ifPresent(found::add);
                 spliced(wire, old, place).ifPresent(found::add);
             });
         }
@@ -84,10 +82,20 @@ final class OwnReturns {
         return new MoveWireEnd(wire.id(), old, place, lengths.moved(wire, old, place));
     }
 
+    /** Whether the return of another sensor of the unit meets this one there, and would lose its way to the unit. */
+    private boolean isSharedWithSensors(Component unit, Wire wire, WireEnd old) {
+        return places.harness().components().all().stream()
+                .filter(sensor -> sensor.device() instanceof Sensor
+                        && places.unitOf(sensor.id()).filter(unit::equals).isPresent())
+                .flatMap(sensor -> places.wiresAt(sensor.id(), Sensor.RETURN).stream())
+                .anyMatch(each -> !each.equals(wire) && each.ends().contains(old));
+    }
+
     /** The sensor's return takes the place of the wire that joins a pin to where other returns meet. */
-    private Optional<Candidate> exchanged(Wire wire, WireEnd old, WireEnd place) {
+    private Optional<Candidate> exchanged(Component unit, Wire wire, WireEnd old, WireEnd place) {
         List<Wire> there = places.wiresAt(place);
         return there.size() == 1
+                        && !isSharedWithSensors(unit, wire, old)
                         && ReturnPlaces.across(there.get(0), place).equals(old)
                         && !there.get(0).equals(wire)
                 ? Optional.of(new Candidate(
@@ -106,10 +114,10 @@ final class OwnReturns {
             return Optional.empty();
         }
         Wire present = there.get(0);
-        String id = free("SP-" + place.text().replace('.', '-'));
+        String id = places.free("SP-" + place.text().replace('.', '-'));
         WireEnd splice = new WireEnd.AtSplice(new SpliceId(id));
         Wire pigtail = present.unmeasured().withEnds(place, splice).withLengthMetres(OptionalDouble.of(PIGTAIL_METRES));
-        Wire named = renamed(pigtail, free("W-" + id));
+        Wire named = renamed(pigtail, places.free("W-" + id));
         return Optional.of(new Candidate(
                 RemedyKind.OWN_RETURN,
                 new Compound(
@@ -129,16 +137,6 @@ final class OwnReturns {
                                                 named)),
                                 new MoveWireEnd(present.id(), place, splice, present.lengthMetres()),
                                 new MoveWireEnd(wire.id(), old, splice, lengths.moved(wire, old, place))))));
-    }
-
-    private String free(String wanted) {
-        Set<String> used = new HashSet<>();
-        places.harness().elements().forEach(element -> used.add(element.id().value()));
-        String id = wanted;
-        for (int k = 2; used.contains(id); k++) {
-            id = wanted + "-" + k;
-        }
-        return id;
     }
 
     private static Wire renamed(Wire wire, String id) {

@@ -25,9 +25,11 @@ final class QuieterPairs {
     private static final double LAY_LENGTH_MM = 25;
 
     private final ReturnPlaces places;
+    private final Lengths lengths;
 
-    QuieterPairs(ReturnPlaces places) {
+    QuieterPairs(ReturnPlaces places, Lengths lengths) {
         this.places = places;
+        this.lengths = lengths;
     }
 
     /** Remedies for a signal wire. */
@@ -117,7 +119,7 @@ final class QuieterPairs {
                         .findFirst())
                 .map(place -> Wire.of(id, place, new WireEnd.Loose(), SignalClass.SHIELD)
                         .withGauge(signal.gauge())
-                        .withLengthMetres(signal.lengthMetres())
+                        .withLengthMetres(lengths.of(signal))
                         .inCable(Optional.of(new CableId(cable))));
     }
 }

@@ -11,7 +11,9 @@ public enum RemedyKind {
     OPENED_LOOP("loop opened"),
     TWISTED("wires twisted"),
     SHIELDED("wires shielded"),
-    NEW_GROUND_POINT("ground point added");
+    NEW_GROUND_POINT("ground point added"),
+    CLEANED_JOINT("joint cleaned"),
+    COMBINED("several together");
 
     private final String words;
 

@@ -2,33 +2,29 @@ package org.ohmloom.remedy;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.AnalysisRefusedException;
-import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.ReturnTrial;
 import org.ohmloom.model.BrokenReferenceException;
-import org.ohmloom.model.Harness;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
-import org.ohmloom.tables.WireTables;
 
 /**
  * Tries the usual remedies of returns on copies of a harness.
  *
- * <p>Every change is judged by a {@link ReturnTrial} of the changed copy against one of the harness as it is; the best are then
- * held against a whole {@link Analysis}, until one clears its finding there too, at most {@link #MOST_WHOLE} for a finding. Safe on
- * any thread, one at a time.
+ * <p>Where the number of the finding can be foreseen, single changes and combinations of up to three are looked for among those that
+ * bring it within its limit ({@link Combinations}); they are tried first, then single changes. Every change is judged by a
+ * {@link ReturnTrial} of the changed copy against the harness as it is. Where none clears the finding but one takes it away and
+ * brings others as severe, what takes those away is joined to it ({@link SideEffects}) and tried. The best are then held against
+ * all rules, until one clears its finding there too. {@link Effort} bounds all of it. Safe on any thread, one at a time.
  */
 public final class RemedySearch {
-
-    /** Most changes tried against one finding. */
-    public static final int MOST_TRIALS = 16;
-
-    /** Most whole analyses for one finding. */
-    public static final int MOST_WHOLE = 3;
 
     private static final String SENSOR_ERROR = "sensor-error-over-limit";
 
@@ -45,18 +41,24 @@ public final class RemedySearch {
             "lost-return-overloads",
             "coupling-over-limit");
 
-    private static final Comparator<Remedy> BEST_FIRST = Comparator.comparing(Remedy::clears)
-            .reversed()
-            .thenComparing(Remedy::worsening)
-            .thenComparing(Comparator.comparing(Remedy::bettering).reversed())
-            .thenComparing(RemedySearch::costKg)
-            .thenComparing(remedy -> remedy.effect().map(Effect::after).orElse(0.0));
+    private static final Comparator<Tried> BEST_FIRST = Comparator.comparing(
+            Tried::remedy,
+            Comparator.comparing(Remedy::clears)
+                    .reversed()
+                    .thenComparing(Remedy::worsening)
+                    .thenComparing(Comparator.comparing(Remedy::bettering).reversed())
+                    .thenComparing(RemedySearch::byCost)
+                    .thenComparing(remedy -> remedy.effect().map(Effect::after).orElse(0.0)));
 
     private final Analysis analysis;
-    private final WireTables tables;
     private final Cancel cancel;
     private final Candidates candidates;
     private final ReturnTrial before;
+    private final Effort effort;
+    private List<Finding> wholeBefore = List.of();
+
+    /** A change that was tried. */
+    private record Tried(Candidate candidate, ReturnTrial after, Comparison compared, Remedy remedy) {}
 
     /**
      * Prepares a search.
@@ -66,11 +68,23 @@ public final class RemedySearch {
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public RemedySearch(Analysis analysis, Cancel cancel) {
+        this(analysis, Effort.USUAL, cancel);
+    }
+
+    /**
+     * Prepares a search.
+     *
+     * @param analysis results of the harness as it is
+     * @param effort   how much it may do against one finding
+     * @param cancel   asks to stop
+     * @throws java.util.concurrent.CancellationException when asked to stop
+     */
+    public RemedySearch(Analysis analysis, Effort effort, Cancel cancel) {
         this.analysis = analysis;
-        this.tables = analysis.evidence().tables();
+        this.effort = effort;
         this.cancel = cancel;
-        this.candidates = new Candidates(analysis);
-        this.before = ReturnTrial.of(analysis.harness(), tables, cancel);
+        this.candidates = new Candidates(analysis.evidence());
+        this.before = ReturnTrial.of(analysis, cancel);
     }
 
     /**
@@ -105,98 +119,129 @@ public final class RemedySearch {
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public RemedyList of(Finding finding) {
-        List<Candidate> all = candidates.of(finding);
-        List<Remedy> tried = new ArrayList<>();
-        for (Candidate candidate : all.subList(0, Math.min(MOST_TRIALS, all.size()))) {
-            cancel.check();
-            tried(finding, candidate, tried);
+        List<Candidate> singles = candidates.of(finding);
+        Optional<Combinations> foreseen = Targets.of(finding, before.evidence())
+                .map(target ->
+                        Combinations.of(singles, candidates, new Foresight(before, target, effort.foreseen(), cancel)));
+        List<Candidate> all = foreseen.map(this::inOrder).orElse(singles);
+        List<Tried> tried = new ArrayList<>();
+        for (Candidate candidate : all.subList(0, Math.min(effort.trials(), all.size()))) {
+            tried(finding, candidate).ifPresent(tried::add);
         }
+        mend(finding, tried);
         tried.sort(BEST_FIRST);
         confirm(finding, tried);
-        return new RemedyList(finding, tried, Math.max(0, all.size() - MOST_TRIALS));
+        return new RemedyList(
+                finding,
+                tried.stream().map(Tried::remedy).toList(),
+                Math.max(0, all.size() - effort.trials()),
+                foreseen.map(Combinations::count).orElse(0),
+                foreseen.map(Combinations::spent).orElse(false));
     }
 
-    private void tried(Finding finding, Candidate candidate, List<Remedy> tried) {
+    /** What is foreseen to serve, then single changes, those that leave least first. */
+    private List<Candidate> inOrder(Combinations foreseen) {
+        Set<Candidate> all = new LinkedHashSet<>();
+        foreseen.serving().stream().limit(effort.serving()).forEach(each -> all.add(each.candidate()));
+        foreseen.alone().forEach(each -> all.add(each.candidate()));
+        foreseen.serving().forEach(each -> all.add(each.candidate()));
+        return List.copyOf(all);
+    }
+
+    private Optional<Tried> tried(Finding finding, Candidate candidate) {
+        cancel.check();
         try {
-            Harness changed = candidate.edit().apply(analysis.harness());
-            if (changed != analysis.harness()) {
-                tried.add(remedy(finding, candidate, before.changed(changed, cancel)));
-            }
+            return candidate.on(analysis.harness()).map(changed -> {
+                ReturnTrial after = before.changed(changed, cancel);
+                Comparison compared = Comparison.of(finding, before.findings(), after.findings());
+                return new Tried(candidate, after, compared, remedy(finding, candidate, after, compared));
+            });
         } catch (BrokenReferenceException | AnalysisRefusedException notPossible) {
             // what other parts of the harness rest on cannot go: not a remedy
-            cancel.check();
+            return Optional.empty();
         }
     }
 
-    private Remedy remedy(Finding finding, Candidate candidate, ReturnTrial after) {
+    private Remedy remedy(Finding finding, Candidate candidate, ReturnTrial after, Comparison compared) {
+        StrapCopper straps = StrapCopper.of(after.evidence());
+        StrapCopper strapsNow = StrapCopper.of(before.evidence());
         return new Remedy(
                 candidate.kind(),
                 candidate.edit(),
                 Effects.of(finding, before.evidence(), after.evidence()),
-                after.totals().copperKg() - before.totals().copperKg(),
-                after.totals().lengthMetres() - before.totals().lengthMetres(),
-                clears(finding, before.findings(), after.findings()),
-                missing(before.findings(), after.findings()),
-                missing(after.findings(), before.findings()));
+                after.totals().copperKg() + straps.copperKg() - before.totals().copperKg() - strapsNow.copperKg(),
+                after.totals().lengthMetres()
+                        + straps.lengthMetres()
+                        - before.totals().lengthMetres()
+                        - strapsNow.lengthMetres(),
+                straps.unknown().stream()
+                        .filter(strap -> !strapsNow.unknown().contains(strap))
+                        .toList(),
+                compared.clears(),
+                compared.removed(),
+                compared.added());
     }
 
-    /** Holds the best against whole analyses until one clears its finding there too. */
-    private void confirm(Finding finding, List<Remedy> tried) {
+    /** Where nothing clears the finding: joins what takes it away with what takes away what that brings. */
+    private void mend(Finding finding, List<Tried> tried) {
+        Set<Candidate> seen = new HashSet<>();
+        for (int count = 0;
+                count < effort.mended()
+                        && tried.stream().noneMatch(each -> each.remedy().clears()); ) {
+            Optional<Tried> start = tried.stream()
+                    .filter(each -> each.compared().gone() && !seen.contains(each.candidate()))
+                    .min(Comparator.comparingInt(
+                                    (Tried each) -> each.compared().grave().size())
+                            .thenComparing(Tried::remedy, RemedySearch::byCost));
+            if (start.isEmpty()) {
+                return;
+            }
+            seen.add(start.get().candidate());
+            for (Candidate mended : SideEffects.against(
+                    start.get().candidate(),
+                    start.get().compared().grave(),
+                    start.get().after())) {
+                if (count++ < effort.mended()) {
+                    tried(finding, mended).ifPresent(tried::add);
+                }
+            }
+        }
+    }
+
+    /** Holds the best against all rules until one clears its finding there too. */
+    private void confirm(Finding finding, List<Tried> tried) {
         for (int round = 0;
-                round < MOST_WHOLE && !tried.isEmpty() && tried.get(0).clears();
+                round < effort.whole()
+                        && !tried.isEmpty()
+                        && tried.get(0).remedy().clears();
                 round++) {
             cancel.check();
-            Remedy best = tried.get(0);
-            Analysis whole = Analyst.analyse(best.edit().apply(analysis.harness()), tables, cancel);
-            boolean clears = clears(finding, analysis.findings(), whole.findings());
+            Tried best = tried.get(0);
+            Comparison whole =
+                    Comparison.of(finding, wholeBefore(), best.after().wholeFindings(cancel));
             tried.set(
                     0,
-                    new Remedy(
-                            best.kind(),
-                            best.edit(),
-                            best.effect(),
-                            best.addedCopperKg(),
-                            best.addedMetres(),
-                            clears,
-                            missing(analysis.findings(), whole.findings()),
-                            missing(whole.findings(), analysis.findings())));
-            if (clears) {
+                    new Tried(
+                            best.candidate(),
+                            best.after(),
+                            whole,
+                            remedy(finding, best.candidate(), best.after(), whole)));
+            if (whole.clears()) {
                 return;
             }
             tried.sort(BEST_FIRST);
         }
     }
 
-    private static boolean clears(Finding finding, List<Finding> before, List<Finding> after) {
-        return after.stream().noneMatch(each -> same(each, finding))
-                && missing(after, before).stream()
-                        .filter(added -> added.severity().compareTo(finding.severity()) <= 0)
-                        .allMatch(added -> !added.rule().equals(finding.rule()) && isChanged(added, before));
+    private List<Finding> wholeBefore() {
+        if (wholeBefore.isEmpty()) {
+            wholeBefore = before.wholeFindings(cancel);
+        }
+        return wholeBefore;
     }
 
-    /** Whether more than half of what a finding is about stood in one of the same rule before: it changed, it is not new. */
-    private static boolean isChanged(Finding finding, List<Finding> before) {
-        return before.stream()
-                .anyMatch(each -> each.rule().equals(finding.rule())
-                        && each.severity() == finding.severity()
-                        && 2
-                                        * finding.subjects().stream()
-                                                .filter(each.subjects()::contains)
-                                                .count()
-                                > finding.subjects().size());
-    }
-
-    /** Findings of the one list that the other does not have. */
-    private static List<Finding> missing(List<Finding> here, List<Finding> there) {
-        return here.stream()
-                .filter(finding -> there.stream().noneMatch(each -> same(each, finding)))
-                .toList();
-    }
-
-    private static boolean same(Finding one, Finding other) {
-        return one.rule().equals(other.rule())
-                && one.severity() == other.severity()
-                && one.subjects().equals(other.subjects());
+    private static int byCost(Remedy one, Remedy other) {
+        return Double.compare(costKg(one), costKg(other));
     }
 
     private static double costKg(Remedy remedy) {

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.ohmloom.analysis.Analysis;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.Passages;
 import org.ohmloom.graph.PointId;
@@ -20,6 +19,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Device;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
@@ -27,6 +27,7 @@ import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.Evidence;
 
 /** What lies where in the returns of a harness, for those who think of changes. */
 final class ReturnPlaces {
@@ -39,9 +40,9 @@ final class ReturnPlaces {
     private final Passages passages;
     private final ReadingUnits readings;
 
-    ReturnPlaces(Analysis analysis) {
-        this.harness = analysis.harness();
-        this.network = analysis.evidence().drawn();
+    ReturnPlaces(Evidence evidence) {
+        this.harness = evidence.harness();
+        this.network = evidence.drawn();
         this.passages = new Passages(network);
         this.readings = ReadingUnits.of(network, harness);
     }
@@ -103,12 +104,33 @@ final class ReturnPlaces {
 
     /** Wires of the way with the fewest elements between a point and the nearest of some; empty without a way. */
     List<Wire> way(PointId start, Collection<PointId> ends) {
-        return passages.shortest(start, new HashSet<>(ends)).stream()
-                .flatMap(branch -> branch.element().stream())
+        return elements(start, ends)
                 .filter(WireId.class::isInstance)
                 .flatMap(id -> harness.wires().find((WireId) id).stream())
                 .distinct()
                 .toList();
+    }
+
+    /** Ground points on the same way. */
+    List<GroundPointId> grounds(PointId start, Collection<PointId> ends) {
+        return elements(start, ends)
+                .filter(GroundPointId.class::isInstance)
+                .map(GroundPointId.class::cast)
+                .distinct()
+                .toList();
+    }
+
+    private Stream<ElementId> elements(PointId start, Collection<PointId> ends) {
+        return passages.shortest(start, new HashSet<>(ends)).stream().flatMap(branch -> branch.element().stream());
+    }
+
+    /** An identity nobody has yet: the wanted one, or the first free one counted up from it. */
+    String free(String wanted) {
+        String id = wanted;
+        for (int k = 2; harness.element(id).isPresent(); k++) {
+            id = wanted + "-" + k;
+        }
+        return id;
     }
 
     /** The points of some terminals of a component. */
@@ -149,6 +171,11 @@ final class ReturnPlaces {
                         .count();
     }
 
+    /** How many more terminals the studs of a ground point have room for; less than 0 for too many. */
+    long room(GroundPointId ground) {
+        return (long) MOST_STACKED * harness.grounds().get(ground).studCount() - stacked(ground);
+    }
+
     /** Ground points with room for another terminal, those the battery's negative cable lies on first. */
     List<GroundPointId> roomyGrounds() {
         Set<GroundPointId> grounds = new LinkedHashSet<>();
@@ -161,6 +188,6 @@ final class ReturnPlaces {
             found.caseGround().ifPresent(bolt -> grounds.add(bolt.ground()));
         });
         grounds.addAll(harness.grounds().ids());
-        return grounds.stream().filter(each -> stacked(each) < MOST_STACKED).toList();
+        return grounds.stream().filter(each -> room(each) > 0).toList();
     }
 }

@@ -26,7 +26,7 @@ final class RoomierStuds {
     List<Candidate> of(GroundPointId id) {
         WireEnd stud = new WireEnd.AtGround(id);
         List<Wire> wires = places.wiresAt(stud);
-        int surplus = (int) places.stacked(id) - ReturnPlaces.MOST_STACKED;
+        int surplus = (int) -places.room(id);
         if (surplus < 1 || wires.size() < surplus) {
             return List.of();
         }
@@ -34,8 +34,7 @@ final class RoomierStuds {
         GroundPoint ground = places.harness().grounds().get(id);
         List<Candidate> found = new ArrayList<>();
         for (GroundPoint other : places.harness().grounds().all()) {
-            long room = ReturnPlaces.MOST_STACKED - places.stacked(other.id());
-            if (!other.id().equals(id) && other.body().equals(ground.body()) && room >= surplus) {
+            if (!other.id().equals(id) && other.body().equals(ground.body()) && places.room(other.id()) >= surplus) {
                 found.add(new Candidate(
                         RemedyKind.MOVED_GROUND,
                         moved(

@@ -8,14 +8,13 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.ohmloom.graph.FirstDevice;
-import org.ohmloom.ground.sensor.SensorStudy;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
-import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
@@ -78,7 +77,7 @@ final class NotChecked implements Rule {
         tell(report, Severity.NOTE, "Drop and feed not checked: no operating state asks on", neverAsked(harness));
         contacts(harness, report);
         protection(evidence, report);
-        sensors(evidence, report);
+        returns(evidence, report);
         Assumptions.findings(evidence, INFO).forEach(report);
     }
 
@@ -198,21 +197,15 @@ final class NotChecked implements Rule {
                 List.copyOf(evidence.protection().untimed()));
     }
 
-    /** What the study of the sensors could not judge; the sensors its sentences name are the subjects. */
-    private static void sensors(Evidence evidence, Consumer<Finding> report) {
-        for (String sentence : evidence.returns().unjudged()) {
-            if (!sentence.startsWith(SensorStudy.NOT_CHECKED)) {
-                continue;
+    /** What the studies of the return paths could not judge; what merely takes too long stands in the report alone. */
+    private static void returns(Evidence evidence, Consumer<Finding> report) {
+        for (Unjudged each : evidence.returns().unjudged()) {
+            if (each.reason() != Unjudged.Reason.TOO_MUCH_WORK
+                    && each.subjects().isEmpty()) {
+                report.accept(draft(Severity.NOTE, each.words() + ".").build());
+            } else if (each.reason() != Unjudged.Reason.TOO_MUCH_WORK) {
+                tell(report, Severity.NOTE, each.words(), List.copyOf(each.subjects()));
             }
-            Set<String> words = new LinkedHashSet<>(List.of(sentence.split("[ ,]+|\\.$")));
-            report.accept(draft(Severity.NOTE, "{sentence}.")
-                    .word("sentence", sentence.replaceAll("\\.$", ""))
-                    .subjects(evidence.harness().components().all().stream()
-                            .filter(component -> component.device() instanceof Sensor)
-                            .map(component -> component.id().value())
-                            .filter(words::contains)
-                            .toList())
-                    .build());
         }
     }
 

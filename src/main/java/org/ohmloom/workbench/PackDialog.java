@@ -37,6 +37,7 @@ final class PackDialog extends JDialog {
     private final Map<PackDocument, JCheckBox> documents = new EnumMap<>(PackDocument.class);
     private final JComboBox<Paper> paper = new JComboBox<>(Paper.values());
     private final JCheckBox monochrome = new JCheckBox("Black and greys only");
+    private final JCheckBox remedies = new JCheckBox("Try remedies for findings on returns (takes minutes)");
     private final JTextField folder = new JTextField(34);
     private final JButton browse = new JButton("Choose…");
     private final JProgressBar progress = new JProgressBar();
@@ -90,6 +91,9 @@ final class PackDialog extends JDialog {
             documents.put(document, box);
             add(box, "span");
         }
+        remedies.setName("try-remedies-for-pack");
+        remedies.setToolTipText("Lists in the calculation what helps against each finding on returns; takes minutes");
+        add(remedies, "span, gapleft 20");
         JLabel paperLabel = new JLabel("Paper of the drawing");
         paperLabel.setLabelFor(paper);
         add(paperLabel, "gaptop 8");
@@ -135,7 +139,10 @@ final class PackDialog extends JDialog {
         }
         preferences.change(before -> before.withFolder(FOLDER, parent(target)));
         setBusy(true);
-        export.start(target, new PackOptions(chosen(), (Paper) paper.getSelectedItem(), monochrome.isSelected()));
+        export.start(
+                target,
+                new PackOptions(
+                        chosen(), (Paper) paper.getSelectedItem(), monochrome.isSelected(), remedies.isSelected()));
     }
 
     private static Path parent(Path target) {
@@ -154,11 +161,12 @@ final class PackDialog extends JDialog {
 
     private void refresh() {
         write.setEnabled(!chosen().isEmpty() && !export.isRunning());
+        remedies.setEnabled(chosen().contains(PackDocument.CALCULATION) && !export.isRunning());
     }
 
     private void setBusy(boolean busy) {
         documents.values().forEach(box -> box.setEnabled(!busy));
-        List.of(paper, monochrome, folder, browse, write).forEach(part -> part.setEnabled(!busy));
+        List.of(paper, monochrome, remedies, folder, browse, write).forEach(part -> part.setEnabled(!busy));
         progress.setVisible(busy);
         step.setText(" ");
         pack();

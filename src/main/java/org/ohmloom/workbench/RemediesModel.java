@@ -18,7 +18,7 @@ final class RemediesModel extends AbstractTableModel {
             List.of("Remedy", "Change", "Clears it", "What it does", "Copper", "Length", "Gone", "New");
 
     /** Widths of the columns, px. */
-    static final List<Integer> WIDTHS = List.of(125, 250, 70, 330, 75, 75, 55, 45);
+    static final List<Integer> WIDTHS = List.of(135, 360, 60, 220, 75, 75, 50, 45);
 
     private transient List<Remedy> remedies = List.of();
 
@@ -75,10 +75,14 @@ final class RemediesModel extends AbstractTableModel {
         if (list.remedies().isEmpty()) {
             return "None of the usual remedies applies.";
         }
+        String foreseen = list.foreseen() == 0
+                ? ""
+                : list.foreseen() + " changes and combinations foreseen" + (list.spent() ? ", no more; " : "; ");
         String untried = list.untried() == 0 ? "" : "; " + list.untried() + " more were not tried";
         return String.format(
                 Locale.ROOT,
-                "%d tried on a copy, %d clear the finding%s.",
+                "%s%d tried on a copy, %d clear the finding%s.",
+                foreseen,
                 list.remedies().size(),
                 list.clearing(),
                 untried);
@@ -86,8 +90,19 @@ final class RemediesModel extends AbstractTableModel {
 
     /** What one of them changes. */
     static String details(Remedy remedy) {
-        List<String> lines = new ArrayList<>(List.of(label(remedy)));
+        List<String> steps = remedy.steps();
+        List<String> lines = new ArrayList<>();
+        for (int k = 0; k < steps.size(); k++) {
+            lines.add((steps.size() == 1 ? "" : k + 1 + ". ") + steps.get(k).replace("mm2", "mm²"));
+        }
+        if (steps.size() > 1) {
+            lines.add("Applied together as one step that can be undone.");
+        }
         remedy.effect().ifPresent(effect -> lines.add(capital(effect.words())));
+        if (!remedy.unmeasured().isEmpty()) {
+            lines.add("Without the length and copper of " + String.join(", ", remedy.unmeasured())
+                    + ": no length is entered and no way lies between its ends.");
+        }
         findings(lines, "Gone: ", remedy.removed());
         findings(lines, "New: ", remedy.added());
         return String.join("\n", lines);

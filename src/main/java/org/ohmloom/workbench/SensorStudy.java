@@ -7,6 +7,7 @@ import java.util.Set;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.draw.study.SensorCharts;
 import org.ohmloom.ground.sensor.SensorBudget;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Formats;
@@ -71,7 +72,7 @@ final class SensorStudy implements Study<SensorBudget> {
 
     @Override
     public String nothing(Readout readout) {
-        String open = String.join("\n", ReturnRows.study(readout).unjudged());
+        String open = String.join("\n", open(readout));
         return "No sensor can be judged. A sensor needs what it measures and its span, and must be read at a pin of a control"
                 + " unit whose input is described." + (open.isEmpty() ? "" : "\n" + open);
     }
@@ -95,8 +96,15 @@ final class SensorStudy implements Study<SensorBudget> {
         if (row.ripple().isEmpty()) {
             steps.add("Ripple: not judged, the corner of the input's filter is not entered.");
         }
-        steps.addAll(ReturnRows.study(readout).unjudged());
+        steps.addAll(open(readout));
         return steps;
+    }
+
+    private static List<String> open(Readout readout) {
+        return ReturnRows.study(readout).unjudged().stream()
+                .filter(each -> each.study() == Unjudged.Study.SENSORS)
+                .map(Unjudged::sentence)
+                .toList();
     }
 
     private static String part(SensorBudget row, SensorBudget.ErrorPart part) {

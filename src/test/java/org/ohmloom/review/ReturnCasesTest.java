@@ -143,4 +143,22 @@ class ReturnCasesTest {
                 Severity.WARNING,
                 Examined.findings(Examined.breaking("not-checked")).get(0).severity());
     }
+
+    @Test
+    void whatTheStudiesOfTheReturnsCannotJudgeIsANoteAboutTheElementsThatMissIt() {
+        String joint = "\"id\": \"G1\", \"name\": \"Pump ground\", \"body\": \"FR\", \"jointOhms\": ";
+        assertEquals(
+                List.of("[G1] Lost return not tried, the resistance of the joint is not entered for G1."),
+                notChecked(Altered.of(Examined.within("ground-offset"), joint + "0.0005", joint + "0")));
+        assertEquals(
+                List.of("[Q1] Coupling not checked: the time an edge takes (edgeSeconds) is not entered for Q1."),
+                notChecked(Altered.of(Examined.within("coupling-over-limit"), ", \"edgeSeconds\": 0.000005", "")));
+    }
+
+    private static List<String> notChecked(Harness harness) {
+        return Examined.findings(harness, "not-checked").stream()
+                .filter(finding -> finding.severity() == Severity.NOTE)
+                .map(finding -> finding.subjects() + " " + finding.message())
+                .toList();
+    }
 }

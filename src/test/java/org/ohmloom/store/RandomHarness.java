@@ -236,7 +236,9 @@ public final class RandomHarness {
                 value(),
                 part(),
                 random.nextBoolean(),
-                assembly()));
+                assembly(),
+                number(),
+                number()));
     }
 
     private void components() {

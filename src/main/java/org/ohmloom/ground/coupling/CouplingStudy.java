@@ -13,6 +13,7 @@ import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Islands;
@@ -21,6 +22,7 @@ import org.ohmloom.graph.PointId;
 import org.ohmloom.graph.ReadingUnits;
 import org.ohmloom.graph.Route;
 import org.ohmloom.ground.sensor.SignalSensitivity;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.heat.balance.RoundWire;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.ReturnRules;
@@ -40,9 +42,9 @@ import org.ohmloom.solve.Solution;
  *
  * @param couplings worst edge of each pair of wires that puts more than {@link #SHOWN_SHARE} of its limit onto the signal, by signal
  *                  and then by how much arrives
- * @param unjudged  what could not be judged, and what would have to be entered, a sentence each
+ * @param unjudged  what could not be judged, and what would have to be entered
  */
-public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
+public record CouplingStudy(List<Coupling> couplings, List<Unjudged> unjudged) {
 
     /** Less than this share of the limit is not told. */
     public static final double SHOWN_SHARE = 0.05;
@@ -97,17 +99,24 @@ public record CouplingStudy(List<Coupling> couplings, List<String> unjudged) {
         return new CouplingStudy(couplings, unjudged(input, unknown, couplings));
     }
 
-    private static List<String> unjudged(CouplingInput input, Set<String> unknown, List<Coupling> couplings) {
-        List<String> sentences = new ArrayList<>();
+    private static List<Unjudged> unjudged(CouplingInput input, Set<String> unknown, List<Coupling> couplings) {
+        List<Unjudged> gaps = new ArrayList<>();
         if (!unknown.isEmpty()) {
-            sentences.add("Coupling not checked: the time an edge takes (edgeSeconds) is not entered for "
-                    + String.join(", ", unknown) + ".");
+            gaps.add(Unjudged.of(
+                    Unjudged.Study.COUPLING,
+                    Unjudged.Reason.NOT_ENTERED,
+                    "Coupling not checked: the time an edge takes (edgeSeconds) is not entered for",
+                    unknown));
         }
         if (input.harness().rules().returnRules().heightMetres().isEmpty() && !couplings.isEmpty()) {
-            sentences.add(
-                    "Coupling by the magnetic field not checked: the height of bundles above the chassis is not entered.");
+            gaps.add(Unjudged.of(
+                    Unjudged.Study.COUPLING,
+                    Unjudged.Reason.NOT_ENTERED,
+                    "Coupling by the magnetic field not checked: the height above the chassis (heightMetres) is not entered for"
+                            + " the bundles of",
+                    couplings.stream().map(Coupling::victim).collect(Collectors.toCollection(TreeSet::new))));
         }
-        return sentences;
+        return gaps;
     }
 
     /** A signal wire with all that says how much it takes up. */

@@ -16,6 +16,7 @@ import org.ohmloom.graph.Law;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Driver;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 import org.ohmloom.solve.Clock;
@@ -88,7 +89,9 @@ record Edges(SortedMap<WireId, List<Coupling.Edge>> byWire, SortedSet<String> un
                     .flatMap(component -> component.driver(output.id().value()));
             OptionalDouble seconds = driver.map(Driver::edgeSeconds).orElse(OptionalDouble.empty());
             if (seconds.isEmpty()) {
-                unknown.add(output.id().value());
+                unknown.add(output.element()
+                        .map(ElementId::value)
+                        .orElse(output.id().value()));
                 return Optional.empty();
             }
             Optional<Branch> load = load(output);

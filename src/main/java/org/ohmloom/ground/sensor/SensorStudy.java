@@ -33,12 +33,12 @@ import org.ohmloom.solve.Solution;
  *
  * @param budgets  for each sensor, each input that reads it and each state in which the unit is on
  * @param signals  how much a voltage at the pin matters to each of them
- * @param unjudged what could not be judged, and what would have to be entered, a sentence each
+ * @param unjudged what could not be judged, and what would have to be entered
  */
-public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> signals, List<String> unjudged) {
+public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> signals, List<Unjudged> unjudged) {
 
-    /** How every sentence of {@link #unjudged()} begins. */
-    public static final String NOT_CHECKED = "Sensor error not checked:";
+    /** How what could not be judged begins. */
+    static final String NOT_CHECKED = "Sensor error not checked:";
 
     public SensorStudy {
         budgets = List.copyOf(budgets);
@@ -94,7 +94,7 @@ public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> si
             }
             signals.add(judge.sensitivity());
         }
-        return new SensorStudy(budgets, signals, gaps.sentences());
+        return new SensorStudy(budgets, signals, gaps.all());
     }
 
     private static void unlinked(Harness harness, Set<Component> linked, Gaps gaps) {

@@ -21,6 +21,7 @@ import org.ohmloom.ground.ReferencePoint;
 import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.ground.coupling.Coupling;
 import org.ohmloom.ground.sensor.SensorBudget;
+import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
@@ -75,7 +76,11 @@ public final class MadeReturns {
                 sensors,
                 couplings(),
                 losses(),
-                List.of("Sensor S99 cannot be judged: enter its span."));
+                List.of(Unjudged.of(
+                        Unjudged.Study.SENSORS,
+                        Unjudged.Reason.NOT_ENTERED,
+                        "Sensor error not checked: the span is not entered for",
+                        List.of("S99"))));
     }
 
     private List<GroundReading> grounds() {

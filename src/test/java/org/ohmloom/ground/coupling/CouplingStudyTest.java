@@ -33,7 +33,7 @@ class CouplingStudyTest {
     private final Harness harness;
 
     CouplingStudyTest() throws Exception {
-        harness = HarnessFiles.read(HEATER);
+        harness = at(HarnessFiles.read(HEATER), OptionalDouble.empty());
     }
 
     @Test
@@ -103,6 +103,11 @@ class CouplingStudyTest {
     }
 
     private static Harness atHeight(Harness harness, double metres) {
+        return at(harness, OptionalDouble.of(metres));
+    }
+
+    /** The harness at a height above the chassis, or at none that is known. */
+    private static Harness at(Harness harness, OptionalDouble heightMetres) {
         DesignRules rules = harness.rules();
         ReturnRules none = ReturnRules.NONE;
         return harness.withRules(new DesignRules(
@@ -120,7 +125,7 @@ class CouplingStudyTest {
                         none.groundVolts(),
                         none.fieldTesla(),
                         none.fieldHertz(),
-                        OptionalDouble.of(metres),
+                        heightMetres,
                         none.couplingFraction(),
                         List.of()))));
     }

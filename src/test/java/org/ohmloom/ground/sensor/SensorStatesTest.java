@@ -156,7 +156,7 @@ class SensorStatesTest {
                 .wire("W4", "B1.return", "U1.SRET", 1);
         assertEquals(
                 List.of("Sensor error not checked: what it measures is not entered for B1."),
-                study(sketch, HarnessSketch.state()).unjudged());
+                sentences(study(sketch, HarnessSketch.state())));
         sketch.component(
                 "B1",
                 unknown.measuring(Optional.of(
@@ -164,7 +164,7 @@ class SensorStatesTest {
         assertEquals(
                 List.of("Sensor error not checked: what the converter compares with (scale) is not entered at the input"
                         + " that reads B1."),
-                study(sketch, HarnessSketch.state()).unjudged());
+                sentences(study(sketch, HarnessSketch.state())));
         sketch.component(
                 "U1",
                 new ControlUnit(
@@ -181,8 +181,12 @@ class SensorStatesTest {
         assertEquals(
                 List.of("Sensor error not checked: the load of the input (input resistance) is not known and left out"
                         + " for B1."),
-                judged.unjudged());
+                sentences(judged));
         assertEquals(Set.of(2.5), Set.of(judged.signals().get(0).unitsPerVolt()));
         assertEquals(0.04, judged.signals().get(0).allowedVolts(), 1e-12);
+    }
+
+    private static List<String> sentences(SensorStudy study) {
+        return study.unjudged().stream().map(Unjudged::sentence).toList();
     }
 }
