@@ -47,11 +47,12 @@ public record Remedy(
 
     /** What an edit does; of several sizes set together each of them. */
     private static String words(Edit step) {
-        boolean setsSizes = step instanceof Compound sizes
-                && sizes.edits().stream().allMatch(SetWireGauge.class::isInstance);
+        boolean setsSizes =
+                step instanceof Compound sizes && sizes.edits().stream().allMatch(SetWireGauge.class::isInstance);
         return setsSizes
                 ? String.join(
-                        ", ", ((Compound) step).edits().stream().map(Edit::label).toList())
+                        ", ",
+                        ((Compound) step).edits().stream().map(Edit::label).toList())
                 : step.label();
     }
 
