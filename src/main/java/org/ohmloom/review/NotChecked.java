@@ -197,13 +197,15 @@ final class NotChecked implements Rule {
                 List.copyOf(evidence.protection().untimed()));
     }
 
-    /** What the studies of the return paths could not judge; what merely takes too long stands in the report alone. */
+    /**
+     * What the studies of the return paths miss. What merely takes too long stands in the report alone; what is not joined is for
+     * the rules on returns that lead nowhere.
+     */
     private static void returns(Evidence evidence, Consumer<Finding> report) {
         for (Unjudged each : evidence.returns().unjudged()) {
-            if (each.reason() != Unjudged.Reason.TOO_MUCH_WORK
-                    && each.subjects().isEmpty()) {
+            if (each.reason() == Unjudged.Reason.NOT_ENTERED && each.subjects().isEmpty()) {
                 report.accept(draft(Severity.NOTE, each.words() + ".").build());
-            } else if (each.reason() != Unjudged.Reason.TOO_MUCH_WORK) {
+            } else if (each.reason() == Unjudged.Reason.NOT_ENTERED) {
                 tell(report, Severity.NOTE, each.words(), List.copyOf(each.subjects()));
             }
         }
