@@ -69,8 +69,12 @@ public record Offsets(List<Offset> offsets, List<Unjudged> unjudged) {
             }
         }
         if (least > 0) {
-            unjudged.add("Offsets of less than " + Formats.volts(least)
-                    + " were not divided among the currents that make them, to keep the calculation quick.");
+            unjudged.add(Unjudged.of(
+                    Unjudged.Study.OFFSETS,
+                    Unjudged.Reason.TOO_MUCH_WORK,
+                    "Offsets of less than " + Formats.volts(least)
+                            + " were not divided among the currents that make them, to keep the calculation quick",
+                    List.of()));
         }
         return SwitchedOff.tried(harness, solutions, new Offsets(offsets, List.copyOf(unjudged)), cancelled);
     }
