@@ -119,7 +119,9 @@ public record Offsets(List<Offset> offsets, List<Unjudged> unjudged) {
         }
 
         boolean isApart(ReferencePoint point, double leastDividedVolts) {
-            return volts(point).filter(volts -> Math.abs(volts) >= leastDividedVolts).isPresent()
+            return volts(point)
+                            .filter(volts -> Math.abs(volts) >= leastDividedVolts)
+                            .isPresent()
                     && attribution.ofVolts(point.at(), point.reference()).isEmpty();
         }
 
