@@ -47,16 +47,25 @@ record Candidate(RemedyKind kind, List<Edit> steps) {
         return new Candidate(RemedyKind.COMBINED, both);
     }
 
-    /** The changed harness; empty when one of the steps changes nothing after those before it. */
+    /** The changed harness; empty when a step cannot be made after those before it, or changes nothing then. */
     Optional<Harness> on(Harness harness) {
         Harness changed = harness;
         for (Edit step : steps) {
-            Harness next = step.apply(changed);
+            Harness next = made(step, changed);
             if (next == changed) {
                 return Optional.empty();
             }
             changed = next;
         }
         return Optional.of(changed);
+    }
+
+    /** The harness after a step; the same where the step is about something that an earlier one took out. */
+    private static Harness made(Edit step, Harness before) {
+        try {
+            return step.apply(before);
+        } catch (IllegalArgumentException notPossible) {
+            return before;
+        }
     }
 }

@@ -10,6 +10,7 @@ import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.ReturnTrial;
+import org.ohmloom.edit.RemoveWires;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.ground.Offset;
 import org.ohmloom.ground.ReferencePoint;
@@ -91,5 +92,14 @@ class ForesightTest {
         assertEquals(3, found.count());
         assertTrue(found.spent());
         assertEquals(List.of(), found.serving());
+    }
+
+    @Test
+    void aWireThatIsTakenOutCannotBeMovedAfterwards() {
+        Candidate out = new Candidate(RemedyKind.OPENED_LOOP, new RemoveWires(List.of(new WireId("W25"))));
+        Candidate larger =
+                new Candidate(RemedyKind.LARGER_RETURN, SetWireGauge.of(new WireId("W25"), Gauge.parse("2.5 mm2")));
+        assertTrue(out.on(analysis.harness()).isPresent());
+        assertTrue(out.with(larger).on(analysis.harness()).isEmpty());
     }
 }
