@@ -32,6 +32,10 @@ final class NeedsSearch {
     private final Map<BranchId, LinearNetwork.Link> links = new HashMap<>();
     private final Map<BranchId, BranchId> inputOf = new HashMap<>();
     private final Map<BranchId, Needs> known = new HashMap<>();
+
+    /** The branches that can decide about another: what is switched, diodes and outputs that are fed. */
+    private final List<Branch> deciding = new ArrayList<>();
+
     private final Set<BranchId> open = new HashSet<>();
 
     NeedsSearch(Solution solution, BooleanSupplier cancelled) {
@@ -42,6 +46,15 @@ final class NeedsSearch {
                 inputOf.put(power.output(), branch.id());
             } else if (branch.law() instanceof Law.CurrentOf current) {
                 inputOf.put(current.output(), branch.id());
+            }
+        }
+        for (Branch branch : solution.network().all()) {
+            boolean decides = Control.of(branch).isPresent()
+                    || branch.law() instanceof Law.CoilOperated
+                    || branch.law() instanceof Law.Threshold
+                    || inputOf.containsKey(branch.id());
+            if (decides && links.containsKey(branch.id())) {
+                deciding.add(branch);
             }
         }
         network = LinearNetwork.of(solution.network().points(), new ArrayList<>(links.values()), cancelled);
@@ -108,9 +121,8 @@ final class NeedsSearch {
         SortedSet<BranchId> atRest = new TreeSet<>();
         SortedSet<BranchId> carriers = new TreeSet<>();
         List<BranchId> dependsOn = new ArrayList<>();
-        for (Branch branch : solution.network().all()) {
-            LinearNetwork.Link link = links.get(branch.id());
-            if (link == null || Math.abs(response.amps(link)) < CARRIED_RATIO) {
+        for (Branch branch : deciding) {
+            if (Math.abs(response.amps(links.get(branch.id()))) < CARRIED_RATIO) {
                 continue;
             }
             Optional<Control> control = Control.of(branch);
