@@ -46,6 +46,7 @@ final class FlowDrawing {
     private final FlowWidths widths;
     private final SceneFonts fonts;
     private final List<Item> items = new ArrayList<>();
+    private final List<Item> dots = new ArrayList<>();
 
     FlowDrawing(Analysis analysis, FlowWidths widths, SceneFonts fonts) {
         this.analysis = analysis;
@@ -53,8 +54,11 @@ final class FlowDrawing {
         this.fonts = fonts;
     }
 
+    /** Everything drawn so far; the dots of points on top, so that they can be picked at the edge of a node. */
     List<Item> items() {
-        return items;
+        List<Item> all = new ArrayList<>(items);
+        all.addAll(dots);
+        return all;
     }
 
     /** Width of the box of a node, mm. */
@@ -290,7 +294,7 @@ final class FlowDrawing {
                 .filter(java.util.OptionalDouble::isPresent)
                 .map(found -> ": " + Formats.volts(found.getAsDouble()))
                 .orElse("");
-        items.add(new Item(
+        dots.add(new Item(
                 Layer.CONNECTORS,
                 new Disc(at, DOT_MM, Fill.of(Ink.SPLICE)),
                 Optional.of(point.value()),
