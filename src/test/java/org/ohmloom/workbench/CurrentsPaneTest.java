@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.event.ActionEvent;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -46,7 +47,7 @@ class CurrentsPaneTest {
                             .get(0));
             for (int kind :
                     new int[] {java.awt.event.MouseEvent.MOUSE_PRESSED, java.awt.event.MouseEvent.MOUSE_RELEASED}) {
-                canvas.dispatchEvent(new java.awt.event.MouseEvent(
+                canvas.dispatchEvent(new MouseEvent(
                         canvas,
                         kind,
                         0,
@@ -55,7 +56,7 @@ class CurrentsPaneTest {
                         (int) Math.round(at.getY()),
                         1,
                         false,
-                        java.awt.event.MouseEvent.BUTTON1));
+                        MouseEvent.BUTTON1));
             }
         });
     }
