@@ -67,7 +67,8 @@ record Bench(
 
     /** The same for a harness that differs in its operating states alone. */
     Bench inStatesOf(Harness changed) {
-        return new Bench(changed, tables, basis, routes, lengths, resistance, ampacities, fuseOhms, bundleHeat, passingHeat);
+        return new Bench(
+                changed, tables, basis, routes, lengths, resistance, ampacities, fuseOhms, bundleHeat, passingHeat);
     }
 
     /** End-to-end resistance of a wire with a size at a temperature, ohm. */

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import org.ohmloom.ground.LostReturns;
 import org.ohmloom.ground.Offset;
 import org.ohmloom.ground.OffsetLimits;
 import org.ohmloom.ground.OffsetShare;
@@ -56,8 +57,13 @@ final class OffsetLog {
         log.accept(
                 1,
                 "Lost returns: each ground point, ground wire, strap and protective device that carries 50 mA or more is opened in"
-                        + " turn, the network solved anew with every output with a duty on, sources at their voltages, relays"
-                        + " following their coils");
+                        + " turn and the network solved anew, sources at their voltages, relays following their coils, with"
+                        + " every output with a duty on: where the current goes, which loads stop or are fed backwards");
+        log.accept(
+                2,
+                "What that overloads is judged by RMS currents where outputs switch: the state solved once more at its duties"
+                        + " with the conductor open, for up to " + LostReturns.MOST_AT_DUTIES
+                        + " openings of a state; further ones are judged with every output on");
     }
 
     private static String limit(Harness harness, ReferencePoint point) {

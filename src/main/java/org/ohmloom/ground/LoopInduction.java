@@ -39,9 +39,21 @@ public final class LoopInduction {
      * @param hertz   frequency, Hz, more than 0
      */
     public static double amps(double volts, double ohms, double henries, double hertz) {
-        double impedanceOhms = Math.hypot(ohms, 2 * Math.PI * positive(hertz, "frequency") * henries);
+        double impedanceOhms = impedanceOhms(ohms, henries, hertz);
         that(impedanceOhms > 0, "a loop needs a resistance or an inductance");
         return volts / impedanceOhms;
+    }
+
+    /**
+     * |R + j w L|: resistance and reactance at right angles, ohm. The common impedance of a shared conductor, too: the other's
+     * current times it is the voltage that disturbs (MIL-HDBK-419A, 6.2.2.1, from memory).
+     *
+     * @param ohms    resistance, ohm, 0 or more
+     * @param henries inductance, H, 0 or more
+     * @param hertz   frequency, Hz, more than 0
+     */
+    public static double impedanceOhms(double ohms, double henries, double hertz) {
+        return Math.hypot(ohms, 2 * Math.PI * positive(hertz, "frequency") * henries);
     }
 
     /**

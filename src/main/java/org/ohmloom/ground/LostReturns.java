@@ -52,6 +52,9 @@ public record LostReturns(List<LostReturn> losses, List<Unjudged> unjudged) {
     /** Most branches times solutions of one study. */
     static final int MOST_WORK = 1_000_000;
 
+    /** Most openings of one state whose overloads are judged by RMS currents at the duties. */
+    public static final int MOST_AT_DUTIES = OpenedDuties.MOST_SOLUTIONS;
+
     private static final int LEAST_SOLUTIONS = 20;
 
     public LostReturns {

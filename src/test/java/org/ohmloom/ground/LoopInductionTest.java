@@ -66,6 +66,28 @@ class LoopInductionTest {
         assertEquals(10.0 / 3, LoopInduction.amps(10, 3, 0, 1000), EXACT);
     }
 
+    /**
+     * Common impedance, V = I (R + j 2 pi f L) of the shared conductor (MIL-HDBK-419A, 6.2.2.1; Ott, chapter 3; from memory): 2 m of
+     * 2.5 mm2 at 7.6 mohm/m, 2 mm thick and 10 mm above the chassis, carry 20 A of another.
+     */
+    @Test
+    void twentyAmperesOnTwoMetresOfSharedReturnDisturbMoreTheFasterTheyChange() {
+        double ohms = 2 * 0.0076;
+        // 0.2 ln(4 x 10 / 2) x 2 = 1.198 uH
+        double henries = LoopInduction.abovePlaneHenries(0.010, 0.002, 2);
+        assertEquals(1.198e-6, henries, 0.001e-6);
+        // 1 Hz: 20 x 15.2 mohm, as with direct current; 1 kHz: 20 x |15.2 + j 7.53| mohm = 339 mV; 20 kHz: 150.6 mohm
+        // of reactance, 3.03 V
+        assertEquals(0.304, 20 * LoopInduction.impedanceOhms(ohms, henries, 1), 1e-6);
+        assertEquals(0.339, 20 * LoopInduction.impedanceOhms(ohms, henries, 1000), HALF_PER_CENT * 0.339);
+        assertEquals(3.03, 20 * LoopInduction.impedanceOhms(ohms, henries, 20_000), HALF_PER_CENT * 3.03);
+        // where both are equal, R / (2 pi L), it is root 2 times the resistance
+        double equalHertz = ohms / (2 * Math.PI * henries);
+        assertEquals(Math.sqrt(2) * ohms, LoopInduction.impedanceOhms(ohms, henries, equalHertz), EXACT);
+        // and that voltage drives those 20 A through it
+        assertEquals(20, LoopInduction.amps(20 * Math.hypot(ohms, ohms), ohms, henries, equalHertz), 1e-9);
+    }
+
     @Test
     void theShoelaceFormulaGivesARectangleItsSidesMultipliedWhicheverWayRound() {
         List<Position> corners = List.of(

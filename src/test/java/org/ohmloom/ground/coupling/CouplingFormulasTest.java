@@ -51,6 +51,56 @@ class CouplingFormulasTest {
         assertEquals(0.3816, CouplingFormulas.inductiveVolts(mutualHenries, 5, 10e-6), 0.0001);
     }
 
+    /**
+     * Amplitude of what a sine puts on a signal, V, from the formula for one edge alone: the sine as short straight edges, each of
+     * which adds what it puts there and then dies away with R (C12 + C2G). By then the beginning is forgotten.
+     */
+    private static double sineVolts(
+            double amplitudeVolts, double hertz, double mutualFarads, double groundFarads, double ohms) {
+        int edges = 10_000;
+        double seconds = 1 / hertz / edges;
+        double left = Math.exp(-seconds / (ohms * (mutualFarads + groundFarads)));
+        double volts = 0;
+        double largest = 0;
+        for (int edge = 0; edge < 20 * edges; edge++) {
+            double height = amplitudeVolts
+                    * (Math.sin(2 * Math.PI * (edge + 1) / edges) - Math.sin(2 * Math.PI * edge / edges));
+            volts = volts * left + CouplingFormulas.capacitiveVolts(height, seconds, mutualFarads, groundFarads, ohms);
+            largest = edge >= 19 * edges ? Math.max(largest, Math.abs(volts)) : 0;
+        }
+        return largest;
+    }
+
+    /**
+     * Any resistance, Vn = V1 j w (C12 / (C12 + C2G)) / (j w + 1 / (R (C12 + C2G))): Ott, 2nd edition, equation 2-2 (from memory),
+     * with the 50 pF, 150 pF and 10 V at 100 kHz of its problem 2.1. Between a small R (w R C12 V) and a large one (2.5 V).
+     */
+    @Test
+    void aResistanceBetweenSmallAndLargeGivesOttsFullEquation() {
+        double omega = 2 * Math.PI * 100e3;
+        // w R C = 1 at 7958 ohm: 2.5 / root 2 = 1.768 V
+        assertEquals(1.768, sineVolts(10, 100e3, 50e-12, 150e-12, 1 / (omega * 200e-12)), 0.001);
+        // 10 kilohm: w R C = 1.2566, 2.5 x 1.2566 / root(1 + 1.2566^2) = 1.956 V
+        assertEquals(1.956, sineVolts(10, 100e3, 50e-12, 150e-12, 10_000), 0.001);
+        // 3 kilohm: w R C = 0.37699, 2.5 x 0.37699 / 1.06870 = 0.8819 V
+        assertEquals(0.8819, sineVolts(10, 100e3, 50e-12, 150e-12, 3000), 0.0005);
+        // small R: 20 ohm, w R C12 V = 6.283 mV
+        assertEquals(6.283e-3, sineVolts(10, 100e3, 50e-12, 150e-12, 20), 0.005e-3);
+    }
+
+    /**
+     * By mutual inductance, V = 2 pi f M I (Ott, 2nd edition, equation 2-9, from memory): the two wires over a chassis for 2 m, 0.763 uH,
+     * and 10 A at 1 kHz induce 47.9 mV; at 100 Hz a tenth of it.
+     */
+    @Test
+    void tenAmperesOfAKilohertzInduceFortyEightMillivolts() {
+        double mutualHenries = 2 * CouplingFormulas.mutualHenriesPerMetre(0.010, 0.010, 0.003);
+        double volts = CouplingFormulas.inductiveVolts(mutualHenries, 10, edgeSecondsOfSine(1000));
+        assertEquals(0.0479, volts, 0.0001);
+        assertEquals(2 * Math.PI * 1000 * mutualHenries * 10, volts, 1e-15);
+        assertEquals(0.00479, CouplingFormulas.inductiveVolts(mutualHenries, 10, edgeSecondsOfSine(100)), 0.00001);
+    }
+
     /** Two equal wires in air: pi e / acosh(D / d); far apart 27.8 / ln(2 D / d) pF/m (MIL-HDBK-419A equation 6-11, from memory). */
     @Test
     void equalWiresGiveTheFormulaOfAPair() {
