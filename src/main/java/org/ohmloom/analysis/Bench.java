@@ -65,8 +65,8 @@ record Bench(
                 new PassingHeat(ampacities));
     }
 
-    /** The same for a harness that differs in its operating states alone. */
-    Bench inStatesOf(Harness changed) {
+    /** The same for a harness that differs in its operating states or the resistances of its joints alone. */
+    Bench inStatesOrJointsOf(Harness changed) {
         return new Bench(
                 changed, tables, basis, routes, lengths, resistance, ampacities, fuseOhms, bundleHeat, passingHeat);
     }

@@ -216,7 +216,7 @@ public final class DutySweep {
         cancel.check();
         OperatingState changed = driven.dial().set(state, duty).with(driven.load(), loadSetting(driven, state, duty));
         Harness harness = common.bench().harness().with(changed);
-        Bench bench = common.bench().inStatesOf(harness);
+        Bench bench = common.bench().inStatesOrJointsOf(harness);
         ProvisionalSizes sizes = common.sizes();
         HeatedSolutions heated = HeatedSolutions.solve(
                 bench,

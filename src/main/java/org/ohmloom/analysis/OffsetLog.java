@@ -58,7 +58,8 @@ final class OffsetLog {
                 1,
                 "Lost returns: each ground point, ground wire, strap and protective device that carries 50 mA or more is opened in"
                         + " turn and the network solved anew, sources at their voltages, relays following their coils, with"
-                        + " every output with a duty on: where the current goes, which loads stop or are fed backwards");
+                        + " every output with a duty on: where the current goes, which loads stop or are fed backwards; a joint of 0 ohm is opened as one of "
+                        + Formats.ohms(OpenableGrounds.JOINT_OHMS));
         log.accept(
                 2,
                 "What that overloads is judged by RMS currents where outputs switch: the state solved once more at its duties"

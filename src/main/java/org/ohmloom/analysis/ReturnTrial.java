@@ -228,8 +228,8 @@ public final class ReturnTrial {
                 new TreeMap<>(),
                 protection.drawn(),
                 protection.upstream(),
-                StudyResults.ofReturnsAlone(
-                        Returns.study(bench, protection.drawn(), heated, ratings, cancel, (soFar, part) -> {})));
+                StudyResults.ofReturnsAlone(Returns.study(
+                        bench, sized.sizes(), protection.drawn(), heated, ratings, cancel, (soFar, part) -> {})));
         return new ReturnTrial(
                 evidence,
                 Summing.of(bench, ratings, heated),

@@ -16,6 +16,7 @@ import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.StudyPart;
+import org.ohmloom.size.ProvisionalSizes;
 
 /** Runs the studies of the return paths one after the other. */
 final class Returns {
@@ -31,10 +32,12 @@ final class Returns {
     /**
      * Studies them all.
      *
+     * @param sizes sizes of wires that have none
      * @param soFar told of each part as soon as it is there, with what is there by then
      */
     static ReturnStudy study(
             Bench bench,
+            ProvisionalSizes sizes,
             Network drawn,
             HeatedSolutions heated,
             SortedMap<WireId, WireRating> ratings,
@@ -47,7 +50,9 @@ final class Returns {
         soFar.accept(now.found(), StudyPart.LOOPS);
         now.sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
         soFar.accept(now.found(), StudyPart.SENSORS);
-        now.lost = LostReturns.of(bench.harness(), drawn, heated.solutions(), heated.ampacities(), cancel::isRequested);
+        OpenableGrounds openable = OpenableGrounds.of(bench, sizes, drawn, heated, cancel);
+        now.lost = LostReturns.of(
+                openable.harness(), openable.drawn(), openable.solutions(), heated.ampacities(), cancel::isRequested);
         soFar.accept(now.found(), StudyPart.LOST_RETURNS);
         now.coupling = CouplingStudy.of(
                 new CouplingInput(

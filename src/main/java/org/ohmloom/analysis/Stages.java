@@ -94,6 +94,7 @@ final class Stages {
         });
         Returns.study(
                 bench,
+                core.sized().sizes(),
                 protection.drawn(),
                 core.heated(),
                 core.ratings(),

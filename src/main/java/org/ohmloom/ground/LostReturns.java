@@ -18,7 +18,6 @@ import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.GroundPoint;
-import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.StateId;
@@ -68,7 +67,7 @@ public record LostReturns(List<LostReturn> losses, List<Unjudged> unjudged) {
     /**
      * Runs the study.
      *
-     * @param harness    the harness
+     * @param harness    the harness; a joint of 0 ohm is one point with its body and is not opened
      * @param drawn      its network with nothing switched on
      * @param solutions  solution of every state
      * @param ampacities ampacity of each wire, where known
@@ -103,17 +102,6 @@ public record LostReturns(List<LostReturn> losses, List<Unjudged> unjudged) {
                     "Lost returns: " + openings.size() + " openings carry current; the " + most
                             + " with the largest were tried",
                     List.of()));
-        }
-        List<GroundPointId> ideal = harness.grounds().all().stream()
-                .filter(ground -> ground.jointOhms() == 0)
-                .map(GroundPoint::id)
-                .toList();
-        if (!ideal.isEmpty()) {
-            unjudged.add(Unjudged.of(
-                    Unjudged.Study.LOST_RETURNS,
-                    Unjudged.Reason.NOT_ENTERED,
-                    "Lost return not tried, the resistance of the joint is not entered for",
-                    ideal));
         }
         List<CarryLimits.Limit> limits = CarryLimits.of(harness, drawn, ampacities);
         Map<StateId, List<Opening>> byState = tried.stream().collect(Collectors.groupingBy(Opening::state));

@@ -3,6 +3,7 @@ package org.ohmloom.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.ground.LostReturn;
@@ -17,6 +18,8 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.review.Rule;
 import org.ohmloom.review.RuleExamples;
 import org.ohmloom.review.Rules;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.HarnessText;
 import org.ohmloom.tables.GroundLimit;
 import org.ohmloom.tables.WireTables;
 
@@ -104,6 +107,47 @@ class ReturnPathStudyTest {
                 .orElseThrow()
                 .afterAmps();
         assertEquals(12.6 / 18, throughThird, 0.01);
+    }
+
+    /** Losses of the same lamps, their returns stacked on a ground point G1 instead of spliced; W8 comes from another, G2. */
+    private static List<LostReturn> lampsOnTheBody(double jointOhms) throws HarnessFileException {
+        Rule rule = Rules.ALL.stream()
+                .filter(each -> each.info().id().equals("lost-return-overloads"))
+                .findFirst()
+                .orElseThrow();
+        String grounds = "\"bodies\": [{\"id\": \"FR\", \"name\": \"Frame\"}], \"grounds\": ["
+                + "{\"id\": \"G1\", \"name\": \"Lamps\", \"body\": \"FR\", \"jointOhms\": " + jointOhms + "},"
+                + "{\"id\": \"G2\", \"name\": \"Battery\", \"body\": \"FR\", \"jointOhms\": " + jointOhms + "}],";
+        String text = HarnessText.write(RuleExamples.triggers(rule.info()))
+                .replace("\"to\": {\"splice\": \"SP1\"}", "\"to\": {\"ground\": \"G1\"}")
+                .replace("\"from\": {\"splice\": \"SP1\"}", "\"from\": {\"ground\": \"G2\"}")
+                .replace("\"wires\": [", grounds + "\"wires\": [");
+        Analysis analysis = Analyst.analyse(HarnessText.read(text, Path.of("lamps")), TABLES, Cancel.NEVER);
+        return study(analysis).losses();
+    }
+
+    @Test
+    void aJointOfNoResistanceIsOpenedLikeOneThatHasSome() throws HarnessFileException {
+        List<LostReturn> some = lampsOnTheBody(0.0005);
+        List<LostReturn> none = lampsOnTheBody(0);
+        // either joint or the wire behind them: the return of both lamps is lost, L1 and L2 and L3 in series take 12.6
+        // V / 18 ohm
+        assertEquals(
+                List.of("G1", "G2", "W8"),
+                none.stream().map(loss -> loss.opened().value()).toList());
+        assertEquals(some.size(), none.size());
+        for (int k = 0; k < some.size(); k++) {
+            assertEquals(some.get(k).opened(), none.get(k).opened());
+            assertEquals(List.of(new ComponentId("L2")), none.get(k).fedBackwards());
+            for (List<LostReturn> losses : List.of(some, none)) {
+                double throughThird = losses.get(k).detours().stream()
+                        .filter(way -> way.member().equals(new ComponentId("L3")))
+                        .findFirst()
+                        .orElseThrow()
+                        .afterAmps();
+                assertEquals(12.6 / 18, throughThird, 0.01);
+            }
+        }
     }
 
     @Test
