@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.model.BrokenReferenceException;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Element;
+import org.ohmloom.edit.RemoveWires;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Note;
 import org.ohmloom.model.OperatingState;
@@ -102,7 +103,7 @@ class RemovedElementsTest {
 
         Harness bare =
                 harness.withoutAll(harness.notes().all().stream().map(Note::id).toList());
-        analysed(bare.withoutAll(bare.wires().all().stream().map(Wire::id).toList()));
+        analysed(new RemoveWires(bare.wires().all().stream().map(Wire::id).toList()).apply(bare));
     }
 
     @ParameterizedTest

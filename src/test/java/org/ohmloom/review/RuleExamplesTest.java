@@ -69,12 +69,16 @@ class RuleExamplesTest {
                 Set.of(
                         "conductor-not-protected",
                         "conductor-over-ampacity",
+                        "covering-does-not-fit",
+                        "covering-too-hot",
                         "device-exceeds-conductor",
                         "device-overloaded",
                         "drop-over-limit",
                         "fault-not-cleared",
+                        "splice-misplaced",
                         "start-opens-device",
-                        "voltage-rating-exceeded"),
+                        "voltage-rating-exceeded",
+                        "wire-not-routable"),
                 fixed);
     }
 
