@@ -26,8 +26,8 @@ import org.ohmloom.solve.run.StartUps;
 final class Stages {
 
     /** Parts that rest on the final states alone. */
-    private static final Set<StudyPart> ON_STATES = Collections.unmodifiableSet(
-            EnumSet.complementOf(EnumSet.of(StudyPart.SIZES, StudyPart.ENVELOPE)));
+    private static final Set<StudyPart> ON_STATES =
+            Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(StudyPart.SIZES, StudyPart.ENVELOPE)));
 
     private final Bench bench;
     private final Protection protection;

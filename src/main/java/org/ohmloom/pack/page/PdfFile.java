@@ -12,11 +12,16 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
 import java.util.zip.CRC32;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -57,7 +62,7 @@ public final class PdfFile {
         try (PDDocument document = new PDDocument();
                 PdfBoxGraphics2DFontTextDrawer letters = new PdfBoxGraphics2DFontTextDrawer()) {
             for (Weight weight : Weight.values()) {
-                letters.registerFont(fonts.font("A", weight, 1).getFontName(Locale.ROOT), SceneFonts.open(weight));
+                letters.registerFont(fonts.font("A", weight, 1).getFontName(Locale.ROOT), embedded(document, weight));
             }
             CRC32 content = new CRC32();
             for (Scene scene : scenes) {
@@ -71,6 +76,17 @@ public final class PdfFile {
             document.save(out);
             return out.toByteArray();
         }
+    }
+
+    /**
+     * The drawing font in a document, letter by letter as the screen shows it. The substitutions of the font's GSUB table
+     * (ligatures) stay off: they would set texts unlike the screen, and looking for them took most of the time of a pack.
+     */
+    private static PDFont embedded(PDDocument document, Weight weight) throws IOException {
+        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(SceneFonts.open(weight)));
+        font.setEnableGsub(false);
+        document.registerTrueTypeFontForClosing(font);
+        return PDType0Font.load(document, font, true);
     }
 
     private void page(PDDocument document, PdfBoxGraphics2DFontTextDrawer letters, Scene scene) throws IOException {
