@@ -25,7 +25,7 @@ import org.ohmloom.tables.WireTables;
 class MutilatedExamplesTest {
 
     private static final long SEED = 20251125;
-    private static final int SAMPLE = 25;
+    private static final int SAMPLE = 12;
     private static final int FULL = 120;
     private static final List<String> EXAMPLES = List.of("teaching", "faults", "star-ground", "workboat");
 

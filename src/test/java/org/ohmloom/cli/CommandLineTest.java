@@ -17,7 +17,7 @@ import org.ohmloom.store.HarnessFiles;
 
 class CommandLineTest {
 
-    private static final String PICKUP = "examples/rescue-pickup.harness.json";
+    private static final String STAR_GROUND = "examples/star-ground.harness.json";
     private static final String FAULTS = "examples/faults.harness.json";
     private static final String TEACHING = "examples/teaching.harness.json";
 
@@ -26,7 +26,7 @@ class CommandLineTest {
 
     @Test
     void aHarnessWithoutErrorFindingsGivesZeroAndOneWithErrorFindingsOne() {
-        assertEquals(0, CommandRun.of("check", PICKUP).status());
+        assertEquals(0, CommandRun.of("check", STAR_GROUND).status());
         assertEquals(1, CommandRun.of("check", FAULTS).status());
     }
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MangledFilesCommandTest {
 
     private static final long SEED = 20261125;
-    private static final int SAMPLE = 25;
+    private static final int SAMPLE = 12;
     private static final int FULL = 120;
     /** The smaller ones more often, for they are as good to spoil and take less time. */
     private static final List<String> EXAMPLES =
