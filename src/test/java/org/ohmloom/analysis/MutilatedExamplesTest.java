@@ -26,7 +26,7 @@ class MutilatedExamplesTest {
 
     private static final long SEED = 20251125;
     private static final int SAMPLE = 12;
-    private static final int FULL = 120;
+    private static final int FULL = 60;
     private static final List<String> EXAMPLES = List.of("teaching", "faults", "star-ground", "workboat");
 
     @Test

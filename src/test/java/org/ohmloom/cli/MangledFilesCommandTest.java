@@ -23,7 +23,7 @@ class MangledFilesCommandTest {
 
     private static final long SEED = 20261125;
     private static final int SAMPLE = 12;
-    private static final int FULL = 120;
+    private static final int FULL = 60;
     /** The smaller ones more often, for they are as good to spoil and take less time. */
     private static final List<String> EXAMPLES =
             List.of("teaching", "teaching", "faults", "faults", "star-ground", "star-ground", "workboat");
