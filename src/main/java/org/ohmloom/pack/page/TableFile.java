@@ -1,10 +1,8 @@
 package org.ohmloom.pack.page;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.ohmloom.store.CsvText;
 import org.ohmloom.units.Require;
 
@@ -18,16 +16,8 @@ public final class TableFile {
      * head. Headings and sums are left out: every row is a thing of the list.
      */
     public static Map<String, String> texts(Report report) {
-        Map<String, List<Block.Table>> byFile = new LinkedHashMap<>();
-        for (Block block : report.blocks()) {
-            Optional<Block.Table> table = block instanceof Block.Table printed
-                    ? Optional.of(printed)
-                    : block instanceof Block.FileOnly filed ? Optional.of(filed.table()) : Optional.empty();
-            table.ifPresent(each -> byFile.computeIfAbsent(each.file(), name -> new ArrayList<>())
-                    .add(each));
-        }
         Map<String, String> texts = new LinkedHashMap<>();
-        byFile.forEach((name, tables) -> texts.put(name, text(tables)));
+        report.tablesByFile().forEach((name, tables) -> texts.put(name, text(tables)));
         return texts;
     }
 

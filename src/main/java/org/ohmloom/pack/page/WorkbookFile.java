@@ -9,9 +9,7 @@ import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -38,11 +36,8 @@ public final class WorkbookFile {
      * @param document what the sheets are called, followed by the part of the table
      */
     public void add(String document, Report report) {
-        Map<String, List<Block.Table>> byFile = report.blocks().stream()
-                .filter(Block.Table.class::isInstance)
-                .map(Block.Table.class::cast)
-                .collect(Collectors.groupingBy(Block.Table::file, LinkedHashMap::new, Collectors.toList()));
-        byFile.forEach((part, tables) -> sheets.put(name(part.isEmpty() ? document : document + " " + part), tables));
+        report.tablesByFile()
+                .forEach((part, tables) -> sheets.put(name(part.isEmpty() ? document : document + " " + part), tables));
     }
 
     /** Whether there is no table. */
@@ -65,7 +60,7 @@ public final class WorkbookFile {
     private String name(String wanted) {
         String plain = wanted.replaceAll("[\\[\\]:*?/\\\\]", "-");
         String name = plain.substring(0, Math.min(LONGEST_NAME, plain.length()));
-        for (int n = 2; sheets.containsKey(name.toLowerCase(Locale.ROOT)) || sheets.containsKey(name); n++) {
+        for (int n = 2; sheets.keySet().stream().anyMatch(name::equalsIgnoreCase); n++) {
             String end = " " + n;
             name = plain.substring(0, Math.min(LONGEST_NAME - end.length(), plain.length())) + end;
         }

@@ -77,6 +77,18 @@ class WorkbookFileTest {
     }
 
     @Test
+    void aTableThatIsInFilesOnlyHasASheetToo() throws IOException {
+        Row row = Row.of(Cell.text("W9"), Cell.number(2), Cell.empty());
+        Block.Table table = new Block.Table("all", COLUMNS, List.of(row), "");
+        Report report = new Report(List.of(new Block.FileOnly(table)), "");
+        WorkbookFile file = new WorkbookFile();
+        file.add("calculation", report);
+
+        assertTrue(parts(file.bytes()).get("xl/workbook.xml").contains("\"calculation all\""));
+        assertEquals(List.of("all"), List.copyOf(TableFile.texts(report).keySet()));
+    }
+
+    @Test
     void theSameTablesGiveTheSameBytes() throws Exception {
         byte[] first = written();
         Thread.sleep(1100); // longer than the second that dates in such a file are rounded to
