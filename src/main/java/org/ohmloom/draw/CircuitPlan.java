@@ -145,15 +145,13 @@ final class CircuitPlan {
         }
     }
 
-    /** Moves a column to where its wires run most level, keeping its order and gaps: pool adjacent violators. */
+    /** Moves a column to where its wires run most level, keeping its order and gaps. */
     private void level(List<Stance> column) {
-        List<Pool> pools = new ArrayList<>();
-        List<Double> stacks = new ArrayList<>();
+        Levelling levelling = new Levelling();
         double stacked = 0;
         for (int k = 0; k < column.size(); k++) {
             Stance stance = column.get(k);
             stacked += k == 0 ? 0 : column.get(k - 1).heightMm() + gapMm(column.get(k - 1), stance);
-            stacks.add(stacked);
             double weight = 0.01;
             double sum = weight * stance.topMm();
             for (Hop hop : hops) {
@@ -163,26 +161,11 @@ final class CircuitPlan {
                     weight += hop.weight();
                 }
             }
-            Pool pool = new Pool(sum / weight - stacked, weight, 1);
-            while (!pools.isEmpty() && pools.get(pools.size() - 1).placeMm() > pool.placeMm()) {
-                pool = pool.with(pools.remove(pools.size() - 1));
-            }
-            pools.add(pool);
+            levelling.add(stacked, sum / weight, weight);
         }
-        int next = 0;
-        for (Pool pool : pools) {
-            for (int k = 0; k < pool.count(); k++) {
-                column.get(next).moveTo(pool.placeMm() + stacks.get(next));
-                next++;
-            }
-        }
-    }
-
-    /** Neighbours that stand as close as they may. */
-    private record Pool(double placeMm, double weight, int count) {
-        Pool with(Pool other) {
-            double sum = weight + other.weight;
-            return new Pool((placeMm * weight + other.placeMm * other.weight) / sum, sum, count + other.count);
+        List<Double> topsMm = levelling.topsMm();
+        for (int k = 0; k < column.size(); k++) {
+            column.get(k).moveTo(topsMm.get(k));
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.ohmloom.draw.Levelling;
 
 /**
  * Columns of nodes and of the ways that pass them, in the order that lets ways cross least (barycentre sweeps) and at heights at
@@ -168,15 +169,13 @@ final class FlowPlan {
         }
     }
 
-    /** Moves a column to where its ways run most level, keeping its order and gaps: pool adjacent violators. */
+    /** Moves a column to where its ways run most level, keeping its order and gaps. */
     private void level(List<FlowSlot> column) {
-        List<Pool> pools = new ArrayList<>();
-        List<Double> stacks = new ArrayList<>();
+        Levelling levelling = new Levelling();
         double stacked = 0;
         for (int k = 0; k < column.size(); k++) {
             FlowSlot slot = column.get(k);
             stacked += k == 0 ? 0 : column.get(k - 1).heightMm() + gapMm(column.get(k - 1), slot);
-            stacks.add(stacked);
             double weight = 0.05;
             double sum = weight * slot.topMm();
             double pull = slot.node().isEmpty() ? 4 : 1;
@@ -188,26 +187,11 @@ final class FlowPlan {
                 sum += pull * (slot.topMm() + hop.to().bottomMm(hop, true) - slot.bottomMm(hop, false));
                 weight += pull;
             }
-            Pool pool = new Pool(sum / weight - stacked, weight, 1);
-            while (!pools.isEmpty() && pools.get(pools.size() - 1).placeMm() > pool.placeMm()) {
-                pool = pool.with(pools.remove(pools.size() - 1));
-            }
-            pools.add(pool);
+            levelling.add(stacked, sum / weight, weight);
         }
-        int next = 0;
-        for (Pool pool : pools) {
-            for (int k = 0; k < pool.count(); k++) {
-                column.get(next).moveTo(pool.placeMm() + stacks.get(next));
-                next++;
-            }
-        }
-    }
-
-    /** Neighbours that stand as close as they may. */
-    private record Pool(double placeMm, double weight, int count) {
-        Pool with(Pool other) {
-            double sum = weight + other.weight;
-            return new Pool((placeMm * weight + other.placeMm * other.weight) / sum, sum, count + other.count);
+        List<Double> topsMm = levelling.topsMm();
+        for (int k = 0; k < column.size(); k++) {
+            column.get(k).moveTo(topsMm.get(k));
         }
     }
 }
