@@ -3,51 +3,33 @@ package org.ohmloom.graph;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.PriorityQueue;
 import java.util.Set;
 import org.ohmloom.graph.Anchors.Anchor;
+import org.ohmloom.graph.SegmentSearch.Reached;
 import org.ohmloom.model.BreakoutId;
-import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SegmentId;
 
 /**
- * Finds the shortest way that keeps off some segments and passes some breakouts, in whichever order is shortest. Dijkstra's
- * search from stop to stop; of equally long ways the one of the segments that come first by identity.
+ * Finds the shortest way that keeps off some segments and passes some breakouts, in whichever order is shortest: a
+ * search from stop to stop.
  */
 final class PermittedWays {
 
     /** More stops than this are passed in the order they are named: all orders would be too many to try. */
     private static final int MOST_ORDERED = 6;
 
-    private final Map<BreakoutId, List<BundleSegment>> at = new HashMap<>();
+    private final SegmentSearch segments;
     private final Map<Search, Map<BreakoutId, Reached>> known = new HashMap<>();
 
     PermittedWays(Harness harness) {
-        harness.breakouts().ids().forEach(id -> at.put(id, new ArrayList<>()));
-        for (BundleSegment segment : harness.segments().all()) {
-            at.get(segment.from()).add(segment);
-            at.get(segment.to()).add(segment);
-        }
+        this.segments = new SegmentSearch(harness);
     }
 
     private record Search(BreakoutId start, Set<SegmentId> blocked) {}
-
-    /** How a breakout is reached: over the last segment, from the breakout before; nothing before the start. */
-    private record Reached(double metres, Optional<SegmentId> last, double lastMetres, Optional<BreakoutId> before) {}
-
-    private record Open(BreakoutId breakout, double metres) implements Comparable<Open> {
-        @Override
-        public int compareTo(Open other) {
-            int byLength = Double.compare(metres, other.metres);
-            return byLength != 0 ? byLength : breakout.compareTo(other.breakout);
-        }
-    }
 
     /**
      * The shortest permitted way.
@@ -84,11 +66,11 @@ final class PermittedWays {
     }
 
     private Optional<Route> way(Anchor start, Anchor end, List<BreakoutId> stops, Set<SegmentId> blocked) {
-        List<SegmentId> segments = new ArrayList<>();
+        List<SegmentId> laid = new ArrayList<>();
         List<Double> stretches = new ArrayList<>();
         double metres = start.stretchMetres() + end.stretchMetres();
         start.segment().ifPresent(segment -> {
-            segments.add(segment);
+            laid.add(segment);
             stretches.add(start.stretchMetres());
         });
         List<BreakoutId> goals = new ArrayList<>(stops);
@@ -110,51 +92,19 @@ final class PermittedWays {
             }
             Collections.reverse(leg);
             Collections.reverse(lengths);
-            segments.addAll(leg);
+            laid.addAll(leg);
             stretches.addAll(lengths);
             here = goal;
         }
         end.segment().ifPresent(segment -> {
-            segments.add(segment);
+            laid.add(segment);
             stretches.add(end.stretchMetres());
         });
-        return Optional.of(new Route(segments, metres, stretches));
+        return Optional.of(new Route(laid, metres, stretches));
     }
 
     private Map<BreakoutId, Reached> search(BreakoutId start, Set<SegmentId> blocked) {
-        return known.computeIfAbsent(new Search(start, blocked), search -> dijkstra(start, blocked));
-    }
-
-    private Map<BreakoutId, Reached> dijkstra(BreakoutId start, Set<SegmentId> blocked) {
-        Map<BreakoutId, Reached> best = new LinkedHashMap<>();
-        best.put(start, new Reached(0, Optional.empty(), 0, Optional.empty()));
-        PriorityQueue<Open> open = new PriorityQueue<>();
-        open.add(new Open(start, 0));
-        Set<BreakoutId> done = new HashSet<>();
-        while (!open.isEmpty()) {
-            Open here = open.remove();
-            if (!done.add(here.breakout())) {
-                continue;
-            }
-            for (BundleSegment segment : at.get(here.breakout())) {
-                if (blocked.contains(segment.id())) {
-                    continue;
-                }
-                BreakoutId next = segment.from().equals(here.breakout()) ? segment.to() : segment.from();
-                double metres = here.metres() + segment.lengthMetres();
-                if (!best.containsKey(next) || metres < best.get(next).metres()) {
-                    best.put(
-                            next,
-                            new Reached(
-                                    metres,
-                                    Optional.of(segment.id()),
-                                    segment.lengthMetres(),
-                                    Optional.of(here.breakout())));
-                    open.add(new Open(next, metres));
-                }
-            }
-        }
-        return best;
+        return known.computeIfAbsent(new Search(start, blocked), search -> segments.from(Map.of(start, 0.0), blocked));
     }
 
     private static List<List<BreakoutId>> orders(Set<BreakoutId> stops) {
