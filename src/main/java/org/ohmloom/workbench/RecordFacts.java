@@ -16,6 +16,7 @@ import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.units.FieldUnits;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 

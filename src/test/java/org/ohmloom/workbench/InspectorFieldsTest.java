@@ -23,6 +23,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.units.FieldUnits;
 
 /** What the inspector writes is for people: no text of the program's own, every number with its unit. */
 class InspectorFieldsTest {

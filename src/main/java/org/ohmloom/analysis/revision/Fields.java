@@ -21,7 +21,7 @@ import org.ohmloom.model.Place;
 import org.ohmloom.model.UnknownKeys;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
-import org.ohmloom.units.Dimension;
+import org.ohmloom.units.FieldUnits;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 
@@ -33,22 +33,6 @@ final class Fields {
     /** Components that tell one member of a list from another, the strongest first. */
     private static final List<String> NAMING =
             List.of("id", "name", "index", "cavity", "terminal", "output", "pin", "load", "state");
-
-    private static final Map<String, Dimension> ENDINGS = Map.ofEntries(
-            Map.entry("Volts", Dimension.VOLTAGE),
-            Map.entry("Amps", Dimension.CURRENT),
-            Map.entry("Ohms", Dimension.RESISTANCE),
-            Map.entry("Watts", Dimension.POWER),
-            Map.entry("Metres", Dimension.LENGTH),
-            Map.entry("Mm2", Dimension.AREA),
-            Map.entry("Celsius", Dimension.TEMPERATURE),
-            Map.entry("Kg", Dimension.MASS),
-            Map.entry("AmpHours", Dimension.CHARGE),
-            Map.entry("Fraction", Dimension.RATIO),
-            Map.entry("Seconds", Dimension.TIME),
-            Map.entry("Hertz", Dimension.FREQUENCY),
-            Map.entry("Farads", Dimension.CAPACITANCE),
-            Map.entry("Henries", Dimension.INDUCTANCE));
 
     /** A value, exact for comparing and as people read it. */
     record Leaf(Object exact, String text) {}
@@ -186,15 +170,7 @@ final class Fields {
     }
 
     private static Leaf number(String name, double value) {
-        if (name.endsWith("Mm")) {
-            return new Leaf(value, Formats.millimetres(value));
-        }
-        return ENDINGS.entrySet().stream()
-                .filter(ending ->
-                        name.toLowerCase(Locale.ROOT).endsWith(ending.getKey().toLowerCase(Locale.ROOT)))
-                .findFirst()
-                .map(ending -> new Leaf(value, Formats.quantity(value, ending.getValue())))
-                .orElseGet(() -> new Leaf(value, Formats.number(value)));
+        return new Leaf(value, FieldUnits.text(name, value).orElseGet(() -> Formats.number(value)));
     }
 
     /** What is one word for people. */
@@ -228,20 +204,10 @@ final class Fields {
                 : Optional.empty();
     }
 
+    /** A path with the field's name in words, without the unit at its end. */
     private static String joined(String path, String name) {
-        String words = unitless(name);
+        String words = words(FieldUnits.label(name));
         return path.isEmpty() ? words : path + ", " + words;
-    }
-
-    /** A field's name in words without the unit at its end. */
-    private static String unitless(String name) {
-        String bare = name;
-        for (String ending : ENDINGS.keySet()) {
-            if (name.endsWith(ending) && name.length() > ending.length()) {
-                bare = name.substring(0, name.length() - ending.length());
-            }
-        }
-        return words(name.endsWith("Mm") && name.length() > 2 ? name.substring(0, name.length() - 2) : bare);
     }
 
     private static String words(String name) {

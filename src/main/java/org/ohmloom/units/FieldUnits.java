@@ -1,13 +1,11 @@
-package org.ohmloom.workbench;
+package org.ohmloom.units;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.ohmloom.units.Dimension;
-import org.ohmloom.units.Formats;
 
-/** The unit of a field of the model, told by the ending of its name, the longest ending first. */
-final class FieldUnits {
+/** The unit of a field of a record, told by the ending of its name, the longest ending first. */
+public final class FieldUnits {
 
     /**
      * An ending with what it means.
@@ -73,7 +71,7 @@ final class FieldUnits {
     }
 
     /** The name without the ending that tells its unit; the whole name where nothing else is left. */
-    static String label(String name) {
+    public static String label(String name) {
         return ending(name)
                 .map(each -> name.substring(0, name.length() - each.text().length()))
                 .filter(left -> !left.isEmpty())
@@ -81,7 +79,7 @@ final class FieldUnits {
     }
 
     /** A number with its unit; empty for a field whose name has no such ending. */
-    static Optional<String> text(String name, double value) {
+    public static Optional<String> text(String name, double value) {
         return ending(name).map(each -> each.text(value));
     }
 }
