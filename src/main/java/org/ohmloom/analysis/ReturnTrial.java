@@ -10,6 +10,7 @@ import java.util.function.Function;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
@@ -19,6 +20,7 @@ import org.ohmloom.review.Finding;
 import org.ohmloom.review.StudyResults;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.ConductorChooser;
+import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.DeviceChooser;
 import org.ohmloom.size.JointChoice;
 import org.ohmloom.size.ProvisionalSizes;
@@ -115,41 +117,14 @@ public final class ReturnTrial {
                         bench.bundleHeat(),
                         wire -> whole.ratings().get(wire.id()).gauge())));
         SortedMap<WireId, ConductorChoice> byThemselves = new ConductorChooser(input).chooseAll();
-        Evidence found = new Evidence(
-                whole.harness(),
-                whole.tables(),
-                whole.basis(),
-                whole.routes(),
-                whole.lengths(),
-                whole.solutions(),
-                whole.wireCelsius(),
-                whole.ratings(),
-                byThemselves,
-                JointChoice.NOT_ASKED,
-                whole.devices(),
-                whole.drawn(),
-                whole.upstream(),
-                whole.studies());
+        Evidence found = whole.with(byThemselves, JointChoice.NOT_ASKED, whole.devices());
         return new ReturnTrial(
                 withoutStudies(found), analysis.totals(), asked -> FindingOrder.of(found, asked), cancel);
     }
 
     private static Evidence withoutStudies(Evidence whole) {
-        return new Evidence(
-                whole.harness(),
-                whole.tables(),
-                whole.basis(),
-                whole.routes(),
-                whole.lengths(),
-                whole.solutions(),
-                whole.wireCelsius(),
-                whole.ratings(),
-                whole.conductors(),
-                JointChoice.NOT_ASKED,
-                new TreeMap<>(),
-                whole.drawn(),
-                whole.upstream(),
-                StudyResults.ofReturnsAlone(whole.returns()));
+        return whole.with(whole.conductors(), JointChoice.NOT_ASKED, new TreeMap<>())
+                .with(StudyResults.ofReturnsAlone(whole.returns()));
     }
 
     /**
@@ -253,20 +228,9 @@ public final class ReturnTrial {
                 .with(startUps)
                 .with(ChargeStudy.of(bench.harness(), bench.tables(), solutions, cancel::isRequested))
                 .with(protection.study(input, evidence.ratings(), startUps, cancel));
-        return new Evidence(
-                evidence.harness(),
-                evidence.tables(),
-                evidence.basis(),
-                evidence.routes(),
-                evidence.lengths(),
-                evidence.solutions(),
-                evidence.wireCelsius(),
-                evidence.ratings(),
-                evidence.conductors(),
-                JointChoice.NOT_ASKED,
-                new DeviceChooser(EnvelopeSizing.widened(input, envelope)).chooseAll(),
-                evidence.drawn(),
-                evidence.upstream(),
-                studies);
+        SortedMap<ComponentId, DeviceChoice> devices =
+                new DeviceChooser(EnvelopeSizing.widened(input, envelope)).chooseAll();
+        return evidence.with(evidence.conductors(), JointChoice.NOT_ASKED, devices)
+                .with(studies);
     }
 }

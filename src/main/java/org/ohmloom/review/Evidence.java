@@ -94,6 +94,28 @@ public record Evidence(
                 found);
     }
 
+    /** The same with other sizes chosen. */
+    public Evidence with(
+            SortedMap<WireId, ConductorChoice> otherConductors,
+            JointChoice otherJoint,
+            SortedMap<ComponentId, DeviceChoice> otherDevices) {
+        return new Evidence(
+                harness,
+                tables,
+                basis,
+                routes,
+                lengths,
+                solutions,
+                wireCelsius,
+                ratings,
+                otherConductors,
+                otherJoint,
+                otherDevices,
+                drawn,
+                upstream,
+                studies);
+    }
+
     /** How loads and control units start in every state, over time. */
     public StartUps startUps() {
         return studies.startUps();

@@ -86,21 +86,8 @@ class StagesTest {
 
     private static Evidence only(Evidence all, Set<StudyPart> kept) {
         boolean sized = kept.contains(StudyPart.SIZES);
-        return new Evidence(
-                all.harness(),
-                all.tables(),
-                all.basis(),
-                all.routes(),
-                all.lengths(),
-                all.solutions(),
-                all.wireCelsius(),
-                all.ratings(),
-                sized ? all.conductors() : new TreeMap<>(),
-                sized ? all.joint() : JointChoice.NOT_ASKED,
-                sized ? all.devices() : new TreeMap<>(),
-                all.drawn(),
-                all.upstream(),
-                only(all.studies(), kept));
+        Evidence chosen = sized ? all : all.with(new TreeMap<>(), JointChoice.NOT_ASKED, new TreeMap<>());
+        return chosen.with(only(all.studies(), kept));
     }
 
     /** The results with everything empty that is not among these parts. */

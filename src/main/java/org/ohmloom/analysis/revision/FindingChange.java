@@ -9,4 +9,14 @@ import org.ohmloom.review.Finding;
  * @param change  added or removed; changed when it is another severity or another acceptance
  * @param was     how it stood in the old revision when it changed: its severity and whether it was accepted
  */
-public record FindingChange(Finding finding, Change change, String was) {}
+public record FindingChange(Finding finding, Change change, String was) {
+
+    /** What people say of such a finding: it is new, gone or changed. */
+    public String word() {
+        return switch (change) {
+            case ADDED -> "new";
+            case REMOVED -> "gone";
+            case CHANGED, RENUMBERED -> "changed";
+        };
+    }
+}
