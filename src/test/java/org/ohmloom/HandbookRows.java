@@ -3,6 +3,7 @@ package org.ohmloom;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -14,9 +15,14 @@ public final class HandbookRows {
 
     private HandbookRows() {}
 
-    /** The rows of a file, by the heads of its columns. */
-    public static List<Map<String, String>> of(String file) throws IOException {
-        try (InputStream stream = HandbookRows.class.getResourceAsStream("/references/handbooks/" + file);
+    /** The rows of a file of handbooks, by the heads of its columns. */
+    public static List<Map<String, String>> of(String file) {
+        return records("handbooks/" + file).stream().map(CSVRecord::toMap).toList();
+    }
+
+    /** The rows of any file in {@code src/test/resources/references}. */
+    public static List<CSVRecord> records(String path) {
+        try (InputStream stream = HandbookRows.class.getResourceAsStream("/references/" + path);
                 InputStreamReader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
             return CSVFormat.DEFAULT
                     .builder()
@@ -25,10 +31,9 @@ public final class HandbookRows {
                     .setSkipHeaderRecord(true)
                     .get()
                     .parse(reader)
-                    .getRecords()
-                    .stream()
-                    .map(CSVRecord::toMap)
-                    .toList();
+                    .getRecords();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
         }
     }
 }

@@ -110,8 +110,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String line(FindingChange change) {
-        String word = change.change() == Change.ADDED ? "new" : change.change() == Change.REMOVED ? "gone" : "changed";
-        return word + " " + RevisionComparison.standing(change.finding()) + " "
+        return change.word() + " " + RevisionComparison.standing(change.finding()) + " "
                 + change.finding().rule() + ": " + change.finding().message();
     }
 }

@@ -181,6 +181,17 @@ public record Harness(
         return elements().filter(element -> element.id().value().equals(id)).findFirst();
     }
 
+    /** The contact crimped for a wire's end; none outside connectors or where none is chosen. */
+    public Optional<ContactPart> contact(WireEnd end) {
+        return end instanceof WireEnd.AtCavity at
+                ? connectors
+                        .get(at.connector())
+                        .cavity(at.cavity())
+                        .flatMap(Cavity::contact)
+                        .flatMap(contacts::find)
+                : Optional.empty();
+    }
+
     /** This harness with the element added, or in the place of the one of its identity. */
     public Harness with(Element element) {
         return withAll(List.of(element));

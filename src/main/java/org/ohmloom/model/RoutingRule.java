@@ -20,8 +20,15 @@ public sealed interface RoutingRule {
     /** Why. */
     Optional<String> reason();
 
+    /** The same asked of other wires by name. */
+    RoutingRule with(List<WireId> changed);
+
     /** This rule without those wires; empty when it then asks nothing of anybody. */
-    Optional<RoutingRule> without(Set<WireId> gone);
+    default Optional<RoutingRule> without(Set<WireId> gone) {
+        List<WireId> left =
+                wires().stream().filter(wire -> !gone.contains(wire)).toList();
+        return left.isEmpty() && classes().isEmpty() ? Optional.empty() : Optional.of(with(left));
+    }
 
     /** Whether it asks something of a wire. */
     default boolean asks(Wire wire) {
@@ -45,11 +52,8 @@ public sealed interface RoutingRule {
         }
 
         @Override
-        public Optional<RoutingRule> without(Set<WireId> gone) {
-            List<WireId> left = left(wires, gone);
-            return left.isEmpty() && classes.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new AvoidZone(avoidZone, left, classes, reason));
+        public RoutingRule with(List<WireId> changed) {
+            return new AvoidZone(avoidZone, changed, classes, reason);
         }
     }
 
@@ -75,11 +79,8 @@ public sealed interface RoutingRule {
         }
 
         @Override
-        public Optional<RoutingRule> without(Set<WireId> gone) {
-            List<WireId> left = left(wires, gone);
-            return left.isEmpty() && classes.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new Apart(apartFrom, left, classes, reason));
+        public RoutingRule with(List<WireId> changed) {
+            return new Apart(apartFrom, changed, classes, reason);
         }
     }
 
@@ -100,20 +101,13 @@ public sealed interface RoutingRule {
         }
 
         @Override
-        public Optional<RoutingRule> without(Set<WireId> gone) {
-            List<WireId> left = left(wires, gone);
-            return left.isEmpty() && classes.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new Through(through, left, classes, reason));
+        public RoutingRule with(List<WireId> changed) {
+            return new Through(through, changed, classes, reason);
         }
     }
 
     private static void check(List<WireId> wires, List<SignalClass> classes, Optional<String> reason) {
         that(!wires.isEmpty() || !classes.isEmpty(), "a routing rule names neither wires nor classes: %s", wires);
         reason.ifPresent(text -> notBlank(text, "reason of a routing rule"));
-    }
-
-    private static List<WireId> left(List<WireId> wires, Set<WireId> gone) {
-        return wires.stream().filter(wire -> !gone.contains(wire)).toList();
     }
 }

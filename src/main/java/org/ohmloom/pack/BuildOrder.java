@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
@@ -22,7 +21,6 @@ import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
-import org.ohmloom.model.WireId;
 import org.ohmloom.pack.bench.CrimpFamily;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
@@ -55,6 +53,7 @@ final class BuildOrder {
     private final Map<String, List<Wire>> wiresByEnd = new TreeMap<>(NaturalOrder.INSTANCE);
     private final List<Row> rows = new ArrayList<>();
     private String stage = "";
+    private String headed = "";
     private int step;
 
     BuildOrder(Analysis analysis) {
@@ -90,10 +89,9 @@ final class BuildOrder {
     }
 
     private void step(String what, String with, long count) {
-        if (rows.stream()
-                .noneMatch(row -> row.kind() == Row.Kind.GROUP
-                        && row.cells().get(0).text().equals(stage))) {
+        if (!headed.equals(stage)) {
             rows.add(Row.group(stage));
+            headed = stage;
         }
         rows.add(Row.of(
                 Cell.number(++step),
@@ -191,26 +189,26 @@ final class BuildOrder {
     /** The stretch with the most wires first: what is laid later lies on top and leaves at breakouts. */
     private void lay() {
         stage("Lay on the board");
-        Map<SegmentId, SortedSet<WireId>> laid = new TreeMap<>(analysis.routes().wiresBySegment());
-        List<BundleSegment> order = harness.segments().all().stream()
-                .filter(segment -> made(laid.get(segment.id())) > 0)
-                .sorted(Comparator.comparingLong((BundleSegment segment) -> -made(laid.get(segment.id()))))
+        Map<SegmentId, Long> laid = new TreeMap<>();
+        analysis.routes().wiresBySegment().forEach((segment, wires) -> {
+            long made = wires.stream()
+                    .filter(id -> !harness.wires().get(id).existing())
+                    .count();
+            if (made > 0) {
+                laid.put(segment, made);
+            }
+        });
+        List<SegmentId> order = laid.keySet().stream()
+                .sorted(Comparator.comparing((SegmentId id) -> -laid.get(id)))
                 .toList();
-        for (BundleSegment segment : order) {
+        for (SegmentId id : order) {
+            BundleSegment segment = harness.segments().get(id);
             step(
-                    "Lay " + segment.id() + " from " + segment.from() + " to " + segment.to() + ", "
+                    "Lay " + id + " from " + segment.from() + " to " + segment.to() + ", "
                             + Formats.metres(segment.lengthMetres()) + "; tie beside each breakout",
                     "board, ties",
-                    made(laid.get(segment.id())));
+                    laid.get(id));
         }
-    }
-
-    private long made(SortedSet<WireId> wires) {
-        return wires == null
-                ? 0
-                : wires.stream()
-                        .filter(id -> !harness.wires().get(id).existing())
-                        .count();
     }
 
     private void populate() {

@@ -188,7 +188,7 @@ final class ChangeReport {
             boolean alarming =
                     change.change() == Change.ADDED && change.finding().severity() == Severity.ERROR;
             rows.add(Row.of(
-                    Cell.text(word(change.change())).toned(Cell.Tone.STRONG),
+                    Cell.text(change.word()).toned(Cell.Tone.STRONG),
                     alarming ? Cell.missing(now) : Cell.text(now),
                     Cell.text(change.was()),
                     Cell.text(String.join(", ", change.finding().subjects())),
@@ -196,13 +196,5 @@ final class ChangeReport {
                     Cell.text(change.finding().rule())));
         }
         return new Block.Table("findings", FINDINGS, rows, "The findings are the same.");
-    }
-
-    private static String word(Change change) {
-        return switch (change) {
-            case ADDED -> "new";
-            case REMOVED -> "gone";
-            case CHANGED, RENUMBERED -> "changed";
-        };
     }
 }

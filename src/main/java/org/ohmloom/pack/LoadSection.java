@@ -52,18 +52,24 @@ final class LoadSection {
         this.harness = analysis.harness();
     }
 
+    /** What reaches each load that a state asks on and that draws current, in the order of their ids. */
+    static List<LoadVolts> running(Analysis analysis, OperatingState state) {
+        return analysis.solution(state.id()).stream()
+                .flatMap(solution -> solution.loads().values().stream())
+                .filter(volts -> state.asksOn(volts.load()) && Math.abs(volts.amps()) > LEAST_AMPS)
+                .toList();
+    }
+
     List<Block> blocks() {
         TreeMap<ComponentId, Case> worst = new TreeMap<>();
         List<Row> all = new ArrayList<>();
         for (OperatingState state : analysis.states()) {
             List<Row> rows = new ArrayList<>();
-            analysis.solution(state.id()).ifPresent(solution -> solution.loads().forEach((load, volts) -> {
-                if (state.asksOn(load) && Math.abs(volts.amps()) > LEAST_AMPS) {
-                    Case found = new Case(state, volts);
-                    worst.merge(load, found, (a, b) -> b.marginVolts() < a.marginVolts() ? b : a);
-                    rows.add(row(found));
-                }
-            }));
+            for (LoadVolts volts : running(analysis, state)) {
+                Case found = new Case(state, volts);
+                worst.merge(volts.load(), found, (a, b) -> b.marginVolts() < a.marginVolts() ? b : a);
+                rows.add(row(found));
+            }
             if (!rows.isEmpty()) {
                 all.add(Row.group(state.name()));
                 all.addAll(rows);

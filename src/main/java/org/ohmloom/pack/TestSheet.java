@@ -318,9 +318,13 @@ final class TestSheet {
     private List<Block> powered() {
         Optional<OperatingState> state = analysis.states().stream()
                 .filter(each -> each.mode() != OperatingState.EngineMode.CRANKING)
-                .max(Comparator.comparingInt((OperatingState each) -> rows(each).size())
+                .max(Comparator.comparingInt((OperatingState each) ->
+                                LoadSection.running(analysis, each).size())
                         .thenComparing(OperatingState::id, Comparator.reverseOrder()));
-        List<Row> rows = state.map(this::rows).orElse(List.of());
+        List<Row> rows = state.stream()
+                .flatMap(each -> LoadSection.running(analysis, each).stream())
+                .map(this::powered)
+                .toList();
         if (rows.isEmpty()) {
             return List.of();
         }
@@ -331,16 +335,6 @@ final class TestSheet {
                                 + " from the source the harness is calculated with. Voltage and drops while the load is on, as"
                                 + " calculated with warm conductors; the drop is that of feed and return together."),
                 new Block.Table("powered", POWERED, rows, ""));
-    }
-
-    private List<Row> rows(OperatingState state) {
-        List<Row> rows = new ArrayList<>();
-        analysis.solution(state.id()).ifPresent(solution -> solution.loads().forEach((load, volts) -> {
-            if (state.asksOn(load) && Math.abs(volts.amps()) > LoadSection.LEAST_AMPS) {
-                rows.add(powered(volts));
-            }
-        }));
-        return rows;
     }
 
     private Row powered(LoadVolts volts) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.ohmloom.bundle.WireDiameters;
-import org.ohmloom.model.Cavity;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
@@ -74,13 +73,7 @@ final class CrimpDemand {
         List<ContactPart> contacts = new ArrayList<>();
         for (WireEnd end : wire.ends()) {
             if (end instanceof WireEnd.AtCavity at && endsAt.get(at.text()) == 1) {
-                facts.harness()
-                        .connectors()
-                        .find(at.connector())
-                        .flatMap(connector -> connector.cavity(at.cavity()))
-                        .flatMap(Cavity::contact)
-                        .flatMap(facts.harness().contacts()::find)
-                        .ifPresent(contacts::add);
+                facts.harness().contact(at).ifPresent(contacts::add);
             }
         }
         return contacts;

@@ -1,5 +1,6 @@
 package org.ohmloom.judged;
 
+import java.util.Optional;
 import org.ohmloom.model.Harness;
 
 /**
@@ -12,6 +13,11 @@ import org.ohmloom.model.Harness;
  * @param harness the harness with it
  */
 record Fault(FaultKind kind, String rule, String subject, double size, Harness harness) {
+
+    /** The fault in the harness that was made faulty, if one was. */
+    static Optional<Fault> in(FaultKind kind, String rule, String subject, double size, Optional<Harness> faulty) {
+        return faulty.map(harness -> new Fault(kind, rule, subject, size, harness));
+    }
 
     /** Rule and subject, as the judge names them. */
     String key() {

@@ -55,7 +55,7 @@ final class Faults {
             Optional<Harness> faulty =
                     sized(ohms -> Harnesses.jointed(sound, ground, ohms), judge -> judge.groundShare(ground), size);
             if (faulty.isPresent()) {
-                return fault(FaultKind.POOR_JOINT, "ground-offset", ground, size, faulty);
+                return Fault.in(FaultKind.POOR_JOINT, "ground-offset", ground, size, faulty);
             }
         }
         return Optional.empty();
@@ -63,7 +63,7 @@ final class Faults {
 
     private Optional<Fault> strap(double size) {
         String ground = shuffled(List.of("E0", "E1", "E2")).get(0);
-        return fault(
+        return Fault.in(
                 FaultKind.THIN_STRAP,
                 "ground-offset",
                 ground,
@@ -73,11 +73,11 @@ final class Faults {
 
     /** The unit's ground wire on a ground point of the engine, as long and thin as it takes. */
     private Optional<Fault> farGround(double size) {
-        Wire wire = at(Plan.in("XU", "GND"));
+        Wire wire = Harnesses.wireAt(sound, Plan.in("XU", "GND"));
         Harness moved = sound.with(wire.withEnds(
                 wire.from(),
                 Plan.on(shuffled(List.of("G1", "G2", "G3", "E1", "E2")).get(0))));
-        return fault(
+        return Fault.in(
                 FaultKind.FAR_GROUND,
                 "unit-ground-offset",
                 SoundHarness.UNIT,
@@ -95,10 +95,10 @@ final class Faults {
         if (back.isEmpty()) {
             return Optional.empty();
         }
-        Wire own = at(Plan.in("X" + sensor, Sensor.RETURN));
+        Wire own = Harnesses.wireAt(sound, Plan.in("X" + sensor, Sensor.RETURN));
         Harness spliced = spliced(own, back.get());
         String load = ((WireEnd.AtTerminal) back.get().from()).component().value();
-        return fault(
+        return Fault.in(
                 FaultKind.LOAD_ON_SENSOR_RETURN,
                 "sensor-return-shared",
                 sensor,
@@ -125,11 +125,11 @@ final class Faults {
     private Optional<Fault> sensorOnLoad(double size) {
         for (String sensor : shuffled(SENSORS)) {
             for (Wire load : loadReturns()) {
-                Harness spliced = moved(at(Plan.in("X" + sensor, Sensor.RETURN)), load);
+                Harness spliced = moved(Harnesses.wireAt(sound, Plan.in("X" + sensor, Sensor.RETURN)), load);
                 Optional<Harness> faulty = sized(
                         ohms -> Harnesses.resisting(spliced, "WX", ohms), judge -> judge.errorShare(sensor), size);
                 if (faulty.isPresent()) {
-                    return fault(FaultKind.SENSOR_ON_LOAD_RETURN, "sensor-error-over-limit", sensor, size, faulty);
+                    return Fault.in(FaultKind.SENSOR_ON_LOAD_RETURN, "sensor-error-over-limit", sensor, size, faulty);
                 }
             }
         }
@@ -152,7 +152,7 @@ final class Faults {
                 ? List.of(Sensor.SIGNAL, Sensor.RETURN)
                 : List.of(Sensor.RETURN, sensor.equals("P1") ? Sensor.SUPPLY : Sensor.RETURN);
         String lead = shuffled(leads).get(0);
-        return fault(
+        return Fault.in(
                 FaultKind.CORRODED_CONTACT,
                 "sensor-error-over-limit",
                 sensor,
@@ -169,11 +169,11 @@ final class Faults {
         String closing;
         Plan plan = new Plan();
         if (random.nextBoolean()) {
-            Wire shield = at(Plan.in("XP1", "shield"));
+            Wire shield = Harnesses.wireAt(sound, Plan.in("XP1", "shield"));
             closing = shield.id().value();
             plan.with(shield.withEnds(shield.from(), Plan.on(ground)));
         } else {
-            Wire own = at(Plan.in("XP1", Sensor.RETURN));
+            Wire own = Harnesses.wireAt(sound, Plan.in("XP1", Sensor.RETURN));
             closing = "WY";
             plan.splice("SPX", 0.0002);
             plan.with(own.withEnds(own.from(), Plan.joined("SPX")));
@@ -189,7 +189,7 @@ final class Faults {
                     Optional.empty()));
         }
         Harness closed = sound.withAll(plan.elements());
-        return fault(
+        return Fault.in(
                 FaultKind.SECOND_PATH,
                 "ground-loop",
                 closing,
@@ -230,18 +230,6 @@ final class Faults {
             }
         }
         return shuffled(returns);
-    }
-
-    private Wire at(WireEnd end) {
-        return sound.wires().all().stream()
-                .filter(wire -> wire.ends().contains(end))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Optional<Fault> fault(
-            FaultKind kind, String rule, String subject, double size, Optional<Harness> faulty) {
-        return faulty.map(harness -> new Fault(kind, rule, subject, size, harness));
     }
 
     /** The harness in which a number has just the wanted size; empty where no value between the bounds makes it so large. */

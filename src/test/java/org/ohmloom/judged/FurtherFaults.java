@@ -14,7 +14,6 @@ import org.ohmloom.model.Setting;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
-import org.ohmloom.model.WireEnd;
 
 /** Faults of what a harness has besides its first unit and plain sensors: edges, buses, losses, senders, loops, thermocouples. */
 final class FurtherFaults {
@@ -55,7 +54,7 @@ final class FurtherFaults {
                         harness -> new PlainJudge(harness).couplingShare(sensor),
                         size);
                 if (faulty.isPresent()) {
-                    return fault(FaultKind.FAST_EDGE, "coupling-over-limit", sensor, size, faulty);
+                    return Fault.in(FaultKind.FAST_EDGE, "coupling-over-limit", sensor, size, faulty);
                 }
             }
         }
@@ -69,7 +68,7 @@ final class FurtherFaults {
         boolean loaded = random.nextBoolean();
         Harness prepared = loaded ? withDimmedLoadIn(ground) : sound;
         String thin = loaded ? "WX" : ground.id().value();
-        return fault(
+        return Fault.in(
                 FaultKind.BUS_GROUNDS_APART,
                 "bus-common-mode",
                 unit,
@@ -85,7 +84,7 @@ final class FurtherFaults {
     private Optional<Fault> lifted(double size) {
         String unit = random.nextBoolean() ? SoundHarness.UNIT : node();
         Wire ground = groundOf(unit);
-        return fault(
+        return Fault.in(
                 FaultKind.UNIT_LIFTED,
                 "unit-offset-survival",
                 unit,
@@ -107,7 +106,7 @@ final class FurtherFaults {
     private Optional<Fault> unsafeLoss(double size) {
         Harness resistive = Harnesses.resistive(sound);
         Wire ground = groundOf(SoundHarness.UNIT);
-        Wire own = at(Plan.in("XH1", Sensor.RETURN));
+        Wire own = Harnesses.wireAt(sound, Plan.in("XH1", Sensor.RETURN));
         Plan plan = new Plan();
         plan.splice("SPX", 0.0002);
         plan.with(own.withEnds(own.from(), Plan.joined("SPX")));
@@ -128,7 +127,7 @@ final class FurtherFaults {
         }
         Harness prepared =
                 loaded ? dimmedEverywhere(resistive.withAll(plan.elements())) : resistive.withAll(plan.elements());
-        return fault(
+        return Fault.in(
                 FaultKind.UNSAFE_LOSS,
                 "lost-return-overloads",
                 opened,
@@ -151,7 +150,7 @@ final class FurtherFaults {
     }
 
     private Optional<Fault> sender(double size) {
-        return fault(
+        return Fault.in(
                 FaultKind.SENDER_ON_ENGINE,
                 "sensor-error-over-limit",
                 FurtherPart.SENDER,
@@ -166,7 +165,7 @@ final class FurtherFaults {
 
     private Optional<Fault> transmitter(double size) {
         String lead = random.nextBoolean() ? Sensor.SUPPLY : Sensor.SIGNAL;
-        return fault(
+        return Fault.in(
                 FaultKind.STARVED_TRANSMITTER,
                 "sensor-error-over-limit",
                 FurtherPart.TRANSMITTER,
@@ -181,7 +180,7 @@ final class FurtherFaults {
 
     private Optional<Fault> joint(double size) {
         double towards = random.nextBoolean() ? 1 : -1;
-        return fault(
+        return Fault.in(
                 FaultKind.WARM_JOINT,
                 "sensor-error-over-limit",
                 FurtherPart.THERMOCOUPLE,
@@ -204,7 +203,7 @@ final class FurtherFaults {
     }
 
     private Wire groundOf(String unit) {
-        return at(Plan.in(unit.equals(SoundHarness.UNIT) ? "XU" : "X" + unit, "GND"));
+        return Harnesses.wireAt(sound, Plan.in(unit.equals(SoundHarness.UNIT) ? "XU" : "X" + unit, "GND"));
     }
 
     private Harness withDimmedLoadIn(Wire ground) {
@@ -218,24 +217,12 @@ final class FurtherFaults {
         plan.splice(splice, 0.0002);
         plan.with(ground.withEnds(ground.from(), Plan.joined(splice)));
         plan.with(Plan.wire(rest, Plan.joined(splice), ground.to(), 2.5, 0.5, SignalClass.RETURN, Optional.empty()));
-        Wire load = at(Plan.at("LD1", "-"));
+        Wire load = Harnesses.wireAt(sound, Plan.at("LD1", "-"));
         plan.with(load.withEnds(load.from(), Plan.joined(splice)));
     }
 
     private boolean has(String component) {
         return sound.components().find(new ComponentId(component)).isPresent();
-    }
-
-    private Wire at(WireEnd end) {
-        return sound.wires().all().stream()
-                .filter(wire -> wire.ends().contains(end))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Optional<Fault> fault(
-            FaultKind kind, String rule, String subject, double size, Optional<Harness> faulty) {
-        return faulty.map(harness -> new Fault(kind, rule, subject, size, harness));
     }
 
     private <T> List<T> shuffled(List<T> list) {

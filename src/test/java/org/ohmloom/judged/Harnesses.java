@@ -26,6 +26,7 @@ import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.Strap;
 import org.ohmloom.model.StrapId;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 
 /** Small changes of generated harnesses that put a fault in. */
@@ -35,6 +36,14 @@ final class Harnesses {
 
     static Wire wire(Harness harness, String id) {
         return harness.wires().get(new WireId(id));
+    }
+
+    /** The first wire with that end. */
+    static Wire wireAt(Harness harness, WireEnd end) {
+        return harness.wires().all().stream()
+                .filter(wire -> wire.ends().contains(end))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** A wire with another resistance, ohm, as if it were longer or thinner. */

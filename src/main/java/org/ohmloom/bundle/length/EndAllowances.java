@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.ohmloom.model.Cavity;
 import org.ohmloom.model.ConnectorAllowance;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.FabricationRules;
@@ -75,11 +74,7 @@ final class EndAllowances {
     }
 
     private Amount strip(WireEnd.AtCavity at) {
-        return harness.connectors()
-                .get(at.connector())
-                .cavity(at.cavity())
-                .flatMap(Cavity::contact)
-                .flatMap(harness.contacts()::find)
+        return harness.contact(at)
                 .map((ContactPart contact) -> new Amount(contact.stripLengthMm(), "contact " + contact.id()))
                 .orElseGet(() -> table("strip"));
     }

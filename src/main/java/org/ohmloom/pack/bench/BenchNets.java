@@ -3,18 +3,17 @@ package org.ohmloom.pack.bench;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.heat.ConductorResistance;
 import org.ohmloom.heat.WireRating;
-import org.ohmloom.model.Cavity;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
@@ -58,9 +57,9 @@ public final class BenchNets {
             }
         }
         List<BenchNet> nets = new ArrayList<>();
-        Map<String, Boolean> seen = new HashMap<>();
+        Set<String> seen = new HashSet<>();
         for (String place : wiresAt.keySet()) {
-            if (!seen.containsKey(place)) {
+            if (!seen.contains(place)) {
                 nets.add(net("N" + (nets.size() + 1), reached(place, seen)));
             }
         }
@@ -68,16 +67,16 @@ public final class BenchNets {
     }
 
     /** Every place that can be reached over wires. */
-    private List<String> reached(String start, Map<String, Boolean> seen) {
+    private List<String> reached(String start, Set<String> seen) {
         List<String> places = new ArrayList<>();
         Deque<String> open = new ArrayDeque<>(List.of(start));
-        seen.put(start, true);
+        seen.add(start);
         while (!open.isEmpty()) {
             String place = open.remove();
             places.add(place);
             for (Wire wire : wiresAt.get(place)) {
                 for (WireEnd end : wire.ends()) {
-                    if (seen.putIfAbsent(place(wire, end), true) == null) {
+                    if (seen.add(place(wire, end))) {
                         open.add(place(wire, end));
                     }
                 }
@@ -94,7 +93,7 @@ public final class BenchNets {
                 wires.put(wire.id().value(), wire);
                 for (WireEnd end : wire.ends()) {
                     if (place(wire, end).equals(place) && !(end instanceof WireEnd.AtSplice)) {
-                        ends.put(new BenchEnd(place, contact(end)), place);
+                        ends.put(new BenchEnd(place, harness.contact(end)), place);
                     }
                 }
             }
@@ -154,17 +153,6 @@ public final class BenchNets {
 
     private static double ohms(BenchEnd end) {
         return end.contact().map(ContactPart::contactOhms).orElse(0.0);
-    }
-
-    private Optional<ContactPart> contact(WireEnd end) {
-        if (!(end instanceof WireEnd.AtCavity at)) {
-            return Optional.empty();
-        }
-        return harness.connectors()
-                .get(at.connector())
-                .cavity(at.cavity())
-                .flatMap(Cavity::contact)
-                .flatMap(harness.contacts()::find);
     }
 
     /** Where an end is on the bench: what shares a place is joined there. */

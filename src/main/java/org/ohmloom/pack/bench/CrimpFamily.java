@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.model.Cavity;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
@@ -75,12 +74,8 @@ public record CrimpFamily(
 
     /** The terminal at a wire's end; none at a splice or a loose end, or where no contact is chosen. */
     private static Optional<String> terminal(Harness harness, WireEnd end) {
-        if (end instanceof WireEnd.AtCavity at) {
-            return harness.connectors()
-                    .get(at.connector())
-                    .cavity(at.cavity())
-                    .flatMap(Cavity::contact)
-                    .map(contact -> contact.value());
+        if (end instanceof WireEnd.AtCavity) {
+            return harness.contact(end).map(contact -> contact.id().value());
         }
         return end instanceof WireEnd.AtTerminal || end instanceof WireEnd.AtGround
                 ? Optional.of(RING)

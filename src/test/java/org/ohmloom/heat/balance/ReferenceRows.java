@@ -1,13 +1,8 @@
 package org.ohmloom.heat.balance;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.ohmloom.HandbookRows;
 
 /** Reads the published points in {@code src/test/resources/references/heat}; the head of each file names its source. */
 final class ReferenceRows {
@@ -15,19 +10,7 @@ final class ReferenceRows {
     private ReferenceRows() {}
 
     static List<CSVRecord> of(String name) {
-        try (InputStream stream = ReferenceRows.class.getResourceAsStream("/references/heat/" + name);
-                InputStreamReader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
-            return CSVFormat.DEFAULT
-                    .builder()
-                    .setCommentMarker('#')
-                    .setHeader()
-                    .setSkipHeaderRecord(true)
-                    .get()
-                    .parse(reader)
-                    .getRecords();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return HandbookRows.records("heat/" + name);
     }
 
     static double number(CSVRecord row, String column) {
