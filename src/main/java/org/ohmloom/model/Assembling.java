@@ -41,6 +41,7 @@ final class Assembling {
                 pick(before.sequences(), gone, changed, StateSequence.class),
                 pick(before.waivers(), gone, changed, Waiver.class),
                 pick(before.notes(), gone, changed, Note.class),
+                pick(before.readings(), gone, changed, Reading.class),
                 before.layout(),
                 before.unknownKeys());
         return sameElements(before, after) ? before : after;

@@ -15,6 +15,7 @@ public sealed interface Element
                 Note,
                 OperatingState,
                 Part,
+                Reading,
                 Splice,
                 StateSequence,
                 Strap,

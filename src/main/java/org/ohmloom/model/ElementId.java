@@ -21,6 +21,7 @@ public sealed interface ElementId extends Comparable<ElementId>
                 LoadGroupId,
                 NoteId,
                 PartId,
+                ReadingId,
                 SegmentId,
                 SequenceId,
                 SpliceId,

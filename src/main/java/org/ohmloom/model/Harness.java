@@ -34,6 +34,7 @@ import java.util.stream.Stream;
  * @param sequences   timed sequences of operating states
  * @param waivers     accepted findings
  * @param notes       remarks
+ * @param readings    what tests of built harnesses found: the as-built record
  * @param layout      positions on the layout board by id of element
  * @param unknownKeys keys of the file that this version does not know
  */
@@ -59,6 +60,7 @@ public record Harness(
         Register<SequenceId, StateSequence> sequences,
         Register<WaiverId, Waiver> waivers,
         Register<NoteId, Note> notes,
+        Register<ReadingId, Reading> readings,
         SortedMap<String, Position> layout,
         UnknownKeys unknownKeys) {
 
@@ -91,6 +93,7 @@ public record Harness(
             Register<SequenceId, StateSequence> sequences,
             Register<WaiverId, Waiver> waivers,
             Register<NoteId, Note> notes,
+            Register<ReadingId, Reading> readings,
             SortedMap<String, Position> layout,
             UnknownKeys unknownKeys) {
         this.titleBlock = titleBlock;
@@ -114,6 +117,7 @@ public record Harness(
         this.sequences = sequences;
         this.waivers = waivers;
         this.notes = notes;
+        this.readings = readings;
         this.layout = Collections.unmodifiableSortedMap(new TreeMap<>(layout));
         this.unknownKeys = unknownKeys;
         References.requireWhole(this);
@@ -124,6 +128,7 @@ public record Harness(
         return new Harness(
                 titleBlock,
                 rules,
+                Register.empty(),
                 Register.empty(),
                 Register.empty(),
                 Register.empty(),
@@ -168,7 +173,8 @@ public record Harness(
                 loadGroups,
                 sequences,
                 waivers,
-                notes);
+                notes,
+                readings);
     }
 
     /** All elements in file order. */
@@ -244,6 +250,7 @@ public record Harness(
                 sequences,
                 waivers,
                 notes,
+                readings,
                 layout,
                 unknownKeys);
     }
@@ -290,6 +297,7 @@ public record Harness(
                 sequences,
                 waivers,
                 notes,
+                readings,
                 layout,
                 unknownKeys);
     }
@@ -318,6 +326,7 @@ public record Harness(
                 sequences,
                 waivers,
                 notes,
+                readings,
                 changed,
                 unknownKeys);
     }
@@ -346,6 +355,7 @@ public record Harness(
                 sequences,
                 waivers,
                 notes,
+                readings,
                 layout,
                 changed);
     }

@@ -19,6 +19,7 @@ import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Measured;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.ProtectiveDevice;
@@ -127,6 +128,8 @@ final class Forms {
             return new MarkedForm("a place on the harness", marked(Place.class));
         } else if (type == RoutingRule.class) {
             return new MarkedForm("a routing rule", marked(RoutingRule.class));
+        } else if (type == Measured.class) {
+            return new MarkedForm("what a reading measured", marked(Measured.class));
         }
         return new RecordForm(fields(type), Map.of());
     }

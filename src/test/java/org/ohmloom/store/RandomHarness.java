@@ -393,6 +393,7 @@ public final class RandomHarness {
                 number()));
         elements.add(new Waiver(new WaiverId("V1"), "wire-current", few("W10", "W9"), text(), "", ""));
         elements.add(new Note(new NoteId("N1"), maybe("W1"), text()));
+        elements.addAll(RandomReadings.of(random));
     }
 
     private SourceSetting sourceSetting() {
