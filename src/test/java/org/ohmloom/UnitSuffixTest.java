@@ -29,6 +29,7 @@ class UnitSuffixTest {
             "org.ohmloom.tables.CitedValue.value", "the unit is named by the method or component that holds it",
             "org.ohmloom.tables.ConductorRow.ohmsPerMetreAt20Celsius",
                     "ohm per metre, at the temperature it is listed for",
+            "org.ohmloom.model.Part.unitPrice", "money, in the currency of the rules beside it",
             "org.ohmloom.units.Gauge.number", "a gauge number is a name on a scale; it has no unit",
             "org.ohmloom.units.NumberText.value", "a number as typed, before its unit has been read");
 

@@ -70,16 +70,6 @@ record OpenableGrounds(Harness harness, Network drawn, SortedMap<StateId, Soluti
     }
 
     private static GroundPoint jointed(GroundPoint ground) {
-        return new GroundPoint(
-                ground.id(),
-                ground.name(),
-                ground.body(),
-                JOINT_OHMS,
-                ground.at(),
-                ground.zone(),
-                ground.part(),
-                ground.existing(),
-                ground.assembly(),
-                ground.studs());
+        return ground.withJointOhms(JOINT_OHMS);
     }
 }

@@ -1,6 +1,5 @@
 package org.ohmloom.edit;
 
-import java.util.Optional;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.Splice;
@@ -22,7 +21,6 @@ public record MoveSplice(SpliceId splice, Place place) implements Edit {
     @Override
     public Harness apply(Harness before) {
         Splice now = before.splices().get(splice);
-        return before.with(new Splice(
-                now.id(), now.name(), now.jointOhms(), Optional.of(place), now.part(), now.existing(), now.assembly()));
+        return before.with(now.withPlace(place));
     }
 }

@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
  * @param zone               where it sits; empty means the zone of its component or the default ambient
  * @param existing           already in the vehicle
  * @param assembly           the assembly it belongs to
+ * @param grid               how its cavities lie, when that is entered
  */
 public record Connector(
         ConnectorId id,
@@ -40,7 +41,8 @@ public record Connector(
         OptionalDouble limitCelsius,
         Optional<ZoneId> zone,
         boolean existing,
-        Optional<AssemblyId> assembly)
+        Optional<AssemblyId> assembly,
+        Optional<CavityGrid> grid)
         implements Element {
 
     public Connector {
@@ -51,6 +53,39 @@ public record Connector(
         that(names.stream().distinct().count() == names.size(), "cavity names of connector %s repeat: %s", id, names);
         that(component.isEmpty() || mate.isEmpty(), "connector %s cannot have both a component and a mate", id);
         limitCelsius.ifPresent(value -> positive(value, "temperature limit of connector " + id));
+        grid.ifPresent(each -> each.requireWhole(id, names));
+    }
+
+    /** A connector whose grid is not entered. */
+    public Connector(
+            ConnectorId id,
+            String name,
+            Optional<ComponentId> component,
+            Optional<ConnectorId> mate,
+            Optional<BreakoutId> at,
+            List<Cavity> cavities,
+            Optional<PartId> part,
+            Optional<PartId> lock,
+            Optional<PartId> backshell,
+            OptionalDouble limitCelsius,
+            Optional<ZoneId> zone,
+            boolean existing,
+            Optional<AssemblyId> assembly) {
+        this(
+                id,
+                name,
+                component,
+                mate,
+                at,
+                cavities,
+                part,
+                lock,
+                backshell,
+                limitCelsius,
+                zone,
+                existing,
+                assembly,
+                Optional.empty());
     }
 
     /** The cavity of that name. */
@@ -65,6 +100,19 @@ public record Connector(
         List<Cavity> all = new ArrayList<>(cavities);
         all.replaceAll(cavity -> cavity.name().equals(changed.name()) ? changed : cavity);
         return new Connector(
-                id, name, component, mate, at, all, part, lock, backshell, limitCelsius, zone, existing, assembly);
+                id,
+                name,
+                component,
+                mate,
+                at,
+                all,
+                part,
+                lock,
+                backshell,
+                limitCelsius,
+                zone,
+                existing,
+                assembly,
+                grid);
     }
 }

@@ -1,5 +1,6 @@
 package org.ohmloom.model;
 
+import static org.ohmloom.units.Require.notBlank;
 import static org.ohmloom.units.Require.notNegative;
 import static org.ohmloom.units.Require.that;
 import static org.ohmloom.units.Require.within;
@@ -28,6 +29,11 @@ import java.util.Set;
  * @param supportSpacingMetres   most distance between supports, m, more than 0
  * @param labelSpacingMetres     most distance between markings, m, more than 0
  * @param routing                where wires may lie
+ * @param workmanshipClass       class of workmanship asked for, 1 to 3 as IPC/WHMA-A-620 defines them; the table
+ *                               {@code workmanship-classes} tells what each is
+ * @param wasteFraction          share of wire and covering bought beyond what is used: ends of drums, set-up, mistakes; 0
+ *                               to 1
+ * @param currency               currency of the prices, as people write it, for example {@code EUR}
  */
 public record FabricationRules(
         OptionalDouble connectorDepthMm,
@@ -43,7 +49,10 @@ public record FabricationRules(
         List<SpliceId> fixedSplices,
         OptionalDouble supportSpacingMetres,
         OptionalDouble labelSpacingMetres,
-        List<RoutingRule> routing) {
+        List<RoutingRule> routing,
+        Optional<Integer> workmanshipClass,
+        OptionalDouble wasteFraction,
+        Optional<String> currency) {
 
     /** Nothing asked. */
     public static final FabricationRules NONE = new FabricationRules(
@@ -61,6 +70,9 @@ public record FabricationRules(
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             List.of());
+
+    /** Class of workmanship of the most demanding products. */
+    private static final int HIGHEST_CLASS = 3;
 
     private static final double LEAST_SPACING_METRES = 0.01;
 
@@ -83,6 +95,45 @@ public record FabricationRules(
         supportSpacingMetres.ifPresent(value -> within(value, LEAST_SPACING_METRES, 100, "spacing of supports"));
         labelSpacingMetres.ifPresent(value -> within(value, LEAST_SPACING_METRES, 100, "spacing of labels"));
         routing = List.copyOf(routing);
+        workmanshipClass.ifPresent(value -> within(value, 1, HIGHEST_CLASS, "class of workmanship"));
+        wasteFraction.ifPresent(value -> within(value, 0, 1, "waste of wire"));
+        currency.ifPresent(value -> notBlank(value, "currency"));
+    }
+
+    /** Rules that ask for no class of workmanship and say nothing of waste and money. */
+    public FabricationRules(
+            OptionalDouble connectorDepthMm,
+            OptionalDouble serviceLoopMm,
+            OptionalDouble reterminationCount,
+            OptionalDouble dripLoopMm,
+            OptionalDouble cutStepMm,
+            List<ConnectorAllowance> connectors,
+            OptionalDouble layRatio,
+            OptionalDouble marginRatio,
+            OptionalDouble spliceClearanceMetres,
+            OptionalDouble spliceStaggerMetres,
+            List<SpliceId> fixedSplices,
+            OptionalDouble supportSpacingMetres,
+            OptionalDouble labelSpacingMetres,
+            List<RoutingRule> routing) {
+        this(
+                connectorDepthMm,
+                serviceLoopMm,
+                reterminationCount,
+                dripLoopMm,
+                cutStepMm,
+                connectors,
+                layRatio,
+                marginRatio,
+                spliceClearanceMetres,
+                spliceStaggerMetres,
+                fixedSplices,
+                supportSpacingMetres,
+                labelSpacingMetres,
+                routing,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 
     /** The allowance of a connector, when it has one of its own. */
@@ -108,7 +159,33 @@ public record FabricationRules(
                 fixedSplices,
                 supportSpacingMetres,
                 labelSpacingMetres,
-                changed);
+                changed,
+                workmanshipClass,
+                wasteFraction,
+                currency);
+    }
+
+    /** These with another class of workmanship, waste and currency. */
+    public FabricationRules withWorkshop(
+            Optional<Integer> changedClass, OptionalDouble changedWasteFraction, Optional<String> changedCurrency) {
+        return new FabricationRules(
+                connectorDepthMm,
+                serviceLoopMm,
+                reterminationCount,
+                dripLoopMm,
+                cutStepMm,
+                connectors,
+                layRatio,
+                marginRatio,
+                spliceClearanceMetres,
+                spliceStaggerMetres,
+                fixedSplices,
+                supportSpacingMetres,
+                labelSpacingMetres,
+                routing,
+                changedClass,
+                changedWasteFraction,
+                changedCurrency);
     }
 
     /** These without mention of those wires. */

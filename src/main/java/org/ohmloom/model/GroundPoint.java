@@ -2,9 +2,11 @@ package org.ohmloom.model;
 
 import static org.ohmloom.units.Require.notBlank;
 import static org.ohmloom.units.Require.notNegative;
+import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A stud or bolt where wires meet a chassis body, or several on one plate.
@@ -20,6 +22,8 @@ import java.util.Optional;
  * @param existing  already in the vehicle
  * @param assembly  the assembly it belongs to
  * @param studs     how many studs or bolts share its terminals, 1 or more; empty means one
+ * @param studMm    thread diameter of a stud, mm, more than 0: 8 for M8
+ * @param torque    tightening torque with the document that gives it, in words
  */
 public record GroundPoint(
         GroundPointId id,
@@ -31,13 +35,17 @@ public record GroundPoint(
         Optional<PartId> part,
         boolean existing,
         Optional<AssemblyId> assembly,
-        Optional<Integer> studs)
+        Optional<Integer> studs,
+        OptionalDouble studMm,
+        Optional<String> torque)
         implements Element {
 
     public GroundPoint {
         notBlank(name, "name of ground point " + id);
         notNegative(jointOhms, "joint resistance of ground point " + id);
         studs.ifPresent(count -> that(count >= 1, "ground point %s needs at least one stud, not %s", id, count));
+        studMm.ifPresent(value -> positive(value, "thread diameter of ground point " + id));
+        torque.ifPresent(value -> notBlank(value, "torque of ground point " + id));
     }
 
     /** A ground point of one stud. */
@@ -51,7 +59,24 @@ public record GroundPoint(
             Optional<PartId> part,
             boolean existing,
             Optional<AssemblyId> assembly) {
-        this(id, name, body, jointOhms, at, zone, part, existing, assembly, Optional.empty());
+        this(
+                id,
+                name,
+                body,
+                jointOhms,
+                at,
+                zone,
+                part,
+                existing,
+                assembly,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    /** This ground point with another resistance of its joint, ohm, 0 or more. */
+    public GroundPoint withJointOhms(double changed) {
+        return new GroundPoint(id, name, body, changed, at, zone, part, existing, assembly, studs, studMm, torque);
     }
 
     /** Studs or bolts that share its terminals. */

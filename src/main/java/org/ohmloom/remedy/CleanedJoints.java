@@ -37,16 +37,6 @@ final class CleanedJoints {
                 RemedyKind.CLEANED_JOINT,
                 PutElements.one(
                         "Clean the joint of " + id + " down to the " + Formats.ohms(ohms) + " of the others",
-                        new GroundPoint(
-                                id,
-                                ground.name(),
-                                ground.body(),
-                                ohms,
-                                ground.at(),
-                                ground.zone(),
-                                ground.part(),
-                                ground.existing(),
-                                ground.assembly(),
-                                ground.studs()))));
+                        ground.withJointOhms(ohms))));
     }
 }

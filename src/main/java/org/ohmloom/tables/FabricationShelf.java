@@ -8,5 +8,6 @@ final class FabricationShelf {
     final Shelf<PracticeFigure> practice = new Shelf<>("figure of practice");
     final Shelf<CoveringSize> coverings = new Shelf<>("size of covering");
     final List<LengthTolerance> tolerances = new ArrayList<>();
+    final Shelf<WorkmanshipClass> classes = new Shelf<>("class of workmanship");
     final List<TieSpacing> ties = new ArrayList<>();
 }

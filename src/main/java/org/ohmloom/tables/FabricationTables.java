@@ -37,6 +37,15 @@ public final class FabricationTables {
         return step(shelf.ties, TieSpacing::upToMm, diameterMm);
     }
 
+    /**
+     * The class of workmanship of that number.
+     *
+     * @throws IllegalArgumentException when no table has it
+     */
+    public WorkmanshipClass workmanshipClass(int number) {
+        return shelf.classes.get(String.valueOf(number));
+    }
+
     /** The sizes of coverings, in file order. */
     public List<CoveringSize> coverings() {
         return shelf.coverings.all();

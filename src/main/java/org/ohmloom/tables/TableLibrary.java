@@ -91,6 +91,9 @@ final class TableLibrary {
             Map.entry("length-tolerances", sheet -> fabrication.tolerances.addAll(sheet.rows(LengthTolerance::read))),
             Map.entry("tie-spacing", sheet -> fabrication.ties.addAll(sheet.rows(TieSpacing::read))),
             Map.entry("covering-sizes", byRow(fabrication.coverings, CoveringSize::read, CoveringSize::id)),
+            Map.entry(
+                    "workmanship",
+                    byRow(fabrication.classes, WorkmanshipClass::read, each -> String.valueOf(each.number()))),
             Map.entry("design-bases", this::addBases));
 
     /** One way to read a sheet. */

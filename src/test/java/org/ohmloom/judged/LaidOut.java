@@ -98,6 +98,8 @@ final class LaidOut {
                 now.part(),
                 now.existing(),
                 now.assembly(),
-                now.studs());
+                now.studs(),
+                now.studMm(),
+                now.torque());
     }
 }

@@ -25,6 +25,7 @@ import org.ohmloom.model.CableId;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.CaseGround;
 import org.ohmloom.model.Cavity;
+import org.ohmloom.model.CavityGrid;
 import org.ohmloom.model.ChassisBody;
 import org.ohmloom.model.ChassisBodyId;
 import org.ohmloom.model.ChassisPath;
@@ -60,7 +61,6 @@ import org.ohmloom.model.Note;
 import org.ohmloom.model.NoteId;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OutputPin;
-import org.ohmloom.model.Part;
 import org.ohmloom.model.PartId;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
@@ -80,7 +80,6 @@ import org.ohmloom.model.SizingRules;
 import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.SourceSetting;
 import org.ohmloom.model.SpeedLimit;
-import org.ohmloom.model.Splice;
 import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.StateSequence;
@@ -178,8 +177,8 @@ public final class RandomHarness {
     }
 
     private void frame() {
-        elements.add(new Part(new PartId("P1"), text(), text(), number()));
-        elements.add(new Part(new PartId("EX-10-\u00e9"), text(), text(), number()));
+        elements.add(RandomFabrication.part(random, "P1", "EX-10-\u00e9", this::text));
+        elements.add(RandomFabrication.part(random, "EX-10-\u00e9", "P1", this::text));
         elements.add(new Assembly(new AssemblyId("A1"), text(), text(), text()));
         elements.add(new Zone(new ZoneId("Z1"), text(), -60 + 460 * random.nextDouble(), random.nextBoolean()));
         elements.add(new ContactPart(
@@ -226,7 +225,10 @@ public final class RandomHarness {
                     zone(),
                     part(),
                     random.nextBoolean(),
-                    assembly()));
+                    assembly(),
+                    maybe(1 + random.nextInt(3)),
+                    number(),
+                    maybe(text())));
         }
         elements.add(new Strap(
                 new StrapId("ST1"),
@@ -303,7 +305,8 @@ public final class RandomHarness {
                 number(),
                 zone(),
                 random.nextBoolean(),
-                assembly()));
+                assembly(),
+                maybe(new CavityGrid(pick(CavityGrid.Side.values()), 3, List.of("", "a/2", "1", "")))));
         for (String id : List.of("X2", "X3")) {
             elements.add(new Connector(
                     new ConnectorId(id),
@@ -323,8 +326,7 @@ public final class RandomHarness {
         Place place = random.nextBoolean()
                 ? new Place.AtBreakout(new BreakoutId("B1"))
                 : new Place.OnSegment(new SegmentId("SEG1"), zeroOr());
-        elements.add(new Splice(
-                new SpliceId("S1"), text(), zeroOr(), maybe(place), part(), random.nextBoolean(), assembly()));
+        elements.add(RandomFabrication.splice(random, maybe(place), part(), assembly(), this::text));
         elements.add(new Cable(
                 new CableId("K1"),
                 text(),
