@@ -37,7 +37,11 @@ final class PackCommand implements Callable<Integer> {
                             + " calculation.")
     private @Nullable String documents;
 
-    @Option(names = "--paper", paramLabel = "A3", description = "Sheet of the drawing, A4 to A0; A3 unless given.")
+    @Option(
+            names = "--paper",
+            paramLabel = "A3",
+            description =
+                    "Sheet of the drawing, A4 to A0 or 'ANSI A' to 'ANSI E'; A3 unless given. Tables are on A4 or ANSI A.")
     private @Nullable String paper;
 
     @Option(

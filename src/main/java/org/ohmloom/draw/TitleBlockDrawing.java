@@ -31,7 +31,7 @@ final class TitleBlockDrawing {
         drawing.field("Document type", documentType, 0, 0, 62, 1);
         drawing.field("Created by", block.creator().orElse(""), 62, 0, 44, 1);
         drawing.field("Approved by", block.approver().orElse(""), 106, 0, 44, 1);
-        drawing.field("Paper size", paper.name(), 150, 0, 30, 1);
+        drawing.field("Paper size", paper.label(), 150, 0, 30, 1);
         drawing.field("Legal owner", block.owner().orElse(""), 0, 1, 62, 3);
         drawing.title(block);
         drawing.field("Identification number", block.number(), 130, 1, 50, 1);

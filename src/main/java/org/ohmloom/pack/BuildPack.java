@@ -123,7 +123,7 @@ public final class BuildPack {
 
     private void report(StagedFiles files, PackDocument document, Report report) throws PackException, IOException {
         TitleFields fields = fields(document);
-        ReportPages.Pages pages = new ReportPages(fonts).set(report, fields);
+        ReportPages.Pages pages = new ReportPages(fonts, options.paper()).set(report, fields);
         checkpoint();
         add(files, names.pdf(document), pdf.bytes(pages.scenes(), pages.bookmarks(), fields));
         workbook.add(document.id(), report);

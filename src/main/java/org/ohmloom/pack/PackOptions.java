@@ -11,7 +11,7 @@ import org.ohmloom.draw.Paper;
  * What to write and how.
  *
  * @param documents  documents wanted, in the order of the pack
- * @param paper      sheet size of the drawing; tables are always set on A4
+ * @param paper      sheet size of the drawing; tables are set on A4, or on ANSI A when it is a size of ASME Y14.1
  * @param monochrome whether only black and greys are used
  * @param remedies   whether remedies are tried for the findings on returns and stand in the calculation; that takes many analyses
  */
@@ -45,14 +45,14 @@ public record PackOptions(Set<PackDocument> documents, Paper paper, boolean mono
     }
 
     /**
-     * These options with the drawing on a paper as typed: {@code A3}.
+     * These options with the drawing on a paper as typed: {@code A3}, {@code ANSI B}.
      *
      * @throws PackException when there is no such paper
      */
     public PackOptions withPaper(String name) throws PackException {
         Paper found = Paper.named(name)
                 .orElseThrow(() -> new PackException("'" + name.strip() + "' is no paper of the pack; choose from "
-                        + Arrays.stream(Paper.values()).map(Paper::name).collect(Collectors.joining(", "))));
+                        + Arrays.stream(Paper.values()).map(Paper::label).collect(Collectors.joining(", "))));
         return new PackOptions(documents, found, monochrome, remedies);
     }
 

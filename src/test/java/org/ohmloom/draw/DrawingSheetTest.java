@@ -26,6 +26,9 @@ class DrawingSheetTest {
     @CsvSource({
         "teaching, A4",
         "teaching, A3",
+        "teaching, ANSI_A",
+        "star-ground, ANSI_B",
+        "workboat, ANSI_D",
         "star-ground, A4",
         "star-ground, A3",
         "star-ground, A2",

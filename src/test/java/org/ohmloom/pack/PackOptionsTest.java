@@ -31,8 +31,12 @@ class PackOptionsTest {
     @Test
     void paperIsReadInEitherCase() throws PackException {
         assertEquals(Paper.A2, PackOptions.ALL.withPaper(" a2").paper());
+        assertEquals(Paper.ANSI_B, PackOptions.ALL.withPaper("ansi b").paper());
+        assertEquals(Paper.ANSI_D, PackOptions.ALL.withPaper("ANSI-D").paper());
         PackException refused = assertThrows(PackException.class, () -> PackOptions.ALL.withPaper("B4"));
-        assertEquals("'B4' is no paper of the pack; choose from A4, A3, A2, A1, A0", refused.getMessage());
+        assertEquals(
+                "'B4' is no paper of the pack; choose from A4, A3, A2, A1, A0, ANSI A, ANSI B, ANSI C, ANSI D, ANSI E",
+                refused.getMessage());
     }
 
     @ParameterizedTest

@@ -108,6 +108,14 @@ class PackPagesTest {
         assertWidth("wire-list.pdf", 297);
     }
 
+    @Test
+    void tablesBesideADrawingOfAsmeY141AreOnItsSizeA() throws IOException, PackException {
+        PackOptions options = PackOptions.ALL.withDocuments("drawing,wire-list").withPaper("ansi c");
+        BuildPack.write(Packs.analysis("teaching"), folder, options, Progress.NONE);
+        assertWidth("drawing.pdf", 22 * 25.4);
+        assertWidth("wire-list.pdf", 11 * 25.4);
+    }
+
     private void assertWidth(String ending, double widthMm) throws IOException {
         try (PDDocument document = Loader.loadPDF(Packs.find(folder, ending).toFile())) {
             assertNotNull(document.getPage(0));

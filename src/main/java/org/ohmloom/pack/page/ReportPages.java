@@ -4,16 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Paper;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 
-/** Sets a report on framed sheets of A4, lying: what any printer in a shop takes. */
+/** Sets a report on framed sheets of A4 or ANSI A, lying: what any printer in a shop takes. */
 public final class ReportPages {
     private final Typesetter typesetter;
+    private final Paper paper;
 
-    /** Pages set in the drawing font. */
+    /** Pages set in the drawing font on A4. */
     public ReportPages(SceneFonts fonts) {
+        this(fonts, Paper.A4);
+    }
+
+    /** Pages set in the drawing font on the office paper that goes with the paper of the drawing. */
+    public ReportPages(SceneFonts fonts, Paper paper) {
         this.typesetter = new Typesetter(fonts);
+        this.paper = paper;
     }
 
     /**
@@ -31,7 +39,7 @@ public final class ReportPages {
 
     /** Sets a report. */
     public Pages set(Report report, TitleFields fields) {
-        SheetFrame frame = new SheetFrame(typesetter);
+        SheetFrame frame = new SheetFrame(typesetter, paper);
         Flow flow = new Flow(frame.area());
         BlockSetting setting = new BlockSetting(typesetter, flow, report.blocks());
         setting.title(
@@ -49,7 +57,7 @@ public final class ReportPages {
         for (int k = 0; k < of; k++) {
             List<Item> items = new ArrayList<>(flow.pages().get(k));
             items.addAll(frame.items(fields, report.remark(), k + 1, of));
-            scenes.add(new Scene(SheetFrame.SHEET_WIDTH_MM, SheetFrame.SHEET_HEIGHT_MM, items));
+            scenes.add(frame.sheet(items));
         }
         return new Pages(scenes, flow.bookmarks());
     }

@@ -12,54 +12,65 @@ import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.Mark;
 import org.ohmloom.draw.Paper;
 import org.ohmloom.draw.Placement;
+import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.Weight;
 
 /**
- * Frame of a lying A4 sheet with the borders of ISO 5457: 20 mm on the left for filing, 10 mm elsewhere, line 0.7 mm; title
- * block in the lower right corner and a remark to its left.
+ * Frame of a lying sheet of office paper: A4 with the borders of ISO 5457, 20 mm on the left for filing and 10 mm elsewhere, or
+ * ANSI A with those of ASME Y14.1; line 0.7 mm; title block in the lower right corner and a remark to its left.
  */
 final class SheetFrame {
-    /** Width of the sheet, mm. */
-    static final double SHEET_WIDTH_MM = Paper.A4.heightMm();
-
-    /** Height of the sheet, mm. */
-    static final double SHEET_HEIGHT_MM = Paper.A4.widthMm();
-
-    private static final Extent FRAME = new Extent(
-            Paper.FILING_BORDER_MM,
-            Paper.BORDER_MM,
-            SHEET_WIDTH_MM - Paper.BORDER_MM,
-            SHEET_HEIGHT_MM - Paper.BORDER_MM);
     private static final double FRAME_MM = 0.7;
     private static final double INNER_MM = 3.5;
     private static final double REMARK_MM = 1.8;
 
     private final Typesetter typesetter;
+    private final Paper paper;
+    private final Extent frame;
 
-    SheetFrame(Typesetter typesetter) {
+    /** The frame on the office paper that goes with a paper. */
+    SheetFrame(Typesetter typesetter, Paper paper) {
         this.typesetter = typesetter;
+        this.paper = paper.office();
+        Extent space = this.paper.drawingSpace();
+        boolean upright = this.paper.heightMm() > this.paper.widthMm();
+        this.frame = upright ? lying(space, this.paper) : space;
+    }
+
+    /** The drawing space of an upright sheet on the sheet laid down: the filing border stays on the left. */
+    private static Extent lying(Extent space, Paper paper) {
+        double beyond = paper.widthMm() - space.rightMm();
+        double below = paper.heightMm() - space.bottomMm();
+        return new Extent(space.leftMm(), space.topMm(), paper.heightMm() - beyond, paper.widthMm() - below);
+    }
+
+    /** An empty sheet with the items on it. */
+    Scene sheet(List<Item> items) {
+        double wide = Math.max(paper.widthMm(), paper.heightMm());
+        double high = Math.min(paper.widthMm(), paper.heightMm());
+        return new Scene(wide, high, items);
     }
 
     /** Where the content of the sheet lies: above the title block. */
     Extent area() {
         return new Extent(
-                FRAME.leftMm() + INNER_MM,
-                FRAME.topMm() + INNER_MM,
-                FRAME.rightMm() - INNER_MM,
-                FRAME.bottomMm() - TitlePanel.HEIGHT_MM - INNER_MM);
+                frame.leftMm() + INNER_MM,
+                frame.topMm() + INNER_MM,
+                frame.rightMm() - INNER_MM,
+                frame.bottomMm() - TitlePanel.HEIGHT_MM - INNER_MM);
     }
 
     /** Frame, title block and remark of a sheet. */
     List<Item> items(TitleFields fields, String remark, int sheet, int of) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.of(Layer.SHEET, new Box(FRAME, 0, Fill.edge(Ink.FRAME, FRAME_MM))));
-        double left = FRAME.rightMm() - TitlePanel.WIDTH_MM;
-        double top = FRAME.bottomMm() - TitlePanel.HEIGHT_MM;
+        items.add(Item.of(Layer.SHEET, new Box(frame, 0, Fill.edge(Ink.FRAME, FRAME_MM))));
+        double left = frame.rightMm() - TitlePanel.WIDTH_MM;
+        double top = frame.bottomMm() - TitlePanel.HEIGHT_MM;
         Placement place = Placement.moved(left, top);
-        for (Mark mark : new TitlePanel(typesetter).marks(fields, Paper.A4.name(), sheet, of)) {
+        for (Mark mark : new TitlePanel(typesetter).marks(fields, paper.label(), sheet, of)) {
             items.add(Item.of(Layer.SHEET, mark.placed(place)));
         }
-        double x = FRAME.leftMm() + INNER_MM;
+        double x = frame.leftMm() + INNER_MM;
         double y = top + 1.2;
         for (String line : typesetter.lines(remark, Weight.REGULAR, REMARK_MM, left - INNER_MM - x)) {
             y += REMARK_MM * 1.7;
