@@ -30,7 +30,7 @@ final class BillOfMaterials {
             Column.fileOnly("Group"),
             Column.count("Quantity", 0),
             Column.code("Unit"),
-            Column.code("Part number"),
+            Column.code("Part number").home(),
             Column.words("Maker"),
             Column.words("Description"),
             Column.colour("Colour"),

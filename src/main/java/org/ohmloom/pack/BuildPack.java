@@ -3,14 +3,19 @@ package org.ohmloom.pack;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.DrawingSheet;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.model.Harness;
+import org.ohmloom.pack.page.Bookmark;
+import org.ohmloom.pack.page.PdfContent;
 import org.ohmloom.pack.page.PdfFile;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.ReportPages;
@@ -22,7 +27,7 @@ import org.ohmloom.remedy.RemedySearch;
 
 /**
  * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, bundles, build order, test sheet and calculation as PDF, and
- * every table as CSV beside it and in one workbook, with a list of their checksums. All documents carry the revision of the title block. No clock is read: the same analysis
+ * every table as CSV beside it and in one workbook, with a list of their checksums; the documents lead to each other by links. All documents carry the revision of the title block. No clock is read: the same analysis
  * gives the same bytes.
  */
 public final class BuildPack {
@@ -33,6 +38,7 @@ public final class BuildPack {
     private final PdfFile pdf;
     private final FileNames names;
     private final PackManifest manifest;
+    private final CrossLinks links;
     private final WorkbookFile workbook = new WorkbookFile();
 
     private BuildPack(Analysis analysis, PackOptions options, Progress progress) {
@@ -43,6 +49,7 @@ public final class BuildPack {
         this.pdf = new PdfFile(fonts, options.monochrome() ? DrawStyle.PRINT_MONO : DrawStyle.PRINT);
         this.names = new FileNames(analysis.harness().titleBlock().number());
         this.manifest = new PackManifest(analysis.harness());
+        this.links = new CrossLinks(analysis.harness());
     }
 
     /**
@@ -62,24 +69,63 @@ public final class BuildPack {
     }
 
     private void make(StagedFiles files) throws PackException {
+        int steps = 2 * options.documents().size();
         int done = 0;
+        List<Prepared> all = new ArrayList<>();
         for (PackDocument document : options.documents()) {
             checkpoint();
-            progress.step(done++, options.documents().size(), document.title());
-            try {
-                if (document == PackDocument.DRAWING) {
-                    drawing(files);
-                } else {
-                    report(files, document, report(document));
-                }
-            } catch (IOException failed) {
-                throw new PackException(document.title() + " not made: " + failed.getMessage(), failed);
-            }
+            progress.step(done++, steps, document.title());
+            all.add(prepared(document));
+        }
+        for (Prepared each : all) {
+            checkpoint();
+            progress.step(done++, steps, each.document().title());
+            write(files, each);
         }
         workbook(files);
         files.add(names.csv(PackManifest.ID, ""), manifest.text().getBytes(StandardCharsets.UTF_8));
         checkpoint();
         progress.step(done, done, "Moving the files into place");
+    }
+
+    /**
+     * A document set in pages, its links not yet put in.
+     *
+     * @param report the report it is made of; empty for drawings
+     */
+    private record Prepared(
+            PackDocument document, Optional<Report> report, List<Scene> pages, List<Bookmark> bookmarks) {}
+
+    private Prepared prepared(PackDocument document) {
+        String file = names.pdf(document);
+        if (document == PackDocument.DRAWING) {
+            Harness harness = analysis.harness();
+            List<Scene> sheets = new DrawingSheet(fonts).sheets(harness, analysis, options.paper());
+            links.addDrawing(document, file, sheets);
+            return new Prepared(document, Optional.empty(), sheets, SheetBookmarks.of(harness, sheets));
+        }
+        Report report = report(document);
+        ReportPages.Pages pages = new ReportPages(fonts, options.paper()).set(report, fields(document));
+        links.addReport(document, file, pages.mentions());
+        return new Prepared(document, Optional.of(report), pages.scenes(), pages.bookmarks());
+    }
+
+    private void write(StagedFiles files, Prepared prepared) throws PackException {
+        PackDocument document = prepared.document();
+        PdfContent content =
+                new PdfContent(prepared.pages(), prepared.bookmarks(), links.places(document), links.links(document));
+        try {
+            add(files, names.pdf(document), pdf.bytes(content, fields(document)));
+        } catch (IOException failed) {
+            throw new PackException(document.title() + " not made: " + failed.getMessage(), failed);
+        }
+        if (prepared.report().isPresent()) {
+            Report report = prepared.report().get();
+            workbook.add(document.id(), report);
+            for (Map.Entry<String, String> table : TableFile.texts(report).entrySet()) {
+                add(files, names.csv(document, table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
+            }
+        }
     }
 
     private void workbook(StagedFiles files) throws PackException {
@@ -119,24 +165,6 @@ public final class BuildPack {
 
     private List<RemedyList> remedies() {
         return options.remedies() ? new RemedySearch(analysis, progress::isCancelled).all() : List.of();
-    }
-
-    private void report(StagedFiles files, PackDocument document, Report report) throws PackException, IOException {
-        TitleFields fields = fields(document);
-        ReportPages.Pages pages = new ReportPages(fonts, options.paper()).set(report, fields);
-        checkpoint();
-        add(files, names.pdf(document), pdf.bytes(pages.scenes(), pages.bookmarks(), fields));
-        workbook.add(document.id(), report);
-        for (Map.Entry<String, String> table : TableFile.texts(report).entrySet()) {
-            add(files, names.csv(document, table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
-        }
-    }
-
-    private void drawing(StagedFiles files) throws PackException, IOException {
-        TitleFields fields = fields(PackDocument.DRAWING);
-        List<Scene> sheets = new DrawingSheet(fonts).sheets(analysis.harness(), analysis, options.paper());
-        checkpoint();
-        add(files, names.pdf(PackDocument.DRAWING), pdf.bytes(sheets, List.of(), fields));
     }
 
     private TitleFields fields(PackDocument document) {

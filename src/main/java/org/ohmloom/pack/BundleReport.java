@@ -38,9 +38,9 @@ final class BundleReport {
     private static final int MANY = 12;
 
     private static final List<Column> SEGMENTS = List.of(
-            Column.code("Segment"),
-            Column.code("From"),
-            Column.code("To"),
+            Column.code("Segment").home(),
+            Column.code("From").mentioning(),
+            Column.code("To").mentioning(),
             Column.number("Length", Unit.MILLIMETRE, 0),
             Column.count("Wires", 0),
             Column.number("Ideal", Unit.MILLIMETRE, 1),
@@ -53,7 +53,7 @@ final class BundleReport {
             Column.count("Ties", 0));
 
     private static final List<Column> COVERINGS = List.of(
-            Column.code("Segment"),
+            Column.code("Segment").mentioning(),
             Column.words("Covering"),
             Column.words("Size"),
             Column.number("Covered", Unit.MILLIMETRE, 0),
@@ -62,7 +62,7 @@ final class BundleReport {
             Column.words("How it suits"));
 
     private static final List<Column> LAYERS = List.of(
-            Column.code("Segment"),
+            Column.code("Segment").mentioning(),
             Column.count("Layer", 0),
             Column.count("Places", 0),
             Column.words("Wires"),
@@ -70,8 +70,8 @@ final class BundleReport {
             Column.number("Lay length", Unit.MILLIMETRE, 0),
             Column.words("Turns"));
 
-    private static final List<Column> MARKINGS =
-            List.of(Column.code("Wire"), Column.count("Markings", 0), Column.words("At, mm from its first end"));
+    private static final List<Column> MARKINGS = List.of(
+            Column.code("Wire").mentioning(), Column.count("Markings", 0), Column.words("At, mm from its first end"));
 
     private final Analysis analysis;
     private final Harness harness;

@@ -24,17 +24,17 @@ final class CavityTables {
             Column.fileOnly("Connector name"),
             Column.code("Cavity"),
             Column.code("Meets"),
-            Column.code("Wire"),
+            Column.code("Wire").mentioning(),
             Column.code("Size"),
             Column.colour("Colour"),
             Column.words("Carries"),
             Column.words("Circuit"),
-            Column.code("Goes to"),
+            Column.code("Goes to").mentioning(),
             Column.words("Goes to name"),
-            Column.code("Contact"),
-            Column.code("Seal or plug"),
+            Column.code("Contact").mentioning(),
+            Column.code("Seal or plug").mentioning(),
             Column.number("Strip", Unit.MILLIMETRE, 1),
-            Column.code("Crimp tool"));
+            Column.code("Crimp tool").mentioning());
 
     private final Harness harness;
     private final Wording wording;
@@ -57,7 +57,9 @@ final class CavityTables {
         }
         String title = connector.id() + "  " + connector.name();
         return List.of(
-                new Block.Heading(title), new Block.Facts(facts(connector)), new Block.Table("", COLUMNS, rows, ""));
+                new Block.Heading(title, Optional.of(connector.id().value())),
+                new Block.Facts(facts(connector)),
+                new Block.Table("", COLUMNS, rows, ""));
     }
 
     private static WireEnd end(Connector connector, Cavity cavity) {
@@ -103,7 +105,7 @@ final class CavityTables {
                 Cell.text(connector.name()),
                 Cell.text(cavity.name()).toned(Cell.Tone.STRONG),
                 Cell.text(cavity.terminal()),
-                Cell.text(wire.id() + (wire.existing() ? " (existing)" : "")),
+                Cell.text(Wording.wire(wire)),
                 Wording.size(wire),
                 Wording.colour(wire),
                 Cell.text(Wording.signalClass(wire)),

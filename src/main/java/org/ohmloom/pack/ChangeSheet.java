@@ -8,6 +8,7 @@ import java.util.Map;
 import org.ohmloom.analysis.revision.RevisionComparison;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.pack.page.PdfContent;
 import org.ohmloom.pack.page.PdfFile;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.ReportPages;
@@ -38,7 +39,8 @@ public final class ChangeSheet {
         SceneFonts fonts = SceneFonts.load();
         ReportPages.Pages pages = new ReportPages(fonts).set(report, fields);
         try (StagedFiles files = StagedFiles.in(directory)) {
-            byte[] pdf = new PdfFile(fonts, DrawStyle.PRINT).bytes(pages.scenes(), pages.bookmarks(), fields);
+            byte[] pdf =
+                    new PdfFile(fonts, DrawStyle.PRINT).bytes(PdfContent.of(pages.scenes(), pages.bookmarks()), fields);
             files.add(names.pdf(ID), pdf);
             for (Map.Entry<String, String> table : TableFile.texts(report).entrySet()) {
                 files.add(names.csv(ID, table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));

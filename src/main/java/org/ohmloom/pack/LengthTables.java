@@ -20,7 +20,7 @@ import org.ohmloom.units.Unit;
 /** What the cut lengths are made of, one wire a row, and where each allowance is from. */
 final class LengthTables {
     private static final List<Column> COLUMNS = List.of(
-            Column.code("Wire"),
+            Column.code("Wire").mentioning(),
             column("Entered"),
             column("Way"),
             column("Twist"),

@@ -21,7 +21,7 @@ final class LoadSection {
     static final double LEAST_AMPS = 1e-6;
 
     private static final List<Column> COLUMNS = List.of(
-            Column.code("Load"),
+            Column.code("Load").mentioning(),
             Column.words("Name"),
             Column.code("State"),
             Column.number("Current", Unit.AMP, 2),

@@ -19,26 +19,26 @@ import org.ohmloom.pack.page.Row;
 /** A table for each connector, then the splices, then the wires on studs, screws and ground points. */
 final class PinTables {
     private static final List<Column> SPLICES = List.of(
-            Column.code("Splice"),
+            Column.code("Splice").home(),
             Column.words("Name"),
             Column.words("Place"),
-            Column.code("Part"),
-            Column.code("Wire"),
+            Column.code("Part").mentioning(),
+            Column.code("Wire").mentioning(),
             Column.code("Size"),
             Column.colour("Colour"),
             Column.words("Carries"),
-            Column.code("Goes to"),
+            Column.code("Goes to").mentioning(),
             Column.words("Goes to name"));
 
     private static final List<Column> TERMINALS = List.of(
-            Column.code("Terminal"),
+            Column.code("Terminal").home(),
             Column.words("On"),
-            Column.code("Wire"),
+            Column.code("Wire").mentioning(),
             Column.code("Size"),
             Column.colour("Colour"),
             Column.words("Carries"),
             Column.words("Circuit"),
-            Column.code("Goes to"),
+            Column.code("Goes to").mentioning(),
             Column.words("Goes to name"));
 
     private static final String REMARK =

@@ -37,8 +37,8 @@ final class TestSheet {
 
     private static final List<Column> CONTINUITY = List.of(
             Column.code("Net"),
-            Column.code("From"),
-            Column.code("To"),
+            Column.code("From").mentioning(),
+            Column.code("To").mentioning(),
             Column.number("Wires at 20 °C", Unit.MILLIOHM, 1),
             Column.number("Contacts, joints", Unit.MILLIOHM, 1),
             Column.number("Instrument", Unit.MILLIOHM, 0),
@@ -50,7 +50,7 @@ final class TestSheet {
 
     private static final List<Column> ISOLATION = List.of(
             Column.code("Net"),
-            Column.code("Probe at"),
+            Column.code("Probe at").mentioning(),
             Column.words("Against"),
             Column.number("Test voltage", Unit.VOLT, 0),
             Column.words("Because"),
@@ -68,9 +68,9 @@ final class TestSheet {
 
     private static final List<Column> PULLS = List.of(
             Column.code("Terminal"),
-            Column.code("Part"),
+            Column.code("Part").mentioning(),
             Column.code("Conductor"),
-            Column.code("Tool"),
+            Column.code("Tool").mentioning(),
             Column.count("Crimps", 0),
             Column.count("Pull", 0),
             Column.count("At least N", 0),
@@ -79,7 +79,7 @@ final class TestSheet {
             Column.blank("By, date"));
 
     private static final List<Column> POWERED = List.of(
-            Column.code("Load"),
+            Column.code("Load").mentioning(),
             Column.words("Name"),
             Column.number("Voltage", Unit.VOLT, 2),
             Column.number("Feed drop", Unit.VOLT, 3),

@@ -27,11 +27,11 @@ import org.ohmloom.units.Unit;
 final class WireList {
     private static final List<Column> COLUMNS = List.of(
             Column.fileOnly("Assembly"),
-            Column.code("Wire"),
+            Column.code("Wire").home(),
             Column.words("Circuit"),
-            Column.code("From"),
+            Column.code("From").mentioning(),
             Column.words("From name"),
-            Column.code("To"),
+            Column.code("To").mentioning(),
             Column.words("To name"),
             Column.code("Size"),
             Column.words("Insulation"),

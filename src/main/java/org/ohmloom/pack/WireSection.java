@@ -20,7 +20,7 @@ import org.ohmloom.units.Unit;
 /** What each wire carries at worst and may carry, the most loaded first; then why each needs its size. */
 final class WireSection {
     private static final List<Column> COLUMNS = List.of(
-            Column.code("Wire"),
+            Column.code("Wire").home(),
             Column.code("Size"),
             Column.number("Length", Unit.METRE, 2),
             Column.code("Worst state"),

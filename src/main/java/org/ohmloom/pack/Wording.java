@@ -54,6 +54,11 @@ final class Wording {
         return end instanceof WireEnd.Loose ? Cell.missing(end.text()) : Cell.text(end.text());
     }
 
+    /** A wire as it is called: its id, and that it is in the vehicle already. */
+    static String wire(Wire wire) {
+        return wire.id() + (wire.existing() ? " (existing)" : "");
+    }
+
     /** A conductor size as it is printed: "2.5 mm²", "14 AWG". */
     static String size(Gauge gauge) {
         return printed(gauge.text());

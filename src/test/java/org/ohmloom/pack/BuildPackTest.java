@@ -28,22 +28,23 @@ import org.ohmloom.model.Wire;
 /** The pack of the largest example: complete, the same every time, and never half written. */
 class BuildPackTest {
     private static Analysis pickup;
+    private static Path pack;
 
     @TempDir
     private static Path folder;
 
     @BeforeAll
-    static void writePack() throws PackException {
+    static void writePack() {
         pickup = Packs.analysis("rescue-pickup");
-        BuildPack.write(pickup, folder.resolve("pack"), PackOptions.ALL, Progress.NONE);
+        pack = Packs.written("rescue-pickup");
     }
 
     private static Path pdf(PackDocument document) {
-        return Packs.find(folder.resolve("pack"), "-" + document.id() + ".pdf");
+        return Packs.find(pack, "-" + document.id() + ".pdf");
     }
 
     private static Path csv(String ending) {
-        return Packs.find(folder.resolve("pack"), "-" + ending + ".csv");
+        return Packs.find(pack, "-" + ending + ".csv");
     }
 
     @Test
@@ -206,7 +207,7 @@ class BuildPackTest {
     void twoRunsGiveTheSameBytes() throws PackException {
         Path again = folder.resolve("again");
         BuildPack.write(AnalysedExamples.anew("rescue-pickup"), again, PackOptions.ALL, Progress.NONE);
-        Map<String, byte[]> first = Packs.contents(folder.resolve("pack"));
+        Map<String, byte[]> first = Packs.contents(pack);
         Map<String, byte[]> second = Packs.contents(again);
         assertEquals(first.keySet(), second.keySet());
         first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
@@ -219,14 +220,14 @@ class BuildPackTest {
         Files.writeString(target.resolve("EX-D-0001-wire-list.csv"), "older");
         Map<String, byte[]> before = Packs.contents(target);
         AtomicInteger asked = new AtomicInteger();
-        BuildPack.write(teaching, folder.resolve("counted"), PackOptions.ALL, cancelAt(asked, Integer.MAX_VALUE));
+        PackOptions some = PackOptions.ALL.withDocuments("drawing,pin-tables,wire-list");
+        BuildPack.write(teaching, folder.resolve("counted"), some, cancelAt(asked, Integer.MAX_VALUE));
         int checks = asked.get();
-        assertTrue(checks >= PackDocument.values().length, "asked " + checks + " times");
+        assertTrue(checks >= some.documents().size(), "asked " + checks + " times");
         for (int at = 1; at <= checks; at++) {
             asked.set(0);
             Progress progress = cancelAt(asked, at);
-            assertThrows(
-                    CancellationException.class, () -> BuildPack.write(teaching, target, PackOptions.ALL, progress));
+            assertThrows(CancellationException.class, () -> BuildPack.write(teaching, target, some, progress));
             assertEquals(before.keySet(), Packs.contents(target).keySet(), "cancelled at check " + at);
         }
         assertEquals("older", Files.readString(target.resolve("EX-D-0001-wire-list.csv")));
@@ -275,7 +276,7 @@ class BuildPackTest {
                 PackException.class, () -> BuildPack.write(pickup, target, PackOptions.ALL, Progress.NONE));
         assertTrue(refused.getMessage().contains("wire-list.csv"), refused.getMessage());
         assertEquals(1, refused.getMessage().lines().count());
-        Map<String, byte[]> whole = Packs.contents(folder.resolve("pack"));
+        Map<String, byte[]> whole = Packs.contents(pack);
         Packs.contents(target).forEach((name, bytes) -> {
             if (!name.endsWith("/")) {
                 assertArrayEquals(whole.get(name), bytes, name);

@@ -32,11 +32,11 @@ class PackPagesTest {
 
     @ParameterizedTest
     @MethodSource("org.ohmloom.pack.Packs#examples")
-    void everyLetterIsInAnEmbeddedFontAndInsideTheFrame(String example) throws IOException, PackException {
-        BuildPack.write(Packs.analysis(example), folder, PackOptions.ALL, Progress.NONE);
+    void everyLetterIsInAnEmbeddedFontAndInsideTheFrame(String example) throws IOException {
+        Path written = Packs.written(example);
         for (PackDocument kind : PackDocument.values()) {
             try (PDDocument document =
-                    Loader.loadPDF(Packs.find(folder, kind.id() + ".pdf").toFile())) {
+                    Loader.loadPDF(Packs.find(written, kind.id() + ".pdf").toFile())) {
                 assertTrue(document.getDocumentInformation().getTitle().startsWith(kind.title()));
                 assertEquals("Ohmloom", document.getDocumentInformation().getProducer());
                 for (int page = 1; page <= document.getNumberOfPages(); page++) {

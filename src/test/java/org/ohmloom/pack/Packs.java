@@ -28,6 +28,8 @@ final class Packs {
 
     private static final Map<String, Analysis> ANALYSES = new ConcurrentHashMap<>();
 
+    private static final Map<String, Path> WRITTEN = new ConcurrentHashMap<>();
+
     private Packs() {}
 
     /** Names of the examples. */
@@ -43,6 +45,21 @@ final class Packs {
     /** A fresh analysis of an example. */
     static Analysis analyse(String example) {
         return AnalysedExamples.of(example);
+    }
+
+    /** A folder with the whole pack of an example, written once; it is for reading. */
+    static Path written(String example) {
+        return WRITTEN.computeIfAbsent(example, name -> {
+            try {
+                Path folder = Files.createTempDirectory("pack-" + name);
+                BuildPack.write(analysis(name), folder, PackOptions.ALL, Progress.NONE)
+                        .forEach(file -> file.toFile().deleteOnExit());
+                folder.toFile().deleteOnExit();
+                return folder;
+            } catch (IOException | PackException failed) {
+                throw new AssertionError(failed);
+            }
+        });
     }
 
     /** Content of every file in a folder by name, sub-folders with an ending slash. */

@@ -1,6 +1,7 @@
 package org.ohmloom.pack.page;
 
 import java.util.List;
+import java.util.Optional;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.units.Require;
 
@@ -10,9 +11,16 @@ public sealed interface Block {
     /**
      * A heading; also a bookmark of the PDF.
      *
-     * @param text what it says
+     * @param text    what it says
+     * @param element id of the element of the harness that is described below it
      */
-    record Heading(String text) implements Block {}
+    record Heading(String text, Optional<String> element) implements Block {
+
+        /** A heading over anything else. */
+        public Heading(String text) {
+            this(text, Optional.empty());
+        }
+    }
 
     /**
      * A paragraph.

@@ -132,7 +132,11 @@ final class BlockSetting {
             y += y == 0 ? HEADING_MM : HEADING_MM * Typesetter.PITCH;
             marks.add(typesetter.text(line, 0, y, HEADING_MM, Anchor.START, Weight.BOLD, Ink.TEXT));
         }
-        Piece piece = new Piece(y + 1, marks);
+        Extent extent = Extent.at(0, 0, flow.widthMm(), y + 1);
+        List<Mention> mentions = heading.element()
+                .map(id -> List.of(new Mention(0, extent, id, true)))
+                .orElse(List.of());
+        Piece piece = new Piece(y + 1, marks, mentions);
         flow.need(piece.heightMm() + followingMm(next));
         lastHeading = heading.text();
         flow.bookmark(lastHeading);

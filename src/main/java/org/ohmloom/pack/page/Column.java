@@ -13,8 +13,9 @@ import org.ohmloom.units.Unit;
  * @param kind     how its cells are set
  * @param decimals decimals printed of a number, 0 to 9; the file beside the page gets every digit
  * @param printed  whether it is on the page; otherwise only in the file beside it
+ * @param naming   whether its cells name elements of the harness
  */
-public record Column(String head, String unit, Kind kind, int decimals, boolean printed) {
+public record Column(String head, String unit, Kind kind, int decimals, boolean printed, Naming naming) {
 
     /** Numbers nearer to zero than this are rounding noise of a computation and print as zero. */
     private static final double NOISE = 1e-9;
@@ -31,6 +32,21 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
         COLOUR,
         /** Left free to be written in by hand; on the page also when nothing is in it. */
         BLANK
+    }
+
+    /** Whether cells name elements of the harness. */
+    public enum Naming {
+        /** They do not. */
+        NONE,
+        /** They name elements described elsewhere: links lead there. */
+        MENTION,
+        /** Each names the element that its row describes: links lead here. */
+        HOME
+    }
+
+    /** A column whose cells name no elements. */
+    public Column(String head, String unit, Kind kind, int decimals, boolean printed) {
+        this(head, unit, kind, decimals, printed, Naming.NONE);
     }
 
     public Column {
@@ -71,6 +87,16 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
     /** Words that only the file beside the page has. */
     public static Column fileOnly(String head) {
         return new Column(head, "", Kind.WORDS, 0, false);
+    }
+
+    /** The same of elements described elsewhere, by id or wire end. */
+    public Column mentioning() {
+        return new Column(head, unit, kind, decimals, printed, Naming.MENTION);
+    }
+
+    /** The same of the elements that its rows describe. */
+    public Column home() {
+        return new Column(head, unit, kind, decimals, printed, Naming.HOME);
     }
 
     /** Head of the column in a file: with its unit, as "Length mm". */

@@ -15,6 +15,7 @@ final class Flow {
     private final Extent area;
     private final List<List<Item>> pages = new ArrayList<>(List.of(new ArrayList<>()));
     private final List<Bookmark> bookmarks = new ArrayList<>();
+    private final List<Mention> mentions = new ArrayList<>();
     private double yMm;
 
     Flow(Extent area) {
@@ -63,6 +64,10 @@ final class Flow {
         for (Mark mark : piece.marks()) {
             pages.get(pages.size() - 1).add(Item.of(layer(mark), mark.placed(place)));
         }
+        for (Mention mention : piece.mentions()) {
+            Extent extent = mention.extent().moved(area.leftMm(), yMm);
+            mentions.add(new Mention(pages.size() - 1, extent, mention.name(), mention.home()));
+        }
         yMm += piece.heightMm();
     }
 
@@ -95,5 +100,10 @@ final class Flow {
 
     List<Bookmark> bookmarks() {
         return bookmarks;
+    }
+
+    /** Where elements are named. */
+    List<Mention> mentions() {
+        return mentions;
     }
 }

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
@@ -22,9 +21,6 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 import org.ohmloom.draw.DrawStyle;
@@ -39,7 +35,7 @@ import org.ohmloom.draw.Weight;
  * the same bytes.
  */
 public final class PdfFile {
-    private static final double POINTS_PER_MM = 72 / 25.4;
+    static final double POINTS_PER_MM = 72 / 25.4;
 
     private final SceneFonts fonts;
     private final DrawStyle style;
@@ -53,25 +49,24 @@ public final class PdfFile {
     /**
      * The bytes of the file.
      *
-     * @param scenes    pages in order, at least one
-     * @param bookmarks outline; may be empty
-     * @param fields    title, author and date
+     * @param content pages, outline and links
+     * @param fields  title, author and date
      * @throws IOException when the font cannot be read
      */
-    public byte[] bytes(List<Scene> scenes, List<Bookmark> bookmarks, TitleFields fields) throws IOException {
+    public byte[] bytes(PdfContent content, TitleFields fields) throws IOException {
         try (PDDocument document = new PDDocument();
                 PdfBoxGraphics2DFontTextDrawer letters = new PdfBoxGraphics2DFontTextDrawer()) {
             for (Weight weight : Weight.values()) {
                 letters.registerFont(fonts.font("A", weight, 1).getFontName(Locale.ROOT), embedded(document, weight));
             }
-            CRC32 content = new CRC32();
-            for (Scene scene : scenes) {
-                content.update(scene.dump().getBytes(StandardCharsets.UTF_8));
+            CRC32 sum = new CRC32();
+            for (Scene scene : content.pages()) {
+                sum.update(scene.dump().getBytes(StandardCharsets.UTF_8));
                 page(document, letters, scene);
             }
             describe(document, fields);
-            outline(document, bookmarks);
-            document.setDocumentId(content.getValue());
+            new PdfNavigation(document).put(content);
+            document.setDocumentId(sum.getValue());
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
             return out.toByteArray();
@@ -132,21 +127,5 @@ public final class PdfFile {
                 Integer.parseInt(text.substring(5, 7)) - 1,
                 Integer.parseInt(text.substring(8)));
         return Optional.of(date);
-    }
-
-    private static void outline(PDDocument document, List<Bookmark> bookmarks) {
-        if (bookmarks.isEmpty()) {
-            return;
-        }
-        PDDocumentOutline outline = new PDDocumentOutline();
-        for (Bookmark bookmark : bookmarks) {
-            PDPageFitDestination target = new PDPageFitDestination();
-            target.setPage(document.getPage(bookmark.page()));
-            PDOutlineItem item = new PDOutlineItem();
-            item.setTitle(bookmark.title());
-            item.setDestination(target);
-            outline.addLast(item);
-        }
-        document.getDocumentCatalog().setDocumentOutline(outline);
     }
 }

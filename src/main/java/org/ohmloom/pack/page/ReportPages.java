@@ -29,11 +29,13 @@ public final class ReportPages {
      *
      * @param scenes    sheets in order
      * @param bookmarks headings and the sheets they are on
+     * @param mentions  where elements of the harness are named
      */
-    public record Pages(List<Scene> scenes, List<Bookmark> bookmarks) {
+    public record Pages(List<Scene> scenes, List<Bookmark> bookmarks, List<Mention> mentions) {
         public Pages {
             scenes = List.copyOf(scenes);
             bookmarks = List.copyOf(bookmarks);
+            mentions = List.copyOf(mentions);
         }
     }
 
@@ -59,6 +61,6 @@ public final class ReportPages {
             items.addAll(frame.items(fields, report.remark(), k + 1, of));
             scenes.add(frame.sheet(items));
         }
-        return new Pages(scenes, flow.bookmarks());
+        return new Pages(scenes, flow.bookmarks(), flow.mentions());
     }
 }

@@ -196,6 +196,7 @@ final class TableSetting {
         double height = byHand ? Math.max(HAND_MM, rowHeightMm(most)) : rowHeightMm(most);
         double downMm = (height - rowHeightMm(most)) / 2;
         List<Mark> marks = new ArrayList<>();
+        List<Mention> mentions = new ArrayList<>();
         if (banded) {
             marks.add(new Box(Extent.at(0, 0, widthMm(), height), 0, Fill.of(Ink.COMPONENT)));
         }
@@ -219,13 +220,17 @@ final class TableSetting {
                     marks.add(word(columns.get(k), text, indent, widths[k], line, weight, ink(cell), downMm));
                 }
             }
+            if (columns.get(k).naming() != Column.Naming.NONE && !cell.text().isEmpty()) {
+                boolean home = columns.get(k).naming() == Column.Naming.HOME;
+                mentions.add(new Mention(0, Extent.at(left, 0, widths[k], height), cell.text(), home));
+            }
             left += widths[k];
         }
         if (row.kind() == Row.Kind.TOTAL) {
             marks.add(across(0, HEAVY_MM, Ink.FRAME));
         }
         marks.add(across(height, RULE_MM, Ink.RULE));
-        return new Piece(height, marks);
+        return new Piece(height, marks, mentions);
     }
 
     private Mark word(
