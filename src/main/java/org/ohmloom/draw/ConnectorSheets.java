@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.Wire;
 
 /** The views and pin tables of all connectors, and one table of all other ends, in columns on as many sheets as needed. */
 final class ConnectorSheets {
@@ -33,7 +32,7 @@ final class ConnectorSheets {
         int column = 0;
         double y = area.topMm();
         for (ConnectorBlock block : blocks(area.heightMm())) {
-            if (y > area.topMm() && y + block.heightMm() > area.bottomMm() + ConnectorBlock.SPACE_BELOW_MM) {
+            if (y > area.topMm() && y + block.heightMm(lettering) > area.bottomMm() + ConnectorBlock.SPACE_BELOW_MM) {
                 column++;
                 y = area.topMm();
             }
@@ -43,7 +42,7 @@ final class ConnectorSheets {
                 column = 0;
             }
             block.draw(pen, area.leftMm() + column * (ConnectorBlock.WIDTH_MM + gap), y);
-            y += block.heightMm();
+            y += block.heightMm(lettering);
         }
         if (!pen.items().isEmpty()) {
             sheets.add(pen.items());
@@ -60,18 +59,13 @@ final class ConnectorSheets {
         if (!others.isEmpty()) {
             String title = "Ends without a connector";
             String name = "terminals, splices and ground points";
-            blocks.addAll(new ConnectorBlock(Optional.empty(), title, name, List.of(), others, "At").parts(roomMm));
+            blocks.addAll(new ConnectorBlock(Optional.empty(), title, name, Optional.empty(), others, "At").parts(roomMm));
         }
         return blocks;
     }
 
     private ConnectorBlock block(Connector connector) {
-        List<ConnectorBlock.Cell> cells = connector.cavities().stream()
-                .map(cavity -> {
-                    Optional<Wire> wire = rows.wire(connector, cavity);
-                    return new ConnectorBlock.Cell(cavity.name(), wire.flatMap(Wire::colour), wire.isPresent());
-                })
-                .toList();
+        CavityView view = CavityView.of(connector, cavity -> rows.wires(connector, cavity));
         String partner = connector
                 .component()
                 .map(id -> " on " + id + " " + harness.components().get(id).name())
@@ -83,7 +77,7 @@ final class ConnectorSheets {
                 Optional.of(connector.id().value()),
                 connector.id().value(),
                 connector.name() + partner + ", " + Words.ways(connector) + part + existing,
-                cells,
+                Optional.of(view),
                 rows.of(connector),
                 "Cavity");
     }

@@ -2,7 +2,6 @@ package org.ohmloom.draw;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ohmloom.model.Cavity;
 import org.ohmloom.model.Connector;
@@ -58,12 +57,12 @@ final class PinRows {
         return rows;
     }
 
-    /** Whether a wire sits in a cavity. */
-    Optional<Wire> wire(Connector connector, Cavity cavity) {
+    /** The wires in a cavity. */
+    List<Wire> wires(Connector connector, Cavity cavity) {
         WireEnd end = new WireEnd.AtCavity(connector.id(), cavity.name());
         return harness.wires().all().stream()
                 .filter(wire -> wire.ends().contains(end))
-                .findFirst();
+                .toList();
     }
 
     private List<PinRow> rows(WireEnd end, String at) {
