@@ -60,8 +60,8 @@ public final class CavityView {
         List<List<String>> names = connector
                 .grid()
                 .map(grid -> grid.rows(CavityGrid.Side.WIRE_SIDE))
-                .orElseGet(() -> inOrder(
-                        connector.cavities().stream().map(Cavity::name).toList()));
+                .orElseGet(() ->
+                        inOrder(connector.cavities().stream().map(Cavity::name).toList()));
         List<List<Place>> rows = new ArrayList<>();
         for (List<String> row : names) {
             rows.add(row.stream()
@@ -71,14 +71,14 @@ public final class CavityView {
                             .orElse(new Place("", List.of(), false, false)))
                     .toList());
         }
-        return new CavityView(rows, connector.cavities().get(0).name(), connector.grid().isEmpty());
+        return new CavityView(
+                rows, connector.cavities().get(0).name(), connector.grid().isEmpty());
     }
 
     private static Place place(Cavity cavity, List<Wire> wires) {
         List<WireColour> colours =
                 wires.stream().flatMap(wire -> wire.colour().stream()).toList();
-        return new Place(
-                cavity.name(), colours, !wires.isEmpty(), cavity.plug().isPresent() && wires.isEmpty());
+        return new Place(cavity.name(), colours, !wires.isEmpty(), cavity.plug().isPresent() && wires.isEmpty());
     }
 
     /** Names in one to four rows, from the left and from the top. */
@@ -176,8 +176,10 @@ public final class CavityView {
             corner(pen, room);
         }
         if (place.plugged()) {
-            pen.line(SheetPen.THIN_MM, Ink.CONNECTOR_EDGE, room.leftMm(), room.topMm(), room.rightMm(), room.bottomMm());
-            pen.line(SheetPen.THIN_MM, Ink.CONNECTOR_EDGE, room.leftMm(), room.bottomMm(), room.rightMm(), room.topMm());
+            pen.line(
+                    SheetPen.THIN_MM, Ink.CONNECTOR_EDGE, room.leftMm(), room.topMm(), room.rightMm(), room.bottomMm());
+            pen.line(
+                    SheetPen.THIN_MM, Ink.CONNECTOR_EDGE, room.leftMm(), room.bottomMm(), room.rightMm(), room.topMm());
         }
         boolean legible = pen.lettering().widthMm(place.name(), Weight.REGULAR, NAME_MM) <= room.widthMm() - 0.3
                 && room.heightMm() >= 1.6 * NAME_MM;
@@ -191,8 +193,7 @@ public final class CavityView {
                         Fill.of(Ink.CONNECTOR));
             }
             Ink ink = place.used() ? Ink.TEXT : Ink.SOFT_TEXT;
-            pen.centred(
-                    place.name(), new Point(middle.xMm(), base), NAME_MM, room.widthMm(), Weight.REGULAR, ink);
+            pen.centred(place.name(), new Point(middle.xMm(), base), NAME_MM, room.widthMm(), Weight.REGULAR, ink);
         }
         samples(pen, place, room, legible);
     }

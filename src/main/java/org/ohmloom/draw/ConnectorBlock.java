@@ -15,7 +15,12 @@ import java.util.Optional;
  * @param heading  heading of the first column
  */
 record ConnectorBlock(
-        Optional<String> element, String title, String name, Optional<CavityView> view, List<PinRow> rows, String heading) {
+        Optional<String> element,
+        String title,
+        String name,
+        Optional<CavityView> view,
+        List<PinRow> rows,
+        String heading) {
 
     /** Width of a block, mm. */
     static final double WIDTH_MM = 168;

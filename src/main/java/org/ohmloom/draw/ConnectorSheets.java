@@ -59,7 +59,8 @@ final class ConnectorSheets {
         if (!others.isEmpty()) {
             String title = "Ends without a connector";
             String name = "terminals, splices and ground points";
-            blocks.addAll(new ConnectorBlock(Optional.empty(), title, name, Optional.empty(), others, "At").parts(roomMm));
+            blocks.addAll(
+                    new ConnectorBlock(Optional.empty(), title, name, Optional.empty(), others, "At").parts(roomMm));
         }
         return blocks;
     }
