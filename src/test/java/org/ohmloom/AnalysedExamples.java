@@ -6,6 +6,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
+import org.ohmloom.model.Harness;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
@@ -23,13 +24,15 @@ public final class AnalysedExamples {
 
     /** The same, made anew. */
     public static Analysis anew(String name) {
+        return Analyst.analyse(harness(name), WireTables.bundled(), Cancel.NEVER);
+    }
+
+    /** The harness of an example, not analysed. */
+    public static Harness harness(String name) {
         try {
-            return Analyst.analyse(
-                    HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING)),
-                    WireTables.bundled(),
-                    Cancel.NEVER);
+            return HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING));
         } catch (HarnessFileException broken) {
-            throw new AssertionError(broken);
+            throw new AssertionError(name, broken);
         }
     }
 }

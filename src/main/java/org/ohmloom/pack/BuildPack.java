@@ -152,7 +152,7 @@ public final class BuildPack {
     private Report report(PackDocument document) {
         return switch (document) {
             case COVER -> new Cover(analysis, options.documents(), names).report();
-            case PIN_TABLES -> new PinTables(analysis.harness()).report();
+            case PIN_TABLES -> new PinTables(analysis.harness(), fonts).report();
             case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report();
             case WIRE_LIST -> new WireList(analysis).report();
             case BUNDLES -> new BundleReport(analysis, fonts).report();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
@@ -46,11 +47,13 @@ final class PinTables {
                     + " those moulded on the housing; check one marked cavity before you fill the rest.";
 
     private final Harness harness;
+    private final SceneFonts fonts;
     private final Wording wording;
     private final Map<String, List<Wire>> wiresByEnd = new TreeMap<>(NaturalOrder.INSTANCE);
 
-    PinTables(Harness harness) {
+    PinTables(Harness harness, SceneFonts fonts) {
         this.harness = harness;
+        this.fonts = fonts;
         this.wording = new Wording(harness);
         for (Wire wire : harness.wires().all()) {
             for (WireEnd end : wire.ends()) {
@@ -63,9 +66,9 @@ final class PinTables {
 
     Report report() {
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
-        CavityTables cavities = new CavityTables(harness, wiresByEnd);
+        CavityTables cavities = new CavityTables(harness, fonts, wiresByEnd);
         for (Connector connector : harness.connectors().all()) {
-            blocks.addAll(cavities.blocks(connector));
+            blocks.add(cavities.block(connector));
         }
         if (!harness.splices().isEmpty()) {
             blocks.add(new Block.Heading("Splices"));

@@ -2,6 +2,7 @@ package org.ohmloom.pack.page;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.units.Require;
 
@@ -70,6 +71,36 @@ public sealed interface Block {
      * @param value what it says
      */
     record Fact(String label, String value) {}
+
+    /**
+     * Named values beside a picture.
+     *
+     * @param picture the picture, at the left
+     * @param facts   the values
+     */
+    record Beside(Scene picture, List<Fact> facts) implements Block {
+        public Beside {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /**
+     * Blocks that stay on one page where one page holds them: a heading with all of its table.
+     *
+     * @param blocks the blocks
+     */
+    record Kept(List<Block> blocks) implements Block {
+        public Kept {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    /** The blocks with those that are kept together one by one. */
+    static List<Block> flat(List<Block> blocks) {
+        return blocks.stream()
+                .flatMap(block -> block instanceof Kept kept ? flat(kept.blocks()).stream() : Stream.of(block))
+                .toList();
+    }
 
     /**
      * Pictures side by side, as many to a line as fit; none is torn apart by the end of a page.

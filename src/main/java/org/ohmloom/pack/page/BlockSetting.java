@@ -12,6 +12,7 @@ import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Fill;
 import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Mark;
+import org.ohmloom.draw.Placement;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.Weight;
@@ -21,12 +22,16 @@ final class BlockSetting {
     private static final double TITLE_MM = 3.5;
     private static final double HEADING_MM = 2.5;
     private static final double BODY_MM = 2.0;
-    private static final double LABEL_MM = 1.8;
     private static final double PITCH_MM = BODY_MM * Typesetter.PITCH;
+    private static final double HEADING_GAP_MM = 6;
     private static final double INDENT_MM = 3.5;
     private static final double NOTICE_PADDING_MM = 2.5;
-    private static final double FACT_GAP_MM = 6;
+    private static final double BESIDE_GAP_MM = 6;
+    private static final double BESIDE_LEAST_MM = 50;
     private static final double PICTURE_GAP_MM = 4;
+
+    /** Height of a page that takes everything, mm. */
+    private static final double LONGEST_MM = 1e7;
 
     /** Room a heading needs below itself, mm. */
     private static final double FOLLOWING_MM = 30;
@@ -36,19 +41,29 @@ final class BlockSetting {
 
     private final Typesetter typesetter;
     private final Flow flow;
-    private final Map<String, List<Block.Table>> tables = new HashMap<>();
-    private final Map<String, TableSetting> settings = new HashMap<>();
+    private final Map<String, List<Block.Table>> tables;
+    private final Map<String, TableSetting> settings;
     private String lastHeading = "";
 
     /** Puts the blocks of a report; it must know all of them, for tables of one file line up with each other. */
     BlockSetting(Typesetter typesetter, Flow flow, List<Block> blocks) {
         this.typesetter = typesetter;
         this.flow = flow;
-        for (Block block : blocks) {
+        this.tables = new HashMap<>();
+        this.settings = new HashMap<>();
+        for (Block block : Block.flat(blocks)) {
             if (block instanceof Block.Table table) {
                 tables.computeIfAbsent(table.file(), name -> new ArrayList<>()).add(table);
             }
         }
+    }
+
+    /** Puts the same blocks elsewhere, to see how much room they take. */
+    private BlockSetting(BlockSetting other, Flow trial) {
+        this.typesetter = other.typesetter;
+        this.flow = trial;
+        this.tables = other.tables;
+        this.settings = other.settings;
     }
 
     /** The title of the report, at the top of its first page. */
@@ -87,10 +102,30 @@ final class BlockSetting {
         } else if (block instanceof Block.Facts facts) {
             flow.gap(1.5);
             facts(facts);
+        } else if (block instanceof Block.Beside beside) {
+            flow.gap(1.5);
+            beside(beside);
+        } else if (block instanceof Block.Kept kept) {
+            kept(kept.blocks());
         } else if (block instanceof Block.Pictures pictures) {
             pictures(pictures.scenes());
         } else if (block instanceof Block.Table table) {
             table(table);
+        }
+    }
+
+    /** On a new page when this one has no room for them; what is longer than a page at least begins with half of one. */
+    private void kept(List<Block> blocks) {
+        Flow trial = new Flow(Extent.at(0, 0, flow.widthMm(), LONGEST_MM));
+        new BlockSetting(this, trial).putAll(blocks);
+        double height = trial.usedMm();
+        flow.need(HEADING_GAP_MM + (height <= flow.pageMm() ? height : flow.pageMm() / 2));
+        putAll(blocks);
+    }
+
+    private void putAll(List<Block> blocks) {
+        for (int k = 0; k < blocks.size(); k++) {
+            put(blocks.get(k), blocks.stream().skip(k + 1L).findFirst());
         }
     }
 
@@ -125,7 +160,7 @@ final class BlockSetting {
     }
 
     private void heading(Block.Heading heading, Optional<Block> next) {
-        flow.gap(6);
+        flow.gap(HEADING_GAP_MM);
         List<Mark> marks = new ArrayList<>();
         double y = 0;
         for (String line : typesetter.lines(heading.text(), Weight.BOLD, HEADING_MM, flow.widthMm())) {
@@ -180,37 +215,21 @@ final class BlockSetting {
         return new Piece(height, marks);
     }
 
-    /** Label over value, as many to a line as fit. */
     private void facts(Block.Facts facts) {
-        double most = flow.widthMm() / 2 - FACT_GAP_MM;
+        new FactSetting(typesetter, flow.widthMm()).pieces(facts.facts()).forEach(flow::put);
+    }
+
+    private void beside(Block.Beside beside) {
+        Scene picture = beside.picture();
+        double left = Math.max(BESIDE_LEAST_MM, picture.widthMm()) + BESIDE_GAP_MM;
         List<Mark> marks = new ArrayList<>();
-        double x = 0;
-        double high = 0;
-        for (Block.Fact fact : facts.facts()) {
-            List<String> lines = typesetter.lines(fact.value(), Weight.REGULAR, BODY_MM, most);
-            double width = typesetter.widthMm(fact.label(), Weight.REGULAR, LABEL_MM);
-            for (String line : lines) {
-                width = Math.max(width, typesetter.widthMm(line, Weight.REGULAR, BODY_MM));
-            }
-            if (x > 0 && x + width > flow.widthMm()) {
-                flow.put(new Piece(high, marks));
-                marks = new ArrayList<>();
-                x = 0;
-                high = 0;
-            }
-            marks.add(
-                    typesetter.text(fact.label(), x, LABEL_MM, LABEL_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT));
-            double y = LABEL_MM;
-            for (String line : lines) {
-                y += PITCH_MM;
-                marks.add(typesetter.text(line, x, y, BODY_MM, Anchor.START, Weight.REGULAR, Ink.TEXT));
-            }
-            high = Math.max(high, y + 2.6);
-            x += width + FACT_GAP_MM;
+        double y = 0;
+        for (Piece piece : new FactSetting(typesetter, flow.widthMm() - left).pieces(beside.facts())) {
+            Placement place = Placement.moved(left, y);
+            piece.marks().forEach(mark -> marks.add(mark.placed(place)));
+            y += piece.heightMm();
         }
-        if (!marks.isEmpty()) {
-            flow.put(new Piece(high, marks));
-        }
+        flow.put(picture, new Piece(Math.max(picture.heightMm(), y), marks));
     }
 
     /** Says on a new page what the table on it belongs to. */

@@ -28,6 +28,11 @@ final class Flow {
         return area.heightMm();
     }
 
+    /** How much of the page is filled, mm. */
+    double usedMm() {
+        return yMm - area.topMm();
+    }
+
     double widthMm() {
         return area.widthMm();
     }
@@ -69,6 +74,14 @@ final class Flow {
             mentions.add(new Mention(pages.size() - 1, extent, mention.name(), mention.home()));
         }
         yMm += piece.heightMm();
+    }
+
+    /** Puts a picture with a piece over the same place, which is at least as high; on a new page when this one is full. */
+    void put(Scene picture, Piece piece) {
+        need(piece.heightMm());
+        Placement place = Placement.moved(area.leftMm(), yMm);
+        picture.items().forEach(item -> pages.get(pages.size() - 1).add(item.placed(place)));
+        put(piece);
     }
 
     /** Puts pictures of one line side by side, on a new page when this one is full. */

@@ -22,7 +22,7 @@ public record Report(List<Block> blocks, String remark) {
      * belong under one head.
      */
     Map<String, List<Block.Table>> tablesByFile() {
-        return blocks.stream()
+        return Block.flat(blocks).stream()
                 .flatMap(block -> block instanceof Block.Table printed
                         ? Stream.of(printed)
                         : block instanceof Block.FileOnly filed ? Stream.of(filed.table()) : Stream.empty())
