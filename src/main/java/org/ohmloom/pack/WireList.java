@@ -7,11 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bundle.length.CutLength;
+import org.ohmloom.bundle.section.LabelPlan;
+import org.ohmloom.graph.Route;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireColour;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
@@ -22,26 +26,46 @@ import org.ohmloom.units.Unit;
 
 /**
  * Every wire to be made, one a row, in the order of cutting within each assembly: by conductor, colour and length, the longest
- * first. Behind it what each length is made of, and where the allowances are from.
+ * first, with what each end gets. Behind it the splices, ground points and coverings, the way of each wire, what each length is made of,
+ * and where the allowances are from.
  */
 final class WireList {
     private static final List<Column> COLUMNS = List.of(
+            Column.tick("Cut"),
             Column.fileOnly("Assembly"),
             Column.code("Wire").home(),
-            Column.words("Circuit"),
-            Column.code("From").mentioning(),
-            Column.words("From name"),
-            Column.code("To").mentioning(),
-            Column.words("To name"),
+            Column.fileOnly("Circuit"),
             Column.code("Size"),
             Column.words("Insulation"),
             Column.colour("Colour"),
             Column.number("Length", Unit.MILLIMETRE, 0),
             Column.code("Tolerance mm"),
             Column.words("Length by"),
+            Column.code("From").mentioning(),
+            Column.fileOnly("From name"),
+            Column.words("From gets"),
+            Column.number("From strip", Unit.MILLIMETRE, 1),
+            Column.code("To").mentioning(),
+            Column.fileOnly("To name"),
+            Column.words("To gets"),
+            Column.number("To strip", Unit.MILLIMETRE, 1),
+            Column.fileOnly("Carries"),
+            Column.code("Group").mentioning(),
+            Column.words("Lay"),
+            Column.count("Marks", 0),
+            Column.tick("Ends"));
+
+    private static final List<Column> WAYS = List.of(
+            Column.code("Wire").mentioning(),
+            Column.words("Circuit"),
             Column.words("Carries"),
-            Column.code("Cable"),
-            Column.words("Lay"));
+            Column.code("From").mentioning(),
+            Column.words("From name"),
+            Column.code("To").mentioning(),
+            Column.words("To name"),
+            Column.words("Way"),
+            Column.number("Way length", Unit.MILLIMETRE, 0),
+            Column.words("Splices it ends in"));
 
     private static final String REMARK =
             "Lengths are cut lengths, to the last digit those the resistances are reckoned with; never shorter. \"Entered\": given"
@@ -51,11 +75,13 @@ final class WireList {
     private final Analysis analysis;
     private final Harness harness;
     private final Wording wording;
+    private final Terminations terminations;
 
     WireList(Analysis analysis) {
         this.analysis = analysis;
         this.harness = analysis.harness();
         this.wording = new Wording(harness);
+        this.terminations = new Terminations(analysis);
     }
 
     Report report() {
@@ -66,6 +92,19 @@ final class WireList {
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
         blocks.add(summary(wires));
         blocks.add(new Block.Table("", COLUMNS, rows(wires), "No wire is to be made."));
+        blocks.addAll(new JointTables(analysis).blocks());
+        blocks.addAll(new CoveringTable(analysis).blocks());
+        if (!wires.isEmpty()) {
+            blocks.add(new Block.Heading("Ways of the wires"));
+            blocks.add(new Block.Table(
+                    "ways",
+                    WAYS,
+                    wires.stream()
+                            .sorted(Comparator.comparing(Wire::id))
+                            .map(this::way)
+                            .toList(),
+                    ""));
+        }
         blocks.addAll(new LengthTables(analysis, wires).blocks());
         return new Report(blocks, REMARK);
     }
@@ -125,13 +164,10 @@ final class WireList {
     private Row row(String assembly, Wire wire) {
         OptionalDouble length = Wording.lengthMm(wire, analysis.routes());
         return Row.of(
+                Cell.empty(),
                 Cell.text(assembly),
                 Cell.text(wire.id().value()).toned(Cell.Tone.STRONG),
                 Cell.text(wire.circuit()),
-                Wording.end(wire.from()),
-                Cell.text(wording.joinedTo(wire.from())),
-                Wording.end(wire.to()),
-                Cell.text(wording.joinedTo(wire.to())),
                 Wording.size(wire),
                 Cell.text(wording.insulation(wire)),
                 Wording.colour(wire),
@@ -140,9 +176,50 @@ final class WireList {
                 wire.lengthMetres().isPresent()
                         ? Cell.text("entered")
                         : length.isPresent() ? Cell.text("route") : Cell.missing("unknown"),
+                Wording.end(wire.from()),
+                Cell.text(wording.joinedTo(wire.from())),
+                terminations.of(wire.from()),
+                terminations.strip(wire.from()),
+                Wording.end(wire.to()),
+                Cell.text(wording.joinedTo(wire.to())),
+                terminations.of(wire.to()),
+                terminations.strip(wire.to()),
                 Cell.text(Wording.signalClass(wire)),
                 Cell.text(wire.cable().map(cable -> cable.value())),
-                Cell.text(wording.lay(wire)));
+                Cell.text(wording.lay(wire)),
+                marks(length),
+                Cell.empty());
+    }
+
+    private Cell marks(OptionalDouble lengthMm) {
+        if (lengthMm.isEmpty()) {
+            return Cell.empty();
+        }
+        LabelPlan plan = LabelPlan.of(
+                Unit.MILLIMETRE.toCanonical(lengthMm.getAsDouble()),
+                harness.rules().fabricationRules(),
+                analysis.evidence().tables().fabrication());
+        return Cell.number(plan.metres().size());
+    }
+
+    private Row way(Wire wire) {
+        Optional<Route> route = analysis.routes().of(wire.id());
+        String splices = wire.ends().stream()
+                .filter(WireEnd.AtSplice.class::isInstance)
+                .map(WireEnd::text)
+                .collect(Collectors.joining(", "));
+        return Row.of(
+                Cell.text(wire.id().value()).toned(Cell.Tone.STRONG),
+                Cell.text(wire.circuit()),
+                Cell.text(Wording.signalClass(wire)),
+                Wording.end(wire.from()),
+                Cell.text(wording.joinedTo(wire.from())),
+                Wording.end(wire.to()),
+                Cell.text(wording.joinedTo(wire.to())),
+                route.map(each -> Cell.text(each.words())).orElseGet(() -> Cell.missing("none")),
+                route.map(each -> Cell.number(Unit.MILLIMETRE.fromCanonical(each.lengthMetres())))
+                        .orElseGet(Cell::empty),
+                Cell.text(splices));
     }
 
     private static String tolerance(CutLength length) {

@@ -31,7 +31,9 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
         /** An insulation colour: a sample and its code. */
         COLOUR,
         /** Left free to be written in by hand; on the page also when nothing is in it. */
-        BLANK
+        BLANK,
+        /** A box to tick by hand. */
+        TICK
     }
 
     /** Whether cells name elements of the harness. */
@@ -82,6 +84,16 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
     /** Room to write in by hand. */
     public static Column blank(String head) {
         return new Column(head, "", Kind.BLANK, 0, true);
+    }
+
+    /** A box to tick by hand. */
+    public static Column tick(String head) {
+        return new Column(head, "", Kind.TICK, 0, true);
+    }
+
+    /** Whether something is written or ticked in it by hand. */
+    boolean isByHand() {
+        return kind == Kind.BLANK || kind == Kind.TICK;
     }
 
     /** Words that only the file beside the page has. */

@@ -25,6 +25,9 @@ final class ColumnWidths {
     /** Room to write a value or initials and a date by hand, mm. */
     private static final double HAND_MM = 24;
 
+    /** Room for a box to tick, mm. */
+    private static final double TICK_MM = 7;
+
     /** Most a column is widened beyond what its content wants. */
     private static final double MOST_WIDENING = 1.3;
 
@@ -106,7 +109,7 @@ final class ColumnWidths {
     private double headMm(Column column) {
         double head = typesetter.widestWordMm(column.head(), Weight.BOLD, heightMm);
         double unit = typesetter.widthMm(column.unit(), Weight.REGULAR, heightMm);
-        double hand = column.kind() == Column.Kind.BLANK ? HAND_MM : 0;
+        double hand = column.kind() == Column.Kind.BLANK ? HAND_MM : column.kind() == Column.Kind.TICK ? TICK_MM : 0;
         return Math.max(hand, Math.max(head, unit) + aroundMm(column));
     }
 

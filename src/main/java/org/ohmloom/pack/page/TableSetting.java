@@ -30,6 +30,9 @@ final class TableSetting {
     /** Least height of a row that is written in by hand, mm. */
     private static final double HAND_MM = 6;
 
+    /** Least height of a row with a box to tick, and the side of the box, mm. */
+    private static final double TICKED_MM = 4.8, BOX_MM = 3;
+
     private final Typesetter typesetter;
     private final List<Column> columns;
     private final int[] places;
@@ -116,8 +119,7 @@ final class TableSetting {
     }
 
     private static boolean isPrinted(Column column, List<Block.Table> tables, int place) {
-        return column.printed()
-                && (column.kind() == Column.Kind.BLANK || tables.stream().anyMatch(table -> hasEntry(table, place)));
+        return column.printed() && (column.isByHand() || tables.stream().anyMatch(table -> hasEntry(table, place)));
     }
 
     private static boolean hasEntry(Block.Table table, int column) {
@@ -192,8 +194,9 @@ final class TableSetting {
     }
 
     private Piece rowPiece(Row row, List<Cell> cells, List<List<String>> lines, int most, boolean banded) {
-        boolean byHand = columns.stream().anyMatch(column -> column.kind() == Column.Kind.BLANK);
-        double height = byHand ? Math.max(HAND_MM, rowHeightMm(most)) : rowHeightMm(most);
+        double byHand =
+                columns.stream().mapToDouble(TableSetting::byHandMm).max().orElse(0);
+        double height = Math.max(byHand, rowHeightMm(most));
         double downMm = (height - rowHeightMm(most)) / 2;
         List<Mark> marks = new ArrayList<>();
         List<Mention> mentions = new ArrayList<>();
@@ -207,6 +210,11 @@ final class TableSetting {
             if (columns.get(k).kind() == Column.Kind.BLANK) {
                 marks.add(upright(left, height));
                 marks.add(upright(left + widths[k], height));
+            }
+            if (columns.get(k).kind() == Column.Kind.TICK) {
+                double x = left + (widths[k] - BOX_MM) / 2;
+                marks.add(
+                        new Box(Extent.at(x, (height - BOX_MM) / 2, BOX_MM, BOX_MM), 0, Fill.edge(Ink.FRAME, RULE_MM)));
             }
             if (cell.colour().isPresent() && !lines.get(k).isEmpty()) {
                 Extent place = Extent.at(left + ColumnWidths.PADDING_MM, downMm + ABOVE_MM, 5, heightMm);
@@ -231,6 +239,10 @@ final class TableSetting {
         }
         marks.add(across(height, RULE_MM, Ink.RULE));
         return new Piece(height, marks, mentions);
+    }
+
+    private static double byHandMm(Column column) {
+        return column.kind() == Column.Kind.BLANK ? HAND_MM : column.kind() == Column.Kind.TICK ? TICKED_MM : 0;
     }
 
     private Mark word(
