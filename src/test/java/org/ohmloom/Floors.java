@@ -92,7 +92,7 @@ final class Floors {
         put(floors, 1, "tables", "edit", "store");
         put(floors, 2, "graph");
         put(floors, 3, "solve", "bundle", "heat");
-        put(floors, 4, "size", "ground", "signal");
+        put(floors, 4, "size", "ground", "signal", "bench");
         put(floors, 5, "review", "analysis", "remedy");
         put(floors, 6, "draw");
         put(floors, 7, "pack");

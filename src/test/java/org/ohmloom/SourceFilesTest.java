@@ -58,6 +58,9 @@ class SourceFilesTest {
             Map.entry(
                     "draw",
                     "Pure layout to a {@code Scene} in millimetres; one painter to any {@code Graphics2D}; hit testing."),
+            Map.entry(
+                    "bench",
+                    "The finished harness on the bench: what each test must measure, and the judged record of what was measured."),
             Map.entry("pack", "The build pack: PDF, CSV, spreadsheet, labels."),
             Map.entry("workbench", "The Swing workbench."),
             Map.entry("cli", "The command line; {@code org.ohmloom.Ohmloom} is the launcher."));

@@ -3,6 +3,7 @@ package org.ohmloom.analysis;
 import java.util.OptionalDouble;
 import org.ohmloom.bundle.length.CutLengths;
 import org.ohmloom.graph.FuseOhms;
+import org.ohmloom.graph.MeasuredOhms;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.heat.Ampacities;
 import org.ohmloom.heat.BundleHeat;
@@ -48,7 +49,7 @@ record Bench(
     static Bench of(Harness harness, WireTables tables) {
         DesignBasis basis = KnownNames.basis(harness, tables);
         KnownNames.check(harness, tables);
-        ConductorResistance resistance = new ConductorResistance(tables, basis);
+        ConductorResistance resistance = new ConductorResistance(tables, basis, MeasuredOhms.of(harness));
         LaidWires laid = LaidWires.of(harness, tables, resistance);
         Routes routes = laid.routes();
         Ampacities ampacities = new Ampacities(harness, tables, basis, routes);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.ohmloom.bench.Replacement;
 import org.ohmloom.graph.Assumption;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.WireRating;
@@ -27,6 +28,7 @@ final class LogWriter {
         LogWriter log = new LogWriter();
         log.basis(bench);
         log.assumptions(evidence);
+        log.measured(evidence);
         log.states(evidence, heated);
         log.lines.addAll(StartUpLog.of(evidence));
         log.lines.addAll(JointLog.of(evidence.joint()));
@@ -74,6 +76,14 @@ final class LogWriter {
                 add(1, assumption.text());
                 add(2, assumption.source());
             }
+        }
+    }
+
+    private void measured(Evidence evidence) {
+        List<Replacement> all = Replacement.of(evidence.bench());
+        if (!all.isEmpty()) {
+            add(0, "Measured resistances in the place of calculated ones, of wires at 20 °C");
+            all.forEach(each -> add(1, each.text()));
         }
     }
 

@@ -20,16 +20,19 @@ final class ConnectorBranches {
     private final NetworkDraft network;
     private final Harness harness;
     private final Set<PointId> wired;
+    private final MeasuredOhms measured;
 
     /**
      * Branches of all connectors.
      *
-     * @param wired wire sides of the cavities that hold a wire
+     * @param wired    wire sides of the cavities that hold a wire
+     * @param measured measured resistances of contacts
      */
-    ConnectorBranches(NetworkDraft network, Harness harness, Set<PointId> wired) {
+    ConnectorBranches(NetworkDraft network, Harness harness, Set<PointId> wired, MeasuredOhms measured) {
         this.network = network;
         this.harness = harness;
         this.wired = wired;
+        this.measured = measured;
     }
 
     void add() {
@@ -41,7 +44,9 @@ final class ConnectorBranches {
                             PointName.cavity(connector.id(), cavity.name()),
                             PointName.terminal(component, terminal),
                             connector.id(),
-                            ohms(cavity.contact().flatMap(harness.contacts()::find))))));
+                            measured.jointOhms(
+                                    connector.id() + "." + cavity.name(),
+                                    ohms(cavity.contact().flatMap(harness.contacts()::find)))))));
             connector.mate().flatMap(harness.connectors()::find).ifPresent(mate -> pair(connector, mate));
         }
     }
@@ -70,7 +75,11 @@ final class ConnectorBranches {
                     here,
                     there,
                     one,
-                    ohms(cavity.contact().or(opposite::contact).flatMap(harness.contacts()::find)));
+                    measured.jointOhms(
+                            here.id().value(),
+                            measured.jointOhms(
+                                    there.id().value(),
+                                    ohms(cavity.contact().or(opposite::contact).flatMap(harness.contacts()::find)))));
         }
     }
 

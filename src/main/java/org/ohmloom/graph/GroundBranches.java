@@ -15,10 +15,12 @@ import org.ohmloom.model.Strap;
 final class GroundBranches {
     private final NetworkDraft network;
     private final Harness harness;
+    private final MeasuredOhms measured;
 
-    GroundBranches(NetworkDraft network, Harness harness) {
+    GroundBranches(NetworkDraft network, Harness harness, MeasuredOhms measured) {
         this.network = network;
         this.harness = harness;
+        this.measured = measured;
     }
 
     void add() {
@@ -29,7 +31,7 @@ final class GroundBranches {
                     PointName.ground(ground.id()),
                     PointName.groundBody(ground.id()),
                     ground.id(),
-                    ground.jointOhms());
+                    measured.jointOhms(ground.id().value(), ground.jointOhms()));
         }
         for (Strap strap : harness.straps().all()) {
             network.branch(
@@ -38,7 +40,7 @@ final class GroundBranches {
                     PointName.groundBody(strap.from()),
                     PointName.groundBody(strap.to()),
                     strap.id(),
-                    new Law.Resistance(strap.ohms()));
+                    new Law.Resistance(measured.jointOhms(strap.id().value(), strap.ohms())));
         }
         for (Component component : harness.components().all()) {
             component.caseGround().ifPresent(caseGround -> bolt(component, caseGround));

@@ -16,7 +16,8 @@ import org.ohmloom.tables.WireTables;
  * of them: a component's terminal before a cavity, a splice, a chassis body, a ground point; among equals the first in natural
  * order. {@link Network#index()} leads from any place to its point. Branches keep their identity over all states; what
  * is off is {@link Law.Open}. What the harness leaves open is filled by stated assumptions, see
- * {@link Network#assumptions()}.
+ * {@link Network#assumptions()}. A measured resistance of a joint takes the place of the one it was entered with
+ * ({@link MeasuredOhms}).
  *
  * <p>Parts of the rules: {@link ConnectorBranches}, {@link WireBranches}, {@link GroundBranches},
  * {@link ChassisBranches}, {@link SourceBranches}, {@link SwitchingBranches}, {@link ProtectiveBranches},
@@ -50,10 +51,11 @@ public final class NetworkBuilder {
         for (Component component : harness.components().all()) {
             DeviceBranches.add(network, component, fuseOhms, conditions);
         }
-        WireBranches wires = new WireBranches(network, harness, ohms);
+        MeasuredOhms measured = MeasuredOhms.of(harness);
+        WireBranches wires = new WireBranches(network, harness, ohms, measured);
         wires.add(source);
-        new ConnectorBranches(network, harness, wires.arrivals()).add();
-        new GroundBranches(network, harness).add();
+        new ConnectorBranches(network, harness, wires.arrivals(), measured).add();
+        new GroundBranches(network, harness, measured).add();
         new ChassisBranches(network, harness).add();
         Network finished = network.finish(source.map(component -> PointName.terminal(component.id(), Device.NEGATIVE)));
         return InductiveLaws.settle(finished.watching(WatchedPoints.of(finished, harness)), harness);

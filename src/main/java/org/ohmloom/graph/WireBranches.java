@@ -29,12 +29,14 @@ final class WireBranches {
     private final NetworkDraft network;
     private final Harness harness;
     private final ConductorOhms ohms;
+    private final MeasuredOhms measured;
     private final Set<PointId> arrivals = new HashSet<>();
 
-    WireBranches(NetworkDraft network, Harness harness, ConductorOhms ohms) {
+    WireBranches(NetworkDraft network, Harness harness, ConductorOhms ohms, MeasuredOhms measured) {
         this.network = network;
         this.harness = harness;
         this.ohms = ohms;
+        this.measured = measured;
     }
 
     /** Adds the branches of all wires; {@code source} is the one present currents are taken from. */
@@ -62,10 +64,11 @@ final class WireBranches {
         arrivals.add(place.id());
         if (end instanceof WireEnd.AtSplice at) {
             Splice splice = harness.splices().get(at.splice());
-            if (splice.jointOhms() > 0) {
+            double jointOhms = measured.jointOhms(splice.id().value(), splice.jointOhms());
+            if (jointOhms > 0) {
                 String joint = splice.id() + "." + wire.id() + (wire.from().equals(wire.to()) ? "." + side : "");
                 PointName own = PointName.wireEnd(joint);
-                network.resistance(joint, BranchKind.JOINT, own, place, splice.id(), splice.jointOhms());
+                network.resistance(joint, BranchKind.JOINT, own, place, splice.id(), jointOhms);
                 return own;
             }
         }

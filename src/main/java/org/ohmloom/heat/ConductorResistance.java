@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.graph.MeasuredOhms;
+import org.ohmloom.model.Reading;
 import org.ohmloom.model.Wire;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
@@ -12,6 +14,7 @@ import org.ohmloom.tables.CopperConstants;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.Status;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
@@ -30,11 +33,18 @@ public final class ConductorResistance {
     private final WireTables tables;
     private final DesignBasis basis;
     private final CopperConstants copper;
+    private final MeasuredOhms measured;
 
     /** Resistances from those tables, with the families of that basis for wires that name none. */
     public ConductorResistance(WireTables tables, DesignBasis basis) {
+        this(tables, basis, MeasuredOhms.NONE);
+    }
+
+    /** The same, with measured resistances in the place of those from the tables where a wire has one. */
+    public ConductorResistance(WireTables tables, DesignBasis basis, MeasuredOhms measured) {
         this.tables = tables;
         this.basis = basis;
+        this.measured = measured;
         this.copper = tables.copper();
     }
 
@@ -64,7 +74,23 @@ public final class ConductorResistance {
     }
 
     /**
-     * End-to-end resistance, ohm, more than 0: the measured one, at whatever temperature, where the wire has one.
+     * The reading whose resistance a wire has with its own size: of several the one with the most resistance at 20 C. A reading
+     * belongs to the conductor that was built in; with another size the wire has none.
+     */
+    public Optional<MeasuredOhms.Taken> taken(Wire wire, Gauge gauge) {
+        return wire.gauge().filter(gauge::equals).isEmpty()
+                ? Optional.empty()
+                : measured.wire(wire.id()).stream().max(Comparator.comparingDouble(this::ohmsAt20Celsius));
+    }
+
+    /** A measured resistance brought to 20 C: divided by (234.5 + T)/254.5 of the temperature it was measured at, ohm. */
+    public double ohmsAt20Celsius(MeasuredOhms.Taken taken) {
+        return taken.ohms() / ratio(MeasuredOhms.celsius(taken.reading()));
+    }
+
+    /**
+     * End-to-end resistance, ohm, more than 0: that of a reading which replaces the table's, brought to the temperature; otherwise
+     * the one entered with the wire, at whatever temperature; otherwise the table's.
      *
      * @param wire         the wire
      * @param gauge        its size
@@ -72,6 +98,10 @@ public final class ConductorResistance {
      * @param celsius      conductor temperature, deg C
      */
     public double ohms(Wire wire, Gauge gauge, OptionalDouble lengthMetres, double celsius) {
+        Optional<MeasuredOhms.Taken> taken = taken(wire, gauge);
+        if (taken.isPresent()) {
+            return ohmsAt20Celsius(taken.get()) * ratio(celsius);
+        }
         if (wire.measuredOhms().isPresent()) {
             return wire.measuredOhms().getAsDouble();
         }
@@ -80,11 +110,29 @@ public final class ConductorResistance {
                 : UNKNOWN_LENGTH_OHMS;
     }
 
-    /** The table row the resistance comes from; empty for a measured one. */
+    /** The reading or the table row the resistance comes from; empty for one entered with the wire. */
     public Optional<Citation> citation(Wire wire, Gauge gauge) {
+        Optional<MeasuredOhms.Taken> taken = taken(wire, gauge);
+        if (taken.isPresent()) {
+            return taken.map(ConductorResistance::cite);
+        }
         return wire.measuredOhms().isPresent()
                 ? Optional.empty()
                 : Optional.of(row(wire, gauge).citation());
+    }
+
+    private static Citation cite(MeasuredOhms.Taken taken) {
+        Reading reading = taken.reading();
+        String serial = reading.serialNumber()
+                .map(number -> " of serial number " + number)
+                .orElse("");
+        return new Citation(
+                "as-built record",
+                "not stated",
+                "reading " + reading.id() + serial + ", " + Formats.ohms(taken.ohms()) + " at "
+                        + Formats.celsius(MeasuredOhms.celsius(reading)),
+                "",
+                Status.MEASURED);
     }
 
     private static ConductorRow standIn(ConductorFamily family, Gauge gauge) {

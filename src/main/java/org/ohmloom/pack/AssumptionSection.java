@@ -5,12 +5,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bench.Replacement;
 import org.ohmloom.graph.Assumption;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.units.Unit;
 
 /** What the calculation takes for granted: how it is done, and values that nobody entered. */
 final class AssumptionSection {
@@ -29,6 +31,14 @@ final class AssumptionSection {
 
     private static final List<Column> COLUMNS =
             List.of(Column.code("About"), Column.words("Taken for granted"), Column.words("Source"));
+
+    private static final List<Column> MEASURED = List.of(
+            Column.code("Of"),
+            Column.number("Used, wires at 20 °C", Unit.MILLIOHM, 2),
+            Column.number("Instead of", Unit.MILLIOHM, 2),
+            Column.code("Reading"),
+            Column.code("Serial number"),
+            Column.words("How it comes about"));
 
     private final Analysis analysis;
 
@@ -54,6 +64,26 @@ final class AssumptionSection {
         if (!rows.isEmpty()) {
             blocks.add(new Block.Table("assumptions", COLUMNS, rows, ""));
         }
+        blocks.addAll(measured());
         return blocks;
+    }
+
+    private List<Block> measured() {
+        List<Row> rows = Replacement.of(analysis.evidence().bench()).stream()
+                .map(each -> Row.of(
+                        Cell.text(each.subject()).toned(Cell.Tone.STRONG),
+                        Cell.number(each.ohms() * 1e3),
+                        each.insteadOhms().isPresent()
+                                ? Cell.number(each.insteadOhms().getAsDouble() * 1e3)
+                                : Cell.empty(),
+                        Cell.text(each.reading().id().value()),
+                        Cell.text(each.reading().serialNumber()),
+                        Cell.text(each.steps())))
+                .toList();
+        return rows.isEmpty()
+                ? List.of()
+                : List.of(
+                        new Block.Heading("Measured resistances in the place of calculated ones"),
+                        new Block.Table("measured-resistances", MEASURED, rows, ""));
     }
 }

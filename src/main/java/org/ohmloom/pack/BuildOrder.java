@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bench.CrimpFamily;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Cable;
 import org.ohmloom.model.Cavity;
@@ -21,7 +22,6 @@ import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
-import org.ohmloom.pack.bench.CrimpFamily;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
@@ -150,7 +150,7 @@ final class BuildOrder {
 
     private void crimp() {
         stage("Crimp");
-        for (CrimpFamily family : CrimpFamily.of(analysis)) {
+        for (CrimpFamily family : CrimpFamily.of(analysis.evidence().bench())) {
             Optional<ContactPart> contact = family.contact();
             String strip = contact.map(part -> ", strip " + Formats.millimetres(part.stripLengthMm()))
                     .orElse(", strip to the barrel");

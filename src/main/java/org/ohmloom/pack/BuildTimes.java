@@ -4,13 +4,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bench.BenchNets;
+import org.ohmloom.bench.CrimpFamily;
 import org.ohmloom.model.Cable;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
-import org.ohmloom.pack.bench.BenchNets;
-import org.ohmloom.pack.bench.CrimpFamily;
 import org.ohmloom.tables.BuildTime;
 
 /**
@@ -27,7 +27,9 @@ record BuildTimes(Map<String, Long> counts, double minutes) {
         counts.put(BuildTime.WIRE, made(harness));
         counts.put(
                 BuildTime.CRIMP,
-                CrimpFamily.of(analysis).stream().mapToLong(CrimpFamily::crimps).sum());
+                CrimpFamily.of(analysis.evidence().bench()).stream()
+                        .mapToLong(CrimpFamily::crimps)
+                        .sum());
         counts.put(
                 BuildTime.TWIST,
                 harness.cables().all().stream()
@@ -47,7 +49,8 @@ record BuildTimes(Map<String, Long> counts, double minutes) {
                         .filter(segment -> segment.covering().isPresent())
                         .count());
         counts.put(BuildTime.GROUND, ends(harness, WireEnd.AtGround.class));
-        counts.put(BuildTime.NET, (long) BenchNets.of(analysis).size());
+        counts.put(
+                BuildTime.NET, (long) BenchNets.of(analysis.evidence().bench()).size());
         double minutes = counts.entrySet().stream()
                 .mapToDouble(entry -> entry.getValue()
                         * analysis.evidence()

@@ -1,22 +1,21 @@
 package org.ohmloom.pack;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.model.Cable;
+import org.ohmloom.bench.AsBuiltRecord;
+import org.ohmloom.bench.BenchInput;
+import org.ohmloom.bench.CableTest;
+import org.ohmloom.bench.ContinuityTest;
+import org.ohmloom.bench.CrimpFamily;
+import org.ohmloom.bench.PoweredTest;
+import org.ohmloom.bench.TestPlan;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.OperatingState;
-import org.ohmloom.model.SignalClass;
-import org.ohmloom.model.Wire;
-import org.ohmloom.pack.bench.BenchEnd;
-import org.ohmloom.pack.bench.BenchNet;
-import org.ohmloom.pack.bench.BenchNets;
-import org.ohmloom.pack.bench.CrimpFamily;
+import org.ohmloom.model.Reading;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
@@ -24,18 +23,27 @@ import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.tables.BenchLimit;
-import org.ohmloom.tables.CitedValue;
-import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
 
-/** What the finished harness must measure, with blanks for what it does: continuity, isolation, cables, crimps, and powered. */
+/**
+ * What the finished harness must measure, with blanks for what it does: continuity, isolation, cables, crimps, and powered; then the
+ * record of what was measured.
+ */
 final class TestSheet {
     private static final String REMARK =
             "On the bench, every connector and terminal off its equipment. A value over its"
                     + " limit, or a net joined to another, is a defect: mend it and test again.";
 
-    private static final List<Column> CONTINUITY = List.of(
+    /** Ends every table's file, so that the file with its blanks filled in is a whole record. */
+    private static final List<Column> RECORD = List.of(
+            Column.blank("By, date"),
+            Column.fileOnly("Serial number"),
+            Column.fileOnly("Temperature °C"),
+            Column.fileOnly("Instrument"),
+            Column.fileOnly("Remark"));
+
+    private static final List<Column> CONTINUITY = columns(
             Column.code("Net"),
             Column.code("From").mentioning(),
             Column.code("To").mentioning(),
@@ -45,64 +53,64 @@ final class TestSheet {
             Column.number("At most, 20 °C", Unit.MILLIOHM, 1),
             Column.code("Method"),
             Column.words("Wires"),
-            Column.blank("Measured"),
-            Column.blank("By, date"));
+            Column.blank("Measured", Unit.MILLIOHM));
 
-    private static final List<Column> ISOLATION = List.of(
+    private static final List<Column> ISOLATION = columns(
             Column.code("Net"),
             Column.code("Probe at").mentioning(),
             Column.words("Against"),
             Column.number("Test voltage", Unit.VOLT, 0),
             Column.words("Because"),
             Column.number("At least", Unit.MEGAOHM, 0),
-            Column.blank("Measured"),
-            Column.blank("By, date"));
+            Column.blank("Measured", Unit.MEGAOHM));
 
-    private static final List<Column> CABLES = List.of(
-            Column.code("Cable"),
+    private static final List<Column> CABLES = columns(
+            Column.code("Cable").mentioning(),
             Column.words("Name"),
-            Column.words("Check"),
+            Column.code("Check"),
+            Column.words("Look at"),
             Column.words("Must be"),
-            Column.blank("Found"),
-            Column.blank("By, date"));
+            Column.blank("Passed or failed"));
 
-    private static final List<Column> PULLS = List.of(
+    private static final List<Column> PULLS = columns(
             Column.code("Terminal"),
             Column.code("Part").mentioning(),
             Column.code("Conductor"),
             Column.code("Tool").mentioning(),
             Column.count("Crimps", 0),
             Column.count("Pull", 0),
-            Column.count("At least N", 0),
+            Column.number("At least", Unit.NEWTON, 0),
             Column.words("Set of requirements"),
-            Column.blank("Lowest force"),
-            Column.blank("By, date"));
+            Column.blank("Lowest force", Unit.NEWTON));
 
-    private static final List<Column> POWERED = List.of(
+    private static final List<Column> POWERED = columns(
             Column.code("Load").mentioning(),
             Column.words("Name"),
+            Column.fileOnly("State"),
             Column.number("Voltage", Unit.VOLT, 2),
             Column.number("Feed drop", Unit.VOLT, 3),
             Column.number("Return drop", Unit.VOLT, 3),
             Column.number("Drop at most", Unit.VOLT, 3),
             Column.number("Current", Unit.AMP, 2),
-            Column.blank("Voltage found"),
-            Column.blank("Drop found"),
-            Column.blank("By, date"));
+            Column.blank("Voltage found", Unit.VOLT),
+            Column.blank("Drop found", Unit.VOLT));
 
-    private final Analysis analysis;
+    private final BenchInput input;
+    private final TestPlan plan;
     private final Harness harness;
-    private final WireTables tables;
     private int headings;
 
     TestSheet(Analysis analysis) {
-        this.analysis = analysis;
+        this.input = analysis.evidence().bench();
+        this.plan = TestPlan.of(input);
         this.harness = analysis.harness();
-        this.tables = analysis.evidence().tables();
+    }
+
+    private static List<Column> columns(Column... own) {
+        return Stream.concat(Arrays.stream(own), RECORD.stream()).toList();
     }
 
     Report report() {
-        List<BenchNet> nets = BenchNets.of(analysis);
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
         blocks.add(new Block.Facts(List.of(
                 new Block.Fact("Serial number", "____________"),
@@ -110,12 +118,12 @@ final class TestSheet {
                 new Block.Fact("Temperature of the harness", "______ °C"))));
         blocks.add(new Block.Heading(heading("Continuity")));
         blocks.add(new Block.Prose(continuityMethod()));
-        blocks.add(new Block.Table("continuity", CONTINUITY, continuity(nets), "No net has two ends."));
+        blocks.add(new Block.Table("continuity", CONTINUITY, continuity(), "No net has two ends."));
         blocks.add(new Block.Heading(heading("Isolation")));
-        blocks.add(new Block.Prose(isolationMethod(nets.size())));
-        blocks.add(new Block.Table(
-                "isolation", ISOLATION, isolation(nets), "One net alone has nothing to be isolated from."));
-        List<Row> cables = cables();
+        blocks.add(new Block.Prose(isolationMethod()));
+        blocks.add(
+                new Block.Table("isolation", ISOLATION, isolation(), "One net alone has nothing to be isolated from."));
+        List<Row> cables = plan.cables().stream().map(this::cable).toList();
         if (!cables.isEmpty()) {
             blocks.add(new Block.Heading(heading("Cables, twisted pairs and shields")));
             blocks.add(new Block.Table("cables", CABLES, cables, ""));
@@ -124,7 +132,18 @@ final class TestSheet {
         blocks.add(new Block.Prose(pullMethod()));
         blocks.add(new Block.Table("pull-test", PULLS, pulls(), "No terminal is crimped."));
         blocks.addAll(powered());
+        AsBuiltRecord record = AsBuiltRecord.of(input, plan);
+        if (!record.judgements().isEmpty()) {
+            blocks.add(new Block.Heading(heading("As-built record")));
+            blocks.addAll(new AsBuiltSection(record).blocks());
+        }
         return new Report(blocks, REMARK);
+    }
+
+    /** A row with its blanks and what the file has besides. */
+    private static Row row(Cell... cells) {
+        Stream<Cell> blanks = RECORD.stream().map(column -> Cell.empty());
+        return Row.of(Stream.concat(Arrays.stream(cells), blanks).toArray(Cell[]::new));
     }
 
     private String heading(String text) {
@@ -132,12 +151,11 @@ final class TestSheet {
     }
 
     private double limit(String item) {
-        return tables.benchLimit(item).value();
+        return input.limit(item);
     }
 
     private String cited(String item) {
-        CitedValue value = tables.benchLimit(item);
-        return value.citation().text();
+        return input.cited(item).citation().text();
     }
 
     private String continuityMethod() {
@@ -153,39 +171,33 @@ final class TestSheet {
         return Formats.in(ohms * 1e3, Unit.MILLIOHM);
     }
 
-    private List<Row> continuity(List<BenchNet> nets) {
-        List<Row> rows = new ArrayList<>();
-        for (BenchNet net : nets) {
-            for (Map.Entry<BenchEnd, BenchNet.Path> path : net.paths().entrySet()) {
-                rows.add(continuity(net, path.getKey(), path.getValue()));
-            }
-        }
-        return rows;
+    private List<Row> continuity() {
+        return plan.continuity().stream().map(TestSheet::continuity).toList();
     }
 
-    private Row continuity(BenchNet net, BenchEnd to, BenchNet.Path path) {
-        OptionalDouble expected = path.ohms(1);
-        boolean four = expected.isPresent() && expected.getAsDouble() < limit(BenchLimit.FOUR_WIRE_BELOW_OHMS);
-        double error = limit(four ? BenchLimit.FOUR_WIRE_OHMS : BenchLimit.TWO_WIRE_OHMS);
+    private static Row continuity(ContinuityTest test) {
         Cell unknown = Cell.missing("length?");
-        return Row.of(
-                Cell.text(net.id()),
-                Cell.text(net.ends().get(0).text()),
-                Cell.text(to.text()),
-                path.wireOhms().isPresent() ? Cell.number(path.wireOhms().getAsDouble() * 1e3) : unknown,
-                Cell.number(path.jointOhms() * 1e3),
-                Cell.number(error * 1e3),
-                expected.isPresent()
-                        ? Cell.number((expected.getAsDouble() + error) * 1e3).toned(Cell.Tone.STRONG)
+        OptionalDouble wires = test.path().wireOhms();
+        return row(
+                Cell.text(test.net().id()),
+                Cell.text(test.from().text()),
+                Cell.text(test.to().text()),
+                wires.isPresent() ? Cell.number(wires.getAsDouble() * 1e3) : unknown,
+                Cell.number(test.path().jointOhms() * 1e3),
+                Cell.number(test.errorOhms() * 1e3),
+                test.limitOhms().isPresent()
+                        ? Cell.number(test.limitOhms().getAsDouble() * 1e3).toned(Cell.Tone.STRONG)
                         : unknown,
-                Cell.text(four ? "four wires" : "two wires"),
-                Cell.text(net.wires().stream().map(wire -> wire.id().value()).collect(Collectors.joining(", "))),
-                Cell.empty(),
+                Cell.text(test.method() == Reading.Method.FOUR_WIRE ? "four wires" : "two wires"),
+                Cell.text(test.net().wires().stream()
+                        .map(wire -> wire.id().value())
+                        .collect(Collectors.joining(", "))),
                 Cell.empty());
     }
 
-    private String isolationMethod(int nets) {
-        return "Each net against all others joined together: " + Wording.count(nets, "test") + ". At least "
+    private String isolationMethod() {
+        return "Each net against all others joined together: "
+                + Wording.count(plan.nets().size(), "test") + ". At least "
                 + Formats.in(limit(BenchLimit.ISOLATION_OHMS) / 1e6, Unit.MEGAOHM) + " at "
                 + Formats.volts(limit(BenchLimit.ISOLATION_VOLTS)) + ", read when it has settled and within "
                 + Formats.seconds(limit(BenchLimit.ISOLATION_SECONDS)) + " (" + cited(BenchLimit.ISOLATION_OHMS)
@@ -193,87 +205,28 @@ final class TestSheet {
                 + " must be unplugged: this voltage destroys them.";
     }
 
-    private List<Row> isolation(List<BenchNet> nets) {
-        List<Row> rows = new ArrayList<>();
-        if (nets.size() < 2) {
-            return rows;
-        }
-        for (BenchNet net : nets) {
-            if (net.ends().isEmpty()) {
-                continue;
-            }
-            OptionalDouble rated = net.ends().stream()
-                    .flatMap(end -> end.contact().stream())
-                    .flatMapToDouble(contact -> contact.ratedVolts().stream())
-                    .min();
-            boolean allRated = net.ends().stream()
-                    .allMatch(end -> end.contact().isEmpty()
-                            || end.contact().get().ratedVolts().isPresent());
-            double standing = limit(BenchLimit.ISOLATION_VOLTS);
-            boolean lower = rated.isPresent() && rated.getAsDouble() < standing;
-            rows.add(Row.of(
-                    Cell.text(net.id()).toned(Cell.Tone.STRONG),
-                    Cell.text(net.ends().get(0).text()),
-                    Cell.text("all other nets"),
-                    allRated ? Cell.number(lower ? rated.getAsDouble() : standing) : Cell.missing("ohmmeter only"),
-                    Cell.text(
-                            !allRated
-                                    ? "the voltage rating of a contact is not entered"
-                                    : lower ? "lowest rating of a contact in it" : "no contact in it is rated lower"),
-                    Cell.number(limit(BenchLimit.ISOLATION_OHMS) / 1e6),
-                    Cell.empty(),
-                    Cell.empty()));
-        }
-        return rows;
+    private List<Row> isolation() {
+        return plan.isolation().stream()
+                .map(test -> row(
+                        Cell.text(test.net().id()).toned(Cell.Tone.STRONG),
+                        Cell.text(test.probe().text()),
+                        Cell.text("all other nets"),
+                        test.testVolts().isPresent()
+                                ? Cell.number(test.testVolts().getAsDouble())
+                                : Cell.missing("ohmmeter only"),
+                        Cell.text(test.because()),
+                        Cell.number(test.leastOhms() / 1e6),
+                        Cell.empty()))
+                .toList();
     }
 
-    private List<Row> cables() {
-        List<Row> rows = new ArrayList<>();
-        for (Cable cable : harness.cables().all()) {
-            List<Wire> members = harness.wires().all().stream()
-                    .filter(wire -> wire.cable().equals(Optional.of(cable.id())) && !wire.existing())
-                    .toList();
-            if (members.isEmpty()) {
-                continue;
-            }
-            List<Wire> cores = members.stream()
-                    .filter(wire -> wire.signalClass() != SignalClass.SHIELD)
-                    .toList();
-            rows.add(cable(cable, "Cores not swapped: " + ends(cores), "each core at its own two ends"));
-            if (cable.kind() == Cable.Kind.TWISTED_PAIR) {
-                String lay = cable.layLengthMm().isPresent()
-                        ? "one turn in "
-                                + Formats.millimetres(cable.layLengthMm().getAsDouble())
-                        : "twisted over its whole length";
-                rows.add(cable(cable, "Twist, untwisted ends as short as the connector allows", lay));
-            }
-            for (Wire shield : members) {
-                if (shield.signalClass() == SignalClass.SHIELD) {
-                    rows.add(cable(
-                            cable,
-                            "Shield " + shield.id() + " from " + shield.from().text() + " to "
-                                    + shield.to().text(),
-                            "continuous, and isolated from every core"));
-                }
-            }
-        }
-        return rows;
-    }
-
-    private static String ends(List<Wire> cores) {
-        return cores.stream()
-                .map(wire ->
-                        wire.id() + " " + wire.from().text() + "–" + wire.to().text())
-                .collect(Collectors.joining(", "));
-    }
-
-    private static Row cable(Cable cable, String check, String must) {
-        return Row.of(
-                Cell.text(cable.id().value()).toned(Cell.Tone.STRONG),
-                Cell.text(cable.name()),
-                Cell.text(check),
-                Cell.text(must),
-                Cell.empty(),
+    private Row cable(CableTest test) {
+        return row(
+                Cell.text(test.cable().id().value()).toned(Cell.Tone.STRONG),
+                Cell.text(test.cable().name()),
+                Cell.text(test.check()),
+                Cell.text(test.words()),
+                Cell.text(test.must()),
                 Cell.empty());
     }
 
@@ -288,65 +241,58 @@ final class TestSheet {
     }
 
     private List<Row> pulls() {
-        List<Row> rows = new ArrayList<>();
-        for (CrimpFamily family : CrimpFamily.of(analysis)) {
-            rows.add(Row.of(
-                    Cell.text(family.terminal()).toned(Cell.Tone.STRONG),
-                    Cell.text(
-                            family.contact().flatMap(contact -> contact.part()).map(part -> part.value())),
-                    Cell.text(Wording.size(family.gauge())),
-                    Cell.text(
-                            family.contact().flatMap(contact -> contact.tool()).map(tool -> tool.value())),
-                    Cell.number(family.crimps()),
-                    Cell.number(Math.round(limit(BenchLimit.PULL_COUNT))),
-                    family.force()
-                            .map(force -> Cell.number(
-                                            Math.ceil(force.forceNewtons().value()))
-                                    .toned(Cell.Tone.STRONG))
-                            .orElseGet(() -> Cell.missing("not listed")),
-                    Cell.text(family.force()
-                            .map(force -> Wording.printed(
-                                    force.forceNewtons().citation().text()))
-                            .orElse(CrimpFamily.set(family.gauge().system()) + " does not list this size")),
-                    Cell.empty(),
-                    Cell.empty()));
-        }
-        return rows;
+        return plan.crimps().stream().map(this::pull).toList();
+    }
+
+    private Row pull(CrimpFamily family) {
+        return row(
+                Cell.text(family.terminal()).toned(Cell.Tone.STRONG),
+                Cell.text(family.contact().flatMap(contact -> contact.part()).map(part -> part.value())),
+                Cell.text(Wording.size(family.gauge())),
+                Cell.text(family.contact().flatMap(contact -> contact.tool()).map(tool -> tool.value())),
+                Cell.number(family.crimps()),
+                Cell.number(Math.round(limit(BenchLimit.PULL_COUNT))),
+                family.force()
+                        .map(force -> Cell.number(Math.ceil(force.forceNewtons().value()))
+                                .toned(Cell.Tone.STRONG))
+                        .orElseGet(() -> Cell.missing("not listed")),
+                Cell.text(family.force()
+                        .map(force ->
+                                Wording.printed(force.forceNewtons().citation().text()))
+                        .orElse(CrimpFamily.set(family.gauge().system()) + " does not list this size")),
+                Cell.empty());
     }
 
     /** The state that lasts with the most loads on, and what each of them must see. */
     private List<Block> powered() {
-        Optional<OperatingState> state = analysis.states().stream()
-                .filter(each -> each.mode() != OperatingState.EngineMode.CRANKING)
-                .max(Comparator.comparingInt((OperatingState each) ->
-                                LoadSection.running(analysis, each).size())
-                        .thenComparing(OperatingState::id, Comparator.reverseOrder()));
-        List<Row> rows = state.stream()
-                .flatMap(each -> LoadSection.running(analysis, each).stream())
-                .map(this::powered)
-                .toList();
-        if (rows.isEmpty()) {
+        if (plan.powered().isEmpty()) {
             return List.of();
         }
         return List.of(
-                new Block.Heading(heading("Powered, in the state " + state.get().name())),
+                new Block.Heading(heading(
+                        "Powered, in the state " + plan.powered().get(0).state().name())),
                 new Block.Prose(
                         "After continuity and isolation have passed, with the protective devices fitted and everything plugged in,"
                                 + " from the source the harness is calculated with. Voltage and drops while the load is on, as"
                                 + " calculated with warm conductors; the drop is that of feed and return together."),
-                new Block.Table("powered", POWERED, rows, ""));
+                new Block.Table(
+                        "powered",
+                        POWERED,
+                        plan.powered().stream().map(this::powered).toList(),
+                        ""));
     }
 
-    private Row powered(LoadVolts volts) {
-        return Row.of(
+    private Row powered(PoweredTest test) {
+        LoadVolts volts = test.load();
+        return row(
                 Cell.text(volts.load().value()).toned(Cell.Tone.STRONG),
                 Cell.text(harness.components().find(volts.load()).map(load -> load.name())),
+                Cell.text(test.state().id().value()),
                 Cell.number(volts.on().volts()),
                 Cell.number(volts.on().feedDropVolts()),
                 Cell.number(volts.on().returnDropVolts()),
                 Cell.number(volts.limitVolts()),
                 Cell.number(volts.on().amps()),
-                Cell.empty(),
                 Cell.empty(),
                 Cell.empty());
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import org.ohmloom.bench.BenchInput;
 import org.ohmloom.bundle.length.CutLengths;
 import org.ohmloom.bundle.section.BundleStudy;
 import org.ohmloom.bundle.splice.SpliceAdvice;
@@ -156,6 +157,11 @@ public record Evidence(
         Set<Assumption> all = new LinkedHashSet<>(drawn.assumptions());
         solutions.values().forEach(solution -> all.addAll(solution.network().assumptions()));
         return List.copyOf(all);
+    }
+
+    /** What the tests of the finished harness rest on. */
+    public BenchInput bench() {
+        return new BenchInput(harness, tables, basis, routes, ratings, solutions);
     }
 
     /** What a wire is, carries and may carry. */

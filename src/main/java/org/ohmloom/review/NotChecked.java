@@ -7,7 +7,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import org.ohmloom.bench.AsBuiltRecord;
+import org.ohmloom.bench.Judgement;
+import org.ohmloom.bench.Verdict;
 import org.ohmloom.graph.FirstDevice;
+import org.ohmloom.graph.MeasuredOhms;
 import org.ohmloom.ground.sensor.Unjudged;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Battery;
@@ -78,6 +82,7 @@ final class NotChecked implements Rule {
         contacts(harness, report);
         protection(evidence, report);
         returns(evidence, report);
+        readings(evidence, report);
         Assumptions.findings(evidence, INFO).forEach(report);
     }
 
@@ -209,6 +214,25 @@ final class NotChecked implements Rule {
                 tell(report, Severity.NOTE, each.words(), List.copyOf(each.subjects()));
             }
         }
+    }
+
+    /** Readings that stand for nothing: what they measured is not there any more, or has no limit. */
+    private static void readings(Evidence evidence, Consumer<Finding> report) {
+        List<Object> unjudged = new ArrayList<>();
+        for (Judgement judgement : AsBuiltRecord.of(evidence.bench()).judgements()) {
+            if (judgement.verdict() == Verdict.NOT_JUDGED && judgement.stands()) {
+                unjudged.add(judgement.reading().id());
+            }
+        }
+        tell(report, Severity.NOTE, "Readings of built harnesses not judged, see the as-built record:", unjudged);
+        MeasuredOhms.of(evidence.harness())
+                .unused()
+                .forEach((reading, why) ->
+                        report.accept(draft(Severity.NOTE, "{reading} does not replace a calculated resistance: {why}.")
+                                .word("reading", reading)
+                                .word("why", why)
+                                .subject(reading)
+                                .build()));
     }
 
     private static List<Object> devices(Evidence evidence, Predicate<DeviceProtection> missing) {

@@ -54,6 +54,8 @@ public final class Rules {
             new CoveringDoesNotFit(),
             new CoveringTooHot(),
             new SpliceMisplaced(),
+            new ReadingBeyondLimit(),
+            new ReadingImplausible(),
             new NotChecked());
 
     private Rules() {}

@@ -13,6 +13,9 @@ public record BenchLimit(String item, CitedValue value) {
             FOUR_WIRE_OHMS = "four-wire-error",
             FOUR_WIRE_BELOW_OHMS = "four-wire-below";
 
+    /** Share of the listed resistance of the wires below which a measured one is not to be believed. */
+    public static final String PLAUSIBLE_FRACTION = "plausible-least";
+
     /** Least isolation between nets, ohm; voltage it is tested at, V; time for the reading to settle, s. */
     public static final String ISOLATION_OHMS = "isolation-least",
             ISOLATION_VOLTS = "isolation-volts",

@@ -6,6 +6,8 @@ import java.util.Optional;
 public enum Status {
     /** Read in the document that is cited. */
     PUBLISHED("published"),
+    /** Measured on the built harness: a reading of the as-built record, never a row of a table. */
+    MEASURED("measured"),
     /** Follows from a formula that the table names. */
     COMPUTED("computed"),
     /** Recalled from the document that is cited, not read there again. */
@@ -38,7 +40,7 @@ public enum Status {
             return Optional.of(COMPUTED);
         }
         for (Status status : values()) {
-            if (status != COMPUTED && status.words.equals(text)) {
+            if (status != COMPUTED && status != MEASURED && status.words.equals(text)) {
                 return Optional.of(status);
             }
         }

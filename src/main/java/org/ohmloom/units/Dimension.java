@@ -22,6 +22,8 @@ public enum Dimension {
     MASS("a mass", "0.4 kg"),
     /** Mass of a conductor or bundle for each metre of it, canonical unit kg/m. */
     MASS_PER_LENGTH("a mass per length", "25 g/m"),
+    /** Force, canonical unit N. */
+    FORCE("a force", "80 N"),
     /** Temperature on a scale, canonical unit degree Celsius. Not for temperature differences. */
     TEMPERATURE("a temperature", "85 degC"),
     /** Duration, canonical unit s. */

@@ -26,6 +26,7 @@ record DisplayStep(Unit unit, double from) {
             case AREA -> steps(Unit.SQUARE_MILLIMETRE);
             case MASS -> steps(Unit.KILOGRAM, Unit.GRAM);
             case MASS_PER_LENGTH -> steps(Unit.KILOGRAM_PER_METRE, Unit.GRAM_PER_METRE);
+            case FORCE -> steps(Unit.NEWTON);
             case TEMPERATURE -> steps(Unit.DEGREE_CELSIUS);
             case TIME -> List.of(
                     new DisplayStep(Unit.HOUR, HOURS_FROM),

@@ -41,6 +41,7 @@ public final class FieldUnits {
                     Ending.of("Metres", Dimension.LENGTH),
                     Ending.of("Mm2", Dimension.AREA),
                     Ending.of("Celsius", Dimension.TEMPERATURE),
+                    Ending.of("Newtons", Dimension.FORCE),
                     Ending.of("Kg", Dimension.MASS),
                     Ending.of("AmpHours", Dimension.CHARGE),
                     Ending.of("Fraction", Dimension.RATIO),

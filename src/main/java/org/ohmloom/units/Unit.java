@@ -100,6 +100,11 @@ public enum Unit {
     /** Pound per thousand feet. */
     POUND_PER_THOUSAND_FEET(Dimension.MASS_PER_LENGTH, "lb/kft", 0.45359237, 304.8, "lb/1000ft"),
 
+    /** Newton. */
+    NEWTON(Dimension.FORCE, "N", 1, 1, "newton newtons"),
+    /** Pound-force: the pound times 9.80665 m/s2, exact by definition. */
+    POUND_FORCE(Dimension.FORCE, "lbf", 4.4482216152605, 1, ""),
+
     /** Degree Celsius. */
     DEGREE_CELSIUS(Dimension.TEMPERATURE, "°C", 0, 1, 1, "degC C ℃"),
     /** Degree Fahrenheit. */

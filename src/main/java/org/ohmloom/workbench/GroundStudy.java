@@ -7,6 +7,7 @@ import java.util.Set;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.ReturnPictures;
 import org.ohmloom.draw.study.ReturnReadings;
+import org.ohmloom.graph.MeasuredOhms;
 import org.ohmloom.ground.GroundReading;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.GroundPoint;
@@ -129,7 +130,7 @@ final class GroundStudy implements Study<ReturnReadings.AtGround> {
         steps.add(readout.harness()
                 .grounds()
                 .find(row.ground().ground())
-                .map(ground -> "Joint: " + Formats.amps(joint.amps()) + " x " + Formats.ohms(ground.jointOhms()) + " = "
+                .map(ground -> "Joint: " + Formats.amps(joint.amps()) + " x " + jointOhms(readout, ground) + " = "
                         + Formats.volts(joint.jointVolts()) + ", " + Formats.percent(joint.jointFraction())
                         + " of it; the rest falls in " + body(readout, ground) + " and beyond.")
                 .orElse("Joint: " + Formats.volts(joint.jointVolts()) + "."));
@@ -151,6 +152,14 @@ final class GroundStudy implements Study<ReturnReadings.AtGround> {
                 + (count == 0 ? "" : " (" + ReturnRows.ids(row.ground().stacked()) + ")") + "; "
                 + GroundReading.MOST_ON_STUD + " a stud at most (FAA AC 43.13-1B, 11-174 b; ABYC E-11, 11.14.6.9).");
         return steps;
+    }
+
+    private static String jointOhms(Readout readout, GroundPoint ground) {
+        return MeasuredOhms.of(readout.harness())
+                .joint(ground.id().value())
+                .map(taken -> Formats.ohms(taken.ohms()) + " (measured, "
+                        + taken.reading().id() + ")")
+                .orElseGet(() -> Formats.ohms(ground.jointOhms()));
     }
 
     private static String body(Readout readout, GroundPoint ground) {

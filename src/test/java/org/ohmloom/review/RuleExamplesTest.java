@@ -75,6 +75,7 @@ class RuleExamplesTest {
                         "device-overloaded",
                         "drop-over-limit",
                         "fault-not-cleared",
+                        "reading-implausible",
                         "splice-misplaced",
                         "start-opens-device",
                         "voltage-rating-exceeded",

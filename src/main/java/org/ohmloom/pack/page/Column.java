@@ -86,6 +86,11 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
         return new Column(head, "", Kind.BLANK, 0, true);
     }
 
+    /** Room to write a number in by hand, in one unit. */
+    public static Column blank(String head, Unit unit) {
+        return new Column(head, unit.symbol(), Kind.BLANK, 0, true);
+    }
+
     /** A box to tick by hand. */
     public static Column tick(String head) {
         return new Column(head, "", Kind.TICK, 0, true);

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.ohmloom.graph.FuseOhms;
+import org.ohmloom.graph.MeasuredOhms;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.heat.ConductorResistance;
@@ -58,7 +59,8 @@ final class FaultNetworks {
     }
 
     private FaultNetwork faults(FaultSources sources, ToDoubleFunction<Wire> celsius) {
-        ConductorResistance resistance = new ConductorResistance(input.tables(), input.basis());
+        ConductorResistance resistance =
+                new ConductorResistance(input.tables(), input.basis(), MeasuredOhms.of(input.harness()));
         Network network = NetworkBuilder.build(
                 input.harness(),
                 OperatingState.of("as-drawn", "as drawn", OperatingState.EngineMode.OFF),

@@ -1,4 +1,4 @@
-package org.ohmloom.pack.bench;
+package org.ohmloom.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -32,7 +32,8 @@ class BenchNetsTest {
     /** Resistances of ISO 6722-1 at 20 C: 1.5 mm2 12.7, 2.5 mm2 7.6, 4 mm2 4.71 milliohm per metre. */
     @Test
     void theTeachingExampleMeasuresWhatItsTableRowsSay() {
-        List<BenchNet> nets = BenchNets.of(AnalysedExamples.of("teaching"));
+        List<BenchNet> nets =
+                BenchNets.of(AnalysedExamples.of("teaching").evidence().bench());
 
         // W8: 0.5 m of 4 mm2 with a terminal at each end.
         BenchNet.Path ground = path(nets, "BT1.-, terminal of W8", "G1, terminal of W8");
@@ -51,7 +52,7 @@ class BenchNetsTest {
     void everyWireToBeMadeIsInOneNetAndEveryEndInOne() {
         for (String example : List.of("star-ground", "workboat")) {
             var analysis = AnalysedExamples.of(example);
-            List<BenchNet> nets = BenchNets.of(analysis);
+            List<BenchNet> nets = BenchNets.of(analysis.evidence().bench());
             List<String> wires = nets.stream()
                     .flatMap(net -> net.wires().stream())
                     .map(wire -> wire.id().value())
@@ -112,7 +113,8 @@ class BenchNetsTest {
 
     @Test
     void everyCrimpOfTheTeachingExampleIsInOneFamily() {
-        List<CrimpFamily> families = CrimpFamily.of(AnalysedExamples.of("teaching"));
+        List<CrimpFamily> families =
+                CrimpFamily.of(AnalysedExamples.of("teaching").evidence().bench());
 
         // Four cavities, and terminals: W1 and W8 two each, W2 two, W3 one, W6 and W7 one each.
         assertEquals(4 + 9, families.stream().mapToInt(CrimpFamily::crimps).sum());

@@ -1,11 +1,10 @@
-package org.ohmloom.pack.bench;
+package org.ohmloom.bench;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
@@ -37,15 +36,15 @@ public record CrimpFamily(
     }
 
     /** The families of a harness's crimps, by terminal and size. */
-    public static List<CrimpFamily> of(Analysis analysis) {
-        Harness harness = analysis.harness();
+    public static List<CrimpFamily> of(BenchInput input) {
+        Harness harness = input.harness();
         Map<String, Gauge> smallest = new TreeMap<>();
         Map<String, String> terminals = new TreeMap<>();
         for (Wire wire : harness.wires().all()) {
             if (wire.existing()) {
                 continue;
             }
-            Gauge gauge = analysis.evidence().rating(wire.id()).orElseThrow().gauge();
+            Gauge gauge = input.rating(wire).gauge();
             for (WireEnd end : wire.ends()) {
                 terminal(harness, end).ifPresent(terminal -> {
                     String crimp = end instanceof WireEnd.AtCavity ? end.text() : end.text() + " " + wire.id();
@@ -62,8 +61,8 @@ public record CrimpFamily(
         byFamily.forEach((key, crimps) -> {
             String terminal = terminals.get(crimps.get(0));
             Gauge gauge = smallest.get(crimps.get(0));
-            families.add(new CrimpFamily(
-                    terminal, contact(harness, terminal), gauge, crimps.size(), force(analysis, gauge)));
+            families.add(
+                    new CrimpFamily(terminal, contact(harness, terminal), gauge, crimps.size(), force(input, gauge)));
         });
         return families;
     }
@@ -88,9 +87,9 @@ public record CrimpFamily(
                 .findFirst();
     }
 
-    private static Optional<PullForce> force(Analysis analysis, Gauge gauge) {
+    private static Optional<PullForce> force(BenchInput input, Gauge gauge) {
         String set = set(gauge.system());
-        return analysis.evidence().tables().pullForces().stream()
+        return input.tables().pullForces().stream()
                 .filter(force -> force.set().equals(set) && force.gauge().equals(gauge))
                 .findFirst();
     }

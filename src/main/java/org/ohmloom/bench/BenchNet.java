@@ -1,4 +1,4 @@
-package org.ohmloom.pack.bench;
+package org.ohmloom.bench;
 
 import java.util.Collections;
 import java.util.List;

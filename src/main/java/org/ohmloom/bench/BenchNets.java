@@ -1,4 +1,4 @@
-package org.ohmloom.pack.bench;
+package org.ohmloom.bench;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -11,9 +11,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.ohmloom.analysis.Analysis;
+import org.ohmloom.graph.ProbePlace;
 import org.ohmloom.heat.ConductorResistance;
-import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
@@ -28,30 +27,29 @@ import org.ohmloom.units.Gauge;
 public final class BenchNets {
     private static final double BENCH_CELSIUS = 20;
 
-    private final Analysis analysis;
+    private final BenchInput input;
     private final Harness harness;
     private final ConductorResistance resistance;
     private final Map<String, List<Wire>> wiresAt = new TreeMap<>(NaturalOrder.INSTANCE);
 
-    private BenchNets(Analysis analysis) {
-        this.analysis = analysis;
-        this.harness = analysis.harness();
-        this.resistance = new ConductorResistance(
-                analysis.evidence().tables(), analysis.evidence().basis());
+    private BenchNets(BenchInput input) {
+        this.input = input;
+        this.harness = input.harness();
+        this.resistance = new ConductorResistance(input.tables(), input.basis());
     }
 
     /** All nets, numbered in the order of their first ends. */
-    public static List<BenchNet> of(Analysis analysis) {
-        return new BenchNets(analysis).nets();
+    public static List<BenchNet> of(BenchInput input) {
+        return new BenchNets(input).nets();
     }
 
     private List<BenchNet> nets() {
         for (Wire wire : harness.wires().all()) {
             if (!wire.existing()) {
-                wiresAt.computeIfAbsent(place(wire, wire.from()), key -> new ArrayList<>())
+                wiresAt.computeIfAbsent(ProbePlace.of(wire, wire.from()), key -> new ArrayList<>())
                         .add(wire);
-                if (!place(wire, wire.from()).equals(place(wire, wire.to()))) {
-                    wiresAt.computeIfAbsent(place(wire, wire.to()), key -> new ArrayList<>())
+                if (!ProbePlace.of(wire, wire.from()).equals(ProbePlace.of(wire, wire.to()))) {
+                    wiresAt.computeIfAbsent(ProbePlace.of(wire, wire.to()), key -> new ArrayList<>())
                             .add(wire);
                 }
             }
@@ -76,8 +74,8 @@ public final class BenchNets {
             places.add(place);
             for (Wire wire : wiresAt.get(place)) {
                 for (WireEnd end : wire.ends()) {
-                    if (seen.add(place(wire, end))) {
-                        open.add(place(wire, end));
+                    if (seen.add(ProbePlace.of(wire, end))) {
+                        open.add(ProbePlace.of(wire, end));
                     }
                 }
             }
@@ -92,7 +90,7 @@ public final class BenchNets {
             for (Wire wire : wiresAt.get(place)) {
                 wires.put(wire.id().value(), wire);
                 for (WireEnd end : wire.ends()) {
-                    if (place(wire, end).equals(place) && !(end instanceof WireEnd.AtSplice)) {
+                    if (ProbePlace.of(wire, end).equals(place) && !(end instanceof WireEnd.AtSplice)) {
                         ends.put(new BenchEnd(place, harness.contact(end)), place);
                     }
                 }
@@ -110,15 +108,16 @@ public final class BenchNets {
         }
         Map<String, Integer> numbers = new LinkedHashMap<>();
         numbers.put(places.get(order.get(0)), 0);
-        wires.forEach(wire -> wire.ends().forEach(end -> numbers.putIfAbsent(place(wire, end), numbers.size())));
+        wires.forEach(
+                wire -> wire.ends().forEach(end -> numbers.putIfAbsent(ProbePlace.of(wire, end), numbers.size())));
         NetOhms bare = new NetOhms(numbers.size());
         NetOhms joined = new NetOhms(numbers.size());
         boolean known = true;
         for (Wire wire : wires) {
             OptionalDouble ohms = ohms(wire);
             known &= ohms.isPresent();
-            int from = numbers.get(place(wire, wire.from()));
-            int to = numbers.get(place(wire, wire.to()));
+            int from = numbers.get(ProbePlace.of(wire, wire.from()));
+            int to = numbers.get(ProbePlace.of(wire, wire.to()));
             bare.add(from, to, ohms.orElse(0));
             joined.add(from, to, ohms.orElse(0) + joint(wire.from()) + joint(wire.to()));
         }
@@ -134,14 +133,13 @@ public final class BenchNets {
         return paths;
     }
 
-    /** Listed resistance of a wire at 20 C, or its measured one, ohm; empty when its length is unknown. */
+    /** Listed resistance of a wire at 20 C, or the one entered with it, ohm; empty when its length is unknown. */
     private OptionalDouble ohms(Wire wire) {
-        OptionalDouble length = analysis.routes().lengthMetres(wire);
+        OptionalDouble length = input.routes().lengthMetres(wire);
         if (length.isEmpty() && wire.measuredOhms().isEmpty()) {
             return OptionalDouble.empty();
         }
-        Gauge gauge =
-                analysis.evidence().rating(wire.id()).map(WireRating::gauge).orElseThrow();
+        Gauge gauge = input.rating(wire).gauge();
         return OptionalDouble.of(resistance.ohms(wire, gauge, length, BENCH_CELSIUS));
     }
 
@@ -153,15 +151,5 @@ public final class BenchNets {
 
     private static double ohms(BenchEnd end) {
         return end.contact().map(ContactPart::contactOhms).orElse(0.0);
-    }
-
-    /** Where an end is on the bench: what shares a place is joined there. */
-    private static String place(Wire wire, WireEnd end) {
-        if (end instanceof WireEnd.AtCavity || end instanceof WireEnd.AtSplice) {
-            return end.text();
-        }
-        String own =
-                end instanceof WireEnd.Loose ? "loose end of " + wire.id() : end.text() + ", terminal of " + wire.id();
-        return wire.from().equals(wire.to()) ? own + (end == wire.from() ? " (from)" : " (to)") : own;
     }
 }

@@ -1,4 +1,4 @@
-package org.ohmloom.pack.bench;
+package org.ohmloom.bench;
 
 import java.util.Optional;
 import org.ohmloom.model.ContactPart;

@@ -1,0 +1,120 @@
+package org.ohmloom.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.ohmloom.model.Measured;
+import org.ohmloom.model.NaturalOrder;
+import org.ohmloom.model.Reading;
+
+/**
+ * The readings of a harness, each judged. A later reading of the same thing on the same harness takes the place of an earlier one:
+ * what was mended and measured again counts as it is now.
+ *
+ * @param judgements the judged readings in the order of their ids
+ */
+public record AsBuiltRecord(List<Judgement> judgements) {
+
+    /** What stands where no serial number does. */
+    public static final String NO_SERIAL = "no serial number";
+
+    public AsBuiltRecord {
+        judgements = List.copyOf(judgements);
+    }
+
+    /** Judges all readings; costs nothing where there are none. */
+    public static AsBuiltRecord of(BenchInput input) {
+        List<Reading> readings = List.copyOf(input.harness().readings().all());
+        return readings.isEmpty() ? new AsBuiltRecord(List.of()) : of(input, TestPlan.of(input));
+    }
+
+    /** The same with the tests known. */
+    public static AsBuiltRecord of(BenchInput input, TestPlan plan) {
+        List<Reading> readings = List.copyOf(input.harness().readings().all());
+        List<Judgement> judged = new ArrayList<>();
+        for (Reading reading : readings) {
+            judged.add(judge(input, plan, reading).supersededBy(later(readings, reading)));
+        }
+        return new AsBuiltRecord(judged);
+    }
+
+    private static Judgement judge(BenchInput input, TestPlan plan, Reading reading) {
+        Measured measured = reading.measured();
+        ResistanceJudge resistance = new ResistanceJudge(input, plan);
+        TestJudge tests = new TestJudge(input, plan);
+        if (measured instanceof Measured.Path path) {
+            return resistance.path(reading, path);
+        } else if (measured instanceof Measured.OfWire wire) {
+            return resistance.wire(reading, wire);
+        } else if (measured instanceof Measured.OfJoint joint) {
+            return resistance.joint(reading, joint);
+        } else if (measured instanceof Measured.Isolation isolation) {
+            return tests.isolation(reading, isolation);
+        } else if (measured instanceof Measured.CableCheck check) {
+            return tests.cable(reading, check);
+        } else if (measured instanceof Measured.Pull pull) {
+            return tests.pull(reading, pull);
+        }
+        return tests.powered(reading, (Measured.Powered) measured);
+    }
+
+    private static Optional<Reading> later(List<Reading> readings, Reading reading) {
+        return readings.stream()
+                .filter(each -> isOfSameThing(each, reading) && ORDER.compare(each, reading) > 0)
+                .max(ORDER);
+    }
+
+    private static final Comparator<Reading> ORDER = Comparator.comparing(
+                    (Reading reading) -> reading.measuredAt().orElse(""))
+            .thenComparing(reading -> reading.id().value(), NaturalOrder.INSTANCE);
+
+    /** Whether two readings are of the same thing on the same built harness. */
+    public static boolean isOfSameThing(Reading one, Reading other) {
+        return one.measured().getClass() == other.measured().getClass()
+                && one.measured().place().equals(other.measured().place())
+                && Objects.equals(one.serialNumber(), other.serialNumber());
+    }
+
+    /** The serial numbers in natural order; {@link #NO_SERIAL} for readings without one. */
+    public List<String> serialNumbers() {
+        return judgements.stream()
+                .map(each -> each.reading().serialNumber().orElse(NO_SERIAL))
+                .distinct()
+                .sorted(NaturalOrder.INSTANCE)
+                .toList();
+    }
+
+    /** The judged readings of one built harness. */
+    public List<Judgement> of(String serialNumber) {
+        return judgements.stream()
+                .filter(each -> each.reading().serialNumber().orElse(NO_SERIAL).equals(serialNumber))
+                .toList();
+    }
+
+    /** Count of those that stand with a verdict. */
+    public long count(Verdict verdict) {
+        return judgements.stream()
+                .filter(each -> each.stands() && each.verdict() == verdict)
+                .count();
+    }
+
+    /** What came of it in one sentence: "12 readings: 10 passed, 1 failed, 1 not judged". */
+    public String summary() {
+        long standing = judgements.stream().filter(Judgement::stands).count();
+        return standing
+                + (standing == 1 ? " reading: " : " readings: ")
+                + List.of(Verdict.values()).stream()
+                        .map(verdict -> count(verdict) + " " + verdict.words())
+                        .collect(Collectors.joining(", "));
+    }
+
+    /** The judgement of a reading. */
+    public Optional<Judgement> of(Reading reading) {
+        return judgements.stream()
+                .filter(each -> each.reading().id().equals(reading.id()))
+                .findFirst();
+    }
+}

@@ -1,0 +1,69 @@
+package org.ohmloom.review;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ohmloom.bench.AsBuiltRecord;
+import org.ohmloom.bench.Judgement;
+import org.ohmloom.edit.PutElements;
+import org.ohmloom.model.Reading;
+import org.ohmloom.tables.BenchLimit;
+import org.ohmloom.units.Unit;
+
+/**
+ * A measured resistance is not far below what the listed conductor has.
+ * <p>Listed resistances are the most a size may have, so a few per cent less is usual; much less is another way beside the wire, a
+ * shorter or thicker wire, or a slip of the pen. Said of every reading that counts, and told apart where it stands in for the
+ * calculated resistance.
+ */
+final class ReadingImplausible implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "reading-implausible",
+            "A measured resistance is too low to be believed",
+            Severity.NOTE,
+            "share of the listed resistance: common practice, no source",
+            "Less resistance than the copper can have means that something else was measured. Where the reading stands in for the"
+                    + " calculated resistance, currents, drops and temperatures rest on it.",
+            "Measure again with everything unplugged, or let the reading not replace the calculated resistance.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        for (Judgement judgement : AsBuiltRecord.of(evidence.bench()).judgements()) {
+            if (judgement.implausible().isPresent() && judgement.stands()) {
+                report.accept(finding(evidence, judgement));
+            }
+        }
+    }
+
+    private static Finding finding(Evidence evidence, Judgement judgement) {
+        Reading reading = judgement.reading();
+        return new FindingDraft(
+                        INFO,
+                        "{reading}: {of} is {value}, less than the {least} of {share} of the listed copper{used}.")
+                .word("reading", reading.id())
+                .word(
+                        "of",
+                        reading.measured().words() + " of " + reading.measured().place())
+                .value("value", judgement.value().orElseThrow().canonical(), Unit.OHM)
+                .value("least", judgement.implausible().orElseThrow().canonical(), Unit.OHM)
+                .value(
+                        "share",
+                        evidence.tables()
+                                .benchLimit(BenchLimit.PLAUSIBLE_FRACTION)
+                                .value(),
+                        Unit.FRACTION)
+                .word("used", reading.replaces() ? "; the calculation uses it" : "")
+                .subject(reading.id())
+                .fix(
+                        reading.replaces()
+                                ? Optional.of(PutElements.one(
+                                        "Calculate without reading " + reading.id(), reading.replacing(false)))
+                                : Optional.empty())
+                .build();
+    }
+}
