@@ -45,7 +45,7 @@ final class CleanedJoints {
                 RemedyKind.CLEANED_JOINT,
                 new PutElements(
                         "Clean the joint of " + id + " down to the " + Formats.ohms(ohms) + " of the others",
-withoutReadings(ground.withJointOhms(ohms), harness))));
+                        withoutReadings(ground.withJointOhms(ohms), harness))));
     }
 
     private static double jointOhms(MeasuredOhms measured, GroundPoint ground) {
