@@ -1,0 +1,30 @@
+package org.ohmloom.edit;
+
+import java.util.List;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Harness;
+
+/**
+ * Takes elements out of the harness with what cannot be without them. What referred to them is freed: the ends of wires become
+ * loose, connectors no longer plug into anything.
+ *
+ * @param elements the elements; those not in the harness do not matter
+ */
+public record TakeOut(List<ElementId> elements) implements Edit {
+
+    public TakeOut {
+        elements = List.copyOf(elements);
+    }
+
+    @Override
+    public String label() {
+        return "Take out " + Subjects.text(elements, "things");
+    }
+
+    @Override
+    public Harness apply(Harness before) {
+        return elements.stream().noneMatch(id -> before.element(id.value()).isPresent())
+                ? before
+                : Erasure.of(before, elements);
+    }
+}
