@@ -207,7 +207,7 @@ public final class ReturnTrial {
                         bench, sized.sizes(), protection.drawn(), heated, ratings, cancel, (soFar, part) -> {})));
         return new ReturnTrial(
                 evidence,
-                Summing.of(bench, ratings, heated),
+                Totals.of(evidence),
                 asked -> FindingOrder.of(completed(bench, protection, sized, input, evidence, asked), asked),
                 cancel);
     }

@@ -47,7 +47,7 @@ final class Snapshots {
         return new Analysis(
                 evidence,
                 FindingOrder.of(evidence, cancel),
-                Summing.of(bench, evidence.ratings(), core.heated()),
+                Totals.of(evidence),
                 LogWriter.of(bench, evidence, core.heated()));
     }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param name     what people call it
  * @param assembly the assembly it belongs to
  */
-public record Breakout(BreakoutId id, String name, Optional<AssemblyId> assembly) implements Element {
+public record Breakout(BreakoutId id, String name, Optional<AssemblyId> assembly) implements Element, Assembled {
 
     public Breakout {
         notBlank(name, "name of breakout " + id);

@@ -28,7 +28,7 @@ public record BundleSegment(
         Optional<Covering> covering,
         Optional<AssemblyId> assembly,
         OptionalDouble layLengthMm)
-        implements Element {
+        implements Element, Assembled {
 
     public BundleSegment {
         that(!from.equals(to), "segment %s joins breakout %s to itself", id, from);

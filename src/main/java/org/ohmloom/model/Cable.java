@@ -27,7 +27,7 @@ public record Cable(
         OptionalDouble layLengthMm,
         Optional<PartId> part,
         Optional<AssemblyId> assembly)
-        implements Element {
+        implements Element, Assembled {
 
     /** How the cores of a cable lie together. */
     public enum Kind {

@@ -29,7 +29,7 @@ public record Component(
         Optional<CaseGround> caseGround,
         boolean existing,
         Optional<AssemblyId> assembly)
-        implements Element {
+        implements Element, Assembled {
 
     public Component {
         notBlank(name, "name of component " + id);
@@ -80,6 +80,11 @@ public record Component(
     /** This component with another device. */
     public Component withDevice(Device changed) {
         return new Component(id, name, changed, part, zone, at, caseGround, existing, assembly);
+    }
+
+    /** This component as one that is in the vehicle already. */
+    public Component asExisting() {
+        return new Component(id, name, device, part, zone, at, caseGround, true, assembly);
     }
 
     /** This component with another name. */

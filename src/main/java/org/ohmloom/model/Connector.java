@@ -43,7 +43,7 @@ public record Connector(
         boolean existing,
         Optional<AssemblyId> assembly,
         Optional<CavityGrid> grid)
-        implements Element {
+        implements Element, Assembled {
 
     public Connector {
         notBlank(name, "name of connector " + id);
@@ -93,6 +93,25 @@ public record Connector(
         return cavities.stream()
                 .filter(cavity -> cavity.name().equals(cavityName))
                 .findFirst();
+    }
+
+    /** This connector with another name. */
+    public Connector withName(String changed) {
+        return new Connector(
+                id,
+                changed,
+                component,
+                mate,
+                at,
+                cavities,
+                part,
+                lock,
+                backshell,
+                limitCelsius,
+                zone,
+                existing,
+                assembly,
+                grid);
     }
 
     /** This connector with a cavity put in the place of the one of the same name. */

@@ -38,7 +38,7 @@ public record GroundPoint(
         Optional<Integer> studs,
         OptionalDouble studMm,
         Optional<String> torque)
-        implements Element {
+        implements Element, Assembled {
 
     public GroundPoint {
         notBlank(name, "name of ground point " + id);

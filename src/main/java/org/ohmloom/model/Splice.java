@@ -30,7 +30,7 @@ public record Splice(
         Optional<Form> form,
         Optional<Boolean> sealed,
         Optional<String> cover)
-        implements Element {
+        implements Element, Assembled {
 
     /** How the wires of a splice meet. */
     public enum Form {

@@ -32,7 +32,7 @@ public record Strap(
         Optional<AssemblyId> assembly,
         OptionalDouble lengthMetres,
         OptionalDouble areaMm2)
-        implements Element {
+        implements Element, Assembled {
 
     public Strap {
         notBlank(name, "name of strap " + id);

@@ -46,7 +46,7 @@ public record Wire(
         boolean existing,
         Optional<AssemblyId> assembly,
         boolean locked)
-        implements Element {
+        implements Element, Assembled {
 
     public Wire {
         family.ifPresent(value -> notBlank(value, "conductor family of wire " + id));
