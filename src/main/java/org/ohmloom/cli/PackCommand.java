@@ -45,6 +45,11 @@ final class PackCommand implements Callable<Integer> {
     private @Nullable String paper;
 
     @Option(
+            names = "--per-assembly",
+            description = "Also writes a pack of each assembly, into a folder named by its number.")
+    private boolean perAssembly;
+
+    @Option(
             names = "--remedies",
             description =
                     "Also tries remedies for the findings on returns and lists them in the calculation; takes many analyses.")
@@ -63,10 +68,11 @@ final class PackCommand implements Callable<Integer> {
             options = options.withPaper(paper);
         }
         Analysis analysis = Inputs.analysed(file);
-        List<Path> written = BuildPack.write(analysis, directory, options.withRemedies(remedies), Progress.NONE);
+        options = options.withRemedies(remedies).withPerAssembly(perAssembly);
+        List<Path> written = BuildPack.write(analysis, directory, options, Progress.NONE);
         PrintWriter out = spec.commandLine().getOut();
         out.println("Written to " + directory + ":");
-        written.forEach(path -> out.println("  " + path.getFileName()));
+        written.forEach(path -> out.println("  " + directory.relativize(path)));
         out.println();
         FindingsText.summary(analysis, 8, out);
         out.println();

@@ -116,8 +116,10 @@ final class Erasure {
     }
 
     private boolean isAboutGone(Element element) {
-        return element instanceof Note note && note.about().filter(names::contains).isPresent()
-                || element instanceof Waiver waiver && waiver.subjects().stream().anyMatch(names::contains);
+        return element instanceof Note note
+                        && note.about().filter(names::contains).isPresent()
+                || element instanceof Waiver waiver
+                        && waiver.subjects().stream().anyMatch(names::contains);
     }
 
     private Optional<Object> rewrittenRecord(Record before) {

@@ -74,6 +74,11 @@ public record GroundPoint(
                 Optional.empty());
     }
 
+    /** This ground point as one that is in the vehicle already. */
+    public GroundPoint asExisting() {
+        return new GroundPoint(id, name, body, jointOhms, at, zone, part, true, assembly, studs, studMm, torque);
+    }
+
     /** This ground point with another resistance of its joint, ohm, 0 or more. */
     public GroundPoint withJointOhms(double changed) {
         return new GroundPoint(id, name, body, changed, at, zone, part, existing, assembly, studs, studMm, torque);

@@ -68,6 +68,11 @@ public record Splice(
                 Optional.empty());
     }
 
+    /** This splice as one that is in the vehicle already. */
+    public Splice asExisting() {
+        return new Splice(id, name, jointOhms, place, part, true, assembly, form, sealed, cover);
+    }
+
     /** This splice at another place. */
     public Splice withPlace(Place changed) {
         return new Splice(id, name, jointOhms, Optional.of(changed), part, existing, assembly, form, sealed, cover);

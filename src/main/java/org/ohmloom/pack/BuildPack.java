@@ -27,13 +27,14 @@ import org.ohmloom.remedy.RemedySearch;
 
 /**
  * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, bundles, build order, test sheet and calculation as PDF, and
- * every table as CSV beside it and in one workbook, with a list of their checksums; the documents lead to each other by links. All documents carry the revision of the title block. No clock is read: the same analysis
+ * every table as CSV beside it and in one workbook, with a list of their checksums; the documents lead to each other by links. On request each assembly gets a pack of its own in a folder beside. All documents carry the revision of the title block. No clock is read: the same analysis
  * gives the same bytes.
  */
 public final class BuildPack {
     private final Analysis analysis;
+    private final PackPart part;
     private final PackOptions options;
-    private final Progress progress;
+    private final Steps steps;
     private final SceneFonts fonts;
     private final PdfFile pdf;
     private final FileNames names;
@@ -41,10 +42,11 @@ public final class BuildPack {
     private final CrossLinks links;
     private final WorkbookFile workbook = new WorkbookFile();
 
-    private BuildPack(Analysis analysis, PackOptions options, Progress progress) {
-        this.analysis = analysis;
+    private BuildPack(PackPart part, PackOptions options, Steps steps) {
+        this.part = part;
+        this.analysis = part.analysis();
         this.options = options;
-        this.progress = progress;
+        this.steps = steps;
         this.fonts = SceneFonts.load();
         this.pdf = new PdfFile(fonts, options.monochrome() ? DrawStyle.PRINT_MONO : DrawStyle.PRINT);
         this.names = new FileNames(analysis.harness().titleBlock().number());
@@ -62,30 +64,33 @@ public final class BuildPack {
      */
     public static List<Path> write(Analysis analysis, Path directory, PackOptions options, Progress progress)
             throws PackException {
+        List<PackPart> parts = PackPart.of(analysis, options);
+        Steps steps = new Steps(
+                progress,
+                2 * parts.stream().mapToInt(part -> part.documents().size()).sum());
         try (StagedFiles files = StagedFiles.in(directory)) {
-            new BuildPack(analysis, options, progress).make(files);
+            for (PackPart part : parts) {
+                new BuildPack(part, options, steps).make(files);
+            }
+            steps.checkpoint();
+            steps.last("Moving the files into place");
             return files.moveIntoPlace();
         }
     }
 
     private void make(StagedFiles files) throws PackException {
-        int steps = 2 * options.documents().size();
-        int done = 0;
         List<Prepared> all = new ArrayList<>();
-        for (PackDocument document : options.documents()) {
-            checkpoint();
-            progress.step(done++, steps, document.title());
+        for (PackDocument document : part.documents()) {
+            steps.next(document.title());
             all.add(prepared(document));
         }
         for (Prepared each : all) {
-            checkpoint();
-            progress.step(done++, steps, each.document().title());
+            steps.next(each.document().title());
             write(files, each);
         }
         workbook(files);
-        files.add(names.csv(PackManifest.ID, ""), manifest.text().getBytes(StandardCharsets.UTF_8));
-        checkpoint();
-        progress.step(done, done, "Moving the files into place");
+        files.add(
+                part.folder() + names.csv(PackManifest.ID, ""), manifest.text().getBytes(StandardCharsets.UTF_8));
     }
 
     /**
@@ -139,19 +144,13 @@ public final class BuildPack {
     }
 
     private void add(StagedFiles files, String name, byte[] content) throws PackException {
-        files.add(name, content);
+        files.add(part.folder() + name, content);
         manifest.add(name, content);
-    }
-
-    private void checkpoint() {
-        if (progress.isCancelled()) {
-            throw new CancellationException("build pack cancelled");
-        }
     }
 
     private Report report(PackDocument document) {
         return switch (document) {
-            case COVER -> new Cover(analysis, options.documents(), names).report();
+            case COVER -> new Cover(analysis, part.documents(), names).report();
             case PIN_TABLES -> new PinTables(analysis.harness(), fonts).report();
             case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report();
             case WIRE_LIST -> new WireList(analysis).report();
@@ -164,7 +163,7 @@ public final class BuildPack {
     }
 
     private List<RemedyList> remedies() {
-        return options.remedies() ? new RemedySearch(analysis, progress::isCancelled).all() : List.of();
+        return options.remedies() ? new RemedySearch(analysis, steps::isCancelled).all() : List.of();
     }
 
     private TitleFields fields(PackDocument document) {

@@ -17,6 +17,11 @@ final class FileNames {
         this.stem = shorter.isEmpty() ? "harness" : shorter;
     }
 
+    /** A folder for all of them, with a slash. */
+    String folder() {
+        return stem + "/";
+    }
+
     String pdf(PackDocument document) {
         return pdf(document.id());
     }

@@ -44,6 +44,11 @@ public enum PackDocument {
         return title;
     }
 
+    /** Whether it is about one assembly as well as about the whole harness: what a bench builds, not what a vehicle does. */
+    public boolean isOfAssembly() {
+        return this != CALCULATION;
+    }
+
     /** What is in it, for the list of contents. */
     public String content() {
         return content;

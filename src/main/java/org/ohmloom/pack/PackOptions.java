@@ -14,11 +14,14 @@ import org.ohmloom.draw.Paper;
  * @param paper      sheet size of the drawing; tables are set on A4, or on ANSI A when it is a size of ASME Y14.1
  * @param monochrome whether only black and greys are used
  * @param remedies   whether remedies are tried for the findings on returns and stand in the calculation; that takes many analyses
+ * @param perAssembly whether each assembly gets a pack of its own as well, in a folder named by its number
  */
-public record PackOptions(Set<PackDocument> documents, Paper paper, boolean monochrome, boolean remedies) {
+public record PackOptions(
+        Set<PackDocument> documents, Paper paper, boolean monochrome, boolean remedies, boolean perAssembly) {
 
     /** Every document, the drawing on A3, in colour. */
-    public static final PackOptions ALL = new PackOptions(EnumSet.allOf(PackDocument.class), Paper.A3, false, false);
+    public static final PackOptions ALL =
+            new PackOptions(EnumSet.allOf(PackDocument.class), Paper.A3, false, false, false);
 
     public PackOptions {
         Set<PackDocument> copy = EnumSet.noneOf(PackDocument.class);
@@ -41,7 +44,7 @@ public record PackOptions(Set<PackDocument> documents, Paper paper, boolean mono
                                             .map(PackDocument::id)
                                             .collect(Collectors.joining(", ")))));
         }
-        return new PackOptions(wanted, paper, monochrome, remedies);
+        return new PackOptions(wanted, paper, monochrome, remedies, perAssembly);
     }
 
     /**
@@ -53,16 +56,21 @@ public record PackOptions(Set<PackDocument> documents, Paper paper, boolean mono
         Paper found = Paper.named(name)
                 .orElseThrow(() -> new PackException("'" + name.strip() + "' is no paper of the pack; choose from "
                         + Arrays.stream(Paper.values()).map(Paper::label).collect(Collectors.joining(", "))));
-        return new PackOptions(documents, found, monochrome, remedies);
+        return new PackOptions(documents, found, monochrome, remedies, perAssembly);
     }
 
     /** These options in black and greys only, or in colour. */
     public PackOptions withMonochrome(boolean changed) {
-        return new PackOptions(documents, paper, changed, remedies);
+        return new PackOptions(documents, paper, changed, remedies, perAssembly);
     }
 
     /** These options with remedies tried, or not. */
     public PackOptions withRemedies(boolean changed) {
-        return new PackOptions(documents, paper, monochrome, changed);
+        return new PackOptions(documents, paper, monochrome, changed, perAssembly);
+    }
+
+    /** These options with a pack of each assembly beside, or without. */
+    public PackOptions withPerAssembly(boolean changed) {
+        return new PackOptions(documents, paper, monochrome, remedies, changed);
     }
 }

@@ -38,8 +38,14 @@ final class StagedFiles implements AutoCloseable {
         }
     }
 
+    /**
+     * Adds a file.
+     *
+     * @param name its name in the folder; that of one in a folder within has that folder and a slash before it
+     */
     void add(String name, byte[] content) throws PackException {
         try {
+            Files.createDirectories(aside.resolve(name).getParent());
             Files.write(aside.resolve(name), content);
             names.add(name);
         } catch (IOException failed) {
@@ -53,6 +59,7 @@ final class StagedFiles implements AutoCloseable {
         for (String name : names) {
             Path target = directory.resolve(name);
             try {
+                Files.createDirectories(target.getParent());
                 move(aside.resolve(name), target);
             } catch (IOException failed) {
                 throw new PackException(target + ": not written: " + reason(failed), failed);
@@ -90,12 +97,24 @@ final class StagedFiles implements AutoCloseable {
             for (String name : names) {
                 Files.deleteIfExists(aside.resolve(name));
             }
+            for (Path within : folders(aside)) {
+                Files.deleteIfExists(within);
+            }
             Files.deleteIfExists(aside);
             if (made && isEmpty(directory)) {
                 Files.deleteIfExists(directory);
             }
         } catch (IOException failed) {
             throw new PackException(aside + ": temporary files are left here: " + reason(failed), failed);
+        }
+    }
+
+    private static List<Path> folders(Path parent) throws IOException {
+        if (!Files.isDirectory(parent)) {
+            return List.of();
+        }
+        try (var entries = Files.list(parent)) {
+            return entries.filter(Files::isDirectory).toList();
         }
     }
 

@@ -38,6 +38,7 @@ final class PackDialog extends JDialog {
     private final JComboBox<Paper> paper = new JComboBox<>(Paper.values());
     private final JCheckBox monochrome = new JCheckBox("Black and greys only");
     private final JCheckBox remedies = new JCheckBox("Try remedies for findings on returns (takes minutes)");
+    private final JCheckBox perAssembly = new JCheckBox("Also a pack of each assembly, in a folder of its own");
     private final JTextField folder = new JTextField(34);
     private final JButton browse = new JButton("Choose…");
     private final JProgressBar progress = new JProgressBar();
@@ -94,6 +95,12 @@ final class PackDialog extends JDialog {
         remedies.setName("try-remedies-for-pack");
         remedies.setToolTipText("Lists in the calculation what helps against each finding on returns; takes minutes");
         add(remedies, "span, gapleft 20");
+        perAssembly.setName("per-assembly");
+        perAssembly.setToolTipText("Cover, drawing, tables, build order and test sheet of each assembly by itself");
+        perAssembly.setVisible(desk.analysis()
+                .filter(all -> !all.harness().assemblies().isEmpty())
+                .isPresent());
+        add(perAssembly, "span");
         JLabel paperLabel = new JLabel("Paper of the drawing");
         paperLabel.setLabelFor(paper);
         add(paperLabel, "gaptop 8");
@@ -142,7 +149,11 @@ final class PackDialog extends JDialog {
         export.start(
                 target,
                 new PackOptions(
-                        chosen(), (Paper) paper.getSelectedItem(), monochrome.isSelected(), remedies.isSelected()));
+                        chosen(),
+                        (Paper) paper.getSelectedItem(),
+                        monochrome.isSelected(),
+                        remedies.isSelected(),
+                        perAssembly.isSelected()));
     }
 
     private static Path parent(Path target) {
@@ -166,7 +177,8 @@ final class PackDialog extends JDialog {
 
     private void setBusy(boolean busy) {
         documents.values().forEach(box -> box.setEnabled(!busy));
-        List.of(paper, monochrome, remedies, folder, browse, write).forEach(part -> part.setEnabled(!busy));
+        List.of(paper, monochrome, remedies, perAssembly, folder, browse, write)
+                .forEach(part -> part.setEnabled(!busy));
         progress.setVisible(busy);
         step.setText(" ");
         pack();

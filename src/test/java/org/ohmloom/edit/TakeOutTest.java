@@ -77,8 +77,8 @@ class TakeOutTest {
                 .count();
         long joined = harness.wires().all().stream()
                 .flatMap(wire -> wire.ends().stream())
-                .filter(end -> end instanceof WireEnd.AtCavity at
-                        && at.connector().equals(new ConnectorId("X61")))
+                .filter(end ->
+                        end instanceof WireEnd.AtCavity at && at.connector().equals(new ConnectorId("X61")))
                 .count();
         assertEquals(joined, loose);
     }
@@ -112,8 +112,7 @@ class TakeOutTest {
     @Test
     void allTakenOutLeavesAnEmptyHarnessWithItsTitle() throws HarnessFileException {
         Harness harness = example("workboat");
-        Harness after =
-                new TakeOut(harness.elements().map(Element::id).toList()).apply(harness);
+        Harness after = new TakeOut(harness.elements().map(Element::id).toList()).apply(harness);
         assertEquals(0, after.elements().count());
         assertEquals(harness.titleBlock(), after.titleBlock());
         assertTrue(after.layout().isEmpty());

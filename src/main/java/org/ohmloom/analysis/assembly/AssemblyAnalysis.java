@@ -34,7 +34,8 @@ public final class AssemblyAnalysis {
                 within(ids, all.routes().conductorMetres()),
                 within(ids, all.routes().refused()));
         BundleStudy bundles = new BundleStudy(
-                within(ids, all.bundles().bySegment()), within(ids, all.bundles().splices()));
+                within(ids, all.bundles().bySegment()),
+                within(ids, all.bundles().splices()));
         Evidence evidence = new Evidence(
                 part,
                 all.tables(),

@@ -14,10 +14,12 @@ import org.ohmloom.model.Connector;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Note;
 import org.ohmloom.model.Part;
 import org.ohmloom.model.Revision;
+import org.ohmloom.model.Splice;
 import org.ohmloom.model.TitleBlock;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.model.Zone;
@@ -49,24 +51,34 @@ public final class AssemblyHarness {
                 .toList();
         Harness part = new TakeOut(others).apply(whole);
         List<Element> changed = new ArrayList<>();
-        for (Component component : part.components().all()) {
-            if (!belongs(component, id)) {
-                changed.add(component.asExisting());
-            }
-        }
+        part.elements()
+                .filter(each -> !belongs(each, id))
+                .map(AssemblyHarness::asExisting)
+                .forEach(changed::add);
         for (Connector connector : part.connectors().all()) {
             whole.connectors()
                     .get(connector.id())
                     .mate()
                     .filter(mate -> !part.connectors().has(mate))
                     .map(whole.connectors()::get)
-                    .ifPresent(mate -> changed.add(connector.withName(connector.name() + ", mates with " + mate.id()
+                    .ifPresent(mate -> changed.add(connector.withName("mates with " + mate.id()
                             + mate.assembly()
                                     .map(whole.assemblies()::get)
                                     .map(other -> " of " + other.number())
-                                    .orElse(""))));
+                                    .orElse("")
+                            + ": " + connector.name())));
         }
         return part.withAll(changed).withTitleBlock(titled(whole.titleBlock(), assembly));
+    }
+
+    private static Element asExisting(Element element) {
+        if (element instanceof Component component) {
+            return component.asExisting();
+        }
+        if (element instanceof Splice splice) {
+            return splice.asExisting();
+        }
+        return element instanceof GroundPoint ground ? ground.asExisting() : element;
     }
 
     private static boolean belongs(Element element, AssemblyId id) {

@@ -1,0 +1,42 @@
+package org.ohmloom.pack;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.assembly.AssemblyAnalysis;
+import org.ohmloom.model.Assembly;
+
+/**
+ * What becomes one folder of documents: the whole harness, or one of its assemblies.
+ *
+ * @param folder    its folder within that of the pack, with a slash; empty for the whole harness
+ * @param analysis  the results about it
+ * @param documents its documents, in the order of the pack
+ */
+record PackPart(String folder, Analysis analysis, Set<PackDocument> documents) {
+
+    PackPart {
+        Set<PackDocument> copy = EnumSet.noneOf(PackDocument.class);
+        copy.addAll(documents);
+        documents = Collections.unmodifiableSet(copy);
+    }
+
+    /** The parts of a pack: the whole, and the assemblies where they are asked for and some document is about them. */
+    static List<PackPart> of(Analysis analysis, PackOptions options) {
+        List<PackPart> parts = new ArrayList<>();
+        parts.add(new PackPart("", analysis, options.documents()));
+        Set<PackDocument> documents =
+                options.documents().stream().filter(PackDocument::isOfAssembly).collect(Collectors.toSet());
+        if (options.perAssembly() && !documents.isEmpty()) {
+            for (Assembly assembly : analysis.harness().assemblies().all()) {
+                Analysis results = AssemblyAnalysis.of(analysis, assembly.id());
+                parts.add(new PackPart(new FileNames(assembly.number()).folder(), results, documents));
+            }
+        }
+        return List.copyOf(parts);
+    }
+}

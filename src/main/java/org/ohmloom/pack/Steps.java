@@ -1,0 +1,45 @@
+package org.ohmloom.pack;
+
+import java.util.concurrent.CancellationException;
+
+/** Counts the steps of making a pack, and stops it when that is asked for. */
+final class Steps {
+    private final Progress progress;
+    private final int count;
+    private int done;
+
+    Steps(Progress progress, int count) {
+        this.progress = progress;
+        this.count = count;
+    }
+
+    boolean isCancelled() {
+        return progress.isCancelled();
+    }
+
+    /**
+     * Begins the next step.
+     *
+     * @throws CancellationException when the pack is no longer wanted
+     */
+    void next(String what) {
+        checkpoint();
+        progress.step(done++, count, what);
+    }
+
+    /** All steps are done but that. */
+    void last(String what) {
+        progress.step(count, count, what);
+    }
+
+    /**
+     * Goes on, or not.
+     *
+     * @throws CancellationException when the pack is no longer wanted
+     */
+    void checkpoint() {
+        if (progress.isCancelled()) {
+            throw new CancellationException("build pack cancelled");
+        }
+    }
+}
