@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             SizeCommand.class,
             PackCommand.class,
             CompareCommand.class,
+            RecordCommand.class,
             TablesCommand.class,
             CommandLine.HelpCommand.class
         },

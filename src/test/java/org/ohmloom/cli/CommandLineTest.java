@@ -56,6 +56,7 @@ class CommandLineTest {
                 new String[] {"check", TEACHING, "--format", "xml"},
                 new String[] {"size", TEACHING},
                 new String[] {"pack", TEACHING},
+                new String[] {"record", TEACHING, "--out", "x.harness.json"},
                 new String[] {"tables", "no-such-table"},
                 new String[] {"pack", TEACHING, "--out", "x", "--documents", "poem"})) {
             CommandRun run = CommandRun.of(wrong);
