@@ -1,8 +1,13 @@
 package org.ohmloom.draw;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Splice;
@@ -13,6 +18,7 @@ import org.ohmloom.model.ZoneId;
 final class BoardDrawing {
 
     private static final double CASING_MM = 0.35;
+    private static final double ABOVE_ON_SHEET_MM = 1.2;
     private static final double WARM_CELSIUS = 60;
     private static final double HOT_CELSIUS = 90;
 
@@ -25,6 +31,8 @@ final class BoardDrawing {
     private final CardMaker maker;
     private final RunLabels labels;
     private final Optional<Strands> strands;
+    private final Map<BreakoutId, Board.Joint> joints = new HashMap<>();
+    private final Set<BreakoutId> withRun = new HashSet<>();
     private final List<Item> items = new ArrayList<>();
 
     BoardDrawing(
@@ -46,6 +54,12 @@ final class BoardDrawing {
         this.maker = maker;
         this.labels = labels;
         this.strands = strands;
+        board.joints().forEach(each -> joints.put(each.id(), each));
+        board.runs().forEach(run -> withRun.addAll(List.of(run.near(), run.far())));
+    }
+
+    private Optional<Board.Joint> joint(BreakoutId id) {
+        return Optional.ofNullable(joints.get(id));
     }
 
     List<Item> items() {
@@ -65,8 +79,7 @@ final class BoardDrawing {
                 items.addAll(cards.tab(maker.tab(connector), doors.tab(run, connector)));
             }
             splices(run);
-            items.addAll(
-                    labels.of(run, board.joint(run.near()).map(Board.Joint::at).orElse(run.from())));
+            items.addAll(labels.of(run, joint(run.near()).map(Board.Joint::at).orElse(run.from())));
         }
         board.joints().forEach(this::joint);
         return items;
@@ -80,7 +93,10 @@ final class BoardDrawing {
                 .ifPresent(segment -> zone(
                         segment.zone(),
                         new Extent(
-                                extent.leftMm(), extent.topMm() - half, extent.rightMm(), extent.bottomMm() + half)));
+                                extent.leftMm(),
+                                extent.topMm() - half - (texts.onSheet() ? ABOVE_ON_SHEET_MM : 0),
+                                extent.rightMm(),
+                                extent.bottomMm() + half + run.text().belowMm())));
     }
 
     private void zone(Optional<ZoneId> id, Extent extent) {
@@ -121,7 +137,7 @@ final class BoardDrawing {
         }
         for (Board.Placed placed : board.cards()) {
             List<Tab> tabs = placed.card().tabs();
-            Optional<Board.Joint> joint = placed.joint().flatMap(board::joint);
+            Optional<Board.Joint> joint = placed.joint().flatMap(this::joint);
             if (joint.isPresent() && tabs.isEmpty()) {
                 spur(placed, joint.get(), placed.card().element(), placed.card().description(), ink, narrowerMm);
             } else if (joint.isPresent()) {
@@ -167,11 +183,13 @@ final class BoardDrawing {
             Point at = doors.splice(run, k, splices.size());
             String id = splice.id().value();
             String text = id + ", splice " + splice.name();
-            double off = Math.max(thickness.bodyMm(run.tie().id()) / 2, 1.6) + 0.9;
+            double half = thickness.bodyMm(run.tie().id()) / 2;
+            double off = texts.onSheet() ? RunLabels.dimensionMm(half) + 0.8 : Math.max(half, 1.6) + 0.9;
+            String words = texts.splice(run.tie(), splice);
             CardDrawing.splice(at).forEach(mark -> items.add(Item.of(Layer.CONNECTORS, mark, id, text)));
             items.add(Item.of(
                     Layer.CONNECTORS,
-                    lettering.text(id, at.plus(0, -off), RunTexts.SMALL_MM, Anchor.MIDDLE, Weight.BOLD, Ink.TEXT),
+                    lettering.text(words, at.plus(0, -off), RunTexts.SMALL_MM, Anchor.MIDDLE, Weight.BOLD, Ink.TEXT),
                     id,
                     text));
         }
@@ -181,9 +199,7 @@ final class BoardDrawing {
     private void joint(Board.Joint joint) {
         String id = joint.id().value();
         String name = texts.joint(joint.id(), true);
-        boolean hasRun = board.runs().stream()
-                .anyMatch(run -> run.near().equals(joint.id()) || run.far().equals(joint.id()));
-        if (!hasRun) {
+        if (!withRun.contains(joint.id())) {
             double top = board.cards().stream()
                     .filter(placed -> placed.joint().filter(joint.id()::equals).isPresent())
                     .mapToDouble(placed -> placed.extent().topMm())

@@ -15,8 +15,9 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 
 /**
- * Makes board drawings of one harness, of the whole of it or of some of its breakouts. Steady drawings keep their places
- * whatever numbers are shown and whether wires are; others are as small as what is shown allows. For one thread.
+ * Makes board drawings of one harness, of the whole of it or of some of its breakouts. Drawings for the screen keep their
+ * places whatever numbers are shown and whether wires are; those with the detail of a sheet are as small as what is shown
+ * allows. For one thread.
  */
 final class BoardMaker {
 
@@ -32,26 +33,30 @@ final class BoardMaker {
     private final Thickness thickness;
     private final Thickness planned;
     private final RunTexts texts;
+    private final Optional<SheetDetail> detail;
 
     BoardMaker(
             Harness harness,
             Optional<Analysis> analysis,
             Optional<StateId> state,
             SceneOptions options,
-            boolean steady,
-            Lettering lettering) {
+            Lettering lettering,
+            Optional<SheetDetail> detail) {
+        boolean steady = detail.isEmpty();
         this.harness = harness;
         this.lettering = lettering;
         this.wires = options.wires();
         this.figures = new Figures(harness, analysis, state, options.numbers());
         this.ties = new Ties(harness);
-        this.maker = new CardMaker(harness, lettering);
+        this.detail = detail;
+        this.maker =
+                new CardMaker(harness, lettering, detail.map(SheetDetail::flags).orElse(NoteFlags.NONE));
         this.stations = new Stations(harness, ties, maker);
         this.paths = new WirePaths(harness, ties).all();
         this.wiresOf = Bundles.of(harness, paths);
         this.thickness = new Thickness(wiresOf, wires);
         this.planned = new Thickness(wiresOf, wires || steady);
-        this.texts = new RunTexts(harness, figures, lettering, wiresOf, steady);
+        this.texts = new RunTexts(harness, figures, lettering, wiresOf, detail);
     }
 
     Ties ties() {
@@ -62,9 +67,16 @@ final class BoardMaker {
         return stations;
     }
 
+    /** Room that the cards at a breakout take on any board, mm2; runs not counted. */
+    double leastAreaMm2(BreakoutId breakout) {
+        return stations.at(breakout).stream()
+                .mapToDouble(card -> card.widthMm() * card.heightMm())
+                .sum();
+    }
+
     /** The key for a room of that width, mm. */
     List<Item> legend(double roomMm) {
-        return Legend.items(harness, wires, true, lettering, roomMm);
+        return Legend.items(harness, wires, true, detail.isPresent(), lettering, roomMm);
     }
 
     /**
@@ -73,19 +85,17 @@ final class BoardMaker {
      * @param breakouts   breakouts to show; ties that lead to others end with a note where they go on
      * @param aspectRatio width over height to aim at
      * @param positions   positions on the board by id of element
-     * @param elsewhere   what is added to the name of a breakout that is not shown, as ", sheet 2"
+     * @param elsewhere   how it speaks of what it leaves out
      */
     List<Item> items(
-            SortedSet<BreakoutId> breakouts,
-            double aspectRatio,
-            Map<String, Position> positions,
-            Map<BreakoutId, String> elsewhere) {
+            SortedSet<BreakoutId> breakouts, double aspectRatio, Map<String, Position> positions, Elsewhere elsewhere) {
         Board board = board(breakouts, aspectRatio, positions, elsewhere);
-        RunLabels labels = new RunLabels(lettering, thickness);
+        RunLabels labels = new RunLabels(lettering, thickness, detail.isPresent());
         Doors doors = new Doors(board, maker, texts, planned);
         Optional<Strands> strands = wires ? Optional.of(strands(board, doors)) : Optional.empty();
         List<Item> items = new ArrayList<>(
                 new BoardDrawing(harness, board, doors, texts, thickness, lettering, maker, labels, strands).items());
+        detail.ifPresent(sheet -> items.addAll(new RunMarks(board, doors, texts, thickness, sheet).items()));
         strands.ifPresent(drawn -> {
             items.addAll(drawn.items());
             harness.wires().all().stream()
@@ -96,14 +106,16 @@ final class BoardMaker {
         return items;
     }
 
+    /** How far a board of these breakouts reaches on sheets, what is written along runs not counted. */
+    Optional<Extent> boundsOnSheet(SortedSet<BreakoutId> breakouts, double aspectRatio) {
+        return board(breakouts, aspectRatio, Map.of(), Elsewhere.UNSETTLED).bounds();
+    }
+
     /** Where everything lies. */
     Board board(
-            SortedSet<BreakoutId> breakouts,
-            double aspectRatio,
-            Map<String, Position> positions,
-            Map<BreakoutId, String> elsewhere) {
+            SortedSet<BreakoutId> breakouts, double aspectRatio, Map<String, Position> positions, Elsewhere elsewhere) {
         Sprouts sprouts = new Sprouts(harness, stations, texts, planned, lettering, elsewhere);
-        RunLabels labels = new RunLabels(lettering, planned);
+        RunLabels labels = new RunLabels(lettering, planned, detail.isPresent());
         return new BoardPlanner(sprouts, texts, labels, planned, positions, stations.sources())
                 .plan(Tree.all(breakouts, ties), aspectRatio);
     }

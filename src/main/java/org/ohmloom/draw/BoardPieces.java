@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.ohmloom.model.BreakoutId;
 
 /**
@@ -21,7 +20,6 @@ import org.ohmloom.model.BreakoutId;
 final class BoardPieces {
 
     private static final double PAIR_WORTH = 1.6;
-    private static final String ROOM_FOR_A_NUMBER = ", sheet\u00a099";
 
     private final BoardMaker maker;
     private final double widthMm;
@@ -96,55 +94,93 @@ final class BoardPieces {
     }
 
     private boolean fits(SortedSet<BreakoutId> breakouts) {
-        Map<BreakoutId, String> elsewhere = new LinkedHashMap<>();
-        maker.stations().breakouts().forEach(id -> elsewhere.put(id, ROOM_FOR_A_NUMBER));
-        return Piece.bounds(maker.items(breakouts, widthMm / heightMm, Map.of(), elsewhere))
-                .map(extent -> extent.widthMm() <= widthMm && extent.heightMm() <= heightMm)
-                .orElse(true);
+        double least = breakouts.stream().mapToDouble(maker::leastAreaMm2).sum();
+        return least <= widthMm * heightMm
+                && maker.boundsOnSheet(breakouts, widthMm / heightMm)
+                        .filter(extent -> extent.widthMm() <= widthMm && extent.heightMm() <= heightMm)
+                        .isPresent()
+                && Piece.bounds(maker.items(breakouts, widthMm / heightMm, Map.of(), Elsewhere.UNSETTLED))
+                        .map(extent -> extent.widthMm() <= widthMm && extent.heightMm() <= heightMm)
+                        .orElse(true);
     }
 
     /** The weightiest part beyond one tie that fits; the single breakout of least weight when none does. */
     private SortedSet<BreakoutId> part(SortedSet<BreakoutId> whole) {
         List<Part> parts = Tree.all(whole, maker.ties()).stream()
-                .flatMap(tree -> tree.branches().values().stream().flatMap(List::stream))
-                .distinct()
-                .flatMap(tie -> Stream.of(part(whole, tie, tie.from()), part(whole, tie, tie.to())))
-                .sorted(Comparator.comparingDouble(Part::worth).reversed().thenComparing(part -> part.breakouts()
-                        .first()))
+                .flatMap(tree -> parts(tree).stream())
+                .sorted(Comparator.comparingDouble(Part::worth).reversed().thenComparing(Part::start))
                 .toList();
         return parts.stream()
-                .map(Part::breakouts)
+                .filter(part -> part.leastAreaMm2() <= widthMm * heightMm)
+                .map(BoardPieces::side)
                 .filter(this::fits)
                 .findFirst()
-                .orElseGet(() ->
-                        parts.isEmpty() ? whole : parts.get(parts.size() - 1).breakouts());
+                .orElseGet(() -> parts.isEmpty() ? whole : side(parts.get(parts.size() - 1)));
     }
 
-    private record Part(SortedSet<BreakoutId> breakouts, double worth) {}
+    /**
+     * What lies on one side of a tie of a tree.
+     *
+     * @param worth        how good it is to cut it off
+     * @param leastAreaMm2 room that its things take at least, mm2
+     */
+    private record Part(Tree tree, Tie cut, BreakoutId start, double worth, double leastAreaMm2) {}
 
-    private Part part(SortedSet<BreakoutId> whole, Tie cut, BreakoutId start) {
-        SortedSet<BreakoutId> side = side(whole, cut, start);
-        return new Part(side, weight(side) * (cut.segment().isEmpty() ? PAIR_WORTH : 1));
+    /** Both sides of every tie of a tree, summed up from the ends inwards. */
+    private List<Part> parts(Tree tree) {
+        BreakoutId root = tree.breakouts().first();
+        List<BreakoutId> order = new ArrayList<>(List.of(root));
+        Map<BreakoutId, Tie> upwards = new LinkedHashMap<>();
+        for (int k = 0; k < order.size(); k++) {
+            BreakoutId here = order.get(k);
+            for (Tie tie : tree.at(here)) {
+                if (!tie.equals(upwards.get(here))) {
+                    upwards.put(tie.other(here), tie);
+                    order.add(tie.other(here));
+                }
+            }
+        }
+        Map<BreakoutId, double[]> sums = new LinkedHashMap<>();
+        order.forEach(id -> sums.put(id, new double[] {weight(id), maker.leastAreaMm2(id)}));
+        for (int k = order.size() - 1; k > 0; k--) {
+            double[] own = sums.getOrDefault(order.get(k), new double[2]);
+            double[] above = sums.getOrDefault(above(order.get(k), upwards), new double[2]);
+            above[0] += own[0];
+            above[1] += own[1];
+        }
+        double[] all = sums.getOrDefault(root, new double[2]);
+        List<Part> parts = new ArrayList<>();
+        for (BreakoutId id : order.subList(1, order.size())) {
+            Tie tie = upwards.getOrDefault(id, tree.at(id).get(0));
+            double[] own = sums.getOrDefault(id, new double[2]);
+            double worth = tie.segment().isEmpty() ? PAIR_WORTH : 1;
+            parts.add(new Part(tree, tie, id, own[0] * worth, own[1]));
+            parts.add(new Part(tree, tie, tie.other(id), (all[0] - own[0]) * worth, all[1] - own[1]));
+        }
+        return parts;
+    }
+
+    private static BreakoutId above(BreakoutId id, Map<BreakoutId, Tie> upwards) {
+        Tie tie = upwards.get(id);
+        return tie == null ? id : tie.other(id);
     }
 
     private double weight(SortedSet<BreakoutId> breakouts) {
-        return breakouts.stream()
-                .mapToDouble(id -> 1 + 2 * maker.stations().at(id).size())
-                .sum();
+        return breakouts.stream().mapToDouble(this::weight).sum();
+    }
+
+    private double weight(BreakoutId id) {
+        return 1 + 2 * maker.stations().at(id).size();
     }
 
     /** The breakouts on one side of a tie of the tree. */
-    private SortedSet<BreakoutId> side(SortedSet<BreakoutId> breakouts, Tie cut, BreakoutId start) {
-        Tree tree = Tree.all(breakouts, maker.ties()).stream()
-                .filter(each -> each.breakouts().contains(start))
-                .findFirst()
-                .orElseThrow();
-        SortedSet<BreakoutId> seen = new TreeSet<>(List.of(start));
+    private static SortedSet<BreakoutId> side(Part part) {
+        SortedSet<BreakoutId> seen = new TreeSet<>(List.of(part.start()));
         Deque<BreakoutId> waiting = new ArrayDeque<>(seen);
         while (!waiting.isEmpty()) {
             BreakoutId here = waiting.remove();
-            for (Tie tie : tree.at(here)) {
-                if (!tie.equals(cut) && seen.add(tie.other(here))) {
+            for (Tie tie : part.tree().at(here)) {
+                if (!tie.equals(part.cut()) && seen.add(tie.other(here))) {
                     waiting.add(tie.other(here));
                 }
             }

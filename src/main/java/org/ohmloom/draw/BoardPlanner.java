@@ -89,11 +89,20 @@ final class BoardPlanner {
                 .map(measure -> tree.trunk(measure, sources))
                 .distinct()
                 .flatMap(trunk -> plans(tree, trunk).stream())
-                .min(Comparator.comparingDouble(plan -> arranged(plan, Map.of(), ORIGIN)
-                        .bounds()
-                        .map(extent -> Math.max(extent.widthMm() / aspectRatio, extent.heightMm()))
-                        .orElse(0.0)))
-                .orElseThrow();
+                .map(plan -> new Sized(plan, sizeMm(plan, aspectRatio)))
+                .min(Comparator.comparingDouble(Sized::sizeMm))
+                .orElseThrow()
+                .plan();
+    }
+
+    /** A plan and the height of the smallest sheet of the wanted proportion that it fits on, mm. */
+    private record Sized(Plan plan, double sizeMm) {}
+
+    private double sizeMm(Plan plan, double aspectRatio) {
+        return arranged(plan, Map.of(), ORIGIN)
+                .bounds()
+                .map(extent -> Math.max(extent.widthMm() / aspectRatio, extent.heightMm()))
+                .orElse(0.0);
     }
 
     private List<Plan> plans(Tree tree, List<BreakoutId> trunk) {
@@ -125,7 +134,12 @@ final class BoardPlanner {
             double roomy = k == 1 ? 0 : plan.fans().get(k - 1).widthMm() + Bush.GAP_MM;
             x[k] = x[k - 1] + least + plan.spread() * Math.max(0, roomy - least);
         }
+        boolean running = false;
+        for (int k = 0; k < ties.size(); k++) {
+            running |= texts.of(ties.get(k), trunk.get(k + 1), true, k == 0).belowMm() > 0;
+        }
         double clearance = CLEARANCE_MM
+                + (running ? RunTexts.LINE_MM : 0)
                 + ties.stream()
                                 .mapToDouble(tie -> thickness.bodyMm(tie.id()))
                                 .max()

@@ -10,6 +10,7 @@ import org.ohmloom.model.ZoneId;
  * @param kind        what it is
  * @param element     id of what the box stands for
  * @param title       its id
+ * @param flag        numbers of the notes on it, as "N1"; empty without notes or where they are not shown
  * @param remark      what sort of thing it is
  * @param lines       its name in one or two lines
  * @param tabs        its connectors here
@@ -23,6 +24,7 @@ record Card(
         Kind kind,
         String element,
         String title,
+        String flag,
         String remark,
         List<String> lines,
         List<Tab> tabs,
@@ -42,7 +44,9 @@ record Card(
         /** A splice at a breakout. */
         SPLICE,
         /** A segment that goes on elsewhere on the board. */
-        CONTINUATION;
+        CONTINUATION,
+        /** A segment that goes on at a match line of another sheet. */
+        MATCH_LINE;
 
         /** Width of the symbol that stands instead of a box, mm; 0 when there is a box. */
         double symbolMm() {

@@ -39,6 +39,9 @@ final class CardDrawing {
         if (symbol > 0) {
             double x = mirror ? extent.rightMm() : extent.leftMm();
             symbol(items, card, new Point(x, extent.centre().yMm()), mirror ? -1 : 1);
+            if (card.kind() == Card.Kind.MATCH_LINE) {
+                matchLine(items, card, x + (mirror ? -5 : 5), extent);
+            }
         }
         texts(items, card, box);
         tabs(items, card, extent, mirror);
@@ -52,8 +55,11 @@ final class CardDrawing {
         Text title =
                 lettering.text(card.title(), new Point(x, y), CardMaker.TITLE_MM, Anchor.START, Weight.BOLD, Ink.TEXT);
         add(items, card, title);
+        double flagMm = FlagDrawing.widthMm(lettering, card.flag());
+        FlagDrawing.marks(lettering, card.flag(), new Point(x + title.widthMm(), y))
+                .forEach(mark -> add(items, card, mark));
         if (!card.remark().isEmpty()) {
-            double from = x + title.widthMm() + 1.5;
+            double from = x + title.widthMm() + flagMm + 1.5;
             add(
                     items,
                     card,
@@ -118,7 +124,7 @@ final class CardDrawing {
             splice(at.plus(side * 1.6, 0)).forEach(mark -> add(items, card, mark));
             return;
         }
-        if (card.kind() == Card.Kind.CONTINUATION) {
+        if (card.kind() == Card.Kind.CONTINUATION || card.kind() == Card.Kind.MATCH_LINE) {
             Point tip = at.plus(side * 4.2, 0);
             List<Point> corners = List.of(tip, at.plus(side * 0.6, -2.4), at.plus(side * 0.6, 2.4));
             add(items, card, new Area(corners, Fill.of(Ink.PLATE, Ink.BUNDLE, 0.5)));
@@ -132,6 +138,11 @@ final class CardDrawing {
             double y = at.yMm() + 1 + 0.9 * k;
             add(items, card, Line.of(0.35, Ink.EARTH, new Point(x - half, y), new Point(x + half, y)));
         }
+    }
+
+    private static void matchLine(List<Item> items, Card card, double x, Extent extent) {
+        List<Point> points = List.of(new Point(x, extent.topMm()), new Point(x, extent.bottomMm()));
+        add(items, card, new Line(points, SheetPen.MEDIUM_MM, Ink.TEXT, LinePattern.DASH_DOT));
     }
 
     /** The marks of a splice: a diamond. */

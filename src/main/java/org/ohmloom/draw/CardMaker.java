@@ -1,10 +1,15 @@
 package org.ohmloom.draw;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
@@ -34,10 +39,20 @@ final class CardMaker {
 
     private final Harness harness;
     private final Lettering lettering;
+    private final NoteFlags flags;
+    private final Map<ComponentId, SortedSet<String>> terminals = new HashMap<>();
 
-    CardMaker(Harness harness, Lettering lettering) {
+    CardMaker(Harness harness, Lettering lettering, NoteFlags flags) {
         this.harness = harness;
         this.lettering = lettering;
+        this.flags = flags;
+        harness.wires().all().stream().flatMap(wire -> wire.ends().stream()).forEach(end -> {
+            if (end instanceof WireEnd.AtTerminal at) {
+                terminals
+                        .computeIfAbsent(at.component(), id -> new TreeSet<>(NaturalOrder.INSTANCE))
+                        .add(at.terminal());
+            }
+        });
     }
 
     /** A component with those of its connectors and terminals that are in one place. */
@@ -92,13 +107,41 @@ final class CardMaker {
         return card(Card.Kind.CONTINUATION, id, length, name, List.of(), Optional.empty(), id + ", " + name);
     }
 
+    /** The end of a segment at a match line. */
+    Card matchLine(BundleSegment segment, String letter, String from, String to) {
+        String id = segment.id().value();
+        String title = "Match line " + letter;
+        String length = Formats.millimetres(segment.lengthMetres() * 1000);
+        List<String> lines = new ArrayList<>(wrapped(from + " to " + to));
+        lines.add(Elsewhere.PLACE);
+        String text = id + ", " + title + ", from " + from + " to " + to + ", " + length + " in all";
+        return card(Card.Kind.MATCH_LINE, id, title, "", id + " " + length, lines, List.of(), Optional.empty(), text);
+    }
+
     /** One half of an in-line pair whose other half is drawn elsewhere. */
-    Card half(Connector connector, Connector mate, String elsewhere) {
+    Card half(Connector connector, Connector mate, String elsewhere, boolean onSheets) {
         String id = connector.id().value();
         String remark = "mates with " + mate.id();
         String where = "mate at " + elsewhere;
         String text = id + ", " + connector.name() + ", " + remark + ", " + where;
-        return card(Card.Kind.CONNECTOR, id, remark, where, List.of(tab(connector)), connector.zone(), text);
+        List<String> lines = new ArrayList<>(wrapped(where));
+        if (onSheets) {
+            lines.add(Elsewhere.PLACE);
+        }
+        return card(
+                Card.Kind.CONNECTOR,
+                id,
+                id,
+                flags.of(id),
+                remark,
+                lines,
+                List.of(tab(connector)),
+                connector.zone(),
+                text);
+    }
+
+    private List<String> wrapped(String text) {
+        return lettering.wrapped(text, Weight.REGULAR, NAME_MM, MOST_NAME_MM, 2);
     }
 
     Tab tab(Connector connector) {
@@ -110,14 +153,7 @@ final class CardMaker {
 
     /** The terminals of a component that wires are fastened to without a connector, if there are any. */
     List<Tab> terminals(Component component) {
-        List<String> names = harness.wires().all().stream()
-                .flatMap(wire -> wire.ends().stream())
-                .filter(end ->
-                        end instanceof WireEnd.AtTerminal at && at.component().equals(component.id()))
-                .map(end -> ((WireEnd.AtTerminal) end).terminal())
-                .distinct()
-                .sorted(NaturalOrder.INSTANCE)
-                .toList();
+        List<String> names = List.copyOf(terminals.getOrDefault(component.id(), new TreeSet<>()));
         if (names.isEmpty()) {
             return List.of();
         }
@@ -142,10 +178,22 @@ final class CardMaker {
             List<Tab> tabs,
             Optional<ZoneId> zone,
             String description) {
-        List<String> lines =
-                name.equals(id) ? List.of() : lettering.wrapped(name, Weight.REGULAR, NAME_MM, MOST_NAME_MM, 2);
-        String title = lettering.cut(id, Weight.BOLD, TITLE_MM, MOST_NAME_MM);
-        double titleMm = lettering.widthMm(title, Weight.BOLD, TITLE_MM);
+        List<String> lines = name.equals(id) ? List.of() : wrapped(name);
+        return card(kind, id, id, flags.of(id), remark, lines, tabs, zone, description);
+    }
+
+    private Card card(
+            Card.Kind kind,
+            String id,
+            String heading,
+            String flag,
+            String remark,
+            List<String> lines,
+            List<Tab> tabs,
+            Optional<ZoneId> zone,
+            String description) {
+        String title = lettering.cut(heading, Weight.BOLD, TITLE_MM, MOST_NAME_MM);
+        double titleMm = lettering.widthMm(title, Weight.BOLD, TITLE_MM) + FlagDrawing.widthMm(lettering, flag);
         String kept =
                 lettering.cut(remark, Weight.REGULAR, SMALL_MM, Math.max(LEAST_REMARK_MM, MOST_NAME_MM - titleMm));
         double widest = titleMm + (kept.isEmpty() ? 0 : 1.5 + lettering.widthMm(kept, Weight.REGULAR, SMALL_MM));
@@ -158,6 +206,6 @@ final class CardMaker {
         double textHeight = 2 * PAD_MM + TITLE_MM + lines.size() * LINE_MM;
         double height = Math.max(textHeight, Math.max(TAB_HEIGHT_MM, tabs.size() * TAB_HEIGHT_MM));
         double width = symbol + tabWidth + box;
-        return new Card(kind, id, title, kept, lines, tabs, tabWidth, width, height, zone, description);
+        return new Card(kind, id, title, flag, kept, lines, tabs, tabWidth, width, height, zone, description);
     }
 }

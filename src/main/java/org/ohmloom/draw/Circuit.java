@@ -17,7 +17,7 @@ final class Circuit {
     Circuit(Harness harness, Figures figures, Lettering lettering) {
         this.harness = harness;
         this.lettering = lettering;
-        this.graph = new CircuitGraph(harness, new CardMaker(harness, lettering));
+        this.graph = new CircuitGraph(harness, new CardMaker(harness, lettering, NoteFlags.NONE));
         CircuitDrawing drawing = new CircuitDrawing(new CircuitPlan(graph), figures, lettering);
         this.items = drawing.items();
         this.cuts = drawing.cuts();
@@ -29,7 +29,7 @@ final class Circuit {
     }
 
     List<Item> legend(double roomMm) {
-        return Legend.items(harness, true, false, lettering, roomMm);
+        return Legend.items(harness, true, false, false, lettering, roomMm);
     }
 
     /** Cards of what no wire ends on. */

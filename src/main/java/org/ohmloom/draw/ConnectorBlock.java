@@ -7,6 +7,7 @@ import java.util.Optional;
 /**
  * A connector seen from the wire side with its pin table beside it; or a table alone.
  *
+ * @param lettering what it is measured with
  * @param element  id of the connector; empty for a table alone
  * @param title    its id
  * @param name     its name and what it mates with
@@ -15,18 +16,14 @@ import java.util.Optional;
  * @param heading  heading of the first column
  */
 record ConnectorBlock(
+        Lettering lettering,
         Optional<String> element,
         String title,
         String name,
         Optional<CavityView> view,
         List<PinRow> rows,
-        String heading) {
-
-    /** Width of a block, mm. */
-    static final double WIDTH_MM = 168;
-
-    /** Space below a block, mm. */
-    static final double SPACE_BELOW_MM = 6;
+        String heading)
+        implements SheetBlock {
 
     private static final double VIEW_MM = 42;
     private static final double ROW_MM = 4.4;
@@ -35,19 +32,26 @@ record ConnectorBlock(
     private static final List<String> HEADINGS = List.of("", "Wire", "Size", "Colour", "Circuit or signal", "Goes to");
     private static final List<Double> SHARES = List.of(0.11, 0.12, 0.14, 0.17, 0.27, 0.19);
 
-    /** Height it takes with the space below it, mm. */
-    double heightMm(Lettering lettering) {
-        return HEAD_MM + Math.max((rows.size() + 1) * ROW_MM, viewHeightMm(lettering)) + SPACE_BELOW_MM;
+    @Override
+    public String subject() {
+        return "connectors";
     }
 
-    /** Parts of it that are no higher than the room, mm; the view stands in the first. */
-    List<ConnectorBlock> parts(double roomMm) {
+    @Override
+    public double heightMm() {
+        return HEAD_MM + Math.max((rows.size() + 1) * ROW_MM, viewHeightMm()) + SPACE_BELOW_MM;
+    }
+
+    /** The view stands in the first part. */
+    @Override
+    public List<SheetBlock> parts(double firstMm, double roomMm) {
         int most = Math.max(1, (int) Math.floor((roomMm - HEAD_MM - SPACE_BELOW_MM) / ROW_MM) - 1);
-        List<ConnectorBlock> parts = new ArrayList<>();
+        List<SheetBlock> parts = new ArrayList<>();
         for (int from = 0; from == 0 || from < rows.size(); from += most) {
             List<PinRow> some = rows.subList(from, Math.min(rows.size(), from + most));
             boolean first = from == 0;
             parts.add(new ConnectorBlock(
+                    lettering,
                     element,
                     first ? title : title + " continued",
                     first ? name : "",
@@ -58,11 +62,12 @@ record ConnectorBlock(
         return parts;
     }
 
-    private double viewHeightMm(Lettering lettering) {
+    private double viewHeightMm() {
         return view.map(each -> each.heightMm(lettering, VIEW_MM - 2)).orElse(0.0);
     }
 
-    void draw(SheetPen pen, double left, double top) {
+    @Override
+    public void draw(SheetPen pen, double left, double top) {
         pen.standingFor(element);
         double x = left;
         double base = top + 4;

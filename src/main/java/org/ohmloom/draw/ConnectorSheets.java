@@ -6,61 +6,30 @@ import java.util.Optional;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 
-/** The views and pin tables of all connectors, and one table of all other ends, in columns on as many sheets as needed. */
+/** The views and pin tables of all connectors, and one table of all other ends. */
 final class ConnectorSheets {
-
-    private static final double COLUMN_GAP_MM = 8;
 
     private final Harness harness;
     private final PinRows rows;
+    private final NoteFlags flags;
     private final Lettering lettering;
 
-    ConnectorSheets(Harness harness, Figures figures, Lettering lettering) {
+    ConnectorSheets(Harness harness, Figures figures, NoteFlags flags, Lettering lettering) {
         this.harness = harness;
-        this.rows = new PinRows(harness, figures);
+        this.rows = new PinRows(harness, figures, flags);
+        this.flags = flags;
         this.lettering = lettering;
     }
 
-    /** The items of each sheet for the area they may fill. */
-    List<List<Item>> sheets(Extent area) {
-        int columns = Math.max(
-                1, (int) Math.floor((area.widthMm() + COLUMN_GAP_MM) / (ConnectorBlock.WIDTH_MM + COLUMN_GAP_MM)));
-        double spare = area.widthMm() - columns * ConnectorBlock.WIDTH_MM;
-        double gap = columns > 1 ? Math.min(4 * COLUMN_GAP_MM, spare / (columns - 1)) : 0;
-        List<List<Item>> sheets = new ArrayList<>();
-        SheetPen pen = new SheetPen(lettering);
-        int column = 0;
-        double y = area.topMm();
-        for (ConnectorBlock block : blocks(area.heightMm())) {
-            if (y > area.topMm() && y + block.heightMm(lettering) > area.bottomMm() + ConnectorBlock.SPACE_BELOW_MM) {
-                column++;
-                y = area.topMm();
-            }
-            if (column == columns) {
-                sheets.add(pen.items());
-                pen = new SheetPen(lettering);
-                column = 0;
-            }
-            block.draw(pen, area.leftMm() + column * (ConnectorBlock.WIDTH_MM + gap), y);
-            y += block.heightMm(lettering);
-        }
-        if (!pen.items().isEmpty()) {
-            sheets.add(pen.items());
-        }
-        return sheets;
-    }
-
-    private List<ConnectorBlock> blocks(double roomMm) {
+    /** One block for each connector, and one for all other ends. */
+    List<ConnectorBlock> blocks() {
         List<ConnectorBlock> blocks = new ArrayList<>();
-        for (Connector connector : harness.connectors().all()) {
-            blocks.addAll(block(connector).parts(roomMm));
-        }
+        harness.connectors().all().forEach(connector -> blocks.add(block(connector)));
         List<PinRow> others = rows.elsewhere();
         if (!others.isEmpty()) {
             String title = "Ends without a connector";
             String name = "terminals, splices and ground points";
-            blocks.addAll(
-                    new ConnectorBlock(Optional.empty(), title, name, Optional.empty(), others, "At").parts(roomMm));
+            blocks.add(new ConnectorBlock(lettering, Optional.empty(), title, name, Optional.empty(), others, "At"));
         }
         return blocks;
     }
@@ -74,10 +43,13 @@ final class ConnectorSheets {
                 .orElse("");
         String part = connector.part().map(id -> ", part " + id).orElse("");
         String existing = connector.existing() ? ", existing" : "";
+        String noted = flags.of(connector.id().value());
+        String note = noted.isEmpty() ? "" : ", notes " + noted;
         return new ConnectorBlock(
+                lettering,
                 Optional.of(connector.id().value()),
                 connector.id().value(),
-                connector.name() + partner + ", " + Words.ways(connector) + part + existing,
+                connector.name() + partner + ", " + Words.ways(connector) + part + existing + note,
                 Optional.of(view),
                 rows.of(connector),
                 "Cavity");

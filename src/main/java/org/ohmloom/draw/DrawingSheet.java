@@ -1,25 +1,27 @@
 package org.ohmloom.draw;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bundle.section.SupportPlan;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.SegmentId;
+import org.ohmloom.tables.FabricationTables;
 
 /**
- * The printed harness drawing: the board on as many sheets as it needs to stay legible, then the connectors from the wire
- * side with their pin tables. Frame after ISO 5457, title block after ISO 7200, lettering never below 1.8 mm (ISO 3098).
+ * The printed harness drawing: the board on as many sheets as it needs to stay legible, joined by match lines, then the
+ * tables of its dimensions, then the connectors from the wire side with their pin tables. Frame after ISO 5457, title block after ISO 7200, lettering never below 1.8 mm (ISO 3098).
  */
 public final class DrawingSheet {
 
     private static final double MOST_SCALE = 1.4;
-    private static final String BOARD_TYPE = "Harness drawing";
-    private static final String CONNECTOR_TYPE = "Harness drawing, connectors";
+    private static final String TYPE = "Harness drawing";
 
     private final Lettering lettering;
 
@@ -35,72 +37,96 @@ public final class DrawingSheet {
 
     /** The sheets of a harness; without results no sizes but the wires' own are shown. */
     public List<Scene> sheets(Harness harness, Optional<Analysis> analysis, Paper paper) {
-        SheetForm form = new SheetForm(harness.titleBlock(), paper, lettering);
-        Extent area = form.area();
+        Optional<FabricationTables> tables =
+                analysis.map(results -> results.evidence().tables().fabrication());
+        SheetNotes notes = new SheetNotes(new GeneralNotes(harness, tables).all());
+        SheetForm form = new SheetForm(harness.titleBlock(), notes, paper, lettering);
         Figures figures = new Figures(harness, analysis, Optional.empty(), SceneOptions.Numbers.SIZE);
+        SheetDetail detail = detail(harness, analysis);
         List<List<Item>> boards = Circuit.suits(harness)
-                ? circuit(new Circuit(harness, figures, lettering), area)
-                : boards(board(harness, analysis), area);
-        List<List<Item>> connectors = new ConnectorSheets(harness, figures, lettering).sheets(area);
-        if (boards.isEmpty() && connectors.isEmpty()) {
+                ? circuit(new Circuit(harness, figures, lettering), form)
+                : boards(board(harness, analysis, detail), form);
+        List<SheetBlock> blocks = new ArrayList<>(new DimensionTables(harness, detail, tables, lettering).blocks());
+        blocks.addAll(new ConnectorSheets(harness, figures, detail.flags(), lettering).blocks());
+        List<BlockColumns.Sheet> others = new BlockColumns(form.area(boards.isEmpty()), lettering).sheets(blocks);
+        if (boards.isEmpty() && others.isEmpty()) {
             boards = List.of(List.of());
         }
-        int count = boards.size() + connectors.size();
+        int count = boards.size() + others.size();
         List<Scene> sheets = new ArrayList<>();
         for (List<Item> each : boards) {
-            sheets.add(form.sheet(each, BOARD_TYPE, sheets.size() + 1, count));
+            sheets.add(form.sheet(each, TYPE, sheets.size() + 1, count));
         }
-        for (List<Item> each : connectors) {
-            sheets.add(form.sheet(each, CONNECTOR_TYPE, sheets.size() + 1, count));
+        for (BlockColumns.Sheet each : others) {
+            String type = TYPE + ", " + String.join(" and ", each.subjects());
+            sheets.add(form.sheet(each.items(), type, sheets.size() + 1, count));
         }
         return sheets;
     }
 
-    private BoardMaker board(Harness harness, Optional<Analysis> analysis) {
+    private SheetDetail detail(Harness harness, Optional<Analysis> analysis) {
+        Ties ties = new Ties(harness);
+        Stations stations = new Stations(harness, ties, new CardMaker(harness, lettering, NoteFlags.NONE));
+        Map<SegmentId, SupportPlan> supports = new TreeMap<>();
+        analysis.ifPresent(results -> results.evidence()
+                .bundles()
+                .bySegment()
+                .forEach((segment, section) -> supports.put(segment, section.supports())));
+        return new SheetDetail(
+                new Datums(stations.breakouts(), ties, stations.sources()), NoteFlags.of(harness), supports);
+    }
+
+    private BoardMaker board(Harness harness, Optional<Analysis> analysis, SheetDetail detail) {
         SceneOptions options = new SceneOptions(SceneOptions.Numbers.SIZE, false);
-        return new BoardMaker(harness, analysis, Optional.empty(), options, false, lettering);
+        return new BoardMaker(harness, analysis, Optional.empty(), options, lettering, Optional.of(detail));
     }
 
     /** A harness without bundle segments: its circuit, or only its parts when that does not fit on the paper. */
-    private List<List<Item>> circuit(Circuit circuit, Extent area) {
+    private List<List<Item>> circuit(Circuit circuit, SheetForm form) {
+        Extent area = form.area(true);
         List<Item> key = circuit.legend(area.widthMm());
-        double keyMm = Piece.bounds(key).map(extent -> extent.heightMm() + 4).orElse(0.0);
+        double keyMm = keyMm(key);
         double room = area.heightMm() - keyMm;
         Optional<List<List<Item>>> pieces = circuit.pieces(area.widthMm(), room, 1);
         if (pieces.isEmpty()) {
-            return cards(circuit.cards(), "Parts; their circuit is too large for this paper, see the tables", area);
+            return cards(circuit.cards(), "Parts; their circuit is too large for this paper, see the tables", 0, form);
         }
         List<List<Item>> sheets = new ArrayList<>();
         for (List<Item> piece : pieces.get()) {
-            List<Item> items = new ArrayList<>(fitted(piece, area, room));
-            Placement below = Placement.moved(area.leftMm(), area.bottomMm() - keyMm + 4);
-            key.forEach(item -> items.add(item.placed(below)));
-            sheets.add(items);
+            sheets.add(withKey(piece, key, form.area(sheets.isEmpty())));
         }
-        sheets.addAll(cards(circuit.unwired(), Montage.UNPLACED, area));
+        sheets.addAll(cards(circuit.unwired(), Montage.UNPLACED, sheets.size(), form));
         return sheets;
     }
 
-    private List<List<Item>> boards(BoardMaker maker, Extent area) {
+    private List<List<Item>> boards(BoardMaker maker, SheetForm form) {
+        Extent area = form.area(true);
         List<Item> key = maker.legend(area.widthMm());
-        double keyMm = Piece.bounds(key).map(extent -> extent.heightMm() + 4).orElse(0.0);
-        double room = area.heightMm() - keyMm;
+        double room = area.heightMm() - keyMm(key);
         List<SortedSet<BreakoutId>> pieces = new BoardPieces(maker, area.widthMm(), room).all();
-        Map<BreakoutId, String> sheetOf = new LinkedHashMap<>();
-        for (int k = 0; k < pieces.size(); k++) {
-            String words = ", sheet\u00a0" + (k + 1);
-            pieces.get(k).forEach(id -> sheetOf.put(id, words));
-        }
+        MatchLines matchLines = new MatchLines(maker.ties(), lettering);
+        Elsewhere elsewhere = matchLines.lettered(pieces);
         List<List<Item>> sheets = new ArrayList<>();
         for (SortedSet<BreakoutId> piece : pieces) {
-            List<Item> board = maker.items(new TreeSet<>(piece), area.widthMm() / room, Map.of(), sheetOf);
-            List<Item> items = new ArrayList<>(fitted(board, area, room));
-            Placement below = Placement.moved(area.leftMm(), area.bottomMm() - keyMm + 4);
-            key.forEach(item -> items.add(item.placed(below)));
-            sheets.add(items);
+            List<Item> board = maker.items(new TreeSet<>(piece), area.widthMm() / room, Map.of(), elsewhere);
+            sheets.add(withKey(board, key, form.area(sheets.isEmpty())));
         }
-        sheets.addAll(cards(maker.stations().unplaced(), Montage.UNPLACED, area));
+        sheets = new ArrayList<>(matchLines.placed(sheets, form.paper()));
+        sheets.addAll(cards(maker.stations().unplaced(), Montage.UNPLACED, sheets.size(), form));
         return sheets;
+    }
+
+    private static double keyMm(List<Item> key) {
+        return Piece.bounds(key).map(extent -> extent.heightMm() + 4).orElse(0.0);
+    }
+
+    /** A drawing with the key below it. */
+    private static List<Item> withKey(List<Item> drawing, List<Item> key, Extent area) {
+        double keyMm = keyMm(key);
+        List<Item> items = new ArrayList<>(fitted(drawing, area, area.heightMm() - keyMm));
+        Placement below = Placement.moved(area.leftMm(), area.bottomMm() - keyMm + 4);
+        key.forEach(item -> items.add(item.placed(below)));
+        return items;
     }
 
     /** Items as large as the room allows, in its middle. */
@@ -120,11 +146,12 @@ public final class DrawingSheet {
         return items.stream().map(item -> item.placed(placement)).toList();
     }
 
-    /** Sheets of cards under a heading. */
-    private List<List<Item>> cards(List<Card> cards, String heading, Extent area) {
+    /** Sheets of cards under a heading, behind the sheets there are before. */
+    private List<List<Item>> cards(List<Card> cards, String heading, int before, SheetForm form) {
         List<List<Item>> sheets = new ArrayList<>();
         List<Card> waiting = new ArrayList<>(cards);
         while (!waiting.isEmpty()) {
+            Extent area = form.area(before + sheets.size() == 0);
             int count = waiting.size();
             while (count > 1 && Montage.rowsMm(waiting.subList(0, count), area.widthMm()) > area.heightMm()) {
                 count--;

@@ -15,10 +15,12 @@ final class PinRows {
 
     private final Harness harness;
     private final Figures figures;
+    private final NoteFlags flags;
 
-    PinRows(Harness harness, Figures figures) {
+    PinRows(Harness harness, Figures figures, NoteFlags flags) {
         this.harness = harness;
         this.figures = figures;
+        this.flags = flags;
     }
 
     /** The cavities of a connector; unused ones together in the last lines. */
@@ -81,8 +83,9 @@ final class PinRows {
     private PinRow row(String at, Wire wire, WireEnd other) {
         String size = figures.gauge(wire.id()).map(Words::size).orElse("to be chosen");
         String word = SignalLook.of(wire.signalClass()).word();
-        return new PinRow(
-                at, wire.id().value(), size, wire.colour(), wire.circuit().orElse(word), other.text(), "");
+        String flag = flags.of(wire.id().value());
+        String id = wire.id() + (flag.isEmpty() ? "" : " " + flag);
+        return new PinRow(at, id, size, wire.colour(), wire.circuit().orElse(word), other.text(), "");
     }
 
     private static String names(List<Cavity> cavities) {

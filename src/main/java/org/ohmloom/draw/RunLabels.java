@@ -2,16 +2,22 @@ package org.ohmloom.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes length, identity, zone, covering and number along a run, and the names of the breakouts at its ends. */
 final class RunLabels {
 
+    private static final double PAIR_BELOW_MM = 6.4;
+
     private final Lettering lettering;
     private final Thickness thickness;
+    private final boolean dimensioned;
 
-    RunLabels(Lettering lettering, Thickness thickness) {
+    /** Labels that leave room for a dimension line between the run and its length, or not. */
+    RunLabels(Lettering lettering, Thickness thickness, boolean dimensioned) {
         this.lettering = lettering;
         this.thickness = thickness;
+        this.dimensioned = dimensioned;
     }
 
     /**
@@ -21,7 +27,7 @@ final class RunLabels {
      */
     List<Item> of(Board.Run run, Point near) {
         if (run.text().length().isEmpty()) {
-            return List.of();
+            return dimensioned ? pair(run) : List.of();
         }
         double lengthMm = run.from().distanceMm(run.to());
         boolean beside = lengthMm < run.text().widthMm() - 1
@@ -35,12 +41,16 @@ final class RunLabels {
         double left = Math.min(run.from().xMm(), run.to().xMm()) + inset(rightwards ? run.near() : run.far());
         double right = Math.max(run.from().xMm(), run.to().xMm()) - inset(rightwards ? run.far() : run.near());
         double half = thickness.bodyMm(run.tie().id()) / 2;
-        double above = run.from().yMm() - half - 0.9;
-        double below = run.from().yMm() + half + 0.8 + RunTexts.SMALL_MM;
+        double above = run.from().yMm() - (dimensioned ? dimensionMm(half) + 0.8 : half + 0.9);
+        double below = run.from().yMm() + (dimensioned ? Math.max(half, 0.75) + 1.1 : half + 0.8) + RunTexts.SMALL_MM;
         Text length = length(run, new Point(left, above));
         items.add(number(length, run));
         double next = left + length.widthMm() + RunTexts.BETWEEN_MM;
-        items.add(number(small(run.text().soft(), new Point(next, above), Anchor.START, Ink.SOFT_TEXT), run));
+        Text soft = small(run.text().soft(), new Point(next, above), Anchor.START, Ink.SOFT_TEXT);
+        items.add(number(soft, run));
+        FlagDrawing.marks(lettering, run.text().flag(), new Point(next + soft.widthMm(), above))
+                .forEach(
+                        mark -> items.add(Item.of(Layer.NUMBERS, mark, run.tie().id(), describe(run))));
         String atLeft = rightwards ? run.text().near() : run.text().far();
         String atRight = rightwards ? run.text().far() : run.text().near();
         String leftId = (rightwards ? run.near() : run.far()).value();
@@ -56,6 +66,38 @@ final class RunLabels {
         double start = after;
         double room = right - after - (atRight.isEmpty() ? 0 : smallMm(atRight) + RunTexts.BETWEEN_MM);
         run.text().number().ifPresent(text -> items.add(number(besideOrBelow(text, start, left, below, room), run)));
+        if (!run.text().running().isEmpty()) {
+            boolean atEnd = rightwards == run.text().runningAt().equals(Optional.of(run.far()));
+            double x = atEnd ? right : left;
+            Point at = new Point(x, below + RunTexts.LINE_MM);
+            items.add(number(small(run.text().running(), at, atEnd ? Anchor.END : Anchor.START, Ink.TEXT), run));
+        }
+        return items;
+    }
+
+    /** How far above the middle of a run the line of its dimension lies, mm: clear of the bundle and of splices. */
+    static double dimensionMm(double halfBodyMm) {
+        return Math.max(halfBodyMm, 1.6) + 0.9;
+    }
+
+    /** The names of the breakouts of an in-line pair, below it. */
+    private List<Item> pair(Board.Run run) {
+        boolean rightwards = run.from().xMm() <= run.to().xMm();
+        double left = Math.min(run.from().xMm(), run.to().xMm()) + inset(rightwards ? run.near() : run.far());
+        double right = Math.max(run.from().xMm(), run.to().xMm()) - inset(rightwards ? run.far() : run.near());
+        double y = run.from().yMm() + PAIR_BELOW_MM;
+        List<Item> items = new ArrayList<>();
+        if (!run.text().near().isEmpty()) {
+            Point at = new Point(rightwards ? left : right, y);
+            String id = run.near().value();
+            items.add(breakout(run.text().near(), at, rightwards ? Anchor.START : Anchor.END, id));
+        }
+        Point at = new Point(rightwards ? right : left, y);
+        items.add(breakout(
+                run.text().far(),
+                at,
+                rightwards ? Anchor.END : Anchor.START,
+                run.far().value()));
         return items;
     }
 

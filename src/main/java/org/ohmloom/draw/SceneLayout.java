@@ -1,7 +1,6 @@
 package org.ohmloom.draw;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -53,8 +52,8 @@ public final class SceneLayout {
         if (Circuit.suits(harness)) {
             return new Circuit(harness, new Figures(harness, analysis, state, options.numbers()), lettering).scene();
         }
-        BoardMaker maker = new BoardMaker(harness, analysis, state, options, true, lettering);
-        List<Item> items = maker.items(maker.stations().breakouts(), aspectRatio, harness.layout(), Map.of());
+        BoardMaker maker = new BoardMaker(harness, analysis, state, options, lettering, Optional.empty());
+        List<Item> items = maker.items(maker.stations().breakouts(), aspectRatio, harness.layout(), Elsewhere.SCREEN);
         return Montage.scene(items, maker.stations().unplaced(), maker::legend, lettering);
     }
 
@@ -79,8 +78,8 @@ public final class SceneLayout {
     }
 
     private Board board(Harness harness) {
-        BoardMaker maker =
-                new BoardMaker(harness, Optional.empty(), Optional.empty(), SceneOptions.PLAIN, true, lettering);
-        return maker.board(maker.stations().breakouts(), SCREEN_ASPECT_RATIO, harness.layout(), Map.of());
+        BoardMaker maker = new BoardMaker(
+                harness, Optional.empty(), Optional.empty(), SceneOptions.PLAIN, lettering, Optional.empty());
+        return maker.board(maker.stations().breakouts(), SCREEN_ASPECT_RATIO, harness.layout(), Elsewhere.SCREEN);
     }
 }

@@ -2,19 +2,25 @@ package org.ohmloom.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmloom.model.Revision;
 import org.ohmloom.model.TitleBlock;
 
-/** An empty sheet: frame, title block, revision table, notes and cautions, and the area left for drawing. */
+/**
+ * An empty sheet: frame, title block, notes and cautions, and the area left for drawing. The first sheet has the revision
+ * table, the notes and the cautions in full.
+ */
 final class SheetForm {
 
     private static final double AIR_MM = 6;
 
     private final TitleBlock block;
+    private final SheetNotes notes;
     private final Paper paper;
     private final Lettering lettering;
 
-    SheetForm(TitleBlock block, Paper paper, Lettering lettering) {
+    SheetForm(TitleBlock block, SheetNotes notes, Paper paper, Lettering lettering) {
         this.block = block;
+        this.notes = notes;
         this.paper = paper;
         this.lettering = lettering;
     }
@@ -27,20 +33,27 @@ final class SheetForm {
         return lettering;
     }
 
-    /** The area for the drawing. */
-    Extent area() {
+    /** The area for the drawing, on the first sheet or on a later one. */
+    Extent area(boolean first) {
         Extent space = paper.drawingSpace();
         return new Extent(
-                space.leftMm() + AIR_MM, space.topMm() + AIR_MM, space.rightMm() - AIR_MM, foot().topMm() - AIR_MM);
+                space.leftMm() + AIR_MM,
+                space.topMm() + AIR_MM,
+                space.rightMm() - AIR_MM,
+                foot(first).topMm() - AIR_MM);
+    }
+
+    private List<Revision> revisions(boolean first) {
+        return first ? block.revisions() : List.of();
     }
 
     /** The strip along the lower side that the title block, the revisions and the notes share. */
-    private Extent foot() {
+    private Extent foot(boolean first) {
         Extent space = paper.drawingSpace();
-        double corner = TitleBlockDrawing.HEIGHT_MM + RevisionTable.heightMm(block.revisions());
-        double notes = SheetNotes.draw(new SheetPen(lettering), notesAt(0));
+        double corner = TitleBlockDrawing.HEIGHT_MM + RevisionTable.heightMm(revisions(first));
+        double words = notes.draw(new SheetPen(lettering), notesAt(0), first);
         boolean above = notesAt(0).widthMm() >= space.widthMm();
-        double height = above ? corner + notes : Math.max(corner, notes);
+        double height = above ? corner + words : Math.max(corner, words);
         return new Extent(space.leftMm(), space.bottomMm() - height, space.rightMm(), space.bottomMm());
     }
 
@@ -49,22 +62,20 @@ final class SheetForm {
         Extent space = paper.drawingSpace();
         double beside = space.widthMm() - TitleBlockDrawing.WIDTH_MM;
         double width = beside < TitleBlockDrawing.WIDTH_MM ? space.widthMm() : beside;
-        double most = 2 * TitleBlockDrawing.WIDTH_MM;
-        boolean narrow = width >= space.widthMm();
-        double right = space.leftMm() + (narrow ? width : Math.min(width, most));
-        return new Extent(space.leftMm(), topMm, right, topMm);
+        return new Extent(space.leftMm(), topMm, space.leftMm() + width, topMm);
     }
 
     /** A sheet with the items drawn in its area. */
     Scene sheet(List<Item> drawing, String documentType, int sheet, int sheets) {
         SheetPen pen = new SheetPen(lettering);
         Extent space = paper.drawingSpace();
-        Extent foot = foot();
+        boolean first = sheet == 1;
+        Extent foot = foot(first);
         SheetFrame.draw(pen, paper);
-        SheetNotes.draw(pen, notesAt(foot.topMm()));
+        notes.draw(pen, notesAt(foot.topMm()), first);
         double left = space.rightMm() - TitleBlockDrawing.WIDTH_MM;
         double top = space.bottomMm() - TitleBlockDrawing.HEIGHT_MM;
-        RevisionTable.draw(pen, block.revisions(), left, top);
+        RevisionTable.draw(pen, revisions(first), left, top);
         TitleBlockDrawing.draw(pen, block, paper, documentType, sheet, sheets);
         pen.line(SheetPen.MEDIUM_MM, Ink.FRAME, foot.leftMm(), foot.topMm(), foot.rightMm(), foot.topMm());
         List<Item> items = new ArrayList<>(drawing);

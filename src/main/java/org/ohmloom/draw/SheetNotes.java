@@ -1,57 +1,97 @@
 package org.ohmloom.draw;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.ohmloom.review.Cautions;
 
-/** The notes and the cautions beside the title block. */
+/**
+ * The notes and the cautions beside the title block: in full on the first sheet, later ones say on one line each what must be
+ * known there and where the rest stands.
+ */
 final class SheetNotes {
 
     private static final double TEXT_MM = SheetPen.SMALL_MM;
     private static final double PAD_MM = 2;
-    private static final double BETWEEN_MM = 3.6;
-    private static final double INDENT_MM = 4;
+    private static final double BETWEEN_MM = 3.4;
+    private static final double INDENT_MM = 5;
+    private static final double WIDEST_COLUMN_MM = 130;
 
-    /** How lengths and views of this drawing are to be read. */
-    static final List<String> NOTES = List.of(
-            "Not to scale; lengths in mm.",
-            "Datum of lengths: between breakout centres; at a connector from its rear face, at a ring terminal from the"
-                    + " middle of its hole.",
-            "Connectors are shown from the wire side. The arrangement of cavities is schematic: the names moulded into"
-                    + " the housing decide.",
-            "Line thickness grows with the count of wires. Insulation colours by the letter codes of IEC 60757.");
+    /** What every sheet says on one line. */
+    static final String SCALE = "Not to scale; lengths in mm.";
 
-    /** The cautions every surface shows. */
-    static final List<String> CAUTIONS =
-            Stream.concat(Stream.of(Cautions.STANDING), Cautions.ALL.stream()).toList();
+    private final List<String> notes;
 
-    private SheetNotes() {}
+    SheetNotes(List<String> notes) {
+        this.notes = List.copyOf(notes);
+    }
 
     /** Draws both in columns side by side; gives the height they take, measured from the top of the extent. */
-    static double draw(SheetPen pen, Extent extent) {
-        double column = extent.widthMm() / 2;
-        double notes = list(pen, "Notes", NOTES, extent.leftMm(), extent.topMm(), column, Ink.TEXT);
-        double cautions =
-                list(pen, "Cautions", CAUTIONS, extent.leftMm() + column, extent.topMm(), column, Ink.CAUTION);
-        return Math.max(notes, cautions) - extent.topMm() + PAD_MM;
+    double draw(SheetPen pen, Extent extent, boolean first) {
+        return (first ? whole(pen, extent) : reference(pen, extent)) - extent.topMm() + PAD_MM;
+    }
+
+    private double whole(SheetPen pen, Extent extent) {
+        double column = Math.min(WIDEST_COLUMN_MM, extent.widthMm() * 0.5);
+        double left = extent.leftMm();
+        double widest = Math.min(2 * WIDEST_COLUMN_MM, extent.widthMm() - column);
+        List<List<String>> halves = widest < 1.9 * column ? List.of(notes) : halves();
+        double bottom = extent.topMm();
+        double room = halves.size() > 1 ? widest / 2 : extent.widthMm() - column;
+        room = Math.min(room, WIDEST_COLUMN_MM);
+        int number = 1;
+        for (List<String> half : halves) {
+            String title = number == 1 ? "Notes" : "Notes, continued";
+            bottom = Math.max(bottom, list(pen, title, half, number, left, extent.topMm(), room, Ink.TEXT));
+            number += half.size();
+            left += room;
+        }
+        return Math.max(
+                bottom, list(pen, "Cautions", Cautions.everything(), 1, left, extent.topMm(), column, Ink.CAUTION));
+    }
+
+    private List<List<String>> halves() {
+        int middle = (notes.size() + 1) / 2;
+        return List.of(notes.subList(0, middle), notes.subList(middle, notes.size()));
+    }
+
+    private double reference(SheetPen pen, Extent extent) {
+        double x = extent.leftMm() + PAD_MM;
+        double room = extent.widthMm() - 2 * PAD_MM;
+        double y = extent.topMm() + PAD_MM + SheetPen.NORMAL_MM;
+        triangle(pen, x, y);
+        pen.text("Cautions and notes: sheet 1", x + 4.6, y, SheetPen.NORMAL_MM, room - 4.6, Weight.BOLD, Ink.CAUTION);
+        for (String line :
+                List.of(SCALE, "Connectors are seen from the wire side; the black corner marks the cavity named.")) {
+            y += BETWEEN_MM + 0.6;
+            y = pen.paragraph(line, x, y, TEXT_MM, room, Ink.TEXT);
+        }
+        return y;
+    }
+
+    private static void triangle(SheetPen pen, double x, double y) {
+        pen.mark(new Area(
+                List.of(new Point(x, y), new Point(x + 3.4, y), new Point(x + 1.7, y - 3)),
+                Fill.edge(Ink.CAUTION, SheetPen.MEDIUM_MM)));
+        pen.line(0.4, Ink.CAUTION, x + 1.7, y - 1.9, x + 1.7, y - 1);
     }
 
     private static double list(
-            SheetPen pen, String title, List<String> lines, double left, double top, double widthMm, Ink heading) {
+            SheetPen pen,
+            String title,
+            List<String> lines,
+            int first,
+            double left,
+            double top,
+            double widthMm,
+            Ink heading) {
         double y = top + PAD_MM + SheetPen.NORMAL_MM;
         double room = widthMm - 2 * PAD_MM;
-        if (heading == Ink.CAUTION) {
-            pen.mark(new Area(
-                    List.of(
-                            new Point(left + PAD_MM, y),
-                            new Point(left + PAD_MM + 3.4, y),
-                            new Point(left + PAD_MM + 1.7, y - 3)),
-                    Fill.edge(Ink.CAUTION, SheetPen.MEDIUM_MM)));
-            pen.line(0.4, Ink.CAUTION, left + PAD_MM + 1.7, y - 1.9, left + PAD_MM + 1.7, y - 1);
+        boolean caution = heading == Ink.CAUTION;
+        if (caution) {
+            triangle(pen, left + PAD_MM, y);
         }
-        double x = left + PAD_MM + (heading == Ink.CAUTION ? 4.6 : 0);
+        double x = left + PAD_MM + (caution ? 4.6 : 0);
         pen.text(title, x, y, SheetPen.NORMAL_MM, room - 5, Weight.BOLD, heading);
-        int number = 1;
+        int number = first;
         y += 0.6;
         for (String line : lines) {
             y += BETWEEN_MM;

@@ -1,6 +1,7 @@
 package org.ohmloom.draw;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -127,6 +128,9 @@ final class Spread {
 
     /** A card's own position: that of one of its connectors, or of the component for its first card. */
     private Optional<Position> position(Card card) {
+        if (positions.isEmpty()) {
+            return Optional.empty();
+        }
         boolean first =
                 cards.stream().noneMatch(placed -> placed.card().element().equals(card.element()));
         return Stream.concat(
@@ -146,31 +150,30 @@ final class Spread {
             cards.clear();
             cards.addAll(settled);
         }
+        Map<BreakoutId, double[]> reaches = new HashMap<>();
+        ats.forEach((id, at) -> reaches.put(id, new double[] {at.yMm(), at.yMm()}));
+        for (Board.Run run : runs) {
+            reach(reaches, run.near(), run.from().yMm());
+            reach(reaches, run.far(), run.from().yMm());
+        }
+        for (Board.Placed placed : cards) {
+            placed.joint().ifPresent(id -> placed.doors().forEach(door -> reach(reaches, id, door.yMm())));
+        }
         List<Board.Joint> joints = new ArrayList<>();
         ats.forEach((id, at) -> {
-            double top = at.yMm();
-            double bottom = at.yMm();
-            for (double y : levels(id)) {
-                top = Math.min(top, y);
-                bottom = Math.max(bottom, y);
-            }
-            joints.add(new Board.Joint(id, at, top, bottom, hanging.getOrDefault(id, 0) != 1));
+            double[] reach = reaches.getOrDefault(id, new double[] {at.yMm(), at.yMm()});
+            joints.add(new Board.Joint(id, at, reach[0], reach[1], hanging.getOrDefault(id, 0) != 1));
         });
         return new Board(List.copyOf(joints), List.copyOf(runs), List.copyOf(cards));
     }
 
-    /** The heights at which something leaves a breakout. */
-    private List<Double> levels(BreakoutId id) {
-        List<Double> levels = new ArrayList<>();
-        runs.stream()
-                .filter(run -> run.near().equals(id) || run.far().equals(id))
-                .forEach(run -> levels.add(run.from().yMm()));
-        for (Board.Placed placed : cards) {
-            if (placed.joint().filter(id::equals).isPresent()) {
-                placed.doors().forEach(door -> levels.add(door.yMm()));
-            }
+    /** The line of a breakout reaches as far as something leaves it. */
+    private static void reach(Map<BreakoutId, double[]> reaches, BreakoutId id, double y) {
+        double[] reach = reaches.get(id);
+        if (reach != null) {
+            reach[0] = Math.min(reach[0], y);
+            reach[1] = Math.max(reach[1], y);
         }
-        return levels;
     }
 
     private void joint(BreakoutId id, Point at, int count) {

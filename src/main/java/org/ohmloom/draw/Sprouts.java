@@ -2,7 +2,6 @@ package org.ohmloom.draw;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Harness;
@@ -13,13 +12,15 @@ final class Sprouts {
     static final double SPUR_MM = 7;
 
     private static final double LEAST_ROW_MM = 9;
+    private static final double SHEET_ROW_MM = 10;
+    private static final double PAIR_ROW_MM = 15;
 
     private final Harness harness;
     private final Stations stations;
     private final RunTexts texts;
     private final Thickness thickness;
     private final Lettering lettering;
-    private final Map<BreakoutId, String> elsewhere;
+    private final Elsewhere elsewhere;
 
     Sprouts(
             Harness harness,
@@ -27,7 +28,7 @@ final class Sprouts {
             RunTexts texts,
             Thickness thickness,
             Lettering lettering,
-            Map<BreakoutId, String> elsewhere) {
+            Elsewhere elsewhere) {
         this.harness = harness;
         this.stations = stations;
         this.texts = texts;
@@ -58,14 +59,18 @@ final class Sprouts {
     /** What stands at the end of a tie that is drawn elsewhere. */
     private Card interrupted(Tie tie, BreakoutId at) {
         BreakoutId other = tie.other(at);
-        String name = Spot.name(harness.breakouts().get(other)) + elsewhere.getOrDefault(other, "");
+        String name = Spot.name(harness.breakouts().get(other));
+        String here = Spot.name(harness.breakouts().get(at));
         return tie.segment()
-                .map(segment -> stations.maker().continuation(segment, name))
+                .map(segment -> elsewhere.onSheets()
+                        ? stations.maker().matchLine(segment, elsewhere.letter(tie), here, name)
+                        : stations.maker().continuation(segment, name))
                 .orElseGet(() -> stations.maker()
                         .half(
                                 tie.pair().get(tie.from().equals(at) ? 0 : 1),
                                 tie.pair().get(tie.from().equals(at) ? 1 : 0),
-                                name));
+                                name,
+                                elsewhere.onSheets()));
     }
 
     private Twig card(Card card) {
@@ -82,16 +87,28 @@ final class Sprouts {
             double name = lettering.widthMm(texts.joint(far, true), Weight.REGULAR, RunTexts.SMALL_MM);
             beyond = new Bush(far, List.of(), name + 3, 0);
         }
-        double height = Math.max(beyond.heightMm(), LEAST_ROW_MM + thickness.bodyMm(tie.id()));
+        boolean branching = rows.size() > 1;
+        double height = Math.max(beyond.heightMm(), rowMm(tie, far, branching));
         double line = (height - beyond.heightMm()) / 2 + beyond.middleMm();
         return new Twig(
                 Optional.empty(),
                 Optional.of(tie),
                 Optional.of(beyond),
-                runMm(tie, near, rows.size() > 1, false),
+                runMm(tie, near, branching, false),
                 0,
                 height,
                 line);
+    }
+
+    /** Room that the line of a tie and its texts need, mm: as much above it as below. */
+    private double rowMm(Tie tie, BreakoutId far, boolean branching) {
+        double body = thickness.bodyMm(tie.id());
+        if (!texts.onSheet()) {
+            return LEAST_ROW_MM + body;
+        }
+        return tie.segment().isEmpty()
+                ? PAIR_ROW_MM
+                : SHEET_ROW_MM + body + 2 * texts.of(tie, far, branching, false).belowMm();
     }
 
     /** Length a tie is drawn with, mm. */
@@ -99,12 +116,12 @@ final class Sprouts {
         BreakoutId far = tie.other(near);
         double bars = thickness.bodyMm(near.value()) / 2 + thickness.bodyMm(far.value()) / 2;
         if (tie.segment().isEmpty()) {
-            return tie.pair().stream()
-                            .mapToDouble(each ->
-                                    stations.maker().tabWidthMm(stations.maker().tab(each)))
-                            .sum()
-                    + 2 * SPUR_MM
-                    + bars;
+            double tabs = tie.pair().stream()
+                    .mapToDouble(
+                            each -> stations.maker().tabWidthMm(stations.maker().tab(each)))
+                    .sum();
+            double names = texts.of(tie, far, branching, first).widthMm();
+            return Math.max(tabs + 2 * SPUR_MM, names) + bars;
         }
         return texts.of(tie, far, branching, first).widthMm() + texts.splicesMm(tie) + bars;
     }

@@ -3,8 +3,8 @@ package org.ohmloom.draw;
 import org.ohmloom.model.TitleBlock;
 
 /**
- * The title block with the fields of ISO 7200:2004, 180 mm wide, in the lower right corner. A field nobody has filled in
- * stays empty, to be written by hand.
+ * The title block with the fields of ISO 7200:2004 and with what a drawing says beside them, 180 mm wide, in the lower right
+ * corner. A field nobody has filled in stays empty, to be written by hand.
  */
 final class TitleBlockDrawing {
 
@@ -32,7 +32,9 @@ final class TitleBlockDrawing {
         drawing.field("Created by", block.creator().orElse(""), 62, 0, 44, 1);
         drawing.field("Approved by", block.approver().orElse(""), 106, 0, 44, 1);
         drawing.field("Paper size", paper.label(), 150, 0, 30, 1);
-        drawing.field("Legal owner", block.owner().orElse(""), 0, 1, 62, 3);
+        drawing.field("Legal owner", block.owner().orElse(""), 0, 1, 62, 2);
+        drawing.field("Scale and projection", "not to scale, none", 0, 3, 31, 1);
+        drawing.field("General tolerance", "note " + GeneralNotes.TOLERANCE_NOTE + ", sheet 1", 31, 3, 31, 1);
         drawing.title(block);
         drawing.field("Identification number", block.number(), 130, 1, 50, 1);
         drawing.field("Rev.", block.currentRevision(), 130, 2, 14, 1);
@@ -57,8 +59,8 @@ final class TitleBlockDrawing {
         if (rows == 1) {
             pen.shrunk(value, cell.leftMm() + PAD_MM, cell.bottomMm() - 1.9, SheetPen.NORMAL_MM, room, Weight.REGULAR);
         } else if (!value.isEmpty()) {
-            double y = cell.topMm() + 9.5;
-            for (String line : pen.lettering().wrapped(value, Weight.REGULAR, SheetPen.NORMAL_MM, room, 4)) {
+            double y = cell.topMm() + 8;
+            for (String line : pen.lettering().wrapped(value, Weight.REGULAR, SheetPen.NORMAL_MM, room, rows)) {
                 pen.text(line, cell.leftMm() + PAD_MM, y, SheetPen.NORMAL_MM, room, Weight.REGULAR, Ink.TEXT);
                 y += SheetPen.NORMAL_MM * SheetPen.LINE_RATIO;
             }

@@ -85,6 +85,19 @@ record Tree(SortedSet<BreakoutId> breakouts, Map<BreakoutId, List<Tie>> branches
         return path;
     }
 
+    /**
+     * The longest way from a source, or from the least of the sources; without one the longest of all.
+     *
+     * @param sources breakouts at which sources hang
+     */
+    List<BreakoutId> fromSource(ToDoubleFunction<Tie> measure, Set<BreakoutId> sources) {
+        return breakouts.stream()
+                .filter(sources::contains)
+                .findFirst()
+                .map(source -> farthest(source, measure))
+                .orElseGet(() -> trunk(measure, sources));
+    }
+
     /** How many ties the nearest source is away. */
     private int steps(BreakoutId start, Set<BreakoutId> sources) {
         Set<BreakoutId> seen = new TreeSet<>();

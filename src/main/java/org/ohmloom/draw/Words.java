@@ -85,6 +85,11 @@ final class Words {
         return connector.cavities().size() + "-way";
     }
 
+    /** A length in whole millimetres, without the unit: "1500". */
+    static String millimetres(double metres) {
+        return String.valueOf(Math.round(metres * 1000));
+    }
+
     /** A conductor size as people write it: "2.5 mm²", "14 AWG". */
     static String size(Gauge gauge) {
         return gauge.text().replace("mm2", "mm²");

@@ -29,6 +29,7 @@ class AnyHarnessTest {
             }
             for (Scene sheet : new DrawingSheet(Drawn.FONTS).sheets(harness, Optional.empty(), Paper.A3)) {
                 assertEquals(List.of(), Overlaps.texts(sheet), "seed " + seed);
+                assertEquals(List.of(), Overlaps.textsOnLines(sheet), "seed " + seed);
                 assertEquals(List.of(), Overlaps.outside(sheet), "seed " + seed);
             }
         }
@@ -82,6 +83,7 @@ class AnyHarnessTest {
         for (int k = 0; k < scenes.size(); k++) {
             Drawn.keep("long-" + k, scenes.get(k), DrawStyle.PRINT, 4);
             assertEquals(List.of(), Overlaps.texts(scenes.get(k)));
+            assertEquals(List.of(), Overlaps.textsOnLines(scenes.get(k)));
             assertEquals(List.of(), Overlaps.outside(scenes.get(k)));
         }
     }

@@ -49,6 +49,7 @@ class DrawingSheetTest {
             Drawn.keep("sheet-" + name + "-" + paper + "-" + (k + 1), sheet, DrawStyle.PRINT, 5);
             assertEquals(paper.widthMm(), sheet.widthMm(), place);
             assertEquals(List.of(), Overlaps.texts(sheet), place);
+            assertEquals(List.of(), Overlaps.textsOnLines(sheet), place);
             assertEquals(List.of(), outsideFrame(sheet, paper), place);
             sheet.items().stream()
                     .filter(item -> item.mark() instanceof Text)
