@@ -185,7 +185,10 @@ public final class CavityView {
                 && room.heightMm() >= 1.6 * NAME_MM;
         Point middle = room.centre();
         if (legible) {
-            double base = place.colours().isEmpty() ? middle.yMm() + NAME_MM / 2 : room.topMm() + 0.9 + NAME_MM;
+            double overSamples = room.bottomMm() - stripMm(room, true) - 0.95;
+            double base = place.colours().isEmpty()
+                    ? middle.yMm() + NAME_MM / 2
+                    : Math.min(overSamples, room.topMm() + 0.9 + NAME_MM);
             if (place.plugged()) {
                 double wide = pen.lettering().widthMm(place.name(), Weight.REGULAR, NAME_MM) + 0.8;
                 pen.box(
@@ -207,10 +210,14 @@ public final class CavityView {
         }
     }
 
+    private static double stripMm(Extent room, boolean named) {
+        return named ? Math.max(0.8, room.heightMm() - NAME_MM - 2.6) : room.heightMm() * 0.45;
+    }
+
     /** The colours of the wires below the name, side by side. */
     private static void samples(SheetPen pen, Place place, Extent room, boolean named) {
         int count = place.colours().size();
-        double strip = named ? Math.max(0.8, room.heightMm() - NAME_MM - 2.6) : room.heightMm() * 0.45;
+        double strip = stripMm(room, named);
         double wide = (room.widthMm() - 1.4) / Math.max(1, count);
         for (int k = 0; k < count; k++) {
             pen.mark(new Swatch(
