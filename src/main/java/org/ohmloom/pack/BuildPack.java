@@ -156,6 +156,7 @@ public final class BuildPack {
             case WIRE_LIST -> new WireList(analysis).report();
             case BUNDLES -> new BundleReport(analysis, fonts).report();
             case BUILD_ORDER -> new BuildOrder(analysis).report();
+            case INSTALLATION -> new InstallationSheet(analysis).report();
             case TEST_SHEET -> new TestSheet(analysis).report();
             case CALCULATION -> new CalculationReport(analysis, fonts, remedies()).report();
             case DRAWING -> throw new IllegalArgumentException("the drawing is no report");

@@ -91,6 +91,13 @@ final class JointTables {
         if (!splices().isEmpty()) {
             blocks.add(new Block.Prose(BARRELS));
         }
+        blocks.addAll(groundBlocks());
+        return blocks;
+    }
+
+    /** The ground points alone. */
+    List<Block> groundBlocks() {
+        List<Block> blocks = new ArrayList<>();
         List<Row> grounds = grounds();
         blocks.add(new Block.Heading("Ground points"));
         blocks.add(new Block.Table("grounds", GROUNDS, grounds, "No wire is to be fitted to a ground point."));

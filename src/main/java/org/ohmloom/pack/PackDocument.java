@@ -21,6 +21,11 @@ public enum PackDocument {
     BUILD_ORDER("build-order", "Build order", "what the bench does, step by step"),
     /** What the finished harness must measure, with blanks for what it does. */
     TEST_SHEET("test-sheet", "Test sheet", "what the finished harness must measure, with room to write"),
+    /** How the assemblies go into the vehicle. */
+    INSTALLATION(
+            "installation-sheet",
+            "Installation sheet",
+            "where the assemblies lie, grounds, the order of mating, fasteners"),
     /** Findings and what the numbers rest on. */
     CALCULATION("calculation", "Findings and calculation", "findings, numbers, and what they rest on");
 
@@ -46,7 +51,7 @@ public enum PackDocument {
 
     /** Whether it is about one assembly as well as about the whole harness: what a bench builds, not what a vehicle does. */
     public boolean isOfAssembly() {
-        return this != CALCULATION;
+        return this != CALCULATION && this != INSTALLATION;
     }
 
     /** What is in it, for the list of contents. */
