@@ -74,7 +74,8 @@ final class GeneralNotes {
         String wanted = harness.rules()
                 .fabricationRules()
                 .workmanshipClass()
-                .flatMap(number -> tables.map(each -> each.workmanshipClass(number).text()))
+                .flatMap(number ->
+                        tables.map(each -> each.workmanshipClass(number).text()))
                 .orElse("IPC/WHMA-A-620, class 1, 2 or 3 as ordered");
         return "Workmanship: " + wanted + "; crimps with the tool that the contact's maker names.";
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
@@ -77,9 +76,7 @@ final class JointTables {
         this.sides = new SpliceSides(harness, analysis.routes());
         for (Wire wire : harness.wires().all()) {
             for (WireEnd end : wire.ends()) {
-                wiresByEnd
-                        .computeIfAbsent(end.text(), key -> new ArrayList<>())
-                        .add(wire);
+                wiresByEnd.computeIfAbsent(end.text(), key -> new ArrayList<>()).add(wire);
             }
         }
     }
@@ -130,7 +127,8 @@ final class JointTables {
     private Row splice(Splice splice, List<Wire> wires) {
         List<SpliceSides.Side> found = sides.of(splice, wires);
         List<SpliceSides.Side> others = found.stream().skip(1).toList();
-        double sum = wires.stream().mapToDouble(wire -> gauge(wire).nominalAreaMm2()).sum();
+        double sum =
+                wires.stream().mapToDouble(wire -> gauge(wire).nominalAreaMm2()).sum();
         return Row.of(
                 Cell.empty(),
                 Cell.text(splice.id().value()).toned(Cell.Tone.STRONG),
@@ -139,16 +137,15 @@ final class JointTables {
                         .map(form -> Cell.text(form == Splice.Form.END ? "end" : "in-line"))
                         .orElseGet(() -> Cell.missing("not known")),
                 splice.sealed()
-                        .map(sealed -> Cell.text(sealed ? "sealed" : "not sealed"))
+                        .map(tight -> Cell.text(tight ? "sealed" : "not sealed"))
                         .orElseGet(() -> Cell.missing("not said")),
                 splice.place().map(this::datum).orElseGet(() -> Cell.missing("no place given")),
                 splice.place().map(JointTables::distance).orElseGet(Cell::empty),
                 found.stream().findFirst().map(this::side).orElseGet(() -> Cell.missing("no wire")),
                 others.isEmpty()
                         ? Cell.empty()
-                        : Cell.text(others.stream()
-                                .map(side -> side(side).text())
-                                .collect(Collectors.joining("\n"))),
+                        : Cell.text(
+                                others.stream().map(side -> side(side).text()).collect(Collectors.joining("\n"))),
                 wires.isEmpty() ? Cell.empty() : Cell.number(sum),
                 wires.isEmpty() ? Cell.empty() : Cell.text(barrel(sum)),
                 Wording.part(splice.part()),
@@ -164,8 +161,7 @@ final class JointTables {
 
     private Cell datum(Place place) {
         if (place instanceof Place.OnSegment along) {
-            return Cell.text(
-                    harness.segments().get(along.segment()).from() + ", along " + along.segment());
+            return Cell.text(harness.segments().get(along.segment()).from() + ", along " + along.segment());
         }
         return Cell.text(wording.place(place));
     }

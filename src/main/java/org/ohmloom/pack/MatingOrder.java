@@ -77,7 +77,8 @@ final class MatingOrder {
     private boolean hasWire(Connector connector) {
         return harness.wires().all().stream()
                 .flatMap(wire -> wire.ends().stream())
-                .anyMatch(end -> end instanceof WireEnd.AtCavity at && at.connector().equals(connector.id()));
+                .anyMatch(end ->
+                        end instanceof WireEnd.AtCavity at && at.connector().equals(connector.id()));
     }
 
     private Optional<Joint> connector(Connector connector) {
@@ -90,13 +91,16 @@ final class MatingOrder {
                             Stage.IN_LINE, connector.id().value(), connector.name(), named(mate), List.of(), lock))
                     : Optional.empty();
         }
-        return connector.component().map(harness.components()::get).map(component -> new Joint(
-                component.device() instanceof ControlUnit ? Stage.UNITS : Stage.EQUIPMENT,
-                connector.id().value(),
-                connector.name(),
-                named(component),
-                List.of(),
-                lock));
+        return connector
+                .component()
+                .map(harness.components()::get)
+                .map(component -> new Joint(
+                        component.device() instanceof ControlUnit ? Stage.UNITS : Stage.EQUIPMENT,
+                        connector.id().value(),
+                        connector.name(),
+                        named(component),
+                        List.of(),
+                        lock));
     }
 
     private static String named(Connector connector) {

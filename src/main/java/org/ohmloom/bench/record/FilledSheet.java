@@ -90,9 +90,7 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
                 signature.by().or(defaults::by),
                 signature.date().or(defaults::date),
                 columns.text(row, "remark"),
-                columns.text(row, "replaces")
-                        .filter(text -> isYes(text))
-                        .isPresent());
+                columns.text(row, "replaces").filter(text -> isYes(text)).isPresent());
     }
 
     private static boolean isYes(String text) {
@@ -105,12 +103,13 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
     }
 
     private static Optional<Reading.Method> method(SheetColumns columns, CsvTable.Row row) {
-        return columns.text(row, "method").map(text -> switch (text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "")) {
-            case "twowires", "twowire", "2wire", "2wires", "2" -> Reading.Method.TWO_WIRE;
-            case "fourwires", "fourwire", "4wire", "4wires", "4" -> Reading.Method.FOUR_WIRE;
-            default -> throw new IllegalArgumentException(
-                    "column 'Method': " + Texts.quoted(text) + " is neither; write two wires or four wires");
-        });
+        return columns.text(row, "method")
+                .map(text -> switch (text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "")) {
+                    case "twowires", "twowire", "2wire", "2wires", "2" -> Reading.Method.TWO_WIRE;
+                    case "fourwires", "fourwire", "4wire", "4wires", "4" -> Reading.Method.FOUR_WIRE;
+                    default -> throw new IllegalArgumentException(
+                            "column 'Method': " + Texts.quoted(text) + " is neither; write two wires or four wires");
+                });
     }
 
     /** The reading this one is anew, with its identity: the same thing, the same harness, the same time. */

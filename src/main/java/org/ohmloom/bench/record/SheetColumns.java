@@ -55,11 +55,11 @@ final class SheetColumns {
 
     /** The column of that name, with or without a unit behind it. */
     private Optional<String> head(String name) {
-        Optional<String> exact = table.heads().stream()
-                .filter(head -> lower(head).equals(name))
-                .findFirst();
+        Optional<String> exact =
+                table.heads().stream().filter(head -> lower(head).equals(name)).findFirst();
         return exact.or(() -> table.heads().stream()
-                .filter(head -> lower(head).startsWith(name + " ") && unit(head, name).isPresent())
+                .filter(head ->
+                        lower(head).startsWith(name + " ") && unit(head, name).isPresent())
                 .findFirst());
     }
 
@@ -69,7 +69,8 @@ final class SheetColumns {
 
     /** The unit behind a name: {@code Measured mΩ}, {@code Measured (mOhm)}, {@code Measured [mΩ]}. */
     private static Optional<Unit> unit(String head, String name) {
-        String rest = head.substring(Math.min(head.length(), name.length())).strip().replaceAll("^[(\\[]|[)\\]]$", "");
+        String rest =
+                head.substring(Math.min(head.length(), name.length())).strip().replaceAll("^[(\\[]|[)\\]]$", "");
         if (rest.isEmpty()) {
             return Optional.empty();
         }
@@ -85,7 +86,9 @@ final class SheetColumns {
 
     /** What a line says in the column of exactly that name; empty for nothing. */
     Optional<String> text(CsvTable.Row row, String name) {
-        return cell(row, table.heads().stream().filter(head -> lower(head).equals(name)).findFirst());
+        return cell(
+                row,
+                table.heads().stream().filter(head -> lower(head).equals(name)).findFirst());
     }
 
     /** What a line says in a column of numbers, whatever it is; empty for nothing. */
@@ -122,7 +125,8 @@ final class SheetColumns {
             return Optional.of(value.canonical());
         } catch (QuantityFormatException wrong) {
             String advice = unit.isEmpty() ? "; or name the unit in the head of the column" : "";
-            throw new IllegalArgumentException("column " + Texts.quoted(head) + ": " + wrong.getMessage() + advice, wrong);
+            throw new IllegalArgumentException(
+                    "column " + Texts.quoted(head) + ": " + wrong.getMessage() + advice, wrong);
         }
     }
 

@@ -34,10 +34,9 @@ enum SheetKind {
 
         private static CsvTable.Row without(SheetColumns columns, CsvTable.Row row) {
             Map<String, String> cells = new LinkedHashMap<>(row.cells());
-            cells.replaceAll((head, cell) ->
-                    head.toLowerCase(Locale.ROOT).startsWith(MEASURED) && cell.startsWith(">")
-                            ? cell.substring(1).strip()
-                            : cell);
+            cells.replaceAll((head, cell) -> head.toLowerCase(Locale.ROOT).startsWith(MEASURED) && cell.startsWith(">")
+                    ? cell.substring(1).strip()
+                    : cell);
             return new CsvTable.Row(row.line(), cells);
         }
 
