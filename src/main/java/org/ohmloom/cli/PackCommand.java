@@ -34,7 +34,7 @@ final class PackCommand implements Callable<Integer> {
             paramLabel = "a,b",
             description =
                     "Only these: cover, drawing, pin-tables, bill-of-materials, wire-list, bundles, build-order, test-sheet,"
-                            + " installation-sheet, calculation.")
+                            + " labels, installation-sheet, calculation.")
     private @Nullable String documents;
 
     @Option(

@@ -1,44 +1,40 @@
 package org.ohmloom.pack;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.model.Assembly;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Part;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.Row;
+import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
 /** What to buy for the harness, by assembly. Parts already in the vehicle are left out. */
 final class BillOfMaterials {
-    private static final List<Column> COLUMNS = List.of(
-            Column.count("Item", 0),
-            Column.fileOnly("Assembly"),
-            Column.fileOnly("Group"),
-            Column.count("Quantity", 0),
-            Column.code("Unit"),
-            Column.code("Part number").home(),
-            Column.words("Maker"),
-            Column.words("Description"),
-            Column.colour("Colour"),
-            Column.words("Used for"));
+    private static final String NO_CURRENCY = "no currency entered";
 
     private static final String REMARK =
-            "Net quantities: no scrap, spares or cut allowance is added. Parts already in the"
-                    + " vehicle are left out. \"Not chosen\": no part number has been entered.";
+            "To buy: pieces as counted; lengths times 1 + waste, rounded up to 0.1 m. Parts already in the vehicle are left"
+                    + " out. \"Not chosen\": no part number has been entered. Prices of supplied parts are not summed.";
 
     private final Analysis analysis;
     private final Harness harness;
@@ -50,8 +46,12 @@ final class BillOfMaterials {
         this.wording = new Wording(harness);
     }
 
-    /** Everything counted. */
+    /** The parts of the harness, counted. */
     Map<Material, MaterialCount> materials() {
+        return parts().all();
+    }
+
+    private Materials parts() {
         Map<String, List<Wire>> wiresByEnd = new TreeMap<>();
         for (Wire wire : harness.wires().all()) {
             for (WireEnd end : wire.ends()) {
@@ -64,21 +64,33 @@ final class BillOfMaterials {
         new ConnectorMaterials(harness, wiresByEnd, materials).collect();
         new DeviceMaterials(harness, materials).collect();
         new WireMaterials(analysis, materials).collect();
+        return materials;
+    }
+
+    /** The parts of the harness, and the labels, supports, ties and tools it takes to make it. */
+    Map<Material, MaterialCount> everything(SceneFonts fonts) {
+        Materials materials = parts();
+        new ShopMaterials(analysis, fonts, materials).collect();
         return materials.all();
     }
 
-    Report report() {
-        Map<Material, MaterialCount> materials = materials();
+    Report report(SceneFonts fonts) {
+        Map<Material, MaterialCount> materials = everything(fonts);
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
         blocks.add(totals(materials));
-        List<Optional<AssemblyId>> assemblies =
-                materials.keySet().stream().map(Material::assembly).distinct().toList();
+        blocks.add(new Block.Points(rests(materials)));
+        List<Optional<AssemblyId>> assemblies = materials.keySet().stream()
+                .map(Material::assembly)
+                .distinct()
+                .sorted(Comparator.comparing((Optional<AssemblyId> assembly) -> assembly.isEmpty()))
+                .toList();
         int item = 1;
         for (Optional<AssemblyId> assembly : assemblies) {
             if (!harness.assemblies().isEmpty()) {
                 blocks.add(new Block.Heading(heading(assembly)));
             }
             List<Row> rows = new ArrayList<>();
+            BigDecimal price = BigDecimal.ZERO;
             MaterialKind kind = null;
             for (Map.Entry<Material, MaterialCount> entry : materials.entrySet()) {
                 if (entry.getKey().assembly().equals(assembly)) {
@@ -87,21 +99,117 @@ final class BillOfMaterials {
                         rows.add(Row.group(kind.words()));
                     }
                     rows.add(row(item++, entry.getKey(), entry.getValue()));
+                    price = price.add(
+                            purchase(entry.getKey(), entry.getValue()).total().orElse(BigDecimal.ZERO));
                 }
             }
-            blocks.add(new Block.Table("", COLUMNS, rows, ""));
+            if (price.signum() > 0) {
+                rows.add(sum(price));
+            }
+            blocks.add(new Block.Table("", columns(), rows, ""));
         }
         if (materials.isEmpty()) {
-            blocks.add(new Block.Table("", COLUMNS, List.of(), "Nothing is to be bought."));
+            blocks.add(new Block.Table("", columns(), List.of(), "Nothing is to be bought."));
         }
         return new Report(blocks, REMARK);
+    }
+
+    private List<Column> columns() {
+        String money = harness.rules().fabricationRules().currency().orElse("");
+        return List.of(
+                Column.count("Item", 0),
+                Column.fileOnly("Assembly"),
+                Column.fileOnly("Group"),
+                Column.count("Quantity", 0),
+                Column.count("To buy", 0),
+                Column.code("Unit"),
+                Column.code("Part number").home(),
+                Column.words("Maker"),
+                Column.words("Description"),
+                Column.colour("Colour"),
+                Column.words("Used for"),
+                Column.words("Alternates"),
+                Column.words("Supplier"),
+                Column.words("Order number"),
+                new Column("Unit price", money, Column.Kind.NUMBER, 2, true),
+                new Column("Price", money, Column.Kind.NUMBER, 2, true),
+                Column.words("Supplied by customer"),
+                Column.blank("Minimum order"),
+                Column.blank("Lead time"));
+    }
+
+    private static Row sum(BigDecimal price) {
+        Cell none = Cell.empty();
+        return Row.total(
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                Cell.text("Sum of the prices"),
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                Cell.number(price.doubleValue()),
+                none,
+                none,
+                none);
+    }
+
+    private CitedValue waste() {
+        return analysis.evidence().tables().fabrication().value("waste");
+    }
+
+    private double wasteFraction() {
+        return harness.rules().fabricationRules().wasteFraction().orElse(waste().value());
+    }
+
+    private Purchase purchase(Material material, MaterialCount count) {
+        Optional<Gauge> gauge = material.kind() == MaterialKind.WIRE
+                ? harness.wires().find(new WireId(count.designators().get(0))).flatMap(Wire::gauge)
+                : Optional.empty();
+        return Purchase.of(material, gauge, count.quantity(), wasteFraction(), harness);
+    }
+
+    private List<String> rests(Map<Material, MaterialCount> materials) {
+        List<String> points = new ArrayList<>();
+        points.add("Waste of wire, cable, covering and sleeve " + Formats.percent(wasteFraction()) + ": "
+                + (harness.rules().fabricationRules().wasteFraction().isPresent()
+                        ? "design rules of the harness"
+                        : waste().citation().text())
+                + example(materials));
+        points.add("Coverings hold what winding and shrinking take; supports and ties are those of the segments'"
+                + " plans; labels those of the document of labels.");
+        return points;
+    }
+
+    /** The formula with the numbers of the first line bought by length. */
+    private String example(Map<Material, MaterialCount> materials) {
+        return materials.entrySet().stream()
+                .filter(entry -> entry.getKey().unit().equals(Material.METRE)
+                        && entry.getValue().quantity() > 0)
+                .findFirst()
+                .map(entry -> String.format(
+                        Locale.ROOT,
+                        ". To buy = used x (1 + waste), as %.2f m x %s = %.3f m, so %.1f m",
+                        entry.getValue().quantity(),
+                        Formats.number(1 + wasteFraction()),
+                        entry.getValue().quantity() * (1 + wasteFraction()),
+                        purchase(entry.getKey(), entry.getValue()).quantity()))
+                .orElse("");
     }
 
     private String heading(Optional<AssemblyId> assembly) {
         return assembly.map(harness.assemblies()::get)
                 .map((Assembly each) ->
                         "Assembly " + each.number() + "  " + each.name() + ", revision " + each.revision())
-                .orElse("In no assembly");
+                .orElse("In no assembly: for the whole harness");
     }
 
     private Block totals(Map<Material, MaterialCount> materials) {
@@ -135,8 +243,28 @@ final class BillOfMaterials {
                 "Mass of the pieces",
                 Formats.kilograms(massKg) + (withoutMass > 0 ? ", " + withoutMass + " lines without a mass" : "")));
         facts.add(new Block.Fact("Lines without a part number, wire apart", String.valueOf(missing)));
+        money(materials, facts);
         facts.add(new Block.Fact("Conductor unless a wire names its own", conductor()));
         return new Block.Facts(facts);
+    }
+
+    /** The grand total, and what is not in it. */
+    private void money(Map<Material, MaterialCount> materials, List<Block.Fact> facts) {
+        BigDecimal total = BigDecimal.ZERO;
+        int without = 0;
+        int supplied = 0;
+        for (Map.Entry<Material, MaterialCount> entry : materials.entrySet()) {
+            Purchase purchase = purchase(entry.getKey(), entry.getValue());
+            total = total.add(purchase.total().orElse(BigDecimal.ZERO));
+            supplied += purchase.customerSupplied() ? 1 : 0;
+            without += purchase.unitPrice().isEmpty() && !purchase.customerSupplied() ? 1 : 0;
+        }
+        String currency = harness.rules().fabricationRules().currency().orElse(NO_CURRENCY);
+        if (total.signum() > 0) {
+            facts.add(new Block.Fact("Price of all lines that have one", total.toPlainString() + " " + currency));
+        }
+        facts.add(new Block.Fact("Lines without a price", without + " of " + materials.size()));
+        facts.add(new Block.Fact("Lines the customer supplies", String.valueOf(supplied)));
     }
 
     private String conductor() {
@@ -151,27 +279,36 @@ final class BillOfMaterials {
     private Row row(int item, Material material, MaterialCount count) {
         Optional<Part> part = material.part().map(harness.parts()::get);
         boolean wire = material.kind() == MaterialKind.WIRE;
+        Purchase purchase = purchase(material, count);
         return Row.of(
                 Cell.number(item),
                 Cell.text(wording.assembly(material.assembly())),
                 Cell.text(material.kind().words()),
-                quantity(material, count),
+                quantity(material, count, count.quantity(), 2),
+                quantity(material, count, purchase.quantity(), 1),
                 Cell.text(material.unit()),
                 wire ? Cell.text("by description").toned(Cell.Tone.SOFT) : Wording.part(material.part()),
                 Cell.text(part.map(Part::maker)),
                 Cell.text(description(material, part, count)),
                 material.colour().map(Cell::colour).orElse(wire ? Cell.missing(Wording.NOT_CHOSEN) : Cell.empty()),
-                Cell.text(String.join(", ", grouped(count.designators()))));
+                Cell.text(String.join(", ", grouped(count.designators()))),
+                Cell.text(part.map(each -> String.join(", ", each.alternates())).orElse("")),
+                Cell.text(part.flatMap(Part::supplier)),
+                Cell.text(part.flatMap(Part::orderNumber)),
+                Cell.number(purchase.unitPrice()),
+                purchase.total().map(total -> Cell.number(total.doubleValue())).orElseGet(Cell::empty),
+                Cell.text(purchase.customerSupplied() ? "yes" : ""),
+                Cell.empty(),
+                Cell.empty());
     }
 
-    private static Cell quantity(Material material, MaterialCount count) {
-        double quantity = count.quantity();
+    private static Cell quantity(Material material, MaterialCount count, double quantity, int decimals) {
         if (quantity == 0 && !count.withoutLength().isEmpty()) {
             return Cell.missing("unknown");
         }
         return material.unit().equals(Material.PIECE)
                 ? Cell.number(quantity)
-                : Cell.number(quantity, String.format(Locale.ROOT, "%.2f", quantity));
+                : Cell.number(quantity, String.format(Locale.ROOT, "%." + decimals + "f", quantity));
     }
 
     private static String description(Material material, Optional<Part> part, MaterialCount count) {

@@ -26,7 +26,7 @@ import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.remedy.RemedySearch;
 
 /**
- * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, bundles, build order, test sheet and calculation as PDF, and
+ * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, bundles, build order, test sheet, labels and calculation as PDF, and
  * every table as CSV beside it and in one workbook, with a list of their checksums; the documents lead to each other by links. On request each assembly gets a pack of its own in a folder beside. All documents carry the revision of the title block. No clock is read: the same analysis
  * gives the same bytes.
  */
@@ -152,12 +152,13 @@ public final class BuildPack {
         return switch (document) {
             case COVER -> new Cover(analysis, part.documents(), names).report();
             case PIN_TABLES -> new PinTables(analysis.harness(), fonts).report();
-            case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report();
+            case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report(fonts);
             case WIRE_LIST -> new WireList(analysis).report();
             case BUNDLES -> new BundleReport(analysis, fonts).report();
             case BUILD_ORDER -> new BuildOrder(analysis).report();
             case INSTALLATION -> new InstallationSheet(analysis).report();
             case TEST_SHEET -> new TestSheet(analysis).report();
+            case LABELS -> new LabelReport(analysis, fonts).report();
             case CALCULATION -> new CalculationReport(analysis, fonts, remedies()).report();
             case DRAWING -> throw new IllegalArgumentException("the drawing is no report");
         };

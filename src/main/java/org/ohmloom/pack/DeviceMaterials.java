@@ -25,12 +25,25 @@ final class DeviceMaterials {
                 materials.piece(
                         Material.piece(splice.assembly(), MaterialKind.SPLICE, splice.part(), "splice"),
                         splice.id().value());
+                splice.cover()
+                        .ifPresent(cover -> materials.piece(
+                                Material.piece(
+                                        splice.assembly(), MaterialKind.SPLICE, Optional.empty(), "cover: " + cover),
+                                splice.id().value()));
             }
         }
         for (GroundPoint ground : harness.grounds().all()) {
             if (!ground.existing()) {
                 materials.piece(
-                        Material.piece(ground.assembly(), MaterialKind.GROUND, ground.part(), "ground point fastener"),
+                        Material.piece(
+                                ground.assembly(),
+                                MaterialKind.GROUND,
+                                ground.part(),
+                                "ground point fastener"
+                                        + ground.studMm().stream()
+                                                .mapToObj(thread -> ", " + JointTables.thread(thread))
+                                                .findFirst()
+                                                .orElse("")),
                         ground.id().value());
             }
         }

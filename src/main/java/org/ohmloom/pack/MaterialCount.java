@@ -17,6 +17,12 @@ final class MaterialCount {
         designators.add(designator);
     }
 
+    /** One piece serves all. */
+    void once(String designator) {
+        quantity = 1;
+        designators.add(designator);
+    }
+
     /** Adds a length in m, or notes that it is unknown. */
     void addLength(OptionalDouble metres, String designator) {
         designators.add(designator);

@@ -13,7 +13,10 @@ enum MaterialKind {
     CABLE("Cables"),
     WIRE("Wire"),
     COVERING("Coverings"),
-    EQUIPMENT("Equipment");
+    LABEL("Labels"),
+    FIXING("Supports and ties"),
+    EQUIPMENT("Equipment"),
+    TOOL("Tools, not used up");
 
     private final String words;
 

@@ -35,6 +35,11 @@ final class Materials {
         of(material).add(more, designator);
     }
 
+    /** One piece, however often it is needed. */
+    void once(Material material, String designator) {
+        of(material).once(designator);
+    }
+
     /** A length more, m, or one that is unknown. */
     void length(Material material, OptionalDouble metres, String designator) {
         of(material).addLength(metres, designator);

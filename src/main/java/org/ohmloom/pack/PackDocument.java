@@ -21,6 +21,8 @@ public enum PackDocument {
     BUILD_ORDER("build-order", "Build order", "what the bench does, step by step"),
     /** What the finished harness must measure, with blanks for what it does. */
     TEST_SHEET("test-sheet", "Test sheet", "what the finished harness must measure, with room to write"),
+    /** Labels for wires, connectors and branches. */
+    LABELS("labels", "Labels", "text and size of every label, and sheets of them true to size"),
     /** How the assemblies go into the vehicle. */
     INSTALLATION(
             "installation-sheet",

@@ -83,12 +83,19 @@ final class WireMaterials {
         for (WireEnd end : wire.ends()) {
             if (end instanceof WireEnd.AtGround || end instanceof WireEnd.AtTerminal) {
                 String size = wire.gauge().map(Wording::size).orElse("a wire without a size");
+                String words = end instanceof WireEnd.AtGround at
+                        ? "ring terminal for " + size + thread(at)
+                        : "terminal for " + size;
                 materials.piece(
-                        Material.piece(
-                                wire.assembly(), MaterialKind.TERMINAL, Optional.empty(), "terminal for " + size),
+                        Material.piece(wire.assembly(), MaterialKind.TERMINAL, Optional.empty(), words),
                         end.text() + " (" + wire.id() + ")");
             }
         }
+    }
+
+    private String thread(WireEnd.AtGround at) {
+        OptionalDouble stud = harness.grounds().get(at.ground()).studMm();
+        return stud.isPresent() ? ", " + JointTables.thread(stud.getAsDouble()) : "";
     }
 
     private void cable(Cable cable) {

@@ -9,5 +9,6 @@ final class FabricationShelf {
     final Shelf<CoveringSize> coverings = new Shelf<>("size of covering");
     final List<LengthTolerance> tolerances = new ArrayList<>();
     final Shelf<WorkmanshipClass> classes = new Shelf<>("class of workmanship");
+    final Shelf<LabelSize> labels = new Shelf<>("size of label");
     final List<TieSpacing> ties = new ArrayList<>();
 }

@@ -46,6 +46,11 @@ public final class FabricationTables {
         return shelf.classes.get(String.valueOf(number));
     }
 
+    /** The sizes of labels, in file order. */
+    public List<LabelSize> labels() {
+        return shelf.labels.all();
+    }
+
     /** The sizes of coverings, in file order. */
     public List<CoveringSize> coverings() {
         return shelf.coverings.all();

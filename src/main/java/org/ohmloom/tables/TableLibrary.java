@@ -94,6 +94,7 @@ final class TableLibrary {
             Map.entry(
                     "workmanship",
                     byRow(fabrication.classes, WorkmanshipClass::read, each -> String.valueOf(each.number()))),
+            Map.entry("label-sizes", byRow(fabrication.labels, LabelSize::read, LabelSize::id)),
             Map.entry("design-bases", this::addBases));
 
     /** One way to read a sheet. */

@@ -24,7 +24,7 @@ class PackOptionsTest {
                 assertThrows(PackException.class, () -> PackOptions.ALL.withDocuments("drawing,cutlist"));
         assertEquals(
                 "'cutlist' is no document of the pack; choose from cover, drawing, pin-tables, bill-of-materials, wire-list,"
-                        + " bundles, build-order, test-sheet, installation-sheet, calculation",
+                        + " bundles, build-order, test-sheet, labels, installation-sheet, calculation",
                 refused.getMessage());
     }
 

@@ -160,7 +160,7 @@ class TableFormatTest {
                         + "ampacity, battery-acceptance, battery-open-circuit, battery-resistance, battery-types, bench-test, "
                         + "breakers, build-times, bundle, colours, conductors, copper, covering-sizes, coverings, design-bases, device-rating, drop, "
                         + "fault-conditions, fuse-ambient, fuse-breaking, fuse-derating, fuse-ratings, "
-                        + "fuse-resistances, fuse-times, ground-limits, inrush, insulation, length-tolerances, mechanical, "
+                        + "fuse-resistances, fuse-times, ground-limits, inrush, insulation, label-sizes, length-tolerances, mechanical, "
                         + "outside-diameters, placement, practice, "
                         + "protector, pull-force, reference, short-time, starting-profiles, supply-codes, switch, terminals, "
                         + "tie-spacing, workmanship",

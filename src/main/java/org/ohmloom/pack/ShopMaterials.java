@@ -1,0 +1,97 @@
+package org.ohmloom.pack;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bundle.section.SegmentSection;
+import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.ContactPart;
+import org.ohmloom.model.Harness;
+import org.ohmloom.bench.CrimpFamily;
+import org.ohmloom.pack.label.LabelChoice;
+import org.ohmloom.pack.label.LabelFit;
+import org.ohmloom.tables.LabelSize;
+import org.ohmloom.units.Unit;
+
+/** What the shop needs besides the parts of the drawing: labels, supports and ties by the plan of each segment, and crimp tools. */
+final class ShopMaterials {
+    /** Clips are told apart by diameters in steps of that, mm. */
+    private static final double STEP_MM = 5;
+
+    private final Analysis analysis;
+    private final Harness harness;
+    private final SceneFonts fonts;
+    private final Materials materials;
+
+    ShopMaterials(Analysis analysis, SceneFonts fonts, Materials materials) {
+        this.analysis = analysis;
+        this.harness = analysis.harness();
+        this.fonts = fonts;
+        this.materials = materials;
+    }
+
+    void collect() {
+        for (LabelChoice choice : new LabelReport(analysis, fonts).choices()) {
+            label(choice);
+        }
+        for (BundleSegment segment : harness.segments().all()) {
+            analysis.evidence().bundles().of(segment.id()).ifPresent(section -> fixings(segment, section));
+        }
+        for (CrimpFamily family : CrimpFamily.of(analysis.evidence().bench())) {
+            tool(family);
+        }
+    }
+
+    private void label(LabelChoice choice) {
+        Optional<LabelFit> fit = choice.chosen();
+        int count = choice.text().count();
+        String subject = choice.text().subject();
+        if (fit.filter(each -> each.size().kind() == LabelSize.Kind.SLEEVE).isPresent()) {
+            double metres = Unit.MILLIMETRE.toCanonical(fit.orElseThrow().lengthMm() * count);
+            materials.length(
+                    Material.length(
+                            Optional.empty(),
+                            MaterialKind.LABEL,
+                            Optional.empty(),
+                            fit.orElseThrow().size().words()),
+                    OptionalDouble.of(metres),
+                    subject);
+        } else {
+            String words = fit.map(each -> each.size().words()).orElse("label, no listed size serves");
+            materials.pieces(
+                    Material.piece(Optional.empty(), MaterialKind.LABEL, Optional.empty(), words), count, subject);
+        }
+    }
+
+    private void fixings(BundleSegment segment, SegmentSection section) {
+        int supports = section.supports().supportMetres().size();
+        if (section.members().isEmpty()) {
+            return;
+        }
+        if (supports > 0) {
+            String words = "support or clip for " + Math.round(Math.ceil(section.finishedMm() / STEP_MM) * STEP_MM)
+                    + " mm and less";
+            materials.pieces(
+                    Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), words),
+                    supports,
+                    segment.id().value());
+        }
+        int ties = section.supports().tieMetres().size();
+        if (ties > 0) {
+            materials.pieces(
+                    Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), "tie"),
+                    ties,
+                    segment.id().value());
+        }
+    }
+
+    private void tool(CrimpFamily family) {
+        Optional<ContactPart> contact = family.contact();
+        String words = contact.isPresent()
+                ? "crimp tool for contact " + contact.get().id()
+                : "crimp tool for each size of " + family.terminal();
+        Material tool = Material.piece(Optional.empty(), MaterialKind.TOOL, contact.flatMap(ContactPart::tool), words);
+        materials.once(tool, contact.map(each -> each.id().value()).orElse(Wording.size(family.gauge())));
+    }
+}
