@@ -33,15 +33,16 @@ final class PackCommand implements Callable<Integer> {
             names = "--documents",
             paramLabel = "a,b",
             description =
-                    "Only these: cover, drawing, pin-tables, bill-of-materials, wire-list, bundles, build-order, test-sheet,"
-                            + " labels, installation-sheet, calculation.")
+                    "Only these: cover, drawing, wiring-diagram, pin-tables, bill-of-materials, wire-list, bundles,"
+                            + " build-order, test-sheet, labels, installation-sheet, calculation.")
     private @Nullable String documents;
 
     @Option(
             names = "--paper",
             paramLabel = "A3",
             description =
-                    "Sheet of the drawing, A4 to A0 or 'ANSI A' to 'ANSI E'; A3 unless given. Tables are on A4 or ANSI A.")
+                    "Sheet of the drawing, A4 to A0 or 'ANSI A' to 'ANSI E'; A3 unless given. Tables are on A4 or ANSI"
+                            + " A.")
     private @Nullable String paper;
 
     @Option(
@@ -52,7 +53,8 @@ final class PackCommand implements Callable<Integer> {
     @Option(
             names = "--remedies",
             description =
-                    "Also tries remedies for the findings on returns and lists them in the calculation; takes many analyses.")
+                    "Also tries remedies for the findings on returns and lists them in the calculation; takes many"
+                            + " analyses.")
     private boolean remedies;
 
     @Spec

@@ -20,7 +20,7 @@ import org.ohmloom.model.ZoneId;
 import org.ohmloom.units.Formats;
 
 /** The key below a layout: line patterns of the signal classes in use, and the zones with their ambient temperatures. */
-final class Legend {
+public final class Legend {
 
     private static final double ROW_MM = 5;
     private static final double GAP_MM = 6;
@@ -42,7 +42,7 @@ final class Legend {
     }
 
     /** The items of the key, its upper left corner at the origin, as wide as the room at most. */
-    static List<Item> items(
+    public static List<Item> items(
             Harness harness, boolean wires, boolean tints, boolean symbols, Lettering lettering, double roomMm) {
         Legend legend = new Legend(lettering, roomMm);
         if (wires) {

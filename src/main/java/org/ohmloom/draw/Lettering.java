@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Sets texts: measured with the drawing font, shortened, narrowed or wrapped so that they stay in their place. */
-final class Lettering {
+public final class Lettering {
 
     /** Smallest lettering of a printed sheet, mm: the smallest of the ISO 3098 series. */
     static final double SMALLEST_MM = 1.8;
@@ -13,15 +13,15 @@ final class Lettering {
 
     private final SceneFonts fonts;
 
-    Lettering(SceneFonts fonts) {
+    public Lettering(SceneFonts fonts) {
         this.fonts = fonts;
     }
 
-    double widthMm(String text, Weight weight, double heightMm) {
+    public double widthMm(String text, Weight weight, double heightMm) {
         return fonts.widthMm(text, weight, heightMm);
     }
 
-    Text text(String raw, Point at, double heightMm, Anchor anchor, Weight weight, Ink ink) {
+    public Text text(String raw, Point at, double heightMm, Anchor anchor, Weight weight, Ink ink) {
         String text = printable(raw);
         return new Text(text, at, heightMm, widthMm(text, weight, heightMm), anchor, 0, weight, ink);
     }
@@ -56,7 +56,7 @@ final class Lettering {
     }
 
     /** A text no wider than the room, cut with an ellipsis when it is too long. */
-    Text fitted(String text, Point at, double heightMm, double roomMm, Anchor anchor, Weight weight, Ink ink) {
+    public Text fitted(String text, Point at, double heightMm, double roomMm, Anchor anchor, Weight weight, Ink ink) {
         return text(cut(text, weight, heightMm, roomMm), at, heightMm, anchor, weight, ink);
     }
 
@@ -76,7 +76,7 @@ final class Lettering {
     }
 
     /** The text, cut with an ellipsis when it is wider than the room. */
-    String cut(String raw, Weight weight, double heightMm, double roomMm) {
+    public String cut(String raw, Weight weight, double heightMm, double roomMm) {
         String text = printable(raw);
         if (widthMm(text, weight, heightMm) <= roomMm + 1e-6) {
             return text;
@@ -92,7 +92,7 @@ final class Lettering {
     }
 
     /** The text in lines no wider than the room, broken at spaces; the last line allowed takes the rest and is cut. */
-    List<String> wrapped(String text, Weight weight, double heightMm, double roomMm, int mostLines) {
+    public List<String> wrapped(String text, Weight weight, double heightMm, double roomMm, int mostLines) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : printable(text).strip().split("\\s+")) {

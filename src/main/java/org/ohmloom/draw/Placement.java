@@ -16,7 +16,8 @@ public record Placement(double scale, double dxMm, double dyMm) {
         return new Placement(1, dxMm, dyMm);
     }
 
-    Point of(Point point) {
+    /** Where a point comes to lie. */
+    public Point of(Point point) {
         return new Point(x(point.xMm()), y(point.yMm()));
     }
 

@@ -2,6 +2,7 @@ package org.ohmloom.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ohmloom.model.Revision;
 import org.ohmloom.model.TitleBlock;
 
@@ -9,7 +10,7 @@ import org.ohmloom.model.TitleBlock;
  * An empty sheet: frame, title block, notes and cautions, and the area left for drawing. The first sheet has the revision
  * table, the notes and the cautions in full.
  */
-final class SheetForm {
+public final class SheetForm {
 
     private static final double AIR_MM = 6;
 
@@ -17,6 +18,16 @@ final class SheetForm {
     private final SheetNotes notes;
     private final Paper paper;
     private final Lettering lettering;
+
+    /**
+     * Sheets with notes of their own.
+     *
+     * @param notes      notes of the first sheet
+     * @param everywhere lines that later sheets repeat
+     */
+    public SheetForm(TitleBlock block, List<String> notes, List<String> everywhere, Paper paper, Lettering lettering) {
+        this(block, new SheetNotes(notes, everywhere), paper, lettering);
+    }
 
     SheetForm(TitleBlock block, SheetNotes notes, Paper paper, Lettering lettering) {
         this.block = block;
@@ -34,13 +45,18 @@ final class SheetForm {
     }
 
     /** The area for the drawing, on the first sheet or on a later one. */
-    Extent area(boolean first) {
+    public Extent area(boolean first) {
         Extent space = paper.drawingSpace();
         return new Extent(
                 space.leftMm() + AIR_MM,
                 space.topMm() + AIR_MM,
                 space.rightMm() - AIR_MM,
                 foot(first).topMm() - AIR_MM);
+    }
+
+    /** The field of the frame a point lies in, as "B3"; empty on paper without fields. */
+    public Optional<String> zone(Point point) {
+        return Optional.of(GridReference.of(paper, point)).filter(field -> !field.isEmpty());
     }
 
     private List<Revision> revisions(boolean first) {
@@ -66,7 +82,7 @@ final class SheetForm {
     }
 
     /** A sheet with the items drawn in its area. */
-    Scene sheet(List<Item> drawing, String documentType, int sheet, int sheets) {
+    public Scene sheet(List<Item> drawing, String documentType, int sheet, int sheets) {
         SheetPen pen = new SheetPen(lettering);
         Extent space = paper.drawingSpace();
         boolean first = sheet == 1;

@@ -19,9 +19,16 @@ final class SheetNotes {
     static final String SCALE = "Not to scale; lengths in mm.";
 
     private final List<String> notes;
+    private final List<String> everywhere;
 
     SheetNotes(List<String> notes) {
+        this(notes, List.of(SCALE, "Connectors are seen from the wire side; the black corner marks the cavity named."));
+    }
+
+    /** Notes of which later sheets repeat a few lines. */
+    SheetNotes(List<String> notes, List<String> everywhere) {
         this.notes = List.copyOf(notes);
+        this.everywhere = List.copyOf(everywhere);
     }
 
     /** Draws both in columns side by side; gives the height they take, measured from the top of the extent. */
@@ -59,8 +66,7 @@ final class SheetNotes {
         double y = extent.topMm() + PAD_MM + SheetPen.NORMAL_MM;
         triangle(pen, x, y);
         pen.text("Cautions and notes: sheet 1", x + 4.6, y, SheetPen.NORMAL_MM, room - 4.6, Weight.BOLD, Ink.CAUTION);
-        for (String line :
-                List.of(SCALE, "Connectors are seen from the wire side; the black corner marks the cavity named.")) {
+        for (String line : everywhere) {
             y += BETWEEN_MM + 0.6;
             y = pen.paragraph(line, x, y, TEXT_MM, room, Ink.TEXT);
         }

@@ -21,12 +21,12 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 
 /** What things are called on drawings, in plain trade language. */
-final class Words {
+public final class Words {
 
     private Words() {}
 
     /** A device in two or three words with its rating. */
-    static String device(Device device) {
+    public static String device(Device device) {
         if (device instanceof Battery battery) {
             return "battery " + Formats.volts(battery.emfVolts());
         }
@@ -91,7 +91,7 @@ final class Words {
     }
 
     /** A conductor size as people write it: "2.5 mm²", "14 AWG". */
-    static String size(Gauge gauge) {
+    public static String size(Gauge gauge) {
         return gauge.text().replace("mm2", "mm²");
     }
 

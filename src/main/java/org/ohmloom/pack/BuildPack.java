@@ -13,6 +13,7 @@ import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.DrawingSheet;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.wiring.WiringDiagram;
 import org.ohmloom.model.Harness;
 import org.ohmloom.pack.page.Bookmark;
 import org.ohmloom.pack.page.PdfContent;
@@ -26,7 +27,7 @@ import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.remedy.RemedySearch;
 
 /**
- * Writes the build pack of a harness: cover, drawing, pin tables, bill of materials, wire list, bundles, build order, test sheet, labels and calculation as PDF, and
+ * Writes the build pack of a harness: cover, drawing, wiring diagram, pin tables, bill of materials, wire list, bundles, build order, test sheet, labels and calculation as PDF, and
  * every table as CSV beside it and in one workbook, with a list of their checksums; the documents lead to each other by links. On request each assembly gets a pack of its own in a folder beside. All documents carry the revision of the title block. No clock is read: the same analysis
  * gives the same bytes.
  */
@@ -96,7 +97,7 @@ public final class BuildPack {
     /**
      * A document set in pages, its links not yet put in.
      *
-     * @param report the report it is made of; empty for drawings
+     * @param report the report it is made of, or the tables beside a drawing; empty without any
      */
     private record Prepared(
             PackDocument document, Optional<Report> report, List<Scene> pages, List<Bookmark> bookmarks) {}
@@ -108,6 +109,13 @@ public final class BuildPack {
             List<Scene> sheets = new DrawingSheet(fonts).sheets(harness, analysis, options.paper());
             links.addDrawing(document, file, sheets);
             return new Prepared(document, Optional.empty(), sheets, SheetBookmarks.of(harness, sheets));
+        }
+        if (document == PackDocument.WIRING_DIAGRAM) {
+            Harness harness = analysis.harness();
+            WiringDiagram diagram = WiringDiagram.of(harness, Optional.of(analysis), options.paper(), fonts);
+            WiringTable table = new WiringTable(diagram);
+            links.addDrawing(document, file, diagram.sheets());
+            return new Prepared(document, Optional.of(table.report()), diagram.sheets(), table.bookmarks());
         }
         Report report = report(document);
         ReportPages.Pages pages = new ReportPages(fonts, options.paper()).set(report, fields(document));
@@ -160,7 +168,7 @@ public final class BuildPack {
             case TEST_SHEET -> new TestSheet(analysis).report();
             case LABELS -> new LabelReport(analysis, fonts).report();
             case CALCULATION -> new CalculationReport(analysis, fonts, remedies()).report();
-            case DRAWING -> throw new IllegalArgumentException("the drawing is no report");
+            case DRAWING, WIRING_DIAGRAM -> throw new IllegalArgumentException("a drawing is no report");
         };
     }
 

@@ -9,6 +9,11 @@ public enum PackDocument {
     COVER("cover", "Cover", "what the pack is, its revisions, totals and open findings"),
     /** The harness drawing. */
     DRAWING("drawing", "Harness drawing", "the harness with its lengths, connectors, splices, grounds and coverings"),
+    /** The wiring diagram, circuit by circuit. */
+    WIRING_DIAGRAM(
+            "wiring-diagram",
+            "Wiring diagram",
+            "every circuit from source to load to return, its wires with size and current"),
     /** A table for each connector, and the joints outside connectors. */
     PIN_TABLES("pin-tables", "Pin tables", "what is in each cavity, splice and terminal"),
     /** What to buy. */

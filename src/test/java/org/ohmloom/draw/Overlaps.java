@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Finds texts that lie on one another, on lines or outside their scene. */
-final class Overlaps {
+public final class Overlaps {
 
     /** Texts may share this much, mm: room for accents that most texts do not have. */
     private static final double ALLOWED_MM = 0.1;
@@ -16,7 +16,7 @@ final class Overlaps {
     private Overlaps() {}
 
     /** Pairs of texts of which one covers a part of the other. */
-    static List<String> texts(Scene scene) {
+    public static List<String> texts(Scene scene) {
         List<Text> texts = texts(scene.items());
         List<String> found = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
@@ -33,7 +33,7 @@ final class Overlaps {
     }
 
     /** Texts that a line, the edge of a box or an outlined shape runs through, unless a filled box lies between. */
-    static List<String> textsOnLines(Scene scene) {
+    public static List<String> textsOnLines(Scene scene) {
         List<String> found = new ArrayList<>();
         List<Mark> marks = scene.items().stream().map(Item::mark).toList();
         for (int k = 0; k < marks.size(); k++) {
@@ -100,7 +100,7 @@ final class Overlaps {
     }
 
     /** Marks that reach over the sides of the scene. */
-    static List<String> outside(Scene scene) {
+    public static List<String> outside(Scene scene) {
         return scene.items().stream()
                 .filter(item -> !scene.extent().grown(0.01).contains(item.mark().bounds()))
                 .map(item -> item.mark().dump())

@@ -23,8 +23,9 @@ class PackOptionsTest {
         PackException refused =
                 assertThrows(PackException.class, () -> PackOptions.ALL.withDocuments("drawing,cutlist"));
         assertEquals(
-                "'cutlist' is no document of the pack; choose from cover, drawing, pin-tables, bill-of-materials, wire-list,"
-                        + " bundles, build-order, test-sheet, labels, installation-sheet, calculation",
+                "'cutlist' is no document of the pack; choose from cover, drawing, wiring-diagram, pin-tables,"
+                        + " bill-of-materials, wire-list, bundles, build-order, test-sheet, labels, installation-sheet,"
+                        + " calculation",
                 refused.getMessage());
     }
 

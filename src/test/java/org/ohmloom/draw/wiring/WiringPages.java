@@ -1,0 +1,175 @@
+package org.ohmloom.draw.wiring;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.ohmloom.draw.Box;
+import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Layer;
+import org.ohmloom.draw.Line;
+import org.ohmloom.draw.Overlaps;
+import org.ohmloom.draw.Paper;
+import org.ohmloom.draw.Point;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.Text;
+import org.ohmloom.draw.Words;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Wire;
+
+/** What holds for the pages of any wiring diagram. */
+public final class WiringPages {
+
+    private static final double TOUCH_MM = 0.2;
+
+    private WiringPages() {}
+
+    /** Everything there, nothing upon anything, all within the frame. */
+    public static void assertSound(Harness harness, WiringDiagram diagram, Paper paper, String place) {
+        assertEquals(wanted(harness), written(harness, diagram), place);
+        for (Scene sheet : diagram.sheets()) {
+            assertEquals(List.of(), Overlaps.texts(sheet), place);
+            assertEquals(List.of(), outside(sheet, paper), place);
+            assertEquals(List.of(), throughSymbols(sheet), place);
+            assertEquals(List.of(), uponEachOther(sheet), place);
+            assertEquals(List.of(), throughWriting(sheet), place);
+        }
+    }
+
+    /** The words on a sheet. */
+    static List<String> words(Scene sheet) {
+        return sheet.items().stream()
+                .filter(item -> item.mark() instanceof Text)
+                .map(item -> ((Text) item.mark()).text())
+                .toList();
+    }
+
+    /** Number and size of each wire as the model has them, each once. */
+    private static Map<String, List<String>> wanted(Harness harness) {
+        Map<String, List<String>> wanted = new TreeMap<>();
+        for (Wire wire : harness.wires().all()) {
+            String cable = wire.cable().map(id -> " " + id).orElse("");
+            String size = wire.gauge().map(Words::size).orElse("no size") + cable;
+            wanted.put(wire.id().value(), List.of(wire.id().value(), size));
+        }
+        return wanted;
+    }
+
+    private static Map<String, List<String>> written(Harness harness, WiringDiagram diagram) {
+        Map<String, List<String>> written = new TreeMap<>();
+        for (Scene sheet : diagram.sheets()) {
+            for (Item item : sheet.items()) {
+                if (item.layer() == Layer.NUMBERS
+                        && item.mark() instanceof Text text
+                        && item.element().isPresent()) {
+                    String id = item.element().get();
+                    boolean about = text.text().equals(id)
+                            || text.text()
+                                    .equals(harness.wires()
+                                                    .find(new org.ohmloom.model.WireId(id))
+                                                    .flatMap(Wire::gauge)
+                                                    .map(Words::size)
+                                                    .orElse("no size")
+                                            + harness.wires()
+                                                    .find(new org.ohmloom.model.WireId(id))
+                                                    .flatMap(Wire::cable)
+                                                    .map(cable -> " " + cable)
+                                                    .orElse(""));
+                    if (about) {
+                        written.computeIfAbsent(id, each -> new ArrayList<>()).add(text.text());
+                    }
+                }
+            }
+        }
+        return written;
+    }
+
+    /** Everything but the frame's own strip lies inside the drawing space. */
+    private static List<String> outside(Scene sheet, Paper paper) {
+        Extent frame = paper.drawingSpace();
+        return sheet.items().stream()
+                .filter(item -> item.layer() != Layer.SHEET)
+                .filter(item -> !frame.contains(item.mark().bounds()))
+                .map(item -> item.mark().dump())
+                .toList();
+    }
+
+    /** Wires that run through the box of a symbol. */
+    private static List<String> throughSymbols(Scene sheet) {
+        List<Extent> boxes = sheet.items().stream()
+                .filter(item -> item.layer() == Layer.CONNECTORS && item.mark() instanceof Box)
+                .map(item -> ((Box) item.mark()).extent())
+                .filter(extent -> extent.widthMm() > 7)
+                .toList();
+        List<String> found = new ArrayList<>();
+        for (Stretch stretch : stretches(sheet)) {
+            for (Extent box : boxes) {
+                if (stretch.extent().overlaps(box.grown(-TOUCH_MM))) {
+                    found.add(stretch.wire() + " through " + box);
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Wires that run through something written. */
+    private static List<String> throughWriting(Scene sheet) {
+        List<Text> texts = sheet.items().stream()
+                .filter(item -> item.layer() != Layer.SHEET && item.mark() instanceof Text)
+                .map(item -> (Text) item.mark())
+                .toList();
+        List<String> found = new ArrayList<>();
+        for (Stretch stretch : stretches(sheet)) {
+            for (Text text : texts) {
+                if (stretch.extent().overlaps(text.bounds().grown(-TOUCH_MM))) {
+                    found.add(stretch.wire() + " through " + text.dump());
+                }
+            }
+        }
+        return found;
+    }
+
+    private record Stretch(String wire, Extent extent) {
+        boolean isLevel() {
+            return extent.heightMm() < extent.widthMm();
+        }
+    }
+
+    private static List<Stretch> stretches(Scene sheet) {
+        List<Stretch> stretches = new ArrayList<>();
+        int number = 0;
+        for (Item item : sheet.items()) {
+            number++;
+            if (item.layer() == Layer.WIRES && item.mark() instanceof Line line) {
+                List<Point> points = line.points();
+                for (int k = 1; k < points.size(); k++) {
+                    Extent extent = Extent.around(List.of(points.get(k - 1), points.get(k)))
+                            .grown(0.01);
+                    stretches.add(new Stretch(item.element().orElse("way") + " " + number, extent));
+                }
+            }
+        }
+        return stretches;
+    }
+
+    /** Two wires that share a part of their way: crossing is allowed, lying on one another is not. */
+    private static List<String> uponEachOther(Scene sheet) {
+        List<Stretch> all = stretches(sheet);
+        List<String> found = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            for (int j = i + 1; j < all.size(); j++) {
+                Stretch one = all.get(i);
+                Stretch two = all.get(j);
+                if (!one.wire().equals(two.wire())
+                        && one.isLevel() == two.isLevel()
+                        && one.extent().overlaps(two.extent())) {
+                    found.add(one.wire() + " on " + two.wire() + " at " + one.extent());
+                }
+            }
+        }
+        return found;
+    }
+}
