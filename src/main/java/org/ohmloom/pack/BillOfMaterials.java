@@ -30,6 +30,21 @@ import org.ohmloom.units.GaugeSystem;
 
 /** What to buy for the harness, by assembly. Parts already in the vehicle are left out. */
 final class BillOfMaterials {
+    private static final List<Column> COLUMNS = List.of(
+            Column.count("Item", 0),
+            Column.fileOnly("Assembly"),
+            Column.fileOnly("Group"),
+            Column.count("Quantity", 0),
+            Column.count("To buy", 0),
+            Column.code("Unit"),
+            Column.code("Part number").home(),
+            Column.words("Maker"),
+            Column.words("Description"),
+            Column.colour("Colour"),
+            Column.words("Used for"),
+            Column.words("Alternates"),
+            Column.words("Customer supplies"));
+
     private static final String NO_CURRENCY = "no currency entered";
 
     private static final String REMARK =
@@ -85,12 +100,14 @@ final class BillOfMaterials {
                 .sorted(Comparator.comparing((Optional<AssemblyId> assembly) -> assembly.isEmpty()))
                 .toList();
         int item = 1;
+        List<Row> bought = new ArrayList<>();
+        BigDecimal price = BigDecimal.ZERO;
         for (Optional<AssemblyId> assembly : assemblies) {
             if (!harness.assemblies().isEmpty()) {
                 blocks.add(new Block.Heading(heading(assembly)));
+                bought.add(Row.group(heading(assembly)));
             }
             List<Row> rows = new ArrayList<>();
-            BigDecimal price = BigDecimal.ZERO;
             MaterialKind kind = null;
             for (Map.Entry<Material, MaterialCount> entry : materials.entrySet()) {
                 if (entry.getKey().assembly().equals(assembly)) {
@@ -98,68 +115,73 @@ final class BillOfMaterials {
                         kind = entry.getKey().kind();
                         rows.add(Row.group(kind.words()));
                     }
-                    rows.add(row(item++, entry.getKey(), entry.getValue()));
+                    rows.add(row(item, entry.getKey(), entry.getValue()));
+                    bought.add(purchase(item++, entry.getKey(), entry.getValue()));
                     price = price.add(
                             purchase(entry.getKey(), entry.getValue()).total().orElse(BigDecimal.ZERO));
                 }
             }
+            blocks.add(new Block.Table("", COLUMNS, rows, ""));
+        }
+        if (!materials.isEmpty()) {
+            blocks.add(new Block.Heading("Purchasing"));
             if (price.signum() > 0) {
-                rows.add(sum(price));
+                bought.add(sum(price));
             }
-            blocks.add(new Block.Table("", columns(), rows, ""));
+            blocks.add(new Block.Table("purchasing", purchasing(), bought, ""));
         }
         if (materials.isEmpty()) {
-            blocks.add(new Block.Table("", columns(), List.of(), "Nothing is to be bought."));
+            blocks.add(new Block.Table("", COLUMNS, List.of(), "Nothing is to be bought."));
         }
         return new Report(blocks, REMARK);
     }
 
-    private List<Column> columns() {
+    /** Of each line where it is bought and what it costs, with room for what the shop is told. */
+    private List<Column> purchasing() {
         String money = harness.rules().fabricationRules().currency().orElse("");
         return List.of(
                 Column.count("Item", 0),
-                Column.fileOnly("Assembly"),
-                Column.fileOnly("Group"),
-                Column.count("Quantity", 0),
-                Column.count("To buy", 0),
-                Column.code("Unit"),
-                Column.code("Part number").home(),
-                Column.words("Maker"),
+                Column.code("Part number").mentioning(),
                 Column.words("Description"),
                 Column.colour("Colour"),
-                Column.words("Used for"),
-                Column.words("Alternates"),
+                Column.count("To buy", 0),
+                Column.code("Unit"),
                 Column.words("Supplier"),
-                Column.words("Order number"),
+                Column.code("Order number"),
                 new Column("Unit price", money, Column.Kind.NUMBER, 2, true),
                 new Column("Price", money, Column.Kind.NUMBER, 2, true),
-                Column.words("Supplied by customer"),
+                Column.words("Remark"),
                 Column.blank("Minimum order"),
                 Column.blank("Lead time"));
     }
 
     private static Row sum(BigDecimal price) {
         Cell none = Cell.empty();
-        return Row.total(
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                Cell.text("Sum of the prices"),
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                Cell.number(price.doubleValue()),
-                none,
-                none,
-                none);
+        Cell words = Cell.text("Sum of the prices");
+        Cell sum = Cell.number(price.doubleValue());
+        return Row.total(none, none, words, none, none, none, none, none, none, sum, none, none, none);
+    }
+
+    private Row purchase(int item, Material material, MaterialCount count) {
+        Optional<Part> part = material.part().map(harness.parts()::get);
+        boolean wire = material.kind() == MaterialKind.WIRE;
+        Purchase purchase = purchase(material, count);
+        return Row.of(
+                Cell.number(item),
+                wire ? Cell.text("by description").toned(Cell.Tone.SOFT) : Wording.part(material.part()),
+                Cell.text(description(material, part, count)),
+                material.colour().map(Cell::colour).orElse(wire ? Cell.missing(Wording.NOT_CHOSEN) : Cell.empty()),
+                quantity(material, count, purchase.quantity(), 1),
+                Cell.text(material.unit()),
+                Cell.text(part.flatMap(Part::supplier)),
+                Cell.text(part.flatMap(Part::orderNumber)),
+                Cell.number(purchase.unitPrice()),
+                purchase.total().map(total -> Cell.number(total.doubleValue())).orElseGet(Cell::empty),
+                purchase.customerSupplied()
+                        ? Cell.text("customer supplies")
+                        : purchase.unitPrice().isEmpty() ? Cell.text("no price").toned(Cell.Tone.SOFT) : Cell.empty(),
+                Cell.empty(),
+                Cell.empty());
     }
 
     private CitedValue waste() {
@@ -293,13 +315,7 @@ final class BillOfMaterials {
                 material.colour().map(Cell::colour).orElse(wire ? Cell.missing(Wording.NOT_CHOSEN) : Cell.empty()),
                 Cell.text(String.join(", ", grouped(count.designators()))),
                 Cell.text(part.map(each -> String.join(", ", each.alternates())).orElse("")),
-                Cell.text(part.flatMap(Part::supplier)),
-                Cell.text(part.flatMap(Part::orderNumber)),
-                Cell.number(purchase.unitPrice()),
-                purchase.total().map(total -> Cell.number(total.doubleValue())).orElseGet(Cell::empty),
-                Cell.text(purchase.customerSupplied() ? "yes" : ""),
-                Cell.empty(),
-                Cell.empty());
+                Cell.text(purchase.customerSupplied() ? "yes" : ""));
     }
 
     private static Cell quantity(Material material, MaterialCount count, double quantity, int decimals) {

@@ -3,12 +3,14 @@ package org.ohmloom.pack;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bench.CrimpFamily;
+import org.ohmloom.bundle.section.SegmentSection;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Cable;
 import org.ohmloom.model.Cavity;
@@ -22,16 +24,19 @@ import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.pack.label.LabelText;
+import org.ohmloom.pack.label.LabelTexts;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
 
 /**
  * What a bench worker does, step by step, each with what it needs and a box to tick: cut and mark, twist, crimp, splice,
- * lay on the board, populate, cover, fit, test. Only what is to be made counts. The order is the trade's; there is no
+ * lay on the board, populate, cover, label, test, fit, test. Only what is to be made counts. The order is the trade's; there is no
  * published source for it.
  */
 final class BuildOrder {
@@ -45,7 +50,8 @@ final class BuildOrder {
             Column.words("Do"),
             Column.words("With"),
             Column.count("Count", 0),
-            Column.blank("Done by, date"));
+            Column.tick("Done"),
+            Column.blank("By, date"));
 
     private final Analysis analysis;
     private final Harness harness;
@@ -77,6 +83,8 @@ final class BuildOrder {
         lay();
         populate();
         cover();
+        label();
+        testOnTheBoard();
         fit();
         test();
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
@@ -99,6 +107,7 @@ final class BuildOrder {
                 Cell.text(what),
                 Cell.text(with),
                 Cell.number(count),
+                Cell.empty(),
                 Cell.empty()));
     }
 
@@ -113,7 +122,18 @@ final class BuildOrder {
                         .add(wire);
             }
         }
-        drums.forEach((drum, wires) -> step("Cut and mark at both ends: " + ids(wires), drum, wires.size()));
+        drums.forEach((drum, wires) -> step(
+                "Cut to the cut list, mark, slide label sleeves on: " + ids(wires),
+                drum + length(wires),
+                wires.size()));
+    }
+
+    /** Length of wires together, as they are cut. */
+    private String length(List<Wire> wires) {
+        double metres = wires.stream()
+                .mapToDouble(wire -> analysis.routes().lengthMetres(wire).orElse(0))
+                .sum();
+        return metres > 0 ? ", " + Formats.metres(metres) : "";
     }
 
     private static String ids(List<Wire> wires) {
@@ -163,14 +183,47 @@ final class BuildOrder {
                     contact.flatMap(ContactPart::tool).map(wording::described).orElse("tool " + Wording.NOT_CHOSEN);
             step(
                     "Crimp " + family.terminal() + (contact.isPresent() ? " " + part : "") + " on "
-                            + Wording.size(family.gauge()) + strip + seal + "; pull test the set-up first",
+                            + Wording.size(family.gauge()) + strip + seal + shared(family)
+                            + "; pull test the set-up first"
+                            + family.force()
+                                    .map(least -> ", "
+                                            + Formats.number(
+                                                    least.forceNewtons().value()) + " N at least")
+                                    .orElse(""),
                     tool,
                     family.crimps());
         }
     }
 
+    /** Cavities where two wires share the crimp, whose smaller wire is of the family. */
+    private String shared(CrimpFamily family) {
+        List<String> cavities = wiresByEnd.entrySet().stream()
+                .filter(entry -> entry.getValue().size() > 1
+                        && harness.contact(end(entry.getValue().get(0), entry.getKey()))
+                                .filter(contact -> Optional.of(contact).equals(family.contact()))
+                                .isPresent()
+                        && entry.getValue().stream()
+                                .map(this::gauge)
+                                .min(Comparator.comparingDouble(Gauge::nominalAreaMm2))
+                                .equals(Optional.of(family.gauge())))
+                .map(entry -> entry.getKey() + " with " + ids(entry.getValue()).replace(", ", " and "))
+                .toList();
+        return cavities.isEmpty() ? "" : "; two wires in one crimp: " + String.join("; ", cavities);
+    }
+
+    private Gauge gauge(Wire wire) {
+        return wire.gauge()
+                .orElseGet(() ->
+                        analysis.evidence().rating(wire.id()).orElseThrow().gauge());
+    }
+
+    private static WireEnd end(Wire wire, String text) {
+        return wire.from().text().equals(text) ? wire.from() : wire.to();
+    }
+
     private void splice() {
         stage("Splice");
+        SpliceSides sides = new SpliceSides(harness, analysis.routes());
         for (Splice splice : harness.splices().all()) {
             List<Wire> wires = wiresByEnd.getOrDefault(splice.id().value(), List.of());
             if (!splice.existing() && !wires.isEmpty()) {
@@ -178,9 +231,16 @@ final class BuildOrder {
                         .map(wording::place)
                         .map(text -> ", at " + text)
                         .orElse("");
+                List<SpliceSides.Side> found = sides.of(splice, wires);
+                String form = SpliceSides.form(splice, found)
+                        .map(each -> each == Splice.Form.END ? "end splice " : "in-line splice ")
+                        .orElse("splice ");
+                String members = found.stream().map(side -> ids(side.wires())).collect(Collectors.joining(" | "));
+                String closed = splice.sealed().filter(each -> each).isPresent() ? ", seal it" : "";
                 step(
-                        "Splice " + splice.id() + " " + splice.name() + ": " + ids(wires) + place,
-                        splice.part().map(wording::described).orElse(Wording.NOT_CHOSEN),
+                        "Make " + form + splice.id() + " " + splice.name() + ": " + members + place + closed,
+                        splice.part().map(wording::described).orElse(Wording.NOT_CHOSEN)
+                                + splice.cover().map(cover -> "; " + cover).orElse(""),
                         wires.size());
             }
         }
@@ -206,9 +266,18 @@ final class BuildOrder {
             step(
                     "Lay " + id + " from " + segment.from() + " to " + segment.to() + ", "
                             + Formats.metres(segment.lengthMetres()) + "; tie beside each breakout",
-                    "board, ties",
+                    "board" + ties(id),
                     laid.get(id));
         }
+    }
+
+    private String ties(SegmentId id) {
+        int ties = analysis.evidence()
+                .bundles()
+                .of(id)
+                .map(section -> section.supports().tieMetres().size())
+                .orElse(0);
+        return ties == 0 ? "" : ", " + Wording.count(ties, "tie");
     }
 
     private void populate() {
@@ -229,6 +298,10 @@ final class BuildOrder {
                     connector.lock().map(part -> ", then close lock " + part).orElse("");
             step(
                     "Populate " + connector.id() + " " + connector.name()
+                            + connector
+                                    .backshell()
+                                    .map(part -> ", backshell " + part + " on the wires first,")
+                                    .orElse("")
                             + " by its pin table, pull each wire lightly to feel it seated"
                             + (plugs.isEmpty() ? "" : ", plug " + plugs) + lock,
                     connector.part().map(wording::described).orElse(Wording.NOT_CHOSEN),
@@ -246,9 +319,47 @@ final class BuildOrder {
             segment.covering()
                     .ifPresent(covering -> step(
                             "Cover " + segment.id() + " from " + segment.from() + " to " + segment.to() + ", "
-                                    + Formats.metres(segment.lengthMetres()),
+                                    + Formats.metres(segment.lengthMetres()) + cut(segment)
+                                    + covering.endFinish()
+                                            .map(finish -> ", ends "
+                                                    + finish.name()
+                                                            .toLowerCase(Locale.ROOT)
+                                                            .replace('_', ' '))
+                                            .orElse(""),
                             covering.part().map(wording::described).orElse(covering.text()),
                             1));
+        }
+    }
+
+    private String cut(BundleSegment segment) {
+        return analysis.evidence()
+                .bundles()
+                .of(segment.id())
+                .flatMap(SegmentSection::covering)
+                .filter(fit -> fit.materialMetres() > 1)
+                .map(fit -> ", cut " + Formats.metres(segment.lengthMetres() * fit.materialMetres()))
+                .orElse("");
+    }
+
+    private void label() {
+        stage("Label");
+        Map<LabelText.Kind, List<LabelText>> byKind = LabelTexts.of(analysis).stream()
+                .collect(Collectors.groupingBy(LabelText::kind, TreeMap::new, Collectors.toList()));
+        byKind.forEach((kind, texts) -> {
+            if (kind != LabelText.Kind.WIRE) {
+                step(
+                        "Label " + kind.words().toLowerCase(Locale.ROOT) + ": "
+                                + texts.stream().map(LabelText::subject).collect(Collectors.joining(", ")),
+                        "the sheets of labels",
+                        texts.size());
+            }
+        });
+    }
+
+    private void testOnTheBoard() {
+        if (step > 0) {
+            stage("Test on the board");
+            step("Continuity, isolation and cables by the test sheet, before anything is plugged in", "ohmmeter", 1);
         }
     }
 
@@ -257,9 +368,15 @@ final class BuildOrder {
         for (GroundPoint ground : harness.grounds().all()) {
             List<Wire> wires = wiresByEnd.getOrDefault(ground.id().value(), List.of());
             if (!wires.isEmpty()) {
+                List<Wire> order = wires.stream()
+                        .sorted(Comparator.comparing((Wire wire) -> -gauge(wire).nominalAreaMm2())
+                                .thenComparing(Wire::id))
+                        .toList();
                 step(
-                        "Clean and fit " + ground.id() + " " + ground.name() + ": " + ids(wires),
-                        ground.part().map(wording::described).orElse("the fastener there"),
+                        "Clean and fit " + ground.id() + " " + ground.name() + ", by the table of ground points: "
+                                + ids(order) + ", the largest first",
+                        ground.part().map(wording::described).orElse("the fastener there")
+                                + ground.torque().map(torque -> "; " + torque).orElse(""),
                         wires.size());
             }
         }
@@ -279,8 +396,7 @@ final class BuildOrder {
 
     private void test() {
         if (step > 0) {
-            stage("Test");
-            step("Continuity, isolation and cables by the test sheet, before anything is plugged in", "ohmmeter", 1);
+            stage("Test in the vehicle");
             step("Powered test by the test sheet, protective devices fitted last", "voltmeter", 1);
         }
     }
