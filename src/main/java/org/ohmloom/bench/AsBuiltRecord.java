@@ -33,7 +33,11 @@ public record AsBuiltRecord(List<Judgement> judgements) {
 
     /** The same with the tests known. */
     public static AsBuiltRecord of(BenchInput input, TestPlan plan) {
-        List<Reading> readings = List.copyOf(input.harness().readings().all());
+        return of(input, plan, List.copyOf(input.harness().readings().all()));
+    }
+
+    /** The same of other readings than those in the harness. */
+    public static AsBuiltRecord of(BenchInput input, TestPlan plan, List<Reading> readings) {
         List<Judgement> judged = new ArrayList<>();
         for (Reading reading : readings) {
             judged.add(judge(input, plan, reading).supersededBy(later(readings, reading)));
@@ -41,7 +45,8 @@ public record AsBuiltRecord(List<Judgement> judgements) {
         return new AsBuiltRecord(judged);
     }
 
-    private static Judgement judge(BenchInput input, TestPlan plan, Reading reading) {
+    /** Judges one reading by itself. */
+    public static Judgement judge(BenchInput input, TestPlan plan, Reading reading) {
         Measured measured = reading.measured();
         ResistanceJudge resistance = new ResistanceJudge(input, plan);
         TestJudge tests = new TestJudge(input, plan);

@@ -41,6 +41,11 @@ public final class Session {
         return file;
     }
 
+    /** The harness as it was read or saved last. */
+    public Harness saved() {
+        return saved;
+    }
+
     /** Whether it differs from what is saved; undoing back to the saved state makes it unchanged again. */
     public boolean isChanged() {
         return current() != saved;

@@ -25,6 +25,11 @@ public final class ChangeSheet {
 
     private ChangeSheet() {}
 
+    /** What has to be bought more or less of, in the order of the bill of materials. */
+    public static List<PartChange> parts(RevisionComparison comparison) {
+        return new PartChanges(comparison).list();
+    }
+
     /**
      * Writes it into a folder, which is made when it is not there.
      *

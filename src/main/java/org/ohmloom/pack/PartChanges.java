@@ -59,6 +59,15 @@ final class PartChanges {
     }
 
     Block.Table table() {
+        return new Block.Table(
+                "parts",
+                COLUMNS,
+                list().stream().map(PartChanges::row).toList(),
+                "The same parts in the same quantities.");
+    }
+
+    /** The lines that differ, in the order of the bill of materials. */
+    List<PartChange> list() {
         Map<Line, Double> before = lines(
                 new BillOfMaterials(comparison.before()), comparison.before().harness());
         Map<Line, Double> after = lines(
@@ -66,13 +75,13 @@ final class PartChanges {
         Map<Line, double[]> both = new TreeMap<>();
         before.forEach((line, quantity) -> both.computeIfAbsent(line, key -> new double[2])[0] = quantity);
         after.forEach((line, quantity) -> both.computeIfAbsent(line, key -> new double[2])[1] = quantity);
-        List<Row> rows = new ArrayList<>();
+        List<PartChange> changes = new ArrayList<>();
         both.forEach((line, quantities) -> {
             if (Math.abs(quantities[1] - quantities[0]) > LEAST_METRES) {
-                rows.add(row(line, quantities[0], quantities[1]));
+                changes.add(change(line, quantities[0], quantities[1]));
             }
         });
-        return new Block.Table("parts", COLUMNS, rows, "The same parts in the same quantities.");
+        return changes;
     }
 
     private static Map<Line, Double> lines(BillOfMaterials bill, Harness harness) {
@@ -92,25 +101,34 @@ final class PartChanges {
         return lines;
     }
 
-    private static Row row(Line line, double before, double after) {
+    private static PartChange change(Line line, double before, double after) {
         boolean wire = line.kind() == MaterialKind.WIRE;
-        return Row.of(
-                Cell.text(line.kind().words()),
-                line.number().isEmpty() && !wire
-                        ? Cell.missing(Wording.NOT_CHOSEN)
-                        : Cell.text(wire ? "by description" : line.number()),
-                Cell.text(line.maker()),
-                Cell.text(line.description()),
-                line.sample().colour().map(Cell::colour).orElse(Cell.empty()),
-                Cell.text(line.sample().unit()),
-                quantity(line, before),
-                quantity(line, after),
-                quantity(line, after - before).toned(Cell.Tone.STRONG));
+        return new PartChange(
+                line.kind().words(),
+                wire ? "by description" : line.number(),
+                line.maker(),
+                line.description(),
+                line.sample().colour(),
+                line.sample().unit(),
+                line.sample().unit().equals(Material.PIECE),
+                before,
+                after);
     }
 
-    private static Cell quantity(Line line, double quantity) {
-        return line.sample().unit().equals(Material.PIECE)
-                ? Cell.number(quantity, String.valueOf(Math.round(quantity)))
-                : Cell.number(quantity);
+    private static Row row(PartChange change) {
+        return Row.of(
+                Cell.text(change.group()),
+                change.number().isEmpty() ? Cell.missing(Wording.NOT_CHOSEN) : Cell.text(change.number()),
+                Cell.text(change.maker()),
+                Cell.text(change.description()),
+                change.colour().map(Cell::colour).orElse(Cell.empty()),
+                Cell.text(change.unit()),
+                quantity(change, change.before()),
+                quantity(change, change.after()),
+                quantity(change, change.difference()).toned(Cell.Tone.STRONG));
+    }
+
+    private static Cell quantity(PartChange change, double quantity) {
+        return change.pieces() ? Cell.number(quantity, String.valueOf(Math.round(quantity))) : Cell.number(quantity);
     }
 }

@@ -10,7 +10,7 @@ import org.ohmloom.model.ElementId;
 import org.ohmloom.units.Unit;
 
 /** The alternators as a list: set point, limit and how they change with speed, engine and temperature. */
-final class AlternatorSheet implements Sheet<AlternatorSheet.Row> {
+final class AlternatorSheet implements ElementSheet<AlternatorSheet.Row> {
 
     /**
      * One alternator.

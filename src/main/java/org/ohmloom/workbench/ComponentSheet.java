@@ -8,7 +8,7 @@ import org.ohmloom.model.Load;
 import org.ohmloom.model.ProtectiveDevice;
 
 /** Every component but the loads, which have a list of their own. */
-final class ComponentSheet implements Sheet<ComponentSheet.Row> {
+final class ComponentSheet implements ElementSheet<ComponentSheet.Row> {
 
     /**
      * One component.

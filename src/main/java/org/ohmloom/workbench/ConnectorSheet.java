@@ -9,7 +9,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireEnd;
 
 /** The connectors as a list. */
-final class ConnectorSheet implements Sheet<ConnectorSheet.Row> {
+final class ConnectorSheet implements ElementSheet<ConnectorSheet.Row> {
 
     /**
      * One connector.

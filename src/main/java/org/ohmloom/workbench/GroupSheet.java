@@ -6,7 +6,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.LoadGroup;
 
 /** The rules on which loads may run together, as a list. */
-final class GroupSheet implements Sheet<GroupSheet.Row> {
+final class GroupSheet implements ElementSheet<GroupSheet.Row> {
 
     /**
      * One rule.

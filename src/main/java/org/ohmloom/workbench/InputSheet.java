@@ -15,7 +15,7 @@ import org.ohmloom.model.Pin;
 import org.ohmloom.units.Formats;
 
 /** The inputs of control units and how they read. What is empty is not known and not checked. */
-final class InputSheet implements Sheet<InputSheet.Row> {
+final class InputSheet implements ElementSheet<InputSheet.Row> {
 
     /**
      * One input.

@@ -12,7 +12,7 @@ import org.ohmloom.model.Splice;
 import org.ohmloom.model.WireEnd;
 
 /** Splices and ground points as one list. */
-final class JunctionSheet implements Sheet<JunctionSheet.Row> {
+final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
 
     private static final double MILLIOHMS_IN_AN_OHM = 1000;
 

@@ -13,7 +13,7 @@ import org.ohmloom.model.Load;
 import org.ohmloom.solve.LoadVolts;
 
 /** The loads as a list: what they draw and what reaches them. */
-final class LoadSheet implements Sheet<LoadSheet.Row> {
+final class LoadSheet implements ElementSheet<LoadSheet.Row> {
 
     /**
      * One load with its numbers.

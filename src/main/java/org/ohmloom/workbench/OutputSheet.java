@@ -16,7 +16,7 @@ import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.units.Formats;
 
 /** The outputs that switch loads, those of control units and those standing alone, and how they switch. */
-final class OutputSheet implements Sheet<OutputSheet.Row> {
+final class OutputSheet implements ElementSheet<OutputSheet.Row> {
 
     /**
      * One output.

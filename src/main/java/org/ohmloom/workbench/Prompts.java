@@ -26,6 +26,15 @@ interface Prompts {
     /** Where to save; asks by itself before an existing file is replaced. */
     Optional<Path> fileToSave(Optional<Path> folder, String suggestedName);
 
+    /** Which filled-in table of a test sheet to take values from. */
+    Optional<Path> tableToTakeIn(Optional<Path> folder);
+
+    /** Which harness file to compare with. */
+    Optional<Path> fileToCompare(Optional<Path> folder);
+
+    /** Into which folder to write a change sheet. */
+    Optional<Path> folderForChangeSheet(Optional<Path> folder);
+
     /** Into which folder to write a build pack. */
     Optional<Path> folderForPack(Optional<Path> folder);
 

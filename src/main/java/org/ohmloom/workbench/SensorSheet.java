@@ -17,7 +17,7 @@ import org.ohmloom.review.StudyPart;
 import org.ohmloom.units.Formats;
 
 /** The sensors: what they measure, what they give for it, and how far off they read. */
-final class SensorSheet implements Sheet<SensorSheet.Row> {
+final class SensorSheet implements ElementSheet<SensorSheet.Row> {
 
     /**
      * One sensor.

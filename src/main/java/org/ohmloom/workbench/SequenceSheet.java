@@ -7,7 +7,7 @@ import org.ohmloom.model.StateSequence;
 import org.ohmloom.units.Formats;
 
 /** Operating states one after another, as a list. */
-final class SequenceSheet implements Sheet<SequenceSheet.Row> {
+final class SequenceSheet implements ElementSheet<SequenceSheet.Row> {
 
     /**
      * One sequence.

@@ -1,7 +1,6 @@
 package org.ohmloom.workbench;
 
 import java.util.List;
-import org.ohmloom.model.ElementId;
 
 /**
  * One kind of thing as a list: its columns and its rows.
@@ -15,9 +14,12 @@ interface Sheet<R> {
 
     List<Column<R>> columns();
 
-    /** The rows in the order of their ids. */
+    /** The rows in their order. */
     List<R> rows(Readout readout);
 
-    /** Id of the element a row is about. */
-    ElementId id(R row);
+    /** What tells a row from all others and stays while its numbers change. */
+    String key(R row);
+
+    /** Ids of the elements that are selected with a row. */
+    List<String> about(R row);
 }

@@ -58,7 +58,12 @@ final class SheetModel<R> extends AbstractTableModel {
     }
 
     String id(int row) {
-        return sheet.id(rows.get(row)).value();
+        return sheet.key(rows.get(row));
+    }
+
+    /** Ids of the elements that are selected with a row. */
+    List<String> about(int row) {
+        return sheet.about(rows.get(row));
     }
 
     /** The small drawing before the text of a cell. */
@@ -72,7 +77,7 @@ final class SheetModel<R> extends AbstractTableModel {
     }
 
     private List<String> ids() {
-        return rows.stream().map(row -> sheet.id(row).value()).toList();
+        return rows.stream().map(sheet::key).toList();
     }
 
     /** The text editing of a cell starts from. */

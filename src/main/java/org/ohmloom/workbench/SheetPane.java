@@ -39,7 +39,7 @@ final class SheetPane<R> extends JPanel {
         table.getTableHeader().getAccessibleContext().setAccessibleName("Columns of " + sheet.title());
         table.getSelectionModel().addListSelectionListener(event -> {
             if (!quiet && !event.getValueIsAdjusting() && table.getSelectedRowCount() > 0) {
-                chosen.accept(selectedIds());
+                chosen.accept(selectedAbout());
             }
         });
         JScrollPane scroll = new JScrollPane(table);
@@ -96,6 +96,15 @@ final class SheetPane<R> extends JPanel {
             Rectangle cell = table.getCellRect(rows.get(0), 0, true);
             table.scrollRectToVisible(new Rectangle(visible.x, cell.y, 1, cell.height));
         }
+    }
+
+    private List<String> selectedAbout() {
+        return IntStream.of(table.getSelectedRows())
+                .map(table::convertRowIndexToModel)
+                .boxed()
+                .flatMap(row -> model.about(row).stream())
+                .distinct()
+                .toList();
     }
 
     private List<String> selectedIds() {

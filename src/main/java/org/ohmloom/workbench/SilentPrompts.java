@@ -17,6 +17,21 @@ final class SilentPrompts implements Prompts {
     }
 
     @Override
+    public Optional<Path> tableToTakeIn(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileToCompare(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> folderForChangeSheet(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
     public Optional<Path> folderForPack(Optional<Path> folder) {
         return Optional.empty();
     }

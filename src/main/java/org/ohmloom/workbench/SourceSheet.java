@@ -18,7 +18,7 @@ import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Unit;
 
 /** The sources in every operating state: how each is found there, and what it gives. */
-final class SourceSheet implements Sheet<SourceSheet.Row> {
+final class SourceSheet implements ElementSheet<SourceSheet.Row> {
 
     /**
      * A source in a state.

@@ -14,7 +14,7 @@ import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
 
 /** The operating states as a list. */
-final class StateSheet implements Sheet<StateSheet.Row> {
+final class StateSheet implements ElementSheet<StateSheet.Row> {
 
     /**
      * One operating state.

@@ -11,7 +11,7 @@ import org.ohmloom.review.StudyPart;
  *
  * @param <R> type of the rows
  */
-interface Study<R> extends Sheet<R> {
+interface Study<R> extends ElementSheet<R> {
 
     /** Stable kebab-case text. */
     String key();

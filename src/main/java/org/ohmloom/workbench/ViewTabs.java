@@ -23,6 +23,7 @@ final class ViewTabs extends JTabbedPane {
             LayoutPane layout,
             CurrentsPane currents,
             List<Study<?>> studies,
+            List<StudyTab> others,
             Services services,
             Samples samples) {
         ScenePainter painter = services.painter();
@@ -33,6 +34,7 @@ final class ViewTabs extends JTabbedPane {
         List<StudyTab> tabs = new ArrayList<>(List.of(currents));
         studies.forEach(study -> tabs.add(pane(study, painter, samples)));
         tabs.add(returns);
+        tabs.addAll(others);
         this.studies = List.copyOf(tabs);
         this.latest = this.studies.get(0);
         setName("views");

@@ -67,11 +67,41 @@ final class WindowPrompts implements Prompts {
     }
 
     @Override
+    public Optional<Path> tableToTakeIn(Optional<Path> folder) {
+        SystemFileChooser chooser = new SystemFileChooser();
+        folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        chooser.addChoosableFileFilter(
+                new SystemFileChooser.FileNameExtensionFilter("Tables of a test sheet (*.csv)", "csv", "txt"));
+        chooser.setDialogTitle("Take in a filled-in table of the test sheet");
+        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileToCompare(Optional<Path> folder) {
+        SystemFileChooser chooser = chooser(folder);
+        chooser.setDialogTitle("Compare with the old revision in");
+        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
     public Optional<Path> folderForPack(Optional<Path> folder) {
+        return folderFor(folder, "Folder for the build pack");
+    }
+
+    @Override
+    public Optional<Path> folderForChangeSheet(Optional<Path> folder) {
+        return folderFor(folder, "Folder for the change sheet");
+    }
+
+    private Optional<Path> folderFor(Optional<Path> folder, String title) {
         SystemFileChooser chooser = new SystemFileChooser();
         folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
         chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);
-        chooser.setDialogTitle("Folder for the build pack");
+        chooser.setDialogTitle(title);
         return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
                 : Optional.empty();

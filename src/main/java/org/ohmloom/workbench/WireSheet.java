@@ -14,7 +14,7 @@ import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.units.Gauge;
 
 /** The wires as a list. */
-final class WireSheet implements Sheet<WireSheet.Row> {
+final class WireSheet implements ElementSheet<WireSheet.Row> {
 
     private static final double CLOSE_TO_LIMIT = 0.9;
 

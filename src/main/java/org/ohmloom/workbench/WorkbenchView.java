@@ -2,6 +2,7 @@ package org.ohmloom.workbench;
 
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -50,13 +51,22 @@ final class WorkbenchView extends JPanel {
         Samples samples = new Samples(services.painter());
         lists = new ListsPane(desk, samples);
         CurrentsPane currents = new CurrentsPane(desk, services.painter(), services.eventThread());
-        views = new ViewTabs(desk, layout, currents, Studies.ALL, services, samples);
+        List<CompareCommands.Compare> compares = CompareCommands.of(desk, services.prompts());
+        TakeInValues takeIn = new TakeInValues(desk, services.prompts(), services.reader(), services.eventThread());
+        RecordPane record = new RecordPane(desk, samples, takeIn, Clock.systemDefaultZone());
+        ComparePane compare = new ComparePane(desk, services, samples, List.copyOf(compares));
+        takeIn.fillFrom(record);
+        compares.forEach(each -> each.workOn(compare));
+        views = new ViewTabs(desk, layout, currents, Studies.ALL, List.of(record, compare), services, samples);
         inspector = new InspectorPane(desk, services.painter());
         Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, views, windows.looks());
         ApplyFix fix = new ApplyFix(desk);
         TryRemedies remedies = new TryRemedies(desk, finding -> RemediesDialog.show(this, desk, finding));
         findings = new FindingsPane(desk, remedies, fix);
-        book = new CommandBook(commands(bench, List.of(fix, remedies), windows), desk, journal::note);
+        book = new CommandBook(
+                commands(bench, List.of(fix, remedies), List.of(takeIn, compares.get(0), compares.get(1)), windows),
+                desk,
+                journal::note);
         menus = new Menus(book, filing, services.preferences()).bar();
         start = new StartView(book, filing, services.preferences());
         add(start, "start");
@@ -125,11 +135,12 @@ final class WorkbenchView extends JPanel {
         });
     }
 
-    private List<Command> commands(Bench bench, List<Command> cures, WindowTasks windows) {
+    private List<Command> commands(Bench bench, List<Command> cures, List<Command> revisions, WindowTasks windows) {
         List<Command> all = new ArrayList<>();
         all.add(new OpenFile(filing));
         Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
         all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));
+        all.addAll(revisions);
         all.addAll(List.of(new CloseFile(bench), windows.quit()));
         all.addAll(List.of(new Undo(bench), new Redo(bench)));
         all.addAll(cures);

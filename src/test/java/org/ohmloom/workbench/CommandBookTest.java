@@ -27,6 +27,9 @@ class CommandBookTest {
             save | Save | Ctrl+S
             save-as | Save as… | Ctrl+Shift+S
             export-pack | Build pack… | Ctrl+E
+            take-in-values | Take in measured values… |
+            compare-file | Compare with a file… |
+            compare-saved | Changes since saved |
             close-file | Close | Ctrl+W
             quit | Quit | Ctrl+Q
             undo | Undo | Ctrl+Z
@@ -63,6 +66,8 @@ class CommandBookTest {
             study-duty-range | Duty range |
             study-conductors | Conductors |
             study-returns | Returns |
+            study-as-built | As-built |
+            study-revision | Compare |
             next-finding | Next finding | F8
             previous-finding | Previous finding | Shift+F8
             next-state | Next operating state | Alt+Page Down

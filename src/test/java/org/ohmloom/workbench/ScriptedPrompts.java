@@ -26,6 +26,24 @@ final class ScriptedPrompts implements Prompts {
     }
 
     @Override
+    public Optional<Path> tableToTakeIn(Optional<Path> folder) {
+        asked.add("values");
+        return target;
+    }
+
+    @Override
+    public Optional<Path> fileToCompare(Optional<Path> folder) {
+        asked.add("compare");
+        return target;
+    }
+
+    @Override
+    public Optional<Path> folderForChangeSheet(Optional<Path> folder) {
+        asked.add("change sheet");
+        return target;
+    }
+
+    @Override
     public Optional<Path> folderForPack(Optional<Path> folder) {
         asked.add("pack");
         return target;
