@@ -24,6 +24,7 @@ public final class CavityView {
     private static final double AROUND_NAME_MM = 1.2;
     private static final double RIM_MM = 1.5;
     private static final double CAPTION_MM = 3.6;
+    private static final double CAPTION_LINE_MM = 3;
     private static final double MARK_MM = 1.9;
 
     /**
@@ -126,7 +127,8 @@ public final class CavityView {
     /** Height with the words below it in a room of that width, mm. */
     double heightMm(Lettering lettering, double roomMm) {
         double cell = cellMm(name -> lettering.widthMm(name, Weight.REGULAR, NAME_MM), roomMm);
-        return rows.size() * heightMm(cell) + 2 * RIM_MM + CAPTION_MM + 1.4;
+        int lines = caption(lettering, roomMm).size();
+        return rows.size() * heightMm(cell) + 2 * RIM_MM + CAPTION_MM + 1.4 + (lines - 1) * CAPTION_LINE_MM;
     }
 
     /** The picture by itself, no wider than that, mm, 30 or more. */
@@ -157,15 +159,17 @@ public final class CavityView {
                 }
             }
         }
+        double base = housing.bottomMm() + CAPTION_MM - 0.8;
+        for (String line : caption(pen.lettering(), roomMm)) {
+            pen.text(line, left, base, NAME_MM, roomMm, Weight.REGULAR, Ink.SOFT_TEXT);
+            base += CAPTION_LINE_MM;
+        }
+    }
+
+    /** The words below it: the side it is seen from, whether as the housing, and the cavity that is marked. */
+    private List<String> caption(Lettering lettering, double roomMm) {
         String order = schematic ? "wire side, in the order of the list" : "wire side, as the housing";
-        pen.text(
-                order + "; marked: " + marked,
-                left,
-                housing.bottomMm() + CAPTION_MM - 0.8,
-                NAME_MM,
-                roomMm,
-                Weight.REGULAR,
-                Ink.SOFT_TEXT);
+        return lettering.wrapped(order + "; marked: " + marked, Weight.REGULAR, NAME_MM, roomMm, 2);
     }
 
     private void cavity(SheetPen pen, Place place, Extent room) {

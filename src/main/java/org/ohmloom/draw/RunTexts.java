@@ -29,6 +29,7 @@ final class RunTexts {
 
     private static final double LEAST_RUN_MM = 16;
     private static final double MOST_NAME_MM = 26;
+    private static final double MOST_SHEET_NAME_MM = 36;
     private static final double MOST_SOFT_MM = 45;
     private static final double MOST_SHEET_SOFT_MM = 62;
     private static final String WIDEST_NUMBER = "max 88.8 mV in ";
@@ -161,7 +162,8 @@ final class RunTexts {
     String joint(BreakoutId id, boolean branching) {
         Breakout breakout = harness.breakouts().get(id);
         String name = branching ? Spot.name(breakout) : id.value();
-        String cut = lettering.cut(name, Weight.REGULAR, SMALL_MM, MOST_NAME_MM);
+        String cut =
+                lettering.cut(name, Weight.REGULAR, SMALL_MM, detail.isPresent() ? MOST_SHEET_NAME_MM : MOST_NAME_MM);
         String datum = detail.map(sheet -> sheet.datums().at(id)).orElse("");
         return datum.isEmpty() ? cut : datum + " = " + cut;
     }

@@ -1,7 +1,10 @@
 package org.ohmloom.pack;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
@@ -14,6 +17,7 @@ import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.Row;
+import org.ohmloom.review.Severity;
 import org.ohmloom.tables.BuildTime;
 import org.ohmloom.units.Formats;
 
@@ -30,6 +34,23 @@ final class Cover {
 
     private static final List<Column> ASSEMBLIES =
             List.of(Column.code("Number"), Column.words("Assembly"), Column.code("Revision"), Column.count("Wires", 0));
+
+    private static final List<Column> TIMES = List.of(
+            Column.words("Operation"),
+            Column.count("Times", 0),
+            Column.count("Minutes each", 1),
+            Column.count("Minutes", 0));
+
+    private static final Map<String, String> WORDS = Map.of(
+            BuildTime.WIRE, "cut and mark a wire",
+            BuildTime.CRIMP, "crimp an end",
+            BuildTime.TWIST, "twist a pair",
+            BuildTime.SPLICE, "make a splice",
+            BuildTime.SEGMENT, "lay a segment",
+            BuildTime.CAVITY, "fill a cavity",
+            BuildTime.COVERING, "cover a segment",
+            BuildTime.GROUND, "fit a terminal to ground",
+            BuildTime.NET, "test a net");
 
     private final Analysis analysis;
     private final Harness harness;
@@ -55,6 +76,8 @@ final class Cover {
             blocks.add(new Block.Table("assemblies", ASSEMBLIES, assemblies(), ""));
         }
         blocks.addAll(new FindingSection(analysis).blocks());
+        blocks.add(new Block.Heading("Time at the bench"));
+        blocks.add(new Block.Table("times", TIMES, times(), ""));
         return new Report(blocks, REMARK);
     }
 
@@ -65,6 +88,9 @@ final class Cover {
                 new Block.Fact("Wires to be made", String.valueOf(totals.wires())),
                 new Block.Fact("Length of them", Formats.metres(totals.lengthMetres())),
                 new Block.Fact("Copper in them", Formats.kilograms(totals.copperKg())),
+                new Block.Fact(
+                        "Mass of wires and coverings along the segments",
+                        Formats.kilograms(analysis.evidence().bundles().massKg())),
                 new Block.Fact("Connectors to be fitted", String.valueOf(totals.connectors())),
                 new Block.Fact(
                         "Crimps and splices",
@@ -74,7 +100,50 @@ final class Cover {
                         "Time at the bench, a rough estimate (common practice, no source)",
                         Math.max(1, Math.round(times.minutes() / 60)) + " h"),
                 new Block.Fact("Design basis", analysis.evidence().basis().title()),
-                new Block.Fact("Workmanship class asked for (IPC/WHMA-A-620 class 1, 2 or 3)", "______")));
+                workmanship(),
+                new Block.Fact("Open findings", open()),
+                new Block.Fact("Findings accepted with a reason", String.valueOf(accepted()))));
+    }
+
+    /** The class asked for; room to write it where none is entered. */
+    private Block.Fact workmanship() {
+        return harness.rules()
+                .fabricationRules()
+                .workmanshipClass()
+                .map(analysis.evidence().tables().fabrication()::workmanshipClass)
+                .map(asked -> new Block.Fact("Workmanship asked for", asked.text()))
+                .orElse(new Block.Fact("Workmanship class asked for (IPC/WHMA-A-620 class 1, 2 or 3)", "______"));
+    }
+
+    private String open() {
+        return Arrays.stream(Severity.values())
+                .map(severity -> Wording.count(
+                        analysis.findings().stream()
+                                .filter(finding -> finding.isOpen() && finding.severity() == severity)
+                                .count(),
+                        severity.name().toLowerCase(Locale.ROOT)))
+                .collect(Collectors.joining(", "));
+    }
+
+    private long accepted() {
+        return analysis.findings().stream()
+                .filter(finding -> finding.waiver().isPresent())
+                .count();
+    }
+
+    private List<Row> times() {
+        List<Row> rows = new ArrayList<>();
+        BuildTimes.of(analysis).counts().forEach((operation, count) -> {
+            double each = analysis.evidence().tables().buildMinutes(operation).value();
+            rows.add(Row.of(
+                    Cell.text(WORDS.getOrDefault(operation, operation)),
+                    Cell.number(count),
+                    Cell.number(each),
+                    Cell.number(count * each)));
+        });
+        double all = BuildTimes.of(analysis).minutes();
+        rows.add(Row.of(Cell.text("in all").toned(Cell.Tone.STRONG), Cell.empty(), Cell.empty(), Cell.number(all)));
+        return rows;
     }
 
     private List<Row> contents() {

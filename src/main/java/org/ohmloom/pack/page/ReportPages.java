@@ -10,6 +10,8 @@ import org.ohmloom.draw.SceneFonts;
 
 /** Sets a report on framed sheets of A4 or ANSI A, lying: what any printer in a shop takes. */
 public final class ReportPages {
+    private static final String CAUTIONS = "Cautions: sheet 1. ";
+
     private final Typesetter typesetter;
     private final Paper paper;
 
@@ -58,7 +60,7 @@ public final class ReportPages {
         int of = flow.pages().size();
         for (int k = 0; k < of; k++) {
             List<Item> items = new ArrayList<>(flow.pages().get(k));
-            items.addAll(frame.items(fields, report.remark(), k + 1, of));
+            items.addAll(frame.items(fields, k == 0 ? report.remark() : CAUTIONS + report.remark(), k + 1, of));
             scenes.add(frame.sheet(items));
         }
         return new Pages(scenes, flow.bookmarks(), flow.mentions());
