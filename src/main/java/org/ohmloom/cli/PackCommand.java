@@ -50,6 +50,9 @@ final class PackCommand implements Callable<Integer> {
             description = "Also writes a pack of each assembly, into a folder named by its number.")
     private boolean perAssembly;
 
+    @Option(names = "--monochrome", description = "All of it in black and greys, for a printer without colours.")
+    private boolean monochrome;
+
     @Option(
             names = "--remedies",
             description =
@@ -70,7 +73,7 @@ final class PackCommand implements Callable<Integer> {
             options = options.withPaper(paper);
         }
         Analysis analysis = Inputs.analysed(file);
-        options = options.withRemedies(remedies).withPerAssembly(perAssembly);
+        options = options.withRemedies(remedies).withPerAssembly(perAssembly).withMonochrome(monochrome);
         List<Path> written = BuildPack.write(analysis, directory, options, Progress.NONE);
         PrintWriter out = spec.commandLine().getOut();
         out.println("Written to " + directory + ":");
