@@ -88,6 +88,7 @@ final class BuildOrder {
         fit();
         test();
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
+        blocks.add(new Block.Facts(List.of(Workmanship.fact(analysis))));
         blocks.add(new Block.Table("", COLUMNS, rows, "Nothing is to be made."));
         return new Report(blocks, REMARK);
     }

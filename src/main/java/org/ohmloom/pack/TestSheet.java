@@ -95,12 +95,14 @@ final class TestSheet {
             Column.blank("Voltage found", Unit.VOLT),
             Column.blank("Drop found", Unit.VOLT));
 
+    private final String workmanship;
     private final BenchInput input;
     private final TestPlan plan;
     private final Harness harness;
     private int headings;
 
     TestSheet(Analysis analysis) {
+        this.workmanship = Workmanship.text(analysis);
         this.input = analysis.evidence().bench();
         this.plan = TestPlan.of(input);
         this.harness = analysis.harness();
@@ -237,7 +239,8 @@ final class TestSheet {
                 + Formats.number(limit(BenchLimit.PULL_RATE)) + " mm/min, the force held for "
                 + Formats.seconds(limit(BenchLimit.PULL_SECONDS)) + " (" + cited(BenchLimit.PULL_RATE)
                 + "). A crimp of two conductors is judged by the smaller one. Sets of requirements differ by up to two times"
-                + " for one size: the set stands beside each force.";
+                + " for one size: the set stands beside each force. Workmanship asked for: "
+                + workmanship + ".";
     }
 
     private List<Row> pulls() {

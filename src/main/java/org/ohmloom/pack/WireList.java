@@ -137,6 +137,7 @@ final class WireList {
         facts.add(new Block.Fact("Without a length", String.valueOf(withoutLength)));
         facts.add(new Block.Fact("Without a size", String.valueOf(withoutSize)));
         facts.add(new Block.Fact("Already in the vehicle, not listed", Wording.count(existing, "wire")));
+        facts.add(Workmanship.fact(analysis));
         return new Block.Facts(facts);
     }
 
