@@ -1,6 +1,7 @@
 package org.ohmloom.workbench;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JLabel;
@@ -24,6 +25,7 @@ final class ListsPane extends JPanel {
     private final JTextField filter = new JTextField(14);
     private final JLabel hint = new JLabel(HINT);
     private final transient List<SheetPane<?>> panes;
+    private final List<SheetTable> elsewhere = new ArrayList<>();
     private boolean choosing;
 
     ListsPane(Desk desk, Samples samples) {
@@ -57,9 +59,15 @@ final class ListsPane extends JPanel {
         showRows();
     }
 
-    /** Finishes an open cell; whether none is open any more. */
+    /** Finishes an open cell, here or in a list elsewhere; whether none is open any more. */
     boolean commit() {
-        return panes.stream().allMatch(pane -> pane.table().commit());
+        return panes.stream().allMatch(pane -> pane.table().commit())
+                && elsewhere.stream().allMatch(SheetTable::commit);
+    }
+
+    /** Lists elsewhere whose open cells are finished with those here. */
+    void commitToo(List<SheetTable> tables) {
+        elsewhere.addAll(tables);
     }
 
     /** The list in front. */

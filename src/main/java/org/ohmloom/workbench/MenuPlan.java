@@ -96,6 +96,7 @@ final class MenuPlan {
                             "study-duty-range",
                             "study-conductors",
                             "study-returns",
+                            "study-fabrication",
                             "study-as-built",
                             "study-revision",
                             LINE,

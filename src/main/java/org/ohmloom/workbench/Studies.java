@@ -47,6 +47,7 @@ final class Studies {
         ALL.forEach(
                 study -> all.add(new ShowStudy(bench, study.key(), study.title(), study.about(), letter(study.key()))));
         all.add(new ShowStudy(bench, ReturnsPane.KEY, ReturnsPane.TITLE, ReturnsPane.ABOUT, 'R'));
+        all.add(new ShowStudy(bench, FabricationPane.KEY, FabricationPane.TITLE, FabricationPane.ABOUT, 'K'));
         all.add(new ShowStudy(bench, RecordPane.KEY, RecordPane.TITLE, RecordPane.ABOUT, 'B'));
         all.add(new ShowStudy(bench, ComparePane.KEY, ComparePane.TITLE, ComparePane.ABOUT, 'M'));
         return all;

@@ -55,9 +55,13 @@ final class WorkbenchView extends JPanel {
         TakeInValues takeIn = new TakeInValues(desk, services.prompts(), services.reader(), services.eventThread());
         RecordPane record = new RecordPane(desk, samples, takeIn, Clock.systemDefaultZone());
         ComparePane compare = new ComparePane(desk, services, samples, List.copyOf(compares));
+        FabricationPane fabrication = new FabricationPane(desk, samples);
+        lists.commitToo(fabrication.tables());
+        lists.commitToo(List.of(record.table()));
         takeIn.fillFrom(record);
         compares.forEach(each -> each.workOn(compare));
-        views = new ViewTabs(desk, layout, currents, Studies.ALL, List.of(record, compare), services, samples);
+        views = new ViewTabs(
+                desk, layout, currents, Studies.ALL, List.of(fabrication, record, compare), services, samples);
         inspector = new InspectorPane(desk, services.painter());
         Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, views, windows.looks());
         ApplyFix fix = new ApplyFix(desk);

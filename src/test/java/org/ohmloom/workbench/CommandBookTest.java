@@ -66,6 +66,7 @@ class CommandBookTest {
             study-duty-range | Duty range |
             study-conductors | Conductors |
             study-returns | Returns |
+            study-fabrication | Fabrication |
             study-as-built | As-built |
             study-revision | Compare |
             next-finding | Next finding | F8

@@ -1,0 +1,20 @@
+package org.ohmloom.edit;
+
+import org.ohmloom.model.FabricationRules;
+import org.ohmloom.model.Harness;
+
+/**
+ * Asks something else of how the harness is made.
+ *
+ * @param label what that changes
+ * @param rules the rules from now on
+ */
+public record ChangeFabrication(String label, FabricationRules rules) implements Edit {
+
+    @Override
+    public Harness apply(Harness before) {
+        return before.rules().fabricationRules().equals(rules)
+                ? before
+                : before.withRules(before.rules().withFabrication(rules));
+    }
+}
