@@ -44,7 +44,10 @@ final class ListsPane extends JPanel {
                 pane(new AlternatorSheet(), samples),
                 pane(new OutputSheet(), samples),
                 pane(new SensorSheet(), samples),
-                pane(new InputSheet(), samples));
+                pane(new InputSheet(), samples),
+                pane(new PartSheet(), samples),
+                pane(new ContactSheet(), samples),
+                pane(new WorkshopSheet(), samples));
         panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.setName("lists");
