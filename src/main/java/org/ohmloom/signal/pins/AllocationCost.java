@@ -1,0 +1,67 @@
+package org.ohmloom.signal.pins;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** What an allocation costs, each part with its reason: counted over the whole of it, not step by step. */
+final class AllocationCost {
+
+    private AllocationCost() {}
+
+    /** The parts of the cost of an allocation, whole or not, by claim and slot. */
+    static List<CostPart> parts(PinProblem problem, Map<Claim, Slot> chosen) {
+        Preferences weights = problem.preferences();
+        List<CostPart> parts = new ArrayList<>();
+        Map<String, Set<String>> connectorsByOwner = new TreeMap<>();
+        Map<String, List<Claim>> claimsBySlot = new TreeMap<>();
+        Map<String, Slot> slots = new HashMap<>();
+        chosen.forEach((claim, slot) -> {
+            connectorsByOwner
+                    .computeIfAbsent(claim.owner(), owner -> new TreeSet<>())
+                    .add(slot.connector());
+            claimsBySlot.computeIfAbsent(slot.id(), id -> new ArrayList<>()).add(claim);
+            slots.put(slot.id(), slot);
+        });
+        connectorsByOwner.forEach((owner, connectors) -> {
+            if (connectors.size() > 1) {
+                parts.add(new CostPart(
+                        owner + " is spread over " + String.join(", ", connectors),
+                        weights.otherConnector() * (connectors.size() - 1)));
+            }
+        });
+        claimsBySlot.forEach((id, claims) -> {
+            Slot slot = slots.get(id);
+            if (claims.size() > 1) {
+                parts.add(new CostPart(claims.size() + " lines share " + id + " in a splice", weights.splice()));
+            }
+            if (slot.roles().size() > 1) {
+                parts.add(new CostPart(
+                        id + " could be something else as well",
+                        weights.versatile() * (slot.roles().size() - 1)));
+            }
+            for (String beside : slot.neighbours()) {
+                for (Claim claim : claims) {
+                    for (Claim other : claimsBySlot.getOrDefault(beside, List.of())) {
+                        if (claim.isSensitive() && other.switching()) {
+                            parts.add(new CostPart(
+                                    claim.id() + " in " + id + " is read beside " + other.id() + " in " + beside
+                                            + ", which switches",
+                                    weights.besideSwitching()));
+                        }
+                    }
+                }
+            }
+        });
+        parts.removeIf(part -> part.cost() == 0);
+        return List.copyOf(parts);
+    }
+
+    static double of(PinProblem problem, Map<Claim, Slot> chosen) {
+        return parts(problem, chosen).stream().mapToDouble(CostPart::cost).sum();
+    }
+}

@@ -1,0 +1,31 @@
+package org.ohmloom.signal.pins;
+
+import static org.ohmloom.units.Require.notBlank;
+import static org.ohmloom.units.Require.notNegative;
+
+import java.util.Optional;
+import org.ohmloom.model.PinRole;
+
+/**
+ * One line of a sensor, load or bus that needs a pin of a control unit.
+ *
+ * @param id        identity, as {@code B1.signal}
+ * @param owner     what it belongs to; claims of one owner are kept on one connector where they can
+ * @param role      what the pin must be able to be
+ * @param amps      current it takes from or gives to the pin, A, 0 or more
+ * @param switching whether it switches at a duty cycle, and so disturbs its neighbours
+ * @param locked    id of the slot a person has chosen for it
+ */
+public record Claim(String id, String owner, PinRole role, double amps, boolean switching, Optional<String> locked) {
+
+    public Claim {
+        notBlank(id, "id of a claim");
+        notBlank(owner, "owner of claim " + id);
+        notNegative(amps, "current of claim " + id);
+    }
+
+    /** Whether a switching neighbour disturbs it: what is read as a voltage, a resistance or an edge. */
+    public boolean isSensitive() {
+        return role.isInput() && role != PinRole.SWITCH_TO_BATTERY_INPUT && role != PinRole.SWITCH_TO_GROUND_INPUT;
+    }
+}

@@ -1,0 +1,73 @@
+package org.ohmloom.signal.pins;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The answer to a {@link PinProblem}. */
+public sealed interface PinPlan {
+
+    /**
+     * Every claim has a slot.
+     *
+     * @param chosen slot of each claim, in the order of the claims
+     * @param parts  what it costs, and why
+     * @param bound  no allocation costs less than this
+     * @param proven whether none costs less than this one
+     */
+    record Found(Map<Claim, Slot> chosen, List<CostPart> parts, double bound, boolean proven) implements PinPlan {
+        public Found {
+            chosen = Collections.unmodifiableMap(new LinkedHashMap<>(chosen));
+            parts = List.copyOf(parts);
+        }
+
+        /** What it costs in all. */
+        public double cost() {
+            return parts.stream().mapToDouble(CostPart::cost).sum();
+        }
+
+        /** How much cheaper one might be that was not found, 0 when it is proven. */
+        public double gap() {
+            return proven ? 0 : Math.max(0, cost() - bound);
+        }
+    }
+
+    /**
+     * There is none.
+     *
+     * @param competitions claims that compete for too few slots; empty when currents are in the way
+     * @param currents     limits that no assignment keeps, as far as the search went
+     * @param missing      fewest slots to be added before there is one by roles and counts
+     * @param helps        the smallest changes that would make it possible, in words
+     */
+    record Impossible(List<Competition> competitions, List<String> currents, int missing, List<String> helps)
+            implements PinPlan {
+        public Impossible {
+            competitions = List.copyOf(competitions);
+            currents = List.copyOf(currents);
+            helps = List.copyOf(helps);
+        }
+    }
+
+    /**
+     * The search was stopped before it found one or knew that there is none.
+     *
+     * @param nodes how many part allocations it looked at
+     */
+    record Unknown(int nodes) implements PinPlan {}
+
+    /**
+     * Claims that need more slots than there are for them.
+     *
+     * @param claims   the claims
+     * @param slots    all slots that could serve any of them
+     * @param capacity how many claims those slots take
+     */
+    record Competition(List<Claim> claims, List<Slot> slots, int capacity) {
+        public Competition {
+            claims = List.copyOf(claims);
+            slots = List.copyOf(slots);
+        }
+    }
+}

@@ -1,0 +1,260 @@
+package org.ohmloom.signal.pins;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.ohmloom.model.PinRole;
+
+/** Allocations by hand, and against every allocation there is. */
+class PinSearchTest {
+
+    private static Claim claim(String id, PinRole role) {
+        return new Claim(id, id, role, 0, role.isOutput(), Optional.empty());
+    }
+
+    private static Slot slot(String id, String connector, PinRole... roles) {
+        return new Slot(id, connector, Set.of(roles), 1, OptionalDouble.empty(), Set.of());
+    }
+
+    private static PinPlan plan(List<Claim> claims, List<Slot> slots) {
+        return PinSearch.plan(new PinProblem(claims, slots, List.of(), Preferences.USUAL));
+    }
+
+    @Test
+    void aPinThatCanBeOnlyThatIsTakenBeforeAVersatileOne() {
+        PinPlan.Found found = assertInstanceOf(
+                PinPlan.Found.class,
+                plan(
+                        List.of(claim("B1.signal", PinRole.ANALOGUE_INPUT)),
+                        List.of(
+                                slot("U1.1", "X1", PinRole.ANALOGUE_INPUT, PinRole.THERMISTOR_INPUT),
+                                slot("U1.2", "X1", PinRole.ANALOGUE_INPUT))));
+        assertEquals("U1.2", found.chosen().values().iterator().next().id());
+        assertEquals(0, found.cost(), 0);
+        assertTrue(found.proven());
+    }
+
+    /** Two connectors each with a supply, an input and a return: the sensor's three lines stay on one, at no cost. */
+    @Test
+    void theThreeLinesOfASensorStayOnOneConnector() {
+        List<Claim> claims = new ArrayList<>();
+        for (String sensor : List.of("B1", "B2")) {
+            for (PinRole role : List.of(PinRole.REFERENCE_SUPPLY, PinRole.ANALOGUE_INPUT, PinRole.SENSOR_RETURN)) {
+                claims.add(new Claim(sensor + "." + role, sensor, role, 0.01, false, Optional.empty()));
+            }
+        }
+        List<Slot> slots = new ArrayList<>();
+        for (PinRole role : List.of(PinRole.REFERENCE_SUPPLY, PinRole.ANALOGUE_INPUT, PinRole.SENSOR_RETURN)) {
+            slots.add(slot("X2." + role, "X2", role));
+            slots.add(slot("X1." + role, "X1", role));
+        }
+        PinPlan.Found found = assertInstanceOf(PinPlan.Found.class, plan(claims, slots));
+        assertEquals(0, found.cost(), 0);
+        for (String sensor : List.of("B1", "B2")) {
+            long connectors = found.chosen().entrySet().stream()
+                    .filter(each -> each.getKey().owner().equals(sensor))
+                    .map(each -> each.getValue().connector())
+                    .distinct()
+                    .count();
+            assertEquals(1, connectors, sensor);
+        }
+    }
+
+    /** Cavities 1 and 2 lie side by side, 3 by itself: the input goes away from the output that switches. */
+    @Test
+    void aReadingIsKeptAwayFromAnOutputThatSwitches() {
+        Slot output = new Slot("U1.1", "X1", Set.of(PinRole.LOW_SIDE_OUTPUT), 1, OptionalDouble.of(5), Set.of("U1.2"));
+        Slot beside = new Slot("U1.2", "X1", Set.of(PinRole.ANALOGUE_INPUT), 1, OptionalDouble.empty(), Set.of("U1.1"));
+        Slot away = slot("U1.3", "X1", PinRole.ANALOGUE_INPUT, PinRole.THERMISTOR_INPUT);
+        PinPlan.Found found = assertInstanceOf(
+                PinPlan.Found.class,
+                plan(
+                        List.of(claim("fan", PinRole.LOW_SIDE_OUTPUT), claim("B1", PinRole.ANALOGUE_INPUT)),
+                        List.of(output, beside, away)));
+        assertEquals(
+                "U1.3", found.chosen().get(claim("B1", PinRole.ANALOGUE_INPUT)).id());
+        assertEquals(0.25, found.cost(), 1e-12, "one other thing it could be, 0.25, rather than 8 beside the output");
+    }
+
+    /** 5 sensors at 10 mA on one supply of 50 mA fit; at 11 mA, 55 mA do not, and the limit is named. */
+    @Test
+    void aReferenceSupplyCarriesWhatItMayAndNoMore() {
+        Slot supply = new Slot("U1.REF", "X1", Set.of(PinRole.REFERENCE_SUPPLY), 8, OptionalDouble.of(0.05), Set.of());
+        for (double amps : new double[] {0.010, 0.011}) {
+            List<Claim> claims = new ArrayList<>();
+            for (int k = 0; k < 5; k++) {
+                claims.add(new Claim("B" + k, "B" + k, PinRole.REFERENCE_SUPPLY, amps, false, Optional.empty()));
+            }
+            PinPlan plan = plan(claims, List.of(supply));
+            if (amps == 0.010) {
+                assertEquals(2, assertInstanceOf(PinPlan.Found.class, plan).cost(), 1e-12, "one splice");
+            } else {
+                PinPlan.Impossible impossible = assertInstanceOf(PinPlan.Impossible.class, plan);
+                assertEquals(List.of("U1.REF would carry 0.0550 A and may carry 0.0500 A"), impossible.currents());
+            }
+        }
+    }
+
+    @Test
+    void outputsThatRunTogetherKeepTheLimitOfTheirGroup() {
+        List<Slot> slots = List.of(
+                slot("U1.1", "X1", PinRole.HIGH_SIDE_OUTPUT),
+                slot("U1.2", "X1", PinRole.HIGH_SIDE_OUTPUT),
+                slot("U1.3", "X2", PinRole.HIGH_SIDE_OUTPUT));
+        Budget group = new Budget("driver 1 and 2", Set.of("U1.1", "U1.2"), 12);
+        List<Claim> claims = List.of(
+                new Claim("fan", "fan", PinRole.HIGH_SIDE_OUTPUT, 8, false, Optional.of("U1.1")),
+                new Claim("pump", "pump", PinRole.HIGH_SIDE_OUTPUT, 5, false, Optional.empty()));
+        PinPlan.Found found = assertInstanceOf(
+                PinPlan.Found.class, PinSearch.plan(new PinProblem(claims, slots, List.of(group), Preferences.USUAL)));
+        assertEquals("U1.3", found.chosen().get(claims.get(1)).id(), "8 + 5 = 13 A are above 12 A");
+    }
+
+    /** Three thermistors, two pins that can read one: the three compete for the two, and one more pin is the least. */
+    @Test
+    void whatCompetesForTooFewPinsIsNamedWithTheLeastThatHelps() {
+        PinPlan.Impossible impossible = assertInstanceOf(
+                PinPlan.Impossible.class,
+                plan(
+                        List.of(
+                                claim("B1", PinRole.THERMISTOR_INPUT),
+                                claim("B2", PinRole.THERMISTOR_INPUT),
+                                claim("B3", PinRole.THERMISTOR_INPUT),
+                                claim("B4", PinRole.FREQUENCY_INPUT)),
+                        List.of(
+                                slot("U1.1", "X1", PinRole.THERMISTOR_INPUT, PinRole.ANALOGUE_INPUT),
+                                slot("U1.2", "X1", PinRole.THERMISTOR_INPUT),
+                                slot("U1.3", "X1", PinRole.FREQUENCY_INPUT),
+                                slot("U1.4", "X1", PinRole.SWITCH_TO_GROUND_INPUT))));
+        assertEquals(1, impossible.missing());
+        assertEquals(1, impossible.competitions().size());
+        PinPlan.Competition competition = impossible.competitions().get(0);
+        assertEquals(
+                List.of("B1", "B2", "B3"),
+                competition.claims().stream().map(Claim::id).toList());
+        assertEquals(
+                List.of("U1.1", "U1.2"),
+                competition.slots().stream().map(Slot::id).toList());
+        assertEquals(2, competition.capacity());
+        assertEquals(
+                "1 more pin that can be thermistor input", impossible.helps().get(0));
+        assertTrue(
+                impossible.helps().get(1).contains("U1.4"), impossible.helps().toString());
+    }
+
+    /** Every allocation of small random problems is tried: the search finds one of least cost, or there is none. */
+    @Test
+    void noOtherAllocationIsCheaper() {
+        Random random = new Random(7);
+        int rounds = "full".equals(System.getProperty("ohmloom.campaign")) ? 2_000 : 150;
+        int found = 0;
+        int impossible = 0;
+        for (int round = 0; round < rounds; round++) {
+            PinProblem problem = random(random);
+            double least = least(problem, new LinkedHashMap<>(), 0);
+            PinPlan plan = PinSearch.plan(problem);
+            if (plan instanceof PinPlan.Found each) {
+                found++;
+                assertTrue(each.proven(), problem.toString());
+                assertEquals(least, each.cost(), 1e-9, problem.toString());
+                assertEquals(AllocationCost.of(problem, each.chosen()), each.cost(), 1e-9);
+            } else {
+                impossible++;
+                assertInstanceOf(PinPlan.Impossible.class, plan);
+                assertEquals(Double.POSITIVE_INFINITY, least, problem.toString());
+            }
+        }
+        assertTrue(found > rounds / 4 && impossible > rounds / 20, found + " found, " + impossible + " impossible");
+    }
+
+    private static PinProblem random(Random random) {
+        List<PinRole> roles = List.of(
+                PinRole.ANALOGUE_INPUT, PinRole.THERMISTOR_INPUT, PinRole.LOW_SIDE_OUTPUT, PinRole.REFERENCE_SUPPLY);
+        List<Slot> slots = new ArrayList<>();
+        int count = 3 + random.nextInt(4);
+        for (int k = 0; k < count; k++) {
+            EnumSet<PinRole> can = EnumSet.of(roles.get(random.nextInt(4)));
+            can.add(roles.get(random.nextInt(4)));
+            TreeSet<String> beside = new TreeSet<>();
+            if (k > 0) {
+                beside.add("P" + (k - 1));
+            }
+            if (k + 1 < count) {
+                beside.add("P" + (k + 1));
+            }
+            slots.add(new Slot(
+                    "P" + k,
+                    "X" + random.nextInt(2),
+                    can,
+                    1 + random.nextInt(2),
+                    random.nextBoolean() ? OptionalDouble.of(1 + random.nextInt(3)) : OptionalDouble.empty(),
+                    beside));
+        }
+        List<Claim> claims = new ArrayList<>();
+        int wanted = 2 + random.nextInt(3);
+        for (int k = 0; k < wanted; k++) {
+            PinRole role = roles.get(random.nextInt(4));
+            Optional<String> locked =
+                    random.nextInt(6) == 0 ? Optional.of("P" + random.nextInt(count)) : Optional.empty();
+            claims.add(new Claim("C" + k, "S" + random.nextInt(2), role, random.nextInt(3), role.isOutput(), locked));
+        }
+        Budget budget = new Budget("group", Set.of("P0", "P1"), 2);
+        return new PinProblem(claims, slots, List.of(budget), Preferences.USUAL);
+    }
+
+    /** The least cost by trying everything. */
+    private static double least(PinProblem problem, Map<Claim, Slot> chosen, int next) {
+        if (next == problem.claims().size()) {
+            return keepsLimits(problem, chosen) ? AllocationCost.of(problem, chosen) : Double.POSITIVE_INFINITY;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        Claim claim = problem.claims().get(next);
+        for (Slot slot : problem.slots()) {
+            long taken = chosen.values().stream().filter(slot::equals).count();
+            boolean suits = slot.roles().contains(claim.role())
+                    && claim.locked().map(slot.id()::equals).orElse(true);
+            if (taken < slot.capacity() && suits) {
+                chosen.put(claim, slot);
+                least = Math.min(least, least(problem, chosen, next + 1));
+                chosen.remove(claim);
+            }
+        }
+        return least;
+    }
+
+    private static boolean keepsLimits(PinProblem problem, Map<Claim, Slot> chosen) {
+        for (Slot slot : problem.slots()) {
+            double amps = 0;
+            for (Map.Entry<Claim, Slot> each : chosen.entrySet()) {
+                amps += each.getValue().equals(slot) ? each.getKey().amps() : 0;
+            }
+            if (amps > slot.limitAmps().orElse(Double.POSITIVE_INFINITY)) {
+                return false;
+            }
+        }
+        for (Budget budget : problem.budgets()) {
+            double amps = 0;
+            for (Map.Entry<Claim, Slot> each : chosen.entrySet()) {
+                amps += budget.slots().contains(each.getValue().id())
+                        ? each.getKey().amps()
+                        : 0;
+            }
+            if (amps > budget.limitAmps()) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
