@@ -1,6 +1,7 @@
 package org.ohmloom.workbench;
 
 import java.util.List;
+import java.util.Locale;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Part;
 
@@ -30,7 +31,7 @@ final class PartSheet implements ElementSheet<Part> {
                                 "Price",
                                 "",
                                 "Price of one, of a metre for what is bought by length, in the currency of the rules",
-                                part -> CellText.of(part.unitPrice()))
+                                PartSheet::price)
                         .edited(ColumnEdits.of(
                                 part -> true,
                                 part -> part.unitPrice().isPresent()
@@ -50,6 +51,15 @@ final class PartSheet implements ElementSheet<Part> {
                         16,
                         part -> part.customerSupplied() ? "yes" : "",
                         PartEdits::customerSupplied));
+    }
+
+    /** To a hundredth, as prices are written. */
+    private static CellText price(Part part) {
+        return part.unitPrice().isPresent()
+                ? CellText.of(
+                        String.format(Locale.ROOT, "%.2f", part.unitPrice().getAsDouble()),
+                        part.unitPrice().getAsDouble())
+                : CellText.EMPTY;
     }
 
     @Override

@@ -18,9 +18,7 @@ final class WorkshopSheet implements Sheet<WorkshopSheet.Row> {
     enum Item {
         WORKMANSHIP(
                 "Workmanship class", "1, 2 or 3 of IPC/WHMA-A-620; it stands on cover, drawing, cut list and tests"),
-        WASTE(
-                "Waste",
-                "share of wire and covering bought beyond what is used, such as 10 %; empty takes the usual 10 %"),
+        WASTE("Waste", "share bought beyond what is used, such as 10 %; empty takes the usual one"),
         CURRENCY("Currency", "currency of the prices in the list of parts, such as EUR");
 
         private final String words;
