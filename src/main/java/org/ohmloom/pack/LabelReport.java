@@ -120,7 +120,9 @@ final class LabelReport {
                 new Block.Fact("Different texts", String.valueOf(choices.size())),
                 new Block.Fact("Sizes", String.valueOf(bySize.size())),
                 new Block.Fact("Texts no size takes", String.valueOf(without)))));
-        blocks.add(new Block.Table("sizes", SIZES, sizes(bySize), "Nothing is to be labelled."));
+        blocks.add(new Block.Kept(List.of(
+                new Block.Heading("Sizes"),
+                new Block.Table("sizes", SIZES, sizes(bySize), "Nothing is to be labelled."))));
         blocks.add(new Block.Heading("Texts"));
         blocks.add(new Block.Table("", TEXTS, texts(choices), "Nothing is to be labelled."));
         if (!choices.isEmpty()) {
