@@ -32,7 +32,7 @@ final class BoardDrawing {
     private final RunLabels labels;
     private final Optional<Strands> strands;
     private final Map<BreakoutId, Board.Joint> joints = new HashMap<>();
-    private final Set<BreakoutId> withRun = new HashSet<>();
+    private final Set<BreakoutId> named = new HashSet<>();
     private final List<Item> items = new ArrayList<>();
 
     BoardDrawing(
@@ -55,7 +55,12 @@ final class BoardDrawing {
         this.labels = labels;
         this.strands = strands;
         board.joints().forEach(each -> joints.put(each.id(), each));
-        board.runs().forEach(run -> withRun.addAll(List.of(run.near(), run.far())));
+        for (Board.Run run : board.runs()) {
+            named.add(run.far());
+            if (!texts.onSheet() || !run.text().near().isEmpty()) {
+                named.add(run.near());
+            }
+        }
     }
 
     private Optional<Board.Joint> joint(BreakoutId id) {
@@ -94,7 +99,10 @@ final class BoardDrawing {
                         segment.zone(),
                         new Extent(
                                 extent.leftMm(),
-                                extent.topMm() - half - (texts.onSheet() ? ABOVE_ON_SHEET_MM : 0),
+                                extent.topMm()
+                                        - half
+                                        - run.text().aboveMm()
+                                        - (texts.onSheet() ? ABOVE_ON_SHEET_MM : 0),
                                 extent.rightMm(),
                                 extent.bottomMm() + half + run.text().belowMm())));
     }
@@ -184,7 +192,9 @@ final class BoardDrawing {
             String id = splice.id().value();
             String text = id + ", splice " + splice.name();
             double half = thickness.bodyMm(run.tie().id()) / 2;
-            double off = texts.onSheet() ? RunLabels.dimensionMm(half) + 0.8 : Math.max(half, 1.6) + 0.9;
+            double off = texts.onSheet()
+                    ? RunLabels.dimensionMm(half) + 0.8 + run.text().aboveMm()
+                    : Math.max(half, 1.6) + 0.9;
             String words = texts.splice(run.tie(), splice);
             CardDrawing.splice(at).forEach(mark -> items.add(Item.of(Layer.CONNECTORS, mark, id, text)));
             items.add(Item.of(
@@ -199,13 +209,19 @@ final class BoardDrawing {
     private void joint(Board.Joint joint) {
         String id = joint.id().value();
         String name = texts.joint(joint.id(), true);
-        if (!withRun.contains(joint.id())) {
+        if (!named.contains(joint.id())) {
             double top = board.cards().stream()
                     .filter(placed -> placed.joint().filter(joint.id()::equals).isPresent())
                     .mapToDouble(placed -> placed.extent().topMm())
                     .min()
                     .orElse(joint.topMm() - 2);
-            Point at = new Point(joint.at().xMm(), Math.min(top, joint.topMm()) - 1.2);
+            double written = board.runs().stream()
+                    .filter(run -> run.near().equals(joint.id()))
+                    .mapToDouble(run -> run.from().yMm()
+                            - RunLabels.aboveMm(thickness.bodyMm(run.tie().id()) / 2, run.text()))
+                    .min()
+                    .orElse(top);
+            Point at = new Point(joint.at().xMm(), Math.min(Math.min(top, written), joint.topMm()) - 1.2);
             items.add(labels.breakout(name, at, Anchor.MIDDLE, id));
         }
         double radius = Math.max(1.1, thickness.bodyMm(id) / 2 + 0.35);

@@ -74,9 +74,9 @@ final class BoardMaker {
                 .sum();
     }
 
-    /** The key for a room of that width, mm. */
-    List<Item> legend(double roomMm) {
-        return Legend.items(harness, wires, true, detail.isPresent(), lettering, roomMm);
+    /** The key for a room of that width, mm, with the marks along runs or without. */
+    List<Item> legend(double roomMm, boolean symbols) {
+        return Legend.items(harness, wires, true, symbols && detail.isPresent(), lettering, roomMm);
     }
 
     /**

@@ -23,11 +23,20 @@ final class BoardPieces {
 
     private final BoardMaker maker;
     private final double widthMm;
+    private final double firstMm;
     private final double heightMm;
 
-    BoardPieces(BoardMaker maker, double widthMm, double heightMm) {
+    /**
+     * Pieces for sheets of a size.
+     *
+     * @param widthMm  room across, mm
+     * @param firstMm  room down on the first sheet, mm
+     * @param heightMm room down on every other, mm
+     */
+    BoardPieces(BoardMaker maker, double widthMm, double firstMm, double heightMm) {
         this.maker = maker;
         this.widthMm = widthMm;
+        this.firstMm = firstMm;
         this.heightMm = heightMm;
     }
 
@@ -38,7 +47,7 @@ final class BoardPieces {
         Tree.all(maker.stations().breakouts(), maker.ties()).forEach(tree -> waiting.add(tree.breakouts()));
         while (!waiting.isEmpty()) {
             SortedSet<BreakoutId> next = waiting.remove();
-            SortedSet<BreakoutId> part = fits(next) ? next : part(next);
+            SortedSet<BreakoutId> part = fits(next, heightMm) ? next : part(next, heightMm);
             done.add(part);
             if (part.size() < next.size()) {
                 SortedSet<BreakoutId> rest = new TreeSet<>(next);
@@ -46,7 +55,24 @@ final class BoardPieces {
                 waiting.addFirst(rest);
             }
         }
-        return merged(ordered(done));
+        return merged(firstFitted(ordered(done)));
+    }
+
+    /** The pieces, the first of them cut once more where the first sheet has less room. */
+    private List<SortedSet<BreakoutId>> firstFitted(List<SortedSet<BreakoutId>> pieces) {
+        if (pieces.isEmpty() || fits(pieces.get(0), firstMm)) {
+            return pieces;
+        }
+        List<SortedSet<BreakoutId>> fitted = new ArrayList<>(pieces);
+        SortedSet<BreakoutId> whole = fitted.remove(0);
+        SortedSet<BreakoutId> part = part(whole, firstMm);
+        SortedSet<BreakoutId> rest = new TreeSet<>(whole);
+        rest.removeAll(part);
+        fitted.add(0, part);
+        if (!rest.isEmpty()) {
+            fitted.add(1, rest);
+        }
+        return fitted;
     }
 
     /** The piece with a source first, then the pieces joined to those before. */
@@ -81,7 +107,7 @@ final class BoardPieces {
             for (int k = 0; k < merged.size() && !placed; k++) {
                 SortedSet<BreakoutId> both = new TreeSet<>(piece);
                 both.addAll(merged.get(k));
-                placed = fits(both);
+                placed = fits(both, k == 0 ? firstMm : heightMm);
                 if (placed) {
                     merged.set(k, both);
                 }
@@ -93,27 +119,27 @@ final class BoardPieces {
         return merged;
     }
 
-    private boolean fits(SortedSet<BreakoutId> breakouts) {
+    private boolean fits(SortedSet<BreakoutId> breakouts, double roomMm) {
         double least = breakouts.stream().mapToDouble(maker::leastAreaMm2).sum();
-        return least <= widthMm * heightMm
-                && maker.boundsOnSheet(breakouts, widthMm / heightMm)
-                        .filter(extent -> extent.widthMm() <= widthMm && extent.heightMm() <= heightMm)
+        return least <= widthMm * roomMm
+                && maker.boundsOnSheet(breakouts, widthMm / roomMm)
+                        .filter(extent -> extent.widthMm() <= widthMm && extent.heightMm() <= roomMm)
                         .isPresent()
-                && Piece.bounds(maker.items(breakouts, widthMm / heightMm, Map.of(), Elsewhere.UNSETTLED))
-                        .map(extent -> extent.widthMm() <= widthMm && extent.heightMm() <= heightMm)
+                && Piece.bounds(maker.items(breakouts, widthMm / roomMm, Map.of(), Elsewhere.UNSETTLED))
+                        .map(extent -> extent.widthMm() <= widthMm && extent.heightMm() <= roomMm)
                         .orElse(true);
     }
 
     /** The weightiest part beyond one tie that fits; the single breakout of least weight when none does. */
-    private SortedSet<BreakoutId> part(SortedSet<BreakoutId> whole) {
+    private SortedSet<BreakoutId> part(SortedSet<BreakoutId> whole, double roomMm) {
         List<Part> parts = Tree.all(whole, maker.ties()).stream()
                 .flatMap(tree -> parts(tree).stream())
                 .sorted(Comparator.comparingDouble(Part::worth).reversed().thenComparing(Part::start))
                 .toList();
         return parts.stream()
-                .filter(part -> part.leastAreaMm2() <= widthMm * heightMm)
+                .filter(part -> part.leastAreaMm2() <= widthMm * roomMm)
                 .map(BoardPieces::side)
-                .filter(this::fits)
+                .filter(side -> fits(side, roomMm))
                 .findFirst()
                 .orElseGet(() -> parts.isEmpty() ? whole : side(parts.get(parts.size() - 1)));
     }

@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Position;
 
@@ -85,10 +87,12 @@ final class BoardPlanner {
     private Plan best(Tree tree, double aspectRatio) {
         List<ToDoubleFunction<Tie>> measures =
                 List.of(Tie::lengthMetres, tie -> 1, tie -> thickness.count(tie.id()), tie -> 1 + tie.lengthMetres());
-        return measures.stream()
+        List<List<BreakoutId>> trunks = new ArrayList<>(measures.stream()
                 .map(measure -> tree.trunk(measure, sources))
                 .distinct()
-                .flatMap(trunk -> plans(tree, trunk).stream())
+                .toList());
+        List<Plan> hubs = texts.onSheet() ? hubs(tree, trunks.get(0)) : List.of();
+        return Stream.concat(hubs.stream(), trunks.stream().flatMap(trunk -> plans(tree, trunk).stream()))
                 .map(plan -> new Sized(plan, sizeMm(plan, aspectRatio)))
                 .min(Comparator.comparingDouble(Sized::sizeMm))
                 .orElseThrow()
@@ -103,6 +107,25 @@ final class BoardPlanner {
                 .bounds()
                 .map(extent -> Math.max(extent.widthMm() / aspectRatio, extent.heightMm()))
                 .orElse(0.0);
+    }
+
+    /**
+     * Plans around one breakout instead of along a trunk, for narrow sheets: around the one where most ties meet and around
+     * the ends of the trunk, with what hangs there on both sides or on the right only.
+     */
+    private List<Plan> hubs(Tree tree, List<BreakoutId> trunk) {
+        BreakoutId hub = tree.breakouts().stream()
+                .max(Comparator.comparingInt((BreakoutId id) -> tree.at(id).size())
+                        .thenComparing(Comparator.reverseOrder()))
+                .orElseThrow();
+        List<Plan> plans = new ArrayList<>();
+        for (BreakoutId at : new TreeSet<>(List.of(hub, trunk.get(0), trunk.get(trunk.size() - 1)))) {
+            List<Twig> twigs = sprouts.twigs(tree, at, List.of());
+            for (Fan fan : List.of(Fan.of(at, twigs, true, true), Fan.toTheRight(at, twigs))) {
+                plans.add(new Plan(List.of(at), List.of(), List.of(fan), 0));
+            }
+        }
+        return plans;
     }
 
     private List<Plan> plans(Tree tree, List<BreakoutId> trunk) {
@@ -134,12 +157,13 @@ final class BoardPlanner {
             double roomy = k == 1 ? 0 : plan.fans().get(k - 1).widthMm() + Bush.GAP_MM;
             x[k] = x[k - 1] + least + plan.spread() * Math.max(0, roomy - least);
         }
-        boolean running = false;
+        double beside = 0;
         for (int k = 0; k < ties.size(); k++) {
-            running |= texts.of(ties.get(k), trunk.get(k + 1), true, k == 0).belowMm() > 0;
+            RunText text = texts.of(ties.get(k), trunk.get(k + 1), true, k == 0);
+            beside = Math.max(beside, Math.max(text.aboveMm(), text.belowMm()));
         }
         double clearance = CLEARANCE_MM
-                + (running ? RunTexts.LINE_MM : 0)
+                + beside
                 + ties.stream()
                                 .mapToDouble(tie -> thickness.bodyMm(tie.id()))
                                 .max()

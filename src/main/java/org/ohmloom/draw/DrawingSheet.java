@@ -22,6 +22,7 @@ public final class DrawingSheet {
 
     private static final double MOST_SCALE = 1.4;
     private static final String TYPE = "Harness drawing";
+    private static final int MOST_TRIED_TWICE = 250;
 
     private final Lettering lettering;
 
@@ -45,7 +46,7 @@ public final class DrawingSheet {
         SheetDetail detail = detail(harness, analysis);
         List<List<Item>> boards = Circuit.suits(harness)
                 ? circuit(new Circuit(harness, figures, lettering), form)
-                : boards(board(harness, analysis, detail), form);
+                : boards(harness, analysis, detail, form);
         List<SheetBlock> blocks = new ArrayList<>(new DimensionTables(harness, detail, tables, lettering).blocks());
         blocks.addAll(new ConnectorSheets(harness, figures, detail.flags(), lettering).blocks());
         List<BlockColumns.Sheet> others = new BlockColumns(form.area(boards.isEmpty()), lettering).sheets(blocks);
@@ -73,7 +74,7 @@ public final class DrawingSheet {
                 .bySegment()
                 .forEach((segment, section) -> supports.put(segment, section.supports())));
         return new SheetDetail(
-                new Datums(stations.breakouts(), ties, stations.sources()), NoteFlags.of(harness), supports);
+                new Datums(stations.breakouts(), ties, stations.batteries()), NoteFlags.of(harness), supports, false);
     }
 
     private BoardMaker board(Harness harness, Optional<Analysis> analysis, SheetDetail detail) {
@@ -99,17 +100,40 @@ public final class DrawingSheet {
         return sheets;
     }
 
-    private List<List<Item>> boards(BoardMaker maker, SheetForm form) {
-        Extent area = form.area(true);
-        List<Item> key = maker.legend(area.widthMm());
-        double room = area.heightMm() - keyMm(key);
-        List<SortedSet<BreakoutId>> pieces = new BoardPieces(maker, area.widthMm(), room).all();
+    /** The boards of a harness: set wide or stacked, whichever takes fewer sheets; wide when that is all one or takes long. */
+    private List<List<Item>> boards(Harness harness, Optional<Analysis> analysis, SheetDetail detail, SheetForm form) {
+        BoardMaker wide = board(harness, analysis, detail);
+        List<SortedSet<BreakoutId>> pieces = pieces(wide, form);
+        if (pieces.size() > 1 && harness.breakouts().size() <= MOST_TRIED_TWICE) {
+            BoardMaker stacked = board(harness, analysis, detail.withStacked(true));
+            List<SortedSet<BreakoutId>> fewer = pieces(stacked, form);
+            if (fewer.size() < pieces.size()) {
+                return boards(stacked, fewer, form);
+            }
+        }
+        return boards(wide, pieces, form);
+    }
+
+    private static List<SortedSet<BreakoutId>> pieces(BoardMaker maker, SheetForm form) {
+        return new BoardPieces(maker, form.area(true).widthMm(), roomMm(maker, form, true), roomMm(maker, form, false))
+                .all();
+    }
+
+    private static double roomMm(BoardMaker maker, SheetForm form, boolean first) {
+        Extent area = form.area(first);
+        return area.heightMm() - keyMm(maker.legend(area.widthMm(), first));
+    }
+
+    private List<List<Item>> boards(BoardMaker maker, List<SortedSet<BreakoutId>> pieces, SheetForm form) {
         MatchLines matchLines = new MatchLines(maker.ties(), lettering);
         Elsewhere elsewhere = matchLines.lettered(pieces);
         List<List<Item>> sheets = new ArrayList<>();
         for (SortedSet<BreakoutId> piece : pieces) {
-            List<Item> board = maker.items(new TreeSet<>(piece), area.widthMm() / room, Map.of(), elsewhere);
-            sheets.add(withKey(board, key, form.area(sheets.isEmpty())));
+            boolean first = sheets.isEmpty();
+            Extent area = form.area(first);
+            double aspect = area.widthMm() / roomMm(maker, form, first);
+            List<Item> board = maker.items(new TreeSet<>(piece), aspect, Map.of(), elsewhere);
+            sheets.add(withKey(board, maker.legend(area.widthMm(), first), area));
         }
         sheets = new ArrayList<>(matchLines.placed(sheets, form.paper()));
         sheets.addAll(cards(maker.stations().unplaced(), Montage.UNPLACED, sheets.size(), form));

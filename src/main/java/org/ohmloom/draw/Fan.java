@@ -20,6 +20,11 @@ record Fan(Bush above, Bush below, Bush end, Bush other) {
         return alone ? star(at, twigs) : atEnd ? end(at, twigs) : inner(at, twigs);
     }
 
+    /** A single breakout with all rows to the right. */
+    static Fan toTheRight(BreakoutId at, List<Twig> twigs) {
+        return new Fan(none(at), none(at), none(at), Bush.of(at, twigs));
+    }
+
     /** At an end of the trunk everything grows outwards. */
     private static Fan end(BreakoutId at, List<Twig> twigs) {
         return new Fan(none(at), none(at), Bush.of(at, twigs), none(at));

@@ -42,6 +42,10 @@ final class RunLabels {
         double right = Math.max(run.from().xMm(), run.to().xMm()) - inset(rightwards ? run.far() : run.near());
         double half = thickness.bodyMm(run.tie().id()) / 2;
         double above = run.from().yMm() - (dimensioned ? dimensionMm(half) + 0.8 : half + 0.9);
+        if (!run.text().more().isEmpty()) {
+            items.add(number(small(run.text().more(), new Point(left, above), Anchor.START, Ink.SOFT_TEXT), run));
+            above -= run.text().aboveMm();
+        }
         double below = run.from().yMm() + (dimensioned ? Math.max(half, 0.75) + 1.1 : half + 0.8) + RunTexts.SMALL_MM;
         Text length = length(run, new Point(left, above));
         items.add(number(length, run));
@@ -78,6 +82,11 @@ final class RunLabels {
     /** How far above the middle of a run the line of its dimension lies, mm: clear of the bundle and of splices. */
     static double dimensionMm(double halfBodyMm) {
         return Math.max(halfBodyMm, 1.6) + 0.9;
+    }
+
+    /** How far above the middle of a run on a sheet its texts reach, mm. */
+    static double aboveMm(double halfBodyMm, RunText text) {
+        return dimensionMm(halfBodyMm) + 0.8 + text.aboveMm() + RunTexts.LENGTH_MM * Text.ASCENT_RATIO;
     }
 
     /** The names of the breakouts of an in-line pair, below it. */

@@ -8,6 +8,7 @@ import org.ohmloom.model.BreakoutId;
  *
  * @param length length in mm, as "850 mm"; empty for an in-line pair
  * @param soft   id of the segment and of its zone
+ * @param more   what stands on a line of its own between the length and the run; empty where there is no such line
  * @param number the number asked for
  * @param near   name of the breakout it is drawn from, where no other run names it
  * @param far    name of the breakout it leads to
@@ -19,6 +20,7 @@ import org.ohmloom.model.BreakoutId;
 record RunText(
         String length,
         String soft,
+        String more,
         Optional<String> number,
         String near,
         String far,
@@ -26,6 +28,11 @@ record RunText(
         Optional<BreakoutId> runningAt,
         String flag,
         double widthMm) {
+
+    /** Room above the line for a line of its own, mm. */
+    double aboveMm() {
+        return more.isEmpty() ? 0 : RunTexts.LINE_MM;
+    }
 
     /** Room below the line for a running dimension, mm. */
     double belowMm() {

@@ -31,7 +31,8 @@ final class RunTexts {
     private static final double MOST_NAME_MM = 26;
     private static final double MOST_SHEET_NAME_MM = 36;
     private static final double MOST_SOFT_MM = 45;
-    private static final double MOST_SHEET_SOFT_MM = 62;
+    private static final double MOST_SHEET_SOFT_MM = 55;
+    private static final double MOST_MORE_MM = 60;
     private static final String WIDEST_NUMBER = "max 88.8 mV in ";
 
     private final Harness harness;
@@ -88,10 +89,15 @@ final class RunTexts {
         if (tie.segment().isEmpty()) {
             return detail.isPresent()
                     ? pair(near, far)
-                    : new RunText("", "", Optional.empty(), "", "", "", Optional.empty(), "", 0);
+                    : new RunText("", "", "", Optional.empty(), "", "", "", Optional.empty(), "", 0);
         }
         String length = Formats.millimetres(tie.lengthMetres() * 1000);
-        String soft = soft(tie, tie.segment().get());
+        boolean stacked = detail.filter(SheetDetail::stacked).isPresent();
+        String all = soft(tie, tie.segment().get());
+        String soft = stacked ? tie.id() : all;
+        String more = stacked && all.length() > soft.length()
+                ? lettering.cut(all.substring(soft.length() + 1).strip(), Weight.REGULAR, SMALL_MM, MOST_MORE_MM)
+                : "";
         String flag = detail.map(sheet -> sheet.flags().of(tie.id())).orElse("");
         Optional<Datums.Measured> running = detail.flatMap(sheet -> sheet.running(tie));
         String fromDatum = running.map(each -> Words.millimetres(each.metres()) + " from " + each.datum())
@@ -101,12 +107,13 @@ final class RunTexts {
                 + BETWEEN_MM
                 + lettering.widthMm(soft, Weight.REGULAR, SMALL_MM)
                 + FlagDrawing.widthMm(lettering, flag);
+        above = Math.max(above, lettering.widthMm(more, Weight.REGULAR, SMALL_MM));
         double below = numberMm(tie, number)
                 + (first ? lettering.widthMm(near, Weight.REGULAR, SMALL_MM) + BETWEEN_MM : 0)
                 + lettering.widthMm(far, Weight.REGULAR, SMALL_MM);
         double width = Math.max(LEAST_RUN_MM, Math.max(above, below) + 2 * INSET_MM);
         return new RunText(
-                length, soft, number, near, far, fromDatum, running.map(Datums.Measured::breakout), flag, width);
+                length, soft, more, number, near, far, fromDatum, running.map(Datums.Measured::breakout), flag, width);
     }
 
     /** Id, zone and covering of a segment; on a sheet with the ambient, the size and the ends, as far as there is room. */
@@ -127,7 +134,8 @@ final class RunTexts {
                 .flatMap(each ->
                         Stream.of(CoveringWords.whole(each), CoveringWords.sized(each), CoveringWords.kind(each)))
                 .map(words -> name + ", " + words)
-                .filter(words -> lettering.widthMm(words, Weight.REGULAR, SMALL_MM) <= MOST_SHEET_SOFT_MM)
+                .filter(words -> lettering.widthMm(words, Weight.REGULAR, SMALL_MM)
+                        <= MOST_SHEET_SOFT_MM + lettering.widthMm(tie.id(), Weight.REGULAR, SMALL_MM))
                 .findFirst()
                 .orElse(name);
     }
@@ -137,7 +145,7 @@ final class RunTexts {
         double width = lettering.widthMm(near, Weight.REGULAR, SMALL_MM)
                 + lettering.widthMm(far, Weight.REGULAR, SMALL_MM)
                 + (near.isEmpty() ? 0 : BETWEEN_MM);
-        return new RunText("", "", Optional.empty(), near, far, "", Optional.empty(), "", width + 2 * INSET_MM);
+        return new RunText("", "", "", Optional.empty(), near, far, "", Optional.empty(), "", width + 2 * INSET_MM);
     }
 
     /** Room for the number; where the layout must not change with it, for the widest number there may be. */

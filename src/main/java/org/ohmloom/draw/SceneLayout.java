@@ -54,7 +54,7 @@ public final class SceneLayout {
         }
         BoardMaker maker = new BoardMaker(harness, analysis, state, options, lettering, Optional.empty());
         List<Item> items = maker.items(maker.stations().breakouts(), aspectRatio, harness.layout(), Elsewhere.SCREEN);
-        return Montage.scene(items, maker.stations().unplaced(), maker::legend, lettering);
+        return Montage.scene(items, maker.stations().unplaced(), roomMm -> maker.legend(roomMm, false), lettering);
     }
 
     /**

@@ -11,8 +11,14 @@ import org.ohmloom.model.SegmentId;
  * @param datums   from where its breakouts are measured
  * @param flags    notes on its elements
  * @param supports supports and ties along its segments, as far as there are results
+ * @param stacked  whether zone and covering stand on a line of their own above the run, which makes it shorter and higher
  */
-record SheetDetail(Datums datums, NoteFlags flags, Map<SegmentId, SupportPlan> supports) {
+record SheetDetail(Datums datums, NoteFlags flags, Map<SegmentId, SupportPlan> supports, boolean stacked) {
+
+    /** The same with zone and covering on a line of their own, or not. */
+    SheetDetail withStacked(boolean changed) {
+        return new SheetDetail(datums, flags, supports, changed);
+    }
 
     /** The breakout at an end of a tie that is measured over more than this tie from a datum. */
     Optional<Datums.Measured> running(Tie tie) {

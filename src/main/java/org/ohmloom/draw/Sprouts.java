@@ -87,7 +87,7 @@ final class Sprouts {
             double name = lettering.widthMm(texts.joint(far, true), Weight.REGULAR, RunTexts.SMALL_MM);
             beyond = new Bush(far, List.of(), name + 3, 0);
         }
-        boolean branching = rows.size() > 1;
+        boolean branching = rows.size() != 1;
         double height = Math.max(beyond.heightMm(), rowMm(tie, far, branching));
         double line = (height - beyond.heightMm()) / 2 + beyond.middleMm();
         return new Twig(
@@ -108,7 +108,11 @@ final class Sprouts {
         }
         return tie.segment().isEmpty()
                 ? PAIR_ROW_MM
-                : SHEET_ROW_MM + body + 2 * texts.of(tie, far, branching, false).belowMm();
+                : SHEET_ROW_MM + body + 2 * besideMm(texts.of(tie, far, branching, false));
+    }
+
+    private static double besideMm(RunText text) {
+        return Math.max(text.aboveMm(), text.belowMm());
     }
 
     /** Length a tie is drawn with, mm. */

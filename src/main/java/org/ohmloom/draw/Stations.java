@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.ohmloom.model.Battery;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Connector;
@@ -111,6 +112,15 @@ final class Stations {
                 .filter(component -> component.device().isSource())
                 .forEach(component -> Spot.place(harness, component.id()).ifPresent(sources::add));
         return sources;
+    }
+
+    /** Breakouts at which a battery hangs; those of other sources where there is none. */
+    SortedSet<BreakoutId> batteries() {
+        SortedSet<BreakoutId> batteries = new TreeSet<>();
+        harness.components().all().stream()
+                .filter(component -> component.device() instanceof Battery)
+                .forEach(component -> Spot.place(harness, component.id()).ifPresent(batteries::add));
+        return batteries.isEmpty() ? sources() : batteries;
     }
 
     CardMaker maker() {

@@ -84,7 +84,7 @@ class DrawingContentTest {
             assertTrue(words(sheets.get(0)).contains(caution), caution);
         }
         for (Scene later : sheets.subList(1, sheets.size())) {
-            assertTrue(words(later).contains("Cautions and notes: sheet 1"));
+            assertTrue(words(later).contains("Cautions, notes and key of marks: sheet 1"));
             assertFalse(words(later).contains(Cautions.ALL.get(0)));
         }
     }
@@ -119,7 +119,7 @@ class DrawingContentTest {
         Ties ties = new Ties(harness);
         Stations stations =
                 new Stations(harness, ties, new CardMaker(harness, new Lettering(Drawn.FONTS), NoteFlags.NONE));
-        return new Datums(stations.breakouts(), ties, stations.sources());
+        return new Datums(stations.breakouts(), ties, stations.batteries());
     }
 
     private static void assertMeasured(Datums datums, String breakout, String datum, String from, double metres) {
