@@ -65,7 +65,14 @@ final class SheetNotes {
         double room = extent.widthMm() - 2 * PAD_MM;
         double y = extent.topMm() + PAD_MM + SheetPen.NORMAL_MM;
         triangle(pen, x, y);
-        pen.text("Cautions, notes and key of marks: sheet 1", x + 4.6, y, SheetPen.NORMAL_MM, room - 4.6, Weight.BOLD, Ink.CAUTION);
+        pen.text(
+                "Cautions, notes and key of marks: sheet 1",
+                x + 4.6,
+                y,
+                SheetPen.NORMAL_MM,
+                room - 4.6,
+                Weight.BOLD,
+                Ink.CAUTION);
         for (String line : everywhere) {
             y += BETWEEN_MM + 0.6;
             y = pen.paragraph(line, x, y, TEXT_MM, room, Ink.TEXT);
