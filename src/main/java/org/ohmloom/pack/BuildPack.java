@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,6 +78,17 @@ public final class BuildPack {
             steps.last("Moving the files into place");
             return files.moveIntoPlace();
         }
+    }
+
+    /** The pages of each document, without writing them. */
+    static Map<PackDocument, List<Scene>> pages(Analysis analysis, PackOptions options) {
+        PackPart whole = new PackPart("", analysis, options.documents());
+        BuildPack pack = new BuildPack(
+                whole, options, new Steps(Progress.NONE, options.documents().size()));
+        Map<PackDocument, List<Scene>> pages = new EnumMap<>(PackDocument.class);
+        options.documents()
+                .forEach(document -> pages.put(document, pack.prepared(document).pages()));
+        return pages;
     }
 
     private void make(StagedFiles files) throws PackException {

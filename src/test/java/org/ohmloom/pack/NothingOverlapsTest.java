@@ -1,0 +1,74 @@
+package org.ohmloom.pack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.AnalysedExamples;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Analyst;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.draw.Overlaps;
+import org.ohmloom.draw.Paper;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.ShopHarness;
+import org.ohmloom.tables.WireTables;
+
+/** On no page of any document of the pack does something written lie on something else written, or leave the sheet. */
+class NothingOverlapsTest {
+
+    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
+    private static final int ALL = 40;
+    private static final int SAMPLE = 3;
+    private static final int FEWEST_WIRES = 10;
+    private static final int MOST_WIRES = 400;
+    private static final int MOST_WIRES_OF_SAMPLE = 40;
+
+    static IntStream seeds() {
+        return IntStream.range(0, FULL ? ALL : SAMPLE);
+    }
+
+    private static int wires(int seed) {
+        int count = FULL ? ALL : SAMPLE;
+        double most = FULL ? MOST_WIRES : MOST_WIRES_OF_SAMPLE;
+        return (int) Math.round(FEWEST_WIRES * Math.pow(most / FEWEST_WIRES, seed / (count - 1.0)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"teaching", "star-ground", "faults", "workboat", "rescue-pickup"})
+    void ofAnExample(String name) {
+        PackOptions options = PackOptions.ALL;
+        assertApart(AnalysedExamples.of(name), options, name);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void ofAHarnessMadeAtRandom(int seed) {
+        Analysis analysis =
+                Analyst.analyse(ShopHarness.of(1000 + seed, wires(seed)), WireTables.bundled(), Cancel.NEVER);
+        Paper paper = Paper.values()[seed % Paper.values().length];
+        PackOptions all = PackOptions.ALL;
+        PackOptions options = new PackOptions(all.documents(), paper, false, false, false);
+        assertApart(analysis, options, "seed " + seed + " on " + paper);
+    }
+
+    private static void assertApart(Analysis analysis, PackOptions options, String place) {
+        Map<PackDocument, List<Scene>> pages = BuildPack.pages(analysis, options);
+        assertEquals(EnumSet.copyOf(options.documents()), pages.keySet());
+        List<String> wrong = new ArrayList<>();
+        pages.forEach((document, scenes) -> {
+            for (int k = 0; k < scenes.size(); k++) {
+                String at = place + ", " + document.id() + " page " + (k + 1) + ": ";
+                Overlaps.texts(scenes.get(k)).forEach(each -> wrong.add(at + each));
+                Overlaps.outside(scenes.get(k)).forEach(each -> wrong.add(at + each));
+            }
+        });
+        assertEquals(List.of(), wrong.stream().limit(5).toList(), wrong.size() + " in all");
+    }
+}
