@@ -16,7 +16,7 @@ import org.ohmloom.model.WireColour;
  */
 public final class CavityView {
 
-    /** Least side of a cavity, mm. */
+    /** Side of a cavity below which it is not drawn unless there are too many for the room, mm. */
     static final double LEAST_MM = 2.4;
 
     private static final double MOST_MM = 9;
@@ -82,10 +82,15 @@ public final class CavityView {
         return new Place(cavity.name(), colours, !wires.isEmpty(), cavity.plug().isPresent() && wires.isEmpty());
     }
 
-    /** Names in one to four rows, from the left and from the top. */
+    /** Most places beside each other where nothing says how they lie. */
+    private static final int MOST_ACROSS = 12;
+
+    /** Names in one to four rows, or as many as keep them large enough, from the left and from the top. */
     private static List<List<String>> inOrder(List<String> names) {
         int count = names.size();
-        int lines = count <= 3 ? 1 : count <= 16 ? 2 : count <= 36 ? 3 : 4;
+        int lines = count <= 3
+                ? 1
+                : count <= 16 ? 2 : count <= 36 ? 3 : Math.max(4, (count + MOST_ACROSS - 1) / MOST_ACROSS);
         int across = (count + lines - 1) / lines;
         List<List<String>> rows = new ArrayList<>();
         for (int from = 0; from < count; from += across) {
@@ -117,7 +122,8 @@ public final class CavityView {
                 .orElse(0);
         double wanted = Math.max(widest + AROUND_NAME_MM, 6.2);
         double most = (roomMm - 2 * RIM_MM) / across();
-        return Math.max(LEAST_MM, Math.min(most, Math.max(Math.min(wanted, 22), Math.min(MOST_MM, most))));
+        return Math.min(
+                most, Math.max(LEAST_MM, Math.min(most, Math.max(Math.min(wanted, 22), Math.min(MOST_MM, most)))));
     }
 
     private static double heightMm(double cellMm) {
@@ -186,7 +192,7 @@ public final class CavityView {
                     SheetPen.THIN_MM, Ink.CONNECTOR_EDGE, room.leftMm(), room.bottomMm(), room.rightMm(), room.topMm());
         }
         boolean legible = pen.lettering().widthMm(place.name(), Weight.REGULAR, NAME_MM) <= room.widthMm() - 0.3
-                && room.heightMm() >= 1.6 * NAME_MM;
+                && room.heightMm() >= (place.colours().isEmpty() ? 1.6 : 2.2) * NAME_MM;
         Point middle = room.centre();
         if (legible) {
             double overSamples = room.bottomMm() - stripMm(room, true) - 0.95;

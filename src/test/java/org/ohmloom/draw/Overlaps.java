@@ -2,6 +2,7 @@ package org.ohmloom.draw;
 
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Finds texts that lie on one another, on lines or outside their scene. */
@@ -17,15 +18,18 @@ public final class Overlaps {
 
     /** Pairs of texts of which one covers a part of the other. */
     public static List<String> texts(Scene scene) {
-        List<Text> texts = texts(scene.items());
+        record Placed(Text text, Extent extent) {}
+        List<Placed> texts = texts(scene.items()).stream()
+                .map(text -> new Placed(text, text.bounds()))
+                .sorted(Comparator.comparingDouble(placed -> placed.extent().leftMm()))
+                .toList();
         List<String> found = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
-            for (int j = i + 1; j < texts.size(); j++) {
-                if (texts.get(i)
-                        .bounds()
-                        .grown(-ALLOWED_MM)
-                        .overlaps(texts.get(j).bounds())) {
-                    found.add(texts.get(i).dump() + " and " + texts.get(j).dump());
+            Extent letters = texts.get(i).extent().grown(-ALLOWED_MM);
+            for (int j = i + 1; j < texts.size() && texts.get(j).extent().leftMm() < letters.rightMm(); j++) {
+                if (letters.overlaps(texts.get(j).extent())) {
+                    found.add(texts.get(i).text().dump() + " and "
+                            + texts.get(j).text().dump());
                 }
             }
         }
@@ -36,12 +40,13 @@ public final class Overlaps {
     public static List<String> textsOnLines(Scene scene) {
         List<String> found = new ArrayList<>();
         List<Mark> marks = scene.items().stream().map(Item::mark).toList();
+        List<Extent> bounds = marks.stream().map(Mark::bounds).toList();
         for (int k = 0; k < marks.size(); k++) {
             if (marks.get(k) instanceof Text text) {
                 Extent letters = text.bounds().grown(-LINE_ALLOWED_MM);
                 for (int j = plate(marks, k, letters) + 1; j < marks.size(); j++) {
                     Mark mark = marks.get(j);
-                    boolean near = !(mark instanceof Text) && mark.bounds().overlaps(letters);
+                    boolean near = !(mark instanceof Text) && bounds.get(j).overlaps(letters);
                     if (near && crosses(mark, letters)) {
                         found.add(text.dump() + " on " + mark.dump());
                     }

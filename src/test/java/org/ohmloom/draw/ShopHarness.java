@@ -83,7 +83,8 @@ public final class ShopHarness {
     }
 
     private Harness harness() {
-        DesignRules rules = new DesignRules("road-vehicle", 12, 0.03, GaugeSystem.METRIC, "PVC", Optional.empty(), 30);
+        DesignRules rules = new DesignRules(
+                "road-vehicle", 12, 0.03, GaugeSystem.METRIC, "ISO 6722-1 class B", Optional.empty(), 30);
         tree();
         put(new ChassisBody(
                 new ChassisBodyId("CB"), "Frame", false, List.of(), Optional.of(new ChassisRule(0.001, "invented"))));

@@ -3,6 +3,7 @@ package org.ohmloom.draw.wiring;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -122,9 +123,12 @@ public final class WiringPages {
                 .map(item -> (Text) item.mark())
                 .toList();
         List<String> found = new ArrayList<>();
+        List<Extent> letters =
+                texts.stream().map(text -> text.bounds().grown(-TOUCH_MM)).toList();
         for (Stretch stretch : stretches(sheet)) {
-            for (Text text : texts) {
-                if (stretch.extent().overlaps(text.bounds().grown(-TOUCH_MM))) {
+            for (int k = 0; k < texts.size(); k++) {
+                Text text = texts.get(k);
+                if (stretch.extent().overlaps(letters.get(k))) {
                     found.add(stretch.wire() + " through " + text.dump());
                 }
             }
@@ -157,11 +161,14 @@ public final class WiringPages {
 
     /** Two wires that share a part of their way: crossing is allowed, lying on one another is not. */
     private static List<String> uponEachOther(Scene sheet) {
-        List<Stretch> all = stretches(sheet);
+        List<Stretch> all = stretches(sheet).stream()
+                .sorted(Comparator.comparingDouble(stretch -> stretch.extent().leftMm()))
+                .toList();
         List<String> found = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
-            for (int j = i + 1; j < all.size(); j++) {
-                Stretch one = all.get(i);
+            Stretch one = all.get(i);
+            double right = one.extent().rightMm();
+            for (int j = i + 1; j < all.size() && all.get(j).extent().leftMm() < right; j++) {
                 Stretch two = all.get(j);
                 if (!one.wire().equals(two.wire())
                         && one.isLevel() == two.isLevel()
