@@ -40,8 +40,7 @@ public class PackBenchmark {
     private static final long SEED = 1;
     private static final int WIRES = 1000;
 
-    private final Analysis analysis =
-            Analyst.analyse(ShopHarness.of(SEED, WIRES), WireTables.bundled(), Cancel.NEVER);
+    private final Analysis analysis = Analyst.analyse(ShopHarness.of(SEED, WIRES), WireTables.bundled(), Cancel.NEVER);
     private Path folder = Path.of("");
 
     /** A folder for the files. */

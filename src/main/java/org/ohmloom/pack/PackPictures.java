@@ -17,7 +17,7 @@ import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
 
 /**
- * Takes the picture of a page of the pack that the documentation shows. Needs no display:
+ * Takes the pictures of pages of the pack that the documentation shows. Needs no display:
  * {@code mvn -q compile exec:java -Dexec.mainClass=org.ohmloom.pack.PackPictures -Dexec.args=src/docs/pictures}.
  */
 public final class PackPictures {
@@ -28,7 +28,7 @@ public final class PackPictures {
     private PackPictures() {}
 
     /**
-     * Writes {@code drawing.png}, the first sheet of the drawing of an example.
+     * Writes {@code drawing.png} and {@code wiring-diagram.png}, the first sheets of those of an example.
      *
      * @param args the folder to write to
      * @throws IOException          when the picture cannot be written
@@ -39,12 +39,16 @@ public final class PackPictures {
         Path folder = Path.of(args.length > 0 ? args[0] : "src/docs/pictures");
         Files.createDirectories(folder);
         Analysis analysis = Analyst.analyse(HarnessFiles.read(EXAMPLE), WireTables.bundled(), Cancel.NEVER);
+        picture(analysis, PackDocument.DRAWING, folder);
+        picture(analysis, PackDocument.WIRING_DIAGRAM, folder);
+    }
+
+    private static void picture(Analysis analysis, PackDocument which, Path folder) throws IOException, PackException {
         Path made = Files.createTempDirectory("pack-picture");
-        List<Path> files = BuildPack.write(
-                analysis, made, PackOptions.ALL.withDocuments(PackDocument.DRAWING.id()), Progress.NONE);
+        List<Path> files = BuildPack.write(analysis, made, PackOptions.ALL.withDocuments(which.id()), Progress.NONE);
         try (PDDocument document = Loader.loadPDF(files.get(0).toFile())) {
             BufferedImage picture = new PDFRenderer(document).renderImageWithDPI(0, DOTS_PER_INCH);
-            ImageIO.write(picture, "png", folder.resolve("drawing.png").toFile());
+            ImageIO.write(picture, "png", folder.resolve(which.id() + ".png").toFile());
         }
         for (Path file : files) {
             Files.delete(file);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Breakout;
 import org.ohmloom.model.BreakoutId;
@@ -55,7 +56,9 @@ import org.ohmloom.units.GaugeSystem;
  */
 public final class ShopHarness {
 
-    private static final double[] SIZES_MM2 = {0.5, 0.75, 1, 1.5, 2.5, 4, 6};
+    private static final double[] SIZES_MM2 = {1.5, 2.5, 4, 6};
+    private static final double HEAVY_MM2 = 50;
+    private static final double SIGNAL_MM2 = 0.5;
     private static final String[] COLOURS = {"RD", "BK", "YEGN", "BUWH", "OG", "BNRD", "GY", "VTWHBK"};
     private static final String[] WORDS = {"pump", "fan", "lamp", "valve", "heater", "horn", "winch", "sensor", "radio"
     };
@@ -135,7 +138,7 @@ public final class ShopHarness {
             BreakoutId id = new BreakoutId("B" + k);
             put(new Breakout(id, name("Branch"), Optional.empty()));
             if (k > 1) {
-                BreakoutId from = breakouts.get(Math.max(0, breakouts.size() - 1 - random.nextInt(6)));
+                BreakoutId from = breakouts.get(Math.max(0, (k - 2) / 4 - random.nextInt(2)));
                 put(new BundleSegment(
                         new SegmentId("SG" + k),
                         from,
@@ -152,7 +155,7 @@ public final class ShopHarness {
     /** A fuse, then what switches, then what is fed, then the way back. */
     private void loads() {
         String fuse = "F" + number;
-        component(fuse, fuse(10 + 5 * random.nextInt(4)), breakouts.get(0));
+        component(fuse, fuse(5 + 5 * random.nextInt(2)), breakouts.get(0));
         wire(rail(), terminal(fuse, "1"), SignalClass.FEED);
         WireEnd here = terminal(fuse, "2");
         if (random.nextInt(2) == 0) {
@@ -338,7 +341,7 @@ public final class ShopHarness {
                 plain.id(),
                 from,
                 to,
-                open ? Optional.empty() : Optional.of(Gauge.metric(SIZES_MM2[random.nextInt(SIZES_MM2.length)])),
+                open ? Optional.empty() : Optional.of(Gauge.metric(areaMm2(from, to, carries))),
                 Optional.empty(),
                 Optional.empty(),
                 random.nextInt(8) == 0
@@ -352,6 +355,17 @@ public final class ShopHarness {
                 OptionalDouble.empty(),
                 false,
                 Optional.empty()));
+    }
+
+    /** Thick between source and fuses, thin for signals, in between for loads. */
+    private double areaMm2(WireEnd from, WireEnd to, SignalClass carries) {
+        boolean heavy = Stream.of(from, to)
+                .anyMatch(end -> end instanceof WireEnd.AtTerminal at
+                        && List.of("BT1", "F0", "BB1").contains(at.component().value()));
+        double load = SIZES_MM2[random.nextInt(SIZES_MM2.length)];
+        boolean power =
+                carries == SignalClass.FEED || carries == SignalClass.RETURN || carries == SignalClass.SWITCHED_OUTPUT;
+        return heavy ? HEAVY_MM2 : power ? load : SIGNAL_MM2;
     }
 
     private BreakoutId at() {
