@@ -10,8 +10,19 @@ final class Dump {
     private Dump() {}
 
     static String mm(double lengthMm) {
-        String text = String.format(Locale.ROOT, "%.2f", lengthMm).replaceFirst("\\.?0+$", "");
-        return text.equals("-0") ? "0" : text;
+        long hundredths = Math.round(Math.abs(lengthMm) * 100);
+        if (!Double.isFinite(lengthMm) || hundredths == 0) {
+            return Double.isFinite(lengthMm) ? "0" : String.valueOf(lengthMm);
+        }
+        StringBuilder text = new StringBuilder(lengthMm < 0 ? "-" : "").append(hundredths / 100);
+        long rest = hundredths % 100;
+        if (rest > 0) {
+            text.append('.').append(rest / 10);
+            if (rest % 10 > 0) {
+                text.append(rest % 10);
+            }
+        }
+        return text.toString();
     }
 
     static String point(Point point) {

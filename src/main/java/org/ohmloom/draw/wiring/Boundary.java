@@ -9,6 +9,7 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.Strap;
 import org.ohmloom.model.Wire;
 import org.ohmloom.units.Formats;
 
@@ -45,7 +46,10 @@ final class Boundary {
     void add() {
         Set<Wire> told = new LinkedHashSet<>();
         switch (symbol.kind()) {
-            case GROUND -> groundReturn();
+            case GROUND -> {
+                groundReturn();
+                straps();
+            }
             case BAR, UNIT -> {
                 feed(told);
                 goesBack(told);
@@ -112,6 +116,18 @@ final class Boundary {
         if (pole.isPresent() && !chain.isEmpty() && chain.stream().noneMatch(links::draws)) {
             links.remark(symbol.key(), Remark.plain("to " + pole.get()));
             links.remark(symbol.key(), Remark.at("", chain.get(0).id()));
+        }
+    }
+
+    /** Bonding straps of a ground point. */
+    private void straps() {
+        for (Strap strap : symbols.harness().straps().all()) {
+            String from = strap.from().value();
+            String to = strap.to().value();
+            if (from.equals(symbol.key()) || to.equals(symbol.key())) {
+                String other = from.equals(symbol.key()) ? to : from;
+                links.remark(symbol.key(), Remark.plain("strap " + strap.id() + " to " + other));
+            }
         }
     }
 

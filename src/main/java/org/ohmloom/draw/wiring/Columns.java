@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import org.ohmloom.draw.Levelling;
 
@@ -238,7 +239,7 @@ final class Columns {
     }
 
     /** Where the heaviest of its lines would run exactly level: of several the middle one. */
-    private java.util.OptionalDouble preferred(Stand stand) {
+    private OptionalDouble preferred(Stand stand) {
         List<double[]> wishes = new ArrayList<>();
         for (Hop hop : in(stand)) {
             wishes.add(new double[] {stand.topMm() + hop.fromMm() - hop.toMm(), hop.weight()});
@@ -252,9 +253,9 @@ final class Columns {
         for (double[] wish : wishes) {
             passed += wish[1];
             if (passed >= total / 2) {
-                return java.util.OptionalDouble.of(wish[0]);
+                return OptionalDouble.of(wish[0]);
             }
         }
-        return java.util.OptionalDouble.empty();
+        return OptionalDouble.empty();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Ink;
@@ -136,11 +137,7 @@ record Strip(CircuitLayout layout, double leftMm, double rightMm, int number, in
      * @param before place of a height on the stretch before
      * @param after  place of a height on the stretch after
      */
-    List<Item> items(
-            List<Item> all,
-            Lettering lettering,
-            java.util.function.DoubleFunction<String> before,
-            java.util.function.DoubleFunction<String> after) {
+    List<Item> items(List<Item> all, Lettering lettering, DoubleFunction<String> before, DoubleFunction<String> after) {
         List<Item> items = new ArrayList<>();
         for (Item item : all) {
             if (item.layer() == Layer.WIRES && item.mark() instanceof Line line) {

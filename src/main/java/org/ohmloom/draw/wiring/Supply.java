@@ -12,9 +12,11 @@ import org.ohmloom.model.BusBar;
 import org.ohmloom.model.ChassisBodyId;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Converter;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Load;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Relay;
@@ -108,7 +110,7 @@ final class Supply {
             feeds.passage(place(component, Sensor.SIGNAL), place(component, Sensor.RETURN), TerminalGraph.FAR);
         } else {
             for (Symbol.Way way : Glyphs.ways(device)) {
-                boolean load = way.glyph() == Glyph.COIL || device instanceof org.ohmloom.model.Load;
+                boolean load = way.glyph() == Glyph.COIL || device instanceof Load;
                 String from = place(component, way.from());
                 String to = place(component, way.to());
                 if (load) {
@@ -120,11 +122,8 @@ final class Supply {
                     returns.passage(from, to, 1);
                 }
             }
-            if (device instanceof org.ohmloom.model.Converter) {
-                returns.passage(
-                        place(component, org.ohmloom.model.Converter.IN_NEGATIVE),
-                        place(component, org.ohmloom.model.Converter.OUT_NEGATIVE),
-                        1);
+            if (device instanceof Converter) {
+                returns.passage(place(component, Converter.IN_NEGATIVE), place(component, Converter.OUT_NEGATIVE), 1);
             }
             if (device instanceof Relay relay && relay.changeOver()) {
                 feeds.passage(place(component, Relay.MAKE), place(component, Relay.BREAK), TerminalGraph.FAR);

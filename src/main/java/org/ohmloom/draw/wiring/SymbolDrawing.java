@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.draw.Anchor;
+import org.ohmloom.draw.Area;
 import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Disc;
 import org.ohmloom.draw.Extent;
@@ -205,7 +206,7 @@ final class SymbolDrawing {
         double back = onLeft ? tip - 1.6 : tip + 1.6;
         double nose = onLeft ? tip : tip + 1.6;
         double tail = onLeft ? back : tip;
-        add(new org.ohmloom.draw.Area(
+        add(new Area(
                 List.of(new Point(tail, y - 1), new Point(nose, y), new Point(tail, y + 1)), Fill.of(Ink.SOFT_TEXT)));
         double high = (lines.size() - 1) * 2.6;
         double base = y - high / 2 + Headings.TEXT_MM / 2;
