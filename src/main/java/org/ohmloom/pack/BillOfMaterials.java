@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.model.Assembly;
@@ -17,6 +18,8 @@ import org.ohmloom.model.Part;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.pack.label.LabelText;
+import org.ohmloom.pack.label.LabelTexts;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
@@ -48,14 +51,22 @@ final class BillOfMaterials {
     private static final String NO_CURRENCY = "no currency entered";
 
     private static final String REMARK =
-            "To buy: pieces as counted; lengths times 1 + waste, rounded up to 0.1 m. Parts already in the vehicle are left"
-                    + " out. \"Not chosen\": no part number has been entered. Prices of supplied parts are not summed.";
+            "To buy: pieces as counted; lengths times 1 + waste, rounded up to 0.1 m. Parts already in the vehicle are"
+                    + " left out. \"Not chosen\": no part number has been entered. Prices of supplied parts are not"
+                    + " summed.";
 
     private final Analysis analysis;
     private final Harness harness;
     private final Wording wording;
+    private final Supplier<List<LabelText>> labels;
 
     BillOfMaterials(Analysis analysis) {
+        this(analysis, () -> LabelTexts.of(analysis));
+    }
+
+    /** The bill with the texts of labels that may be known already. */
+    BillOfMaterials(Analysis analysis, Supplier<List<LabelText>> labels) {
+        this.labels = labels;
         this.analysis = analysis;
         this.harness = analysis.harness();
         this.wording = new Wording(harness);
@@ -85,7 +96,7 @@ final class BillOfMaterials {
     /** The parts of the harness, and the labels, supports, ties and tools it takes to make it. */
     Map<Material, MaterialCount> everything(SceneFonts fonts) {
         Materials materials = parts();
-        new ShopMaterials(analysis, fonts, materials).collect();
+        new ShopMaterials(analysis, fonts, labels, materials).collect();
         return materials.all();
     }
 

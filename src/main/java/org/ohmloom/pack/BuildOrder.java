@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bench.CrimpFamily;
@@ -41,8 +42,8 @@ import org.ohmloom.units.Gauge;
  */
 final class BuildOrder {
     private static final String REMARK =
-            "Work from the top. Cut lengths, cavities and limits stand in the wire list, the"
-                    + " pin tables and the test sheet of the same revision. A crimp that failed is replaced, never crimped again.";
+            "Work from the top. Cut lengths, cavities and limits stand in the wire list, the pin tables and the test"
+                    + " sheet of the same revision. A crimp that failed is replaced, never crimped again.";
 
     private static final List<Column> COLUMNS = List.of(
             Column.count("Step", 0),
@@ -58,11 +59,18 @@ final class BuildOrder {
     private final Wording wording;
     private final Map<String, List<Wire>> wiresByEnd = new TreeMap<>(NaturalOrder.INSTANCE);
     private final List<Row> rows = new ArrayList<>();
+    private final Supplier<List<LabelText>> labels;
     private String stage = "";
     private String headed = "";
     private int step;
 
     BuildOrder(Analysis analysis) {
+        this(analysis, () -> LabelTexts.of(analysis));
+    }
+
+    /** The order with the texts of labels that may be known already. */
+    BuildOrder(Analysis analysis, Supplier<List<LabelText>> labels) {
+        this.labels = labels;
         this.analysis = analysis;
         this.harness = analysis.harness();
         this.wording = new Wording(harness);
@@ -344,7 +352,7 @@ final class BuildOrder {
 
     private void label() {
         stage("Label");
-        Map<LabelText.Kind, List<LabelText>> byKind = LabelTexts.of(analysis).stream()
+        Map<LabelText.Kind, List<LabelText>> byKind = labels.get().stream()
                 .collect(Collectors.groupingBy(LabelText::kind, TreeMap::new, Collectors.toList()));
         byKind.forEach((kind, texts) -> {
             if (kind != LabelText.Kind.WIRE) {

@@ -16,6 +16,8 @@ import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.wiring.WiringDiagram;
 import org.ohmloom.model.Harness;
+import org.ohmloom.pack.label.LabelText;
+import org.ohmloom.pack.label.LabelTexts;
 import org.ohmloom.pack.page.Bookmark;
 import org.ohmloom.pack.page.PdfContent;
 import org.ohmloom.pack.page.PdfFile;
@@ -43,6 +45,7 @@ public final class BuildPack {
     private final PackManifest manifest;
     private final CrossLinks links;
     private final WorkbookFile workbook = new WorkbookFile();
+    private Optional<List<LabelText>> labels = Optional.empty();
 
     private BuildPack(PackPart part, PackOptions options, Steps steps) {
         this.part = part;
@@ -172,16 +175,23 @@ public final class BuildPack {
         return switch (document) {
             case COVER -> new Cover(analysis, part.documents(), names).report();
             case PIN_TABLES -> new PinTables(analysis.harness(), fonts).report();
-            case BILL_OF_MATERIALS -> new BillOfMaterials(analysis).report(fonts);
+            case BILL_OF_MATERIALS -> new BillOfMaterials(analysis, this::labels).report(fonts);
             case WIRE_LIST -> new WireList(analysis).report();
             case BUNDLES -> new BundleReport(analysis, fonts).report();
-            case BUILD_ORDER -> new BuildOrder(analysis).report();
+            case BUILD_ORDER -> new BuildOrder(analysis, this::labels).report();
             case INSTALLATION -> new InstallationSheet(analysis).report();
             case TEST_SHEET -> new TestSheet(analysis).report();
-            case LABELS -> new LabelReport(analysis, fonts).report();
+            case LABELS -> new LabelReport(analysis, fonts, this::labels).report();
             case CALCULATION -> new CalculationReport(analysis, fonts, remedies()).report();
             case DRAWING, WIRING_DIAGRAM -> throw new IllegalArgumentException("a drawing is no report");
         };
+    }
+
+    /** The texts of labels, which several documents need, worked out once. */
+    private List<LabelText> labels() {
+        List<LabelText> texts = labels.orElseGet(() -> LabelTexts.of(analysis));
+        labels = Optional.of(texts);
+        return texts;
     }
 
     private List<RemedyList> remedies() {

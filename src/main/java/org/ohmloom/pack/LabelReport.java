@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bundle.section.LabelPlan;
 import org.ohmloom.draw.Scene;
@@ -52,8 +53,8 @@ final class LabelReport {
             Column.code("Shrinks"));
 
     private static final String REMARK =
-            "Sleeves go on before the ends are crimped. Print sheets at 100 % and check the bar. Texts, sizes and counts"
-                    + " for a label printer stand in the table file.";
+            "Sleeves go on before the ends are crimped. Print sheets at 100 % and check the bar. Texts, sizes and"
+                    + " counts for a label printer stand in the table file.";
 
     /** Height of lines of labels that stay together, mm. */
     private static final double SHEET_MM = 108;
@@ -62,8 +63,15 @@ final class LabelReport {
     private final Harness harness;
     private final SceneFonts fonts;
     private final FabricationTables tables;
+    private final Supplier<List<LabelText>> wanted;
 
     LabelReport(Analysis analysis, SceneFonts fonts) {
+        this(analysis, fonts, () -> LabelTexts.of(analysis));
+    }
+
+    /** The report with texts that may be known already. */
+    LabelReport(Analysis analysis, SceneFonts fonts, Supplier<List<LabelText>> wanted) {
+        this.wanted = wanted;
         this.analysis = analysis;
         this.harness = analysis.harness();
         this.fonts = fonts;
@@ -72,7 +80,7 @@ final class LabelReport {
 
     /** The label of every text. */
     List<LabelChoice> choices() {
-        return LabelTexts.of(analysis).stream()
+        return wanted.get().stream()
                 .map(text -> LabelChoice.of(text, tables, fonts))
                 .toList();
     }

@@ -1,7 +1,9 @@
 package org.ohmloom.pack;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bench.CrimpFamily;
 import org.ohmloom.bundle.section.SegmentSection;
@@ -11,6 +13,7 @@ import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Harness;
 import org.ohmloom.pack.label.LabelChoice;
 import org.ohmloom.pack.label.LabelFit;
+import org.ohmloom.pack.label.LabelText;
 import org.ohmloom.tables.LabelSize;
 import org.ohmloom.units.Unit;
 
@@ -22,9 +25,11 @@ final class ShopMaterials {
     private final Analysis analysis;
     private final Harness harness;
     private final SceneFonts fonts;
+    private final Supplier<List<LabelText>> labels;
     private final Materials materials;
 
-    ShopMaterials(Analysis analysis, SceneFonts fonts, Materials materials) {
+    ShopMaterials(Analysis analysis, SceneFonts fonts, Supplier<List<LabelText>> labels, Materials materials) {
+        this.labels = labels;
         this.analysis = analysis;
         this.harness = analysis.harness();
         this.fonts = fonts;
@@ -32,7 +37,7 @@ final class ShopMaterials {
     }
 
     void collect() {
-        for (LabelChoice choice : new LabelReport(analysis, fonts).choices()) {
+        for (LabelChoice choice : new LabelReport(analysis, fonts, labels).choices()) {
             label(choice);
         }
         for (BundleSegment segment : harness.segments().all()) {
