@@ -53,7 +53,7 @@ final class ResistanceJudge {
         List<Wire> wires = test.net().wires();
         return judged(
                 reading,
-                wires.size() == 1 ? "listed maximum of " + wires.get(0).id() : "listed maximum of the wires",
+                wires.size() == 1 ? "listed " + wires.get(0).id() : "listed wires",
                 test.path().wireOhms().getAsDouble(),
                 test.path().jointOhms(),
                 rows(wires));
@@ -76,7 +76,7 @@ final class ResistanceJudge {
             return none(reading, "the length of " + of.wire() + " is not known");
         }
         double ohms = listed.ohms(wire, input.rating(wire).gauge(), length, 20);
-        return judged(reading, "listed maximum of " + wire.id(), ohms, 0, rows(List.of(wire)));
+        return judged(reading, "listed " + wire.id(), ohms, 0, rows(List.of(wire)));
     }
 
     private String rows(List<Wire> wires) {
@@ -95,7 +95,7 @@ final class ResistanceJudge {
         String temperature = reading.conductorCelsius().isPresent()
                 ? " at " + Formats.celsius(celsius)
                 : " at 20 °C, as no temperature is entered";
-        String joints = jointOhms > 0 ? ", contacts and joints " + Formats.ohms(jointOhms) : "";
+        String joints = jointOhms > 0 ? ", joints " + Formats.ohms(jointOhms) : "";
         String because =
                 ofWires + " " + Formats.ohms(metal) + temperature + joints + ", instrument " + Formats.ohms(error);
         double least = input.limit(BenchLimit.PLAUSIBLE_FRACTION) * metal - error;

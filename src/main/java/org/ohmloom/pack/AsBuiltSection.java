@@ -27,8 +27,8 @@ final class AsBuiltSection {
             Column.code("Limit"),
             Column.code("Verdict"),
             Column.words("How the limit comes about"),
-            Column.words("How measured"),
-            Column.words("By, date"),
+            Column.code("How measured"),
+            Column.code("By, date"),
             Column.fileOnly("Revision"),
             Column.fileOnly("Source"),
             Column.fileOnly("Remark"));
@@ -48,7 +48,9 @@ final class AsBuiltSection {
         }
         return List.of(
                 new Block.Prose("What was measured, held against the limits of this revision at the temperature of the"
-                        + " measurement. A later reading of the same thing takes the place of an earlier one. "
+                        + " measurement: of a resistance the listed maximum of the wires, plus contacts and joints, plus what the"
+                        + " instrument adds. A later reading of the same thing takes the place of an earlier one; \"in use\": the"
+                        + " calculation takes it instead of its own. "
                         + record.summary() + "."),
                 new Block.Table("as-built", COLUMNS, rows, ""));
     }
@@ -76,7 +78,7 @@ final class AsBuiltSection {
     private static String what(Reading reading) {
         String words = reading.measured().words().replaceFirst("^(a|the) ", "");
         String named = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-        return reading.replaces() ? named + ", in place of the calculated one" : named;
+        return reading.replaces() ? named + ", in use" : named;
     }
 
     private static Cell verdict(Judgement judgement) {

@@ -17,6 +17,7 @@ import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.LoadGroup;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.Reading;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.Wire;
@@ -78,6 +79,7 @@ final class Inspector {
         ProtectionFacts.ofWire(readout, wire.id()).ifPresent(sections::add);
         readout.choice(wire.id()).ifPresent(choice -> sections.add(reasons(choice)));
         CutFacts.of(readout, wire.id()).ifPresent(sections::add);
+        ReadingFacts.of(readout, wire.id().value()).ifPresent(sections::add);
         sections.add(StateGrids.branch(readout, new BranchId(wire.id().value())));
         sections.add(new Facts("Fields", RecordFacts.of(wire)));
         String size = wire.gauge()
@@ -230,13 +232,12 @@ final class Inspector {
                                 .map(rating -> Formats.number(rating.worstAmps()))
                                 .orElse("")))
                 .toList();
-        return new Inspection(
-                element.id().value(),
-                name + "\n" + kind,
-                List.of(
-                        StateGrids.point(readout, new PointId(element.id().value())),
-                        new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows),
-                        new Facts("Fields", RecordFacts.of((Record) element))));
+        List<Section> sections = new ArrayList<>(
+                List.of(StateGrids.point(readout, new PointId(element.id().value()))));
+        ReadingFacts.of(readout, element.id().value()).ifPresent(sections::add);
+        sections.add(new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows));
+        sections.add(new Facts("Fields", RecordFacts.of((Record) element)));
+        return new Inspection(element.id().value(), name + "\n" + kind, sections);
     }
 
     private Inspection segment(BundleSegment segment) {
@@ -308,6 +309,9 @@ final class Inspector {
                             List.of(readout.stateName(step.state()), SequenceEdits.duration(step.durationSeconds())))
                     .toList();
             sections.add(0, new Grid("Steps", List.of("State", "Lasts"), steps));
+        }
+        if (element instanceof Reading reading) {
+            ReadingFacts.of(readout, reading.id().value()).ifPresent(judged -> sections.add(0, judged));
         }
         if (element instanceof org.ohmloom.model.Note note) {
             sections.add(0, new Prose("Text", note.text(), Tone.PLAIN));

@@ -17,6 +17,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.bench.AsBuiltRecord;
+import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.units.Unit;
 
 /** The as-built record of one built harness: which one, with what and by whom, and below it what was measured. */
@@ -44,6 +45,7 @@ final class RecordPane extends StudyTab {
     private final JLabel summary = new JLabel(" ");
     private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "[center]", "push[]push"));
     private boolean filling;
+    private transient Optional<Document> shownOf = Optional.empty();
 
     /**
      * A pane.
@@ -76,10 +78,10 @@ final class RecordPane extends StudyTab {
         serial.setPrototypeDisplayValue("000000000");
         serial.setToolTipText("Which built harness of this design; empty where only one is built");
         serial.addActionListener(event -> settingsChanged());
-        labelled(head, "Serial number", serial);
-        labelled(head, "Conductors at °C", celsius);
-        labelled(head, "Instrument", instrument);
-        labelled(head, "By", by);
+        labelled(head, "Serial number", serial, "w 80:110:110");
+        labelled(head, "At °C", celsius, "w 40:56:56");
+        labelled(head, "Instrument", instrument, "w 60:130:130");
+        labelled(head, "By", by, "w 40:64:64");
         celsius.setToolTipText("Temperature of the conductors for values typed now; empty counts as 20 °C");
         celsius.addActionListener(event -> settingsChanged());
         for (JTextField field : List.of(celsius, instrument, by, filter)) {
@@ -117,12 +119,12 @@ final class RecordPane extends StudyTab {
         return head;
     }
 
-    private static void labelled(JPanel head, String text, JComponent field) {
+    private static void labelled(JPanel head, String text, JComponent field, String width) {
         JLabel label = new JLabel(text);
         label.setLabelFor(field);
         field.getAccessibleContext().setAccessibleName(text);
         head.add(label);
-        head.add(field);
+        head.add(field, width);
     }
 
     private void settingsChanged() {
@@ -145,7 +147,7 @@ final class RecordPane extends StudyTab {
         try {
             return TypedNumbers.optional(celsius.getText(), Unit.DEGREE_CELSIUS);
         } catch (IllegalArgumentException wrong) {
-            desk.say("Conductors at °C: " + wrong.getMessage());
+            desk.say("At °C: " + wrong.getMessage());
             return OptionalDouble.empty();
         }
     }
@@ -214,7 +216,7 @@ final class RecordPane extends StudyTab {
                     .flatMap(each -> each.harness().readings().all().stream())
                     .flatMap(reading -> reading.serialNumber().stream())
                     .distinct()
-                    .sorted(org.ohmloom.model.NaturalOrder.INSTANCE)
+                    .sorted(NaturalOrder.INSTANCE)
                     .toList();
             boolean same = serial.getItemCount() == known.size() + 1;
             for (int k = 0; same && k < known.size(); k++) {
@@ -226,9 +228,22 @@ final class RecordPane extends StudyTab {
                 known.forEach(serial::addItem);
                 serial.getEditor().setItem(typed);
             }
+            if (!shownOf.equals(desk.document())) {
+                // Of a harness just opened the record that is there comes first, not an empty one.
+                shownOf = desk.document();
+                serial.getEditor().setItem(firstSerial(readout));
+            }
         } finally {
             filling = false;
         }
+    }
+
+    private static String firstSerial(Optional<Readout> readout) {
+        return readout.stream()
+                .flatMap(each -> each.harness().readings().all().stream())
+                .flatMap(reading -> reading.serialNumber().stream())
+                .min(NaturalOrder.INSTANCE)
+                .orElse("");
     }
 
     @Override
