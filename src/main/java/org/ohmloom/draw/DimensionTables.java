@@ -70,9 +70,9 @@ final class DimensionTables {
                     id + flag(id),
                     name(segment.from()),
                     name(segment.to()),
+                    segment.zone().map(harness.zones()::get).map(this::zone).orElse(""),
                     Words.millimetres(segment.lengthMetres()),
-                    tolerance(segment.lengthMetres()),
-                    segment.zone().map(harness.zones()::get).map(this::zone).orElse("")));
+                    tolerance(segment.lengthMetres())));
         }
         return table(
                 "Segments",
@@ -81,9 +81,9 @@ final class DimensionTables {
                 column("Segment", 0.12),
                 column("From", 0.21),
                 column("To", 0.21),
+                column("Zone, ambient", 0.26),
                 number("Length", 0.1),
-                number("Tolerance", 0.1),
-                column("Zone, ambient", 0.26));
+                number("Tolerance", 0.1));
     }
 
     private String zone(Zone zone) {

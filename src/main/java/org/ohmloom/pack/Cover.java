@@ -100,19 +100,9 @@ final class Cover {
                         "Time at the bench, a rough estimate (common practice, no source)",
                         Math.max(1, Math.round(times.minutes() / 60)) + " h"),
                 new Block.Fact("Design basis", analysis.evidence().basis().title()),
-                workmanship(),
+                Workmanship.fact(analysis),
                 new Block.Fact("Open findings", open()),
                 new Block.Fact("Findings accepted with a reason", String.valueOf(accepted()))));
-    }
-
-    /** The class asked for; room to write it where none is entered. */
-    private Block.Fact workmanship() {
-        return harness.rules()
-                .fabricationRules()
-                .workmanshipClass()
-                .map(analysis.evidence().tables().fabrication()::workmanshipClass)
-                .map(asked -> new Block.Fact("Workmanship asked for", asked.text()))
-                .orElse(new Block.Fact("Workmanship class asked for (IPC/WHMA-A-620 class 1, 2 or 3)", "______"));
     }
 
     private String open() {
