@@ -68,7 +68,10 @@ final class RoomierStuds {
                     ground.zone(),
                     ground.part(),
                     false,
-                    ground.assembly());
+                    ground.assembly(),
+                    Optional.empty(),
+                    ground.studMm(),
+                    ground.torque());
             edits.add(PutElements.one("Add ground point " + id, beside));
             moving.subList(from, Math.min(moving.size(), from + ReturnPlaces.MOST_STACKED))
                     .forEach(wire -> edits.add(

@@ -68,7 +68,10 @@ final class SecondGrounds {
                 beside.zone(),
                 beside.part(),
                 false,
-                beside.assembly());
+                beside.assembly(),
+                Optional.empty(),
+                beside.studMm(),
+                beside.torque());
         Wire second = new Wire(
                 wire,
                 post,
