@@ -110,6 +110,13 @@ public final class ScenePainter {
     }
 
     private void text(Graphics2D g, Text text, DrawStyle style) {
+        if (text.rotationDegrees() == 0) {
+            g.setColor(style.colour(text.ink()));
+            g.setFont(fonts.font(text.text(), text.weight(), text.heightMm()));
+            double left = text.at().xMm() - text.widthMm() * text.anchor().fraction();
+            g.drawString(text.text(), (float) left, (float) text.at().yMm());
+            return;
+        }
         Graphics2D turned = (Graphics2D) g.create();
         try {
             turned.translate(text.at().xMm(), text.at().yMm());

@@ -13,23 +13,30 @@ import org.ohmloom.model.TitleBlock;
 public final class SheetForm {
 
     private static final double AIR_MM = 6;
+    private static final String NO_DIMENSIONS = "no dimensions";
 
     private final TitleBlock block;
+    private final String tolerance;
     private final SheetNotes notes;
     private final Paper paper;
     private final Lettering lettering;
 
     /**
-     * Sheets with notes of their own.
+     * Sheets without dimensions, with notes of their own.
      *
      * @param notes      notes of the first sheet
      * @param everywhere lines that later sheets repeat
      */
     public SheetForm(TitleBlock block, List<String> notes, List<String> everywhere, Paper paper, Lettering lettering) {
-        this(block, new SheetNotes(notes, everywhere), paper, lettering);
+        this(block, new SheetNotes(notes, everywhere), NO_DIMENSIONS, paper, lettering);
     }
 
     SheetForm(TitleBlock block, SheetNotes notes, Paper paper, Lettering lettering) {
+        this(block, notes, "note " + GeneralNotes.TOLERANCE_NOTE + ", sheet 1", paper, lettering);
+    }
+
+    private SheetForm(TitleBlock block, SheetNotes notes, String tolerance, Paper paper, Lettering lettering) {
+        this.tolerance = tolerance;
         this.block = block;
         this.notes = notes;
         this.paper = paper;
@@ -92,7 +99,7 @@ public final class SheetForm {
         double left = space.rightMm() - TitleBlockDrawing.WIDTH_MM;
         double top = space.bottomMm() - TitleBlockDrawing.HEIGHT_MM;
         RevisionTable.draw(pen, revisions(first), left, top);
-        TitleBlockDrawing.draw(pen, block, paper, documentType, sheet, sheets);
+        TitleBlockDrawing.draw(pen, block, paper, documentType, tolerance, sheet, sheets);
         pen.line(SheetPen.MEDIUM_MM, Ink.FRAME, foot.leftMm(), foot.topMm(), foot.rightMm(), foot.topMm());
         List<Item> items = new ArrayList<>(drawing);
         items.addAll(pen.items());

@@ -25,8 +25,13 @@ final class TitleBlockDrawing {
         this.top = space.bottomMm() - HEIGHT_MM;
     }
 
-    /** Draws the block of one sheet of several. */
-    static void draw(SheetPen pen, TitleBlock block, Paper paper, String documentType, int sheet, int sheets) {
+    /**
+     * Draws the block of one sheet of several.
+     *
+     * @param tolerance what holds for dimensions without one
+     */
+    static void draw(
+            SheetPen pen, TitleBlock block, Paper paper, String documentType, String tolerance, int sheet, int sheets) {
         TitleBlockDrawing drawing = new TitleBlockDrawing(pen, paper.drawingSpace());
         drawing.field("Document type", documentType, 0, 0, 62, 1);
         drawing.field("Created by", block.creator().orElse(""), 62, 0, 44, 1);
@@ -34,7 +39,7 @@ final class TitleBlockDrawing {
         drawing.field("Paper size", paper.label(), 150, 0, 30, 1);
         drawing.field("Legal owner", block.owner().orElse(""), 0, 1, 62, 2);
         drawing.field("Scale and projection", "not to scale, none", 0, 3, 31, 1);
-        drawing.field("General tolerance", "note " + GeneralNotes.TOLERANCE_NOTE + ", sheet 1", 31, 3, 31, 1);
+        drawing.field("General tolerance", tolerance, 31, 3, 31, 1);
         drawing.title(block);
         drawing.field("Identification number", block.number(), 130, 1, 50, 1);
         drawing.field("Rev.", block.currentRevision(), 130, 2, 14, 1);

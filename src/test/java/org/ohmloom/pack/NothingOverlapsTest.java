@@ -24,10 +24,10 @@ import org.ohmloom.tables.WireTables;
 class NothingOverlapsTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
-    private static final int ALL = 40;
+    private static final int ALL = 24;
     private static final int SAMPLE = 3;
     private static final int FEWEST_WIRES = 10;
-    private static final int MOST_WIRES = 400;
+    private static final int MOST_WIRES = 120;
     private static final int MOST_WIRES_OF_SAMPLE = 40;
 
     static IntStream seeds() {

@@ -30,14 +30,30 @@ public final class WiringPages {
 
     /** Everything there, nothing upon anything, all within the frame. */
     public static void assertSound(Harness harness, WiringDiagram diagram, Paper paper, String place) {
-        assertEquals(wanted(harness), written(harness, diagram), place);
+        assertEquals(List.of(), wrong(harness, diagram, paper, place));
+    }
+
+    /** What is missing or too much, what lies upon something, and what leaves the frame. */
+    static List<String> wrong(Harness harness, WiringDiagram diagram, Paper paper, String place) {
+        List<String> wrong = new ArrayList<>();
+        Map<String, List<String>> wanted = wanted(harness);
+        Map<String, List<String>> written = written(harness, diagram);
+        wanted.forEach((wire, texts) -> {
+            if (!texts.equals(written.getOrDefault(wire, List.of()))) {
+                wrong.add("wanted " + texts + ", was " + written.getOrDefault(wire, List.of()));
+            }
+        });
+        written.keySet().stream()
+                .filter(wire -> !wanted.containsKey(wire))
+                .forEach(wire -> wrong.add("no wire of the harness is " + wire));
         for (Scene sheet : diagram.sheets()) {
-            assertEquals(List.of(), Overlaps.texts(sheet), place);
-            assertEquals(List.of(), outside(sheet, paper), place);
-            assertEquals(List.of(), throughSymbols(sheet), place);
-            assertEquals(List.of(), uponEachOther(sheet), place);
-            assertEquals(List.of(), throughWriting(sheet), place);
+            wrong.addAll(Overlaps.texts(sheet));
+            wrong.addAll(outside(sheet, paper));
+            wrong.addAll(throughSymbols(sheet));
+            wrong.addAll(uponEachOther(sheet));
+            wrong.addAll(throughWriting(sheet));
         }
+        return wrong.stream().map(each -> place + ": " + each).toList();
     }
 
     /** The words on a sheet. */
