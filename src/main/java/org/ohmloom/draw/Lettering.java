@@ -7,12 +7,13 @@ import java.util.List;
 public final class Lettering {
 
     /** Smallest lettering of a printed sheet, mm: the smallest of the ISO 3098 series. */
-    static final double SMALLEST_MM = 1.8;
+    public static final double SMALLEST_MM = 1.8;
 
     private static final String ELLIPSIS = "…";
 
     private final SceneFonts fonts;
 
+    /** Texts set with the drawing font. */
     public Lettering(SceneFonts fonts) {
         this.fonts = fonts;
     }
@@ -50,7 +51,7 @@ public final class Lettering {
         };
     }
 
-    Text turned(String text, Point at, double heightMm, Anchor anchor, double rotationDegrees, Ink ink) {
+    public Text turned(String text, Point at, double heightMm, Anchor anchor, double rotationDegrees, Ink ink) {
         double width = widthMm(text, Weight.REGULAR, heightMm);
         return new Text(text, at, heightMm, width, anchor, rotationDegrees, Weight.REGULAR, ink);
     }
@@ -61,7 +62,7 @@ public final class Lettering {
     }
 
     /** A text no wider than the room: lower first, down to the least height, then cut. */
-    Text shrunk(
+    public Text shrunk(
             String text,
             Point at,
             double heightMm,

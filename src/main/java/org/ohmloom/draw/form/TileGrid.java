@@ -1,0 +1,164 @@
+package org.ohmloom.draw.form;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Paper;
+
+/**
+ * How a board is cut into tiles for a paper. Each tile shows its cell and half the overlap around it; the corners of the cell are its
+ * registration marks, and those of neighbours are the same points of the board.
+ *
+ * @param sheetWidthMm  width of a sheet, mm
+ * @param sheetHeightMm height of a sheet, mm
+ * @param leftMm   left side of the first column on the board, mm
+ * @param topMm    upper side of the first row, mm
+ * @param columns  columns
+ * @param rows     rows
+ */
+public record TileGrid(
+        double sheetWidthMm, double sheetHeightMm, double leftMm, double topMm, int columns, int rows) {
+
+    /** Strip shared by neighbours, mm. */
+    static final double OVERLAP_MM = 12;
+
+    /** Room beside the picture: what printers cannot reach, the scale bars and the names of neighbours, mm. */
+    private static final double LEFT_MM = 15, RIGHT_MM = 10, TOP_MM = 10, FOOT_MM = 30;
+
+    /** A single sheet is no smaller than the foot and the upright scale bar need, mm. */
+    private static final double LEAST_WIDTH_MM = 210, LEAST_HEIGHT_MM = 180;
+
+    /** Room for texts around what lies on the board, mm. */
+    private static final double AROUND_MM = 10;
+
+    private static final int SHIFTS = 4;
+
+    /** Where the picture lies on the sheet. */
+    Extent pictureOnSheet() {
+        return new Extent(LEFT_MM, TOP_MM, sheetWidthMm() - RIGHT_MM, sheetHeightMm() - FOOT_MM);
+    }
+
+    double cellWidthMm() {
+        return pictureOnSheet().widthMm() - OVERLAP_MM;
+    }
+
+    double cellHeightMm() {
+        return pictureOnSheet().heightMm() - OVERLAP_MM;
+    }
+
+    /** A cell on the board. */
+    Extent cell(int column, int row) {
+        return Extent.at(
+                leftMm + column * cellWidthMm(), topMm + row * cellHeightMm(), cellWidthMm(), cellHeightMm());
+    }
+
+    /** What a tile shows of the board. */
+    Extent picture(int column, int row) {
+        return cell(column, row).grown(OVERLAP_MM / 2);
+    }
+
+    /** Whether some tile shows all of a rectangle. */
+    boolean shows(Extent extent) {
+        int column = (int) Math.floor((extent.centre().xMm() - leftMm) / cellWidthMm());
+        int row = (int) Math.floor((extent.centre().yMm() - topMm) / cellHeightMm());
+        return column >= 0 && row >= 0 && column < columns && row < rows && picture(column, row).contains(extent);
+    }
+
+    /** All that the tiles show together. */
+    Extent covered() {
+        return picture(0, 0).with(picture(columns - 1, rows - 1));
+    }
+
+    /** Name of a tile: rows by letters, columns by numbers. */
+    static String name(int column, int row) {
+        StringBuilder letters = new StringBuilder();
+        for (int left = row; left >= 0; left = left / 26 - 1) {
+            letters.insert(0, (char) ('A' + left % 26));
+        }
+        return letters + String.valueOf(column + 1);
+    }
+
+    /** The cells that something lies in, row by row. */
+    List<int[]> used(Collection<Extent> things) {
+        boolean[][] used = new boolean[rows][columns];
+        for (Extent each : things) {
+            int left = clamp((each.leftMm() - leftMm) / cellWidthMm(), columns);
+            int right = clamp((each.rightMm() - leftMm) / cellWidthMm(), columns);
+            int top = clamp((each.topMm() - topMm) / cellHeightMm(), rows);
+            int bottom = clamp((each.bottomMm() - topMm) / cellHeightMm(), rows);
+            for (int row = top; row <= bottom; row++) {
+                for (int column = left; column <= right; column++) {
+                    used[row][column] = true;
+                }
+            }
+        }
+        List<int[]> cells = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                if (used[row][column]) {
+                    cells.add(new int[] {column, row});
+                }
+            }
+        }
+        return cells;
+    }
+
+    private static int clamp(double cell, int count) {
+        return Math.max(0, Math.min(count - 1, (int) Math.floor(cell)));
+    }
+
+    /**
+     * The grid that takes the fewest sheets for what lies on a board: the paper both ways, moved in steps.
+     *
+     * @param things what lies there, in small rectangles
+     */
+    static TileGrid best(Paper paper, Collection<Extent> things) {
+        Extent all = around(things);
+        Optional<TileGrid> best = Optional.empty();
+        int fewest = Integer.MAX_VALUE;
+        for (boolean turned : new boolean[] {false, true}) {
+            double sheetWidth = turned ? paper.heightMm() : paper.widthMm();
+            double sheetHeight = turned ? paper.widthMm() : paper.heightMm();
+            TileGrid one = new TileGrid(sheetWidth, sheetHeight, 0, 0, 1, 1);
+            double w = one.cellWidthMm();
+            double h = one.cellHeightMm();
+            for (int kx = 0; kx < SHIFTS; kx++) {
+                for (int ky = 0; ky < SHIFTS; ky++) {
+                    double left = all.leftMm() - spare(all.widthMm(), w) * kx / (SHIFTS - 1);
+                    double top = all.topMm() - spare(all.heightMm(), h) * ky / (SHIFTS - 1);
+                    int columns = count(all.rightMm() - left, w);
+                    int rows = count(all.bottomMm() - top, h);
+                    TileGrid grid = new TileGrid(sheetWidth, sheetHeight, left, top, columns, rows);
+                    int sheets = grid.used(things).size();
+                    if (sheets < fewest) {
+                        fewest = sheets;
+                        best = Optional.of(grid);
+                    }
+                }
+            }
+        }
+        return best.orElseThrow();
+    }
+
+    /** One sheet as large as it must be. */
+    static TileGrid whole(Collection<Extent> things) {
+        Extent all = around(things).grown(OVERLAP_MM);
+        double wide = Math.max(LEAST_WIDTH_MM, all.widthMm() + OVERLAP_MM + LEFT_MM + RIGHT_MM);
+        double high = Math.max(LEAST_HEIGHT_MM, all.heightMm() + OVERLAP_MM + TOP_MM + FOOT_MM);
+        return new TileGrid(wide, high, all.leftMm(), all.topMm(), 1, 1);
+    }
+
+    private static Extent around(Collection<Extent> things) {
+        return Extent.union(things).orElse(new Extent(0, 0, 100, 100)).grown(AROUND_MM);
+    }
+
+    private static int count(double lengthMm, double cellMm) {
+        return Math.max(1, (int) Math.ceil(lengthMm / cellMm - 1e-9));
+    }
+
+    private static double spare(double lengthMm, double cellMm) {
+        return count(lengthMm, cellMm) * cellMm - lengthMm;
+    }
+}
