@@ -33,7 +33,7 @@ final class PackCommand implements Callable<Integer> {
             names = "--documents",
             paramLabel = "a,b",
             description =
-                    "Only these: cover, drawing, wiring-diagram, pin-tables, bill-of-materials, wire-list, bundles,"
+                    "Only these: cover, drawing, wiring-diagram, form-board, pin-tables, bill-of-materials, wire-list, bundles,"
                             + " build-order, test-sheet, labels, installation-sheet, calculation.")
     private @Nullable String documents;
 
@@ -41,9 +41,20 @@ final class PackCommand implements Callable<Integer> {
             names = "--paper",
             paramLabel = "A3",
             description =
-                    "Sheet of the drawing, A4 to A0 or 'ANSI A' to 'ANSI E'; A3 unless given. Tables are on A4 or ANSI"
-                            + " A.")
+                    "Sheet of the drawing and of the form board's tiles, A4 to A0 or 'ANSI A' to 'ANSI E'; A3 unless given."
+                            + " Tables are on A4 or ANSI A.")
     private @Nullable String paper;
+
+    @Option(
+            names = "--board",
+            paramLabel = "2440x1220",
+            description = "Largest form board, width by height in mm; 2440x1220 (one sheet of plywood) unless given.")
+    private @Nullable String board;
+
+    @Option(
+            names = "--board-in-one",
+            description = "Each form board on one sheet of its own size, for a plotter, instead of tiles.")
+    private boolean boardInOne;
 
     @Option(
             names = "--per-assembly",
@@ -72,8 +83,14 @@ final class PackCommand implements Callable<Integer> {
         if (paper != null) {
             options = options.withPaper(paper);
         }
+        if (board != null) {
+            options = options.withBoard(board);
+        }
         Analysis analysis = Inputs.analysed(file);
-        options = options.withRemedies(remedies).withPerAssembly(perAssembly).withMonochrome(monochrome);
+        options = options.withRemedies(remedies)
+                .withPerAssembly(perAssembly)
+                .withMonochrome(monochrome)
+                .withWholeBoards(boardInOne);
         List<Path> written = BuildPack.write(analysis, directory, options, Progress.NONE);
         PrintWriter out = spec.commandLine().getOut();
         out.println("Written to " + directory + ":");

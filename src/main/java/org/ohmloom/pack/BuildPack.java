@@ -12,8 +12,12 @@ import java.util.concurrent.CancellationException;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.DrawingSheet;
+import org.ohmloom.draw.Paper;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.form.FormBoard;
+import org.ohmloom.draw.form.FormBoards;
+import org.ohmloom.draw.form.TileSheets;
 import org.ohmloom.draw.wiring.WiringDiagram;
 import org.ohmloom.model.Harness;
 import org.ohmloom.pack.label.LabelText;
@@ -132,10 +136,41 @@ public final class BuildPack {
             links.addDrawing(document, file, diagram.sheets());
             return new Prepared(document, Optional.of(table.report()), diagram.sheets(), table.bookmarks());
         }
+        if (document == PackDocument.FORM_BOARD) {
+            return formBoards(document, file);
+        }
         Report report = report(document);
-        ReportPages.Pages pages = new ReportPages(fonts, options.paper()).set(report, fields(document));
+        ReportPages.Pages pages = new ReportPages(fonts, options.paper()).set(report, fields(document), 0);
         links.addReport(document, file, pages.mentions());
         return new Prepared(document, Optional.of(report), pages.scenes(), pages.bookmarks());
+    }
+
+    /** The first sheets, then the tiles of each board. */
+    private Prepared formBoards(PackDocument document, String file) {
+        BoardOptions wanted = options.board();
+        Optional<Paper> paper = wanted.whole() ? Optional.empty() : Optional.of(options.paper());
+        List<FormBoard> boards = FormBoards.of(analysis, fonts, wanted.size(), paper);
+        Report report =
+                new FormBoardReport(analysis, boards, wanted, options.paper().label(), fonts).report();
+        int tiles = boards.stream().mapToInt(board -> board.tileNames().size()).sum();
+        ReportPages.Pages pages = new ReportPages(fonts, options.paper()).set(report, fields(document), tiles);
+        List<Scene> sheets = new ArrayList<>(pages.scenes());
+        List<Bookmark> bookmarks = new ArrayList<>(pages.bookmarks());
+        int of = sheets.size() + tiles;
+        TileSheets setting = new TileSheets(fonts, analysis.harness().titleBlock());
+        for (int k = 0; k < boards.size(); k++) {
+            FormBoard board = boards.get(k);
+            int first = sheets.size();
+            String prefix = FormBoardReport.prefix(boards, k);
+            sheets.addAll(setting.sheets(board, prefix, first, of));
+            List<Bookmark> inner = new ArrayList<>();
+            for (int tile = 0; tile < board.tileNames().size(); tile++) {
+                inner.add(new Bookmark(prefix + board.tileNames().get(tile), first + tile));
+            }
+            bookmarks.add(new Bookmark(wanted.whole() ? board.name() : "Tiles of " + board.name(), first, inner));
+        }
+        links.addReport(document, file, pages.mentions());
+        return new Prepared(document, Optional.of(report), sheets, bookmarks);
     }
 
     private void write(StagedFiles files, Prepared prepared) throws PackException {
@@ -183,7 +218,8 @@ public final class BuildPack {
             case TEST_SHEET -> new TestSheet(analysis).report();
             case LABELS -> new LabelReport(analysis, fonts, this::labels).report();
             case CALCULATION -> new CalculationReport(analysis, fonts, remedies()).report();
-            case DRAWING, WIRING_DIAGRAM -> throw new IllegalArgumentException("a drawing is no report");
+            case DRAWING, WIRING_DIAGRAM, FORM_BOARD -> throw new IllegalArgumentException(
+                    document.id() + " is no report");
         };
     }
 

@@ -14,6 +14,8 @@ public enum PackDocument {
             "wiring-diagram",
             "Wiring diagram",
             "every circuit from source to load to return, its wires with size and current"),
+    /** The harness at 1:1 to build on. */
+    FORM_BOARD("form-board", "Form board", "the harness at 1:1, on tiles to join on a board"),
     /** A table for each connector, and the joints outside connectors. */
     PIN_TABLES("pin-tables", "Pin tables", "what is in each cavity, splice and terminal"),
     /** What to buy. */

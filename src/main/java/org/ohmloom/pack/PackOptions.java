@@ -6,22 +6,29 @@ import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ohmloom.draw.Paper;
+import org.ohmloom.draw.form.BoardSize;
 
 /**
  * What to write and how.
  *
  * @param documents  documents wanted, in the order of the pack
- * @param paper      sheet size of the drawing; tables are set on A4, or on ANSI A when it is a size of ASME Y14.1
+ * @param paper      sheet size of the drawing and of the tiles of form boards; tables are set on A4, or on ANSI A when it is a size of ASME Y14.1
  * @param monochrome whether only black and greys are used
  * @param remedies   whether remedies are tried for the findings on returns and stand in the calculation; that takes many analyses
  * @param perAssembly whether each assembly gets a pack of its own as well, in a folder named by its number
+ * @param board      how form boards are laid and printed
  */
 public record PackOptions(
-        Set<PackDocument> documents, Paper paper, boolean monochrome, boolean remedies, boolean perAssembly) {
+        Set<PackDocument> documents,
+        Paper paper,
+        boolean monochrome,
+        boolean remedies,
+        boolean perAssembly,
+        BoardOptions board) {
 
     /** Every document, the drawing on A3, in colour. */
     public static final PackOptions ALL =
-            new PackOptions(EnumSet.allOf(PackDocument.class), Paper.A3, false, false, false);
+            new PackOptions(EnumSet.allOf(PackDocument.class), Paper.A3, false, false, false, BoardOptions.USUAL);
 
     public PackOptions {
         Set<PackDocument> copy = EnumSet.noneOf(PackDocument.class);
@@ -44,7 +51,7 @@ public record PackOptions(
                                             .map(PackDocument::id)
                                             .collect(Collectors.joining(", ")))));
         }
-        return new PackOptions(wanted, paper, monochrome, remedies, perAssembly);
+        return new PackOptions(wanted, paper, monochrome, remedies, perAssembly, board);
     }
 
     /**
@@ -56,21 +63,41 @@ public record PackOptions(
         Paper found = Paper.named(name)
                 .orElseThrow(() -> new PackException("'" + name.strip() + "' is no paper of the pack; choose from "
                         + Arrays.stream(Paper.values()).map(Paper::label).collect(Collectors.joining(", "))));
-        return new PackOptions(documents, found, monochrome, remedies, perAssembly);
+        return new PackOptions(documents, found, monochrome, remedies, perAssembly, board);
+    }
+
+    /**
+     * These options with the largest form board as typed, in mm: {@code 2440x1220}.
+     *
+     * @throws PackException when that is no size
+     */
+    public PackOptions withBoard(String typed) throws PackException {
+        BoardSize size = BoardSize.parsed(typed)
+                .orElseThrow(() ->
+                        new PackException("'" + typed.strip() + "' is no size of a board; write width and height in mm,"
+                                + " each 300 to 50000, as in 2440x1220"));
+        return new PackOptions(
+                documents, paper, monochrome, remedies, perAssembly, new BoardOptions(size, board.whole()));
+    }
+
+    /** These options with form boards each whole on one sheet of its own size, or in tiles. */
+    public PackOptions withWholeBoards(boolean changed) {
+        BoardOptions options = new BoardOptions(board.size(), changed);
+        return new PackOptions(documents, paper, monochrome, remedies, perAssembly, options);
     }
 
     /** These options in black and greys only, or in colour. */
     public PackOptions withMonochrome(boolean changed) {
-        return new PackOptions(documents, paper, changed, remedies, perAssembly);
+        return new PackOptions(documents, paper, changed, remedies, perAssembly, board);
     }
 
     /** These options with remedies tried, or not. */
     public PackOptions withRemedies(boolean changed) {
-        return new PackOptions(documents, paper, monochrome, changed, perAssembly);
+        return new PackOptions(documents, paper, monochrome, changed, perAssembly, board);
     }
 
     /** These options with a pack of each assembly beside, or without. */
     public PackOptions withPerAssembly(boolean changed) {
-        return new PackOptions(documents, paper, monochrome, remedies, changed);
+        return new PackOptions(documents, paper, monochrome, remedies, changed, board);
     }
 }

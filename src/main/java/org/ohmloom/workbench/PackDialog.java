@@ -21,6 +21,8 @@ import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Paper;
+import org.ohmloom.draw.form.BoardSize;
+import org.ohmloom.pack.BoardOptions;
 import org.ohmloom.pack.PackDocument;
 import org.ohmloom.pack.PackOptions;
 
@@ -39,6 +41,8 @@ final class PackDialog extends JDialog {
     private final JCheckBox monochrome = new JCheckBox("Black and greys only");
     private final JCheckBox remedies = new JCheckBox("Try remedies for findings on returns (takes minutes)");
     private final JCheckBox perAssembly = new JCheckBox("Also a pack of each assembly, in a folder of its own");
+    private final JTextField board = new JTextField(12);
+    private final JCheckBox boardInOne = new JCheckBox("In one sheet, no tiles");
     private final JTextField folder = new JTextField(34);
     private final JButton browse = new JButton("Choose…");
     private final JProgressBar progress = new JProgressBar();
@@ -55,6 +59,8 @@ final class PackDialog extends JDialog {
         setName("pack");
         folder.setText(suggestion(desk, preferences).toString());
         paper.setSelectedItem(PackOptions.ALL.paper());
+        BoardSize usual = PackOptions.ALL.board().size();
+        board.setText(Math.round(usual.widthMm()) + "x" + Math.round(usual.heightMm()));
         build();
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new java.awt.event.WindowAdapter() {
@@ -101,11 +107,22 @@ final class PackDialog extends JDialog {
                 .filter(all -> !all.harness().assemblies().isEmpty())
                 .isPresent());
         add(perAssembly, "span");
-        JLabel paperLabel = new JLabel("Paper of the drawing");
+        JLabel paperLabel = new JLabel("Paper of drawing and form board");
         paperLabel.setLabelFor(paper);
         add(paperLabel, "gaptop 8");
         add(paper, "split 2, growx 0, gaptop 8");
         add(monochrome, "gapleft 12, gaptop 8, wrap");
+        JLabel boardLabel = new JLabel("Largest form board, mm");
+        boardLabel.setLabelFor(board);
+        board.setName("board-size");
+        board.setToolTipText(
+                "Width by height, as in 2440x1220; what does not fit is laid on a larger one, and that is said");
+        TextUndo.install(board);
+        add(boardLabel);
+        add(board, "split 2, growx 0");
+        boardInOne.setName("board-in-one");
+        boardInOne.setToolTipText("Each form board on one sheet of its own size, for a plotter");
+        add(boardInOne, "gapleft 12, wrap");
         JLabel folderLabel = new JLabel("Folder");
         folderLabel.setLabelFor(folder);
         TextUndo.install(folder);
@@ -144,6 +161,11 @@ final class PackDialog extends JDialog {
             fail("'" + folder.getText() + "' is not the name of a folder");
             return;
         }
+        Optional<BoardSize> size = BoardSize.parsed(board.getText());
+        if (size.isEmpty()) {
+            fail("'" + board.getText().strip() + "' is no size of a board; write it in mm, as in 2440x1220");
+            return;
+        }
         preferences.change(before -> before.withFolder(FOLDER, parent(target)));
         setBusy(true);
         export.start(
@@ -153,7 +175,8 @@ final class PackDialog extends JDialog {
                         (Paper) paper.getSelectedItem(),
                         monochrome.isSelected(),
                         remedies.isSelected(),
-                        perAssembly.isSelected()));
+                        perAssembly.isSelected(),
+                        new BoardOptions(size.get(), boardInOne.isSelected())));
     }
 
     private static Path parent(Path target) {
@@ -177,7 +200,7 @@ final class PackDialog extends JDialog {
 
     private void setBusy(boolean busy) {
         documents.values().forEach(box -> box.setEnabled(!busy));
-        List.of(paper, monochrome, remedies, perAssembly, folder, browse, write)
+        List.of(paper, board, boardInOne, monochrome, remedies, perAssembly, folder, browse, write)
                 .forEach(part -> part.setEnabled(!busy));
         progress.setVisible(busy);
         step.setText(" ");

@@ -23,7 +23,7 @@ class PackOptionsTest {
         PackException refused =
                 assertThrows(PackException.class, () -> PackOptions.ALL.withDocuments("drawing,cutlist"));
         assertEquals(
-                "'cutlist' is no document of the pack; choose from cover, drawing, wiring-diagram, pin-tables,"
+                "'cutlist' is no document of the pack; choose from cover, drawing, wiring-diagram, form-board, pin-tables,"
                         + " bill-of-materials, wire-list, bundles, build-order, test-sheet, labels, installation-sheet,"
                         + " calculation",
                 refused.getMessage());
@@ -38,6 +38,21 @@ class PackOptionsTest {
         assertEquals(
                 "'B4' is no paper of the pack; choose from A4, A3, A2, A1, A0, ANSI A, ANSI B, ANSI C, ANSI D, ANSI E",
                 refused.getMessage());
+    }
+
+    @Test
+    void aBoardIsReadInMillimetresAndNonsenseIsRefused() throws PackException {
+        assertEquals(2440, PackOptions.ALL.withBoard("2440x1220").board().size().widthMm());
+        assertEquals(
+                1500,
+                PackOptions.ALL.withBoard("3000 mm x 1500 mm").board().size().heightMm());
+        for (String wrong : new String[] {"large", "10x10", "2440", "2440x-1", "1e9x1e9"}) {
+            PackException refused = assertThrows(PackException.class, () -> PackOptions.ALL.withBoard(wrong));
+            assertEquals(
+                    "'" + wrong
+                            + "' is no size of a board; write width and height in mm, each 300 to 50000, as in 2440x1220",
+                    refused.getMessage());
+        }
     }
 
     @ParameterizedTest

@@ -42,7 +42,7 @@ class PackPagesTest {
                 for (int page = 1; page <= document.getNumberOfPages(); page++) {
                     String place = kind.id() + " page " + page;
                     assertEmbedded(document.getPage(page - 1).getResources(), place);
-                    assertInside(document, page, place);
+                    assertInside(document, page, place, kind == PackDocument.FORM_BOARD ? 5 : 15);
                 }
             }
         }
@@ -63,8 +63,8 @@ class PackPagesTest {
         assertTrue(!fonts.isEmpty(), place + " has no text");
     }
 
-    /** The frame lies 20 mm from the left and 10 mm from the other sides; a sheet may letter its grid 5 mm outside it. */
-    private static void assertInside(PDDocument document, int page, String place) throws IOException {
+    /** The frame lies 20 mm from the left and 10 mm from the other sides; a sheet may letter its grid 5 mm outside it. Tiles use the paper up to 5 mm from its edges. */
+    private static void assertInside(PDDocument document, int page, String place, double leftMm) throws IOException {
         PDPage sheet = document.getPage(page - 1);
         double width = sheet.getMediaBox().getWidth();
         double height = sheet.getMediaBox().getHeight();
@@ -72,7 +72,7 @@ class PackPagesTest {
         for (TextPosition letter : Packs.letters(document, page)) {
             String what = place + ": '" + letter.getUnicode() + "' at " + letter.getX() + ", " + letter.getY();
             double top = letter.getDir() == 0 ? letter.getY() - letter.getHeightDir() : letter.getY();
-            assertTrue(letter.getX() >= 15 * POINTS_PER_MM, what);
+            assertTrue(letter.getX() >= leftMm * POINTS_PER_MM, what);
             assertTrue(letter.getX() + letter.getWidth() <= width - most, what);
             assertTrue(top >= most, what);
             assertTrue(letter.getY() <= height - most, what);

@@ -54,14 +54,14 @@ final class AlongRuns {
     /** Puts the markings of a wire on its way, each at the share of the way it has of the cut length. */
     private void mark(Wire wire) {
         Route route = evidence.routes().of(wire.id()).orElse(null);
-        if (route == null || route.segments().isEmpty() || evidence.lengths().of(wire.id()).isEmpty()) {
+        if (route == null
+                || route.segments().isEmpty()
+                || evidence.lengths().of(wire.id()).isEmpty()) {
             return;
         }
         double cutMetres = evidence.lengths().of(wire.id()).get().metres();
         LabelPlan plan = LabelPlan.of(
-                cutMetres,
-                harness.rules().fabricationRules(),
-                evidence.tables().fabrication());
+                cutMetres, harness.rules().fabricationRules(), evidence.tables().fabrication());
         List<Boolean> forwards = senses(route);
         for (double metres : plan.metres()) {
             double left = Math.min(1, metres / cutMetres) * route.lengthMetres();

@@ -31,50 +31,47 @@ public final class BoardMap {
     /**
      * The picture, no larger than a room.
      *
+     * @param prefix   what stands before the names of its tiles
      * @param widthMm  width of the room, mm
      * @param heightMm height of the room, mm
      */
-    public static Scene of(FormBoard board, SceneFonts fonts, double widthMm, double heightMm) {
+    public static Scene of(FormBoard board, String prefix, SceneFonts fonts, double widthMm, double heightMm) {
         TileGrid grid = board.grid();
         Extent all = grid.covered();
-        double scale = Math.min(
-                (widthMm - 2 * EDGE_MM) / all.widthMm(), (heightMm - 2 * EDGE_MM) / all.heightMm());
+        double scale = Math.min((widthMm - 2 * EDGE_MM) / all.widthMm(), (heightMm - 2 * EDGE_MM) / all.heightMm());
         Placement place = new Placement(scale, EDGE_MM - all.leftMm() * scale, EDGE_MM - all.topMm() * scale);
         List<Item> items = new ArrayList<>();
         for (int[] tile : board.tiles()) {
             Extent cell = grid.cell(tile[0], tile[1]);
-            items.add(Item.of(
-                    Layer.ZONES, new Box(cell, 0, Fill.of(Ink.GROUND, Ink.RULE, 0.18 / scale)).placed(place)));
+            items.add(
+                    Item.of(Layer.ZONES, new Box(cell, 0, Fill.of(Ink.GROUND, Ink.RULE, 0.18 / scale)).placed(place)));
         }
         for (LaidSegment segment : board.segments()) {
             List<Point> line = segment.centreLine();
             double width = Math.max(LEAST_LINE_MM / scale, segment.widthMm());
-            items.add(Item.of(
-                    Layer.BUNDLES,
-                    new Line(line, width, Ink.BUNDLE, LinePattern.CONTINUOUS).placed(place)));
+            items.add(Item.of(Layer.BUNDLES, new Line(line, width, Ink.BUNDLE, LinePattern.CONTINUOUS).placed(place)));
         }
         Fill card = Fill.of(Ink.CONNECTOR, Ink.CONNECTOR_EDGE, SheetPen.THIN_MM / scale);
         board.cards().forEach(each -> items.add(Item.of(Layer.CONNECTORS, new Box(each, 0, card).placed(place))));
         if (grid.columns() * grid.rows() > 1) {
-            names(board, new Lettering(fonts), scale, place, items);
+            names(board, prefix, new Lettering(fonts), scale, place, items);
         }
-        return new Scene(
-                all.widthMm() * scale + 2 * EDGE_MM, all.heightMm() * scale + 2 * EDGE_MM, items);
+        return new Scene(all.widthMm() * scale + 2 * EDGE_MM, all.heightMm() * scale + 2 * EDGE_MM, items);
     }
 
     private static void names(
-            FormBoard board, Lettering lettering, double scale, Placement place, List<Item> items) {
+            FormBoard board, String prefix, Lettering lettering, double scale, Placement place, List<Item> items) {
         double cell = Math.min(board.grid().cellWidthMm(), board.grid().cellHeightMm()) * scale;
         double high = Math.max(Lettering.SMALLEST_MM, Math.min(3.5, cell / 4));
         for (int[] tile : board.tiles()) {
-            String name = TileGrid.name(tile[0], tile[1]);
+            String name = prefix + TileGrid.name(tile[0], tile[1]);
             Extent extent = board.grid().cell(tile[0], tile[1]);
             Point at = place.of(new Point(extent.leftMm(), extent.topMm()));
             double wide = lettering.widthMm(name, Weight.BOLD, high);
             Text text = lettering.text(name, at.plus(0.7, 0.7 + high), high, Anchor.START, Weight.BOLD, Ink.TEXT);
             items.add(Item.of(
-                    Layer.NUMBERS, new Box(Extent.at(at.xMm() + 0.4, at.yMm() + 0.4, wide + 0.6, high + 0.6), 0,
-                            Fill.of(Ink.PLATE))));
+                    Layer.NUMBERS,
+                    new Box(Extent.at(at.xMm() + 0.4, at.yMm() + 0.4, wide + 0.6, high + 0.6), 0, Fill.of(Ink.PLATE))));
             items.add(Item.of(Layer.NUMBERS, text));
         }
     }

@@ -1,8 +1,10 @@
 package org.ohmloom.draw.form;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.ohmloom.draw.Area;
 import org.ohmloom.draw.Disc;
 import org.ohmloom.draw.Fill;
 import org.ohmloom.draw.Ink;
@@ -10,7 +12,6 @@ import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.Line;
 import org.ohmloom.draw.LinePattern;
-import org.ohmloom.draw.Mark;
 import org.ohmloom.draw.Point;
 import org.ohmloom.units.Formats;
 
@@ -23,7 +24,6 @@ final class BundlePen {
     private static final double EDGE_MM = 0.5;
     private static final double CENTRE_MM = 0.25;
     private static final double TICK_MM = 100;
-    private static final double PEG_MM = 2.5;
     private static final double PEG_GAP_MM = 1;
 
     private final Laid laid;
@@ -41,11 +41,15 @@ final class BundlePen {
 
     private void draw() {
         List<FormRun> runs = laid.tree().runs();
+        List<List<Integer>> at = laid.tree().runsAt();
         for (boolean inside : new boolean[] {false, true}) {
             for (int k = 0; k < runs.size(); k++) {
                 if (!runs.get(k).leader()) {
-                    body(runs.get(k), laid.ways().get(k), inside);
+                    items.add(body(runs.get(k), laid.ways().get(k), inside));
                 }
+            }
+            for (int node = 0; node < at.size(); node++) {
+                joint(node, at.get(node), inside);
             }
         }
         for (int k = 0; k < runs.size(); k++) {
@@ -59,42 +63,82 @@ final class BundlePen {
                 foldPegs(run, way);
             }
         }
-        List<List<Integer>> at = laid.tree().runsAt();
         for (int node = 0; node < at.size(); node++) {
             breakoutPegs(node, at.get(node));
         }
     }
 
-    private void body(FormRun run, Way way, boolean inside) {
-        double width = inside ? Math.max(0.2, run.widthMm() - 2 * EDGE_MM) : run.widthMm();
-        Line line = new Line(way.points(), width, inside ? Ink.CONNECTOR : Ink.BUNDLE, LinePattern.CONTINUOUS);
-        items.add(Item.of(
-                Layer.BUNDLES,
-                line,
-                run.id(),
-                run.id() + ", " + Formats.millimetres(run.lengthMm()) + " long, "
-                        + Formats.millimetres(run.widthMm()) + " thick"));
+    /** The body of a run between its two sides, as a shape with square ends. */
+    private static Item body(FormRun run, Way way, boolean inside) {
+        double half = inside ? Math.max(0.1, run.widthMm() / 2 - EDGE_MM) : run.widthMm() / 2;
+        List<Point> around = new ArrayList<>(side(way, half));
+        List<Point> back = new ArrayList<>(side(way, -half));
+        Collections.reverse(back);
+        around.addAll(back);
+        String words = run.id() + ", " + Formats.millimetres(run.lengthMm()) + " long, "
+                + Formats.millimetres(run.widthMm()) + " thick";
+        return Item.of(Layer.BUNDLES, new Area(around, Fill.of(inside ? Ink.CONNECTOR : Ink.BUNDLE)), run.id(), words);
     }
 
-    private void centre(FormRun run, Way way) {
-        items.add(Item.of(
-                Layer.WIRES,
-                new Line(way.points(), CENTRE_MM, Ink.TEXT, LinePattern.LONG_DASH_DOT),
-                run.id(),
-                run.id() + ", centre line"));
-        for (double at = TICK_MM; at < run.lengthMm() - 1; at += TICK_MM) {
-            double half = Math.round(at / TICK_MM) % 5 == 0 ? 2.4 : 1.2;
-            across(run, way, at, half, 0.25, Ink.TEXT);
+    /** A line beside a way. */
+    private static List<Point> side(Way way, double offMm) {
+        List<Point> points = way.points();
+        List<Point> side = new ArrayList<>();
+        for (int k = 0; k < points.size(); k++) {
+            double in = Headings.to(points.get(Math.max(0, k - 1)), points.get(Math.max(1, k)));
+            int last = points.size() - 1;
+            double out = Headings.to(points.get(Math.min(last - 1, k)), points.get(Math.min(last, k + 1)));
+            double half = Headings.normal(out - in + 180) - 180;
+            double off = offMm / Math.max(0.5, Math.cos(Math.toRadians(half / 2)));
+            side.add(Headings.from(points.get(k), in + half / 2 + 90, off));
+        }
+        return side;
+    }
+
+    /** A round body where runs meet. */
+    private void joint(int node, List<Integer> runsThere, boolean inside) {
+        List<FormRun> bundles = runsThere.stream()
+                .map(laid.tree().runs()::get)
+                .filter(run -> !run.leader())
+                .toList();
+        double half = bundles.stream().mapToDouble(FormRun::widthMm).max().orElse(0) / 2;
+        if (bundles.size() > 1) {
+            Disc disc = new Disc(
+                    laid.nodes().get(node),
+                    inside ? Math.max(0.1, half - EDGE_MM) : half,
+                    Fill.of(inside ? Ink.CONNECTOR : Ink.BUNDLE));
+            items.add(Item.of(Layer.BUNDLES, disc));
+        } else if (bundles.size() == 1 && inside) {
+            int number = runsThere.stream()
+                    .filter(each -> !laid.tree().runs().get(each).leader())
+                    .findFirst()
+                    .orElseThrow();
+            Way way = laid.ways().get(number);
+            double at = bundles.get(0).from() == node ? 0.001 : way.lengthMm() - 0.001;
+            items.add(Item.of(Layer.BUNDLES, across(way, at, half + 1.5, EDGE_MM, Ink.BUNDLE)));
         }
     }
 
-    /** A line across a run. */
-    private void across(FormRun run, Way way, double atMm, double halfMm, double widthMm, Ink ink) {
-        items.add(Item.of(Layer.WIRES, acrossLine(way, atMm, halfMm, widthMm, ink), run.id(), run.id()));
+    /** A bundle by itself with its centre line. */
+    static List<Item> body(FormRun run, Way way) {
+        return List.of(body(run, way, false), body(run, way, true), centreLine(run, way));
+    }
+
+    private static Item centreLine(FormRun run, Way way) {
+        Line line = new Line(way.points(), CENTRE_MM, Ink.TEXT, LinePattern.LONG_DASH_DOT);
+        return Item.of(Layer.WIRES, line, run.id(), run.id() + ", centre line");
+    }
+
+    private void centre(FormRun run, Way way) {
+        items.add(centreLine(run, way));
+        for (double at = TICK_MM; at < run.lengthMm() - 1; at += TICK_MM) {
+            double half = Math.round(at / TICK_MM) % 5 == 0 ? 2.4 : 1.2;
+            items.add(Item.of(Layer.WIRES, across(way, at, half, 0.25, Ink.TEXT), run.id(), run.id()));
+        }
     }
 
     /** A line across a way at a distance from its beginning. */
-    static Line acrossLine(Way way, double atMm, double halfMm, double widthMm, Ink ink) {
+    static Line across(Way way, double atMm, double halfMm, double widthMm, Ink ink) {
         Point at = Way.along(way.points(), atMm);
         double degrees = degreesAt(way, atMm) + 90;
         return Line.of(widthMm, ink, Headings.from(at, degrees, -halfMm), Headings.from(at, degrees, halfMm));
@@ -135,7 +179,7 @@ final class BundlePen {
         double degrees = middle.distanceMm(chord) < 0.01
                 ? Headings.to(points.get(from - 1), points.get(to + 1)) + 90
                 : Headings.to(middle, chord);
-        return Headings.from(middle, degrees, run.widthMm() / 2 + PEG_MM + PEG_GAP_MM);
+        return Headings.from(middle, degrees, run.widthMm() / 2 + FixingMarks.PEG_MM + PEG_GAP_MM);
     }
 
     /** Pegs in the forks of a breakout. */
@@ -161,18 +205,14 @@ final class BundlePen {
             if (gap < 25 || gap > 181) {
                 continue;
             }
-            double reach = (Math.max(one[1], next[1]) + PEG_MM + PEG_GAP_MM) / Math.sin(Math.toRadians(gap / 2));
+            double reach =
+                    (Math.max(one[1], next[1]) + FixingMarks.PEG_MM + PEG_GAP_MM) / Math.sin(Math.toRadians(gap / 2));
             peg(Headings.from(laid.nodes().get(node), one[0] + gap / 2, reach));
         }
     }
 
     private void peg(Point at) {
-        mark(new Disc(at, PEG_MM, Fill.of(Ink.GROUND, Ink.TEXT, 0.5)));
-        mark(Line.of(0.25, Ink.TEXT, at.plus(-PEG_MM, 0), at.plus(PEG_MM, 0)));
-        mark(Line.of(0.25, Ink.TEXT, at.plus(0, -PEG_MM), at.plus(0, PEG_MM)));
-    }
-
-    private void mark(Mark mark) {
-        items.add(new Item(Layer.WIRES, mark, Optional.empty(), Optional.of("peg")));
+        FixingMarks.peg(at)
+                .forEach(mark -> items.add(new Item(Layer.WIRES, mark, Optional.empty(), Optional.of("peg"))));
     }
 }

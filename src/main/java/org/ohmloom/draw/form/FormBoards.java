@@ -61,10 +61,9 @@ public final class FormBoards {
                     .add(piece);
         }
         return groups.entrySet().stream()
-                .sorted(Comparator.comparing(
-                        entry -> entry.getKey().isEmpty()
-                                ? "\uffff"
-                                : entry.getKey().first().value()))
+                .sorted(Comparator.comparing(entry -> entry.getKey().isEmpty()
+                        ? "\uffff"
+                        : entry.getKey().first().value()))
                 .map(entry -> board(name(entry.getKey()), entry.getValue()))
                 .toList();
     }
@@ -96,12 +95,22 @@ public final class FormBoards {
         List<String> remarks = new ArrayList<>();
         plan.pieces().forEach(piece -> remarks.addAll(piece.opened()));
         if (plan.widthMm() > size.widthMm() + 1 || plan.heightMm() > size.heightMm() + 1) {
-            remarks.add(0, "Needs a board of " + Formats.millimetres(Math.ceil(plan.widthMm())) + " by "
-                    + Formats.millimetres(Math.ceil(plan.heightMm())) + ": no layout was found on the "
-                    + size.text() + " asked for. Put boards together, or give a larger one.");
+            remarks.add(
+                    0,
+                    "Needs a board of " + Formats.millimetres(Math.ceil(plan.widthMm())) + " by "
+                            + Formats.millimetres(Math.ceil(plan.heightMm())) + ": no layout was found on the "
+                            + size.text() + " asked for. Put boards together, or give a larger one.");
         }
         return new FormBoard(
-                name, plan.widthMm(), plan.heightMm(), items, segments(plan, grid, things), remarks, grid, things, cards);
+                name,
+                plan.widthMm(),
+                plan.heightMm(),
+                items,
+                segments(plan, grid, things),
+                remarks,
+                grid,
+                things,
+                cards);
     }
 
     /** What lies on a board in rectangles no longer than a few centimetres, so that slanting runs use no empty tile. */

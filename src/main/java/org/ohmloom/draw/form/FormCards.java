@@ -45,8 +45,8 @@ final class FormCards {
         this.fonts = fonts;
         this.lettering = new Lettering(fonts);
         for (Wire wire : harness.wires().all()) {
-            wire.ends().forEach(end ->
-                    wiresAt.computeIfAbsent(end, each -> new ArrayList<>()).add(wire));
+            wire.ends().forEach(end -> wiresAt.computeIfAbsent(end, each -> new ArrayList<>())
+                    .add(wire));
         }
         harness.connectors().all().forEach(each -> put(each.id().value(), harness.breakout(each), connector(each)));
         harness.components().all().forEach(this::terminals);
@@ -128,8 +128,7 @@ final class FormCards {
                 .ifPresent(words -> pen.line(words, Ink.SOFT_TEXT));
         Scene view = CavityView.of(
                         connector,
-                        cavity -> wiresAt.getOrDefault(
-                                new WireEnd.AtCavity(connector.id(), cavity.name()), List.of()))
+                        cavity -> wiresAt.getOrDefault(new WireEnd.AtCavity(connector.id(), cavity.name()), List.of()))
                 .scene(fonts, VIEW_MM);
         pen.picture(view);
         return pen.card();
@@ -152,7 +151,8 @@ final class FormCards {
         pen.line(component.name(), Ink.TEXT);
         used.forEach(words -> pen.line(words, Ink.SOFT_TEXT));
         Optional<BreakoutId> at = component.at().or(() -> harness.connectors().all().stream()
-                .filter(connector -> connector.component().filter(component.id()::equals).isPresent())
+                .filter(connector ->
+                        connector.component().filter(component.id()::equals).isPresent())
                 .flatMap(connector -> connector.at().stream())
                 .findFirst());
         put(component.id().value(), at, pen.card());

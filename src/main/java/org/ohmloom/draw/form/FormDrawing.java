@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import org.ohmloom.bundle.section.SegmentSection;
 import org.ohmloom.draw.Anchor;
-import org.ohmloom.draw.Area;
 import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Fill;
@@ -22,9 +25,11 @@ import org.ohmloom.draw.Weight;
 import org.ohmloom.model.Breakout;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.Covering;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Splice;
+import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.units.Formats;
 
@@ -34,20 +39,25 @@ final class FormDrawing {
     private static final double NAME_MM = 4;
     private static final double WORDS_MM = 2.5;
     private static final double SMALL_MM = 2;
+    private static final double SPLICE_MM = 3;
+    private static final int MOST_NAMED = 8;
     private static final double DESCENT = 0.31;
+    private static final double COVERING_INSET_MM = 8;
     private static final double EVERY_MM = 900;
-    private static final double[] SHIFTS_MM = {
-        0, 25, -25, 50, -50, 80, -80, 120, -120, 170, -170, 230, -230, 300, -300, 400, -400, 520, -520
-    };
-    private static final double[] OUT_MM = {1.6, 5, 10, 16, 24};
+    private static final List<Double> SHIFTS_MM = List.of(
+            0.0, 25.0, -25.0, 50.0, -50.0, 80.0, -80.0, 120.0, -120.0, 170.0, -170.0, 230.0, -230.0, 300.0, -300.0,
+            400.0, -400.0, 520.0, -520.0);
+    private static final List<Double> OUT_MM = List.of(1.6, 5.0, 10.0, 16.0, 24.0);
 
     private final FormPlan plan;
     private final Harness harness;
     private final Evidence evidence;
     private final Lettering lettering;
     private final AlongRuns along;
+    private final SortedMap<SegmentId, SortedSet<WireId>> wiresBySegment;
     private final TextRoom room;
     private final List<Item> items = new ArrayList<>();
+    private FormTree current = new FormTree(List.of(), List.of());
 
     private FormDrawing(FormPlan plan, Evidence evidence, Lettering lettering, TextRoom room) {
         this.plan = plan;
@@ -56,6 +66,7 @@ final class FormDrawing {
         this.lettering = lettering;
         this.along = new AlongRuns(harness, evidence);
         this.room = room;
+        this.wiresBySegment = evidence.routes().wiresBySegment();
     }
 
     /** The items of a board; texts are set where the room allows. */
@@ -68,20 +79,31 @@ final class FormDrawing {
     private void draw() {
         for (int k = 0; k < plan.laid().size(); k++) {
             Laid laid = plan.laid().get(k);
-            items.addAll(BundlePen.items(laid));
+            List<Item> bundles = BundlePen.items(laid);
+            items.addAll(bundles);
+            bundles.stream()
+                    .filter(item -> item.element().isEmpty() && item.layer() == Layer.WIRES)
+                    .forEach(peg -> room.take(peg.mark().bounds()));
             for (int run = 0; run < laid.ways().size(); run++) {
-                room.hinder(laid.ways().get(run).points(), laid.tree().runs().get(run).widthMm() + 1);
+                room.hinder(
+                        laid.ways().get(run).points(),
+                        laid.tree().runs().get(run).widthMm() + 1);
             }
             cards(plan.pieces().get(k), laid);
         }
+        forRuns(this::fixings);
+        plan.laid().forEach(this::breakouts);
+        forRuns(this::names);
+        forRuns(this::details);
+        forRuns(this::markings);
+    }
+
+    private void forRuns(BiConsumer<FormRun, Way> each) {
         for (Laid laid : plan.laid()) {
-            breakouts(laid);
-        }
-        for (Laid laid : plan.laid()) {
+            current = laid.tree();
             for (int k = 0; k < laid.ways().size(); k++) {
-                FormRun run = laid.tree().runs().get(k);
-                if (!run.leader()) {
-                    run(run, laid.ways().get(k));
+                if (!laid.tree().runs().get(k).leader()) {
+                    each.accept(laid.tree().runs().get(k), laid.ways().get(k));
                 }
             }
         }
@@ -92,8 +114,8 @@ final class FormDrawing {
             if (laid.cards().get(k).isPresent() && piece.cards().get(k).isPresent()) {
                 Extent extent = laid.cards().get(k).get();
                 room.take(extent.grown(0.5));
-                items.add(Item.of(
-                        Layer.CONNECTORS, new Box(extent, 1.5, Fill.of(Ink.PLATE, Ink.COMPONENT_EDGE, 0.35))));
+                items.add(
+                        Item.of(Layer.CONNECTORS, new Box(extent, 1.5, Fill.of(Ink.PLATE, Ink.COMPONENT_EDGE, 0.35))));
                 Placement place = Placement.moved(extent.leftMm(), extent.topMm());
                 piece.cards().get(k).get().items().forEach(item -> items.add(item.placed(place)));
             }
@@ -115,117 +137,115 @@ final class FormDrawing {
         }
     }
 
-    private void run(FormRun run, Way way) {
-        BundleSegment segment = harness.segments().get(new SegmentId(run.id()));
-        Optional<SegmentSection> section = evidence.bundles().of(segment.id());
-        fixings(run, way, segment, section);
-        int times = (int) Math.max(1, Math.round(run.lengthMm() / EVERY_MM));
+    /** Id and length, on a long run several times. */
+    private void names(FormRun run, Way way) {
+        int times = times(run);
         String name = run.id() + "  " + Formats.millimetres(run.lengthMm());
         for (int k = 0; k < times; k++) {
             double at = run.lengthMm() * (k + 0.5) / times;
             write(run.id(), beside(run, way, at, name, NAME_MM, Weight.BOLD, Ink.TEXT, true));
         }
-        double middle = run.lengthMm() * 0.5 / times;
-        for (String line : details(run, way, segment, section)) {
+        BundleSegment segment = segment(run);
+        for (Splice splice : along.splices(segment.id())) {
+            double at = Math.min(run.lengthMm(), AlongRuns.atMm(splice));
+            String words = splice.id() + " splice, " + Math.round(at) + " mm from " + segment.from();
+            write(splice.id().value(), beside(run, way, at, words, SPLICE_MM, Weight.BOLD, Ink.TEXT, true));
+        }
+    }
+
+    private static int times(FormRun run) {
+        return (int) Math.max(1, Math.round(run.lengthMm() / EVERY_MM));
+    }
+
+    private BundleSegment segment(FormRun run) {
+        return harness.segments().get(new SegmentId(run.id()));
+    }
+
+    /** What lies in a run and over it. */
+    private void details(FormRun run, Way way) {
+        BundleSegment segment = segment(run);
+        List<String> lines = new ArrayList<>();
+        List<String> wires = wiresBySegment.getOrDefault(segment.id(), new TreeSet<>()).stream()
+                .map(WireId::value)
+                .toList();
+        lines.add((wires.size() == 1 ? "1 wire" : wires.size() + " wires")
+                + (wires.isEmpty() || wires.size() > MOST_NAMED ? "" : " " + String.join(", ", wires)) + "; "
+                + Formats.millimetres(run.widthMm()) + " thick" + (way.folds() > 0 ? "; folded" : ""));
+        segment.covering().ifPresent(covering -> lines.add(words(covering, segment)));
+        double middle = run.lengthMm() * 0.5 / times(run);
+        for (String line : lines) {
             write(run.id(), beside(run, way, middle, line, WORDS_MM, Weight.REGULAR, Ink.SOFT_TEXT, false));
         }
     }
 
-    private List<String> details(
-            FormRun run, Way way, BundleSegment segment, Optional<SegmentSection> section) {
-        List<String> lines = new ArrayList<>();
-        int wires = section.map(SegmentSection::wireCount).orElse(0);
-        lines.add((wires == 1 ? "1 wire" : wires + " wires") + ", " + Formats.millimetres(run.widthMm()) + " thick"
-                + (way.folds() > 0 ? ", folded" : ""));
-        segment.covering()
-                .ifPresent(covering -> lines.add(covering.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
-                        + " " + covering.text() + ", " + segment.from() + " to " + segment.to()
-                        + covering.endFinish()
-                                .map(end -> ", ends " + end.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                                .orElse("")));
-        return lines;
+    private static String words(Covering covering, BundleSegment segment) {
+        return word(covering.kind().name()) + " " + covering.text() + ", " + segment.from() + " to " + segment.to()
+                + covering.endFinish().map(end -> ", ends " + word(end.name())).orElse("");
+    }
+
+    private static String word(String constant) {
+        return constant.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** Ends of the covering, supports, ties, markings and splices. */
-    private void fixings(FormRun run, Way way, BundleSegment segment, Optional<SegmentSection> section) {
-        double half = run.widthMm() / 2;
+    private void fixings(FormRun run, Way way) {
+        BundleSegment segment = segment(run);
+        Optional<SegmentSection> section = evidence.bundles().of(segment.id());
         if (segment.covering().isPresent()) {
-            double inset = Math.min(8, run.lengthMm() / 6);
-            for (double at : new double[] {inset, run.lengthMm() - inset}) {
-                mark(run.id(), "end of the covering", BundlePen.acrossLine(way, at, half + 3.5, 1, Ink.BUNDLE));
-            }
+            double from = inset(run, run.from());
+            double to = run.lengthMm() - inset(run, run.to());
+            mark(run.id(), "end of the covering", FixingMarks.coveringEnd(run, way, from));
+            mark(run.id(), "end of the covering", FixingMarks.coveringEnd(run, way, to));
         }
         if (section.isPresent()) {
             for (double metres : section.get().supports().supportMetres()) {
-                support(run, way, metres * 1000);
+                FixingMarks.support(run, way, metres * 1000).forEach(each -> mark(run.id(), "support", each));
             }
             for (double metres : section.get().supports().tieMetres()) {
-                for (double shift : new double[] {-0.8, 0.8}) {
-                    mark(
-                            run.id(),
-                            "tie",
-                            BundlePen.acrossLine(way, metres * 1000 + shift, half + 1.5, 0.5, Ink.TEXT));
-                }
+                FixingMarks.tie(run, way, metres * 1000).forEach(each -> mark(run.id(), "tie", each));
             }
         }
-        along.markings(segment.id()).forEach((at, count) -> marking(run, way, at, count));
+        along.markings(segment.id())
+                .keySet()
+                .forEach(at -> mark(run.id(), "markings of wires", FixingMarks.flag(run, way, within(run, at))));
         for (Splice splice : along.splices(segment.id())) {
-            splice(run, way, segment, splice);
+            mark(splice.id().value(), "splice", FixingMarks.splice(run, way, within(run, AlongRuns.atMm(splice))));
         }
     }
 
-    /** A clip on both sides of the bundle. */
-    private void support(FormRun run, Way way, double atMm) {
-        Point at = Way.along(way.points(), atMm);
-        double degrees = BundlePen.degreesAt(way, atMm);
-        for (double side : new double[] {90, -90}) {
-            Point base = Headings.from(at, degrees + side, run.widthMm() / 2 + 0.6);
-            List<Point> corners = List.of(
-                    Headings.from(base, degrees, -2.5),
-                    Headings.from(base, degrees, 2.5),
-                    Headings.from(Headings.from(base, degrees, 2.5), degrees + side, 2.6),
-                    Headings.from(Headings.from(base, degrees, -2.5), degrees + side, 2.6));
-            mark(run.id(), "support", new Area(corners, Fill.of(Ink.GROUND, Ink.TEXT, 0.35)));
-        }
+    /** How far from a node the end of a covering is drawn: clear of the other bundles there. */
+    private double inset(FormRun run, int node) {
+        double widest = current.runs().stream()
+                .filter(each -> each != run && each.touches(node))
+                .mapToDouble(FormRun::widthMm)
+                .max()
+                .orElse(0);
+        return Math.min(COVERING_INSET_MM + widest / 2, run.lengthMm() / 3);
     }
 
-    private void marking(FormRun run, Way way, double atMm, int count) {
-        double at = Math.max(0, Math.min(run.lengthMm(), atMm));
-        Point point = Way.along(way.points(), at);
-        double degrees = BundlePen.degreesAt(way, at) + 90;
-        Point tip = Headings.from(point, degrees, run.widthMm() / 2 + 0.5);
-        Point far = Headings.from(tip, degrees, 3);
-        List<Point> flag =
-                List.of(tip, Headings.from(far, degrees - 90, 1.6), Headings.from(far, degrees + 90, 1.6));
-        mark(run.id(), "markings of wires", new Area(flag, Fill.of(Ink.TABLE_HEAD, Ink.TEXT, 0.25)));
-        write(run.id(), beside(run, way, at, "mark " + count, SMALL_MM, Weight.REGULAR, Ink.SOFT_TEXT, false));
+    private static double within(FormRun run, double atMm) {
+        return Math.max(0, Math.min(run.lengthMm(), atMm));
     }
 
-    private void splice(FormRun run, Way way, BundleSegment segment, Splice splice) {
-        double at = Math.min(run.lengthMm(), AlongRuns.atMm(splice));
-        Point point = Way.along(way.points(), at);
-        double degrees = BundlePen.degreesAt(way, at);
-        double reach = Math.max(5, run.widthMm() / 2 + 2);
-        List<Point> corners = new ArrayList<>();
-        for (int k = 0; k < 4; k++) {
-            corners.add(Headings.from(point, degrees + 90 * k, reach));
-        }
-        items.add(Item.of(
-                Layer.CONNECTORS,
-                new Area(corners, Fill.of(Ink.SPLICE, Ink.GROUND, 0.35)),
-                splice.id().value(),
-                splice.id() + ", splice"));
-        String words = splice.id() + " splice, " + Math.round(at) + " mm from " + segment.from();
-        write(splice.id().value(), beside(run, way, at, words, 3, Weight.BOLD, Ink.TEXT, true));
+    /** How many wires are marked at a flag, when it is more than one. */
+    private void markings(FormRun run, Way way) {
+        along.markings(segment(run).id()).forEach((at, count) -> {
+            if (count > 1) {
+                Point flag =
+                        FixingMarks.flag(run, way, within(run, at)).bounds().centre();
+                String words = "×" + count;
+                write(run.id(), around(words, flag, SMALL_MM, Weight.REGULAR, Ink.SOFT_TEXT));
+            }
+        });
     }
 
     private void mark(String element, String description, Mark mark) {
+        room.take(mark.bounds().grown(-0.2));
         items.add(Item.of(Layer.CONNECTORS, mark, element, element + ", " + description));
     }
 
     private void write(String element, List<Text> candidates) {
-        room.place(candidates)
-                .ifPresent(text -> items.add(Item.of(Layer.NUMBERS, text, element, text.text())));
+        room.place(candidates).ifPresent(text -> items.add(Item.of(Layer.NUMBERS, text, element, text.text())));
     }
 
     /** Places along a run and beside it, the nearest to a distance from its beginning first; then around that point. */
@@ -270,7 +290,7 @@ final class FormDrawing {
     private List<Text> around(String words, Point at, double high, Weight weight, Ink ink) {
         double wide = lettering.widthMm(words, weight, high);
         List<Text> found = new ArrayList<>();
-        for (double reach = 6; reach < 400; reach *= 1.25) {
+        for (double reach = 2.5; reach < 400; reach *= 1.3) {
             for (int k = 0; k < 16; k++) {
                 double degrees = 292.5 + k * 22.5;
                 double c = Headings.cos(degrees);

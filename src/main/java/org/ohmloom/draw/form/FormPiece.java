@@ -14,8 +14,7 @@ import org.ohmloom.model.AssemblyId;
  * @param assemblies the assemblies its segments belong to
  * @param opened     sentences on rings that are opened
  */
-record FormPiece(
-        FormTree tree, List<Optional<FormCard>> cards, SortedSet<AssemblyId> assemblies, List<String> opened) {
+record FormPiece(FormTree tree, List<Optional<FormCard>> cards, SortedSet<AssemblyId> assemblies, List<String> opened) {
 
     FormPiece {
         cards = List.copyOf(cards);

@@ -88,8 +88,8 @@ final class FormPieces {
                 .toList();
         for (BreakoutId id : group) {
             long meeting = segments.stream()
-                    .filter(each -> each.from().equals(id)
-                            || (each.to().equals(id) && !opened.getOrDefault(each.id(), false)))
+                    .filter(each ->
+                            each.from().equals(id) || (each.to().equals(id) && !opened.getOrDefault(each.id(), false)))
                     .count();
             Optional<FormCard> card = cards.at(id);
             number.put(id, nodes.size());
@@ -98,7 +98,14 @@ final class FormPieces {
             cardOf.add(atEnd ? card : Optional.empty());
             if (!atEnd && card.isPresent()) {
                 runs.add(new FormRun(
-                        id.value(), number.get(id), nodes.size(), LEAST_LEADER_MM, 0.5, 0, OptionalDouble.empty(), true));
+                        id.value(),
+                        number.get(id),
+                        nodes.size(),
+                        LEAST_LEADER_MM,
+                        0.5,
+                        0,
+                        OptionalDouble.empty(),
+                        true));
                 nodes.add(node(id.value(), card));
                 cardOf.add(card);
             }
@@ -133,10 +140,8 @@ final class FormPieces {
         Position other = harness.layout().get(segment.to().value());
         OptionalDouble wish = one == null || other == null || one.equals(other)
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        Headings.to(new Point(one.xMm(), one.yMm()), new Point(other.xMm(), other.yMm())));
-        return new FormRun(
-                segment.id().value(), from, to, segment.lengthMetres() * 1000, width, bend, wish, false);
+                : OptionalDouble.of(Headings.to(new Point(one.xMm(), one.yMm()), new Point(other.xMm(), other.yMm())));
+        return new FormRun(segment.id().value(), from, to, segment.lengthMetres() * 1000, width, bend, wish, false);
     }
 
     private double widthMm(BundleSegment segment) {

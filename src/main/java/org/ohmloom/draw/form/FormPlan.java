@@ -19,16 +19,34 @@ record FormPlan(List<FormPiece> pieces, List<Laid> laid, double widthMm, double 
     static final double MARGIN_MM = 20;
 
     private static final double BETWEEN_MM = 30;
+    private static final List<Double> SHARES = List.of(0.9, 0.8, 0.7, 0.6, 0.5);
 
     FormPlan {
         pieces = List.copyOf(pieces);
         laid = List.copyOf(laid);
     }
 
-    /** Pieces laid one by one and put on shelves, the highest first, no wider than the board if they can be. */
+    /**
+     * Pieces laid one by one and put on shelves, the highest first, no wider than the board if they can be; when several are too high
+     * together, each is laid again on less.
+     */
     static FormPlan of(List<FormPiece> pieces, double boardWidthMm, double boardHeightMm) {
         double wide = boardWidthMm - 2 * MARGIN_MM;
         double high = boardHeightMm - 2 * MARGIN_MM;
+        FormPlan best = laid(pieces, wide, high);
+        for (double share : SHARES) {
+            if (pieces.size() < 2 || best.heightMm() <= boardHeightMm) {
+                break;
+            }
+            FormPlan other = laid(pieces, wide, high * share);
+            boolean smaller =
+                    other.heightMm() < best.heightMm() && other.widthMm() <= Math.max(best.widthMm(), boardWidthMm);
+            best = smaller ? other : best;
+        }
+        return best;
+    }
+
+    private static FormPlan laid(List<FormPiece> pieces, double wide, double high) {
         List<FormPiece> sorted = new ArrayList<>();
         List<Laid> all = new ArrayList<>();
         List<Integer> order = new ArrayList<>();
@@ -39,7 +57,8 @@ record FormPlan(List<FormPiece> pieces, List<Laid> laid, double widthMm, double 
             order.add(k);
         }
         order.sort(Comparator.comparingDouble(k -> -laid.get(k).bounds().heightMm()));
-        double widest = laid.stream().mapToDouble(each -> each.bounds().widthMm()).max().orElse(0);
+        double widest =
+                laid.stream().mapToDouble(each -> each.bounds().widthMm()).max().orElse(0);
         double room = Math.max(wide, widest);
         double x = 0;
         double y = 0;

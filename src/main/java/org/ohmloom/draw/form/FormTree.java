@@ -60,7 +60,8 @@ record FormTree(List<FormNode> nodes, List<FormRun> runs) {
             for (int run : at.get(node)) {
                 int next = runs.get(run).other(node);
                 if (far[next] < 0) {
-                    far[next] = far[node] + (runs.get(run).leader() ? 0 : runs.get(run).lengthMm());
+                    far[next] = far[node]
+                            + (runs.get(run).leader() ? 0 : runs.get(run).lengthMm());
                     back[next] = run;
                     waiting.add(next);
                     best = far[next] > far[best] ? next : best;

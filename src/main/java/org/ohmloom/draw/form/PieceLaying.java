@@ -14,7 +14,7 @@ import org.ohmloom.draw.Point;
  */
 final class PieceLaying {
 
-    private static final double[] SHARES = {0.25, 0.4, 0.55, 0.75, 1};
+    private static final List<Double> SHARES = List.of(0.25, 0.4, 0.55, 0.75, 1.0);
     private static final double FULLEST = 0.75;
     private static final double GROWTH = 1.12;
     private static final int MOST_GROWTHS = 16;
@@ -104,9 +104,9 @@ final class PieceLaying {
         Extent board = new Extent(0, 0, widthMm, heightMm);
         for (Trunk trunk : trunks) {
             List<FormRun> runs = trunk.runs().stream().map(tree.runs()::get).toList();
-            double margin = 1 + runs.stream().mapToDouble(TreeLaying::reachMm).max().orElse(0);
-            TrunkTemplate template =
-                    new TrunkTemplate(runs, board, margin, endMm(trunk.start()), endMm(trunk.end()));
+            double margin =
+                    1 + runs.stream().mapToDouble(TreeLaying::reachMm).max().orElse(0);
+            TrunkTemplate template = new TrunkTemplate(runs, board, margin, endMm(trunk.start()), endMm(trunk.end()));
             int tried = 0;
             for (int rows = 1; rows <= MOST_ROWS && tried < MORE_ROWS; rows++) {
                 Optional<List<Way>> along = template.rows(rows);
@@ -180,9 +180,7 @@ final class PieceLaying {
                 tree.runs().get(trunks.get(0).runs().get(0)).wishFrom(start).orElse(0) + 180);
         extents.add(WaySearch.card(at[start], back, first.cardWidthMm(), first.cardHeightMm()));
         Extent all = Extent.union(extents).orElseThrow().grown(1);
-        return all.widthMm() > widthMm || all.heightMm() > heightMm
-                ? Optional.empty()
-                : straight(all, at, order, back);
+        return all.widthMm() > widthMm || all.heightMm() > heightMm ? Optional.empty() : straight(all, at, order, back);
     }
 
     private Optional<Laid> straight(Extent board, Point[] at, List<Integer> order, double back) {

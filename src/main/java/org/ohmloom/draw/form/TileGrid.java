@@ -18,8 +18,7 @@ import org.ohmloom.draw.Paper;
  * @param columns  columns
  * @param rows     rows
  */
-public record TileGrid(
-        double sheetWidthMm, double sheetHeightMm, double leftMm, double topMm, int columns, int rows) {
+public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm, double topMm, int columns, int rows) {
 
     /** Strip shared by neighbours, mm. */
     static final double OVERLAP_MM = 12;
@@ -50,8 +49,7 @@ public record TileGrid(
 
     /** A cell on the board. */
     Extent cell(int column, int row) {
-        return Extent.at(
-                leftMm + column * cellWidthMm(), topMm + row * cellHeightMm(), cellWidthMm(), cellHeightMm());
+        return Extent.at(leftMm + column * cellWidthMm(), topMm + row * cellHeightMm(), cellWidthMm(), cellHeightMm());
     }
 
     /** What a tile shows of the board. */
@@ -63,7 +61,11 @@ public record TileGrid(
     boolean shows(Extent extent) {
         int column = (int) Math.floor((extent.centre().xMm() - leftMm) / cellWidthMm());
         int row = (int) Math.floor((extent.centre().yMm() - topMm) / cellHeightMm());
-        return column >= 0 && row >= 0 && column < columns && row < rows && picture(column, row).contains(extent);
+        return column >= 0
+                && row >= 0
+                && column < columns
+                && row < rows
+                && picture(column, row).contains(extent);
     }
 
     /** All that the tiles show together. */

@@ -21,10 +21,12 @@ final class TileMarks {
     static final double BAR_MM = 100;
 
     private static final double BAR_HIGH_MM = 2.4;
+    private static final double EDGE_MM = 0.25;
     private static final double CROSS_MM = 6;
     private static final double FIELDS_MM = 74;
     private static final double WIDEST_FIELDS_MM = 180;
-    private static final String HOW = "Measure both bars before use. Print at actual size, no fitting to the page.";
+    private static final String HOW =
+            "Measure both bars before use. Print at actual size, no fitting to the page." + " Cautions: sheet 1.";
 
     private final SheetPen pen;
     private final TileGrid grid;
@@ -71,8 +73,10 @@ final class TileMarks {
             pen.box(Extent.at(x + k * 10, y, 10, BAR_HIGH_MM), fill);
             pen.box(Extent.at(left, bottom - (k + 1) * 10, BAR_HIGH_MM, 10), fill);
         }
-        pen.box(Extent.at(x, y, BAR_MM, BAR_HIGH_MM), Fill.edge(Ink.FRAME, 0.1));
-        pen.box(Extent.at(left, bottom - BAR_MM, BAR_HIGH_MM, BAR_MM), Fill.edge(Ink.FRAME, 0.1));
+        pen.box(Extent.at(x, y, BAR_MM, BAR_HIGH_MM).grown(-EDGE_MM / 2), Fill.edge(Ink.FRAME, EDGE_MM));
+        pen.box(
+                Extent.at(left, bottom - BAR_MM, BAR_HIGH_MM, BAR_MM).grown(-EDGE_MM / 2),
+                Fill.edge(Ink.FRAME, EDGE_MM));
         double base = y + BAR_HIGH_MM + 3.6;
         pen.text("0", x, base, SheetPen.NORMAL_MM, 8, Weight.REGULAR, Ink.TEXT);
         pen.centred("50", new Point(x + 50, base), SheetPen.NORMAL_MM, 20, Weight.REGULAR, Ink.TEXT);

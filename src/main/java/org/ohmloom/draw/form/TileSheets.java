@@ -48,8 +48,7 @@ public final class TileSheets {
         return sheets;
     }
 
-    private Scene sheet(
-            FormBoard board, List<String> names, String prefix, int column, int row, int sheet, int of) {
+    private Scene sheet(FormBoard board, List<String> names, String prefix, int column, int row, int sheet, int of) {
         TileGrid grid = board.grid();
         Extent shown = grid.picture(column, row);
         Extent picture = grid.pictureOnSheet();

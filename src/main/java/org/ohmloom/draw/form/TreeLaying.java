@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Point;
@@ -24,7 +25,9 @@ final class TreeLaying {
     private static final double NEAR_MM = 40;
     private static final int MOST_FOLDS = 5;
     private static final double SLANT = 120;
-    private static final double[] LEADERS_MM = {35, 60, 100, 160, 240};
+    private static final List<Double> LEADERS_MM = List.of(35.0, 60.0, 100.0, 160.0, 240.0);
+
+    private static final FormRun NARROW = new FormRun("", 0, 0, 1, 0, 0, OptionalDouble.empty(), false);
 
     private final FormTree tree;
     private final boolean compact;
@@ -75,8 +78,8 @@ final class TreeLaying {
             return true;
         }
         Extent card = WaySearch.card(nodes[node], degrees, what.cardWidthMm(), what.cardHeightMm());
-        boolean free = Capsule.of(card, Room.CARD).stream()
-                .allMatch(row -> room.isFree(row, owner -> touches(owner, node)));
+        boolean free =
+                Capsule.of(card, Room.CARD).stream().allMatch(row -> room.isFree(row, owner -> touches(owner, node)));
         cards[node] = card;
         Capsule.of(card, Room.CARD).forEach(room::add);
         return free;
@@ -170,24 +173,54 @@ final class TreeLaying {
                 return Optional.of(number);
             }
             put(number, from, way.get());
-            runsAt.get(run.other(from)).stream().filter(each -> ways[each] == null).forEach(waiting::add);
+            runsAt.get(run.other(from)).stream()
+                    .filter(each -> ways[each] == null)
+                    .forEach(waiting::add);
         }
         return Optional.empty();
     }
 
     private Optional<Way> best(int number, int from, double[] weights) {
         FormRun run = tree.runs().get(number);
-        double[] lengths = run.leader() ? LEADERS_MM : new double[] {run.lengthMm()};
+        List<Double> lengths = run.leader() ? LEADERS_MM : List.of(run.lengthMm());
         for (double length : lengths) {
             List<Way> found = new ArrayList<>();
             for (int folds = 0; folds <= (run.leader() ? 0 : MOST_FOLDS); folds++) {
-                found.addAll(search.ways(task(number, from, length), folds));
+                search.ways(task(number, from, length), folds).stream()
+                        .filter(way -> !crossesSibling(way, from))
+                        .forEach(found::add);
                 if (!found.isEmpty() && (!compact || run.leader() || folds > 0)) {
                     return Optional.of(best(found, number, from, weights));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether a way crosses another at the same node, close to which the room beside runs is not kept. */
+    private boolean crossesSibling(Way way, int from) {
+        double near = 2 * nearMm(NARROW, from);
+        for (int number : runsAt.get(from)) {
+            if (ways[number] != null) {
+                List<Point> other =
+                        (tree.runs().get(number).from() == from ? ways[number] : ways[number].reversed()).points();
+                if (crossNear(way.points(), other, near)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean crossNear(List<Point> one, List<Point> other, double near) {
+        for (int i = 1; i < one.size() && one.get(i - 1).distanceMm(one.get(0)) < near; i++) {
+            for (int j = 1; j < other.size(); j++) {
+                if (Capsule.cross(one.get(i - 1), one.get(i), other.get(j - 1), other.get(j))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private WaySearch.Task task(int number, int from, double length) {
@@ -285,7 +318,10 @@ final class TreeLaying {
 
     private static double badness(FormRun run, int from, Way way, List<Double> taken) {
         double start = way.startDegrees();
-        double narrow = taken.stream().mapToDouble(each -> Headings.between(each, start)).min().orElse(90);
+        double narrow = taken.stream()
+                .mapToDouble(each -> Headings.between(each, start))
+                .min()
+                .orElse(90);
         double slanted = Math.min(start % 90, 90 - start % 90);
         double wish = run.wishFrom(from).isPresent()
                 ? Headings.between(run.wishFrom(from).getAsDouble(), start)

@@ -12,7 +12,7 @@ import org.ohmloom.draw.Point;
  */
 final class TrunkTemplate {
 
-    private static final double ARC_STEP_DEGREES = 7.5;
+    private static final double ARC_STEP_DEGREES = 3;
     private static final double SEARCH_MM = 40;
 
     private final List<FormRun> runs;
@@ -124,8 +124,7 @@ final class TrunkTemplate {
             double one = Headings.to(points.get(k - 2), points.get(k - 1));
             double two = Headings.to(points.get(k - 1), points.get(k));
             boolean bent = Headings.between(one, two) > 1;
-            boolean before = k > 2
-                    && Headings.between(Headings.to(points.get(k - 3), points.get(k - 2)), one) > 1;
+            boolean before = k > 2 && Headings.between(Headings.to(points.get(k - 3), points.get(k - 2)), one) > 1;
             folds += bent && !before ? 1 : 0;
         }
         return folds;

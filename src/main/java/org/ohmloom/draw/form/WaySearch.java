@@ -15,14 +15,18 @@ final class WaySearch {
     /** Gap between the end of a run and its card, mm. */
     static final double CARD_GAP_MM = 4;
 
+    /** Chords that an arc step is drawn with. */
+    private static final int CHORDS = 4;
+
     private static final double STEP_MM = 25;
+    private static final double LEAST_END_MM = 20;
     private static final double ARC_STEP_DEGREES = 15;
-    private static final double[] TURNS = {90, -90, 180, -180, 45, -45};
-    private static final double[] LONG_TURNS = {180, -180, 90, -90};
-    private static final double[] STRETCHES_MM = {40, 90, 160, 260, 400, 600, 900};
+    private static final List<Double> TURNS = List.of(90.0, -90.0, 180.0, -180.0, 45.0, -45.0);
+    private static final List<Double> LONG_TURNS = List.of(180.0, -180.0, 90.0, -90.0);
+    private static final List<Double> STRETCHES_MM = List.of(40.0, 90.0, 160.0, 260.0, 400.0, 600.0, 900.0);
     private static final int GENERAL_FOLDS = 2;
     private static final int MOST_WAYS = 80;
-    private static final long MOST_LOOKS = 60_000;
+    private static final long MOST_LOOKS = 80_000;
 
     private final Room room;
 
@@ -128,9 +132,13 @@ final class WaySearch {
 
     /** Whether the ways own stretches keep clear of one another but for neighbours. */
     private static boolean ownRoomFree(Task task, List<Point> points) {
+        double[] gone = new double[points.size()];
+        for (int k = 1; k < gone.length; k++) {
+            gone[k] = gone[k - 1] + points.get(k - 1).distanceMm(points.get(k));
+        }
         for (int i = 1; i < points.size(); i++) {
             for (int j = i + 1; j < points.size(); j++) {
-                double between = Way.lengthMm(points.subList(i, j));
+                double between = gone[j - 1] - gone[i];
                 if (between > Math.PI * task.reachMm()
                         && Capsule.distanceMm(points.get(i - 1), points.get(i), points.get(j - 1), points.get(j))
                                 < 2 * task.reachMm() - 1e-6) {
@@ -199,18 +207,23 @@ final class WaySearch {
         double left = leg.leftMm() - stretch;
         double gone = leg.goneMm() + stretch;
         int steps = (int) Math.round(Math.abs(turn) / ARC_STEP_DEGREES);
-        double chord = 2 * radius * Math.sin(Math.toRadians(ARC_STEP_DEGREES / 2));
+        double sense = Math.signum(turn);
+        double turned = ARC_STEP_DEGREES / CHORDS;
+        double chord = 2 * radius * Math.sin(Math.toRadians(turned / 2));
         double degrees = leg.degrees();
         for (int k = 0; k < steps; k++) {
-            degrees += Math.signum(turn) * (k == 0 ? ARC_STEP_DEGREES / 2 : ARC_STEP_DEGREES);
             Point from = points.get(points.size() - 1);
-            Point to = Headings.from(from, degrees, chord);
-            left -= chord;
-            if (left < 20 || !isFree(task, from, to, gone)) {
+            Point to = from;
+            for (int j = 0; j < CHORDS; j++) {
+                to = Headings.from(to, degrees + sense * turned * (j + 0.5), chord);
+                points.add(to);
+            }
+            degrees += sense * ARC_STEP_DEGREES;
+            left -= CHORDS * chord;
+            if (left < LEAST_END_MM || !isFree(task, from, to, gone)) {
                 return null;
             }
-            gone += chord;
-            points.add(to);
+            gone += CHORDS * chord;
         }
         double ahead = Headings.normal(leg.degrees() + turn);
         return new Leg(points, ahead, left, gone, leg.folds() + 1);

@@ -84,7 +84,9 @@ final class Wedges {
     /** The node half way along the trunk. */
     private int middle() {
         List<Integer> trunk = tree.trunk();
-        return trunk.isEmpty() ? 0 : tree.runs().get(trunk.get(trunk.size() / 2)).from();
+        return trunk.isEmpty()
+                ? 0
+                : tree.runs().get(trunk.get(trunk.size() / 2)).from();
     }
 
     /** How many ends lie beyond each run as seen from the root. */

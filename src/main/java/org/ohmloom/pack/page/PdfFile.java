@@ -37,6 +37,9 @@ import org.ohmloom.draw.Weight;
 public final class PdfFile {
     static final double POINTS_PER_MM = 72 / 25.4;
 
+    /** A page is no longer than this, in its own units (ISO 32000-1, annex C); a longer one has a larger unit. */
+    private static final double MOST_UNITS = 14_400;
+
     private final SceneFonts fonts;
     private final DrawStyle style;
 
@@ -85,13 +88,17 @@ public final class PdfFile {
     }
 
     private void page(PDDocument document, PdfBoxGraphics2DFontTextDrawer letters, Scene scene) throws IOException {
-        float width = (float) (scene.widthMm() * POINTS_PER_MM);
-        float height = (float) (scene.heightMm() * POINTS_PER_MM);
+        int unit = (int) Math.ceil(Math.max(scene.widthMm(), scene.heightMm()) * POINTS_PER_MM / MOST_UNITS);
+        float width = (float) (scene.widthMm() * POINTS_PER_MM / unit);
+        float height = (float) (scene.heightMm() * POINTS_PER_MM / unit);
         PDPage page = new PDPage(new PDRectangle(width, height));
+        if (unit > 1) {
+            page.setUserUnit(unit);
+        }
         document.addPage(page);
         PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
         graphics.setFontTextDrawer(letters);
-        graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
+        graphics.scale(POINTS_PER_MM / unit, POINTS_PER_MM / unit);
         new ScenePainter(fonts).paint(graphics, scene, style);
         graphics.dispose();
         try (PDPageContentStream stream = new PDPageContentStream(document, page)) {

@@ -41,8 +41,13 @@ public final class ReportPages {
         }
     }
 
-    /** Sets a report. */
+    /** Sets a report that is a document by itself. */
     public Pages set(Report report, TitleFields fields) {
+        return set(report, fields, 0);
+    }
+
+    /** Sets a report which so many other sheets follow in its document. */
+    public Pages set(Report report, TitleFields fields, int following) {
         SheetFrame frame = new SheetFrame(typesetter, paper);
         Flow flow = new Flow(frame.area());
         BlockSetting setting = new BlockSetting(typesetter, flow, report.blocks());
@@ -60,7 +65,8 @@ public final class ReportPages {
         int of = flow.pages().size();
         for (int k = 0; k < of; k++) {
             List<Item> items = new ArrayList<>(flow.pages().get(k));
-            items.addAll(frame.items(fields, k == 0 ? report.remark() : CAUTIONS + report.remark(), k + 1, of));
+            String remark = k == 0 ? report.remark() : CAUTIONS + report.remark();
+            items.addAll(frame.items(fields, remark, k + 1, of + following));
             scenes.add(frame.sheet(items));
         }
         return new Pages(scenes, flow.bookmarks(), flow.mentions());
