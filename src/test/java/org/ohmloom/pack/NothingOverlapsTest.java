@@ -49,12 +49,11 @@ class NothingOverlapsTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
-    void ofAHarnessMadeAtRandom(int seed) {
+    void ofAHarnessMadeAtRandom(int seed) throws PackException {
         Analysis analysis =
                 Analyst.analyse(ShopHarness.of(1000 + seed, wires(seed)), WireTables.bundled(), Cancel.NEVER);
         Paper paper = Paper.values()[seed % Paper.values().length];
-        PackOptions all = PackOptions.ALL;
-        PackOptions options = new PackOptions(all.documents(), paper, false, false, false);
+        PackOptions options = PackOptions.ALL.withPaper(paper.label());
         assertApart(analysis, options, "seed " + seed + " on " + paper);
     }
 

@@ -54,11 +54,12 @@ public final class TileSheets {
         Extent picture = grid.pictureOnSheet();
         Placement place = Placement.moved(picture.leftMm() - shown.leftMm(), picture.topMm() - shown.topMm());
         List<Item> items = new ArrayList<>();
+        TileClip clip = new TileClip(shown);
         for (Item item : board.items()) {
             if (item.mark().bounds().overlaps(shown)) {
-                part(item, shown, grid)
-                        .ifPresent(mark -> items.add(
-                                new Item(item.layer(), mark, item.element(), item.description()).placed(place)));
+                for (Mark mark : parts(item, shown, grid, clip)) {
+                    items.add(new Item(item.layer(), mark, item.element(), item.description()).placed(place));
+                }
             }
         }
         SheetPen pen = new SheetPen(new Lettering(fonts));
@@ -74,11 +75,14 @@ public final class TileSheets {
     }
 
     /** What a tile shows of a mark: of a text that runs over its edge only the letters that are whole. */
-    private Optional<Mark> part(Item item, Extent shown, TileGrid grid) {
-        if (!(item.mark() instanceof Text text) || shown.contains(text.bounds())) {
-            return Optional.of(item.mark());
+    private List<Mark> parts(Item item, Extent shown, TileGrid grid, TileClip clip) {
+        if (!(item.mark() instanceof Text text)) {
+            return clip.of(item.mark());
         }
-        return grid.shows(text.bounds()) ? Optional.empty() : letters(text, shown);
+        if (shown.contains(text.bounds())) {
+            return List.of(text);
+        }
+        return grid.shows(text.bounds()) ? List.of() : letters(text, shown).stream().toList();
     }
 
     private Optional<Mark> letters(Text text, Extent shown) {
