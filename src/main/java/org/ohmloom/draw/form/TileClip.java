@@ -44,7 +44,9 @@ final class TileClip {
             }
             return area(new Area(around, disc.fill()));
         }
-        return mark instanceof Box box ? box(box).map(each -> List.<Mark>of(each)).orElse(List.of()) : List.of(mark);
+        return mark instanceof Box box
+                ? box(box).map(each -> List.<Mark>of(each)).orElse(List.of())
+                : List.of(mark);
     }
 
     private Optional<Box> box(Box box) {

@@ -82,7 +82,9 @@ public final class TileSheets {
         if (shown.contains(text.bounds())) {
             return List.of(text);
         }
-        return grid.shows(text.bounds()) ? List.of() : letters(text, shown).stream().toList();
+        return grid.shows(text.bounds())
+                ? List.of()
+                : letters(text, shown).stream().toList();
     }
 
     private Optional<Mark> letters(Text text, Extent shown) {

@@ -63,65 +63,56 @@ enum Glyph {
     List<Mark> marks(Point at) {
         return switch (this) {
             case FUSE -> List.of(box(at, halfMm, 1.2), line(at.plus(-halfMm, 0), at.plus(halfMm, 0)));
-            case BREAKER ->
-                List.of(
-                        line(at.plus(-halfMm + 0.7, -0.7), at.plus(-halfMm - 0.7, 0.7)),
-                        line(at.plus(-halfMm + 0.7, 0.7), at.plus(-halfMm - 0.7, -0.7)),
-                        line(at.plus(-halfMm, 0), at.plus(halfMm - 0.4, -1.9)));
-            case CONTACT ->
-                List.of(
-                        new Disc(at.plus(halfMm, 0), 0.35, Fill.of(Ink.TEXT)),
-                        new Disc(at.plus(-halfMm, 0), 0.35, Fill.of(Ink.TEXT)),
-                        line(at.plus(-halfMm, 0), at.plus(halfMm - 0.4, -1.9)));
-            case PLUG ->
-                List.of(
-                        line(at.plus(-halfMm, -1.2), at.plus(0, 0), at.plus(-halfMm, 1.2)),
-                        line(at.plus(0, -1.2), at.plus(halfMm, 0), at.plus(0, 1.2)),
-                        line(at.plus(-halfMm, 0), at.plus(halfMm, 0)));
+            case BREAKER -> List.of(
+                    line(at.plus(-halfMm + 0.7, -0.7), at.plus(-halfMm - 0.7, 0.7)),
+                    line(at.plus(-halfMm + 0.7, 0.7), at.plus(-halfMm - 0.7, -0.7)),
+                    line(at.plus(-halfMm, 0), at.plus(halfMm - 0.4, -1.9)));
+            case CONTACT -> List.of(
+                    new Disc(at.plus(halfMm, 0), 0.35, Fill.of(Ink.TEXT)),
+                    new Disc(at.plus(-halfMm, 0), 0.35, Fill.of(Ink.TEXT)),
+                    line(at.plus(-halfMm, 0), at.plus(halfMm - 0.4, -1.9)));
+            case PLUG -> List.of(
+                    line(at.plus(-halfMm, -1.2), at.plus(0, 0), at.plus(-halfMm, 1.2)),
+                    line(at.plus(0, -1.2), at.plus(halfMm, 0), at.plus(0, 1.2)),
+                    line(at.plus(-halfMm, 0), at.plus(halfMm, 0)));
             case COIL -> List.of(box(at, halfMm, 1.7), line(at.plus(-1, 1.7), at.plus(1, -1.7)));
-            case OUTPUT ->
-                List.of(
-                        box(at, halfMm, 2.2),
-                        line(at.plus(-halfMm, 0), at.plus(-1.6, 0), at.plus(1.4, -1.4)),
-                        line(at.plus(1.6, 0), at.plus(halfMm, 0)));
-            case DIODE ->
-                List.of(
-                        new Area(
-                                List.of(at.plus(-halfMm, -1.6), at.plus(-halfMm, 1.6), at.plus(halfMm, 0)),
-                                Fill.edge(Ink.TEXT, W)),
-                        line(at.plus(halfMm, -1.6), at.plus(halfMm, 1.6)));
-            case LAMP ->
-                List.of(
-                        new Disc(at, halfMm, Fill.edge(Ink.TEXT, W)),
-                        line(at.plus(-1.55, -1.55), at.plus(1.55, 1.55)),
-                        line(at.plus(-1.55, 1.55), at.plus(1.55, -1.55)));
-            case MOTOR ->
-                List.of(
-                        new Disc(at, halfMm, Fill.edge(Ink.TEXT, W)),
-                        line(at.plus(-1, 1), at.plus(-1, -1), at.plus(0, 0.3), at.plus(1, -1), at.plus(1, 1)));
-            case GENERATOR ->
-                List.of(
-                        new Disc(at, halfMm, Fill.edge(Ink.TEXT, W)),
-                        line(
-                                at.plus(0.8, -0.8),
-                                at.plus(0.3, -1.1),
-                                at.plus(-0.4, -1.1),
-                                at.plus(-0.9, -0.5),
-                                at.plus(-0.9, 0.5),
-                                at.plus(-0.4, 1.1),
-                                at.plus(0.3, 1.1),
-                                at.plus(0.9, 0.7),
-                                at.plus(0.9, 0.1),
-                                at.plus(0.1, 0.1)));
+            case OUTPUT -> List.of(
+                    box(at, halfMm, 2.2),
+                    line(at.plus(-halfMm, 0), at.plus(-1.6, 0), at.plus(1.4, -1.4)),
+                    line(at.plus(1.6, 0), at.plus(halfMm, 0)));
+            case DIODE -> List.of(
+                    new Area(
+                            List.of(at.plus(-halfMm, -1.6), at.plus(-halfMm, 1.6), at.plus(halfMm, 0)),
+                            Fill.edge(Ink.TEXT, W)),
+                    line(at.plus(halfMm, -1.6), at.plus(halfMm, 1.6)));
+            case LAMP -> List.of(
+                    new Disc(at, halfMm, Fill.edge(Ink.TEXT, W)),
+                    line(at.plus(-1.55, -1.55), at.plus(1.55, 1.55)),
+                    line(at.plus(-1.55, 1.55), at.plus(1.55, -1.55)));
+            case MOTOR -> List.of(
+                    new Disc(at, halfMm, Fill.edge(Ink.TEXT, W)),
+                    line(at.plus(-1, 1), at.plus(-1, -1), at.plus(0, 0.3), at.plus(1, -1), at.plus(1, 1)));
+            case GENERATOR -> List.of(
+                    new Disc(at, halfMm, Fill.edge(Ink.TEXT, W)),
+                    line(
+                            at.plus(0.8, -0.8),
+                            at.plus(0.3, -1.1),
+                            at.plus(-0.4, -1.1),
+                            at.plus(-0.9, -0.5),
+                            at.plus(-0.9, 0.5),
+                            at.plus(-0.4, 1.1),
+                            at.plus(0.3, 1.1),
+                            at.plus(0.9, 0.7),
+                            at.plus(0.9, 0.1),
+                            at.plus(0.1, 0.1)));
             case RESISTANCE -> List.of(box(at, halfMm, 1.4));
-            case TRANSDUCER ->
-                List.of(box(at, halfMm, halfMm), line(at.plus(-halfMm, halfMm), at.plus(halfMm, -halfMm)));
-            case BATTERY ->
-                List.of(
-                        line(at.plus(-1.8, -0.9), at.plus(-1.8, 0.9)),
-                        line(at.plus(-0.6, -2), at.plus(-0.6, 2)),
-                        line(at.plus(0.6, -0.9), at.plus(0.6, 0.9)),
-                        line(at.plus(1.8, -2), at.plus(1.8, 2)));
+            case TRANSDUCER -> List.of(
+                    box(at, halfMm, halfMm), line(at.plus(-halfMm, halfMm), at.plus(halfMm, -halfMm)));
+            case BATTERY -> List.of(
+                    line(at.plus(-1.8, -0.9), at.plus(-1.8, 0.9)),
+                    line(at.plus(-0.6, -2), at.plus(-0.6, 2)),
+                    line(at.plus(0.6, -0.9), at.plus(0.6, 0.9)),
+                    line(at.plus(1.8, -2), at.plus(1.8, 2)));
         };
     }
 
