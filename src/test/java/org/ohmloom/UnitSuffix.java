@@ -16,7 +16,7 @@ final class UnitSuffix {
                             + "nanofarads picofarads tesla teslas coulombs joules hours metres millimetres "
                             + "micrometres kilometres mm mm2 mm3 m2 m3 kilograms kg grams newtons pascals bars celsius kelvin "
                             + "kelvins seconds milliseconds microseconds minutes days hertz kilohertz bits bytes baud rpm "
-                            + "decibels degrees radians ratio fraction percent factor exponent count")
+                            + "decibels degrees radians ratio fraction percent factor exponent count points")
                     .split(" "));
 
     /** Words that may follow "Per". */

@@ -31,18 +31,18 @@ final class AllocationCost {
             if (connectors.size() > 1) {
                 parts.add(new CostPart(
                         owner + " is spread over " + String.join(", ", connectors),
-                        weights.otherConnector() * (connectors.size() - 1)));
+                        weights.otherConnectorPoints() * (connectors.size() - 1)));
             }
         });
         claimsBySlot.forEach((id, claims) -> {
             Slot slot = slots.get(id);
             if (claims.size() > 1) {
-                parts.add(new CostPart(claims.size() + " lines share " + id + " in a splice", weights.splice()));
+                parts.add(new CostPart(claims.size() + " lines share " + id + " in a splice", weights.splicePoints()));
             }
             if (slot.roles().size() > 1) {
                 parts.add(new CostPart(
                         id + " could be something else as well",
-                        weights.versatile() * (slot.roles().size() - 1)));
+                        weights.versatilePoints() * (slot.roles().size() - 1)));
             }
             for (String beside : slot.neighbours()) {
                 for (Claim claim : claims) {
@@ -51,17 +51,17 @@ final class AllocationCost {
                             parts.add(new CostPart(
                                     claim.id() + " in " + id + " is read beside " + other.id() + " in " + beside
                                             + ", which switches",
-                                    weights.besideSwitching()));
+                                    weights.besideSwitchingPoints()));
                         }
                     }
                 }
             }
         });
-        parts.removeIf(part -> part.cost() == 0);
+        parts.removeIf(part -> part.costPoints() == 0);
         return List.copyOf(parts);
     }
 
     static double of(PinProblem problem, Map<Claim, Slot> chosen) {
-        return parts(problem, chosen).stream().mapToDouble(CostPart::cost).sum();
+        return parts(problem, chosen).stream().mapToDouble(CostPart::costPoints).sum();
     }
 }

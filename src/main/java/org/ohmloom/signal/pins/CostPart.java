@@ -4,6 +4,6 @@ package org.ohmloom.signal.pins;
  * One reason why an allocation is not free.
  *
  * @param reason why, in words
- * @param cost   how much, 0 or more
+ * @param costPoints  how much, 0 or more
  */
-public record CostPart(String reason, double cost) {}
+public record CostPart(String reason, double costPoints) {}

@@ -42,23 +42,23 @@ final class LeastAdded {
         double cost = 0;
         Set<String> connectors = connectorsByOwner.getOrDefault(claim.owner(), Set.of());
         if (!connectors.isEmpty() && !connectors.contains(slot.connector())) {
-            cost += weights.otherConnector() / waitingByOwner.get(claim.owner());
+            cost += weights.otherConnectorPoints() / waitingByOwner.get(claim.owner());
         }
         int taken = takenBySlot.getOrDefault(slot.id(), 0);
         int room = slot.capacity() - taken;
         if (taken == 0) {
-            cost += weights.versatile() * (slot.roles().size() - 1) / room;
+            cost += weights.versatilePoints() * (slot.roles().size() - 1) / room;
         } else if (taken == 1) {
-            cost += weights.splice() / room;
+            cost += weights.splicePoints() / room;
         }
         if (claim.isSensitive()) {
             for (String beside : slot.neighbours()) {
-                cost += weights.besideSwitching() * switchingBySlot.getOrDefault(beside, 0);
+                cost += weights.besideSwitchingPoints() * switchingBySlot.getOrDefault(beside, 0);
             }
         }
         if (claim.switching()) {
             for (String beside : besideBySlot.getOrDefault(slot.id(), Set.of())) {
-                cost += weights.besideSwitching() * sensitiveBySlot.getOrDefault(beside, 0);
+                cost += weights.besideSwitchingPoints() * sensitiveBySlot.getOrDefault(beside, 0);
             }
         }
         return cost;

@@ -13,23 +13,23 @@ public sealed interface PinPlan {
      *
      * @param chosen slot of each claim, in the order of the claims
      * @param parts  what it costs, and why
-     * @param bound  no allocation costs less than this
+     * @param boundPoints  no allocation costs less than this
      * @param proven whether none costs less than this one
      */
-    record Found(Map<Claim, Slot> chosen, List<CostPart> parts, double bound, boolean proven) implements PinPlan {
+    record Found(Map<Claim, Slot> chosen, List<CostPart> parts, double boundPoints, boolean proven) implements PinPlan {
         public Found {
             chosen = Collections.unmodifiableMap(new LinkedHashMap<>(chosen));
             parts = List.copyOf(parts);
         }
 
         /** What it costs in all. */
-        public double cost() {
-            return parts.stream().mapToDouble(CostPart::cost).sum();
+        public double costPoints() {
+            return parts.stream().mapToDouble(CostPart::costPoints).sum();
         }
 
         /** How much cheaper one might be that was not found, 0 when it is proven. */
-        public double gap() {
-            return proven ? 0 : Math.max(0, cost() - bound);
+        public double gapPoints() {
+            return proven ? 0 : Math.max(0, costPoints() - boundPoints);
         }
     }
 

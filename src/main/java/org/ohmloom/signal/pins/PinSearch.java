@@ -129,7 +129,7 @@ public final class PinSearch {
                         ? least.of(claim, slot)
                         : Double.POSITIVE_INFINITY);
         return assigned.unserved().isEmpty()
-                ? AllocationCost.of(problem, chosen) + assigned.cost()
+                ? AllocationCost.of(problem, chosen) + assigned.costPoints()
                 : Double.POSITIVE_INFINITY;
     }
 }

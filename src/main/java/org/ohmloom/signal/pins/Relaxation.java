@@ -30,10 +30,10 @@ final class Relaxation {
      * A cheapest assignment.
      *
      * @param chosen   the slot of each claim that is served
-     * @param cost     cost of the pairs chosen
+     * @param costPoints cost of the pairs chosen
      * @param unserved claims without a slot
      */
-    record Assigned(Map<Claim, Slot> chosen, double cost, List<Claim> unserved) {}
+    record Assigned(Map<Claim, Slot> chosen, double costPoints, List<Claim> unserved) {}
 
     /**
      * The cheapest assignment of those claims.

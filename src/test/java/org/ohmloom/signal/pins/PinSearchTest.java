@@ -42,7 +42,7 @@ class PinSearchTest {
                                 slot("U1.1", "X1", PinRole.ANALOGUE_INPUT, PinRole.THERMISTOR_INPUT),
                                 slot("U1.2", "X1", PinRole.ANALOGUE_INPUT))));
         assertEquals("U1.2", found.chosen().values().iterator().next().id());
-        assertEquals(0, found.cost(), 0);
+        assertEquals(0, found.costPoints(), 0);
         assertTrue(found.proven());
     }
 
@@ -61,7 +61,7 @@ class PinSearchTest {
             slots.add(slot("X1." + role, "X1", role));
         }
         PinPlan.Found found = assertInstanceOf(PinPlan.Found.class, plan(claims, slots));
-        assertEquals(0, found.cost(), 0);
+        assertEquals(0, found.costPoints(), 0);
         for (String sensor : List.of("B1", "B2")) {
             long connectors = found.chosen().entrySet().stream()
                     .filter(each -> each.getKey().owner().equals(sensor))
@@ -85,7 +85,8 @@ class PinSearchTest {
                         List.of(output, beside, away)));
         assertEquals(
                 "U1.3", found.chosen().get(claim("B1", PinRole.ANALOGUE_INPUT)).id());
-        assertEquals(0.25, found.cost(), 1e-12, "one other thing it could be, 0.25, rather than 8 beside the output");
+        assertEquals(
+                0.25, found.costPoints(), 1e-12, "one other thing it could be, 0.25, rather than 8 beside the output");
     }
 
     /** 5 sensors at 10 mA on one supply of 50 mA fit; at 11 mA, 55 mA do not, and the limit is named. */
@@ -99,7 +100,7 @@ class PinSearchTest {
             }
             PinPlan plan = plan(claims, List.of(supply));
             if (amps == 0.010) {
-                assertEquals(2, assertInstanceOf(PinPlan.Found.class, plan).cost(), 1e-12, "one splice");
+                assertEquals(2, assertInstanceOf(PinPlan.Found.class, plan).costPoints(), 1e-12, "one splice");
             } else {
                 PinPlan.Impossible impossible = assertInstanceOf(PinPlan.Impossible.class, plan);
                 assertEquals(List.of("U1.REF would carry 0.0550 A and may carry 0.0500 A"), impossible.currents());
@@ -168,8 +169,8 @@ class PinSearchTest {
             if (plan instanceof PinPlan.Found each) {
                 found++;
                 assertTrue(each.proven(), problem.toString());
-                assertEquals(least, each.cost(), 1e-9, problem.toString());
-                assertEquals(AllocationCost.of(problem, each.chosen()), each.cost(), 1e-9);
+                assertEquals(least, each.costPoints(), 1e-9, problem.toString());
+                assertEquals(AllocationCost.of(problem, each.chosen()), each.costPoints(), 1e-9);
             } else {
                 impossible++;
                 assertInstanceOf(PinPlan.Impossible.class, plan);
