@@ -52,7 +52,20 @@ final class Shelves {
         return sheets.isEmpty() || !sheets.get(0).isEmpty();
     }
 
-    void put(Strip strip) {
+    /** Puts all stretches of a circuit, on a new sheet when that keeps them together. */
+    void put(List<Strip> strips) {
+        double together = (strips.size() - 1) * GAP_MM;
+        for (Strip strip : strips) {
+            together += strip.extent().heightMm() + HEAD_MM;
+        }
+        double below = yMm + shelfMm + (shelfMm > 0 ? GAP_MM : 0);
+        if (strips.size() > 1 && !sheets.isEmpty() && below + together > heightMm() && together <= laterMm) {
+            turn();
+        }
+        strips.forEach(this::put);
+    }
+
+    private void put(Strip strip) {
         Extent extent = strip.extent();
         double width = extent.widthMm();
         double height = extent.heightMm() + HEAD_MM;

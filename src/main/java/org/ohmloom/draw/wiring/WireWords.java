@@ -23,6 +23,10 @@ final class WireWords {
     static final double TEXT_MM = 1.8;
     static final double SWATCH_MM = 4.5;
     static final double SPACE_MM = 1.2;
+
+    /** Less than this is rounding noise, A. */
+    private static final double NO_AMPS = 1e-9;
+
     private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
 
     private final Optional<Analysis> analysis;
@@ -53,9 +57,11 @@ final class WireWords {
         return Optional.ofNullable(ratings.get(wire.id())).map(WireRating::worstAmps);
     }
 
-    /** The state of that current. */
+    /** The state of that current; empty for a wire that never carries any. */
     Optional<StateId> state(Wire wire) {
-        return Optional.ofNullable(ratings.get(wire.id())).flatMap(WireRating::worstState);
+        return Optional.ofNullable(ratings.get(wire.id()))
+                .filter(rating -> rating.worstAmps() > NO_AMPS)
+                .flatMap(WireRating::worstState);
     }
 
     /** The name of a state. */

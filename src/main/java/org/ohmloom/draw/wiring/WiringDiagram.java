@@ -109,7 +109,7 @@ public final class WiringDiagram {
 
     private static Shelves shelves(List<CircuitLayout> layouts, double wide, double firstRoom, double room) {
         Shelves shelves = new Shelves(wide, firstRoom, room);
-        layouts.forEach(layout -> Strip.of(layout, wide).forEach(shelves::put));
+        layouts.forEach(layout -> shelves.put(Strip.of(layout, wide)));
         return shelves;
     }
 
