@@ -5,6 +5,7 @@ import static org.ohmloom.units.Require.notNegative;
 import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.ohmloom.units.Gauge;
@@ -24,6 +25,22 @@ public sealed interface Measured {
     /** The resistance that may take the place of a calculated one, ohm; empty where there is none. */
     default OptionalDouble ohms() {
         return OptionalDouble.empty();
+    }
+
+    /** Ids of the elements of the harness it names; none where any of a kind will do, as the crimps of a set-up. */
+    default List<String> names() {
+        return List.of(place());
+    }
+
+    /**
+     * The element that tells where an end of a test sheet belongs: the connector of {@code X1.3}, the wire of
+     * {@code G2, terminal of W7}.
+     */
+    private static String owner(String end) {
+        String of = " of ";
+        int at = end.indexOf(of);
+        String word = at < 0 ? end : end.substring(at + of.length());
+        return word.split("[.\\s]", 2)[0];
     }
 
     /**
@@ -48,6 +65,11 @@ public sealed interface Measured {
         @Override
         public String place() {
             return from + " to " + to;
+        }
+
+        @Override
+        public List<String> names() {
+            return List.of(owner(from), owner(to));
         }
 
         @Override
@@ -81,6 +103,11 @@ public sealed interface Measured {
         public String place() {
             return isolated;
         }
+
+        @Override
+        public List<String> names() {
+            return List.of(owner(isolated));
+        }
     }
 
     /**
@@ -112,6 +139,11 @@ public sealed interface Measured {
         public String place() {
             return cable + ", " + check;
         }
+
+        @Override
+        public List<String> names() {
+            return List.of(cable);
+        }
     }
 
     /**
@@ -141,6 +173,11 @@ public sealed interface Measured {
         @Override
         public String place() {
             return terminal + ", " + conductor.text();
+        }
+
+        @Override
+        public List<String> names() {
+            return List.of();
         }
     }
 
@@ -176,6 +213,11 @@ public sealed interface Measured {
         @Override
         public String place() {
             return load + " in " + state;
+        }
+
+        @Override
+        public List<String> names() {
+            return List.of(load, state);
         }
     }
 
@@ -228,6 +270,11 @@ public sealed interface Measured {
         @Override
         public String place() {
             return joint;
+        }
+
+        @Override
+        public List<String> names() {
+            return List.of(owner(joint));
         }
 
         @Override

@@ -16,8 +16,10 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Measured;
 import org.ohmloom.model.Note;
 import org.ohmloom.model.Part;
+import org.ohmloom.model.Reading;
 import org.ohmloom.model.Revision;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.TitleBlock;
@@ -46,7 +48,7 @@ public final class AssemblyHarness {
             }
         }
         List<ElementId> others = whole.elements()
-                .filter(each -> !isShared(each) && !kept.contains(each.id()))
+                .filter(each -> !isShared(each) && !kept.contains(each.id()) && !isMeasured(whole, each, kept))
                 .map(Element::id)
                 .toList();
         Harness part = new TakeOut(others).apply(whole);
@@ -84,6 +86,20 @@ public final class AssemblyHarness {
     private static boolean belongs(Element element, AssemblyId id) {
         return element instanceof Assembled part
                 && part.assembly().filter(id::equals).isPresent();
+    }
+
+    /** Whether it is a reading of what the assembly has; tests under power are of the whole. */
+    private static boolean isMeasured(Harness whole, Element element, Set<ElementId> kept) {
+        if (element instanceof Reading reading && reading.measured() instanceof Measured.Pull pull) {
+            return whole.connectors().all().stream()
+                    .filter(connector -> kept.contains(connector.id()))
+                    .flatMap(connector -> connector.cavities().stream())
+                    .flatMap(cavity -> cavity.contact().stream())
+                    .anyMatch(contact -> contact.value().equals(pull.terminal()));
+        }
+        return element instanceof Reading reading
+                && reading.measured().names().stream().allMatch(name -> kept.stream()
+                        .anyMatch(id -> id.value().equals(name)));
     }
 
     /** What all assemblies have in common: lists of parts and places, remarks on the whole. */
