@@ -57,6 +57,15 @@ final class PackCommand implements Callable<Integer> {
     private boolean boardInOne;
 
     @Option(
+            names = "--pictures",
+            paramLabel = "svg,png",
+            description = "Pictures of each sheet of the drawing: svg, png, or none; svg unless given.")
+    private @Nullable String pictures;
+
+    @Option(names = "--dots", paramLabel = "200", description = "Dots to the inch of PNG pictures; 200 unless given.")
+    private @Nullable Integer dots;
+
+    @Option(
             names = "--per-assembly",
             description = "Also writes a pack of each assembly, into a folder named by its number.")
     private boolean perAssembly;
@@ -85,6 +94,12 @@ final class PackCommand implements Callable<Integer> {
         }
         if (board != null) {
             options = options.withBoard(board);
+        }
+        if (pictures != null) {
+            options = options.withPictures(pictures);
+        }
+        if (dots != null) {
+            options = options.withDots(dots);
         }
         Analysis analysis = Inputs.analysed(file);
         options = options.withRemedies(remedies)

@@ -74,6 +74,11 @@ public final class SceneFonts {
         return face(text, weight).deriveFont((float) (heightMm / CAPITAL_RATIO));
     }
 
+    /** Size of the font whose capitals are of a height, mm. */
+    public static double sizeMm(double heightMm) {
+        return heightMm / CAPITAL_RATIO;
+    }
+
     /** Width of a text whose capitals are of a height, mm. */
     public double widthMm(String text, Weight weight, double heightMm) {
         Map<String, Double> known = weight == Weight.BOLD ? boldWidths : regularWidths;

@@ -2,7 +2,6 @@ package org.ohmloom.draw;
 
 import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
@@ -130,28 +129,14 @@ public final class ScenePainter {
         }
     }
 
-    /** The base colour with its tracers as stripes along the middle, the way they run along a wire. */
     private static void swatch(Graphics2D g, Swatch swatch, DrawStyle style) {
-        Extent extent = swatch.extent();
-        List<String> tracers = swatch.colour().tracers();
-        paint(g, extent, InsulationColours.of(swatch.colour().base()), style);
-        double stripe = extent.heightMm() / (tracers.size() * 2 + 1);
-        for (int k = 0; k < tracers.size(); k++) {
-            double top = extent.topMm() + stripe * (2 * k + 1);
-            paint(
-                    g,
-                    Extent.at(extent.leftMm(), top, extent.widthMm(), stripe),
-                    InsulationColours.of(tracers.get(k)),
-                    style);
+        for (Swatch.Stripe stripe : swatch.stripes(style)) {
+            g.setColor(stripe.colour());
+            g.fill(rectangle(stripe.extent()));
         }
         g.setColor(style.colour(Ink.TEXT));
         g.setStroke(new BasicStroke((float) Swatch.EDGE_MM));
-        g.draw(rectangle(extent));
-    }
-
-    private static void paint(Graphics2D g, Extent extent, Color colour, DrawStyle style) {
-        g.setColor(style.mono() ? InsulationColours.grey(colour) : colour);
-        g.fill(rectangle(extent));
+        g.draw(rectangle(swatch.extent()));
     }
 
     private static BasicStroke stroke(Line line) {

@@ -25,8 +25,10 @@ import org.ohmloom.pack.label.LabelTexts;
 import org.ohmloom.pack.page.Bookmark;
 import org.ohmloom.pack.page.PdfContent;
 import org.ohmloom.pack.page.PdfFile;
+import org.ohmloom.pack.page.PngFile;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.ReportPages;
+import org.ohmloom.pack.page.SvgFile;
 import org.ohmloom.pack.page.TableFile;
 import org.ohmloom.pack.page.TitleFields;
 import org.ohmloom.pack.page.WorkbookFile;
@@ -182,11 +184,39 @@ public final class BuildPack {
         } catch (IOException failed) {
             throw new PackException(document.title() + " not made: " + failed.getMessage(), failed);
         }
+        if (document == PackDocument.DRAWING) {
+            pictures(files, prepared);
+        }
         if (prepared.report().isPresent()) {
             Report report = prepared.report().get();
             workbook.add(document.id(), report);
             for (Map.Entry<String, String> table : TableFile.texts(report).entrySet()) {
                 add(files, names.csv(document, table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
+            }
+        }
+    }
+
+    /** Each sheet of the drawing as the pictures asked for. */
+    private void pictures(StagedFiles files, Prepared drawing) throws PackException {
+        PictureOptions wanted = options.pictures();
+        DrawStyle style = options.monochrome() ? DrawStyle.PRINT_MONO : DrawStyle.PRINT;
+        int of = drawing.pages().size();
+        for (int k = 0; k < of; k++) {
+            Scene sheet = drawing.pages().get(k);
+            String title = drawing.document().title() + ", "
+                    + analysis.harness().titleBlock().number() + ", sheet " + (k + 1) + " of " + of;
+            if (wanted.svg()) {
+                byte[] svg = SvgFile.text(sheet, title, style).getBytes(StandardCharsets.UTF_8);
+                add(files, names.picture(drawing.document(), k + 1, "svg"), svg);
+            }
+            if (wanted.png()) {
+                steps.checkpoint();
+                try {
+                    byte[] png = PngFile.bytes(sheet, fonts, style, wanted.dotsPerInch());
+                    add(files, names.picture(drawing.document(), k + 1, "png"), png);
+                } catch (IOException failed) {
+                    throw new PackException("The pictures of the drawing are not made: " + failed.getMessage(), failed);
+                }
             }
         }
     }

@@ -31,6 +31,11 @@ final class FileNames {
         return stem + "-" + document + ".pdf";
     }
 
+    /** A picture of one sheet of a document, from 1. */
+    String picture(PackDocument document, int sheet, String ending) {
+        return stem + "-" + document.id() + "-" + sheet + "." + ending;
+    }
+
     /** The workbook of all tables. */
     String workbook() {
         return stem + "-tables.xlsx";

@@ -17,6 +17,7 @@ import org.ohmloom.draw.form.BoardSize;
  * @param remedies   whether remedies are tried for the findings on returns and stand in the calculation; that takes many analyses
  * @param perAssembly whether each assembly gets a pack of its own as well, in a folder named by its number
  * @param board      how form boards are laid and printed
+ * @param pictures   as what pictures the drawing is written beside its PDF
  */
 public record PackOptions(
         Set<PackDocument> documents,
@@ -24,11 +25,12 @@ public record PackOptions(
         boolean monochrome,
         boolean remedies,
         boolean perAssembly,
-        BoardOptions board) {
+        BoardOptions board,
+        PictureOptions pictures) {
 
     /** Every document, the drawing on A3, in colour. */
-    public static final PackOptions ALL =
-            new PackOptions(EnumSet.allOf(PackDocument.class), Paper.A3, false, false, false, BoardOptions.USUAL);
+    public static final PackOptions ALL = new PackOptions(
+            EnumSet.allOf(PackDocument.class), Paper.A3, false, false, false, BoardOptions.USUAL, PictureOptions.USUAL);
 
     public PackOptions {
         Set<PackDocument> copy = EnumSet.noneOf(PackDocument.class);
@@ -51,7 +53,7 @@ public record PackOptions(
                                             .map(PackDocument::id)
                                             .collect(Collectors.joining(", ")))));
         }
-        return new PackOptions(wanted, paper, monochrome, remedies, perAssembly, board);
+        return new PackOptions(wanted, paper, monochrome, remedies, perAssembly, board, pictures);
     }
 
     /**
@@ -63,7 +65,7 @@ public record PackOptions(
         Paper found = Paper.named(name)
                 .orElseThrow(() -> new PackException("'" + name.strip() + "' is no paper of the pack; choose from "
                         + Arrays.stream(Paper.values()).map(Paper::label).collect(Collectors.joining(", "))));
-        return new PackOptions(documents, found, monochrome, remedies, perAssembly, board);
+        return new PackOptions(documents, found, monochrome, remedies, perAssembly, board, pictures);
     }
 
     /**
@@ -77,27 +79,53 @@ public record PackOptions(
                         new PackException("'" + typed.strip() + "' is no size of a board; write width and height in mm,"
                                 + " each 300 to 50000, as in 2440x1220"));
         return new PackOptions(
-                documents, paper, monochrome, remedies, perAssembly, new BoardOptions(size, board.whole()));
+                documents, paper, monochrome, remedies, perAssembly, new BoardOptions(size, board.whole()), pictures);
     }
 
     /** These options with form boards each whole on one sheet of its own size, or in tiles. */
     public PackOptions withWholeBoards(boolean changed) {
         BoardOptions options = new BoardOptions(board.size(), changed);
-        return new PackOptions(documents, paper, monochrome, remedies, perAssembly, options);
+        return new PackOptions(documents, paper, monochrome, remedies, perAssembly, options, pictures);
+    }
+
+    /**
+     * These options with pictures of the drawing of the kinds of a list as typed: {@code svg,png} or {@code none}.
+     *
+     * @throws PackException when one is no kind of picture
+     */
+    public PackOptions withPictures(String list) throws PackException {
+        return withPictures(pictures.of(list));
+    }
+
+    /** These options with those pictures of the drawing. */
+    public PackOptions withPictures(PictureOptions changed) {
+        return new PackOptions(documents, paper, monochrome, remedies, perAssembly, board, changed);
+    }
+
+    /**
+     * These options with PNG pictures at so many dots to the inch.
+     *
+     * @throws PackException when that is not 20 to 1200
+     */
+    public PackOptions withDots(int dotsPerInch) throws PackException {
+        if (dotsPerInch < 20 || dotsPerInch > 1200) {
+            throw new PackException("'" + dotsPerInch + "' dots to the inch cannot be drawn; choose 20 to 1200");
+        }
+        return withPictures(new PictureOptions(pictures.svg(), pictures.png(), dotsPerInch));
     }
 
     /** These options in black and greys only, or in colour. */
     public PackOptions withMonochrome(boolean changed) {
-        return new PackOptions(documents, paper, changed, remedies, perAssembly, board);
+        return new PackOptions(documents, paper, changed, remedies, perAssembly, board, pictures);
     }
 
     /** These options with remedies tried, or not. */
     public PackOptions withRemedies(boolean changed) {
-        return new PackOptions(documents, paper, monochrome, changed, perAssembly, board);
+        return new PackOptions(documents, paper, monochrome, changed, perAssembly, board, pictures);
     }
 
     /** These options with a pack of each assembly beside, or without. */
     public PackOptions withPerAssembly(boolean changed) {
-        return new PackOptions(documents, paper, monochrome, remedies, changed, board);
+        return new PackOptions(documents, paper, monochrome, remedies, changed, board, pictures);
     }
 }

@@ -25,6 +25,7 @@ import org.ohmloom.draw.form.BoardSize;
 import org.ohmloom.pack.BoardOptions;
 import org.ohmloom.pack.PackDocument;
 import org.ohmloom.pack.PackOptions;
+import org.ohmloom.pack.PictureOptions;
 
 /** Asks which documents of the build pack to write and where, then shows how far it got; Cancel stops it. */
 final class PackDialog extends JDialog {
@@ -41,6 +42,8 @@ final class PackDialog extends JDialog {
     private final JCheckBox monochrome = new JCheckBox("Black and greys only");
     private final JCheckBox remedies = new JCheckBox("Try remedies for findings on returns (takes minutes)");
     private final JCheckBox perAssembly = new JCheckBox("Also a pack of each assembly, in a folder of its own");
+    private final JCheckBox svg = new JCheckBox("SVG", PictureOptions.USUAL.svg());
+    private final JCheckBox png = new JCheckBox("PNG", PictureOptions.USUAL.png());
     private final JTextField board = new JTextField(12);
     private final JCheckBox boardInOne = new JCheckBox("In one sheet, no tiles");
     private final JTextField folder = new JTextField(34);
@@ -123,6 +126,13 @@ final class PackDialog extends JDialog {
         boardInOne.setName("board-in-one");
         boardInOne.setToolTipText("Each form board on one sheet of its own size, for a plotter");
         add(boardInOne, "gapleft 12, wrap");
+        JLabel pictureLabel = new JLabel("Drawing also as");
+        pictureLabel.setLabelFor(svg);
+        svg.setName("drawing-as-svg");
+        png.setName("drawing-as-png");
+        add(pictureLabel);
+        add(svg, "split 2");
+        add(png, "gapleft 12, wrap");
         JLabel folderLabel = new JLabel("Folder");
         folderLabel.setLabelFor(folder);
         TextUndo.install(folder);
@@ -176,7 +186,8 @@ final class PackDialog extends JDialog {
                         monochrome.isSelected(),
                         remedies.isSelected(),
                         perAssembly.isSelected(),
-                        new BoardOptions(size.get(), boardInOne.isSelected())));
+                        new BoardOptions(size.get(), boardInOne.isSelected()),
+                        new PictureOptions(svg.isSelected(), png.isSelected(), PictureOptions.USUAL.dotsPerInch())));
     }
 
     private static Path parent(Path target) {
@@ -200,7 +211,7 @@ final class PackDialog extends JDialog {
 
     private void setBusy(boolean busy) {
         documents.values().forEach(box -> box.setEnabled(!busy));
-        List.of(paper, board, boardInOne, monochrome, remedies, perAssembly, folder, browse, write)
+        List.of(paper, board, boardInOne, svg, png, monochrome, remedies, perAssembly, folder, browse, write)
                 .forEach(part -> part.setEnabled(!busy));
         progress.setVisible(busy);
         step.setText(" ");
