@@ -1,6 +1,7 @@
 package org.ohmloom.draw;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +35,7 @@ final class BoardMaker {
     private final Thickness planned;
     private final RunTexts texts;
     private final Optional<SheetDetail> detail;
+    private final Map<BreakoutId, Double> leastAreas = new HashMap<>();
 
     BoardMaker(
             Harness harness,
@@ -67,11 +69,18 @@ final class BoardMaker {
         return stations;
     }
 
-    /** Room that the cards at a breakout take on any board, mm2; runs not counted. */
+    /** Room that the cards at a breakout and half of each run there take on any board, mm2. */
     double leastAreaMm2(BreakoutId breakout) {
-        return stations.at(breakout).stream()
-                .mapToDouble(card -> card.widthMm() * card.heightMm())
-                .sum();
+        return leastAreas.computeIfAbsent(
+                breakout,
+                id -> stations.at(id).stream()
+                                .mapToDouble(card -> card.widthMm() * card.heightMm())
+                                .sum()
+                        + ties.at(id).stream()
+                                .mapToDouble(tie -> texts.of(tie, tie.other(id), false, false).widthMm()
+                                        * RunTexts.LEAST_HEIGHT_MM
+                                        / 2)
+                                .sum());
     }
 
     /** The key for a room of that width, mm, with the marks along runs or without. */

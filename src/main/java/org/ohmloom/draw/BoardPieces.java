@@ -21,6 +21,12 @@ final class BoardPieces {
 
     private static final double PAIR_WORTH = 1.6;
 
+    /** Cards and runs fill no more of a sheet: what does is not laid out to see; 0.36 is the most seen. */
+    private static final double MOST_FILLED = 0.5;
+
+    private static final int MANY = 120;
+    private static final double STEP_RATIO = 0.97;
+
     private final BoardMaker maker;
     private final double widthMm;
     private final double firstMm;
@@ -121,7 +127,7 @@ final class BoardPieces {
 
     private boolean fits(SortedSet<BreakoutId> breakouts, double roomMm) {
         double least = breakouts.stream().mapToDouble(maker::leastAreaMm2).sum();
-        return least <= widthMm * roomMm
+        return least <= MOST_FILLED * widthMm * roomMm
                 && maker.boundsOnSheet(breakouts, widthMm / roomMm)
                         .filter(extent -> extent.widthMm() <= widthMm && extent.heightMm() <= roomMm)
                         .isPresent()
@@ -130,18 +136,26 @@ final class BoardPieces {
                         .orElse(true);
     }
 
-    /** The weightiest part beyond one tie that fits; the single breakout of least weight when none does. */
+    /**
+     * The weightiest part beyond one tie that fits; the single breakout of least weight when none does. Of very many parts
+     * those hardly smaller than one that did not fit are not tried.
+     */
     private SortedSet<BreakoutId> part(SortedSet<BreakoutId> whole, double roomMm) {
         List<Part> parts = Tree.all(whole, maker.ties()).stream()
                 .flatMap(tree -> parts(tree).stream())
                 .sorted(Comparator.comparingDouble(Part::worth).reversed().thenComparing(Part::start))
                 .toList();
-        return parts.stream()
-                .filter(part -> part.leastAreaMm2() <= widthMm * roomMm)
-                .map(BoardPieces::side)
-                .filter(side -> fits(side, roomMm))
-                .findFirst()
-                .orElseGet(() -> parts.isEmpty() ? whole : side(parts.get(parts.size() - 1)));
+        double most = MOST_FILLED * widthMm * roomMm;
+        for (Part part : parts) {
+            if (part.leastAreaMm2() <= most) {
+                SortedSet<BreakoutId> side = side(part);
+                if (fits(side, roomMm)) {
+                    return side;
+                }
+                most = parts.size() > MANY ? STEP_RATIO * part.leastAreaMm2() : most;
+            }
+        }
+        return parts.isEmpty() ? whole : side(parts.get(parts.size() - 1));
     }
 
     /**

@@ -24,6 +24,9 @@ final class RunTexts {
     static final double INSET_MM = 2;
     static final double BETWEEN_MM = 1.5;
 
+    /** Height that a run takes on a sheet with what is written along it, at least, mm. */
+    static final double LEAST_HEIGHT_MM = 9;
+
     /** Distance of two lines of small text, mm. */
     static final double LINE_MM = 2.9;
 
