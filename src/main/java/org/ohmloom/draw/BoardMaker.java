@@ -77,7 +77,8 @@ final class BoardMaker {
                                 .mapToDouble(card -> card.widthMm() * card.heightMm())
                                 .sum()
                         + ties.at(id).stream()
-                                .mapToDouble(tie -> texts.of(tie, tie.other(id), false, false).widthMm()
+                                .mapToDouble(tie -> texts.of(tie, tie.other(id), false, false)
+                                                .widthMm()
                                         * RunTexts.LEAST_HEIGHT_MM
                                         / 2)
                                 .sum());
