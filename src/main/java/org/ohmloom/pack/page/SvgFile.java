@@ -99,7 +99,7 @@ public final class SvgFile {
                         ? ""
                         : " transform=\"rotate(" + mm(text.rotationDegrees()) + " " + x + " " + y + ")\"")
                 + " textLength=\"" + mm(text.widthMm()) + "\" lengthAdjust=\"spacingAndGlyphs\" fill=\""
-                + colour(text.ink()) + "\" xml:space=\"preserve\">" + escaped(text.text()) + "</text>");
+                + colour(text.ink()) + "\" stroke=\"none\" xml:space=\"preserve\">" + escaped(text.text()) + "</text>");
     }
 
     private void swatch(Swatch swatch) {
@@ -117,7 +117,7 @@ public final class SvgFile {
                 .filter(ink -> fill.edgeWidthMm() > 0)
                 .map(ink -> " stroke=\"" + colour(ink) + "\" stroke-width=\"" + mm(fill.edgeWidthMm())
                         + "\" stroke-linejoin=\"round\"")
-                .orElse("");
+                .orElse(" stroke=\"none\"");
         return " fill=\"" + inside + "\"" + edge;
     }
 
