@@ -232,8 +232,10 @@ final class Columns {
             levelling.add(stacked, exact ? preferred(stand).orElse(sum / weight) : sum / weight, weight);
         }
         List<Double> tops = levelling.topsMm();
+        long step = Long.MIN_VALUE;
         for (int k = 0; k < column.size(); k++) {
-            double step = Math.round((tops.get(k) - stacks.get(k)) / Stand.GRID_MM);
+            // half a step may round either way; never up past what stands above
+            step = Math.max(step, Math.round((tops.get(k) - stacks.get(k)) / Stand.GRID_MM));
             column.get(k).moveTo(step * Stand.GRID_MM + stacks.get(k));
         }
     }

@@ -49,6 +49,11 @@ final class Fitting {
         return layouts;
     }
 
+    /** More sheets than this are not needed: two wires to a sheet at least. */
+    private int mostSheets() {
+        return Math.max(10, wiring.symbols().harness().wires().size() / 2);
+    }
+
     /** The names of those circuits that have a wire in a part. */
     private static List<String> names(WiringCircuit circuit, List<Wire> wires) {
         List<String> names = circuit.names().stream()
@@ -61,7 +66,7 @@ final class Fitting {
     }
 
     private CircuitLayout layout(WiringCircuit circuit) {
-        return new CircuitLayout(circuit, wiring, headings, words, Places.unknown());
+        return new CircuitLayout(circuit, wiring, headings, words, Places.unknown(mostSheets()));
     }
 
     private void add(WiringCircuit circuit, List<CircuitLayout> parts) {

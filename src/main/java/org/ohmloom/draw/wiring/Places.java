@@ -28,20 +28,22 @@ final class Places {
     }
 
     private final boolean known;
+    private final String digits;
     private final Map<WireId, Place> wires = new LinkedHashMap<>();
     private final Map<String, TreeSet<Integer>> symbols = new TreeMap<>();
 
-    private Places(boolean known) {
+    private Places(boolean known, int mostSheets) {
         this.known = known;
+        this.digits = "8".repeat(String.valueOf(mostSheets).length());
     }
 
-    /** Places that will be known later; texts are as wide as any will be. */
-    static Places unknown() {
-        return new Places(false);
+    /** Places that will be known later; texts are as wide as any will be on so many sheets. */
+    static Places unknown(int mostSheets) {
+        return new Places(false, mostSheets);
     }
 
     static Places empty() {
-        return new Places(true);
+        return new Places(true, 0);
     }
 
     void wire(WireId wire, Place place) {
@@ -65,7 +67,8 @@ final class Places {
     String text(Remark remark, int sheet) {
         if (remark.wire().isPresent()) {
             WireId wire = remark.wire().get();
-            Optional<Place> place = known ? of(wire) : Optional.of(new Place(88, Optional.of("M88")));
+            Optional<Place> place =
+                    known ? of(wire) : Optional.of(new Place(Integer.parseInt(digits), Optional.of("M88")));
             return remark.words()
                     + wire
                     + place.map(there -> ", " + there.text()).orElse("");
@@ -78,7 +81,7 @@ final class Places {
 
     private String others(String symbol, int sheet) {
         if (!known) {
-            return "sheets 88, 88, 88, …";
+            return "sheets " + String.join(", ", digits, digits, digits) + ", …";
         }
         List<Integer> others = symbols.getOrDefault(symbol, new TreeSet<>()).stream()
                 .filter(each -> each != sheet)

@@ -70,6 +70,14 @@ class ShopHarnessesTest {
     }
 
     @Test
+    void linesThatPassAColumnSideBySideStaySoWhereTheirHeightsRoundFromTheMiddleOfAStep() {
+        // once two of them came to one height: each was rounded by itself, one up and one down
+        Harness harness = ShopHarness.of(165, 637);
+        WiringDiagram diagram = WiringDiagram.of(harness, Optional.empty(), Paper.ANSI_A, FONTS);
+        assertEquals(List.of(), WiringPages.wrong(harness, diagram, Paper.ANSI_A, "seed 165"));
+    }
+
+    @Test
     void nothingLiesOnAnythingOnTheDrawing() {
         each(ShopHarnessesTest::wrongOnTheDrawing);
     }
