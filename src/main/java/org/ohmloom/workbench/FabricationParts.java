@@ -15,24 +15,30 @@ final class FabricationParts {
 
     /** The rules with a figure entered, or left to the table. */
     static FabricationRules with(FabricationRules was, FabricationFigure figure, OptionalDouble entered) {
-        return of(was, Map.of(figure, entered), was.connectors(), was.fixedSplices());
+        return of(was, Map.of(figure, entered), was.connectors(), was.fixedSplices(), was.currency());
     }
 
     /** The rules with other allowances of connectors. */
     static FabricationRules withAllowances(FabricationRules was, List<ConnectorAllowance> connectors) {
-        return of(was, Map.of(), connectors, was.fixedSplices());
+        return of(was, Map.of(), connectors, was.fixedSplices(), was.currency());
     }
 
     /** The rules with other splices that stay where they are. */
     static FabricationRules withFixed(FabricationRules was, List<SpliceId> splices) {
-        return of(was, Map.of(), was.connectors(), splices);
+        return of(was, Map.of(), was.connectors(), splices, was.currency());
+    }
+
+    /** The rules with prices in another currency. */
+    static FabricationRules withCurrency(FabricationRules was, Optional<String> currency) {
+        return of(was, Map.of(), was.connectors(), was.fixedSplices(), currency);
     }
 
     private static FabricationRules of(
             FabricationRules was,
             Map<FabricationFigure, OptionalDouble> entered,
             List<ConnectorAllowance> connectors,
-            List<SpliceId> splices) {
+            List<SpliceId> splices,
+            Optional<String> currency) {
         OptionalDouble workmanship = now(was, entered, FabricationFigure.WORKMANSHIP);
         return new FabricationRules(
                 now(was, entered, FabricationFigure.CONNECTOR_DEPTH),
@@ -51,7 +57,7 @@ final class FabricationParts {
                 was.routing(),
                 workmanship.isPresent() ? Optional.of(whole(workmanship.getAsDouble())) : Optional.empty(),
                 now(was, entered, FabricationFigure.WASTE),
-                was.currency());
+                currency);
     }
 
     private static int whole(double value) {

@@ -2,6 +2,7 @@ package org.ohmloom.workbench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.edit.ChangeFabrication;
@@ -16,16 +17,29 @@ import org.ohmloom.units.Unit;
 final class FabricationSheet implements Sheet<FabricationSheet.Row> {
 
     /**
-     * One figure.
+     * One figure, or the currency of the prices.
      *
-     * @param figure which
+     * @param figure which; empty for the currency
      * @param rules  the rules as they are
      * @param usual  what the table says
      */
-    record Row(FabricationFigure figure, FabricationRules rules, Optional<CitedValue> usual) {
+    record Row(Optional<FabricationFigure> figure, FabricationRules rules, Optional<CitedValue> usual) {
 
-        OptionalDouble entered() {
-            return figure.entered(rules);
+        /** What is entered, as it was typed; empty for nothing. */
+        String entered() {
+            OptionalDouble number = figure.map(each -> each.entered(rules)).orElse(OptionalDouble.empty());
+            return number.isPresent()
+                    ? TypedNumbers.exact(number.getAsDouble())
+                    : figure.isEmpty() ? rules.currency().orElse("") : "";
+        }
+
+        String label() {
+            return figure.map(FabricationFigure::label).orElse("Currency");
+        }
+
+        String meaning() {
+            return figure.map(FabricationFigure::meaning)
+                    .orElse("Currency of the prices of parts, as people write it: EUR");
         }
     }
 
@@ -37,7 +51,7 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Figure", "What is asked", 18, row -> row.figure().label()),
+                Column.text("Figure", "What is asked", 18, Row::label),
                 new Column<Row>(
                                 "Entered",
                                 "",
@@ -45,13 +59,7 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
                                 10,
                                 row -> CellText.of(row.entered()),
                                 Optional.empty())
-                        .edited(ColumnEdits.of(
-                                row -> true,
-                                row -> row.entered().isPresent()
-                                        ? TypedNumbers.exact(row.entered().getAsDouble())
-                                        : "",
-                                row -> row,
-                                FabricationSheet::enter)),
+                        .edited(ColumnEdits.of(row -> true, Row::entered, row -> row, FabricationSheet::enter)),
                 new Column<Row>(
                         "By table",
                         "",
@@ -59,32 +67,33 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
                         9,
                         row -> row.usual()
                                 .map(usual -> CellText.of(usual.value())
-                                        .in(row.entered().isPresent() ? Tone.SOFT : Tone.PLAIN))
+                                        .in(row.entered().isEmpty() ? Tone.PLAIN : Tone.SOFT))
                                 .orElse(CellText.EMPTY),
                         Optional.empty()),
                 Column.text("Unit", "Unit of the figure", 6, row -> row.figure()
-                        .unit()
+                        .flatMap(FabricationFigure::unit)
                         .map(Unit::symbol)
                         .orElse("")),
                 Column.text("From", "Where the figure in use is from", 44, FabricationSheet::source),
-                Column.text("What it is", "What the figure does", 60, row -> row.figure()
-                        .meaning()));
+                Column.text("What it is", "What the figure does", 60, Row::meaning));
     }
 
     private static String source(Row row) {
-        return row.entered().isPresent()
-                ? "design rules of the harness"
-                : row.usual().map(usual -> usual.citation().text()).orElse("nothing is asked");
+        return row.entered().isEmpty()
+                ? row.usual().map(usual -> usual.citation().text()).orElse("nothing is asked")
+                : "design rules of the harness";
     }
 
     private static Edit enter(List<Row> rows, String typed) {
         FabricationRules rules = rows.get(0).rules();
         for (Row row : rows) {
-            rules = FabricationParts.with(rules, row.figure(), row.figure().typed(typed));
+            FabricationRules before = rules;
+            rules = row.figure()
+                    .map(figure -> FabricationParts.with(before, figure, figure.typed(typed)))
+                    .orElseGet(() -> FabricationParts.withCurrency(
+                            before, Optional.of(typed.strip()).filter(text -> !text.isEmpty())));
         }
-        String what = rows.size() == 1
-                ? rows.get(0).figure().label().toLowerCase(java.util.Locale.ROOT)
-                : rows.size() + " figures";
+        String what = rows.size() == 1 ? rows.get(0).label().toLowerCase(Locale.ROOT) : rows.size() + " figures";
         return new ChangeFabrication("Set " + what, rules);
     }
 
@@ -98,16 +107,17 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
         List<Row> rows = new ArrayList<>();
         for (FabricationFigure figure : FabricationFigure.values()) {
             rows.add(new Row(
-                    figure,
+                    Optional.of(figure),
                     harness.rules().fabricationRules(),
                     figure.item(boat).map(item -> tables.fabrication().value(item))));
         }
+        rows.add(new Row(Optional.empty(), harness.rules().fabricationRules(), Optional.empty()));
         return rows;
     }
 
     @Override
     public String key(Row row) {
-        return row.figure().name();
+        return row.label();
     }
 
     @Override

@@ -92,6 +92,8 @@ class FabricationPaneTest {
         assertEquals(OptionalDouble.empty(), rules().serviceLoopMm());
         undo();
         assertEquals(OptionalDouble.of(40), rules().serviceLoopMm());
+        type(FIGURES, "Currency", "Entered", "EUR");
+        assertEquals(Optional.of("EUR"), rules().currency());
         for (FabricationFigure figure : FabricationFigure.values()) {
             FabricationRules one = FabricationParts.with(FabricationRules.NONE, figure, OptionalDouble.of(1));
             assertEquals(OptionalDouble.of(1), figure.entered(one), figure.label());
