@@ -124,10 +124,10 @@ final class ComparePane extends StudyTab {
         head.add(write);
         stop.setName("revision-stop");
         stop.addActionListener(event -> stop());
-        head.add(stop, "wrap");
+        head.add(stop);
         summary.setName("revision-summary");
         summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        head.add(summary, "span 4, growx, wmin 0");
+        head.add(summary, "newline, span 5, growx, wmin 0");
         return head;
     }
 
