@@ -99,6 +99,16 @@ public record Judgement(
                 superseded);
     }
 
+    /** This, but failed where the value is below what it typically is at least. */
+    Judgement atLeastToo(Quantity least, String why) {
+        boolean below =
+                value.filter(each -> each.canonical() < least.canonical()).isPresent();
+        return below
+                ? new Judgement(
+                        reading, Verdict.FAILED, value, Optional.of(least), false, why, source, implausible, superseded)
+                : this;
+    }
+
     /** This with the least that is to be believed, kept where the value is below it. */
     Judgement believable(Quantity least) {
         boolean below =

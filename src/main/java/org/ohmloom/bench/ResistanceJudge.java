@@ -99,7 +99,7 @@ final class ResistanceJudge {
         String because =
                 ofWires + " " + Formats.ohms(metal) + temperature + joints + ", instrument " + Formats.ohms(error);
         double least = input.limit(BenchLimit.PLAUSIBLE_FRACTION) * metal - error;
-        return Judgement.atMost(
+        Judgement judged = Judgement.atMost(
                         reading,
                         Quantity.of(measured, Unit.OHM),
                         Quantity.of(metal + jointOhms + error, Unit.OHM),
@@ -108,6 +108,12 @@ final class ResistanceJudge {
                                 .filter(text -> !text.isEmpty())
                                 .collect(Collectors.joining("; ")))
                 .believable(Quantity.of(Math.max(0, least), Unit.OHM));
+        OptionalDouble typical = harness.rules().fabricationRules().typicalFraction();
+        return typical.isPresent()
+                ? judged.atLeastToo(
+                        Quantity.of(ContinuityTest.leastOhms(typical.getAsDouble(), metal, error), Unit.OHM),
+                        "typically at least " + Formats.percent(typical.getAsDouble()) + " of " + because)
+                : judged;
     }
 
     /** What the instrument adds: as entered, otherwise by the method used, otherwise by the one the sheet asks for. */

@@ -34,6 +34,8 @@ import java.util.Set;
  * @param wasteFraction          share of wire and covering bought beyond what is used: ends of drums, set-up, mistakes; 0
  *                               to 1
  * @param currency               currency of the prices, as people write it, for example {@code EUR}
+ * @param typicalFraction        least share of the listed resistance that these wires typically measure, more than 0 and at most
+ *                               1; empty for no lower limit of continuity
  */
 public record FabricationRules(
         OptionalDouble connectorDepthMm,
@@ -52,7 +54,8 @@ public record FabricationRules(
         List<RoutingRule> routing,
         Optional<Integer> workmanshipClass,
         OptionalDouble wasteFraction,
-        Optional<String> currency) {
+        Optional<String> currency,
+        OptionalDouble typicalFraction) {
 
     /** Nothing asked. */
     public static final FabricationRules NONE = new FabricationRules(
@@ -98,9 +101,10 @@ public record FabricationRules(
         workmanshipClass.ifPresent(value -> within(value, 1, HIGHEST_CLASS, "class of workmanship"));
         wasteFraction.ifPresent(value -> within(value, 0, 1, "waste of wire"));
         currency.ifPresent(value -> notBlank(value, "currency"));
+        typicalFraction.ifPresent(value -> within(value, Double.MIN_NORMAL, 1, "typical share of a listed resistance"));
     }
 
-    /** Rules that ask for no class of workmanship and say nothing of waste and money. */
+    /** Rules that ask for no class of workmanship and say nothing of waste, money and typical resistances. */
     public FabricationRules(
             OptionalDouble connectorDepthMm,
             OptionalDouble serviceLoopMm,
@@ -133,7 +137,8 @@ public record FabricationRules(
                 routing,
                 Optional.empty(),
                 OptionalDouble.empty(),
-                Optional.empty());
+                Optional.empty(),
+                OptionalDouble.empty());
     }
 
     /** The allowance of a connector, when it has one of its own. */
@@ -162,7 +167,8 @@ public record FabricationRules(
                 changed,
                 workmanshipClass,
                 wasteFraction,
-                currency);
+                currency,
+                typicalFraction);
     }
 
     /** These with another class of workmanship, waste and currency. */
@@ -185,7 +191,31 @@ public record FabricationRules(
                 routing,
                 changedClass,
                 changedWasteFraction,
-                changedCurrency);
+                changedCurrency,
+                typicalFraction);
+    }
+
+    /** These with another typical share of the listed resistance, or none. */
+    public FabricationRules withTypicalFraction(OptionalDouble changed) {
+        return new FabricationRules(
+                connectorDepthMm,
+                serviceLoopMm,
+                reterminationCount,
+                dripLoopMm,
+                cutStepMm,
+                connectors,
+                layRatio,
+                marginRatio,
+                spliceClearanceMetres,
+                spliceStaggerMetres,
+                fixedSplices,
+                supportSpacingMetres,
+                labelSpacingMetres,
+                routing,
+                workmanshipClass,
+                wasteFraction,
+                currency,
+                changed);
     }
 
     /** These without mention of those wires. */

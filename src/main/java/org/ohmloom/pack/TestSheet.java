@@ -50,6 +50,7 @@ final class TestSheet {
             Column.number("Wires at 20 °C", Unit.MILLIOHM, 1),
             Column.number("Contacts, joints", Unit.MILLIOHM, 1),
             Column.number("Instrument", Unit.MILLIOHM, 0),
+            Column.number("At least, 20 °C", Unit.MILLIOHM, 1),
             Column.number("At most, 20 °C", Unit.MILLIOHM, 1),
             Column.code("Method"),
             Column.words("Wires"),
@@ -165,8 +166,16 @@ final class TestSheet {
                 + " adds: " + milliohms(limit(BenchLimit.TWO_WIRE_OHMS)) + " with two wires after zeroing the leads, "
                 + milliohms(limit(BenchLimit.FOUR_WIRE_OHMS)) + " with four (" + cited(BenchLimit.TWO_WIRE_OHMS)
                 + "); four are used where less than " + milliohms(limit(BenchLimit.FOUR_WIRE_BELOW_OHMS))
-                + " is expected. There is no lower limit. At another temperature T the share of the wires is to be"
+                + " is expected. " + lowerLimit() + " At another temperature T the share of the wires is to be"
                 + " multiplied by (234.5 + T)/254.5: 0.96 at 10 °C, 1.04 at 30 °C.";
+    }
+
+    private String lowerLimit() {
+        OptionalDouble typical = input.harness().rules().fabricationRules().typicalFraction();
+        return typical.isPresent()
+                ? "At least " + Formats.percent(typical.getAsDouble())
+                        + " of the wires, as is typical of them (entered)," + " less what the instrument adds."
+                : "There is no lower limit, for no typical resistance is entered.";
     }
 
     private static String milliohms(double ohms) {
@@ -187,6 +196,7 @@ final class TestSheet {
                 wires.isPresent() ? Cell.number(wires.getAsDouble() * 1e3) : unknown,
                 Cell.number(test.path().jointOhms() * 1e3),
                 Cell.number(test.errorOhms() * 1e3),
+                test.leastOhms().isPresent() ? Cell.number(test.leastOhms().getAsDouble() * 1e3) : Cell.empty(),
                 test.limitOhms().isPresent()
                         ? Cell.number(test.limitOhms().getAsDouble() * 1e3).toned(Cell.Tone.STRONG)
                         : unknown,

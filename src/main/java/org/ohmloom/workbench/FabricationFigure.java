@@ -81,6 +81,13 @@ enum FabricationFigure {
             Optional.empty(),
             FabricationRules::wasteFraction,
             "Share of wire and covering bought beyond what is used: ends of drums, set-up, mistakes; 0 to 1"),
+    TYPICAL(
+            "Typical resistance",
+            "",
+            Optional.empty(),
+            FabricationRules::typicalFraction,
+            "Least share of the listed resistance that these wires typically measure, above 0 to 1: the lower limit of"
+                    + " continuity; not entered, there is none"),
     WORKMANSHIP(
             "Workmanship class",
             "",

@@ -57,7 +57,8 @@ final class FabricationParts {
                 was.routing(),
                 workmanship.isPresent() ? Optional.of(whole(workmanship.getAsDouble())) : Optional.empty(),
                 now(was, entered, FabricationFigure.WASTE),
-                currency);
+                currency,
+                now(was, entered, FabricationFigure.TYPICAL));
     }
 
     private static int whole(double value) {

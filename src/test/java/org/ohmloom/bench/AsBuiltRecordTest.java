@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.model.Element;
+import org.ohmloom.model.FabricationRules;
+import org.ohmloom.model.Harness;
 import org.ohmloom.model.Measured;
 import org.ohmloom.model.Reading;
 import org.ohmloom.model.ReadingId;
@@ -76,6 +78,39 @@ class AsBuiltRecordTest {
                 atSixty.limit().orElseThrow().canonical(),
                 EXACT);
         assertEquals(Verdict.PASSED, atSixty.verdict());
+    }
+
+    /** W5, 1.5 m of 1.5 mm2, has 19.05 milliohm; nine tenths of it less 1 milliohm are 16.145. Without a typical share 15 pass. */
+    @Test
+    void aTypicalShareOfTheListedResistanceIsALowerLimitAndWithoutItThereIsNone() {
+        Reading low =
+                reading(new Measured.OfWire("W5", 0.015), OptionalDouble.empty(), Optional.empty(), Optional.empty());
+        assertEquals(Verdict.PASSED, record().of(low).orElseThrow().verdict());
+
+        BenchInput teaching = AnalysedExamples.of("teaching").evidence().bench();
+        Harness harness = teaching.harness().withAll(readings);
+        FabricationRules typical = harness.rules().fabricationRules().withTypicalFraction(OptionalDouble.of(0.9));
+        BenchInput asked = new BenchInput(
+                harness.withRules(harness.rules().withFabrication(typical)),
+                teaching.tables(),
+                teaching.basis(),
+                teaching.routes(),
+                teaching.ratings(),
+                teaching.solutions());
+        Judgement judgement = AsBuiltRecord.of(asked).of(low).orElseThrow();
+        assertEquals(Verdict.FAILED, judgement.verdict());
+        assertEquals(0.9 * 19.05e-3 - 1e-3, judgement.limit().orElseThrow().canonical(), EXACT);
+        assertEquals("at least 16.1 mΩ", judgement.limitText());
+        assertTrue(judgement.because().startsWith("typically at least 90 % of listed W5"), judgement.because());
+
+        ContinuityTest test = TestPlan.of(asked).continuity().stream()
+                .filter(each ->
+                        each.net().wires().size() == 1 && each.leastOhms().isPresent())
+                .findFirst()
+                .orElseThrow();
+        double wires = test.path().wireOhms().orElseThrow();
+        assertEquals(
+                Math.max(0, 0.9 * wires - test.errorOhms()), test.leastOhms().orElseThrow(), EXACT);
     }
 
     @Test

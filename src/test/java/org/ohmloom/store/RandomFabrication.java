@@ -61,7 +61,8 @@ final class RandomFabrication {
                 routing.subList(0, random.nextInt(4)),
                 random.nextBoolean() ? Optional.of(1 + random.nextInt(3)) : Optional.empty(),
                 random.nextBoolean() ? OptionalDouble.of(random.nextDouble()) : OptionalDouble.empty(),
-                random.nextBoolean() ? Optional.of("EUR") : Optional.empty());
+                random.nextBoolean() ? Optional.of("EUR") : Optional.empty(),
+                random.nextBoolean() ? OptionalDouble.of(1 - random.nextDouble()) : OptionalDouble.empty());
     }
 
     static Part part(Random random, String id, String alternate, Supplier<String> text) {
