@@ -150,53 +150,26 @@ public record FabricationRules(
 
     /** These with other routing rules. */
     public FabricationRules withRouting(List<RoutingRule> changed) {
-        return new FabricationRules(
-                connectorDepthMm,
-                serviceLoopMm,
-                reterminationCount,
-                dripLoopMm,
-                cutStepMm,
-                connectors,
-                layRatio,
-                marginRatio,
-                spliceClearanceMetres,
-                spliceStaggerMetres,
-                fixedSplices,
-                supportSpacingMetres,
-                labelSpacingMetres,
-                changed,
-                workmanshipClass,
-                wasteFraction,
-                currency,
-                typicalFraction);
+        return with(changed, workmanshipClass, wasteFraction, currency, typicalFraction);
     }
 
     /** These with another class of workmanship, waste and currency. */
     public FabricationRules withWorkshop(
             Optional<Integer> changedClass, OptionalDouble changedWasteFraction, Optional<String> changedCurrency) {
-        return new FabricationRules(
-                connectorDepthMm,
-                serviceLoopMm,
-                reterminationCount,
-                dripLoopMm,
-                cutStepMm,
-                connectors,
-                layRatio,
-                marginRatio,
-                spliceClearanceMetres,
-                spliceStaggerMetres,
-                fixedSplices,
-                supportSpacingMetres,
-                labelSpacingMetres,
-                routing,
-                changedClass,
-                changedWasteFraction,
-                changedCurrency,
-                typicalFraction);
+        return with(routing, changedClass, changedWasteFraction, changedCurrency, typicalFraction);
     }
 
     /** These with another typical share of the listed resistance, or none. */
     public FabricationRules withTypicalFraction(OptionalDouble changed) {
+        return with(routing, workmanshipClass, wasteFraction, currency, changed);
+    }
+
+    private FabricationRules with(
+            List<RoutingRule> otherRouting,
+            Optional<Integer> otherClass,
+            OptionalDouble otherWasteFraction,
+            Optional<String> otherCurrency,
+            OptionalDouble otherTypicalFraction) {
         return new FabricationRules(
                 connectorDepthMm,
                 serviceLoopMm,
@@ -211,11 +184,11 @@ public record FabricationRules(
                 fixedSplices,
                 supportSpacingMetres,
                 labelSpacingMetres,
-                routing,
-                workmanshipClass,
-                wasteFraction,
-                currency,
-                changed);
+                otherRouting,
+                otherClass,
+                otherWasteFraction,
+                otherCurrency,
+                otherTypicalFraction);
     }
 
     /** These without mention of those wires. */
