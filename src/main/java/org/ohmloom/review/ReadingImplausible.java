@@ -1,10 +1,11 @@
 package org.ohmloom.review;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.bench.Judgement;
-import org.ohmloom.edit.PutElements;
+import org.ohmloom.edit.TakeOut;
 import org.ohmloom.model.Reading;
 import org.ohmloom.tables.BenchLimit;
 import org.ohmloom.units.Unit;
@@ -24,7 +25,7 @@ final class ReadingImplausible implements Rule {
             "share of the listed resistance: common practice, no source",
             "Less resistance than the copper can have means that something else was measured. Where the reading stands in for the"
                     + " calculated resistance, currents, drops and temperatures rest on it.",
-            "Measure again with everything unplugged, or let the reading not replace the calculated resistance.");
+            "Measure again with everything unplugged, or take the reading out.");
 
     @Override
     public RuleInfo info() {
@@ -59,11 +60,7 @@ final class ReadingImplausible implements Rule {
                         Unit.FRACTION)
                 .word("used", reading.replaces() ? "; the calculation uses it" : "")
                 .subject(reading.id())
-                .fix(
-                        reading.replaces()
-                                ? Optional.of(PutElements.one(
-                                        "Calculate without reading " + reading.id(), reading.replacing(false)))
-                                : Optional.empty())
+                .fix(Optional.of(new TakeOut(List.of(reading.id()))))
                 .build();
     }
 }
