@@ -23,6 +23,12 @@ final class PieceLaying {
     private static final int RETRIES = 6;
     private static final int MANY_RUNS = 120;
 
+    /** Places looked at for one piece, over all boards and tries, before it is laid straight in sectors. */
+    private static final long MOST_LOOKS = 8_000_000;
+
+    /** Places looked at in one try, so that a larger board is tried before all are spent. */
+    private static final long MOST_LOOKS_ONCE = 600_000;
+
     /** An end of the trunk longer than this may also be laid as a branch, mm. */
     private static final double LONG_END_MM = 700;
 
@@ -32,6 +38,7 @@ final class PieceLaying {
     private final FormTree tree;
     private final List<Trunk> trunks = new ArrayList<>();
     private final double needMm2;
+    private long looksLeft = MOST_LOOKS;
 
     /** A way through the tree that is laid first, with the nodes it leads from and to. */
     private record Trunk(List<Integer> runs, int start, int end) {}
@@ -88,7 +95,7 @@ final class PieceLaying {
         for (int k = 0; k < MOST_GROWTHS; k++) {
             for (double share : SHARES) {
                 double high = heightMm * grown * share;
-                if (needMm2 <= FULLEST * widthMm * grown * high) {
+                if (looksLeft > 0 && needMm2 <= FULLEST * widthMm * grown * high) {
                     Optional<Laid> laid = onBoard(widthMm * grown, high);
                     if (laid.isPresent()) {
                         return laid.get();
@@ -133,12 +140,13 @@ final class PieceLaying {
     private Optional<Laid> tries(Extent board, Trunk trunk, List<Way> along) {
         double[] weights = tree.weights(trunk.start());
         int retries = tree.runs().size() > MANY_RUNS ? 1 : RETRIES;
-        for (int k = 0; k < retries; k++) {
+        for (int k = 0; k < retries && looksLeft > 0; k++) {
             TreeLaying laying = new TreeLaying(tree, board, k % 2 == 1);
             if (!laying.trunk(trunk.runs(), trunk.start(), along)) {
                 return Optional.empty();
             }
-            Optional<Integer> stuck = laying.branches(weights);
+            Optional<Integer> stuck = laying.branches(weights, Math.min(MOST_LOOKS_ONCE, looksLeft));
+            looksLeft -= laying.looks();
             if (stuck.isEmpty()) {
                 return Optional.of(laying.laid());
             }
@@ -198,6 +206,8 @@ final class PieceLaying {
             placed.add(run.other(from));
         }
         boolean whole = laying.cardAt(start, back);
-        return whole && laying.branches(tree.weights(start)).isEmpty() ? Optional.of(laying.laid()) : Optional.empty();
+        return whole && laying.branches(tree.weights(start), looksLeft).isEmpty()
+                ? Optional.of(laying.laid())
+                : Optional.empty();
     }
 }

@@ -46,6 +46,11 @@ final class Room {
         return looks;
     }
 
+    /** Counts other work as if places had been looked at. */
+    void worked(int asLooks) {
+        looks += asLooks;
+    }
+
     void add(Capsule capsule) {
         int pieces = Math.max(1, (int) Math.ceil(capsule.a().distanceMm(capsule.b()) / LONGEST_MM));
         for (int k = 0; k < pieces; k++) {

@@ -138,6 +138,11 @@ final class TreeLaying {
         cardAt(to, way.endDegrees());
     }
 
+    /** How many places were looked at. */
+    long looks() {
+        return room.looks();
+    }
+
     /** Keeps room around a node for what is still to leave it, or frees it. */
     private void keep(int node) {
         room.release(Room.keptFor(node));
@@ -150,10 +155,11 @@ final class TreeLaying {
     /**
      * Lays all that is not laid yet.
      *
-     * @param weights how early each run is laid; more is earlier
-     * @return the run there is no room for; empty when all are laid
+     * @param weights   how early each run is laid; more is earlier
+     * @param mostLooks how many places may be looked at before it gives up
+     * @return the run there is no room for, or no time; empty when all are laid
      */
-    Optional<Integer> branches(double[] weights) {
+    Optional<Integer> branches(double[] weights, long mostLooks) {
         Set<Integer> waiting = new LinkedHashSet<>();
         for (int node = 0; node < nodes.length; node++) {
             if (nodes[node] != null) {
@@ -168,7 +174,7 @@ final class TreeLaying {
             waiting.remove(number);
             FormRun run = tree.runs().get(number);
             int from = nodes[run.from()] != null ? run.from() : run.to();
-            Optional<Way> way = best(number, from, weights);
+            Optional<Way> way = room.looks() > mostLooks ? Optional.empty() : best(number, from, weights);
             if (way.isEmpty()) {
                 return Optional.of(number);
             }

@@ -125,6 +125,7 @@ final class WaySearch {
     private void finish(Task task, Leg leg, List<Way> found) {
         List<Point> points = new ArrayList<>(leg.points());
         points.add(Headings.from(leg.at(), leg.degrees(), leg.leftMm()));
+        room.worked(points.size());
         if (ownRoomFree(task, points) && cardFree(task, points, leg.degrees())) {
             found.add(new Way(points, leg.folds()));
         }

@@ -30,6 +30,9 @@ final class BlockSetting {
     private static final double BESIDE_LEAST_MM = 50;
     private static final double PICTURE_GAP_MM = 4;
 
+    /** Room for a heading above a picture that fills its page, mm. */
+    private static final double PICTURE_ABOVE_MM = 12;
+
     /** Height of a page that takes everything, mm. */
     private static final double LONGEST_MM = 1e7;
 
@@ -132,7 +135,8 @@ final class BlockSetting {
     private void pictures(List<Scene> scenes) {
         List<Scene> line = new ArrayList<>();
         double used = 0;
-        for (Scene scene : scenes) {
+        for (Scene drawn : scenes) {
+            Scene scene = onOnePage(drawn);
             if (!line.isEmpty() && used + scene.widthMm() > flow.widthMm()) {
                 flow.gap(3);
                 flow.put(line, PICTURE_GAP_MM);
@@ -146,6 +150,20 @@ final class BlockSetting {
             flow.gap(3);
             flow.put(line, PICTURE_GAP_MM);
         }
+    }
+
+    /** A picture, made smaller when it is higher than a page. */
+    private Scene onOnePage(Scene scene) {
+        double most = flow.pageMm() - PICTURE_ABOVE_MM;
+        if (scene.heightMm() <= most) {
+            return scene;
+        }
+        double scale = most / scene.heightMm();
+        Placement smaller = new Placement(scale, 0, 0);
+        return new Scene(
+                scene.widthMm() * scale,
+                most,
+                scene.items().stream().map(item -> item.placed(smaller)).toList());
     }
 
     /** Room that what follows a heading needs on its page, mm: pictures that of their first, anything else a few lines. */
