@@ -1,6 +1,7 @@
 package org.ohmloom.pack;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -106,9 +107,9 @@ public final class BuildPack {
             steps.next(document.title());
             all.add(prepared(document));
         }
-        for (Prepared each : all) {
-            steps.next(each.document().title());
-            write(files, each);
+        List<byte[]> pdfs = pdfs(all);
+        for (int k = 0; k < all.size(); k++) {
+            write(files, all.get(k), pdfs.get(k));
         }
         workbook(files);
         files.add(
@@ -175,15 +176,30 @@ public final class BuildPack {
         return new Prepared(document, Optional.of(report), sheets, bookmarks);
     }
 
-    private void write(StagedFiles files, Prepared prepared) throws PackException {
+    /** The PDF of each document, side by side: no document depends on another any more. */
+    private List<byte[]> pdfs(List<Prepared> all) throws PackException {
+        try {
+            return all.parallelStream().map(this::pdf).toList();
+        } catch (UncheckedIOException failed) {
+            throw new PackException(failed.getMessage(), failed.getCause());
+        }
+    }
+
+    private byte[] pdf(Prepared prepared) {
         PackDocument document = prepared.document();
+        steps.next(document.title());
         PdfContent content =
                 new PdfContent(prepared.pages(), prepared.bookmarks(), links.places(document), links.links(document));
         try {
-            add(files, names.pdf(document), pdf.bytes(content, fields(document)));
+            return pdf.bytes(content, fields(document));
         } catch (IOException failed) {
-            throw new PackException(document.title() + " not made: " + failed.getMessage(), failed);
+            throw new UncheckedIOException(document.title() + " not made: " + failed.getMessage(), failed);
         }
+    }
+
+    private void write(StagedFiles files, Prepared prepared, byte[] written) throws PackException {
+        PackDocument document = prepared.document();
+        add(files, names.pdf(document), written);
         if (document == PackDocument.DRAWING) {
             pictures(files, prepared);
         }

@@ -18,7 +18,7 @@ public interface Progress {
     boolean isCancelled();
 
     /**
-     * Told before each step.
+     * Told before each step, from whichever thread takes it, one at a time.
      *
      * @param done  steps done
      * @param total all steps

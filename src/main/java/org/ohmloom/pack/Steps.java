@@ -2,7 +2,7 @@ package org.ohmloom.pack;
 
 import java.util.concurrent.CancellationException;
 
-/** Counts the steps of making a pack, and stops it when that is asked for. */
+/** Counts the steps of making a pack, and stops it when that is asked for. Safe to share between threads. */
 final class Steps {
     private final Progress progress;
     private final int count;
@@ -22,13 +22,13 @@ final class Steps {
      *
      * @throws CancellationException when the pack is no longer wanted
      */
-    void next(String what) {
+    synchronized void next(String what) {
         checkpoint();
         progress.step(done++, count, what);
     }
 
     /** All steps are done but that. */
-    void last(String what) {
+    synchronized void last(String what) {
         progress.step(count, count, what);
     }
 

@@ -23,6 +23,7 @@ final class SheetColumns {
             "wires at 20 °c",
             "contacts, joints",
             "instrument mω",
+            "at least, 20 °c",
             "at most, 20 °c",
             "wires",
             "against",

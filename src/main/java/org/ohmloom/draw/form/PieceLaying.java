@@ -24,7 +24,7 @@ final class PieceLaying {
     private static final int MANY_RUNS = 120;
 
     /** Places looked at for one piece, over all boards and tries, before it is laid straight in sectors. */
-    private static final long MOST_LOOKS = 8_000_000;
+    private static final long MOST_LOOKS = 5_000_000;
 
     /** Places looked at in one try, so that a larger board is tried before all are spent. */
     private static final long MOST_LOOKS_ONCE = 600_000;
