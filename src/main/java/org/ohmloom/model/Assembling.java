@@ -39,6 +39,7 @@ final class Assembling {
                 pick(before.states(), gone, changed, OperatingState.class),
                 pick(before.loadGroups(), gone, changed, LoadGroup.class),
                 pick(before.sequences(), gone, changed, StateSequence.class),
+                pick(before.buses(), gone, changed, DataBus.class),
                 pick(before.waivers(), gone, changed, Waiver.class),
                 pick(before.notes(), gone, changed, Note.class),
                 pick(before.readings(), gone, changed, Reading.class),

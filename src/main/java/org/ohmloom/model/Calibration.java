@@ -167,6 +167,99 @@ public sealed interface Calibration {
     }
 
     /**
+     * A voltage over the sensor's return by a table, straight between its rows and beyond its ends.
+     *
+     * @param points      at least two, values rising, voltages all rising or all falling
+     * @param supplyVolts supply the voltages are told for, V, more than 0, where they go in proportion to it; empty where they do not
+     * @param outputOhms  resistance behind the signal terminal, ohm, 0 or more, if known
+     */
+    record VoltageTable(List<VoltagePoint> points, OptionalDouble supplyVolts, OptionalDouble outputOhms)
+            implements Calibration, VoltageCurve {
+        public VoltageTable {
+            points = List.copyOf(points);
+            that(points.size() >= 2, "a table of voltages needs two rows, not %s", points.size());
+            double turn = points.get(1).volts() - points.get(0).volts();
+            for (int row = 1; row < points.size(); row++) {
+                VoltagePoint before = points.get(row - 1);
+                VoltagePoint here = points.get(row);
+                that(here.value() > before.value(), "values of a table rise: %s follows %s", here, before);
+                that((here.volts() - before.volts()) * turn > 0, "voltages turn back: %s follows %s", here, before);
+            }
+            supplyVolts.ifPresent(value -> positive(value, "supply of a table of voltages"));
+            outputOhms.ifPresent(value -> notNegative(value, "output resistance of a sensor"));
+        }
+
+        @Override
+        public double volts(double value) {
+            int row = 1;
+            while (row < points.size() - 1 && value > points.get(row).value()) {
+                row++;
+            }
+            VoltagePoint from = points.get(row - 1);
+            VoltagePoint to = points.get(row);
+            return from.volts() + (value - from.value()) / (to.value() - from.value()) * (to.volts() - from.volts());
+        }
+
+        @Override
+        public double value(double volts) {
+            double turn = points.get(1).volts() - points.get(0).volts();
+            int row = 1;
+            while (row < points.size() - 1 && (volts - points.get(row).volts()) * turn > 0) {
+                row++;
+            }
+            VoltagePoint from = points.get(row - 1);
+            VoltagePoint to = points.get(row);
+            return from.value() + (volts - from.volts()) / (to.volts() - from.volts()) * (to.value() - from.value());
+        }
+    }
+
+    /**
+     * A row of a table of voltages.
+     *
+     * @param value value in the unit of the measurement
+     * @param volts voltage there, V
+     */
+    record VoltagePoint(double value, double volts) {
+        public VoltagePoint {
+            finite(value, "value of a row");
+            finite(volts, "voltage of a row");
+        }
+    }
+
+    /**
+     * A thermocouple with an amplifier that adds its cold junction: U = offset + gain E(T), by {@link ThermocoupleVolts}.
+     *
+     * @param type        type of the thermocouple
+     * @param gainRatio   volts out for one volt of the thermocouple, more than 0
+     * @param offsetVolts output at 0 deg C, V
+     * @param outputOhms  resistance behind the signal terminal, ohm, 0 or more, if known
+     */
+    record AmplifiedThermocouple(
+            Thermocouple.Type type, double gainRatio, double offsetVolts, OptionalDouble outputOhms)
+            implements Calibration, VoltageCurve {
+        public AmplifiedThermocouple {
+            positive(gainRatio, "gain of an amplifier");
+            finite(offsetVolts, "output of an amplifier at 0 deg C");
+            outputOhms.ifPresent(value -> notNegative(value, "output resistance of a sensor"));
+        }
+
+        @Override
+        public double volts(double celsius) {
+            return offsetVolts + gainRatio * ThermocoupleVolts.volts(celsius);
+        }
+
+        @Override
+        public double value(double volts) {
+            return ThermocoupleVolts.celsius((volts - offsetVolts) / gainRatio);
+        }
+
+        @Override
+        public OptionalDouble supplyVolts() {
+            return OptionalDouble.empty();
+        }
+    }
+
+    /**
      * A contact that opens and closes.
      *
      * @param closedOhms resistance while closed, ohm, 0 or more
@@ -187,16 +280,46 @@ public sealed interface Calibration {
      * @param highVolts    the high level, V, more than the low one; empty for an open collector that a pull-up lifts
      * @param outputOhms   resistance behind the signal terminal, ohm, 0 or more, if known
      * @param hertzPerUnit pulses in a second for one unit of what is measured, more than 0, if known
+     * @param turns        the wheel or shaft that gives them, if it is one; not together with {@code hertzPerUnit}
      */
     record PulseLevels(
-            double lowVolts, OptionalDouble highVolts, OptionalDouble outputOhms, OptionalDouble hertzPerUnit)
+            double lowVolts,
+            OptionalDouble highVolts,
+            OptionalDouble outputOhms,
+            OptionalDouble hertzPerUnit,
+            Optional<Turns> turns)
             implements Calibration {
+
+        /** Pulses that no wheel or shaft is known for. */
+        public PulseLevels(
+                double lowVolts, OptionalDouble highVolts, OptionalDouble outputOhms, OptionalDouble hertzPerUnit) {
+            this(lowVolts, highVolts, outputOhms, hertzPerUnit, Optional.empty());
+        }
+
         public PulseLevels {
+            that(
+                    hertzPerUnit.isEmpty() || turns.isEmpty(),
+                    "pulses for one unit are given by 'hertzPerUnit' or by 'turns', not by both");
             finite(lowVolts, "low level");
             highVolts.ifPresent(
                     value -> that(value > lowVolts, "the high level is above %s V, not %s", lowVolts, value));
             outputOhms.ifPresent(value -> notNegative(value, "output resistance of a sensor"));
             hertzPerUnit.ifPresent(value -> positive(value, "pulses in a second for one unit"));
+        }
+    }
+
+    /**
+     * A wheel or shaft that gives pulses, and what it drives or is driven by.
+     *
+     * @param pulsesPerRevolution pulses in one turn of the wheel the sensor looks at, more than 0
+     * @param turnsRatio    turns of that wheel for one turn of what is measured, more than 0; empty means 1
+     * @param tyreMetres    diameter of the tyre on what is measured, m, more than 0; empty where turns are measured
+     */
+    record Turns(double pulsesPerRevolution, OptionalDouble turnsRatio, OptionalDouble tyreMetres) {
+        public Turns {
+            positive(pulsesPerRevolution, "pulses of one turn");
+            turnsRatio.ifPresent(value -> positive(value, "ratio of turns"));
+            tyreMetres.ifPresent(value -> positive(value, "diameter of a tyre"));
         }
     }
 

@@ -10,6 +10,7 @@ public sealed interface Element
                 Component,
                 Connector,
                 ContactPart,
+                DataBus,
                 GroundPoint,
                 LoadGroup,
                 Note,

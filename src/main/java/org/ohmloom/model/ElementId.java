@@ -12,6 +12,7 @@ import org.ohmloom.units.Texts;
 public sealed interface ElementId extends Comparable<ElementId>
         permits AssemblyId,
                 BreakoutId,
+                BusId,
                 CableId,
                 ChassisBodyId,
                 ComponentId,

@@ -32,6 +32,7 @@ import java.util.stream.Stream;
  * @param states      operating states
  * @param loadGroups  which loads may run together
  * @param sequences   timed sequences of operating states
+ * @param buses       data buses
  * @param waivers     accepted findings
  * @param notes       remarks
  * @param readings    what tests of built harnesses found: the as-built record
@@ -58,6 +59,7 @@ public record Harness(
         Register<StateId, OperatingState> states,
         Register<LoadGroupId, LoadGroup> loadGroups,
         Register<SequenceId, StateSequence> sequences,
+        Register<BusId, DataBus> buses,
         Register<WaiverId, Waiver> waivers,
         Register<NoteId, Note> notes,
         Register<ReadingId, Reading> readings,
@@ -91,6 +93,7 @@ public record Harness(
             Register<StateId, OperatingState> states,
             Register<LoadGroupId, LoadGroup> loadGroups,
             Register<SequenceId, StateSequence> sequences,
+            Register<BusId, DataBus> buses,
             Register<WaiverId, Waiver> waivers,
             Register<NoteId, Note> notes,
             Register<ReadingId, Reading> readings,
@@ -115,6 +118,7 @@ public record Harness(
         this.states = states;
         this.loadGroups = loadGroups;
         this.sequences = sequences;
+        this.buses = buses;
         this.waivers = waivers;
         this.notes = notes;
         this.readings = readings;
@@ -128,6 +132,7 @@ public record Harness(
         return new Harness(
                 titleBlock,
                 rules,
+                Register.empty(),
                 Register.empty(),
                 Register.empty(),
                 Register.empty(),
@@ -172,6 +177,7 @@ public record Harness(
                 states,
                 loadGroups,
                 sequences,
+                buses,
                 waivers,
                 notes,
                 readings);
@@ -248,6 +254,7 @@ public record Harness(
                 states,
                 loadGroups,
                 sequences,
+                buses,
                 waivers,
                 notes,
                 readings,
@@ -295,6 +302,7 @@ public record Harness(
                 states,
                 loadGroups,
                 sequences,
+                buses,
                 waivers,
                 notes,
                 readings,
@@ -324,6 +332,7 @@ public record Harness(
                 states,
                 loadGroups,
                 sequences,
+                buses,
                 waivers,
                 notes,
                 readings,
@@ -353,6 +362,7 @@ public record Harness(
                 states,
                 loadGroups,
                 sequences,
+                buses,
                 waivers,
                 notes,
                 readings,

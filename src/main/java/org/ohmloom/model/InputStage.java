@@ -3,6 +3,7 @@ package org.ohmloom.model;
 import static org.ohmloom.units.Require.finite;
 import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
+import static org.ohmloom.units.Require.within;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
  * @param scale        what its converter compares the voltage with
  * @param shuntOhms    resistance a current input turns the current into a voltage with, ohm, more than 0
  * @param coldJunction whether a thermocouple input adds the voltage of its own terminals
+ * @param converterBits bits of its converter, 1 to 32
  */
 public record InputStage(
         OptionalDouble inputOhms,
@@ -25,7 +27,8 @@ public record InputStage(
         OptionalDouble fallingVolts,
         Optional<Scale> scale,
         OptionalDouble shuntOhms,
-        Optional<ColdJunction> coldJunction) {
+        Optional<ColdJunction> coldJunction,
+        Optional<Integer> converterBits) {
 
     /** What a converter compares a voltage with. */
     public enum Scale {
@@ -51,6 +54,7 @@ public record InputStage(
             OptionalDouble.empty(),
             Optional.empty(),
             OptionalDouble.empty(),
+            Optional.empty(),
             Optional.empty());
 
     public InputStage {
@@ -66,30 +70,53 @@ public record InputStage(
                     fallingVolts.getAsDouble());
         }
         shuntOhms.ifPresent(value -> positive(value, "shunt of an input"));
+        converterBits.ifPresent(value -> within(value, 1, 32, "bits of a converter"));
+    }
+
+    /** An input whose converter is not known. */
+    public InputStage(
+            OptionalDouble inputOhms,
+            OptionalDouble filterHertz,
+            OptionalDouble risingVolts,
+            OptionalDouble fallingVolts,
+            Optional<Scale> scale,
+            OptionalDouble shuntOhms,
+            Optional<ColdJunction> coldJunction) {
+        this(inputOhms, filterHertz, risingVolts, fallingVolts, scale, shuntOhms, coldJunction, Optional.empty());
     }
 
     /** This input with another resistance, ohm; empty when not known. */
     public InputStage withInputOhms(OptionalDouble changed) {
-        return new InputStage(changed, filterHertz, risingVolts, fallingVolts, scale, shuntOhms, coldJunction);
+        return new InputStage(
+                changed, filterHertz, risingVolts, fallingVolts, scale, shuntOhms, coldJunction, converterBits);
     }
 
     /** This input with another corner frequency, Hz; empty when not known. */
     public InputStage withFilterHertz(OptionalDouble changed) {
-        return new InputStage(inputOhms, changed, risingVolts, fallingVolts, scale, shuntOhms, coldJunction);
+        return new InputStage(
+                inputOhms, changed, risingVolts, fallingVolts, scale, shuntOhms, coldJunction, converterBits);
     }
 
     /** This input with other thresholds, V; empty when not known. */
     public InputStage withThresholds(OptionalDouble rising, OptionalDouble falling) {
-        return new InputStage(inputOhms, filterHertz, rising, falling, scale, shuntOhms, coldJunction);
+        return new InputStage(inputOhms, filterHertz, rising, falling, scale, shuntOhms, coldJunction, converterBits);
     }
 
     /** This input with another scale; empty when not known. */
     public InputStage withScale(Optional<Scale> changed) {
-        return new InputStage(inputOhms, filterHertz, risingVolts, fallingVolts, changed, shuntOhms, coldJunction);
+        return new InputStage(
+                inputOhms, filterHertz, risingVolts, fallingVolts, changed, shuntOhms, coldJunction, converterBits);
     }
 
     /** This input with another shunt, ohm; empty for none. */
     public InputStage withShuntOhms(OptionalDouble changed) {
-        return new InputStage(inputOhms, filterHertz, risingVolts, fallingVolts, scale, changed, coldJunction);
+        return new InputStage(
+                inputOhms, filterHertz, risingVolts, fallingVolts, scale, changed, coldJunction, converterBits);
+    }
+
+    /** This input with a converter of so many bits; empty when not known. */
+    public InputStage withConverterBits(Optional<Integer> changed) {
+        return new InputStage(
+                inputOhms, filterHertz, risingVolts, fallingVolts, scale, shuntOhms, coldJunction, changed);
     }
 }

@@ -6,6 +6,7 @@ import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -21,6 +22,7 @@ import java.util.stream.IntStream;
  * @param allowedError most error, in the unit, more than 0; empty means a share of the span by {@link ReturnRules}
  * @param tolerances   its errors that do not depend on each other
  * @param dissipationWattsPerKelvin power that warms it by 1 K in its medium, W/K, more than 0, if known
+ * @param use          what it meets in use and how fast that changes, if entered
  */
 public record Measurement(
         String quantity,
@@ -30,7 +32,8 @@ public record Measurement(
         Calibration calibration,
         OptionalDouble allowedError,
         List<Tolerance> tolerances,
-        OptionalDouble dissipationWattsPerKelvin) {
+        OptionalDouble dissipationWattsPerKelvin,
+        Optional<Use> use) {
 
     private static final Set<String> DEGREES = Set.of("°C", "degC", "C");
 
@@ -44,6 +47,37 @@ public record Measurement(
         public Tolerance {
             notBlank(name, "name of a tolerance");
             positive(error, "tolerance");
+        }
+    }
+
+    /**
+     * What a sensor meets in use.
+     *
+     * @param lowest              lowest value it must tell, in the unit; empty means the lowest of the measurement
+     * @param highest             highest value it must tell, in the unit; empty means the highest of the measurement
+     * @param timeConstantSeconds time constant of the fastest credible change of the quantity, s, more than 0
+     * @param bandwidthHertz      highest frequency the sensor itself follows, Hz, more than 0
+     * @param updateHertz         how often its value is sent, Hz, more than 0; empty means the rate suggested
+     */
+    public record Use(
+            OptionalDouble lowest,
+            OptionalDouble highest,
+            OptionalDouble timeConstantSeconds,
+            OptionalDouble bandwidthHertz,
+            OptionalDouble updateHertz) {
+        public Use {
+            lowest.ifPresent(value -> finite(value, "lowest value in use"));
+            highest.ifPresent(value -> finite(value, "highest value in use"));
+            if (lowest.isPresent() && highest.isPresent()) {
+                that(
+                        highest.getAsDouble() > lowest.getAsDouble(),
+                        "the highest value in use is above %s, not %s",
+                        lowest.getAsDouble(),
+                        highest.getAsDouble());
+            }
+            timeConstantSeconds.ifPresent(value -> positive(value, "time constant of a quantity"));
+            bandwidthHertz.ifPresent(value -> positive(value, "bandwidth of a sensor"));
+            updateHertz.ifPresent(value -> positive(value, "update rate of a sensor"));
         }
     }
 
@@ -62,6 +96,28 @@ public record Measurement(
         dissipationWattsPerKelvin.ifPresent(value -> positive(value, "dissipation constant of a sensor"));
     }
 
+    /** A measurement of which nothing is said about its use. */
+    public Measurement(
+            String quantity,
+            String unit,
+            double lowest,
+            double highest,
+            Calibration calibration,
+            OptionalDouble allowedError,
+            List<Tolerance> tolerances,
+            OptionalDouble dissipationWattsPerKelvin) {
+        this(
+                quantity,
+                unit,
+                lowest,
+                highest,
+                calibration,
+                allowedError,
+                tolerances,
+                dissipationWattsPerKelvin,
+                Optional.empty());
+    }
+
     /** A measurement with a calibration and nothing else said. */
     public static Measurement of(String quantity, String unit, double lowest, double highest, Calibration calibration) {
         return new Measurement(
@@ -78,7 +134,8 @@ public record Measurement(
     private static boolean isTemperature(Calibration calibration) {
         return calibration instanceof Calibration.Beta
                 || calibration instanceof Calibration.SteinhartHart
-                || calibration instanceof Calibration.Thermocouple;
+                || calibration instanceof Calibration.Thermocouple
+                || calibration instanceof Calibration.AmplifiedThermocouple;
     }
 
     /** Highest less lowest value. */
@@ -96,17 +153,31 @@ public record Measurement(
     /** This measurement with another allowed error; empty for the share of the span. */
     public Measurement allowing(OptionalDouble changed) {
         return new Measurement(
-                quantity, unit, lowest, highest, calibration, changed, tolerances, dissipationWattsPerKelvin);
+                quantity, unit, lowest, highest, calibration, changed, tolerances, dissipationWattsPerKelvin, use);
     }
 
     /** This measurement with these tolerances. */
     public Measurement with(List<Tolerance> changed) {
         return new Measurement(
-                quantity, unit, lowest, highest, calibration, allowedError, changed, dissipationWattsPerKelvin);
+                quantity, unit, lowest, highest, calibration, allowedError, changed, dissipationWattsPerKelvin, use);
     }
 
     /** This measurement with another dissipation constant, W/K; empty when not known. */
     public Measurement dissipating(OptionalDouble changed) {
-        return new Measurement(quantity, unit, lowest, highest, calibration, allowedError, tolerances, changed);
+        return new Measurement(quantity, unit, lowest, highest, calibration, allowedError, tolerances, changed, use);
+    }
+
+    /** This measurement in another use; empty when none is said. */
+    public Measurement used(Optional<Use> changed) {
+        return new Measurement(
+                quantity,
+                unit,
+                lowest,
+                highest,
+                calibration,
+                allowedError,
+                tolerances,
+                dissipationWattsPerKelvin,
+                changed);
     }
 }

@@ -61,6 +61,22 @@ final class References {
                         step.state(),
                         harness.states(),
                         "operating state")));
+        harness.buses().all().forEach(this::checkBus);
+    }
+
+    private void checkBus(DataBus bus) {
+        String place = "buses/" + bus.id();
+        for (DataBus.Node node : bus.nodes()) {
+            component(place + "/nodes/unit", node.unit());
+            terminal(place + "/nodes/high", node.unit(), node.high());
+            terminal(place + "/nodes/low", node.unit(), node.low());
+        }
+        for (DataBus.Termination termination : bus.terminations()) {
+            end(place + "/terminations/high", termination.high());
+            end(place + "/terminations/low", termination.low());
+            part(place + "/terminations/part", termination.part());
+        }
+        bus.messages().forEach(message -> component(place + "/messages/sender", message.sender()));
     }
 
     private void checkFabrication(FabricationRules rules) {

@@ -7,6 +7,7 @@ import java.util.Random;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import org.ohmloom.model.Calibration;
+import org.ohmloom.model.Measurement;
 
 /**
  * A calibration of any kind, for harnesses made at random.
@@ -34,7 +35,21 @@ record RandomCalibration(Random random, DoubleSupplier value, Supplier<OptionalD
                         0.4,
                         random.nextBoolean() ? OptionalDouble.of(4.8) : OptionalDouble.empty(),
                         number.get(),
-                        number.get()),
+                        random.nextBoolean() ? number.get() : OptionalDouble.empty()),
+                new Calibration.PulseLevels(
+                        0.4,
+                        OptionalDouble.empty(),
+                        number.get(),
+                        OptionalDouble.empty(),
+                        Optional.of(new Calibration.Turns(value.getAsDouble(), number.get(), number.get()))),
+                new Calibration.VoltageTable(
+                        List.of(
+                                new Calibration.VoltagePoint(-5, 4.5),
+                                new Calibration.VoltagePoint(10, value.getAsDouble() / 1e9)),
+                        number.get(),
+                        OptionalDouble.of(zeroOr())),
+                new Calibration.AmplifiedThermocouple(
+                        Calibration.Thermocouple.Type.K, value.getAsDouble(), -0.25, number.get()),
                 new Calibration.CurrentLine(0.004, 0.02, number.get()),
                 new Calibration.Thermocouple(
                         Calibration.Thermocouple.Type.K,
@@ -45,6 +60,24 @@ record RandomCalibration(Random random, DoubleSupplier value, Supplier<OptionalD
                                 : Optional.empty(),
                         random.nextBoolean() ? OptionalDouble.of(-20) : OptionalDouble.empty()));
         return kinds.get(random.nextInt(kinds.size()));
+    }
+
+    /** Whether its values are temperatures. */
+    static boolean isTemperature(Calibration calibration) {
+        return calibration instanceof Calibration.Beta
+                || calibration instanceof Calibration.SteinhartHart
+                || calibration instanceof Calibration.Thermocouple
+                || calibration instanceof Calibration.AmplifiedThermocouple;
+    }
+
+    /** What a sensor meets in use, from some value on. */
+    Measurement.Use use(double lowest) {
+        return new Measurement.Use(
+                random.nextBoolean() ? OptionalDouble.of(lowest) : OptionalDouble.empty(),
+                random.nextBoolean() ? OptionalDouble.of(lowest + 0.5) : OptionalDouble.empty(),
+                number.get(),
+                number.get(),
+                number.get());
     }
 
     private double zeroOr() {

@@ -393,6 +393,7 @@ public final class RandomHarness {
                         new StateSequence.Step(new StateId("run"), value()),
                         new StateSequence.Step(new StateId("off"), value())),
                 number()));
+        elements.add(RandomBus.of(random));
         elements.add(new Waiver(new WaiverId("V1"), "wire-current", few("W10", "W9"), text(), "", ""));
         elements.add(new Note(new NoteId("N1"), maybe("W1"), text()));
         elements.addAll(RandomReadings.of(random));
@@ -500,24 +501,24 @@ public final class RandomHarness {
                 OptionalDouble.of(falling),
                 maybe(pick(InputStage.Scale.values())),
                 number(),
-                maybe(pick(InputStage.ColdJunction.values())));
+                maybe(pick(InputStage.ColdJunction.values())),
+                maybe(1 + random.nextInt(32)));
     }
 
     private Measurement measurement() {
         double lowest = random.nextInt(200) - 100;
-        Calibration calibration = new RandomCalibration(random, this::value, this::number).next();
-        boolean isTemperature = calibration instanceof Calibration.Beta
-                || calibration instanceof Calibration.SteinhartHart
-                || calibration instanceof Calibration.Thermocouple;
+        RandomCalibration kinds = new RandomCalibration(random, this::value, this::number);
+        Calibration calibration = kinds.next();
         return new Measurement(
                 "Quantity " + random.nextInt(9),
-                isTemperature ? pick("°C", "degC", "C") : pick("bar", "km/h", "°C"),
+                RandomCalibration.isTemperature(calibration) ? pick("°C", "degC", "C") : pick("bar", "km/h", "°C"),
                 lowest,
                 lowest + 1 + random.nextInt(300),
                 calibration,
                 number(),
                 few(new Measurement.Tolerance("accuracy", value()), new Measurement.Tolerance("\u00fc", 0.25)),
-                number());
+                number(),
+                maybe(kinds.use(lowest)));
     }
 
     private WireEnd end() {

@@ -8,6 +8,7 @@ import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.ResistanceCurve;
+import org.ohmloom.model.VoltageCurve;
 
 /**
  * The channel a link makes, or what has to be entered before it can be told.
@@ -25,6 +26,9 @@ record ChannelChoice(Optional<Channel> channel, String missing) {
             return without("no conductor leads back to the sensor return of the unit for");
         }
         if (calibration instanceof Calibration.RatiometricLine || calibration instanceof Calibration.VoltageLine) {
+            return line(link, measurement, input, pullUp);
+        }
+        if (calibration instanceof VoltageCurve) {
             return line(link, measurement, input, pullUp);
         }
         if (calibration instanceof ResistanceCurve curve) {
@@ -45,7 +49,10 @@ record ChannelChoice(Optional<Channel> channel, String missing) {
 
     private static ChannelChoice line(
             SensorLink link, Measurement measurement, InputStage input, Optional<InputCircuit.PullUp> pullUp) {
-        boolean ratiometric = measurement.calibration() instanceof Calibration.RatiometricLine;
+        Optional<VoltageCurve> curve =
+                measurement.calibration() instanceof VoltageCurve given ? Optional.of(given) : Optional.empty();
+        boolean ratiometric = measurement.calibration() instanceof Calibration.RatiometricLine
+                || curve.stream().anyMatch(each -> each.supplyVolts().isPresent());
         double nominal = link.referenceSupply().stream()
                 .flatMapToDouble(pin -> pin.referenceVolts().stream())
                 .findFirst()
@@ -60,7 +67,10 @@ record ChannelChoice(Optional<Channel> channel, String missing) {
         if (ratiometric && link.supply().isEmpty()) {
             return without("no supply is wired to");
         }
-        return with(new LineChannel(measurement, scaled, nominal, pullUp));
+        return with(
+                curve.isPresent()
+                        ? new CurveChannel(measurement, curve.get(), scaled, nominal, pullUp)
+                        : new LineChannel(measurement, scaled, nominal, pullUp));
     }
 
     private static ChannelChoice current(

@@ -10,6 +10,7 @@ import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.ResistanceCurve;
 import org.ohmloom.model.StateId;
+import org.ohmloom.model.VoltageCurve;
 import org.ohmloom.solve.LinearNetwork;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
@@ -206,6 +207,8 @@ record Judge(Harness harness, SensorLink link, Measurement measurement, Channel 
         return calibration instanceof Calibration.RatiometricLine ratio
                         && ratio.outputOhms().isEmpty()
                 || calibration instanceof Calibration.VoltageLine line
-                        && line.outputOhms().isEmpty();
+                        && line.outputOhms().isEmpty()
+                || calibration instanceof VoltageCurve curve
+                        && curve.outputOhms().isEmpty();
     }
 }
