@@ -4,9 +4,11 @@ import static org.ohmloom.units.Require.notNegative;
 import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +21,9 @@ import java.util.stream.Stream;
  * @param minimumVolts             least supply voltage it works at, V, more than 0, if known
  * @param inputFarads              capacitance at its supply, F, more than 0, if known
  * @param inputOhms                resistance in series with that capacitance, ohm, more than 0, if known
+ * @param nameCharacters           most characters of a channel's name in the unit, 1 or more, if it is limited
+ * @param groups                   pins that share a limit of current
+ * @param channels                 what it reads and switches at which pin: the plan of its pins; names unique
  */
 public record ControlUnit(
         List<Pin> pins,
@@ -27,7 +32,10 @@ public record ControlUnit(
         OptionalDouble groundToCaseOhms,
         OptionalDouble minimumVolts,
         OptionalDouble inputFarads,
-        OptionalDouble inputOhms)
+        OptionalDouble inputOhms,
+        Optional<Integer> nameCharacters,
+        List<PinGroup> groups,
+        List<Channel> channels)
         implements Device {
 
     public ControlUnit {
@@ -41,6 +49,50 @@ public record ControlUnit(
         that(!pins.isEmpty(), "a control unit needs at least one pin");
         List<String> names = pins.stream().map(Pin::name).toList();
         that(names.stream().distinct().count() == names.size(), "pin names repeat: %s", names);
+        nameCharacters.ifPresent(value -> positive(value, "most characters of a channel's name"));
+        groups = List.copyOf(groups);
+        channels = List.copyOf(channels);
+        groups.forEach(group -> group.pins().forEach(pin -> requirePin(names, pin, "group of pins " + group.name())));
+        Set<String> taken = new HashSet<>();
+        for (Channel channel : channels) {
+            that(taken.add(channel.name()), "two channels of a control unit are named '%s'", channel.name());
+            requirePin(names, channel.pin(), "channel " + channel.name());
+            channel.supplyPin().ifPresent(pin -> requirePin(names, pin, "channel " + channel.name()));
+            channel.returnPin().ifPresent(pin -> requirePin(names, pin, "channel " + channel.name()));
+        }
+    }
+
+    private static void requirePin(List<String> names, String pin, String what) {
+        that(
+                names.contains(pin),
+                "%s names the pin '%s', which the unit does not have%s",
+                what,
+                pin,
+                NearestText.to(pin, names)
+                        .map(near -> "; did you mean '" + near + "'?")
+                        .orElse(""));
+    }
+
+    /** A control unit without groups of pins and without a plan of its pins. */
+    public ControlUnit(
+            List<Pin> pins,
+            double drawAmps,
+            OptionalDouble groundToSensorReturnOhms,
+            OptionalDouble groundToCaseOhms,
+            OptionalDouble minimumVolts,
+            OptionalDouble inputFarads,
+            OptionalDouble inputOhms) {
+        this(
+                pins,
+                drawAmps,
+                groundToSensorReturnOhms,
+                groundToCaseOhms,
+                minimumVolts,
+                inputFarads,
+                inputOhms,
+                Optional.empty(),
+                List.of(),
+                List.of());
     }
 
     /** A control unit of which nothing is known about its supply input. */
@@ -58,8 +110,50 @@ public record ControlUnit(
 
     /** This unit with other pins. */
     public ControlUnit withPins(List<Pin> changed) {
+        return with(changed, nameCharacters, groups, channels);
+    }
+
+    /** This unit with other channels. */
+    public ControlUnit withChannels(List<Channel> changed) {
+        return with(pins, nameCharacters, groups, changed);
+    }
+
+    /** This unit with other groups of pins. */
+    public ControlUnit withGroups(List<PinGroup> changed) {
+        return with(pins, nameCharacters, changed, channels);
+    }
+
+    /** This unit with another limit of the length of names, characters; empty for none. */
+    public ControlUnit withNameCharacters(Optional<Integer> changed) {
+        return with(pins, changed, groups, channels);
+    }
+
+    /** This unit with other pins and channels, changed together. */
+    public ControlUnit withPlan(List<Pin> changedPins, List<Channel> changedChannels) {
+        return with(changedPins, nameCharacters, groups, changedChannels);
+    }
+
+    private ControlUnit with(
+            List<Pin> itsPins, Optional<Integer> characters, List<PinGroup> itsGroups, List<Channel> itsChannels) {
         return new ControlUnit(
-                changed, drawAmps, groundToSensorReturnOhms, groundToCaseOhms, minimumVolts, inputFarads, inputOhms);
+                itsPins,
+                drawAmps,
+                groundToSensorReturnOhms,
+                groundToCaseOhms,
+                minimumVolts,
+                inputFarads,
+                inputOhms,
+                characters,
+                itsGroups,
+                itsChannels);
+    }
+
+    /** Channels at a pin, as input, output, supply or return. */
+    public Stream<Channel> channelsAt(String pin) {
+        return channels.stream()
+                .filter(each -> each.pin().equals(pin)
+                        || each.supplyPin().filter(pin::equals).isPresent()
+                        || each.returnPin().filter(pin::equals).isPresent());
     }
 
     /** The pin of that name. */

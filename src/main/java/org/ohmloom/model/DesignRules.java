@@ -22,6 +22,8 @@ import org.ohmloom.units.GaugeSystem;
  * @param ambientCelsius      ambient where no zone says otherwise, deg C
  * @param sizing              what is asked of the choice of sizes beyond the basis
  * @param returns             what is asked of the return paths
+ * @param fabrication         what is asked of how the harness is made
+ * @param wiring              what is asked of wires and pins made from sensors and units
  */
 public record DesignRules(
         String basis,
@@ -33,7 +35,8 @@ public record DesignRules(
         double ambientCelsius,
         Optional<SizingRules> sizing,
         Optional<ReturnRules> returns,
-        Optional<FabricationRules> fabrication) {
+        Optional<FabricationRules> fabrication,
+        Optional<WiringRules> wiring) {
 
     public DesignRules {
         notBlank(basis, "design basis");
@@ -92,6 +95,32 @@ public record DesignRules(
                 Optional.empty());
     }
 
+    /** Rules that ask nothing of wires and pins made from sensors and units. */
+    public DesignRules(
+            String basis,
+            double nominalVolts,
+            double allowedDropFraction,
+            GaugeSystem gaugeSystem,
+            String insulation,
+            Optional<Gauge> minimumGauge,
+            double ambientCelsius,
+            Optional<SizingRules> sizing,
+            Optional<ReturnRules> returns,
+            Optional<FabricationRules> fabrication) {
+        this(
+                basis,
+                nominalVolts,
+                allowedDropFraction,
+                gaugeSystem,
+                insulation,
+                minimumGauge,
+                ambientCelsius,
+                sizing,
+                returns,
+                fabrication,
+                Optional.empty());
+    }
+
     /** These with something else asked of how the harness is made. */
     public DesignRules withFabrication(FabricationRules changed) {
         return new DesignRules(
@@ -104,7 +133,29 @@ public record DesignRules(
                 ambientCelsius,
                 sizing,
                 returns,
+                Optional.of(changed),
+                wiring);
+    }
+
+    /** These with something else asked of wires and pins made from sensors and units. */
+    public DesignRules withWiring(WiringRules changed) {
+        return new DesignRules(
+                basis,
+                nominalVolts,
+                allowedDropFraction,
+                gaugeSystem,
+                insulation,
+                minimumGauge,
+                ambientCelsius,
+                sizing,
+                returns,
+                fabrication,
                 Optional.of(changed));
+    }
+
+    /** What is asked of wires and pins made from sensors and units, nothing when nothing is said. */
+    public WiringRules wiringRules() {
+        return wiring.orElse(WiringRules.NONE);
     }
 
     /** What is asked of how the harness is made, nothing when nothing is said. */

@@ -2,10 +2,14 @@ package org.ohmloom.model;
 
 import static org.ohmloom.units.Require.notBlank;
 import static org.ohmloom.units.Require.positive;
+import static org.ohmloom.units.Require.that;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -23,6 +27,8 @@ import java.util.Set;
  * @param pullUpOhms     the pull-up resistor, ohm, more than 0
  * @param driver         how an output switches, if known
  * @param input          how an input reads, if known
+ * @param range          what an input can tell apart, if known
+ * @param uses           how it works when set up for another role, where that differs; each role once
  */
 public record Pin(
         String name,
@@ -34,18 +40,52 @@ public record Pin(
         OptionalDouble pullUpVolts,
         OptionalDouble pullUpOhms,
         Optional<Driver> driver,
-        Optional<InputStage> input) {
+        Optional<InputStage> input,
+        Optional<InputRange> range,
+        List<PinUse> uses) {
 
     public Pin {
         notBlank(name, "pin name");
+        uses = List.copyOf(uses);
+        List<PinRole> others = uses.stream().map(PinUse::role).toList();
+        that(others.stream().distinct().count() == others.size(), "pin %s has a use twice: %s", name, others);
+        that(!others.contains(role), "pin %s is a %s now; that is no other use of it", name, role);
         EnumSet<PinRole> all = EnumSet.of(role);
         all.addAll(capabilities);
+        all.addAll(others);
         capabilities = Collections.unmodifiableSet(all);
         limitAmps.ifPresent(value -> positive(value, "current limit of pin " + name));
         onOhms.ifPresent(value -> positive(value, "on-state resistance of pin " + name));
         referenceVolts.ifPresent(value -> positive(value, "reference voltage of pin " + name));
         pullUpVolts.ifPresent(value -> positive(value, "pull-up voltage of pin " + name));
         pullUpOhms.ifPresent(value -> positive(value, "pull-up resistance of pin " + name));
+    }
+
+    /** A pin that works alike in every role and of which nothing is known about what it can tell apart. */
+    public Pin(
+            String name,
+            PinRole role,
+            Set<PinRole> capabilities,
+            OptionalDouble limitAmps,
+            OptionalDouble onOhms,
+            OptionalDouble referenceVolts,
+            OptionalDouble pullUpVolts,
+            OptionalDouble pullUpOhms,
+            Optional<Driver> driver,
+            Optional<InputStage> input) {
+        this(
+                name,
+                role,
+                capabilities,
+                limitAmps,
+                onOhms,
+                referenceVolts,
+                pullUpVolts,
+                pullUpOhms,
+                driver,
+                input,
+                Optional.empty(),
+                List.of());
     }
 
     /** A pin of which nothing is known about how it reads. */
@@ -100,22 +140,67 @@ public record Pin(
 
     /** This pin able to take up other roles too. */
     public Pin capableOf(Collection<PinRole> roles) {
-        return new Pin(
-                name,
-                role,
-                Set.copyOf(roles),
-                limitAmps,
-                onOhms,
-                referenceVolts,
-                pullUpVolts,
-                pullUpOhms,
-                driver,
-                input);
+        return with(PinUse.now(this), roles, uses);
     }
 
     /** This pin reading in another way. */
     public Pin reading(Optional<InputStage> changed) {
+        return with(
+                new PinUse(role, limitAmps, onOhms, referenceVolts, pullUpVolts, pullUpOhms, driver, changed, range),
+                capabilities,
+                uses);
+    }
+
+    /** This pin switching in another way. */
+    public Pin switching(Optional<Driver> changed) {
+        return with(
+                new PinUse(role, limitAmps, onOhms, referenceVolts, pullUpVolts, pullUpOhms, changed, input, range),
+                capabilities,
+                uses);
+    }
+
+    /** This pin with these other uses. */
+    public Pin withUses(Collection<PinUse> changed) {
+        return with(PinUse.now(this), capabilities, List.copyOf(changed));
+    }
+
+    /** How it works when set up for a role it can take up; as it works now where no other use says more. */
+    public PinUse use(PinRole wanted) {
+        return uses.stream().filter(each -> each.role() == wanted).findFirst().orElseGet(() -> PinUse.now(this)
+                .as(wanted));
+    }
+
+    /**
+     * This pin set up for a role it can take up; how it worked before stays among its uses.
+     *
+     * @throws IllegalArgumentException when it cannot
+     */
+    public Pin setUpAs(PinRole wanted) {
+        that(capabilities.contains(wanted), "pin %s cannot be a %s; it can be %s", name, wanted, capabilities);
+        if (wanted == role) {
+            return this;
+        }
+        List<PinUse> others = new ArrayList<>(uses);
+        if (others.removeIf(each -> each.role() == wanted)) {
+            others.add(PinUse.now(this));
+            others.sort(Comparator.comparing(PinUse::role));
+        }
+        return with(use(wanted), capabilities, others);
+    }
+
+    private Pin with(PinUse now, Collection<PinRole> roles, List<PinUse> others) {
         return new Pin(
-                name, role, capabilities, limitAmps, onOhms, referenceVolts, pullUpVolts, pullUpOhms, driver, changed);
+                name,
+                now.role(),
+                Set.copyOf(roles),
+                now.limitAmps(),
+                now.onOhms(),
+                now.referenceVolts(),
+                now.pullUpVolts(),
+                now.pullUpOhms(),
+                now.driver(),
+                now.input(),
+                now.range(),
+                others);
     }
 }

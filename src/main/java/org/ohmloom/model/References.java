@@ -122,6 +122,9 @@ final class References {
                     .flatMap(AlternatorModel::sense)
                     .ifPresent(sense -> end(place + "/device/model/sense", sense));
         }
+        if (component.device() instanceof ControlUnit unit) {
+            unit.channels().forEach(each -> component(place + "/device/channels/component", each.component()));
+        }
         component.caseGround().ifPresent(ground -> ground(place + "/caseGround/ground", ground.ground()));
         assembly(place, component.assembly());
     }

@@ -1,12 +1,10 @@
 package org.ohmloom.store;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.model.Alternator;
@@ -37,7 +35,6 @@ import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.ContactId;
 import org.ohmloom.model.ContactLimit;
 import org.ohmloom.model.ContactPart;
-import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Converter;
 import org.ohmloom.model.Cycle;
 import org.ohmloom.model.DesignRules;
@@ -62,8 +59,6 @@ import org.ohmloom.model.NoteId;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.PartId;
-import org.ohmloom.model.Pin;
-import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.Position;
 import org.ohmloom.model.ProtectiveDevice;
@@ -173,7 +168,8 @@ public final class RandomHarness {
                         random.nextBoolean(),
                         number())),
                 maybe(RandomFabrication.returns(random)),
-                maybe(RandomFabrication.of(random)));
+                maybe(RandomFabrication.of(random)),
+                maybe(units().wiring(gauge())));
     }
 
     private void frame() {
@@ -265,14 +261,7 @@ public final class RandomHarness {
                         maybe(new Inrush(value(), value())),
                         number()),
                 new Sensor(pick(Sensor.Kind.values()), zeroOr(), number(), maybe(measurement())),
-                new ControlUnit(
-                        List.of(pin("A1"), pin("A.2"), pin("a/3")),
-                        zeroOr(),
-                        number(),
-                        number(),
-                        number(),
-                        number(),
-                        number()),
+                units().unit(),
                 new BusBar(List.of("1", "2", text()), zeroOr()));
         for (int k = 0; k < devices.size(); k++) {
             Device device = devices.get(k);
@@ -485,11 +474,8 @@ public final class RandomHarness {
                         number()));
     }
 
-    private Pin pin(String name) {
-        PinRole role = pick(PinRole.values());
-        Set<PinRole> can = random.nextBoolean() ? Set.of() : EnumSet.of(pick(PinRole.values()), PinRole.SPARE);
-        return new Pin(
-                name, role, can, number(), number(), number(), number(), number(), maybe(driver()), maybe(input()));
+    private RandomUnit units() {
+        return new RandomUnit(random, this::value, this::number, this::driver, this::input);
     }
 
     private InputStage input() {
