@@ -51,7 +51,16 @@ class UnitSuffixTest {
             "org.ohmloom.model.Measurement$Tolerance.error",
             "org.ohmloom.model.Measurement.allowedError",
             "org.ohmloom.model.Measurement.highest",
-            "org.ohmloom.model.Measurement.lowest");
+            "org.ohmloom.model.Measurement.lowest",
+            "org.ohmloom.signal.calibration.CalibrationCurve.highest",
+            "org.ohmloom.signal.calibration.CalibrationCurve.lowest",
+            "org.ohmloom.signal.calibration.CurvePoint.value",
+            "org.ohmloom.signal.calibration.Resolution.atHighest",
+            "org.ohmloom.signal.calibration.Resolution.atLowest",
+            "org.ohmloom.signal.calibration.Resolution.coarsest",
+            "org.ohmloom.signal.calibration.Resolution.coarsestAt",
+            "org.ohmloom.signal.calibration.SensorCalibration.highest",
+            "org.ohmloom.signal.calibration.SensorCalibration.lowest");
 
     /** Components whose unit stands beside them, or that have none with a name of its own. */
     private static final Set<String> OTHERS = Set.of(
@@ -61,6 +70,9 @@ class UnitSuffixTest {
             "org.ohmloom.model.Calibration$SteinhartHart.a",
             "org.ohmloom.model.Calibration$SteinhartHart.b",
             "org.ohmloom.model.Calibration$SteinhartHart.c",
+            // V, ohm, A or Hz, as the kind beside it says
+            "org.ohmloom.signal.calibration.CurvePoint.signal",
+            "org.ohmloom.signal.calibration.Resolution.step",
             "org.ohmloom.remedy.Effect.after",
             "org.ohmloom.remedy.Effect.before",
             // volts, amperes or times a limit, as the finding has it

@@ -43,6 +43,7 @@ final class TableLibrary {
     final Shelf<BuildTime> buildTimes = new Shelf<>("operation at the bench");
     final Shelf<BenchLimit> benchLimits = new Shelf<>("limit of a bench test");
     final FabricationShelf fabrication = new FabricationShelf();
+    final SignalShelf signals = new SignalShelf();
 
     private final List<RowReader> basisRows = new ArrayList<>();
 
@@ -95,6 +96,9 @@ final class TableLibrary {
                     "workmanship",
                     byRow(fabrication.classes, WorkmanshipClass::read, each -> String.valueOf(each.number()))),
             Map.entry("label-sizes", byRow(fabrication.labels, LabelSize::read, LabelSize::id)),
+            Map.entry("bus-limits", sheet -> signals.limits.addAll(sheet.rows(BusLimit::read))),
+            Map.entry("bus-figures", byRow(signals.figures, BusFigure::read, BusFigure::item)),
+            Map.entry("change-times", byRow(signals.changeTimes, ChangeTime::read, ChangeTime::sensing)),
             Map.entry("design-bases", this::addBases));
 
     /** One way to read a sheet. */

@@ -32,6 +32,8 @@ record TableUnit(String dimension, double timesRatio, double dividedRatio) {
             Map.entry("ohm", new TableUnit("ohm", 1, 1)),
             Map.entry("mohm", new TableUnit("ohm", 1, 1000)),
             Map.entry("s", new TableUnit("s", 1, 1)),
+            Map.entry("bit/s", new TableUnit("bit/s", 1, 1)),
+            Map.entry("kbit/s", new TableUnit("bit/s", 1000, 1)),
             Map.entry("W/mK", new TableUnit("W/mK", 1, 1)),
             Map.entry("C", new TableUnit("C", 1, 1)),
             Map.entry("A2s", new TableUnit("A2s", 1, 1)),

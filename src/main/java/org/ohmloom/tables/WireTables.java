@@ -306,4 +306,9 @@ public final class WireTables {
     public FabricationTables fabrication() {
         return new FabricationTables(library.fabrication);
     }
+
+    /** What is listed of sensors and data buses. */
+    public SignalTables signals() {
+        return new SignalTables(library.signals);
+    }
 }

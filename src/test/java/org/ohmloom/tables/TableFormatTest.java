@@ -158,7 +158,7 @@ class TableFormatTest {
         assertEquals(
                 "own.csv, line 1: the kind 'conductor' is not known; write one of adiabatic-k, altitude, ambient, "
                         + "ampacity, battery-acceptance, battery-open-circuit, battery-resistance, battery-types, bench-test, "
-                        + "breakers, build-times, bundle, colours, conductors, copper, covering-sizes, coverings, design-bases, device-rating, drop, "
+                        + "breakers, build-times, bundle, bus-figures, bus-limits, change-times, colours, conductors, copper, covering-sizes, coverings, design-bases, device-rating, drop, "
                         + "fault-conditions, fuse-ambient, fuse-breaking, fuse-derating, fuse-ratings, "
                         + "fuse-resistances, fuse-times, ground-limits, inrush, insulation, label-sizes, length-tolerances, mechanical, "
                         + "outside-diameters, placement, practice, "

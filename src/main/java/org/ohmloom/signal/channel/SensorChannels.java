@@ -1,0 +1,81 @@
+package org.ohmloom.signal.channel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.Islands;
+import org.ohmloom.graph.Network;
+import org.ohmloom.graph.PointId;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.PinRole;
+import org.ohmloom.model.Sensor;
+
+/** Finds the channels of a harness: a signal that wires and contacts alone lead to an input. O(sensors x pins). */
+public final class SensorChannels {
+
+    private final Harness harness;
+    private final Network network;
+    private final Islands pieces;
+
+    private SensorChannels(Harness harness, Network network) {
+        this.harness = harness;
+        this.network = network;
+        this.pieces = Islands.of(network, Branch::isPlainResistance);
+    }
+
+    /**
+     * The channels in the order of the units, their pins, and the sensors.
+     *
+     * @param harness the harness
+     * @param network its network as drawn
+     */
+    public static List<SensorChannel> of(Harness harness, Network network) {
+        return new SensorChannels(harness, network).all();
+    }
+
+    private List<SensorChannel> all() {
+        List<SensorChannel> channels = new ArrayList<>();
+        for (Component unit : harness.components().all()) {
+            if (unit.device() instanceof ControlUnit device) {
+                for (Pin pin : device.pins()) {
+                    if (pin.role().isInput()) {
+                        read(unit, device, pin, channels);
+                    }
+                }
+            }
+        }
+        return channels;
+    }
+
+    private void read(Component unit, ControlUnit device, Pin pin, List<SensorChannel> channels) {
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof Sensor sensor && joined(unit, pin.name(), component, Sensor.SIGNAL)) {
+                channels.add(new SensorChannel(
+                        component.name(),
+                        component,
+                        sensor,
+                        unit,
+                        device,
+                        pin,
+                        device.pinsOf(PinRole.REFERENCE_SUPPLY)
+                                .filter(each -> joined(unit, each.name(), component, Sensor.SUPPLY))
+                                .findFirst(),
+                        point(component, Sensor.SUPPLY).isPresent()));
+            }
+        }
+    }
+
+    private boolean joined(Component one, String terminal, Component other, String otherTerminal) {
+        Optional<PointId> from = point(one, terminal);
+        Optional<PointId> to = point(other, otherTerminal);
+        return from.isPresent() && to.isPresent() && pieces.together(from.get(), to.get());
+    }
+
+    private Optional<PointId> point(Component component, String terminal) {
+        return network.index().terminal(component.id(), terminal);
+    }
+}

@@ -1,0 +1,141 @@
+package org.ohmloom.signal.channel;
+
+import static org.ohmloom.units.Require.positive;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.model.InputStage;
+import org.ohmloom.model.Measurement;
+import org.ohmloom.tables.CitedValue;
+import org.ohmloom.tables.SignalTables;
+import org.ohmloom.units.Formats;
+
+/**
+ * How often a channel's value is sent.
+ *
+ * <p>What changes with a time constant tau has its corner at 1 / (2 pi tau); ten values for each turn of that frequency show its shape:
+ * 10 / (2 pi tau), rounded up to 1, 2, 5, 10, 20 and so on (common practice, no source). What still swings faster than half the rate
+ * is told as something slower (Nyquist).
+ *
+ * @param timeConstantSeconds time constant of the fastest credible change, s, if known
+ * @param timeConstantSource  where it is from
+ * @param suggestedHertz      the rate suggested, Hz; empty without a time constant
+ * @param hertz               the rate: the one entered, else the one suggested, Hz; empty without both
+ * @param fastestHertz        highest frequency that reaches the converter, Hz: of the sensor and of the input's filter the lower one
+ * @param remarks             what is wrong with it; each the end of a sentence that begins with the sensor
+ */
+public record UpdateRate(
+        OptionalDouble timeConstantSeconds,
+        String timeConstantSource,
+        OptionalDouble suggestedHertz,
+        OptionalDouble hertz,
+        OptionalDouble fastestHertz,
+        List<Remark> remarks) {
+
+    /** Values for each turn of the corner frequency. */
+    public static final double VALUES_PER_TURN = 10;
+
+    private static final double[] STEPS = {1, 2, 5, 10};
+
+    /** Rounding up passes over so much of a step, as a share: not by rounding of products alone. */
+    private static final double NOISE_RATIO = 1e-9;
+
+    /** What can be wrong with a rate. */
+    public enum Kind {
+        /** Fewer values are sent than the change needs. */
+        TOO_SLOW,
+        /** The sensor itself does not follow the change. */
+        SENSOR_TOO_SLOW,
+        /** What swings faster than half the rate is not filtered out. */
+        ALIASED
+    }
+
+    /**
+     * Something wrong with a rate.
+     *
+     * @param kind  what
+     * @param words with its numbers
+     */
+    public record Remark(Kind kind, String words) {}
+
+    public UpdateRate {
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * The rate for a time constant: 10 / (2 pi tau), rounded up to 1, 2, 5, 10, ... Hz.
+     *
+     * @param timeConstantSeconds time constant of the fastest credible change, s, more than 0
+     */
+    public static double suggested(double timeConstantSeconds) {
+        positive(timeConstantSeconds, "time constant");
+        double least = VALUES_PER_TURN / (2 * Math.PI * timeConstantSeconds);
+        double decade = Math.pow(10, Math.max(0, Math.floor(Math.log10(least))));
+        for (double step : STEPS) {
+            if (least <= step * decade * (1 + NOISE_RATIO)) {
+                return step * decade;
+            }
+        }
+        return 10 * decade;
+    }
+
+    /** The rate of a channel. */
+    public static UpdateRate of(SensorChannel channel, SignalTables tables) {
+        Optional<Measurement.Use> use = channel.measurement().flatMap(Measurement::use);
+        OptionalDouble entered = use.map(Measurement.Use::timeConstantSeconds).orElse(OptionalDouble.empty());
+        String sensing = channel.sensor().kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        Optional<CitedValue> listed = tables.changeTime(sensing).map(each -> each.timeConstantSeconds());
+        OptionalDouble tau = entered.isPresent()
+                ? entered
+                : listed.map(each -> OptionalDouble.of(each.value())).orElse(OptionalDouble.empty());
+        String source = entered.isPresent()
+                ? "entered"
+                : listed.map(each -> each.citation().text()).orElse("not known");
+        OptionalDouble suggested =
+                tau.isPresent() ? OptionalDouble.of(suggested(tau.getAsDouble())) : OptionalDouble.empty();
+        OptionalDouble chosen = use.map(Measurement.Use::updateHertz).orElse(OptionalDouble.empty());
+        OptionalDouble hertz = chosen.isPresent() ? chosen : suggested;
+        OptionalDouble sensor = use.map(Measurement.Use::bandwidthHertz).orElse(OptionalDouble.empty());
+        OptionalDouble filter = channel.pin().input().orElse(InputStage.UNKNOWN).filterHertz();
+        OptionalDouble fastest = sensor.isPresent() && filter.isPresent()
+                ? OptionalDouble.of(Math.min(sensor.getAsDouble(), filter.getAsDouble()))
+                : sensor.isPresent() ? sensor : filter;
+        return new UpdateRate(tau, source, suggested, hertz, fastest, remarks(tau, suggested, hertz, sensor, fastest));
+    }
+
+    private static List<Remark> remarks(
+            OptionalDouble tau,
+            OptionalDouble suggested,
+            OptionalDouble hertz,
+            OptionalDouble sensor,
+            OptionalDouble fastest) {
+        List<Remark> remarks = new ArrayList<>();
+        if (tau.isPresent()) {
+            double corner = 1 / (2 * Math.PI * tau.getAsDouble());
+            if (hertz.getAsDouble() < suggested.getAsDouble()) {
+                remarks.add(new Remark(
+                        Kind.TOO_SLOW,
+                        "is sent " + Formats.hertz(hertz.getAsDouble()) + "; a change with a time constant of "
+                                + Formats.seconds(tau.getAsDouble()) + " needs "
+                                + Formats.hertz(suggested.getAsDouble())));
+            }
+            if (sensor.isPresent() && sensor.getAsDouble() < corner) {
+                remarks.add(new Remark(
+                        Kind.SENSOR_TOO_SLOW,
+                        "follows " + Formats.hertz(sensor.getAsDouble()) + " only; a change with a time constant of "
+                                + Formats.seconds(tau.getAsDouble()) + " has " + Formats.hertz(corner)));
+            }
+        }
+        if (hertz.isPresent() && fastest.isPresent() && hertz.getAsDouble() <= 2 * fastest.getAsDouble()) {
+            remarks.add(new Remark(
+                    Kind.ALIASED,
+                    "is sent " + Formats.hertz(hertz.getAsDouble()) + ", and what swings at up to "
+                            + Formats.hertz(fastest.getAsDouble()) + " reaches its converter: more than "
+                            + Formats.hertz(2 * fastest.getAsDouble()) + " or a filter below half the rate"));
+        }
+        return remarks;
+    }
+}
