@@ -12,6 +12,15 @@ import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.SceneLayout;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Prompts;
+import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.export.PackDialog;
+import org.ohmloom.workbench.settings.PreferenceNode;
+import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.window.ErrorReport;
+import org.ohmloom.workbench.window.WindowPrompts;
+import org.ohmloom.workbench.window.WorkbenchWindow;
 
 /** Opens the workbench. */
 public final class Workbench {
@@ -44,7 +53,7 @@ public final class Workbench {
     }
 
     /** A window that is not shown yet. */
-    static WorkbenchWindow window(PreferenceStore preferences, Runnable closed) {
+    public static WorkbenchWindow window(PreferenceStore preferences, Runnable closed) {
         WorkbenchWindow[] made = new WorkbenchWindow[1];
         Prompts prompts = new WindowPrompts(() -> made[0]);
         Consumer<Desk> export = desk -> PackDialog.show(made[0], desk, prompts, preferences);

@@ -19,6 +19,23 @@ import java.util.concurrent.FutureTask;
 import javax.imageio.ImageIO;
 import javax.swing.JRootPane;
 import javax.swing.RepaintManager;
+import org.ohmloom.workbench.bench.Studies;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.PlainCommand;
+import org.ohmloom.workbench.desk.CalculationStatus;
+import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.desk.SilentPrompts;
+import org.ohmloom.workbench.settings.Look;
+import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.settings.Preferences;
+import org.ohmloom.workbench.study.CurrentsPane;
+import org.ohmloom.workbench.study.DutyRangeStudy;
+import org.ohmloom.workbench.study.ReturnsPane;
+import org.ohmloom.workbench.study.Study;
+import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.window.HelpCommands;
+import org.ohmloom.workbench.window.WindowTasks;
+import org.ohmloom.workbench.window.WorkbenchView;
 
 /**
  * Takes the pictures of the window that the documentation shows. Needs no display:

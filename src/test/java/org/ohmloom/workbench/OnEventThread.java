@@ -9,14 +9,14 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
 /** Runs what belongs to the event thread there. */
-final class OnEventThread {
+public final class OnEventThread {
 
     private static final int PATIENCE_MILLIS = 60_000;
     private static final int LOOK_AGAIN_MILLIS = 20;
 
     private OnEventThread() {}
 
-    static <T> T get(Callable<T> task) {
+    public static <T> T get(Callable<T> task) {
         FutureTask<T> future = new FutureTask<>(task);
         try {
             EventQueue.invokeAndWait(future);
@@ -28,7 +28,7 @@ final class OnEventThread {
         }
     }
 
-    static void run(Runnable task) {
+    public static void run(Runnable task) {
         get(() -> {
             task.run();
             return true;
@@ -36,7 +36,7 @@ final class OnEventThread {
     }
 
     /** Waits until a condition holds, asking on the event thread. */
-    static void await(String what, Callable<Boolean> condition) {
+    public static void await(String what, Callable<Boolean> condition) {
         for (int waited = 0; waited < PATIENCE_MILLIS; waited += LOOK_AGAIN_MILLIS) {
             if (get(condition)) {
                 return;

@@ -4,13 +4,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ohmloom.workbench.desk.Prompts;
 
 /** Answers every question as it was told beforehand, and keeps what it was asked. */
-final class ScriptedPrompts implements Prompts {
+public final class ScriptedPrompts implements Prompts {
 
-    final List<String> asked = new ArrayList<>();
-    Optional<Path> target = Optional.empty();
-    Unsaved unsaved = Unsaved.CANCEL;
+    public final List<String> asked = new ArrayList<>();
+    public Optional<Path> target = Optional.empty();
+    public Unsaved unsaved = Unsaved.CANCEL;
     ChangedOnDisk changedOnDisk = ChangedOnDisk.CANCEL;
 
     @Override

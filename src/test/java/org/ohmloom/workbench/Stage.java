@@ -3,15 +3,26 @@ package org.ohmloom.workbench;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.PlainCommand;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.settings.Look;
+import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.settings.Preferences;
+import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.window.HelpCommands;
+import org.ohmloom.workbench.window.WindowTasks;
+import org.ohmloom.workbench.window.WorkbenchView;
 
 /** A workbench without a window, for tests that need no display. */
-final class Stage {
+public final class Stage {
 
-    final ScriptedPrompts prompts = new ScriptedPrompts();
-    final PreferenceStore preferences = PreferenceStore.inMemory(Preferences.DEFAULT);
-    final WorkbenchView view;
+    public final ScriptedPrompts prompts = new ScriptedPrompts();
+    public final PreferenceStore preferences = PreferenceStore.inMemory(Preferences.DEFAULT);
+    public final WorkbenchView view;
 
-    Stage() {
+    public Stage() {
         this(results -> results);
     }
 
@@ -20,7 +31,7 @@ final class Stage {
      *
      * @param changed what becomes of the results
      */
-    Stage(UnaryOperator<Analysis> changed) {
+    public Stage(UnaryOperator<Analysis> changed) {
         view = OnEventThread.get(() -> make(changed));
     }
 
@@ -41,19 +52,19 @@ final class Stage {
         return new WorkbenchView(services, new WindowTasks(look -> {}, desk -> {}, () -> {}, quit, help));
     }
 
-    Desk desk() {
+    public Desk desk() {
         return view.desk();
     }
 
     /** Opens an example and waits for its results. */
-    Stage openExample(String name) {
+    public Stage openExample(String name) {
         OnEventThread.run(() -> view.filing().openExample(name));
         awaitResults();
         return this;
     }
 
     /** Waits until the results are those of the harness, all of them. */
-    void awaitResults() {
+    public void awaitResults() {
         OnEventThread.await("results", () -> desk().isWhole());
     }
 }

@@ -1,0 +1,34 @@
+package org.ohmloom.workbench.bench;
+
+import java.awt.event.KeyEvent;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.settings.Look;
+import org.ohmloom.workbench.widget.Keys;
+
+/** Changes between light and dark. */
+public final class ChooseLook extends Command {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Bench bench;
+
+    public ChooseLook(Bench bench) {
+        super("look", "Dark", "Change between light and dark");
+        this.bench = bench;
+        withKeys(Keys.menuShift(KeyEvent.VK_D)).withMnemonic('D').withIcon("look");
+        refresh();
+    }
+
+    @Override
+    public void run() {
+        Look changed = bench.preferences().now().look().other();
+        bench.preferences().change(before -> before.withLook(changed));
+        bench.looks().accept(changed);
+        refresh();
+    }
+
+    @Override
+    public void refresh() {
+        putValue(SELECTED_KEY, bench.preferences().now().look() == Look.DARK);
+    }
+}

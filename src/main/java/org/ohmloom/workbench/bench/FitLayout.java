@@ -1,0 +1,29 @@
+package org.ohmloom.workbench.bench;
+
+import java.awt.event.KeyEvent;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.widget.Keys;
+
+/** Shows the whole layout. */
+public final class FitLayout extends Command {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Bench bench;
+
+    public FitLayout(Bench bench) {
+        super("fit-layout", "Fit layout", "Show the whole layout, or all currents where they are in front");
+        this.bench = bench;
+        withKeys(Keys.menu(KeyEvent.VK_0)).withMnemonic('F').withIcon("fit");
+    }
+
+    @Override
+    public void run() {
+        bench.views().canvas().fit();
+    }
+
+    @Override
+    public void refresh() {
+        setReady(bench.desk().document().isPresent(), "no harness is open");
+    }
+}

@@ -1,0 +1,49 @@
+package org.ohmloom.workbench.bench;
+
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.model.StateId;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.widget.Keys;
+
+/** Shows the next or the previous operating state; before the first stands the worst of all. */
+public final class StepState extends Command {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final int by;
+
+    private StepState(Desk desk, int by) {
+        super(
+                by > 0 ? "next-state" : "previous-state",
+                by > 0 ? "Next operating state" : "Previous operating state",
+                "Show the numbers of the " + (by > 0 ? "next" : "previous") + " operating state");
+        this.desk = desk;
+        this.by = by;
+    }
+
+    public static Command next(Desk desk) {
+        return new StepState(desk, 1).withKeys(Keys.alt(KeyEvent.VK_PAGE_DOWN)).withMnemonic('E');
+    }
+
+    public static Command previous(Desk desk) {
+        return new StepState(desk, -1).withKeys(Keys.alt(KeyEvent.VK_PAGE_UP)).withMnemonic('V');
+    }
+
+    @Override
+    public void run() {
+        List<Optional<StateId>> all = new ArrayList<>(List.of(Optional.empty()));
+        desk.harness().ifPresent(harness -> harness.states().ids().forEach(id -> all.add(Optional.of(id))));
+        int at = all.indexOf(desk.view().state());
+        desk.choose(all.get(Math.floorMod(at + by, all.size())));
+    }
+
+    @Override
+    public void refresh() {
+        setReady(desk.harness().filter(harness -> !harness.states().isEmpty()).isPresent(), "there are no states");
+    }
+}

@@ -1,0 +1,125 @@
+package org.ohmloom.workbench.bench;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JTabbedPane;
+import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.workbench.canvas.LayoutCanvas;
+import org.ohmloom.workbench.canvas.LayoutPane;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.study.CurrentsPane;
+import org.ohmloom.workbench.study.ReturnsPane;
+import org.ohmloom.workbench.study.Study;
+import org.ohmloom.workbench.study.StudyPane;
+import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.Reveal;
+import org.ohmloom.workbench.widget.Samples;
+
+/** The layout and the studies behind tabs. */
+public final class ViewTabs extends JTabbedPane {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final transient List<StudyTab> studies;
+    private final ReturnsPane returns;
+    private final LayoutPane layout;
+    private final CurrentsPane currents;
+    private transient StudyTab latest;
+
+    public ViewTabs(
+            Desk desk,
+            LayoutPane layout,
+            CurrentsPane currents,
+            List<Study<?>> studies,
+            List<StudyTab> others,
+            Services services,
+            Samples samples) {
+        ScenePainter painter = services.painter();
+        this.desk = desk;
+        this.returns = new ReturnsPane(Studies.RETURNS, desk, painter, samples);
+        this.layout = layout;
+        this.currents = currents;
+        List<StudyTab> tabs = new ArrayList<>(List.of(currents));
+        studies.forEach(study -> tabs.add(pane(study, painter, samples)));
+        tabs.add(returns);
+        tabs.addAll(others);
+        this.studies = List.copyOf(tabs);
+        this.latest = this.studies.get(0);
+        setName("views");
+        getAccessibleContext().setAccessibleName("Views");
+        setTabLayoutPolicy(SCROLL_TAB_LAYOUT);
+        // Thirteen views: with narrow margins they stand side by side in a small window too.
+        putClientProperty(FlatClientProperties.STYLE, "tabInsets: 4,8,4,8");
+        addTab("Layout", layout);
+        this.studies.forEach(tab -> addTab(tab.title(), null, tab, tab.about()));
+        addChangeListener(event -> studies().stream()
+                .filter(pane -> pane == getSelectedComponent())
+                .forEach(pane -> {
+                    latest = pane;
+                    pane.showRows();
+                    pane.showSelection();
+                }));
+        desk.listen(this::hear);
+    }
+
+    private <R> StudyPane<R> pane(Study<R> study, ScenePainter painter, Samples samples) {
+        return new StudyPane<>(study, desk, painter, samples);
+    }
+
+    List<StudyTab> studies() {
+        return studies;
+    }
+
+    /** The currents. */
+    public CurrentsPane currents() {
+        return currents;
+    }
+
+    /** The canvas in front: that of the currents, otherwise that of the layout, brought to the front. */
+    LayoutCanvas canvas() {
+        return getSelectedComponent() == currents ? currents.front() : Reveal.inFront(layout.canvas());
+    }
+
+    /** The return paths. */
+    public ReturnsPane returns() {
+        return returns;
+    }
+
+    /** The study of a key. */
+    public StudyTab study(String key) {
+        return studies.stream()
+                .filter(pane -> pane.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no study " + key));
+    }
+
+    /** Brings a study to the front and gives it the keyboard. */
+    public void showStudy(String key) {
+        Reveal.inFront(study(key).front()).requestFocusInWindow();
+    }
+
+    /** What takes the keyboard in the study looked at last. */
+    public JComponent latestFront() {
+        return latest.front();
+    }
+
+    private void hear(Topic topic) {
+        switch (topic) {
+            case DOCUMENT, HARNESS, RESULTS, VIEW -> showRows();
+            case SELECTION -> studies.stream()
+                    .filter(pane -> pane == getSelectedComponent())
+                    .forEach(StudyTab::showSelection);
+            case MESSAGE -> {}
+        }
+    }
+
+    /** Brings the study in front up to date; the others follow when they come to the front. */
+    private void showRows() {
+        studies.stream().filter(pane -> pane == getSelectedComponent()).forEach(StudyTab::showRows);
+    }
+}

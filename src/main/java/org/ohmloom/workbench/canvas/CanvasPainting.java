@@ -1,0 +1,210 @@
+package org.ohmloom.workbench.canvas;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.ohmloom.draw.Area;
+import org.ohmloom.draw.Disc;
+import org.ohmloom.draw.DrawStyle;
+import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Ink;
+import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Line;
+import org.ohmloom.draw.Mark;
+import org.ohmloom.draw.Point;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.draw.Text;
+import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.Tone;
+
+/** Paints a canvas: the scene from a picture kept in the pixels of the screen, selection and pointer fresh on top. */
+final class CanvasPainting {
+
+    private static final int HALO = 5;
+
+    /** Of the way of what a study shows, such as a loop: a band wider than that of what is selected in it. */
+    private static final int BAND = 9;
+
+    private final ScenePainter painter;
+    private @Nullable BufferedImage kept;
+    private @Nullable ViewTransform keptAt;
+    private @Nullable DrawStyle keptIn;
+
+    CanvasPainting(ScenePainter painter) {
+        this.painter = painter;
+    }
+
+    /** Forgets the kept picture, after the scene or the look changed. */
+    void forget() {
+        kept = null;
+    }
+
+    void paint(Graphics2D g, LayoutCanvas canvas, Scene scene, Optional<String> hovered) {
+        int width = canvas.getWidth();
+        int height = canvas.getHeight();
+        AffineTransform device = g.getTransform();
+        double pixels = Math.max(1, device.getScaleX());
+        int wide = (int) Math.ceil(width * pixels);
+        int high = (int) Math.ceil(height * pixels);
+        DrawStyle style = Samples.style();
+        if (kept == null
+                || kept.getWidth() != wide
+                || kept.getHeight() != high
+                || !canvas.transform().equals(keptAt)
+                || style != keptIn) {
+            kept = picture(canvas.transform(), scene, style, wide, high, pixels);
+            keptAt = canvas.transform();
+            keptIn = style;
+        }
+        g.drawImage(kept, 0, 0, width, height, null);
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        Selection selection = canvas.selection();
+        paintPath(g, selection, canvas.transform(), scene);
+        hovered.filter(id -> !selection.ids().contains(id))
+                .ifPresent(id -> highlight(g, canvas.transform(), scene, id, Tone.colour("Ohmloom.hover"), 0.25));
+        selection.ids().forEach(id -> {
+            highlight(g, canvas.transform(), scene, id, Tone.colour("Ohmloom.selection"), 0.45);
+        });
+        paintTrail(g, canvas, style);
+        if (selection.ids().size() == 1) {
+            again(g, canvas.transform(), scene, selection.ids(), style);
+        }
+    }
+
+    /** Paints what is shown on top of the scene; its texts in a readable size, as many as there is room for. */
+    private void paintTrail(Graphics2D g, LayoutCanvas canvas, DrawStyle style) {
+        if (FarLabels.areNeeded(canvas.transform().scale()) && canvas.scene().isPresent()) {
+            Scene whole = canvas.scene().get();
+            List<Item> lines = canvas.trail().stream()
+                    .filter(item -> item.mark() instanceof Line)
+                    .toList();
+            Graphics2D inMm = (Graphics2D) g.create();
+            inMm.transform(canvas.transform().affine());
+            lines.forEach(item -> painter.paintMark(inMm, item.mark(), style));
+            inMm.dispose();
+            Scene trail = new Scene(whole.widthMm(), whole.heightMm(), canvas.trail());
+            FarLabels.paint(g, trail, canvas.transform(), painter, style);
+            return;
+        }
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            own.transform(canvas.transform().affine());
+            canvas.trail().forEach(item -> painter.paintMark(own, item.mark(), style));
+        } finally {
+            own.dispose();
+        }
+    }
+
+    /** Paints what a selection shows besides its elements: a loop as one band, what a finding points at more faintly. */
+    private static void paintPath(Graphics2D g, Selection selection, ViewTransform transform, Scene scene) {
+        boolean found = selection.finding().isPresent();
+        selection.path().stream()
+                .filter(id -> !found || !selection.ids().contains(id))
+                .forEach(id -> highlight(
+                        g, transform, scene, id, Tone.colour("Ohmloom.path"), found ? 0.25 : 0.4, found ? HALO : BAND));
+    }
+
+    private BufferedImage picture(
+            ViewTransform transform, Scene scene, DrawStyle style, int wide, int high, double pixels) {
+        BufferedImage image = new BufferedImage(Math.max(1, wide), Math.max(1, high), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        try {
+            g.setColor(style.colour(Ink.GROUND));
+            g.fillRect(0, 0, wide, high);
+            g.scale(pixels, pixels);
+            Graphics2D inMm = (Graphics2D) g.create();
+            inMm.transform(transform.affine());
+            painter.paint(inMm, scene, style);
+            inMm.dispose();
+            if (FarLabels.areNeeded(transform.scale())) {
+                FarLabels.paint(g, scene, transform, painter, style);
+            }
+        } finally {
+            g.dispose();
+        }
+        return image;
+    }
+
+    /** Draws what is selected once more over the halo, so that it stays sharp. */
+    private void again(Graphics2D g, ViewTransform transform, Scene scene, List<String> ids, DrawStyle style) {
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            own.transform(transform.affine());
+            for (String id : ids) {
+                for (Item item : scene.itemsOf(id)) {
+                    painter.paintMark(own, item.mark(), style);
+                }
+            }
+        } finally {
+            own.dispose();
+        }
+    }
+
+    /** Paints a halo along lines and an outline around the other shapes of an element. */
+    private static void highlight(
+            Graphics2D g, ViewTransform transform, Scene scene, String id, Color colour, double strength) {
+        highlight(g, transform, scene, id, colour, strength, HALO);
+    }
+
+    private static void highlight(
+            Graphics2D g, ViewTransform transform, Scene scene, String id, Color colour, double strength, int reach) {
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            own.transform(transform.affine());
+            double px = 1 / transform.scale();
+            Color halo =
+                    new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), (int) Math.round(255 * strength));
+            for (Item item : scene.itemsOf(id)) {
+                Mark mark = item.mark();
+                if (mark instanceof Line line) {
+                    own.setColor(halo);
+                    float width = (float) (line.widthMm() + 2 * UIScale.scale(reach) * px);
+                    own.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+                    own.draw(path(line.points()));
+                } else if (!(mark instanceof Text)) {
+                    own.setColor(colour);
+                    own.setStroke(new BasicStroke((float) (2.2 * px * UIScale.getUserScaleFactor())));
+                    own.draw(around(mark, 3 * px * UIScale.getUserScaleFactor()));
+                }
+            }
+        } finally {
+            own.dispose();
+        }
+    }
+
+    private static Shape around(Mark mark, double gapMm) {
+        Extent extent = mark.bounds().grown(gapMm);
+        if (mark instanceof Disc) {
+            return new Ellipse2D.Double(extent.leftMm(), extent.topMm(), extent.widthMm(), extent.heightMm());
+        }
+        if (mark instanceof Area area) {
+            Path2D closed = path(area.points());
+            closed.closePath();
+            return closed;
+        }
+        double round = 2 * gapMm;
+        return new RoundRectangle2D.Double(
+                extent.leftMm(), extent.topMm(), extent.widthMm(), extent.heightMm(), round, round);
+    }
+
+    private static Path2D path(List<Point> points) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(points.get(0).xMm(), points.get(0).yMm());
+        points.stream().skip(1).forEach(point -> path.lineTo(point.xMm(), point.yMm()));
+        return path;
+    }
+}

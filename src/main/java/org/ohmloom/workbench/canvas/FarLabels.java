@@ -1,0 +1,133 @@
+package org.ohmloom.workbench.canvas;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.ohmloom.draw.DrawStyle;
+import org.ohmloom.draw.Ink;
+import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Layer;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.draw.Text;
+import org.ohmloom.draw.Weight;
+
+/**
+ * Writes the most useful texts of a scene in a readable size while it is shown too small to be read: names of
+ * components, numbers, names of connectors, each where there is room. Nearer, the scene speaks for itself.
+ */
+final class FarLabels {
+
+    /** Height of capitals below which a text counts as not readable, px. */
+    static final double READABLE_PX = 3.2;
+
+    /** Height of capitals of these labels, px. */
+    static final double LABEL_PX = 6.8;
+
+    private static final double GAP_PX = 2;
+    private static final double COMPONENT_MM = 2.2;
+
+    private FarLabels() {}
+
+    /** Whether a scene at that scale, pixels for a millimetre, needs them. */
+    static boolean areNeeded(double scale) {
+        return scale * COMPONENT_MM < READABLE_PX;
+    }
+
+    /**
+     * The labels there is room for.
+     *
+     * @param scale pixels for a millimetre
+     */
+    static List<Text> chosen(Scene scene, double scale) {
+        List<Text> chosen = new ArrayList<>();
+        List<Rectangle2D> taken = new ArrayList<>();
+        List<Predicate<Item>> ranks = List.of(
+                item -> names(item) && ((Text) item.mark()).heightMm() >= COMPONENT_MM,
+                FarLabels::isNumber,
+                FarLabels::names);
+        for (Predicate<Item> rank : ranks) {
+            for (Item item : scene.items()) {
+                if (item.mark() instanceof Text text && rank.test(item)) {
+                    Text label = enlarged(text, scale);
+                    Rectangle2D room = room(label, scale);
+                    if (taken.stream().noneMatch(room::intersects)) {
+                        taken.add(room);
+                        chosen.add(label);
+                    }
+                }
+            }
+        }
+        return chosen;
+    }
+
+    /**
+     * Paints the labels.
+     *
+     * @param g in pixels of the component
+     */
+    static void paint(Graphics2D g, Scene scene, ViewTransform transform, ScenePainter painter, DrawStyle style) {
+        Color plate = style.colour(Ink.PLATE);
+        Color seeThrough = new Color(plate.getRed(), plate.getGreen(), plate.getBlue(), 225);
+        Graphics2D inMm = (Graphics2D) g.create();
+        try {
+            inMm.transform(transform.affine());
+            for (Text label : chosen(scene, transform.scale())) {
+                Rectangle2D room = room(label, transform.scale());
+                Point2D corner = transform.toScreen(
+                        new org.ohmloom.draw.Point(room.getX() / transform.scale(), room.getY() / transform.scale()));
+                g.setColor(seeThrough);
+                g.fill(new RoundRectangle2D.Double(
+                        corner.getX(), corner.getY(), room.getWidth(), room.getHeight(), 4, 4));
+                painter.paintMark(inMm, label, style);
+            }
+        } finally {
+            inMm.dispose();
+        }
+    }
+
+    private static boolean names(Item item) {
+        return item.layer() == Layer.CONNECTORS
+                && item.mark() instanceof Text text
+                && text.weight() == Weight.BOLD
+                && item.element()
+                        .filter(id -> text.text().equals(id) || text.text().startsWith(id + " "))
+                        .isPresent();
+    }
+
+    private static boolean isNumber(Item item) {
+        return item.layer() == Layer.NUMBERS
+                && item.mark() instanceof Text text
+                && text.weight() == Weight.REGULAR
+                && text.ink() == Ink.TEXT
+                && text.rotationDegrees() == 0;
+    }
+
+    /** The text in a readable height about the same middle line. */
+    private static Text enlarged(Text text, double scale) {
+        double heightMm = LABEL_PX / scale;
+        double ratio = heightMm / text.heightMm();
+        return new Text(
+                text.text(),
+                text.at().plus(0, (heightMm - text.heightMm()) / 2),
+                heightMm,
+                text.widthMm() * ratio,
+                text.anchor(),
+                text.rotationDegrees(),
+                text.weight(),
+                text.ink());
+    }
+
+    /** What a label takes up, px from the scene's corner. */
+    private static Rectangle2D room(Text label, double scale) {
+        double left = (label.at().xMm() - label.widthMm() * label.anchor().fraction()) * scale;
+        double base = label.at().yMm() * scale;
+        return new Rectangle2D.Double(
+                left - GAP_PX, base - LABEL_PX - GAP_PX, label.widthMm() * scale + 2 * GAP_PX, LABEL_PX + 2 * GAP_PX);
+    }
+}

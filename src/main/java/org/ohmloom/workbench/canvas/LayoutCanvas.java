@@ -1,0 +1,261 @@
+package org.ohmloom.workbench.canvas;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.ToolTipManager;
+import org.jspecify.annotations.Nullable;
+import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Point;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.Tone;
+
+/**
+ * Shows a scene: the wheel zooms about the pointer, dragging pans, a click selects, another click at the same place
+ * selects what lies below. Knows nothing of harnesses.
+ */
+public final class LayoutCanvas extends SceneCanvas {
+
+    private static final long serialVersionUID = 1L;
+    private static final int MARGIN = 14;
+    private static final double READABLE = 4.2;
+    private static final double STEP = 1.25;
+    private static final double TOLERANCE = 4;
+
+    private final transient CanvasPainting painting;
+    private final transient CanvasMouse mouse;
+    private transient Optional<Scene> scene = Optional.empty();
+    private transient ViewTransform transform = new ViewTransform(1, 0, 0);
+    private transient Selection selection = Selection.NONE;
+    private transient Optional<String> hovered = Optional.empty();
+    private boolean fitted = true;
+    private String emptyText = "";
+    private final String shows;
+    private transient Function<String, List<Item>> trails = id -> List.of();
+    private transient Optional<String> trailOf = Optional.empty();
+    private transient List<Item> trail = List.of();
+
+    /** Takes what a person picks on the canvas. */
+    @FunctionalInterface
+    public interface Picking {
+        /**
+         * Called when a person clicks.
+         *
+         * @param ids    what is selected now
+         */
+        void picked(List<String> ids);
+    }
+
+    /**
+     * A canvas.
+     *
+     * @param name    what it is called: "Layout"
+     * @param shows   what it shows, for people who cannot see it: "The harness on its board"
+     * @param picking takes what a person picks
+     */
+    public LayoutCanvas(String name, String shows, ScenePainter painter, Picking picking) {
+        super(name);
+        this.shows = shows;
+        this.painting = new CanvasPainting(painter);
+        this.mouse = new CanvasMouse(this, picking);
+        setName(name.toLowerCase(java.util.Locale.ROOT));
+        setFocusable(true);
+        setOpaque(true);
+        mouse.install();
+        CanvasKeys.install(this, picking);
+        ToolTipManager.sharedInstance().registerComponent(this);
+        addComponentListener(new java.awt.event.ComponentAdapter() {
+            @Override
+            public void componentResized(java.awt.event.ComponentEvent event) {
+                if (fitted) {
+                    fit();
+                }
+            }
+        });
+    }
+
+    /** Shows a scene, or a text where there is none; another document's scene is fitted. */
+    public void show(Optional<Scene> changed, String whenEmpty, boolean anew) {
+        scene = changed;
+        emptyText = whenEmpty;
+        painting.forget();
+        hovered = Optional.empty();
+        trailOf = Optional.empty();
+        trail = List.of();
+        getAccessibleContext()
+                .setAccessibleDescription(changed.map(
+                                shown -> shows + ", " + shown.elements().size() + " things; the lists hold the same")
+                        .orElse(whenEmpty));
+        if (anew || fitted) {
+            fit();
+        }
+        repaint();
+    }
+
+    public Optional<Scene> scene() {
+        return scene;
+    }
+
+    /** Shows more about what is pointed at, or else selected, on top of the scene. */
+    public void showTrails(Function<String, List<Item>> found) {
+        trails = found;
+    }
+
+    /** What is shown on top of the scene now. */
+    public List<Item> trail() {
+        Optional<String> wanted = hovered.or(selection::lead);
+        if (!wanted.equals(trailOf)) {
+            trailOf = wanted;
+            trail = wanted.map(trails).orElse(List.of());
+        }
+        return trail;
+    }
+
+    public ViewTransform transform() {
+        return transform;
+    }
+
+    /** Whether the whole scene is shown and stays so when the canvas changes its size. */
+    boolean isFitted() {
+        return fitted;
+    }
+
+    public void select(Selection changed) {
+        selection = changed;
+        if (changed.centre()) {
+            centreSelection();
+        }
+        repaint();
+    }
+
+    public Selection selection() {
+        return selection;
+    }
+
+    /** Shows the whole scene. */
+    public void fit() {
+        fitted = true;
+        scene.ifPresent(shown ->
+                move(ViewTransform.fitting(shown.extent(), getWidth(), getHeight(), UIScale.scale(MARGIN)), true));
+    }
+
+    /** Larger or smaller about the middle. */
+    public void zoom(int steps) {
+        zoom(Math.pow(STEP, steps), getWidth() / 2.0, getHeight() / 2.0);
+    }
+
+    /** Larger or smaller by a factor about a pixel. */
+    public void zoom(double factor, double xPx, double yPx) {
+        if (scene.isPresent()) {
+            move(transform.zoomed(factor, xPx, yPx), false);
+        }
+    }
+
+    void pan(double dxPx, double dyPx) {
+        if (scene.isPresent()) {
+            move(transform.moved(dxPx, dyPx), false);
+        }
+    }
+
+    /** Brings the selection into view, as large as is useful. */
+    public void centreSelection() {
+        Optional<Extent> around = scene.flatMap(shown -> Extent.union(selection.ids().stream()
+                .flatMap(id -> shown.bounds(id).stream())
+                .toList()));
+        around.ifPresent(part -> {
+            double margin = Math.min(getWidth(), getHeight()) * 0.15;
+            ViewTransform close = ViewTransform.fitting(part, getWidth(), getHeight(), margin);
+            boolean inView = transform.seen(getWidth(), getHeight()).contains(part);
+            double readable = Math.min(close.scale(), UIScale.scale((float) READABLE));
+            if (!inView || transform.scale() < readable) {
+                double scale = Math.min(close.scale(), Math.max(readable, transform.scale()));
+                move(new ViewTransform(scale, 0, 0).centredOn(part.centre(), getWidth(), getHeight()), false);
+            }
+        });
+    }
+
+    /** What lies under a pixel, topmost first. */
+    public List<String> under(int xPx, int yPx) {
+        Point point = transform.toScene(xPx, yPx);
+        double tolerance = UIScale.scale((float) TOLERANCE) / transform.scale();
+        return scene.map(shown -> shown.hit(point.xMm(), point.yMm(), tolerance))
+                .orElse(List.of());
+    }
+
+    void hover(Optional<String> id) {
+        if (!id.equals(hovered)) {
+            hovered = id;
+            setCursor(Cursor.getPredefinedCursor(id.isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
+            repaint();
+        }
+    }
+
+    private void move(ViewTransform changed, boolean whole) {
+        fitted = whole;
+        transform = changed;
+        repaint();
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            if (scene.isPresent()) {
+                painting.paint(own, this, scene.get(), hovered);
+            } else {
+                paintEmpty(own);
+            }
+            if (isFocusOwner()) {
+                own.setColor(Tone.colour("Ohmloom.selection"));
+                own.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+            }
+        } finally {
+            own.dispose();
+        }
+    }
+
+    private void paintEmpty(Graphics2D g) {
+        Color ground = Samples.style().colour(org.ohmloom.draw.Ink.GROUND);
+        g.setColor(ground);
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setColor(Tone.SOFT.colour());
+        g.setFont(getFont() == null ? g.getFont() : getFont());
+        g.setRenderingHint(
+                java.awt.RenderingHints.KEY_TEXT_ANTIALIASING, java.awt.RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        int width = g.getFontMetrics().stringWidth(emptyText);
+        g.drawString(emptyText, (getWidth() - width) / 2, getHeight() / 2);
+    }
+
+    @Override
+    public @Nullable String getToolTipText(MouseEvent event) {
+        return under(event.getX(), event.getY()).stream()
+                .findFirst()
+                .flatMap(id -> scene.flatMap(shown -> shown.description(id)))
+                .orElse(null);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(UIScale.scale(760), UIScale.scale(460));
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setFont(javax.swing.UIManager.getFont("Label.font"));
+        if (painting != null) {
+            painting.forget();
+        }
+    }
+}

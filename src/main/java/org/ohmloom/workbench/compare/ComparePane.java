@@ -1,0 +1,325 @@
+package org.ohmloom.workbench.compare;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.Cancel;
+import org.ohmloom.analysis.revision.Change;
+import org.ohmloom.analysis.revision.RevisionComparison;
+import org.ohmloom.model.Harness;
+import org.ohmloom.pack.ChangeSheet;
+import org.ohmloom.pack.PackException;
+import org.ohmloom.pack.PartChange;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.desk.Calculation;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Document;
+import org.ohmloom.workbench.desk.LatestWins;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.sheet.Sheet;
+import org.ohmloom.workbench.sheet.SheetPane;
+import org.ohmloom.workbench.sheet.SheetTable;
+import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.words.TradeWords;
+
+/**
+ * What differs from another revision: elements, parts, numbers, findings. The other revision is read and calculated on a thread of
+ * its own; choosing a line selects what it is about.
+ */
+public final class ComparePane extends StudyTab {
+
+    private static final long serialVersionUID = 1L;
+
+    /** Key of the tab. */
+    public static final String KEY = "revision";
+
+    /** What stands on the tab. */
+    public static final String TITLE = "Compare";
+
+    /** What it answers. */
+    public static final String ABOUT =
+            "What differs from another revision, and what that does to parts, numbers and findings";
+
+    private static final String HINT =
+            "Compare the harness with an old revision in another file, or with what was saved last.";
+
+    private final transient Desk desk;
+    private final transient Services services;
+    private final transient LatestWins<Asked, Compared> comparer;
+    private final JLabel summary = new JLabel(HINT);
+    private final JButton stop = new JButton("Stop");
+    private final JButton write = new JButton("Write change sheet…");
+    private final JTabbedPane tabs = new JTabbedPane();
+    private final transient List<SheetPane<?>> lists;
+    private transient Optional<Compared> shown = Optional.empty();
+
+    /**
+     * What is to be compared.
+     *
+     * @param file    file of the old revision; empty for a harness in memory
+     * @param old     the old revision where it is in no file
+     * @param name    what people call the old revision
+     * @param now     the harness as it is
+     * @param nowFile the file it lives in
+     * @param known   its results, where they are there already
+     */
+    private record Asked(
+            Optional<Path> file,
+            Optional<Harness> old,
+            String name,
+            Harness now,
+            Optional<Path> nowFile,
+            Optional<Analysis> known) {}
+
+    /**
+     * What came of it.
+     *
+     * @param name       what people call the old revision
+     * @param comparison what differs
+     * @param parts      what has to be bought more or less of
+     */
+    record Compared(String name, RevisionComparison comparison, List<PartChange> parts) {}
+
+    public ComparePane(Desk desk, Services services, Samples samples, List<Command> commands) {
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        this.desk = desk;
+        this.services = services;
+        this.comparer = new LatestWins<>(
+                "revision compare",
+                (asked, cancel, soFar) -> compared(asked, cancel),
+                Duration.ZERO,
+                services.eventThread(),
+                this::receive);
+        this.lists = List.of(
+                list(ComparedLists.elements(this::comparison), samples),
+                list(ComparedLists.parts(() -> shown.map(Compared::parts).orElse(List.of())), samples),
+                list(ComparedLists.results(this::comparison), samples),
+                list(ComparedLists.findings(this::comparison), samples));
+        lists.forEach(list -> tabs.addTab(list.sheet().title(), list));
+        tabs.setName("revision-lists");
+        tabs.getAccessibleContext().setAccessibleName("What differs");
+        setName("view-" + KEY);
+        add(head(commands), "growx");
+        add(tabs, "grow, push, hmin 60");
+        refresh();
+    }
+
+    private <R> SheetPane<R> list(Sheet<R> sheet, Samples samples) {
+        SheetPane<R> pane = new SheetPane<>(sheet, desk, samples, desk::say, this::choose);
+        pane.table().setName("revision-" + sheet.title());
+        return pane;
+    }
+
+    private JComponent head(List<Command> commands) {
+        JPanel head =
+                new JPanel(new MigLayout("insets 6 10 4 8, fillx, hidemode 3", "[][][][]push", "[center][center]"));
+        for (Command command : commands) {
+            JButton button = new JButton(command);
+            button.setName("revision-" + command.id());
+            head.add(button);
+        }
+        write.setName("revision-write");
+        write.addActionListener(event -> write());
+        head.add(write);
+        stop.setName("revision-stop");
+        stop.addActionListener(event -> stop());
+        head.add(stop);
+        summary.setName("revision-summary");
+        summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        head.add(summary, "newline, span 5, growx, wmin 0");
+        return head;
+    }
+
+    private Optional<RevisionComparison> comparison() {
+        return shown.map(Compared::comparison);
+    }
+
+    /** Compares with the old revision in a file. */
+    void compareWith(Path file) {
+        ask(Optional.of(file), Optional.empty(), String.valueOf(file.getFileName()));
+    }
+
+    /** Compares with what was saved last: the file as it is on disk, or what was opened where there is no file yet. */
+    void compareWithSaved() {
+        desk.document()
+                .ifPresent(document -> ask(
+                        document.file(),
+                        document.file().isPresent()
+                                ? Optional.empty()
+                                : Optional.of(document.session().saved()),
+                        "what was saved"));
+    }
+
+    private void ask(Optional<Path> file, Optional<Harness> old, String name) {
+        desk.harness().ifPresent(now -> {
+            Optional<Analysis> known = desk.isWhole() ? desk.analysis() : Optional.empty();
+            comparer.ask(new Asked(file, old, name, now, desk.document().flatMap(Document::file), known));
+            refresh();
+        });
+    }
+
+    /** Whether a comparison is under way. */
+    boolean isBusy() {
+        return comparer.isBusy();
+    }
+
+    /** Stops the comparison under way. */
+    void stop() {
+        comparer.stop();
+        desk.say("Comparison stopped");
+        refresh();
+    }
+
+    private Compared compared(Asked asked, Cancel cancel) {
+        Harness old = asked.old().orElseGet(() -> read(asked.file().orElseThrow()));
+        Analysis before = services.calculation().of(new Calculation.Question(old, asked.file()), cancel, soFar -> {});
+        Analysis after = asked.known().orElseGet(() -> services.calculation()
+                .of(new Calculation.Question(asked.now(), asked.nowFile()), cancel, soFar -> {}));
+        cancel.check();
+        RevisionComparison comparison = RevisionComparison.of(before, after);
+        return new Compared(asked.name(), comparison, ChangeSheet.parts(comparison));
+    }
+
+    private static Harness read(Path file) {
+        try {
+            return HarnessFiles.read(file);
+        } catch (HarnessFileException broken) {
+            throw new IllegalArgumentException(broken.getMessage(), broken);
+        }
+    }
+
+    private void receive(LatestWins.Outcome<Asked, Compared> outcome) {
+        if (outcome.answer().isPresent()) {
+            shown = outcome.answer();
+        } else if (outcome.failure()
+                .filter(CancellationException.class::isInstance)
+                .isEmpty()) {
+            services.prompts()
+                    .problem(
+                            "The revisions were not compared",
+                            String.valueOf(outcome.failure().orElseThrow().getMessage()));
+        }
+        refresh();
+    }
+
+    private void choose(List<String> ids) {
+        List<String> there = desk.harness().stream()
+                .flatMap(
+                        harness -> ids.stream().filter(id -> harness.element(id).isPresent()))
+                .toList();
+        if (!there.isEmpty()) {
+            desk.select(Selection.of(there).centred());
+        }
+    }
+
+    /** Asks for a folder and writes the change sheet into it. */
+    void write() {
+        Optional<Path> folder = desk.document().flatMap(Document::file).map(Path::getParent);
+        comparison().ifPresent(comparison -> services.prompts()
+                .folderForChangeSheet(folder)
+                .ifPresent(chosen -> services.reader().execute(() -> write(comparison, chosen))));
+    }
+
+    private void write(RevisionComparison comparison, Path folder) {
+        Executor eventThread = services.eventThread();
+        try {
+            List<Path> files = ChangeSheet.write(comparison, folder);
+            eventThread.execute(() ->
+                    desk.say("Change sheet written: " + TradeWords.count(files.size(), "file") + " in " + folder));
+        } catch (PackException refused) {
+            eventThread.execute(() -> services.prompts()
+                    .problem("The change sheet was not written", String.valueOf(refused.getMessage())));
+        }
+    }
+
+    /** The list of that place: elements, parts, numbers, findings. */
+    SheetTable table(int place) {
+        return lists.get(place).table();
+    }
+
+    /** What is said above the lists. */
+    String summaryText() {
+        return summary.getText();
+    }
+
+    @Override
+    public String key() {
+        return KEY;
+    }
+
+    @Override
+    public String title() {
+        return TITLE;
+    }
+
+    @Override
+    public String about() {
+        return ABOUT;
+    }
+
+    @Override
+    public JComponent front() {
+        return lists.get(Math.max(0, tabs.getSelectedIndex())).table();
+    }
+
+    @Override
+    public void showRows() {
+        refresh();
+    }
+
+    @Override
+    public void showSelection() {}
+
+    private void refresh() {
+        if (desk.document().isEmpty()) {
+            comparer.stop();
+            shown = Optional.empty();
+        }
+        Optional<Readout> readout = Readout.of(desk);
+        lists.forEach(list -> {
+            list.show(readout);
+            int rows = list.table().getModel().getRowCount();
+            tabs.setTitleAt(lists.indexOf(list), list.sheet().title() + (rows == 0 ? "" : "  " + rows));
+        });
+        boolean busy = comparer.isBusy();
+        stop.setVisible(busy);
+        write.setEnabled(shown.isPresent() && !busy);
+        write.setToolTipText(shown.isPresent() ? "Write what differs as PDF and CSV" : "compare first");
+        String text = busy
+                ? "Reading and calculating the other revision…"
+                : shown.map(this::words).orElse(HINT);
+        summary.setText(text);
+        summary.setToolTipText(text);
+    }
+
+    private String words(Compared compared) {
+        RevisionComparison comparison = compared.comparison();
+        String old = desk.harness()
+                        .filter(now -> now == comparison.after().harness())
+                        .isPresent()
+                ? ""
+                : "Outdated, the harness has changed since. ";
+        if (comparison.isSame()) {
+            return old + "The same as " + compared.name() + ".";
+        }
+        return old + "From " + compared.name() + ": " + comparison.count(Change.ADDED) + " added, "
+                + comparison.count(Change.REMOVED) + " removed, " + comparison.count(Change.CHANGED) + " changed, "
+                + comparison.count(Change.RENUMBERED) + " renumbered";
+    }
+}

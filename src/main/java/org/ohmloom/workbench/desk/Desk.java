@@ -1,0 +1,244 @@
+package org.ohmloom.workbench.desk;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.StateId;
+
+/**
+ * What lies on the workbench: the document, its results, the selection and what is shown of it. Every view listens here
+ * and changes things here only, so that they stay in step. Belongs to the event thread.
+ */
+public final class Desk {
+
+    private static final Logger LOG = Logger.getLogger(Desk.class.getName());
+    private static final Duration PAUSE = Duration.ofMillis(150);
+
+    private final List<Consumer<Topic>> listeners = new ArrayList<>();
+    private final LatestWins<Calculation.Question, Analysis> calculator;
+    private final DutyRanges dutyRanges;
+    private Optional<Document> document = Optional.empty();
+    private Results results = Results.NONE;
+    private CalculationStatus status = CalculationStatus.NONE;
+    private Selection selection = Selection.NONE;
+    private ViewChoice view = ViewChoice.FIRST;
+    private String message = "";
+
+    /**
+     * An empty desk.
+     *
+     * @param calculation how results are made; called on a thread of its own
+     * @param eventThread runs a task on the event thread
+     */
+    public Desk(Calculation calculation, Executor eventThread) {
+        this.calculator = new LatestWins<>("calculation", calculation::of, PAUSE, eventThread, this::receive);
+        this.dutyRanges = new DutyRanges(eventThread, () -> tell(Topic.RESULTS));
+    }
+
+    /** Adds a listener; it hears of every change after it happened. */
+    public void listen(Consumer<Topic> listener) {
+        listeners.add(listener);
+    }
+
+    public Optional<Document> document() {
+        return document;
+    }
+
+    public Optional<Harness> harness() {
+        return document.map(Document::harness);
+    }
+
+    /** The latest results; those of an earlier harness until newer ones arrive. */
+    public Optional<Analysis> analysis() {
+        return results.latest();
+    }
+
+    /** The latest results, with older ones for what is still being worked out. */
+    public Results results() {
+        return results;
+    }
+
+    /** The latest findings of every rule, those marked that are being worked out again. */
+    public List<Results.Standing> findings() {
+        return results.findings(harness());
+    }
+
+    /** Whether the results are those of the harness as it is, be it that some studies are still under way. */
+    public boolean isCurrent() {
+        return analysis()
+                .filter(latest ->
+                        harness().filter(now -> now == latest.harness()).isPresent())
+                .isPresent();
+    }
+
+    /** Whether the results are those of the harness as it is, and all studies are worked out. */
+    public boolean isWhole() {
+        return isCurrent() && analysis().filter(Analysis::isWhole).isPresent();
+    }
+
+    /** The loads run over the range of their duties, maybe by earlier results; empty until asked for and there. */
+    public Optional<DutyRanges.Swept> dutySteps() {
+        return dutyRanges.latest();
+    }
+
+    /** Begins to run the loads over the range of their duties; listeners hear when that is done. */
+    public void wantDutySteps() {
+        if (isWhole()) {
+            analysis().ifPresent(dutyRanges::want);
+        }
+    }
+
+    public CalculationStatus status() {
+        return status;
+    }
+
+    public Selection selection() {
+        return selection;
+    }
+
+    public ViewChoice view() {
+        return view;
+    }
+
+    /** The latest message for the status bar. */
+    public String message() {
+        return message;
+    }
+
+    /** Puts a document on the desk in the place of the one there. */
+    void open(Document opened) {
+        document = Optional.of(opened);
+        results = Results.NONE;
+        dutyRanges.clear();
+        selection = Selection.NONE;
+        view = view.withState(Optional.empty());
+        opened.session().listen((before, after) -> {
+            if (document.filter(opened::equals).isPresent()) {
+                harnessChanged(before, after);
+            }
+        });
+        tell(Topic.DOCUMENT);
+        calculate();
+    }
+
+    /** Clears the desk. */
+    void close() {
+        calculator.stop();
+        dutyRanges.clear();
+        document = Optional.empty();
+        results = Results.NONE;
+        selection = Selection.NONE;
+        status = CalculationStatus.NONE;
+        tell(Topic.DOCUMENT);
+    }
+
+    /** Applies an edit as one step that can be undone; does nothing without a document. */
+    public void apply(Edit edit) {
+        document.ifPresent(open -> open.session().apply(edit));
+    }
+
+    public void select(Selection changed) {
+        if (!changed.equals(selection) || changed.centre()) {
+            selection = changed;
+            tell(Topic.SELECTION);
+        }
+    }
+
+    public void choose(Optional<StateId> state) {
+        show(view.withState(state));
+    }
+
+    public void show(ViewChoice changed) {
+        if (!changed.equals(view)) {
+            view = changed;
+            tell(Topic.VIEW);
+        }
+    }
+
+    /** Says something in the status bar. */
+    public void say(String text) {
+        message = text;
+        tell(Topic.MESSAGE);
+    }
+
+    /** Starts the calculation anew. */
+    public void calculate() {
+        harness().ifPresent(harness -> {
+            dutyRanges.stop();
+            calculator.ask(new Calculation.Question(harness, document.flatMap(Document::file)));
+            become(CalculationStatus.CALCULATING);
+        });
+    }
+
+    /** Stops the calculation under way; the numbers on screen stay and are marked. */
+    public void stopCalculating() {
+        if (calculator.isBusy()) {
+            calculator.stop();
+            become(stopped());
+        }
+    }
+
+    private CalculationStatus stopped() {
+        return isWhole()
+                ? CalculationStatus.UP_TO_DATE
+                : isCurrent()
+                        ? CalculationStatus.stopped(analysis().orElseThrow().pending())
+                        : CalculationStatus.OUTDATED;
+    }
+
+    private void harnessChanged(Harness before, Harness after) {
+        if (before == after) {
+            tell(Topic.DOCUMENT);
+            return;
+        }
+        selection = selection.within(after);
+        view = view.withState(view.state().filter(after.states()::has));
+        tell(Topic.HARNESS);
+        Optional<Analysis> known = results.wholeOf(after);
+        if (known.isPresent()) {
+            calculator.stop();
+            results = results.with(known.get());
+            become(CalculationStatus.UP_TO_DATE);
+        } else {
+            calculate();
+        }
+    }
+
+    private void receive(LatestWins.Outcome<Calculation.Question, Analysis> outcome) {
+        if (harness().filter(now -> now == outcome.question().harness()).isEmpty()) {
+            return;
+        }
+        if (outcome.answer().isPresent()) {
+            Analysis newer = outcome.answer().get();
+            results = results.with(newer);
+            become(newer.isWhole() ? CalculationStatus.UP_TO_DATE : CalculationStatus.studying(newer.pending()));
+            return;
+        }
+        Throwable failure = outcome.failure().orElseThrow();
+        if (failure instanceof CancellationException) {
+            become(stopped());
+            return;
+        }
+        LOG.log(Level.WARNING, "the calculation failed", failure);
+        String reason = failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+        become(CalculationStatus.notPossible(reason));
+    }
+
+    private void become(CalculationStatus changed) {
+        status = changed;
+        tell(Topic.RESULTS);
+    }
+
+    private void tell(Topic topic) {
+        List.copyOf(listeners).forEach(listener -> listener.accept(topic));
+    }
+}

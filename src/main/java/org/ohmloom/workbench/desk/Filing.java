@@ -1,0 +1,183 @@
+package org.ohmloom.workbench.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import org.ohmloom.store.FileChangedException;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.settings.Preferences;
+
+/**
+ * Opens, saves and closes documents, asking what has to be asked. Files are read off the event thread; everything else
+ * belongs to it.
+ */
+public final class Filing {
+
+    /** What folders are remembered for. */
+    static final String HARNESSES = "harness";
+
+    private final Desk desk;
+    private final Prompts prompts;
+    private final PreferenceStore preferences;
+    private final Executor reader;
+    private final Executor eventThread;
+
+    /**
+     * Filing at a desk.
+     *
+     * @param reader      runs the reading of a file
+     * @param eventThread brings its result back
+     */
+    public Filing(Desk desk, Prompts prompts, PreferenceStore preferences, Executor reader, Executor eventThread) {
+        this.desk = desk;
+        this.prompts = prompts;
+        this.preferences = preferences;
+        this.reader = reader;
+        this.eventThread = eventThread;
+    }
+
+    /** Asks which file to open and opens it. */
+    public void open() {
+        if (mayLeave()) {
+            prompts.fileToOpen(folder()).ifPresent(this::read);
+        }
+    }
+
+    /** Opens a file after asking about changes that are not saved. */
+    public void open(Path file) {
+        if (mayLeave()) {
+            read(file);
+        }
+    }
+
+    /** Opens an example after asking about changes that are not saved. */
+    public void openExample(String name) {
+        if (mayLeave()) {
+            load(() -> Examples.open(name), opened -> {}, () -> {});
+        }
+    }
+
+    /** Saves; asks where when the document lives in no file yet. Whether it is saved now. */
+    public boolean save() {
+        Optional<Document> document = desk.document();
+        if (document.isEmpty()) {
+            return false;
+        }
+        if (document.get().file().isEmpty()) {
+            return saveAs();
+        }
+        return write(document.get(), document.get()::save);
+    }
+
+    /** Asks where to save and saves there. Whether it is saved now. */
+    public boolean saveAs() {
+        Optional<Document> document = desk.document();
+        Optional<Path> target = document.flatMap(open -> prompts.fileToSave(folder(), open.name()));
+        if (document.isEmpty() || target.isEmpty()) {
+            return false;
+        }
+        Path file = withEnding(target.get());
+        return write(document.get(), () -> document.get().saveAs(file));
+    }
+
+    /** Clears the desk after asking about changes that are not saved. Whether it is clear now. */
+    public boolean close() {
+        if (!mayLeave()) {
+            return false;
+        }
+        desk.close();
+        return true;
+    }
+
+    /** Whether the document may be left: it has no changes, they were saved, or they are to be discarded. */
+    public boolean mayLeave() {
+        Optional<Document> document = desk.document();
+        if (document.isEmpty() || !document.get().session().isChanged()) {
+            return true;
+        }
+        return switch (prompts.unsavedChanges(document.get().name())) {
+            case SAVE -> save();
+            case DISCARD -> true;
+            case CANCEL -> false;
+        };
+    }
+
+    private void read(Path file) {
+        Path full = file.toAbsolutePath().normalize();
+        load(
+                () -> Document.read(full),
+                opened -> remember(full),
+                () -> preferences.change(before -> before.withoutRecent(full)));
+    }
+
+    /** Reads a document. */
+    @FunctionalInterface
+    private interface Reading {
+        Document read() throws HarnessFileException;
+    }
+
+    /** Writes a document. */
+    @FunctionalInterface
+    private interface Writing {
+        void write() throws HarnessFileException;
+    }
+
+    private void load(Reading reading, Consumer<Document> opened, Runnable refused) {
+        reader.execute(() -> {
+            try {
+                Document document = reading.read();
+                eventThread.execute(() -> {
+                    opened.accept(document);
+                    desk.open(document);
+                    desk.say("Opened " + document.name());
+                });
+            } catch (HarnessFileException unreadable) {
+                eventThread.execute(() -> {
+                    refused.run();
+                    prompts.problem("The file was not opened", unreadable.getMessage());
+                });
+            }
+        });
+    }
+
+    private boolean write(Document document, Writing writing) {
+        try {
+            writing.write();
+        } catch (FileChangedException changed) {
+            return switch (prompts.changedOnDisk(changed.getMessage())) {
+                case SAVE_UNDER_ANOTHER_NAME -> saveAs();
+                case OPEN_FROM_DISK -> {
+                    document.file().ifPresent(this::read);
+                    yield false;
+                }
+                case CANCEL -> false;
+            };
+        } catch (HarnessFileException refused) {
+            prompts.problem("The file was not saved", refused.getMessage());
+            return false;
+        }
+        document.file().ifPresent(this::remember);
+        desk.say("Saved " + document.name());
+        return true;
+    }
+
+    private void remember(Path file) {
+        preferences.change(before -> {
+            Preferences with = before.withRecent(file);
+            Path folder = file.getParent();
+            return folder == null ? with : with.withFolder(HARNESSES, folder);
+        });
+    }
+
+    private Optional<Path> folder() {
+        return Optional.ofNullable(preferences.now().folders().get(HARNESSES));
+    }
+
+    private static Path withEnding(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.endsWith(HarnessFiles.ENDING) ? file : file.resolveSibling(name + HarnessFiles.ENDING);
+    }
+}

@@ -1,0 +1,49 @@
+package org.ohmloom.workbench.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** The questions the workbench asks a person. Every one may be left unanswered. */
+public interface Prompts {
+
+    /** What to do with changes that are not saved. */
+    enum Unsaved {
+        SAVE,
+        DISCARD,
+        CANCEL
+    }
+
+    /** What to do when a file was changed on disk by somebody else. */
+    enum ChangedOnDisk {
+        SAVE_UNDER_ANOTHER_NAME,
+        OPEN_FROM_DISK,
+        CANCEL
+    }
+
+    /** Which file to open. */
+    Optional<Path> fileToOpen(Optional<Path> folder);
+
+    /** Where to save; asks by itself before an existing file is replaced. */
+    Optional<Path> fileToSave(Optional<Path> folder, String suggestedName);
+
+    /** Which filled-in table of a test sheet to take values from. */
+    Optional<Path> tableToTakeIn(Optional<Path> folder);
+
+    /** Which harness file to compare with. */
+    Optional<Path> fileToCompare(Optional<Path> folder);
+
+    /** Into which folder to write a change sheet. */
+    Optional<Path> folderForChangeSheet(Optional<Path> folder);
+
+    /** Into which folder to write a build pack. */
+    Optional<Path> folderForPack(Optional<Path> folder);
+
+    /** Whether to save, discard or keep working on a document that has changes. */
+    Unsaved unsavedChanges(String name);
+
+    /** What to do now that saving was refused. */
+    ChangedOnDisk changedOnDisk(String sentence);
+
+    /** Says in one plain sentence what did not work. */
+    void problem(String title, String sentence);
+}

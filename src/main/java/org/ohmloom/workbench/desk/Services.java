@@ -1,0 +1,27 @@
+package org.ohmloom.workbench.desk;
+
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.workbench.settings.PreferenceStore;
+
+/**
+ * What a workbench is built on, handed in.
+ *
+ * @param calculation how results are made, on a thread of its own
+ * @param layout      how a harness is laid out, on a thread of its own
+ * @param painter     paints scenes
+ * @param preferences what the person has settled
+ * @param prompts     how the person is asked
+ * @param reader      runs the reading of files
+ * @param eventThread runs a task on the event thread
+ */
+public record Services(
+        Calculation calculation,
+        Function<SceneQuestion, Scene> layout,
+        ScenePainter painter,
+        PreferenceStore preferences,
+        Prompts prompts,
+        Executor reader,
+        Executor eventThread) {}

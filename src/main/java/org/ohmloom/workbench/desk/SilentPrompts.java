@@ -1,0 +1,53 @@
+package org.ohmloom.workbench.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Where no person can answer: every question stays unanswered and a problem ends the task. */
+public final class SilentPrompts implements Prompts {
+
+    @Override
+    public Optional<Path> fileToOpen(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileToSave(Optional<Path> folder, String suggestedName) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> tableToTakeIn(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileToCompare(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> folderForChangeSheet(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> folderForPack(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Unsaved unsavedChanges(String name) {
+        return Unsaved.CANCEL;
+    }
+
+    @Override
+    public ChangedOnDisk changedOnDisk(String sentence) {
+        return ChangedOnDisk.CANCEL;
+    }
+
+    @Override
+    public void problem(String title, String sentence) {
+        throw new IllegalStateException(title + ": " + sentence);
+    }
+}

@@ -1,0 +1,115 @@
+package org.ohmloom.workbench.fabrication;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.RoutingRule;
+import org.ohmloom.model.Wire;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ColumnEdits;
+import org.ohmloom.workbench.sheet.Sheet;
+import org.ohmloom.workbench.widget.Tone;
+
+/** Where wires may lie, rule by rule. */
+final class RoutingSheet implements Sheet<RoutingSheet.Row> {
+
+    /**
+     * One rule.
+     *
+     * @param place   its place among the rules, from 0
+     * @param rule    the rule
+     * @param asked   the wires it asks something of
+     * @param refused how many of them have no permitted way
+     * @param harness the harness as it is
+     */
+    record Row(int place, RoutingRule rule, List<Wire> asked, long refused, Harness harness) {}
+
+    /** Makes an edit of rules from what is typed. */
+    private interface Typed {
+        Edit of(Harness harness, List<Integer> places, String typed);
+    }
+
+    @Override
+    public String title() {
+        return "Routing rules";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.<Row>number("Rule", "", "Place of the rule", row -> CellText.of(row.place() + 1))
+                        .wide(5),
+                words(
+                        "Wires lie",
+                        "out of ZONE, apart from SIGNALS, or through BREAKOUT; empty removes the rule",
+                        27,
+                        row -> RoutingEdits.rule(row.rule()),
+                        RoutingEdits::rule),
+                words(
+                        "All wires of",
+                        "Signals the rule is asked of: feed, switched output, return, data bus …",
+                        20,
+                        row -> RoutingEdits.signals(row.rule().classes()),
+                        RoutingEdits::classes),
+                words(
+                        "And wires",
+                        "Wires by their identities: W1, W2",
+                        16,
+                        row -> RoutingEdits.wires(row.rule()),
+                        RoutingEdits::wires),
+                words("Because", "Why", 22, row -> row.rule().reason().orElse(""), RoutingEdits::reason),
+                Column.number(
+                        "Asks",
+                        "",
+                        "Wires it asks something of",
+                        row -> CellText.of(row.asked().size())),
+                Column.number(
+                        "Not kept",
+                        "",
+                        "Of these, wires without a permitted way",
+                        row -> row.refused() == 0
+                                ? CellText.of(0)
+                                : CellText.of(row.refused()).in(Tone.WARNING)));
+    }
+
+    private static Column<Row> words(String title, String tip, int letters, Function<Row, String> text, Typed typed) {
+        BiFunction<List<Row>, String, Edit> parse = (rows, given) ->
+                typed.of(rows.get(0).harness(), rows.stream().map(Row::place).toList(), given);
+        return ColumnEdits.words(title, tip, letters, text, parse);
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        Harness harness = readout.harness();
+        List<RoutingRule> rules = harness.rules().fabricationRules().routing();
+        List<Row> rows = new ArrayList<>();
+        for (int place = 0; place < rules.size(); place++) {
+            RoutingRule rule = rules.get(place);
+            List<Wire> asked = harness.wires().all().stream().filter(rule::asks).toList();
+            long refused = readout.analysis()
+                    .map(Analysis::routes)
+                    .map(routes -> asked.stream()
+                            .filter(wire -> routes.refused().containsKey(wire.id()))
+                            .count())
+                    .orElse(0L);
+            rows.add(new Row(place, rule, asked, refused, harness));
+        }
+        return rows;
+    }
+
+    @Override
+    public String key(Row row) {
+        return "rule " + row.place();
+    }
+
+    @Override
+    public List<String> about(Row row) {
+        return row.asked().stream().map(wire -> wire.id().value()).toList();
+    }
+}

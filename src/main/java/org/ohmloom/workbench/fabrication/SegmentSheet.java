@@ -1,0 +1,153 @@
+package org.ohmloom.workbench.fabrication;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bundle.section.SegmentSection;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.Covering;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.review.StudyPart;
+import org.ohmloom.units.Unit;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ColumnEdits;
+import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.TypedNumbers;
+
+/** The bundle segments with what lies over them. */
+final class SegmentSheet implements ElementSheet<SegmentSheet.Row> {
+
+    /**
+     * One segment.
+     *
+     * @param segment the segment
+     * @param section its cross-section, as far as it is worked out
+     * @param harness the harness as it is
+     */
+    record Row(BundleSegment segment, Optional<SegmentSection> section, Harness harness) {
+
+        String covering(Function<Covering, String> text) {
+            return segment.covering().map(text).orElse("");
+        }
+    }
+
+    @Override
+    public String title() {
+        return "Segments and coverings";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.text("Segment", "Identity of the segment", 9, row -> row.segment()
+                        .id()
+                        .value()),
+                Column.text("From", "Breakout it begins at", 8, row -> row.segment()
+                        .from()
+                        .value()),
+                Column.text("To", "Breakout it ends at", 8, row -> row.segment()
+                        .to()
+                        .value()),
+                ColumnEdits.number(
+                        "Length",
+                        "m",
+                        "Length between the breakouts",
+                        row -> CellText.of(row.segment().lengthMetres()),
+                        (rows, typed) -> SegmentEdits.length(segments(rows), typed)),
+                ColumnEdits.words(
+                        "Zone",
+                        "Where it lies; empty takes the default ambient",
+                        8,
+                        row -> row.segment().zone().map(ElementId::value).orElse(""),
+                        (rows, typed) -> SegmentEdits.zone(rows.get(0).harness(), segments(rows), typed)),
+                ColumnEdits.words(
+                        "Covering",
+                        "tape, braided sleeve, conduit, heat shrink or tube; empty takes it off",
+                        13,
+                        row -> row.covering(covering -> SegmentEdits.word(covering.kind())),
+                        (rows, typed) -> SegmentEdits.kind(segments(rows), typed)),
+                covering(
+                        "Size",
+                        "Size as the table of coverings names it",
+                        13,
+                        each -> each.size().orElse(""),
+                        SegmentEdits::size),
+                covering("In words", "Size or make in words", 15, Covering::text, SegmentEdits::words),
+                covering(
+                        "Overlap",
+                        "Share of a tape's width over the turn before, in per cent, 0 to 90; empty as the table says",
+                        9,
+                        each -> each.overlapFraction().isPresent()
+                                ? TypedNumbers.exact(Unit.PERCENT.fromCanonical(
+                                                each.overlapFraction().getAsDouble())) + " %"
+                                : "",
+                        SegmentEdits::overlap),
+                covering(
+                        "Ends",
+                        "How its ends are held: taped, heat shrink, clamped, tied, boot or open",
+                        11,
+                        each -> each.endFinish().map(SegmentEdits::word).orElse(""),
+                        SegmentEdits::ends),
+                ColumnEdits.number(
+                        "Lay",
+                        "mm",
+                        "Length of one turn of the outermost layer where wires are twisted in layers; empty lies straight",
+                        row -> CellText.of(row.segment().layLengthMm()),
+                        (rows, typed) -> SegmentEdits.lay(segments(rows), typed)),
+                Column.number("Wires", "", "Wires and cables that lie in it", row -> row.section()
+                        .map(section -> CellText.of(section.members().size()))
+                        .orElse(CellText.EMPTY)),
+                Column.number("Over all", "mm", "Finished diameter", row -> row.section()
+                        .map(section -> CellText.of(section.finishedMm()))
+                        .orElse(CellText.EMPTY)),
+                new Column<Row>(
+                        "Would serve",
+                        "",
+                        "The size of that sort of covering that serves",
+                        30,
+                        row -> row.section()
+                                .flatMap(SegmentSection::chosen)
+                                .map(fit -> CellText.of(fit.size().words()).in(Tone.SOFT))
+                                .orElse(CellText.EMPTY),
+                        Optional.empty()));
+    }
+
+    private static Column<Row> covering(
+            String title,
+            String tip,
+            int letters,
+            Function<Covering, String> text,
+            BiFunction<List<BundleSegment>, String, Edit> parse) {
+        Function<Row, String> shown = row -> row.covering(text);
+        return Column.text(title, tip, letters, shown)
+                .edited(ColumnEdits.of(row -> row.segment().covering().isPresent(), shown, Row::segment, parse));
+    }
+
+    private static List<BundleSegment> segments(List<Row> rows) {
+        return rows.stream().map(Row::segment).toList();
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        Optional<Analysis> known = readout.having(Set.of(StudyPart.BUNDLES)).analysis();
+        return readout.harness().segments().all().stream()
+                .map(segment -> new Row(
+                        segment,
+                        known.flatMap(analysis -> analysis.evidence().bundles().of(segment.id())),
+                        readout.harness()))
+                .toList();
+    }
+
+    @Override
+    public ElementId id(Row row) {
+        return row.segment().id();
+    }
+}

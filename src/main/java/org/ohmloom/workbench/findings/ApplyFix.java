@@ -1,0 +1,45 @@
+package org.ohmloom.workbench.findings;
+
+import java.awt.event.KeyEvent;
+import java.util.Optional;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.review.Finding;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.widget.Keys;
+
+/** Applies the fix of the selected finding as one step that can be undone. */
+public final class ApplyFix extends Command {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+
+    public ApplyFix(Desk desk) {
+        super("apply-fix", "Fix", "Apply the fix of the selected finding as one step that can be undone");
+        this.desk = desk;
+        withKeys(Keys.menu(KeyEvent.VK_PERIOD)).withMnemonic('X').withIcon("fix");
+        refresh();
+    }
+
+    @Override
+    public void run() {
+        fix().ifPresent(desk::apply);
+    }
+
+    @Override
+    public void refresh() {
+        Optional<Finding> finding = desk.selection().finding();
+        String whyNot = finding.isEmpty()
+                ? "select a finding first"
+                : desk.isCurrent() ? "there is no obvious fix" : "wait for the calculation";
+        setReady(fix().isPresent(), whyNot);
+        if (fix().isPresent()) {
+            putValue(SHORT_DESCRIPTION, fix().get().label());
+        }
+    }
+
+    private Optional<Edit> fix() {
+        return desk.isCurrent() ? desk.selection().finding().flatMap(Finding::fix) : Optional.empty();
+    }
+}

@@ -1,0 +1,109 @@
+package org.ohmloom.workbench.findings;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.Graphics;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.ListCellRenderer;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.review.Finding;
+import org.ohmloom.workbench.widget.CellPanel;
+import org.ohmloom.workbench.widget.SeverityIcon;
+import org.ohmloom.workbench.widget.Tone;
+
+/** Paints a finding: its sign, its sentence in as many lines as it needs, below it subjects and source. */
+final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
+
+    private static final String AGAIN = "Being worked out again  ·  ";
+
+    private final JPanel card =
+            new CellPanel(new MigLayout("insets 7 10 7 10, gap 0, fillx, wrap 2", "[]8[grow,fill]")) {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                protected void paintComponent(Graphics g) {
+                    super.paintComponent(g);
+                    g.setColor(Tone.colour("Table.gridColor"));
+                    g.fillRect(0, getHeight() - 1, getWidth(), 1);
+                }
+            };
+    private final JPanel headingPane = new CellPanel(new MigLayout("insets 6 10 5 10, fillx"));
+    private final JLabel heading = new JLabel();
+    private final JLabel sign = new JLabel();
+    private final JTextArea message = text();
+    private final JTextArea source = text();
+
+    FindingRenderer() {
+        headingPane.add(heading);
+        heading.putClientProperty(FlatClientProperties.STYLE_CLASS, "h4");
+        card.add(sign, "aligny top, gaptop 1");
+        card.add(message, "growx, wmin 50");
+        card.add(source, "skip 1, growx, wmin 50, gaptop 3");
+    }
+
+    @Override
+    public Component getListCellRendererComponent(
+            JList<? extends FindingsModel.Row> list,
+            FindingsModel.Row row,
+            int index,
+            boolean selected,
+            boolean focus) {
+        if (row.isHeading()) {
+            heading.setText(FindingsModel.plural(row.severity()) + "  " + row.count());
+            heading.setForeground(SeverityIcon.tone(row.severity()).colour());
+            headingPane.setBackground(Tone.colour("TableHeader.background"));
+            return headingPane;
+        }
+        Finding finding = row.finding().orElseThrow();
+        sign.setIcon(new SeverityIcon(row.severity()));
+        message.setText(finding.message());
+        source.setText((row.again() ? AGAIN : "") + line(finding));
+        message.setFont(list.getFont().deriveFont(row.again() ? Font.ITALIC : Font.PLAIN));
+        Color fore = selected ? list.getSelectionForeground() : list.getForeground();
+        card.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
+        message.setForeground(row.again() && !selected ? Tone.SOFT.colour() : fore);
+        source.setForeground(selected ? fore : Tone.SOFT.colour());
+        card.getAccessibleContext()
+                .setAccessibleName(finding.severity() + ": " + finding.message()
+                        + (row.again() ? ", being worked out again" : ""));
+        fit(list.getWidth());
+        return card;
+    }
+
+    /** Gives the texts the width they will have, so that they know their height. */
+    private void fit(int width) {
+        int inner = Math.max(UIScale.scale(80), width - UIScale.scale(20 + 14 + 8 + 4));
+        for (JTextArea area : new JTextArea[] {message, source}) {
+            area.setSize(new Dimension(inner, Short.MAX_VALUE));
+            area.setPreferredSize(null);
+            area.setPreferredSize(new Dimension(inner, area.getPreferredSize().height));
+        }
+    }
+
+    private static String line(Finding finding) {
+        String subjects = String.join(", ", finding.subjects());
+        String fix =
+                finding.fix().isPresent() ? "  ·  fix: " + finding.fix().get().label() : "";
+        String accepted = finding.isOpen() ? "" : "  ·  accepted";
+        return subjects + "  ·  " + finding.source() + fix + accepted;
+    }
+
+    private static JTextArea text() {
+        JTextArea area = new JTextArea();
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setEditable(false);
+        area.setFocusable(false);
+        area.setOpaque(false);
+        area.setBorder(BorderFactory.createEmptyBorder());
+        return area;
+    }
+}

@@ -1,0 +1,42 @@
+package org.ohmloom.workbench.inspect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.bundle.length.CutLength;
+import org.ohmloom.bundle.length.LengthPart;
+import org.ohmloom.model.WireId;
+import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.inspect.Inspection.Reason;
+import org.ohmloom.workbench.inspect.Inspection.Reasons;
+import org.ohmloom.workbench.words.TradeWords;
+
+/** How long a wire is cut, part by part, for the inspector. */
+final class CutFacts {
+
+    private CutFacts() {}
+
+    static Optional<Reasons> of(Readout readout, WireId wire) {
+        return readout.analysis()
+                .flatMap(analysis -> analysis.evidence().lengths().of(wire))
+                .map(CutFacts::reasons);
+    }
+
+    private static Reasons reasons(CutLength length) {
+        List<Reason> parts = new ArrayList<>();
+        for (LengthPart part : length.parts()) {
+            parts.add(new Reason(
+                    TradeWords.capital(part.words()) + ": " + Formats.millimetres(part.millimetres()),
+                    "",
+                    part.source(),
+                    false));
+        }
+        parts.add(new Reason(
+                "May be longer by " + Formats.metres(length.toleranceMetres()) + ", never shorter",
+                "",
+                length.tolerance().citation().text(),
+                false));
+        return new Reasons("Cut to " + Formats.metres(length.metres()), parts);
+    }
+}

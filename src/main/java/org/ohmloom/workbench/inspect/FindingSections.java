@@ -1,0 +1,37 @@
+package org.ohmloom.workbench.inspect;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ohmloom.review.Finding;
+import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.inspect.Inspection.Fact;
+import org.ohmloom.workbench.inspect.Inspection.Facts;
+import org.ohmloom.workbench.inspect.Inspection.Prose;
+import org.ohmloom.workbench.inspect.Inspection.Section;
+import org.ohmloom.workbench.widget.SeverityIcon;
+import org.ohmloom.workbench.words.TradeWords;
+
+/** A finding as the inspector shows it, above the thing it is about. */
+final class FindingSections {
+
+    private FindingSections() {}
+
+    static List<Section> of(Finding finding) {
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Prose(
+                TradeWords.capital(TradeWords.lower(finding.severity())),
+                finding.message(),
+                SeverityIcon.tone(finding.severity())));
+        List<Fact> facts = new ArrayList<>();
+        finding.values()
+                .forEach((name, quantity) -> facts.add(Fact.of(
+                        RecordFacts.words(name), Formats.quantity(quantity.canonical(), quantity.dimension()))));
+        facts.add(Fact.of("About", String.join(", ", finding.subjects())));
+        facts.add(Fact.of("Source", finding.source()));
+        facts.add(Fact.of("Rule", finding.rule()));
+        finding.fix().ifPresent(fix -> facts.add(Fact.of("Fix", fix.label())));
+        finding.waiver().ifPresent(waiver -> facts.add(Fact.of("Accepted", waiver.reason())));
+        sections.add(new Facts("", facts));
+        return sections;
+    }
+}

@@ -1,0 +1,327 @@
+package org.ohmloom.workbench.inspect;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.PointId;
+import org.ohmloom.heat.Ampacity;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.BundleSegment;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Element;
+import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.LoadGroup;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.Reading;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.StateSequence;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.Requirement;
+import org.ohmloom.solve.EnergyBalance;
+import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.inspect.Inspection.Fact;
+import org.ohmloom.workbench.inspect.Inspection.Facts;
+import org.ohmloom.workbench.inspect.Inspection.Grid;
+import org.ohmloom.workbench.inspect.Inspection.Prose;
+import org.ohmloom.workbench.inspect.Inspection.Reason;
+import org.ohmloom.workbench.inspect.Inspection.Reasons;
+import org.ohmloom.workbench.inspect.Inspection.Section;
+import org.ohmloom.workbench.lists.GroupEdits;
+import org.ohmloom.workbench.lists.SequenceEdits;
+import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.SettingWords;
+import org.ohmloom.workbench.words.TradeWords;
+
+/** Looks a thing over: all its fields, its numbers in every state, and why its size was chosen. */
+final class Inspector {
+
+    private final Readout readout;
+
+    Inspector(Readout readout) {
+        this.readout = readout;
+    }
+
+    /** What there is to know about an element; empty when the harness has none of that id. */
+    Optional<Inspection> of(String id) {
+        return readout.harness().element(id).map(this::inspect);
+    }
+
+    private Inspection inspect(Element element) {
+        if (element instanceof Wire wire) {
+            return wire(wire);
+        }
+        if (element instanceof Component component) {
+            return component(component);
+        }
+        if (element instanceof Connector connector) {
+            return connector(connector);
+        }
+        if (element instanceof GroundPoint ground) {
+            return junction(element, ground.name(), "Ground point", new WireEnd.AtGround(ground.id()));
+        }
+        if (element instanceof Splice splice) {
+            Inspection joint = junction(element, splice.name(), "Splice", new WireEnd.AtSplice(splice.id()));
+            List<Section> sections = new ArrayList<>(joint.sections());
+            SpliceFacts.of(readout, splice.id()).ifPresent(sections::add);
+            return new Inspection(joint.title(), joint.subtitle(), sections);
+        }
+        if (element instanceof BundleSegment segment) {
+            return segment(segment);
+        }
+        return other(element);
+    }
+
+    private Inspection wire(Wire wire) {
+        List<Section> sections = new ArrayList<>();
+        readout.rating(wire.id()).ifPresent(rating -> sections.add(new Facts("At worst", worst(rating))));
+        ProtectionFacts.ofWire(readout, wire.id()).ifPresent(sections::add);
+        readout.choice(wire.id()).ifPresent(choice -> sections.add(reasons(choice)));
+        CutFacts.of(readout, wire.id()).ifPresent(sections::add);
+        ReadingFacts.of(readout, wire.id().value()).ifPresent(sections::add);
+        sections.add(StateGrids.branch(readout, new BranchId(wire.id().value())));
+        sections.add(new Facts("Fields", RecordFacts.of(wire)));
+        String size = wire.gauge()
+                .map(TradeWords::size)
+                .orElse(readout.rating(wire.id())
+                        .map(rating -> "size open, " + TradeWords.size(rating.gauge()) + " serves")
+                        .orElse("size open"));
+        String subtitle = "Wire, " + TradeWords.signal(wire.signalClass()) + ", " + size + "\n"
+                + wire.from().text() + "  to  " + wire.to().text();
+        return new Inspection(wire.id().value(), subtitle, sections);
+    }
+
+    private List<Fact> worst(WireRating rating) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of("State", rating.worstState().map(readout::stateName).orElse("")));
+        boolean over = rating.ampacity()
+                .filter(limit -> rating.worstAmps() > limit.limitAmps())
+                .isPresent();
+        facts.add(new Fact("Current, RMS", Formats.amps(rating.worstAmps()), over ? Tone.ERROR : Tone.PLAIN));
+        if (rating.hasShortPeak()) {
+            String state = rating.peakState().map(readout::stateName).orElse("");
+            facts.add(Fact.of("Short peak", Formats.amps(rating.peakAmps()) + " in " + state));
+        }
+        facts.add(Fact.of(
+                "May carry",
+                rating.ampacity().map(limit -> Formats.amps(limit.limitAmps())).orElse("")));
+        facts.add(Fact.of("Drop", Formats.volts(rating.worstDropVolts())));
+        facts.add(Fact.of("Heat", Formats.watts(rating.worstWatts())));
+        facts.add(Fact.of("Temperature", Formats.celsius(rating.celsius())));
+        facts.add(Fact.of(
+                "Insulation stands",
+                rating.ampacity()
+                        .map(limit -> Formats.celsius(limit.limitCelsius()))
+                        .orElse("")));
+        rating.ampacity().ifPresent(limit -> limit.comparison()
+                .ifPresent(comparison -> facts.addAll(MethodFacts.of(comparison, limit.limitAmps()))));
+        facts.addAll(MethodFacts.warming(rating.temperature()));
+        facts.add(Fact.of("Resistance", Formats.ohms(rating.ohms())));
+        rating.resistance().ifPresent(row -> facts.add(Fact.of("Resistance from", row.text())));
+        rating.ampacity().ifPresent(limit -> facts.addAll(ampacity(limit)));
+        return facts;
+    }
+
+    private static List<Fact> ampacity(Ampacity limit) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of(
+                "Table value",
+                Formats.amps(limit.base().value()) + ", "
+                        + limit.base().citation().text()));
+        limit.factors()
+                .forEach(factor -> facts.add(Fact.of(
+                        "Times " + Formats.number(factor.ratio()),
+                        factor.name() + ", " + factor.citation().text())));
+        return facts;
+    }
+
+    private static Reasons reasons(ConductorChoice choice) {
+        List<Reason> reasons = choice.requirements().stream()
+                .map(each -> reason(each, each.governor() == choice.governing().governor()))
+                .toList();
+        return new Reasons("Why " + choice.gauge().map(TradeWords::size).orElse("no size serves"), reasons);
+    }
+
+    private static Reason reason(Requirement required, boolean governs) {
+        String size = required.smallest().map(TradeWords::size).orElse("none serves");
+        return new Reason(
+                TradeWords.capital(required.governor().words()) + ": " + size,
+                required.reason(),
+                required.citation().text(),
+                governs);
+    }
+
+    private Inspection component(Component component) {
+        List<Section> sections = new ArrayList<>();
+        readout.device(component.id()).ifPresent(choice -> {
+            String rating = choice.ratingAmps().isPresent()
+                    ? Formats.amps(choice.ratingAmps().getAsDouble())
+                    : "no rating serves";
+            Reason reason =
+                    new Reason(rating, choice.reason(), choice.citation().text(), true);
+            sections.add(new Reasons("Why " + rating, List.of(reason)));
+        });
+        ProtectionFacts.ofDevice(readout, component.id()).ifPresent(sections::add);
+        sections.add(
+                component.device() instanceof Load
+                        ? StateGrids.load(readout, component.id())
+                        : StateGrids.component(readout, component.id()));
+        List<Fact> facts = new ArrayList<>(RecordFacts.of((Record) component.device()));
+        RecordFacts.of(component).stream()
+                .filter(fact -> facts.stream().noneMatch(known -> known.label().equals(fact.label())))
+                .forEach(facts::add);
+        sections.add(new Facts("Fields", facts));
+        if (component.device() instanceof ControlUnit unit) {
+            List<List<String>> rows = unit.pins().stream()
+                    .map(pin -> List.of(pin.name(), TradeWords.lower(pin.role()), wiresAt(component, pin.name())))
+                    .toList();
+            sections.add(new Grid("Pins", List.of("Pin", "Used as", "Wire"), rows));
+        }
+        return new Inspection(
+                component.id().value(),
+                component.name() + "\n" + TradeWords.capital(TradeWords.kind(component.device())),
+                sections);
+    }
+
+    private String wiresAt(Component component, String terminal) {
+        List<WireEnd> ends = new ArrayList<>(List.of(new WireEnd.AtTerminal(component.id(), terminal)));
+        readout.harness().connectors().all().stream()
+                .filter(connector ->
+                        connector.component().filter(component.id()::equals).isPresent())
+                .forEach(connector -> connector.cavities().stream()
+                        .filter(cavity ->
+                                cavity.terminal().filter(terminal::equals).isPresent())
+                        .forEach(cavity -> ends.add(new WireEnd.AtCavity(connector.id(), cavity.name()))));
+        return wires(ends);
+    }
+
+    private String wires(List<WireEnd> ends) {
+        return readout.harness().wires().all().stream()
+                .filter(wire -> wire.ends().stream().anyMatch(ends::contains))
+                .map(wire -> wire.id().value())
+                .reduce((one, other) -> one + ", " + other)
+                .orElse("");
+    }
+
+    private Inspection connector(Connector connector) {
+        List<List<String>> rows = connector.cavities().stream()
+                .map(cavity -> List.of(
+                        cavity.name(),
+                        cavity.terminal().orElse(""),
+                        wires(List.of(new WireEnd.AtCavity(connector.id(), cavity.name()))),
+                        cavity.contact()
+                                .map(contact -> contact.value())
+                                .orElse(cavity.plug().isPresent() ? "plug" : "")))
+                .toList();
+        return new Inspection(
+                connector.id().value(),
+                connector.name() + "\nConnector",
+                List.of(
+                        new Grid("Cavities", List.of("Cavity", "Terminal", "Wire", "Contact"), rows),
+                        new Facts("Fields", RecordFacts.of(connector))));
+    }
+
+    private Inspection junction(Element element, String name, String kind, WireEnd end) {
+        List<List<String>> rows = readout.harness().wires().all().stream()
+                .filter(wire -> wire.ends().contains(end))
+                .map(wire -> List.of(
+                        wire.id().value(),
+                        TradeWords.size(wire.gauge()),
+                        readout.rating(wire.id())
+                                .map(rating -> Formats.number(rating.worstAmps()))
+                                .orElse("")))
+                .toList();
+        List<Section> sections = new ArrayList<>(
+                List.of(StateGrids.point(readout, new PointId(element.id().value()))));
+        ReadingFacts.of(readout, element.id().value()).ifPresent(sections::add);
+        sections.add(new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows));
+        sections.add(new Facts("Fields", RecordFacts.of((Record) element)));
+        return new Inspection(element.id().value(), name + "\n" + kind, sections);
+    }
+
+    private Inspection segment(BundleSegment segment) {
+        List<List<String>> rows = readout.analysis().stream()
+                .flatMap(results -> results.routes().byWire().entrySet().stream())
+                .filter(entry -> entry.getValue().segments().contains(segment.id()))
+                .map(entry -> readout.harness().wires().find(entry.getKey()))
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparing(Wire::id))
+                .map(wire -> List.of(
+                        wire.id().value(),
+                        TradeWords.size(wire.gauge()),
+                        readout.rating(wire.id())
+                                .map(rating -> Formats.number(rating.worstAmps()))
+                                .orElse("")))
+                .toList();
+        String count = rows.isEmpty() ? "Bundle segment" : "Bundle segment, " + TradeWords.count(rows.size(), "wire");
+        List<Section> sections = new ArrayList<>();
+        readout.analysis()
+                .flatMap(results -> results.evidence().bundles().of(segment.id()))
+                .ifPresent(section -> sections.addAll(SegmentFacts.of(readout.harness(), section)));
+        sections.add(new Facts("Fields", RecordFacts.of(segment)));
+        sections.add(new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows));
+        return new Inspection(segment.id().value(), count + "\n" + segment.from() + "  to  " + segment.to(), sections);
+    }
+
+    private static Facts power(EnergyBalance energy) {
+        return new Facts(
+                "Power, mean",
+                List.of(
+                        Fact.of("Sources give", Formats.watts(energy.givenWatts())),
+                        Fact.of("Batteries take", Formats.watts(energy.chargingWatts())),
+                        Fact.of("Loads take", Formats.watts(energy.loadsWatts())),
+                        Fact.of("Lost in conductors", Formats.watts(energy.conductorsWatts())),
+                        Fact.of("Lost in devices", Formats.watts(energy.devicesWatts())),
+                        Fact.of("Unaccounted", energy.missWords())));
+    }
+
+    private Inspection other(Element element) {
+        String kind = TradeWords.capital(
+                RecordFacts.words(element.getClass().getSimpleName()).toLowerCase(java.util.Locale.ROOT));
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Facts("Fields", RecordFacts.of((Record) element)));
+        if (element instanceof OperatingState state) {
+            List<List<String>> rows = new ArrayList<>();
+            state.sources().forEach((id, set) -> rows.add(List.of(id.value(), set.on() ? "on" : "off")));
+            state.components().forEach((id, setting) -> rows.add(List.of(id.value(), SettingWords.of(setting))));
+            state.outputs()
+                    .forEach((pin, setting) ->
+                            rows.add(List.of(pin.unit() + "." + pin.pin(), SettingWords.of(setting))));
+            sections.add(new Grid("Set", List.of("What", "How"), rows));
+            readout.analysis()
+                    .flatMap(results -> results.solution(state.id()))
+                    .ifPresent(solution -> sections.add(0, power(EnergyBalance.of(solution))));
+            return new Inspection(state.id().value(), state.name() + "\nOperating state", sections);
+        }
+        if (element instanceof LoadGroup group) {
+            sections.add(
+                    0,
+                    new Facts(
+                            "What may run",
+                            List.of(
+                                    Fact.of("Rule", GroupEdits.rule(group)),
+                                    Fact.of("Loads", GroupEdits.loads(group)))));
+        }
+        if (element instanceof StateSequence sequence) {
+            List<List<String>> steps = sequence.steps().stream()
+                    .map(step ->
+                            List.of(readout.stateName(step.state()), SequenceEdits.duration(step.durationSeconds())))
+                    .toList();
+            sections.add(0, new Grid("Steps", List.of("State", "Lasts"), steps));
+        }
+        if (element instanceof Reading reading) {
+            ReadingFacts.of(readout, reading.id().value()).ifPresent(judged -> sections.add(0, judged));
+        }
+        if (element instanceof org.ohmloom.model.Note note) {
+            sections.add(0, new Prose("Text", note.text(), Tone.PLAIN));
+        }
+        return new Inspection(element.id().value(), kind, sections);
+    }
+}

@@ -1,0 +1,83 @@
+package org.ohmloom.workbench.inspect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.WireId;
+import org.ohmloom.review.StudyPart;
+import org.ohmloom.size.protection.Check;
+import org.ohmloom.size.protection.ConductorProtection;
+import org.ohmloom.size.protection.DeviceProtection;
+import org.ohmloom.size.protection.ProtectionResults;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.inspect.Inspection.Fact;
+import org.ohmloom.workbench.inspect.Inspection.Facts;
+import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.TradeWords;
+
+/** How a wire is protected and what a protective device is judged by, for the inspector. */
+final class ProtectionFacts {
+
+    private static final String TITLE = "Protection";
+
+    private ProtectionFacts() {}
+
+    /** The devices a wire relies on; empty where it relies on none. */
+    static Optional<Facts> ofWire(Readout readout, WireId wire) {
+        ProtectionResults results = results(readout);
+        List<Fact> facts = new ArrayList<>();
+        Optional<String> melting = Optional.empty();
+        for (ComponentId id : results.relying().getOrDefault(wire, List.of())) {
+            for (DeviceProtection device : results.of(id).stream().toList()) {
+                for (ConductorProtection each : device.conductors()) {
+                    if (each.wire().equals(wire)) {
+                        facts.add(fact(device, each));
+                        melting = Optional.of(each.meltingWords());
+                    }
+                }
+            }
+        }
+        melting.ifPresent(words -> facts.add(Fact.of("Copper melts", words)));
+        return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(TITLE, facts));
+    }
+
+    private static Fact fact(DeviceProtection device, ConductorProtection conductor) {
+        String text = conductor.words().replace("mm2", "mm²");
+        boolean burns = conductor.isProtected().filter(safe -> !safe).isPresent();
+        String verdict = conductor.isProtected().isEmpty() ? "" : burns ? "not protected. " : "protected. ";
+        return new Fact("By " + device.device(), verdict + text, burns ? Tone.ERROR : Tone.PLAIN);
+    }
+
+    /** The verdicts on a protective device; empty for anything else. */
+    static Optional<Facts> ofDevice(Readout readout, ComponentId component) {
+        return results(readout)
+                .of(component)
+                .map(device -> new Facts(
+                        TITLE,
+                        device.checks().stream().map(ProtectionFacts::fact).toList()));
+    }
+
+    private static Fact fact(Check check) {
+        String verdict = check.verdict().words().toLowerCase(Locale.ROOT);
+        Tone tone =
+                switch (check.verdict()) {
+                    case MET -> Tone.PLAIN;
+                    case NOT_MET -> Tone.ERROR;
+                    case NOT_JUDGED -> Tone.SOFT;
+                };
+        return new Fact(
+                TradeWords.capital(check.aspect().words()),
+                verdict + ". " + TradeWords.capital(check.sentence().replace("mm2", "mm²")),
+                tone);
+    }
+
+    private static ProtectionResults results(Readout readout) {
+        return readout.having(Set.of(StudyPart.PROTECTION))
+                .analysis()
+                .map(each -> each.evidence().protection())
+                .orElse(ProtectionResults.NONE);
+    }
+}

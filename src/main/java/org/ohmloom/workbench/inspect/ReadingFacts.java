@@ -1,0 +1,72 @@
+package org.ohmloom.workbench.inspect;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bench.AsBuiltRecord;
+import org.ohmloom.bench.BenchInput;
+import org.ohmloom.bench.Judgement;
+import org.ohmloom.bench.Replacement;
+import org.ohmloom.bench.Task;
+import org.ohmloom.bench.TestPlan;
+import org.ohmloom.bench.Verdict;
+import org.ohmloom.model.Reading;
+import org.ohmloom.model.ReadingId;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.inspect.Inspection.Reason;
+import org.ohmloom.workbench.inspect.Inspection.Reasons;
+import org.ohmloom.workbench.words.TradeWords;
+
+/** What was measured of an element on built harnesses, for the inspector: with limit, verdict, and whether it is calculated with. */
+final class ReadingFacts {
+
+    private ReadingFacts() {}
+
+    /** The readings about an element, or the reading itself; empty where nothing was measured. */
+    static Optional<Reasons> of(Readout readout, String element) {
+        Optional<Analysis> analysis = readout.analysis()
+                .filter(each -> each.evidence().isSized())
+                .filter(each -> !each.harness().readings().isEmpty());
+        return analysis.flatMap(each -> of(each.evidence().bench(), element));
+    }
+
+    private static Optional<Reasons> of(BenchInput input, String element) {
+        TestPlan plan = TestPlan.of(input);
+        List<Task> about = Task.of(input, plan).stream()
+                .filter(task -> task.about().contains(element))
+                .toList();
+        Set<ReadingId> used = new HashSet<>();
+        Replacement.of(input).forEach(each -> used.add(each.reading().id()));
+        List<Reason> lines = new ArrayList<>();
+        for (Judgement judgement : AsBuiltRecord.of(input, plan).judgements()) {
+            Reading reading = judgement.reading();
+            boolean isIt = reading.id().value().equals(element);
+            if (isIt || about.stream().anyMatch(task -> task.asksFor(reading.measured()))) {
+                lines.add(line(judgement, used.contains(reading.id())));
+            }
+        }
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Reasons("Measured", lines));
+    }
+
+    private static Reason line(Judgement judgement, boolean used) {
+        Reading reading = judgement.reading();
+        String verdict = judgement
+                .superseded()
+                .map(later -> "measured again, see " + later.id())
+                .orElseGet(() -> judgement.verdict().words());
+        String text = reading.id() + ", " + judgement.valueText() + ": " + verdict
+                + (used ? "; the calculation uses it" : "");
+        String of = TradeWords.capital(reading.measured().words()) + " of "
+                + reading.measured().place().replace("mm2", "mm²")
+                + reading.serialNumber()
+                        .map(serial -> ", serial number " + serial)
+                        .orElse("");
+        String limit = judgement.limitText().isEmpty()
+                ? judgement.because()
+                : judgement.limitText() + ": " + judgement.because();
+        return new Reason(text, of + "; " + limit, judgement.source(), judgement.verdict() == Verdict.PASSED && used);
+    }
+}

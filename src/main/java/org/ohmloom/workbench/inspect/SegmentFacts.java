@@ -1,0 +1,116 @@
+package org.ohmloom.workbench.inspect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.ohmloom.bundle.packing.ConcentricLay;
+import org.ohmloom.bundle.section.CoveringFit;
+import org.ohmloom.bundle.section.DiameterStep;
+import org.ohmloom.bundle.section.SegmentSection;
+import org.ohmloom.bundle.section.SupportPlan;
+import org.ohmloom.draw.section.SectionPicture;
+import org.ohmloom.model.Harness;
+import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.inspect.Inspection.Fact;
+import org.ohmloom.workbench.inspect.Inspection.Facts;
+import org.ohmloom.workbench.inspect.Inspection.Reason;
+import org.ohmloom.workbench.inspect.Inspection.Reasons;
+import org.ohmloom.workbench.inspect.Inspection.Section;
+import org.ohmloom.workbench.study.Picture;
+import org.ohmloom.workbench.words.TradeWords;
+
+/** The cross-section of a segment for the inspector: the picture, how the diameter comes about, what goes over it, supports. */
+final class SegmentFacts {
+
+    private SegmentFacts() {}
+
+    static List<Section> of(Harness harness, SegmentSection section) {
+        List<Section> sections = new ArrayList<>();
+        if (section.members().isEmpty()) {
+            return sections;
+        }
+        sections.add(new Inspection.Drawing(
+                "Cross-section",
+                new Picture(
+                        "Cross-section of " + section.segment() + ": "
+                                + TradeWords.count(section.wireCount(), "wire") + ", "
+                                + Formats.millimetres(section.finishedMm()) + " finished",
+                        (fonts, widthMm, heightMm) -> SectionPicture.of(section, harness, fonts, widthMm, heightMm))));
+        List<Reason> steps = new ArrayList<>();
+        for (DiameterStep step : section.steps()) {
+            steps.add(new Reason(
+                    Formats.millimetres(step.millimetres()) + ": " + step.words(), "", step.source(), false));
+        }
+        sections.add(new Reasons("Diameter", steps));
+        List<Reason> coverings = new ArrayList<>();
+        section.entered().ifPresent(fit -> coverings.add(reason("Entered", fit, true)));
+        section.chosen()
+                .filter(fit -> section.entered()
+                        .filter(entered -> entered.size().equals(fit.size()))
+                        .isEmpty())
+                .ifPresent(fit -> coverings.add(reason("Serves", fit, false)));
+        if (!coverings.isEmpty()) {
+            sections.add(new Reasons("Covering", coverings));
+        }
+        section.lay().ifPresent(lay -> sections.add(layers(section, lay)));
+        sections.add(new Facts("Made", facts(section)));
+        return sections;
+    }
+
+    private static Reason reason(String what, CoveringFit fit, boolean entered) {
+        String problems = fit.suits()
+                ? ""
+                : "; "
+                        + String.join(
+                                ", ",
+                                fit.problems().stream().map(SegmentFacts::lower).toList());
+        return new Reason(
+                what + ": " + fit.size().words(),
+                TradeWords.capital(fit.words()) + problems,
+                fit.size().citation().text(),
+                entered && fit.suits());
+    }
+
+    private static String lower(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static Inspection.Grid layers(SegmentSection section, ConcentricLay lay) {
+        List<List<String>> rows = new ArrayList<>();
+        for (ConcentricLay.Layer layer : lay.layers()) {
+            rows.add(List.of(
+                    layer.places() + " places, " + lower(layer.hand()),
+                    String.join(
+                            ", ",
+                            layer.wires().stream()
+                                    .map(k -> section.members().get(k).id())
+                                    .toList()),
+                    layer.fillers() == 0 ? "" : layer.fillers() + " fillers",
+                    Double.isFinite(layer.layLengthMm()) ? Formats.millimetres(layer.layLengthMm()) : ""));
+        }
+        return new Inspection.Grid("Layers " + lay.words(), List.of("Layer", "Wires", "Fillers", "Lay length"), rows);
+    }
+
+    private static List<Fact> facts(SegmentSection section) {
+        SupportPlan plan = section.supports();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of("Bend radius", Formats.millimetres(section.bendLastingMm()) + " or more"));
+        facts.add(Fact.of("While fitting", Formats.millimetres(section.bendLeastMm()) + " or more"));
+        facts.add(Fact.of("Copper", Formats.kilograms(section.copperKg())));
+        facts.add(Fact.of("Mass", Formats.kilograms(section.massKg()) + " estimated"));
+        facts.add(Fact.of(
+                "Supports",
+                plan.supportMetres().size() + ", at most " + Formats.metres(plan.spacingMetres()) + " apart, at "
+                        + String.join(
+                                ", ",
+                                plan.supportMetres().stream()
+                                        .map(Formats::metres)
+                                        .toList())));
+        facts.add(Fact.of("Ties", String.valueOf(plan.tieMetres().size())));
+        facts.add(Fact.of("Supports by", plan.spacingSource()));
+        if (section.estimated() > 0) {
+            facts.add(Fact.of("Diameters estimated", String.valueOf(section.estimated())));
+        }
+        return facts;
+    }
+}

@@ -1,0 +1,83 @@
+package org.ohmloom.workbench.lists;
+
+import java.util.List;
+import org.ohmloom.model.ContactPart;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ColumnEdits;
+import org.ohmloom.workbench.sheet.ElementSheet;
+
+/** The kinds of contact as a list, with what crimps them. */
+final class ContactSheet implements ElementSheet<ContactSheet.Row> {
+
+    /**
+     * One kind of contact.
+     *
+     * @param contact the contact
+     * @param harness the harness it is of
+     */
+    record Row(ContactPart contact, Harness harness) {}
+
+    @Override
+    public String title() {
+        return "Contacts";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.text("Contact", "Identity of the kind of contact", 10, row -> row.contact()
+                        .id()
+                        .value()),
+                Column.text("Part", "Entry of the parts list", 14, row -> row.contact()
+                        .part()
+                        .map(ElementId::value)
+                        .orElse("")),
+                ColumnEdits.words(
+                        "Tool",
+                        "Crimping tool, by its part number",
+                        14,
+                        row -> row.contact().tool().map(ElementId::value).orElse(""),
+                        (rows, typed) -> PartEdits.tool(rows.get(0).harness(), contacts(rows), typed)),
+                ColumnEdits.number(
+                        "Strip",
+                        "mm",
+                        "How far the wire is stripped",
+                        row -> CellText.of(row.contact().stripLengthMm()),
+                        (rows, typed) -> PartEdits.strip(contacts(rows), typed)),
+                Column.number(
+                        "From",
+                        "mm²",
+                        "Smallest conductor",
+                        row -> CellText.of(row.contact().conductorMinMm2())),
+                Column.number(
+                        "To",
+                        "mm²",
+                        "Largest conductor",
+                        row -> CellText.of(row.contact().conductorMaxMm2())),
+                Column.text("Plating", "Plating", 8, row -> row.contact().plating()),
+                Column.text("Seal", "Single-wire seal", 14, row -> row.contact()
+                        .seal()
+                        .map(seal -> seal.part().value())
+                        .orElse("")));
+    }
+
+    private static List<ContactPart> contacts(List<Row> rows) {
+        return rows.stream().map(Row::contact).toList();
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        return readout.harness().contacts().all().stream()
+                .map(contact -> new Row(contact, readout.harness()))
+                .toList();
+    }
+
+    @Override
+    public ElementId id(Row row) {
+        return row.contact().id();
+    }
+}

@@ -1,0 +1,75 @@
+package org.ohmloom.workbench.lists;
+
+import java.util.List;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.LoadGroup;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ColumnEdits;
+import org.ohmloom.workbench.sheet.ElementSheet;
+
+/** The rules on which loads may run together, as a list. */
+final class GroupSheet implements ElementSheet<GroupSheet.Row> {
+
+    /**
+     * One rule.
+     *
+     * @param group   the rule
+     * @param harness the harness it is of
+     */
+    record Row(LoadGroup group, Harness harness) {}
+
+    @Override
+    public String title() {
+        return "Load groups";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.text("Group", "Identity of the load group", 8, row -> row.group()
+                        .id()
+                        .value()),
+                ColumnEdits.words(
+                        "Name",
+                        "What people call it",
+                        26,
+                        row -> row.group().name(),
+                        (rows, typed) -> GroupEdits.name(groups(rows), typed)),
+                ColumnEdits.words(
+                        "Rule",
+                        "What may run: one at a time, all together, or at most 2",
+                        16,
+                        row -> GroupEdits.rule(row.group()),
+                        (rows, typed) -> GroupEdits.rule(groups(rows), typed)),
+                ColumnEdits.words(
+                        "Loads",
+                        "The loads it holds for, by their identities: WL1, WL2, WL3",
+                        44,
+                        row -> GroupEdits.loads(row.group()),
+                        (rows, typed) -> GroupEdits.loads(rows.get(0).harness(), groups(rows), typed)),
+                Column.number(
+                        "Most on",
+                        "",
+                        "Most of them that run at once",
+                        row -> CellText.of(row.group().mostOn())));
+    }
+
+    private static List<LoadGroup> groups(List<Row> rows) {
+        return rows.stream().map(Row::group).toList();
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        return readout.harness().loadGroups().all().stream()
+                .map(group -> new Row(group, readout.harness()))
+                .toList();
+    }
+
+    @Override
+    public ElementId id(Row row) {
+        return row.group().id();
+    }
+}

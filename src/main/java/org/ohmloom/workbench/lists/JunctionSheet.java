@@ -1,0 +1,105 @@
+package org.ohmloom.workbench.lists;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.graph.PointId;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.TradeWords;
+
+/** Splices and ground points as one list. */
+final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
+
+    private static final double MILLIOHMS_IN_AN_OHM = 1000;
+
+    /**
+     * One splice or ground point.
+     *
+     * @param id        identity
+     * @param kind      splice or ground point
+     * @param name      what people call it
+     * @param place     where it is
+     * @param jointOhms resistance of its joint, ohm
+     * @param wires     count of wires at it
+     * @param volts     its voltage farthest from the datum, V
+     */
+    record Row(
+            ElementId id, String kind, String name, String place, double jointOhms, int wires, OptionalDouble volts) {}
+
+    @Override
+    public String title() {
+        return "Splices, grounds";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.<Row>text("Junction", "Identity", 9, row -> row.id().value()),
+                Column.text("Kind", "Splice or ground point", 13, Row::kind),
+                Column.text("Name", "What people call it", 30, Row::name),
+                Column.text("Where", "Chassis body, or place on the harness", 26, Row::place),
+                Column.<Row>number(
+                        "Joint",
+                        "mΩ",
+                        "Resistance of the joint",
+                        row -> CellText.of(row.jointOhms() * MILLIOHMS_IN_AN_OHM)),
+                Column.number("Wires", "", "Wires that meet there", row -> CellText.of(row.wires())),
+                Column.number(
+                        "Volts",
+                        "V",
+                        "Mean voltage against the first source's negative",
+                        row -> CellText.of(row.volts())));
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        Harness harness = readout.harness();
+        List<Row> rows = new ArrayList<>();
+        for (Splice splice : harness.splices().all()) {
+            rows.add(new Row(
+                    splice.id(),
+                    "splice",
+                    splice.name(),
+                    splice.place().map(TradeWords::place).orElse(""),
+                    splice.jointOhms(),
+                    count(harness, new WireEnd.AtSplice(splice.id())),
+                    volts(readout, splice.id())));
+        }
+        for (GroundPoint ground : harness.grounds().all()) {
+            rows.add(new Row(
+                    ground.id(),
+                    "ground point",
+                    ground.name(),
+                    harness.bodies().get(ground.body()).name(),
+                    ground.jointOhms(),
+                    count(harness, new WireEnd.AtGround(ground.id())),
+                    volts(readout, ground.id())));
+        }
+        return rows;
+    }
+
+    private static int count(Harness harness, WireEnd end) {
+        return (int) harness.wires().all().stream()
+                .filter(wire -> wire.ends().contains(end))
+                .count();
+    }
+
+    private static OptionalDouble volts(Readout readout, ElementId id) {
+        Optional<Double> found = readout.volts(new PointId(id.value()));
+        return found.isPresent() ? OptionalDouble.of(found.get()) : OptionalDouble.empty();
+    }
+
+    @Override
+    public ElementId id(Row row) {
+        return row.id();
+    }
+}

@@ -1,0 +1,191 @@
+package org.ohmloom.workbench.lists;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.sheet.Sheet;
+import org.ohmloom.workbench.sheet.SheetPane;
+import org.ohmloom.workbench.sheet.SheetTable;
+import org.ohmloom.workbench.widget.Icons;
+import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.SeverityIcon;
+import org.ohmloom.workbench.widget.TextUndo;
+
+/** All lists behind tabs, with a filter above and, below, a line that says what a cell takes or what is wrong in it. */
+public final class ListsPane extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+    private static final String HINT =
+            "Double-click or type to edit a cell; a column's head says what it takes. Ctrl+Enter fills all selected"
+                    + " rows.";
+
+    private final transient Desk desk;
+    private final JTabbedPane tabs = new JTabbedPane();
+    private final JTextField filter = new JTextField(14);
+    private final JLabel hint = new JLabel(HINT);
+    private final transient List<SheetPane<?>> panes;
+    private final List<SheetTable> elsewhere = new ArrayList<>();
+    private boolean choosing;
+
+    public ListsPane(Desk desk, Samples samples) {
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        this.desk = desk;
+        this.panes = List.of(
+                pane(new WireSheet(), samples),
+                pane(new LoadSheet(), samples),
+                pane(new ConnectorSheet(), samples),
+                pane(new ComponentSheet(), samples),
+                pane(new JunctionSheet(), samples),
+                pane(new StateSheet(), samples),
+                pane(new SequenceSheet(), samples),
+                pane(new GroupSheet(), samples),
+                pane(new SourceSheet(), samples),
+                pane(new AlternatorSheet(), samples),
+                pane(new OutputSheet(), samples),
+                pane(new SensorSheet(), samples),
+                pane(new InputSheet(), samples),
+                pane(new PartSheet(), samples),
+                pane(new ContactSheet(), samples),
+                pane(new WorkshopSheet(), samples));
+        panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
+        tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+        tabs.setName("lists");
+        tabs.getAccessibleContext().setAccessibleName("Lists");
+        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, filterBar());
+        tabs.addChangeListener(event -> applyFilter());
+        hint.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        hint.setName("list-hint");
+        add(tabs, "grow, push, hmin 80");
+        add(hint, "growx, gap 10 10 4 4, wmin 0");
+        desk.listen(this::hear);
+        showRows();
+    }
+
+    /** Finishes an open cell, here or in a list elsewhere; whether none is open any more. */
+    public boolean commit() {
+        return panes.stream().allMatch(pane -> pane.table().commit())
+                && elsewhere.stream().allMatch(SheetTable::commit);
+    }
+
+    /** Lists elsewhere whose open cells are finished with those here. */
+    public void commitToo(List<SheetTable> tables) {
+        elsewhere.addAll(tables);
+    }
+
+    /** The list in front. */
+    public SheetTable front() {
+        return panes.get(Math.max(0, tabs.getSelectedIndex())).table();
+    }
+
+    /** The field that filters the list in front. */
+    public JTextField filterField() {
+        return filter;
+    }
+
+    private <R> SheetPane<R> pane(Sheet<R> sheet, Samples samples) {
+        return new SheetPane<>(sheet, desk, samples, this::say, this::choose);
+    }
+
+    private JPanel filterBar() {
+        JPanel bar = new JPanel(new MigLayout("insets 0 0 0 8, fill", "push[]"));
+        bar.setOpaque(false);
+        filter.setName("list-filter");
+        filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Filter rows");
+        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, Boolean.TRUE);
+        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, Icons.of("find"));
+        filter.getAccessibleContext().setAccessibleName("Filter rows of the list");
+        TextUndo.install(filter);
+        filter.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                applyFilter();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                applyFilter();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                applyFilter();
+            }
+        });
+        bar.add(filter);
+        return bar;
+    }
+
+    private void applyFilter() {
+        front().filter(filter.getText());
+    }
+
+    private void say(String problem) {
+        boolean wrong = !problem.isEmpty();
+        hint.setText(wrong ? problem : HINT);
+        hint.setToolTipText(wrong ? problem : null);
+        hint.setIcon(wrong ? new SeverityIcon(org.ohmloom.review.Severity.ERROR) : null);
+        hint.putClientProperty(
+                FlatClientProperties.STYLE, "foreground: $" + (wrong ? "Ohmloom.error" : "Ohmloom.soft"));
+    }
+
+    private void choose(List<String> ids) {
+        choosing = true;
+        try {
+            desk.select(Selection.of(ids));
+        } finally {
+            choosing = false;
+        }
+    }
+
+    private void hear(Topic topic) {
+        switch (topic) {
+            case DOCUMENT, HARNESS, RESULTS, VIEW -> showRows();
+            case SELECTION -> showSelection();
+            case MESSAGE -> {}
+        }
+    }
+
+    private void showRows() {
+        Optional<Readout> readout = Readout.of(desk);
+        panes.forEach(pane -> {
+            pane.show(readout);
+            int rows = pane.table().getModel().getRowCount();
+            tabs.setTitleAt(panes.indexOf(pane), pane.sheet().title() + (rows == 0 ? "" : "  " + rows));
+        });
+    }
+
+    private void showSelection() {
+        if (choosing) {
+            return;
+        }
+        Selection selection = desk.selection();
+        boolean inFront = selection.ids().stream().anyMatch(currentPane()::has);
+        if (!inFront) {
+            selection.ids().stream()
+                    .flatMap(id -> panes.stream().filter(pane -> pane.has(id)))
+                    .findFirst()
+                    .ifPresent(pane -> {
+                        if (commit()) {
+                            tabs.setSelectedComponent(pane);
+                        }
+                    });
+        }
+        panes.forEach(pane -> pane.select(selection.ids()));
+    }
+
+    private SheetPane<?> currentPane() {
+        return panes.get(Math.max(0, tabs.getSelectedIndex()));
+    }
+}

@@ -1,0 +1,181 @@
+package org.ohmloom.workbench.lists;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.PutElements;
+import org.ohmloom.model.ContactPart;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Part;
+import org.ohmloom.model.PartId;
+import org.ohmloom.units.Unit;
+import org.ohmloom.workbench.words.TypedNumbers;
+
+/** What is typed about parts and how they are bought, and about contacts, as edits. */
+final class PartEdits {
+
+    private PartEdits() {}
+
+    static Edit supplier(List<Part> parts, String typed) {
+        return all(
+                parts,
+                "supplier",
+                part -> new Part(
+                        part.id(),
+                        part.maker(),
+                        part.description(),
+                        part.massKg(),
+                        words(typed),
+                        part.orderNumber(),
+                        part.unitPrice(),
+                        part.alternates(),
+                        part.customerSupplied()));
+    }
+
+    static Edit orderNumber(List<Part> parts, String typed) {
+        return all(
+                parts,
+                "order number",
+                part -> new Part(
+                        part.id(),
+                        part.maker(),
+                        part.description(),
+                        part.massKg(),
+                        part.supplier(),
+                        words(typed),
+                        part.unitPrice(),
+                        part.alternates(),
+                        part.customerSupplied()));
+    }
+
+    /** A price, "2.35" or "2,35"; nothing takes it away. */
+    static Edit price(List<Part> parts, String typed) {
+        OptionalDouble price = TypedNumbers.optional(typed, Unit.FRACTION);
+        return all(
+                parts,
+                "price",
+                part -> new Part(
+                        part.id(),
+                        part.maker(),
+                        part.description(),
+                        part.massKg(),
+                        part.supplier(),
+                        part.orderNumber(),
+                        price,
+                        part.alternates(),
+                        part.customerSupplied()));
+    }
+
+    /** Parts that may be fitted instead, with commas between them. */
+    static Edit alternates(List<Part> parts, String typed) {
+        List<String> names = Arrays.stream(typed.split("[,;]"))
+                .map(String::strip)
+                .filter(each -> !each.isEmpty())
+                .toList();
+        return all(
+                parts,
+                "alternates",
+                part -> new Part(
+                        part.id(),
+                        part.maker(),
+                        part.description(),
+                        part.massKg(),
+                        part.supplier(),
+                        part.orderNumber(),
+                        part.unitPrice(),
+                        names,
+                        part.customerSupplied()));
+    }
+
+    static Edit customerSupplied(List<Part> parts, String typed) {
+        boolean supplied = TypedNumbers.yes(typed);
+        return all(
+                parts,
+                "supply",
+                part -> new Part(
+                        part.id(),
+                        part.maker(),
+                        part.description(),
+                        part.massKg(),
+                        part.supplier(),
+                        part.orderNumber(),
+                        part.unitPrice(),
+                        part.alternates(),
+                        supplied));
+    }
+
+    /** The crimping tool of contacts, by its part number; nothing leaves it open. */
+    static Edit tool(Harness harness, List<ContactPart> contacts, String typed) {
+        Optional<PartId> tool = words(typed).map(number -> part(harness, number));
+        return contacts(
+                contacts,
+                "tool",
+                contact -> new ContactPart(
+                        contact.id(),
+                        contact.part(),
+                        contact.contactOhms(),
+                        contact.limits(),
+                        contact.conductorMinMm2(),
+                        contact.conductorMaxMm2(),
+                        contact.insulationMinMm(),
+                        contact.insulationMaxMm(),
+                        contact.doubleCrimps(),
+                        contact.stripLengthMm(),
+                        contact.plating(),
+                        contact.seal(),
+                        tool,
+                        contact.ratedVolts()));
+    }
+
+    /** The length contacts' wires are stripped, "5" or "5 mm". A bare number is mm. */
+    static Edit strip(List<ContactPart> contacts, String typed) {
+        double stripMm = Unit.MILLIMETRE.fromCanonical(TypedNumbers.needed(typed, Unit.MILLIMETRE, "a strip length"));
+        return contacts(
+                contacts,
+                "strip length",
+                contact -> new ContactPart(
+                        contact.id(),
+                        contact.part(),
+                        contact.contactOhms(),
+                        contact.limits(),
+                        contact.conductorMinMm2(),
+                        contact.conductorMaxMm2(),
+                        contact.insulationMinMm(),
+                        contact.insulationMaxMm(),
+                        contact.doubleCrimps(),
+                        stripMm,
+                        contact.plating(),
+                        contact.seal(),
+                        contact.tool(),
+                        contact.ratedVolts()));
+    }
+
+    private static PartId part(Harness harness, String typed) {
+        return harness.parts().ids().stream()
+                .filter(id -> id.value().equalsIgnoreCase(typed))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "there is no part '" + typed + "'; tools are named by their numbers in the list of parts"));
+    }
+
+    private static Optional<String> words(String typed) {
+        return typed.isBlank() ? Optional.empty() : Optional.of(typed.strip());
+    }
+
+    private static Edit all(List<Part> parts, String what, UnaryOperator<Part> change) {
+        List<Edit> edits = parts.stream()
+                .map(part -> (Edit) PutElements.one("Set " + what + " of " + part.id(), change.apply(part)))
+                .toList();
+        return TypedNumbers.together("Set " + what + " of " + parts.size() + " parts", edits);
+    }
+
+    private static Edit contacts(List<ContactPart> contacts, String what, UnaryOperator<ContactPart> change) {
+        List<Edit> edits = contacts.stream()
+                .map(contact -> (Edit) PutElements.one("Set " + what + " of " + contact.id(), change.apply(contact)))
+                .toList();
+        return TypedNumbers.together("Set " + what + " of " + contacts.size() + " contacts", edits);
+    }
+}

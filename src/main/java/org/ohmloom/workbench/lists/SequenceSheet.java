@@ -1,0 +1,76 @@
+package org.ohmloom.workbench.lists;
+
+import java.util.List;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.StateSequence;
+import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ColumnEdits;
+import org.ohmloom.workbench.sheet.ElementSheet;
+
+/** Operating states one after another, as a list. */
+final class SequenceSheet implements ElementSheet<SequenceSheet.Row> {
+
+    /**
+     * One sequence.
+     *
+     * @param sequence the sequence
+     * @param harness  the harness it is of
+     */
+    record Row(StateSequence sequence, Harness harness) {}
+
+    @Override
+    public String title() {
+        return "Sequences";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.text("Sequence", "Identity of the sequence", 10, row -> row.sequence()
+                        .id()
+                        .value()),
+                ColumnEdits.words(
+                        "Name",
+                        "What people call it",
+                        24,
+                        row -> row.sequence().name(),
+                        (rows, typed) -> SequenceEdits.name(sequences(rows), typed)),
+                ColumnEdits.words(
+                        "Steps",
+                        "States by their identities and how long each lasts: engine-off 8 h, cranking 5 s",
+                        60,
+                        row -> SequenceEdits.steps(row.sequence()),
+                        (rows, typed) -> SequenceEdits.steps(rows.get(0).harness(), sequences(rows), typed)),
+                ColumnEdits.number(
+                        "When at",
+                        "V",
+                        "Battery voltage asked about: when is it reached; empty asks about none",
+                        row -> CellText.of(row.sequence().untilVolts()),
+                        (rows, typed) -> SequenceEdits.until(sequences(rows), typed)),
+                Column.text(
+                        "Lasts",
+                        "How long it lasts in all",
+                        8,
+                        row -> Formats.seconds(row.sequence().totalSeconds())));
+    }
+
+    private static List<StateSequence> sequences(List<Row> rows) {
+        return rows.stream().map(Row::sequence).toList();
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        return readout.harness().sequences().all().stream()
+                .map(sequence -> new Row(sequence, readout.harness()))
+                .toList();
+    }
+
+    @Override
+    public ElementId id(Row row) {
+        return row.sequence().id();
+    }
+}

@@ -1,0 +1,225 @@
+package org.ohmloom.workbench.lists;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.heat.Ampacity;
+import org.ohmloom.heat.WireRating;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Wire;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.Requirement;
+import org.ohmloom.solve.BranchFlow;
+import org.ohmloom.units.Gauge;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ColumnEdits;
+import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.TypedEdits;
+
+/** The wires as a list. */
+final class WireSheet implements ElementSheet<WireSheet.Row> {
+
+    private static final double CLOSE_TO_LIMIT = 0.9;
+
+    /**
+     * One wire with its numbers.
+     *
+     * @param wire         the wire
+     * @param lengthMetres cut length: entered, or its way and allowances
+     * @param rating       what it carries at worst and may carry
+     * @param choice       the size it needs
+     * @param flow         its flow in the state asked for; empty when the worst of all is asked
+     * @param worstState   name of its worst state
+     */
+    record Row(
+            Wire wire,
+            OptionalDouble lengthMetres,
+            Optional<WireRating> rating,
+            Optional<ConductorChoice> choice,
+            Optional<BranchFlow> flow,
+            String worstState) {
+
+        CellText size() {
+            if (wire.gauge().isPresent()) {
+                return CellText.of(
+                        TradeWords.size(wire.gauge()), wire.gauge().get().nominalAreaMm2());
+            }
+            return rating.map(each -> CellText.of("open: " + TradeWords.size(each.gauge()), each.areaMm2()))
+                    .orElse(CellText.of("open", 0))
+                    .in(Tone.SOFT)
+                    .saying("No size set yet; calculated with the smallest that serves");
+        }
+
+        CellText length() {
+            CellText text = CellText.of(lengthMetres);
+            return wire.lengthMetres().isPresent() || lengthMetres.isEmpty()
+                    ? text
+                    : text.in(Tone.SOFT).saying("Cut length: its way and the allowances of each end");
+        }
+
+        CellText current() {
+            CellText text = flow.map(BranchFlow::rmsAmps)
+                    .or(() -> rating.map(WireRating::worstAmps))
+                    .map(CellText::of)
+                    .orElse(CellText.EMPTY);
+            OptionalDouble limit = limitAmps();
+            if (text.number().isEmpty() || limit.isEmpty()) {
+                return text;
+            }
+            double share = text.number().getAsDouble() / limit.getAsDouble();
+            if (share > 1) {
+                return text.in(Tone.ERROR).saying("More than it may carry");
+            }
+            return share > CLOSE_TO_LIMIT ? text.in(Tone.WARNING).saying("Close to what it may carry") : text;
+        }
+
+        CellText drop() {
+            return flow.map(each -> Math.abs(each.onDropVolts()))
+                    .or(() -> rating.map(WireRating::worstDropVolts))
+                    .map(CellText::of)
+                    .orElse(CellText.EMPTY);
+        }
+
+        CellText watts() {
+            return flow.map(BranchFlow::watts)
+                    .or(() -> rating.map(WireRating::worstWatts))
+                    .map(CellText::of)
+                    .orElse(CellText.EMPTY);
+        }
+
+        CellText celsius() {
+            CellText text = rating.map(each -> CellText.of(each.celsius())).orElse(CellText.EMPTY);
+            OptionalDouble limit = rating.flatMap(WireRating::ampacity)
+                    .map(each -> OptionalDouble.of(each.limitCelsius()))
+                    .orElse(OptionalDouble.empty());
+            return text.number().isPresent()
+                            && limit.isPresent()
+                            && text.number().getAsDouble() > limit.getAsDouble()
+                    ? text.in(Tone.ERROR).saying("Hotter than its insulation stands")
+                    : text;
+        }
+
+        OptionalDouble limitAmps() {
+            return rating.flatMap(WireRating::ampacity)
+                    .map(Ampacity::limitAmps)
+                    .map(OptionalDouble::of)
+                    .orElse(OptionalDouble.empty());
+        }
+
+        CellText required() {
+            if (choice.isEmpty()) {
+                return CellText.EMPTY;
+            }
+            Optional<Gauge> needed = choice.get().gauge();
+            if (needed.isEmpty()) {
+                return CellText.of("none serves", Double.MAX_VALUE)
+                        .in(Tone.ERROR)
+                        .saying(reason());
+            }
+            CellText text = CellText.of(TradeWords.size(needed), needed.get().nominalAreaMm2());
+            boolean small = wire.gauge()
+                    .filter(own -> own.nominalAreaMm2() < needed.get().nominalAreaMm2() * 0.999)
+                    .isPresent();
+            return (small && !wire.existing() ? text.in(Tone.WARNING) : text).saying(reason());
+        }
+
+        private String reason() {
+            return choice.map(ConductorChoice::governing)
+                    .map(Requirement::reason)
+                    .orElse("");
+        }
+    }
+
+    @Override
+    public String title() {
+        return "Wires";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.<Row>text("Wire", "Identity of the wire", 7, row -> row.wire()
+                        .id()
+                        .value()),
+                Column.text(
+                        "From", "Where it starts", 11, row -> row.wire().from().text()),
+                Column.text("To", "Where it ends", 11, row -> row.wire().to().text()),
+                new Column<>(
+                        "Conductor",
+                        "",
+                        "Conductor size; type 2.5 mm2, 2,5 or 14 AWG; nothing leaves it open",
+                        10,
+                        Row::size,
+                        Optional.of(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
+                                row -> true,
+                                row -> row.wire().gauge().map(TradeWords::size).orElse(""),
+                                row -> row.wire().id(),
+                                TypedEdits::conductor))),
+                Column.number(
+                                "Length",
+                                "m",
+                                "Length as cut. Type 1.5, 1,5 m or 10 ft; nothing takes its way and the allowances of each end",
+                                Row::length)
+                        .edited(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
+                                row -> true,
+                                row -> row.wire().lengthMetres().isPresent()
+                                        ? CellText.of(row.wire().lengthMetres()).exact() + " m"
+                                        : "",
+                                row -> row.wire().id(),
+                                TypedEdits::length)),
+                Column.<Row>text(
+                                "Carries",
+                                "What it carries",
+                                17,
+                                row -> TradeWords.signal(row.wire().signalClass()))
+                        .with(row -> Optional.of(Samples.line(row.wire().signalClass()))),
+                Column.<Row>text("Colour", "Insulation colour, letters of IEC 60757", 11, row -> row.wire()
+                                .colour()
+                                .map(colour -> colour.text())
+                                .orElse(""))
+                        .with(row -> row.wire().colour().map(Samples::swatch)),
+                Column.number("Current", "A", "RMS current: in the state shown, or the largest of all", Row::current),
+                Column.number("Drop", "V", "Voltage lost along it while everything switched is on", Row::drop),
+                Column.number("Heat", "W", "Mean power turned into heat", Row::watts),
+                Column.number("Temp.", "°C", "Conductor temperature in its worst state", Row::celsius),
+                Column.number("Limit", "A", "What it may carry where it lies", row -> CellText.of(row.limitAmps())),
+                new Column<Row>("Needs", "", "Smallest size that serves, and why", 10, Row::required, Optional.empty()),
+                Column.text("Governed by", "What asks for that size", 15, row -> row.choice()
+                        .map(each -> each.governing().governor().words())
+                        .orElse("")),
+                Column.text("Worst state", "Operating state with the largest current", 16, Row::worstState));
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        return readout.harness().wires().all().stream()
+                .map(wire -> row(wire, readout))
+                .toList();
+    }
+
+    private static Row row(Wire wire, Readout readout) {
+        Optional<WireRating> rating = readout.rating(wire.id());
+        return new Row(
+                wire,
+                readout.analysis()
+                        .map(results -> results.routes().lengthMetres(wire))
+                        .orElse(wire.lengthMetres()),
+                rating,
+                readout.choice(wire.id()),
+                readout.state().isEmpty()
+                        ? Optional.empty()
+                        : readout.flow(new BranchId(wire.id().value())),
+                rating.flatMap(WireRating::worstState).map(readout::stateName).orElse(""));
+    }
+
+    @Override
+    public ElementId id(Row row) {
+        return row.wire().id();
+    }
+}

@@ -1,0 +1,263 @@
+package org.ohmloom.workbench.record;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.CardLayout;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.bench.AsBuiltRecord;
+import org.ohmloom.model.NaturalOrder;
+import org.ohmloom.units.Unit;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Document;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.sheet.SheetPane;
+import org.ohmloom.workbench.sheet.SheetTable;
+import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.Icons;
+import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.words.TypedNumbers;
+
+/** The as-built record of one built harness: which one, with what and by whom, and below it what was measured. */
+public final class RecordPane extends StudyTab {
+
+    private static final long serialVersionUID = 1L;
+
+    /** Key of the tab. */
+    public static final String KEY = "as-built";
+
+    /** What stands on the tab. */
+    public static final String TITLE = "As-built";
+
+    /** What it answers. */
+    public static final String ABOUT = "What was measured on each built harness, held against its limits";
+
+    private final transient Desk desk;
+    private final transient Clock clock;
+    private final SheetPane<RecordSheet.Row> list;
+    private final JComboBox<String> serial = new JComboBox<>();
+    private final JTextField celsius = new JTextField(5);
+    private final JTextField instrument = new JTextField(12);
+    private final JTextField by = new JTextField(6);
+    private final JTextField filter = new JTextField(11);
+    private final JLabel summary = new JLabel(" ");
+    private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "[center]", "push[]push"));
+    private boolean filling;
+    private transient Optional<Document> shownOf = Optional.empty();
+
+    /**
+     * A pane.
+     *
+     * @param takeIn the command that takes in a filled-in sheet
+     * @param clock  tells the date of values typed now
+     */
+    public RecordPane(Desk desk, Samples samples, Command takeIn, Clock clock) {
+        super(new CardLayout());
+        this.desk = desk;
+        this.clock = clock;
+        list = new SheetPane<>(
+                new RecordSheet(this::settings), desk, samples, desk::say, ids -> desk.select(Selection.of(ids)));
+        list.table().setName("as-built-list");
+        JPanel content = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        content.add(head(takeIn), "growx");
+        content.add(list, "grow, push, hmin 60");
+        nothing.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
+        nothing.add(new JLabel("Being worked out…"));
+        add(content, "content");
+        add(nothing, "nothing");
+        setName("view-" + KEY);
+    }
+
+    private JComponent head(Command takeIn) {
+        JPanel head = new JPanel(
+                new MigLayout("insets 6 10 6 8, fillx, hidemode 3", "[][][][][][][][]push[]", "[center][center]"));
+        serial.setEditable(true);
+        serial.setName("as-built-serial");
+        serial.setPrototypeDisplayValue("000000000");
+        serial.setToolTipText("Which built harness of this design; empty where only one is built");
+        serial.addActionListener(event -> settingsChanged());
+        labelled(head, "Serial number", serial, "w 80:110:110");
+        labelled(head, "At °C", celsius, "w 40:56:56");
+        labelled(head, "Instrument", instrument, "w 60:130:130");
+        labelled(head, "By", by, "w 40:64:64");
+        celsius.setToolTipText("Temperature of the conductors for values typed now; empty counts as 20 °C");
+        celsius.addActionListener(event -> settingsChanged());
+        for (JTextField field : List.of(celsius, instrument, by, filter)) {
+            TextUndo.install(field);
+        }
+        JButton take = new JButton(takeIn);
+        take.setHideActionText(false);
+        take.setName("as-built-take-in");
+        head.add(take, "gapleft 8, wrap");
+        summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        summary.setName("as-built-summary");
+        head.add(summary, "span 8, growx, wmin 0");
+        filter.setName("as-built-filter");
+        filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Filter rows");
+        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, Boolean.TRUE);
+        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, Icons.of("find"));
+        filter.getAccessibleContext().setAccessibleName("Filter rows of the as-built record");
+        filter.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                list.table().filter(filter.getText());
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                list.table().filter(filter.getText());
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                list.table().filter(filter.getText());
+            }
+        });
+        head.add(filter, "growx");
+        return head;
+    }
+
+    private static void labelled(JPanel head, String text, JComponent field, String width) {
+        JLabel label = new JLabel(text);
+        label.setLabelFor(field);
+        field.getAccessibleContext().setAccessibleName(text);
+        head.add(label);
+        head.add(field, width);
+    }
+
+    private void settingsChanged() {
+        if (!filling) {
+            showRows();
+        }
+    }
+
+    /** What holds for values typed now. */
+    RecordSettings settings() {
+        return new RecordSettings(
+                words(String.valueOf(serial.getEditor().getItem())),
+                temperature(),
+                words(instrument.getText()),
+                words(by.getText()),
+                Optional.of(LocalDate.now(clock).toString()));
+    }
+
+    private OptionalDouble temperature() {
+        try {
+            return TypedNumbers.optional(celsius.getText(), Unit.DEGREE_CELSIUS);
+        } catch (IllegalArgumentException wrong) {
+            desk.say("At °C: " + wrong.getMessage());
+            return OptionalDouble.empty();
+        }
+    }
+
+    private static Optional<String> words(String text) {
+        return Optional.of(text.strip()).filter(each -> !each.isEmpty() && !each.equals("null"));
+    }
+
+    /** Shows the record of a built harness. */
+    void showSerial(String number) {
+        serial.getEditor().setItem(number);
+        showRows();
+    }
+
+    @Override
+    public String key() {
+        return KEY;
+    }
+
+    @Override
+    public String title() {
+        return TITLE;
+    }
+
+    @Override
+    public String about() {
+        return ABOUT;
+    }
+
+    @Override
+    public JComponent front() {
+        return list.table();
+    }
+
+    public SheetTable table() {
+        return list.table();
+    }
+
+    /** What is said above the list. */
+    String summaryText() {
+        return summary.getText();
+    }
+
+    @Override
+    public void showRows() {
+        Optional<Readout> readout = Readout.of(desk);
+        fillSerials(readout);
+        list.show(readout);
+        boolean any = list.table().getModel().getRowCount() > 0;
+        ((CardLayout) getLayout()).show(this, any ? "content" : "nothing");
+        String all = readout.flatMap(Readout::analysis)
+                .filter(analysis -> !analysis.harness().readings().isEmpty())
+                .map(analysis -> AsBuiltRecord.of(analysis.evidence().bench()))
+                .map(record -> "All serial numbers, " + record.summary() + ".")
+                .orElse(
+                        "Nothing was measured yet: type a value into the column Measured, or take in a filled-in test sheet.");
+        summary.setText(all);
+        summary.setToolTipText(all);
+    }
+
+    private void fillSerials(Optional<Readout> readout) {
+        filling = true;
+        try {
+            Object typed = serial.getEditor().getItem();
+            List<String> known = readout.stream()
+                    .flatMap(each -> each.harness().readings().all().stream())
+                    .flatMap(reading -> reading.serialNumber().stream())
+                    .distinct()
+                    .sorted(NaturalOrder.INSTANCE)
+                    .toList();
+            boolean same = serial.getItemCount() == known.size() + 1;
+            for (int k = 0; same && k < known.size(); k++) {
+                same = known.get(k).equals(serial.getItemAt(k + 1));
+            }
+            if (!same) {
+                serial.removeAllItems();
+                serial.addItem("");
+                known.forEach(serial::addItem);
+                serial.getEditor().setItem(typed);
+            }
+            if (!shownOf.equals(desk.document())) {
+                // Of a harness just opened the record that is there comes first, not an empty one.
+                shownOf = desk.document();
+                serial.getEditor().setItem(firstSerial(readout));
+            }
+        } finally {
+            filling = false;
+        }
+    }
+
+    private static String firstSerial(Optional<Readout> readout) {
+        return readout.stream()
+                .flatMap(each -> each.harness().readings().all().stream())
+                .flatMap(reading -> reading.serialNumber().stream())
+                .min(NaturalOrder.INSTANCE)
+                .orElse("");
+    }
+
+    @Override
+    public void showSelection() {}
+}

@@ -1,0 +1,302 @@
+package org.ohmloom.workbench.record;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.bench.AsBuiltRecord;
+import org.ohmloom.bench.BenchInput;
+import org.ohmloom.bench.Judgement;
+import org.ohmloom.bench.Task;
+import org.ohmloom.bench.TestPlan;
+import org.ohmloom.bench.Verdict;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Reading;
+import org.ohmloom.model.ReadingId;
+import org.ohmloom.units.Unit;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellEdit;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ColumnEdits;
+import org.ohmloom.workbench.sheet.Sheet;
+import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.TypedNumbers;
+
+/**
+ * Everything that can be measured on one built harness, as a list: what it may measure, what it did, and the verdict, which follows
+ * what is typed at once. Readings of something the tests do not have any more, and earlier ones, stand at the end.
+ */
+final class RecordSheet implements Sheet<RecordSheet.Row> {
+
+    private final Supplier<RecordSettings> settings;
+    private @Nullable Analysis plannedFor;
+    private @Nullable TestPlan plan;
+    private List<Task> tasks = List.of();
+
+    /**
+     * A list.
+     *
+     * @param settings what holds for values typed now, and whose readings are shown
+     */
+    RecordSheet(Supplier<RecordSettings> settings) {
+        this.settings = settings;
+    }
+
+    /**
+     * One thing to be measured.
+     *
+     * @param key       what tells it from the others
+     * @param task      what is to be measured
+     * @param reading   what was measured
+     * @param judgement of the reading, or of a value of nothing where there is none, which has the limit
+     * @param harness   the harness as it is
+     */
+    record Row(String key, Task task, Optional<Reading> reading, Judgement judgement, Harness harness) {}
+
+    @Override
+    public String title() {
+        return "As-built record";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.text("What", "Which test of the sheet, or a wire or joint by itself", 11, row -> row.task()
+                        .words()),
+                Column.text(
+                        "Where",
+                        "From one end to another, the net, the cable, the terminal or the load",
+                        35,
+                        row -> row.task().blank().place().replace("mm2", "mm²")),
+                new Column<Row>(
+                        "Limit",
+                        "",
+                        "What it may measure at the temperature of the measurement, instrument included",
+                        15,
+                        row -> CellText.of(row.judgement().limitText())
+                                .saying(row.judgement().because()),
+                        Optional.empty()),
+                new Column<Row>(
+                                "Measured",
+                                "",
+                                "The measured value; a bare number is in mΩ, in MΩ for isolation, in N for a pull, in V for a drop;"
+                                        + " 11.8 / 0.42 is voltage and drop; > 200 where the instrument ends; empty removes it",
+                                14,
+                                row -> CellText.of(
+                                        row.reading().isPresent()
+                                                ? row.judgement().valueText()
+                                                : ""),
+                                Optional.empty())
+                        .edited(valueEdit()),
+                new Column<Row>(
+                        "Verdict",
+                        "",
+                        "Within its limit or not; hover for how the limit comes about",
+                        12,
+                        RecordSheet::verdict,
+                        Optional.empty()),
+                ofReading(
+                        "At",
+                        "°C",
+                        "Temperature of the conductors at the measurement; empty counts as 20 °C",
+                        8,
+                        reading -> reading.conductorCelsius().isPresent()
+                                ? TypedNumbers.exact(reading.conductorCelsius().getAsDouble())
+                                : "",
+                        RecordEdits::celsius),
+                ofReading(
+                        "Method",
+                        "",
+                        "two wires or four wires; empty as the test sheet asks",
+                        11,
+                        reading -> reading.method()
+                                .map(method -> method == Reading.Method.FOUR_WIRE ? "four wires" : "two wires")
+                                .orElse(""),
+                        RecordEdits::method),
+                ofReading(
+                        "Error",
+                        "mΩ",
+                        "What the instrument adds at most; empty as the table of tests says",
+                        8,
+                        reading -> reading.instrumentErrorOhms().isPresent()
+                                ? TypedNumbers.exact(Unit.MILLIOHM.fromCanonical(
+                                        reading.instrumentErrorOhms().getAsDouble()))
+                                : "",
+                        RecordEdits::error),
+                ofReading(
+                        "Replaces",
+                        "",
+                        "yes: the calculation uses this resistance instead of the listed one",
+                        9,
+                        reading -> reading.replaces() ? "yes" : "",
+                        RecordEdits::replaces),
+                ofReading(
+                        "Instrument",
+                        "",
+                        "The instrument",
+                        16,
+                        reading -> reading.instrument().orElse(""),
+                        RecordEdits::instrument),
+                ofReading("By", "", "Who measured", 8, reading -> reading.by().orElse(""), RecordEdits::by),
+                ofReading(
+                        "When",
+                        "",
+                        "2026-01-31 or 2026-01-31T14:05",
+                        16,
+                        reading -> reading.measuredAt().orElse(""),
+                        RecordEdits::date),
+                ofReading(
+                        "Remark",
+                        "",
+                        "What else there is to say",
+                        24,
+                        reading -> reading.remark().orElse(""),
+                        RecordEdits::remark),
+                Column.text("Reading", "Identity of the reading", 9, row -> row.reading()
+                        .map(reading -> reading.id().value())
+                        .orElse("")));
+    }
+
+    private CellEdit<Row> valueEdit() {
+        return ColumnEdits.of(
+                row -> true,
+                row -> row.reading()
+                        .map(reading -> RecordEdits.start(reading.measured()))
+                        .orElse(""),
+                row -> row,
+                (rows, typed) -> {
+                    if (rows.size() > 1) {
+                        throw new IllegalArgumentException("a measured value belongs to one row");
+                    }
+                    Row row = rows.get(0);
+                    return RecordEdits.value(row.harness(), row.task(), row.reading(), typed, settings.get());
+                });
+    }
+
+    private static Column<Row> ofReading(
+            String title,
+            String unit,
+            String tip,
+            int letters,
+            Function<Reading, String> text,
+            BiFunction<List<Reading>, String, Edit> parse) {
+        Function<Row, String> shown = row -> row.reading().map(text).orElse("");
+        return new Column<Row>(title, unit, tip, letters, row -> CellText.of(shown.apply(row)), Optional.empty())
+                .edited(ColumnEdits.of(
+                        row -> row.reading().isPresent(),
+                        shown,
+                        row -> row.reading().orElseThrow(),
+                        parse));
+    }
+
+    private static CellText verdict(Row row) {
+        Judgement judgement = row.judgement();
+        if (row.reading().isEmpty()) {
+            return CellText.EMPTY;
+        }
+        if (!judgement.stands()) {
+            return CellText.of("measured again").in(Tone.SOFT);
+        }
+        String low = judgement.implausible().isPresent() ? ", too low to believe" : "";
+        Tone tone = judgement.verdict() == Verdict.FAILED
+                ? Tone.ERROR
+                : judgement.verdict() == Verdict.NOT_JUDGED || !low.isEmpty() ? Tone.WARNING : Tone.GOOD;
+        return CellText.of(judgement.verdict().words() + low).in(tone).saying(judgement.because());
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        Optional<Analysis> analysis =
+                readout.analysis().filter(each -> each.evidence().isSized());
+        if (analysis.isEmpty()) {
+            return List.of();
+        }
+        BenchInput input = analysis.get().evidence().bench();
+        TestPlan known = plan(analysis.get(), input);
+        Harness harness = readout.harness();
+        List<Reading> all = List.copyOf(harness.readings().all());
+        AsBuiltRecord record = AsBuiltRecord.of(input, known, all);
+        List<Reading> own = all.stream()
+                .filter(reading -> reading.serialNumber().equals(settings.get().serialNumber()))
+                .toList();
+        Set<ReadingId> shown = new HashSet<>();
+        List<Row> rows = new ArrayList<>();
+        for (Task task : tasks) {
+            Optional<Judgement> standing = own.stream()
+                    .filter(reading -> task.asksFor(reading.measured()))
+                    .map(reading -> record.of(reading).orElseThrow())
+                    .filter(Judgement::stands)
+                    .findFirst();
+            standing.ifPresent(judgement -> shown.add(judgement.reading().id()));
+            rows.add(new Row(
+                    key(task),
+                    task,
+                    standing.map(Judgement::reading),
+                    standing.orElseGet(() -> AsBuiltRecord.judge(input, known, blank(task))),
+                    harness));
+        }
+        for (Reading reading : own) {
+            if (!shown.contains(reading.id())) {
+                Judgement judgement = record.of(reading).orElseThrow();
+                Task task = new Task(
+                        reading.measured(),
+                        TradeWords.capital(reading.measured().words()),
+                        List.of());
+                rows.add(new Row(key(task) + "|" + reading.id(), task, Optional.of(reading), judgement, harness));
+            }
+        }
+        return rows;
+    }
+
+    private TestPlan plan(Analysis analysis, BenchInput input) {
+        TestPlan known = plan;
+        if (known == null || plannedFor == null || plannedFor.evidence().solutions() != input.solutions()) {
+            known = TestPlan.of(input);
+            plan = known;
+            plannedFor = analysis;
+            tasks = Task.of(input, known);
+        }
+        return known;
+    }
+
+    private static String key(Task task) {
+        return task.blank().getClass().getSimpleName() + "|" + task.blank().place();
+    }
+
+    /** A reading of nothing, whose judgement has the limit. */
+    private Reading blank(Task task) {
+        RecordSettings now = settings.get();
+        return new Reading(
+                new ReadingId("blank"),
+                task.blank(),
+                now.serialNumber(),
+                Optional.empty(),
+                now.celsius(),
+                Optional.empty(),
+                Optional.empty(),
+                java.util.OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+    }
+
+    @Override
+    public String key(Row row) {
+        return row.key();
+    }
+
+    @Override
+    public List<String> about(Row row) {
+        return row.task().about();
+    }
+}

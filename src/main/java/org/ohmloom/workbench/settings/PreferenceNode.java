@@ -1,0 +1,116 @@
+package org.ohmloom.workbench.settings;
+
+import java.awt.Rectangle;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.prefs.BackingStoreException;
+
+/** Keeps preferences in one node of the user's preferences. A damaged entry counts as none. */
+public final class PreferenceNode implements PreferenceStore {
+
+    private static final String LOOK = "look";
+    private static final String CAUTIONS = "cautionsRead";
+    private static final String RECENT = "recent.";
+    private static final String FOLDER = "folder.";
+    private static final String DIVIDER = "divider.";
+    private static final List<String> WINDOW = List.of("window.x", "window.y", "window.width", "window.height");
+
+    private final java.util.prefs.Preferences node;
+    private Preferences now;
+
+    private PreferenceNode(java.util.prefs.Preferences node) {
+        this.node = node;
+        this.now = read();
+    }
+
+    /** The node of this program. */
+    public static PreferenceNode ofUser() {
+        return at("org/ohmloom/workbench");
+    }
+
+    /** A node of another name, for a test. */
+    static PreferenceNode at(String path) {
+        return new PreferenceNode(java.util.prefs.Preferences.userRoot().node(path));
+    }
+
+    @Override
+    public Preferences now() {
+        return now;
+    }
+
+    @Override
+    public void change(UnaryOperator<Preferences> step) {
+        Preferences changed = step.apply(now);
+        if (!changed.equals(now)) {
+            now = changed;
+            write();
+        }
+    }
+
+    private Preferences read() {
+        Look look = node.get(LOOK, Look.LIGHT.name()).equals(Look.DARK.name()) ? Look.DARK : Look.LIGHT;
+        List<Path> recent = new ArrayList<>();
+        for (int k = 0; k < Preferences.RECENT; k++) {
+            path(node.get(RECENT + k, "")).ifPresent(recent::add);
+        }
+        Map<String, Path> folders = new TreeMap<>();
+        Map<String, Integer> dividers = new TreeMap<>();
+        for (String key : keys()) {
+            if (key.startsWith(FOLDER)) {
+                path(node.get(key, "")).ifPresent(folder -> folders.put(key.substring(FOLDER.length()), folder));
+            } else if (key.startsWith(DIVIDER) && node.getInt(key, -1) > 0) {
+                dividers.put(key.substring(DIVIDER.length()), node.getInt(key, -1));
+            }
+        }
+        return new Preferences(look, node.getBoolean(CAUTIONS, false), recent, folders, window(), dividers);
+    }
+
+    private Optional<Rectangle> window() {
+        int[] sides = WINDOW.stream().mapToInt(key -> node.getInt(key, -1)).toArray();
+        return sides[2] > 0 && sides[3] > 0
+                ? Optional.of(new Rectangle(sides[0], sides[1], sides[2], sides[3]))
+                : Optional.empty();
+    }
+
+    private void write() {
+        node.put(LOOK, now.look().name());
+        node.putBoolean(CAUTIONS, now.cautions());
+        for (int k = 0; k < Preferences.RECENT; k++) {
+            if (k < now.recent().size()) {
+                node.put(RECENT + k, now.recent().get(k).toString());
+            } else {
+                node.remove(RECENT + k);
+            }
+        }
+        now.folders().forEach((purpose, folder) -> node.put(FOLDER + purpose, folder.toString()));
+        now.dividers().forEach((name, place) -> node.putInt(DIVIDER + name, place));
+        now.window().ifPresent(bounds -> {
+            int[] sides = {bounds.x, bounds.y, bounds.width, bounds.height};
+            for (int k = 0; k < sides.length; k++) {
+                node.putInt(WINDOW.get(k), sides[k]);
+            }
+        });
+    }
+
+    private List<String> keys() {
+        try {
+            return List.of(node.keys());
+        } catch (BackingStoreException unreadable) {
+            return List.of();
+        }
+    }
+
+    private static Optional<Path> path(String text) {
+        try {
+            return text.isBlank() ? Optional.empty() : Optional.of(Path.of(text));
+        } catch (InvalidPathException damaged) {
+            return Optional.empty();
+        }
+    }
+}

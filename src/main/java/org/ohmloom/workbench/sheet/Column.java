@@ -1,0 +1,67 @@
+package org.ohmloom.workbench.sheet;
+
+import java.util.Optional;
+import java.util.function.Function;
+import org.ohmloom.draw.Mark;
+
+/**
+ * A column of a list.
+ *
+ * @param title   what it holds
+ * @param unit    unit of its numbers; empty for texts
+ * @param tip     what it holds, in a sentence
+ * @param numeric whether it holds numbers
+ * @param letters usual width, in letters
+ * @param cell    the cell of a row
+ * @param edit    how it is edited; empty when it is not
+ * @param sample  a small drawing before the text, where there is one
+ * @param <R>     type of the rows
+ */
+public record Column<R>(
+        String title,
+        String unit,
+        String tip,
+        boolean numeric,
+        int letters,
+        Function<R, CellText> cell,
+        Optional<CellEdit<R>> edit,
+        Function<R, Optional<Mark>> sample) {
+
+    public Column(
+            String title,
+            String unit,
+            String tip,
+            int letters,
+            Function<R, CellText> cell,
+            Optional<CellEdit<R>> edit) {
+        this(title, unit, tip, !unit.isEmpty(), letters, cell, edit, row -> Optional.empty());
+    }
+
+    /** A column of texts. */
+    public static <R> Column<R> text(String title, String tip, int letters, Function<R, String> cell) {
+        return new Column<>(title, "", tip, letters, row -> CellText.of(cell.apply(row)), Optional.empty());
+    }
+
+    /** A column of numbers in a unit, or of counts. */
+    public static <R> Column<R> number(String title, String unit, String tip, Function<R, CellText> cell) {
+        int letters = Math.max(8, title.length() + unit.length() + 2);
+        return new Column<>(title, unit, tip, true, letters, cell, Optional.empty(), row -> Optional.empty());
+    }
+
+    public Column<R> edited(CellEdit<R> how) {
+        return new Column<>(title, unit, tip, numeric, letters, cell, Optional.of(how), sample);
+    }
+
+    public Column<R> wide(int changed) {
+        return new Column<>(title, unit, tip, numeric, changed, cell, edit, sample);
+    }
+
+    public Column<R> with(Function<R, Optional<Mark>> drawing) {
+        return new Column<>(title, unit, tip, numeric, letters, cell, edit, drawing);
+    }
+
+    /** Title with unit: "Length (m)". */
+    String head() {
+        return unit.isEmpty() ? title : title + " (" + unit + ")";
+    }
+}

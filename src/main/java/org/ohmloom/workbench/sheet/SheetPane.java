@@ -1,0 +1,129 @@
+package org.ohmloom.workbench.sheet;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Rectangle;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.widget.Samples;
+
+/**
+ * One list in its pane.
+ *
+ * @param <R> type of its rows
+ */
+public final class SheetPane<R> extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Sheet<R> sheet;
+    private final SheetModel<R> model;
+    private final SheetTable table;
+    private boolean quiet;
+
+    /**
+     * A pane.
+     *
+     * @param chosen takes the ids of the rows a person selects
+     */
+    public SheetPane(
+            Sheet<R> sheet, Desk desk, Samples samples, Consumer<String> problem, Consumer<List<String>> chosen) {
+        super(new MigLayout("insets 0, fill, gap 0"));
+        this.sheet = sheet;
+        this.model = new SheetModel<>(sheet, desk::apply);
+        this.table = new SheetTable(model, samples, problem);
+        table.setName("list-" + sheet.title());
+        table.getAccessibleContext().setAccessibleName(sheet.title());
+        table.getTableHeader().getAccessibleContext().setAccessibleName("Columns of " + sheet.title());
+        table.getSelectionModel().addListSelectionListener(event -> {
+            if (!quiet && !event.getValueIsAdjusting() && table.getSelectedRowCount() > 0) {
+                chosen.accept(selectedAbout());
+            }
+        });
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setColumnHeaderView(table.getTableHeader());
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.putClientProperty(FlatClientProperties.SCROLL_PANE_SMOOTH_SCROLLING, Boolean.TRUE);
+        add(scroll, "grow, push");
+    }
+
+    public Sheet<R> sheet() {
+        return sheet;
+    }
+
+    public SheetTable table() {
+        return table;
+    }
+
+    /** Shows the rows of a harness; none when there is none. */
+    public void show(java.util.Optional<Readout> readout) {
+        quietly(() -> {
+            List<String> before = selectedIds();
+            model.show(
+                    readout.map(sheet::rows).orElse(List.of()),
+                    readout.isEmpty() || readout.get().isCurrent());
+            if (!selectedIds().equals(before)) {
+                selectRows(before, false);
+            }
+        });
+    }
+
+    /** Whether it has a row about an element. */
+    public boolean has(String id) {
+        return model.rowOf(id) >= 0;
+    }
+
+    /** Selects the rows about elements; others are left unselected. */
+    public void select(List<String> ids) {
+        quietly(() -> selectRows(ids, true));
+    }
+
+    private void selectRows(List<String> ids, boolean scroll) {
+        List<Integer> rows = ids.stream()
+                .map(model::rowOf)
+                .filter(row -> row >= 0)
+                .map(table::convertRowIndexToView)
+                .filter(row -> row >= 0)
+                .toList();
+        if (!table.isEditing()) {
+            table.clearSelection();
+            rows.forEach(row -> table.addRowSelectionInterval(row, row));
+        }
+        if (scroll && !rows.isEmpty()) {
+            Rectangle visible = table.getVisibleRect();
+            Rectangle cell = table.getCellRect(rows.get(0), 0, true);
+            table.scrollRectToVisible(new Rectangle(visible.x, cell.y, 1, cell.height));
+        }
+    }
+
+    private List<String> selectedAbout() {
+        return IntStream.of(table.getSelectedRows())
+                .map(table::convertRowIndexToModel)
+                .boxed()
+                .flatMap(row -> model.about(row).stream())
+                .distinct()
+                .toList();
+    }
+
+    private List<String> selectedIds() {
+        return IntStream.of(table.getSelectedRows())
+                .map(table::convertRowIndexToModel)
+                .mapToObj(model::id)
+                .toList();
+    }
+
+    private void quietly(Runnable task) {
+        quiet = true;
+        try {
+            task.run();
+        } finally {
+            quiet = false;
+        }
+    }
+}

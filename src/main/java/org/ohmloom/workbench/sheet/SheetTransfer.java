@@ -1,0 +1,81 @@
+package org.ohmloom.workbench.sheet;
+
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.StringSelection;
+import java.awt.datatransfer.Transferable;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.IOException;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javax.swing.JComponent;
+import javax.swing.TransferHandler;
+
+/** Copies rows with every digit, separated by tabs, and pastes blocks of cells. */
+final class SheetTransfer extends TransferHandler {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Consumer<String> problem;
+
+    /**
+     * A handler.
+     *
+     * @param problem takes the reason when nothing was pasted
+     */
+    SheetTransfer(Consumer<String> problem) {
+        this.problem = problem;
+    }
+
+    @Override
+    public int getSourceActions(JComponent component) {
+        return COPY;
+    }
+
+    @Override
+    protected Transferable createTransferable(JComponent component) {
+        SheetTable table = (SheetTable) component;
+        String text = IntStream.of(table.getSelectedRows())
+                .mapToObj(row -> IntStream.range(0, table.getColumnCount())
+                        .mapToObj(column -> ((CellText) table.getValueAt(row, column)).exact())
+                        .collect(Collectors.joining("\t")))
+                .collect(Collectors.joining("\n"));
+        return new StringSelection(text);
+    }
+
+    @Override
+    public boolean canImport(TransferSupport support) {
+        return !support.isDrop() && support.isDataFlavorSupported(DataFlavor.stringFlavor);
+    }
+
+    @Override
+    public boolean importData(TransferSupport support) {
+        SheetTable table = (SheetTable) support.getComponent();
+        int firstRow = table.getSelectedRow();
+        int firstColumn = table.getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        if (firstRow < 0 || firstColumn < 0) {
+            problem.accept("Select the cell to start pasting from");
+            return false;
+        }
+        try {
+            String block = (String) support.getTransferable().getTransferData(DataFlavor.stringFlavor);
+            List<Integer> rows = IntStream.range(firstRow, table.getRowCount())
+                    .map(table::convertRowIndexToModel)
+                    .boxed()
+                    .toList();
+            List<Integer> columns = IntStream.range(firstColumn, table.getColumnCount())
+                    .map(table::convertColumnIndexToModel)
+                    .boxed()
+                    .toList();
+            table.sheet().apply(BlockPaste.of(table.sheet(), rows, columns, block));
+            return true;
+        } catch (IllegalArgumentException unfit) {
+            problem.accept(String.valueOf(unfit.getMessage()));
+            return false;
+        } catch (UnsupportedFlavorException | IOException unreadable) {
+            problem.accept("The clipboard holds no text");
+            return false;
+        }
+    }
+}

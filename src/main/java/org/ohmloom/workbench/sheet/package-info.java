@@ -1,0 +1,7 @@
+/**
+ * A table edited in place: columns, cells, editors, and blocks taken in from and given to a spreadsheet.
+ */
+@NullMarked
+package org.ohmloom.workbench.sheet;
+
+import org.jspecify.annotations.NullMarked;

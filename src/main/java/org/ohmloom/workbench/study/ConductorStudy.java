@@ -1,0 +1,194 @@
+package org.ohmloom.workbench.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.draw.study.BudgetCharts;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Wire;
+import org.ohmloom.review.StudyPart;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.Governor;
+import org.ohmloom.size.JointChoice;
+import org.ohmloom.size.Requirement;
+import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.TradeWords;
+
+/** The size every wire needs, what asks for it, and how the open sizes were chosen together. */
+public final class ConductorStudy implements Study<ConductorStudy.Row> {
+
+    /**
+     * A wire with what is asked of it.
+     *
+     * @param wire   the wire
+     * @param choice the size it needs, and why
+     * @param chosen the size it got when the open sizes were chosen together
+     */
+    record Row(Wire wire, ConductorChoice choice, Optional<Gauge> chosen) {
+
+        CellText has() {
+            Optional<Gauge> own = wire.gauge();
+            if (own.isEmpty()) {
+                return CellText.of("open").in(Tone.SOFT);
+            }
+            CellText text = size(own);
+            boolean small = choice.gauge()
+                    .filter(needed -> needed.nominalAreaMm2() > own.get().nominalAreaMm2())
+                    .isPresent();
+            return small ? text.in(Tone.ERROR).saying("Smaller than it needs") : text;
+        }
+
+        CellText asks(Governor governor) {
+            return choice.requirements().stream()
+                    .filter(each -> each.governor() == governor)
+                    .findFirst()
+                    .map(Row::asked)
+                    .orElse(CellText.EMPTY);
+        }
+
+        private static CellText asked(Requirement required) {
+            return required.smallest().isEmpty()
+                    ? CellText.of("none serves").in(Tone.ERROR).saying(required.reason())
+                    : size(required.smallest()).saying(required.reason());
+        }
+
+        private static CellText size(Optional<Gauge> gauge) {
+            return gauge.map(each -> CellText.of(TradeWords.size(each), each.nominalAreaMm2()))
+                    .orElse(CellText.EMPTY);
+        }
+    }
+
+    @Override
+    public String key() {
+        return "conductors";
+    }
+
+    @Override
+    public String title() {
+        return "Conductors";
+    }
+
+    @Override
+    public String about() {
+        return "The size every wire needs, what asks for it, and the least copper that meets everything at once";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        List<Column<Row>> columns = new ArrayList<>();
+        columns.add(Column.text(
+                "Wire", "Identity of the wire", 7, row -> row.wire().id().value()));
+        columns.add(new Column<>("Has", "", "Size entered", 8, Row::has, Optional.empty()));
+        columns.add(new Column<>(
+                "Needs",
+                "",
+                "Smallest size that meets everything",
+                8,
+                row -> Row.size(row.choice().gauge()),
+                Optional.empty()));
+        columns.add(Column.text("Because of", "What asks for the largest size", 16, row -> row.choice()
+                .governing()
+                .governor()
+                .words()));
+        columns.add(new Column<>(
+                "Together",
+                "",
+                "Size chosen with all others at once",
+                8,
+                row -> Row.size(row.chosen()),
+                Optional.empty()));
+        for (Governor governor : Governor.values()) {
+            columns.add(new Column<>(
+                    TradeWords.capital(governor.words()),
+                    "",
+                    "Smallest size for the " + governor.words(),
+                    9,
+                    row -> row.asks(governor),
+                    Optional.empty()));
+        }
+        return columns;
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SIZES);
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        List<Row> rows = new ArrayList<>();
+        readout.analysis().ifPresent(results -> results.conductors().forEach((id, choice) -> readout.harness()
+                .wires()
+                .find(id)
+                .ifPresent(wire -> rows.add(new Row(
+                        wire,
+                        choice,
+                        Optional.ofNullable(results.evidence().joint().sizes().get(id)))))));
+        return rows;
+    }
+
+    @Override
+    public ElementId id(Row row) {
+        return row.wire().id();
+    }
+
+    @Override
+    public String nothing(Readout readout) {
+        return "No wire can be chosen yet. Give wires a length or lay them along bundle segments, and connect a source and"
+                + " loads; leave a wire's conductor empty to have it chosen together with the others.";
+    }
+
+    @Override
+    public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
+        return readout.analysis()
+                .flatMap(results ->
+                        BudgetCharts.of(readout.harness(), results.evidence().joint()))
+                .map(chart -> new Picture(
+                        chart.title() + ". " + chart.subtitle(),
+                        (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
+    }
+
+    @Override
+    public List<String> steps(Readout readout, Row row) {
+        List<String> steps = new ArrayList<>();
+        for (Requirement required : row.choice().requirements()) {
+            boolean governs = required.equals(row.choice().governing());
+            steps.add(row.wire().id() + ", " + required.governor().words() + ": "
+                    + required.smallest().map(TradeWords::size).orElse("no size serves")
+                    + (governs ? " (governs)" : "") + ". " + required.reason());
+        }
+        readout.analysis().map(Analysis::evidence).ifPresent(evidence -> steps.addAll(together(evidence.joint())));
+        return steps;
+    }
+
+    private static List<String> together(JointChoice joint) {
+        List<String> steps = new ArrayList<>();
+        steps.add("All wires together: " + joint.sentence());
+        steps.add(BudgetCharts.copper(joint) + ".");
+        if (joint.outcome() != JointChoice.Outcome.NOTHING_OPEN) {
+            steps.add(
+                    joint.isProvenLeast()
+                            ? "Proven: no other choice of the open sizes takes less."
+                            : "No choice takes less than " + sum(joint, joint.lowerBound())
+                                    + "; this one takes at most " + Formats.percent(joint.gapRatio())
+                                    + " more than the least there is.");
+        }
+        joint.unmet().forEach(each -> steps.add("No choice of the open sizes keeps the budget of " + each + "."));
+        steps.addAll(joint.steps());
+        return steps;
+    }
+
+    private static String sum(JointChoice joint, double value) {
+        return joint.isPrice()
+                ? "a price of " + String.format(Locale.ROOT, "%.2f", value)
+                : Formats.kilograms(value) + " of copper";
+    }
+}

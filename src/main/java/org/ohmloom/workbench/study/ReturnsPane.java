@@ -1,0 +1,114 @@
+package org.ohmloom.workbench.study;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.BorderLayout;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.widget.Samples;
+
+/** The return paths: the picture of the ground points, loops, offsets, sensors, coupling and lost returns, each with its list. */
+public final class ReturnsPane extends StudyTab {
+
+    private static final long serialVersionUID = 1L;
+
+    /** Key of the tab. */
+    public static final String KEY = "returns";
+
+    /** What stands on the tab. */
+    public static final String TITLE = "Returns";
+
+    /** What it answers. */
+    public static final String ABOUT =
+            "Where the current goes back: ground points, loops, who offsets whom, sensor errors, coupling, lost returns";
+
+    private final transient Desk desk;
+    private final JTabbedPane tabs = new JTabbedPane();
+    private final transient List<StudyPane<?>> panes;
+
+    public ReturnsPane(List<Study<?>> studies, Desk desk, ScenePainter painter, Samples samples) {
+        super(new BorderLayout());
+        this.desk = desk;
+        panes = List.copyOf(
+                studies.stream().map(study -> pane(study, painter, samples)).toList());
+        setName("view-" + KEY);
+        tabs.setName("returns-lists");
+        tabs.getAccessibleContext().setAccessibleName("Lists of the return paths");
+        tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, states());
+        panes.forEach(pane -> tabs.addTab(pane.title(), null, pane, pane.about()));
+        tabs.addChangeListener(event -> {
+            showRows();
+            showSelection();
+        });
+        add(tabs);
+    }
+
+    private <R> StudyPane<R> pane(Study<R> study, ScenePainter painter, Samples samples) {
+        return new StudyPane<>(study, desk, painter, samples);
+    }
+
+    private JComponent states() {
+        JPanel panel = new JPanel(new MigLayout("insets 2 8 2 8, gapx 6", "push[][]", "[center]"));
+        StateChooser chooser = new StateChooser(desk);
+        chooser.setName("returns-state");
+        JLabel label = new JLabel("State");
+        label.setLabelFor(chooser);
+        panel.add(label);
+        panel.add(chooser, "w 120::200");
+        panel.setOpaque(false);
+        return panel;
+    }
+
+    /** The lists in the order of their tabs. */
+    List<StudyPane<?>> panes() {
+        return panes;
+    }
+
+    /** Brings a list to the front. */
+    void showList(String key) {
+        panes.stream().filter(pane -> pane.key().equals(key)).forEach(tabs::setSelectedComponent);
+    }
+
+    private Optional<StudyPane<?>> shown() {
+        return panes.stream()
+                .filter(pane -> pane == tabs.getSelectedComponent())
+                .findFirst();
+    }
+
+    @Override
+    public String key() {
+        return KEY;
+    }
+
+    @Override
+    public String title() {
+        return TITLE;
+    }
+
+    @Override
+    public String about() {
+        return ABOUT;
+    }
+
+    @Override
+    public JComponent front() {
+        return shown().map(StudyPane::front).orElse(tabs);
+    }
+
+    @Override
+    public void showRows() {
+        shown().ifPresent(StudyPane::showRows);
+    }
+
+    @Override
+    public void showSelection() {
+        shown().ifPresent(StudyPane::showSelection);
+    }
+}

@@ -1,0 +1,201 @@
+package org.ohmloom.workbench.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ohmloom.draw.study.StartCharts;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.review.StudyPart;
+import org.ohmloom.solve.run.RelayDropOut;
+import org.ohmloom.solve.run.SkippedStart;
+import org.ohmloom.solve.run.StartUp;
+import org.ohmloom.solve.run.StartUps;
+import org.ohmloom.solve.run.StarterTrace;
+import org.ohmloom.solve.run.SupplySag;
+import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.sheet.CellText;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.widget.Tone;
+
+/** Loads and control units starting, over time, and what the supply of everything else does meanwhile. */
+public final class StartStudy implements Study<StartStudy.Row> {
+
+    private static final int MOST_SAGS = 6;
+
+    /**
+     * A run.
+     *
+     * @param run   the run
+     * @param name  name of what starts
+     * @param state name of the state
+     */
+    record Row(StartUp run, String name, String state) {
+
+        Optional<SupplySag> worst() {
+            return run.sags().stream().findFirst();
+        }
+
+        /** Lowest voltage as a share of what the supply hit hardest needs, or of what it had before. */
+        double margin() {
+            return worst().map(sag -> sag.lowestVolts() / sag.minimumVolts().orElse(sag.beforeVolts()))
+                    .orElse(Double.NEGATIVE_INFINITY);
+        }
+
+        CellText lowest() {
+            return worst().map(sag -> {
+                        CellText text = CellText.of(sag.lowestVolts());
+                        return sag.isTooLow() ? text.in(Tone.ERROR).saying("Less than it works at") : text;
+                    })
+                    .orElse(CellText.EMPTY);
+        }
+
+        double peakAmps() {
+            return run.starters().stream().mapToDouble(StarterTrace::peakAmps).sum();
+        }
+
+        CellText outcome() {
+            return switch (run.outcome()) {
+                case SETTLED -> CellText.of("runs");
+                case CUT_OFF -> CellText.of("still settling").in(Tone.WARNING).saying(run.sentence());
+                case STALLED -> CellText.of("does not turn").in(Tone.ERROR).saying(run.sentence());
+                case NO_OPERATING_POINT -> CellText.of("collapses")
+                        .in(Tone.ERROR)
+                        .saying(run.sentence());
+            };
+        }
+    }
+
+    @Override
+    public String key() {
+        return "start-up";
+    }
+
+    @Override
+    public String title() {
+        return "Start-up";
+    }
+
+    @Override
+    public String about() {
+        return "What happens while a motor, a lamp or a control unit starts: currents, and the supply of all else";
+    }
+
+    @Override
+    public List<Column<Row>> columns() {
+        return List.of(
+                Column.text("Starts", "What starts", 20, Row::name),
+                Column.text("State", "Operating state; everything else runs", 12, Row::state),
+                Column.number("Lowest", "V", "Lowest voltage of the supply that is hit hardest", Row::lowest),
+                Column.text("At", "Supply that comes nearest to what it needs", 7, row -> row.worst()
+                        .map(sag -> sag.id().value())
+                        .orElse("")),
+                Column.number("Works from", "V", "Least voltage it works at", row -> row.worst()
+                        .map(sag -> CellText.of(sag.minimumVolts()))
+                        .orElse(CellText.EMPTY)),
+                Column.number("Below for", "s", "How long it gets less than that", row -> row.worst()
+                        .filter(sag -> sag.minimumVolts().isPresent())
+                        .map(sag -> CellText.of(sag.belowSeconds()))
+                        .orElse(CellText.EMPTY)),
+                Column.number("Peak", "A", "Largest current of what starts", row -> CellText.of(row.peakAmps())),
+                new Column<>("Then", "", "How it ends", 14, Row::outcome, Optional.empty()));
+    }
+
+    @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.STARTS);
+    }
+
+    @Override
+    public List<Row> rows(Readout readout) {
+        return starts(readout).runs().stream()
+                .filter(run ->
+                        readout.state().isEmpty() || readout.state().get().equals(run.state()))
+                .map(run -> new Row(run, name(readout, run), readout.stateName(run.state())))
+                .sorted(Comparator.comparing((Row row) ->
+                                row.worst().filter(SupplySag::isTooLow).isEmpty())
+                        .thenComparingDouble(Row::margin))
+                .toList();
+    }
+
+    private static StartUps starts(Readout readout) {
+        return readout.analysis().map(results -> results.evidence().startUps()).orElse(StartUps.NONE);
+    }
+
+    private static String name(Readout readout, StartUp run) {
+        return run.starter()
+                .map(id -> id + " "
+                        + readout.harness()
+                                .components()
+                                .find(id)
+                                .map(found -> found.name())
+                                .orElse(""))
+                .orElse("all at once, " + run.starters().size());
+    }
+
+    @Override
+    public ElementId id(Row row) {
+        return row.run().starter().map(id -> (ElementId) id).orElse(row.run().state());
+    }
+
+    @Override
+    public String nothing(Readout readout) {
+        String skipped = starts(readout).skipped().stream()
+                .map(SkippedStart::reason)
+                .distinct()
+                .limit(2)
+                .collect(Collectors.joining(" "));
+        return "No start moves any supply. Give a motor its start current, a lamp or another load its inrush (list Loads),"
+                + " a control unit the capacitor at its supply and the least voltage it works at; then put them on in an"
+                + " operating state." + (skipped.isEmpty() ? "" : "\n" + skipped);
+    }
+
+    @Override
+    public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
+        return StartCharts.of(readout.harness(), row.run())
+                .map(chart -> new Picture(
+                        chart.title() + ": voltage and current over "
+                                + Formats.seconds(row.run().durationSeconds()),
+                        chart::scene));
+    }
+
+    @Override
+    public List<String> steps(Readout readout, Row row) {
+        List<String> steps = new ArrayList<>();
+        steps.add(row.run().sentence());
+        for (StarterTrace starter : row.run().starters()) {
+            steps.add(starter.id() + ": " + starter.method() + ". Peak " + Formats.amps(starter.peakAmps()) + ", then "
+                    + Formats.amps(starter.endAmps()) + "; at least " + Formats.volts(starter.lowestVolts())
+                    + " at its terminals.");
+        }
+        row.run().sags().stream().limit(MOST_SAGS).forEach(sag -> steps.add(sag(sag)));
+        for (RelayDropOut drop : row.run().dropOuts()) {
+            steps.add("Relay " + drop.relay() + " may drop out: " + Formats.volts(drop.lowestVolts())
+                    + " at its coil, it needs " + Formats.volts(drop.dropOutVolts()) + ".");
+        }
+        starts(readout).skipped().stream()
+                .filter(each -> each.state().equals(row.run().state()))
+                .forEach(each ->
+                        steps.add(each.starters().stream().map(id -> id.value()).collect(Collectors.joining(", "))
+                                + ": " + each.reason()));
+        starts(readout)
+                .assumptions()
+                .forEach(each -> steps.add(each.element() + ": " + each.text() + " (" + each.source() + ")"));
+        return steps;
+    }
+
+    private static String sag(SupplySag sag) {
+        String text = sag.id() + " falls from " + Formats.volts(sag.beforeVolts()) + " to "
+                + Formats.volts(sag.lowestVolts());
+        return sag.minimumVolts().isEmpty()
+                ? text + "."
+                : text + "; it works down to "
+                        + Formats.volts(sag.minimumVolts().getAsDouble())
+                        + (sag.belowSeconds() > 0
+                                ? ", below that for " + Formats.seconds(sag.belowSeconds()) + "."
+                                : ".");
+    }
+}

@@ -1,0 +1,79 @@
+package org.ohmloom.workbench.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import org.ohmloom.model.StateId;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Topic;
+
+/** Chooses the operating state whose numbers are shown. */
+public final class StateChooser extends JComboBox<StateChooser.Choice> {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private boolean quiet;
+
+    /**
+     * One choice.
+     *
+     * @param state the state; empty for the worst of all
+     * @param name  what people call it
+     */
+    record Choice(Optional<StateId> state, String name) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    public StateChooser(Desk desk) {
+        this.desk = desk;
+        setName("state");
+        setMaximumRowCount(16);
+        setToolTipText("Operating state whose numbers are shown");
+        getAccessibleContext().setAccessibleName("Operating state");
+        addActionListener(event -> {
+            if (!quiet && getSelectedItem() instanceof Choice choice) {
+                desk.choose(choice.state());
+            }
+        });
+        desk.listen(topic -> {
+            if (topic == Topic.DOCUMENT || topic == Topic.HARNESS || topic == Topic.VIEW) {
+                showChoices();
+            }
+        });
+        showChoices();
+    }
+
+    private void showChoices() {
+        List<Choice> choices = new ArrayList<>(List.of(new Choice(Optional.empty(), "Worst of all states")));
+        desk.harness().ifPresent(harness -> harness.states()
+                .all()
+                .forEach(state -> choices.add(new Choice(Optional.of(state.id()), state.name()))));
+        quiet = true;
+        try {
+            if (!choices.equals(shown())) {
+                setModel(new DefaultComboBoxModel<>(choices.toArray(Choice[]::new)));
+            }
+            choices.stream()
+                    .filter(choice -> choice.state().equals(desk.view().state()))
+                    .findFirst()
+                    .ifPresent(this::setSelectedItem);
+            setEnabled(choices.size() > 1);
+        } finally {
+            quiet = false;
+        }
+    }
+
+    private List<Choice> shown() {
+        List<Choice> all = new ArrayList<>();
+        for (int k = 0; k < getItemCount(); k++) {
+            all.add(getItemAt(k));
+        }
+        return all;
+    }
+}

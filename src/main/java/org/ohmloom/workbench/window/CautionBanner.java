@@ -1,0 +1,34 @@
+package org.ohmloom.workbench.window;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.review.Cautions;
+import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.settings.Preferences;
+import org.ohmloom.workbench.widget.WrappedText;
+
+/** The cautions above the views, until a person says that they are understood. */
+final class CautionBanner extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    CautionBanner(PreferenceStore preferences, Runnable more) {
+        super(new MigLayout("insets 6 12 6 10, fillx", "[grow,fill][][]"));
+        setName("cautions");
+        putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.warningGround");
+        JButton all = new JButton("All cautions");
+        all.addActionListener(event -> more.run());
+        JButton understood = new JButton("Understood");
+        understood.setName("understood");
+        understood.addActionListener(event -> {
+            preferences.change(Preferences::withCautionsRead);
+            setVisible(false);
+        });
+        add(WrappedText.of(Cautions.STANDING, "Label.foreground", 0), "growx, wmin 0");
+        add(all);
+        add(understood);
+        setVisible(!preferences.now().cautions());
+    }
+}

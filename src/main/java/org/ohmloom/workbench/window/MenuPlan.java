@@ -1,0 +1,112 @@
+package org.ohmloom.workbench.window;
+
+import java.util.List;
+
+/** Which command stands in which menu; a dash is a line between groups. */
+final class MenuPlan {
+
+    /**
+     * One menu.
+     *
+     * @param title    its title
+     * @param mnemonic letter underlined in it
+     * @param ids      commands from top to bottom
+     */
+    record Menu(String title, char mnemonic, List<String> ids) {}
+
+    /** Stands for a line between groups. */
+    static final String LINE = "-";
+
+    /** Stands for the files opened last. */
+    static final String RECENT = "recent";
+
+    /** Stands for the examples. */
+    static final String EXAMPLES = "examples";
+
+    /** The menus from left to right. */
+    static final List<Menu> MENUS = List.of(
+            new Menu(
+                    "File",
+                    'F',
+                    List.of(
+                            "open-file",
+                            RECENT,
+                            EXAMPLES,
+                            LINE,
+                            "save",
+                            "save-as",
+                            LINE,
+                            "export-pack",
+                            "take-in-values",
+                            LINE,
+                            "compare-file",
+                            "compare-saved",
+                            LINE,
+                            "close-file",
+                            "quit")),
+            new Menu(
+                    "Edit",
+                    'E',
+                    List.of(
+                            "undo",
+                            "redo",
+                            LINE,
+                            "apply-fix",
+                            "try-remedies",
+                            LINE,
+                            "new-load-group",
+                            "new-sequence",
+                            "remove-selected",
+                            LINE,
+                            "filter-rows")),
+            new Menu(
+                    "View",
+                    'V',
+                    List.of(
+                            "fit-layout",
+                            "zoom-in",
+                            "zoom-out",
+                            "show-selection",
+                            LINE,
+                            "numbers-none",
+                            "numbers-current",
+                            "numbers-drop",
+                            "numbers-temperature",
+                            "numbers-size",
+                            "show-wires",
+                            LINE,
+                            "look")),
+            new Menu(
+                    "Go",
+                    'G',
+                    List.of(
+                            "focus-layout",
+                            "focus-lists",
+                            "focus-inspector",
+                            "focus-findings",
+                            "focus-studies",
+                            "next-pane",
+                            LINE,
+                            "study-currents",
+                            "study-protection",
+                            "study-start-up",
+                            "study-charge",
+                            "study-combinations",
+                            "study-duty",
+                            "study-duty-range",
+                            "study-conductors",
+                            "study-returns",
+                            "study-fabrication",
+                            "study-as-built",
+                            "study-revision",
+                            LINE,
+                            "next-finding",
+                            "previous-finding",
+                            LINE,
+                            "next-state",
+                            "previous-state")),
+            new Menu("Calculation", 'C', List.of("recalculate", "stop-calculating", LINE, "show-log")),
+            new Menu("Help", 'H', List.of("find-command", "show-keys", "show-cautions", LINE, "about")));
+
+    private MenuPlan() {}
+}

@@ -1,0 +1,84 @@
+package org.ohmloom.workbench.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.util.stream.Collectors;
+import javax.swing.JOptionPane;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.table.DefaultTableModel;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.review.Cautions;
+import org.ohmloom.workbench.command.CommandBook;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.widget.Keys;
+
+/** Dialogs that show a text or a table to read. */
+final class TextDialogs {
+
+    private static final String TITLE = "Ohmloom";
+
+    private TextDialogs() {}
+
+    static void cautions(Component parent) {
+        String text = Cautions.everything().stream().collect(Collectors.joining("\n\n"));
+        JOptionPane.showMessageDialog(
+                parent, DialogText.of("Before you rely on it", text, 70), TITLE, JOptionPane.WARNING_MESSAGE);
+    }
+
+    static void about(Component parent) {
+        String version = TextDialogs.class.getPackage().getImplementationVersion();
+        String text = "Version " + (version == null ? "under development" : version) + ", Java "
+                + Runtime.version().feature() + ".\n\n"
+                + "Apache License, Version 2.0. The licences of the libraries in it are in META-INF/THIRD-PARTY.txt of"
+                + " the program file; ohmloom tables lists every published table with its source.";
+        JOptionPane.showMessageDialog(
+                parent, DialogText.of("Ohmloom", text, 60), TITLE, JOptionPane.INFORMATION_MESSAGE);
+    }
+
+    static void log(Component parent, Desk desk) {
+        String text = desk.analysis().map(Analysis::log).map(log -> log.text()).orElse("No calculation yet.");
+        JTextArea area = new JTextArea(text);
+        area.setEditable(false);
+        area.setFont(area.getFont().deriveFont(area.getFont().getSize2D()));
+        area.setCaretPosition(0);
+        area.getAccessibleContext().setAccessibleName("Calculation log");
+        show(parent, "Calculation log", area, 860, 560);
+    }
+
+    static void keys(Component parent, CommandBook book) {
+        DefaultTableModel model = new DefaultTableModel(new String[] {"Command", "Keys", "What it does"}, 0) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public boolean isCellEditable(int row, int column) {
+                return false;
+            }
+        };
+        book.all()
+                .forEach(command -> model.addRow(new Object[] {
+                    command.name(), command.keys().map(Keys::text).orElse(""), command.about()
+                }));
+        model.addRow(new Object[] {"On the layout", "Arrows", "Pan"});
+        model.addRow(new Object[] {"On the layout", "+ and -", "Zoom"});
+        model.addRow(new Object[] {"On the layout", "Page Down, Page Up", "Select the next or previous thing"});
+        model.addRow(new Object[] {"On the layout", "Esc", "Select nothing"});
+        model.addRow(new Object[] {"In a list", "Enter, or start typing", "Edit the cell"});
+        model.addRow(new Object[] {"In a list", "Ctrl+Enter", "Put what was typed into all selected rows"});
+        model.addRow(new Object[] {"In a list", "Ctrl+C, Ctrl+V", "Copy rows; paste a block of cells"});
+        JTable table = new JTable(model);
+        table.getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(190));
+        table.getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(150));
+        table.getColumnModel().getColumn(2).setPreferredWidth(UIScale.scale(460));
+        table.getAccessibleContext().setAccessibleName("Commands and their keys");
+        show(parent, "Keys", table, 820, 560);
+    }
+
+    private static void show(Component parent, String title, Component content, int width, int height) {
+        JScrollPane scroll = new JScrollPane(content);
+        scroll.setPreferredSize(new Dimension(UIScale.scale(width), UIScale.scale(height)));
+        JOptionPane.showMessageDialog(parent, scroll, title, JOptionPane.PLAIN_MESSAGE);
+    }
+}

@@ -1,0 +1,97 @@
+package org.ohmloom.workbench.window;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.util.List;
+import javax.swing.AbstractButton;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSeparator;
+import javax.swing.JToggleButton;
+import javax.swing.SwingConstants;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.CommandBook;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.study.StateChooser;
+import org.ohmloom.workbench.widget.Icons;
+import org.ohmloom.workbench.widget.Keys;
+
+/** The row of tools above the views: file, undo, operating state, numbers on the layout, zoom, build pack, look. */
+final class ToolBar extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    ToolBar(CommandBook book, Desk desk) {
+        super(new MigLayout("insets 5 10 5 10, fillx, gapx 2, hidemode 3", "", "[center]"));
+        List.of("open-file", "save").forEach(id -> add(icon(book.get(id))));
+        line();
+        List.of("undo", "redo").forEach(id -> add(icon(book.get(id))));
+        line();
+        StateChooser states = new StateChooser(desk);
+        add(label("State", states), "gapright 6");
+        add(states, "w 190::240, gapright 6");
+        line();
+        add(soft("Numbers"), "gapright 4");
+        List.of("numbers-none", "numbers-current", "numbers-drop", "numbers-temperature", "numbers-size")
+                .forEach(id -> add(toggle(book.get(id))));
+        line();
+        add(toggle(book.get("show-wires")));
+        line();
+        List.of("zoom-out", "zoom-in", "fit-layout", "show-selection").forEach(id -> add(icon(book.get(id))));
+        add(new JLabel(), "growx, pushx");
+        add(icon(book.get("look")));
+        JButton pack = new JButton(book.get("export-pack"));
+        pack.setHideActionText(false);
+        pack.setIcon(Icons.onAccent("pack"));
+        pack.putClientProperty(
+                FlatClientProperties.STYLE,
+                "background: $Button.default.background; foreground: $Button.default.foreground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground");
+        name(pack, book.get("export-pack"));
+        add(pack, "gapleft 6");
+    }
+
+    private void line() {
+        add(new JSeparator(SwingConstants.VERTICAL), "h 20!, gapleft 6, gapright 6");
+    }
+
+    private static JLabel label(String text, StateChooser states) {
+        JLabel label = soft(text);
+        label.setLabelFor(states);
+        return label;
+    }
+
+    private static JLabel soft(String text) {
+        JLabel label = new JLabel(text);
+        label.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        return label;
+    }
+
+    private static AbstractButton icon(Command command) {
+        JButton button = new JButton(command);
+        button.setHideActionText(true);
+        button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+        return name(button, command);
+    }
+
+    private static AbstractButton toggle(Command command) {
+        JToggleButton button = new JToggleButton(command);
+        button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+        return name(button, command);
+    }
+
+    private static AbstractButton name(AbstractButton button, Command command) {
+        button.setName("tool-" + command.id());
+        tell(button, command);
+        command.addPropertyChangeListener(event -> tell(button, command));
+        return button;
+    }
+
+    private static void tell(AbstractButton button, Command command) {
+        String keys = command.keys().map(stroke -> "  " + Keys.text(stroke)).orElse("");
+        String about = String.valueOf(command.getValue(javax.swing.Action.SHORT_DESCRIPTION));
+        String name = command.name().replace("…", "");
+        button.getAccessibleContext().setAccessibleName(name);
+        button.setToolTipText(about.startsWith(name) ? about + keys : name + ": " + about + keys);
+    }
+}

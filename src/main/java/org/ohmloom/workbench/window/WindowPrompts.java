@@ -1,0 +1,162 @@
+package org.ohmloom.workbench.window;
+
+import com.formdev.flatlaf.util.SystemFileChooser;
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JOptionPane;
+import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.workbench.desk.Prompts;
+
+/** Asks in dialogs over the window. */
+public final class WindowPrompts implements Prompts {
+
+    private static final int COLUMNS = 64;
+
+    private final Supplier<Component> parent;
+
+    /**
+     * Prompts.
+     *
+     * @param parent the window the dialogs belong to
+     */
+    public WindowPrompts(Supplier<Component> parent) {
+        this.parent = parent;
+    }
+
+    @Override
+    public Optional<Path> fileToOpen(Optional<Path> folder) {
+        SystemFileChooser chooser = chooser(folder);
+        chooser.setDialogTitle("Open a harness file");
+        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileToSave(Optional<Path> folder, String suggestedName) {
+        SystemFileChooser chooser = chooser(folder);
+        chooser.setDialogTitle("Save the harness");
+        File directory = chooser.getCurrentDirectory();
+        chooser.setSelectedFile(new File(directory, suggestedName + HarnessFiles.ENDING));
+        chooser.setApproveCallback((chosen, context) -> mayReplace(chosen[0].toPath(), context)
+                ? SystemFileChooser.APPROVE_OPTION
+                : SystemFileChooser.CANCEL_OPTION);
+        return chooser.showSaveDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    private static boolean mayReplace(Path chosen, SystemFileChooser.ApproveContext context) {
+        String name = String.valueOf(chosen.getFileName());
+        Path target = name.endsWith(HarnessFiles.ENDING) ? chosen : chosen.resolveSibling(name + HarnessFiles.ENDING);
+        if (!Files.exists(target)) {
+            return true;
+        }
+        int answer = context.showMessageDialog(
+                JOptionPane.WARNING_MESSAGE,
+                "Replace " + target.getFileName() + "?",
+                "The file there stays beside it as .bak.",
+                1,
+                "Replace",
+                "Cancel");
+        return answer == 0;
+    }
+
+    @Override
+    public Optional<Path> tableToTakeIn(Optional<Path> folder) {
+        SystemFileChooser chooser = new SystemFileChooser();
+        folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        chooser.addChoosableFileFilter(
+                new SystemFileChooser.FileNameExtensionFilter("Tables of a test sheet (*.csv)", "csv", "txt"));
+        chooser.setDialogTitle("Take in a filled-in table of the test sheet");
+        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileToCompare(Optional<Path> folder) {
+        SystemFileChooser chooser = chooser(folder);
+        chooser.setDialogTitle("Compare with the old revision in");
+        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> folderForPack(Optional<Path> folder) {
+        return folderFor(folder, "Folder for the build pack");
+    }
+
+    @Override
+    public Optional<Path> folderForChangeSheet(Optional<Path> folder) {
+        return folderFor(folder, "Folder for the change sheet");
+    }
+
+    private Optional<Path> folderFor(Optional<Path> folder, String title) {
+        SystemFileChooser chooser = new SystemFileChooser();
+        folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);
+        chooser.setDialogTitle(title);
+        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Unsaved unsavedChanges(String name) {
+        int answer = ask(
+                "Save the changes to " + name + "?",
+                "Changes that are not saved are lost.",
+                List.of("Save", "Discard", "Cancel"));
+        return switch (answer) {
+            case 0 -> Unsaved.SAVE;
+            case 1 -> Unsaved.DISCARD;
+            default -> Unsaved.CANCEL;
+        };
+    }
+
+    @Override
+    public ChangedOnDisk changedOnDisk(String sentence) {
+        int answer = ask(
+                "The file was changed by somebody else",
+                sentence,
+                List.of("Save under another name", "Open the file from disk", "Cancel"));
+        return switch (answer) {
+            case 0 -> ChangedOnDisk.SAVE_UNDER_ANOTHER_NAME;
+            case 1 -> ChangedOnDisk.OPEN_FROM_DISK;
+            default -> ChangedOnDisk.CANCEL;
+        };
+    }
+
+    @Override
+    public void problem(String title, String sentence) {
+        JOptionPane.showMessageDialog(
+                parent.get(), DialogText.of(title, sentence, COLUMNS), "Ohmloom", JOptionPane.WARNING_MESSAGE);
+    }
+
+    private int ask(String title, String sentence, List<String> answers) {
+        return JOptionPane.showOptionDialog(
+                parent.get(),
+                DialogText.of(title, sentence, COLUMNS),
+                "Ohmloom",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                answers.toArray(),
+                answers.get(0));
+    }
+
+    private static SystemFileChooser chooser(Optional<Path> folder) {
+        SystemFileChooser chooser = new SystemFileChooser();
+        folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        chooser.addChoosableFileFilter(
+                new SystemFileChooser.FileNameExtensionFilter("Harness files (*.harness.json)", "json"));
+        return chooser;
+    }
+}

@@ -1,0 +1,269 @@
+package org.ohmloom.workbench.window;
+
+import java.awt.CardLayout;
+import java.awt.event.KeyEvent;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import javax.swing.InputMap;
+import javax.swing.JComponent;
+import javax.swing.JMenuBar;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.draw.SceneOptions.Numbers;
+import org.ohmloom.workbench.bench.Bench;
+import org.ohmloom.workbench.bench.ChooseLook;
+import org.ohmloom.workbench.bench.CloseFile;
+import org.ohmloom.workbench.bench.ExportPack;
+import org.ohmloom.workbench.bench.FilterRows;
+import org.ohmloom.workbench.bench.FitLayout;
+import org.ohmloom.workbench.bench.OpenExample;
+import org.ohmloom.workbench.bench.OpenFile;
+import org.ohmloom.workbench.bench.PaneCommands;
+import org.ohmloom.workbench.bench.Recalculate;
+import org.ohmloom.workbench.bench.Redo;
+import org.ohmloom.workbench.bench.SaveFile;
+import org.ohmloom.workbench.bench.SaveFileAs;
+import org.ohmloom.workbench.bench.ShowNumbers;
+import org.ohmloom.workbench.bench.ShowSelection;
+import org.ohmloom.workbench.bench.ShowWires;
+import org.ohmloom.workbench.bench.StepState;
+import org.ohmloom.workbench.bench.StopCalculating;
+import org.ohmloom.workbench.bench.Studies;
+import org.ohmloom.workbench.bench.Undo;
+import org.ohmloom.workbench.bench.ViewTabs;
+import org.ohmloom.workbench.bench.ZoomLayout;
+import org.ohmloom.workbench.canvas.LayoutPane;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.CommandBook;
+import org.ohmloom.workbench.compare.CompareCommands;
+import org.ohmloom.workbench.compare.ComparePane;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Examples;
+import org.ohmloom.workbench.desk.Filing;
+import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.fabrication.FabricationPane;
+import org.ohmloom.workbench.findings.ApplyFix;
+import org.ohmloom.workbench.findings.FindingsPane;
+import org.ohmloom.workbench.findings.RemediesDialog;
+import org.ohmloom.workbench.findings.StepFinding;
+import org.ohmloom.workbench.findings.TryRemedies;
+import org.ohmloom.workbench.inspect.InspectorPane;
+import org.ohmloom.workbench.lists.ListsPane;
+import org.ohmloom.workbench.lists.NewLoadGroup;
+import org.ohmloom.workbench.lists.NewSequence;
+import org.ohmloom.workbench.lists.RemoveFromList;
+import org.ohmloom.workbench.record.RecordPane;
+import org.ohmloom.workbench.record.TakeInValues;
+import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.study.CurrentsPane;
+import org.ohmloom.workbench.widget.EdgeLine;
+import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.Samples;
+
+/**
+ * Everything inside the window: tools, layout, studies, lists, inspector, findings and the status bar, or the start screen while
+ * no harness is open. Needs no window itself, so that pictures can be taken of it without a display.
+ */
+public final class WorkbenchView extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Desk desk;
+    private final transient Filing filing;
+    private final transient CommandBook book;
+    private final transient Journal journal = new Journal();
+    private final transient Map<String, JSplitPane> dividers = new TreeMap<>();
+    private final LayoutPane layout;
+    private final ListsPane lists;
+    private final ViewTabs views;
+    private final FindingsPane findings;
+    private final InspectorPane inspector;
+    private final StartView start;
+    private final JMenuBar menus;
+
+    /**
+     * A view.
+     *
+     * @param windows what only a window can do
+     */
+    public WorkbenchView(Services services, WindowTasks windows) {
+        super(new CardLayout());
+        desk = new Desk(services.calculation(), services.eventThread());
+        filing =
+                new Filing(desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
+        layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
+        Samples samples = new Samples(services.painter());
+        lists = new ListsPane(desk, samples);
+        CurrentsPane currents = new CurrentsPane(desk, services.painter(), services.eventThread());
+        List<CompareCommands.Compare> compares = CompareCommands.of(desk, services.prompts());
+        TakeInValues takeIn = new TakeInValues(desk, services.prompts(), services.reader(), services.eventThread());
+        RecordPane record = new RecordPane(desk, samples, takeIn, Clock.systemDefaultZone());
+        ComparePane compare = new ComparePane(desk, services, samples, List.copyOf(compares));
+        FabricationPane fabrication = new FabricationPane(desk, samples);
+        lists.commitToo(fabrication.tables());
+        lists.commitToo(List.of(record.table()));
+        takeIn.fillFrom(record);
+        compares.forEach(each -> each.workOn(compare));
+        views = new ViewTabs(
+                desk, layout, currents, Studies.ALL, List.of(fabrication, record, compare), services, samples);
+        inspector = new InspectorPane(desk, services.painter());
+        Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, views, windows.looks());
+        ApplyFix fix = new ApplyFix(desk);
+        TryRemedies remedies = new TryRemedies(desk, finding -> RemediesDialog.show(this, desk, finding));
+        findings = new FindingsPane(desk, remedies, fix);
+        book = new CommandBook(
+                commands(bench, List.of(fix, remedies), List.of(takeIn, compares.get(0), compares.get(1)), windows),
+                desk,
+                journal::note);
+        menus = new Menus(book, filing, services.preferences()).bar();
+        start = new StartView(book, filing, services.preferences());
+        add(start, "start");
+        add(work(services.preferences(), windows), "work");
+        desk.listen(topic -> {
+            if (topic == Topic.DOCUMENT) {
+                showCard();
+            }
+        });
+        showCard();
+    }
+
+    public Desk desk() {
+        return desk;
+    }
+
+    public Filing filing() {
+        return filing;
+    }
+
+    public CommandBook book() {
+        return book;
+    }
+
+    public Journal journal() {
+        return journal;
+    }
+
+    public JMenuBar menus() {
+        return menus;
+    }
+
+    public LayoutPane layoutPane() {
+        return layout;
+    }
+
+    public ViewTabs viewTabs() {
+        return views;
+    }
+
+    public ListsPane lists() {
+        return lists;
+    }
+
+    public FindingsPane findings() {
+        return findings;
+    }
+
+    public InspectorPane inspector() {
+        return inspector;
+    }
+
+    /** Places of the dividers, px, by name. */
+    Map<String, Integer> dividerPlaces() {
+        Map<String, Integer> places = new TreeMap<>();
+        dividers.forEach((name, split) -> places.put(name, split.getDividerLocation()));
+        return places;
+    }
+
+    /** Puts the dividers where they were. */
+    public void placeDividers(Map<String, Integer> places) {
+        places.forEach((name, place) -> {
+            if (dividers.containsKey(name)) {
+                dividers.get(name).setDividerLocation(place);
+            }
+        });
+    }
+
+    private List<Command> commands(Bench bench, List<Command> cures, List<Command> revisions, WindowTasks windows) {
+        List<Command> all = new ArrayList<>();
+        all.add(new OpenFile(filing));
+        Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
+        all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));
+        all.addAll(revisions);
+        all.addAll(List.of(new CloseFile(bench), windows.quit()));
+        all.addAll(List.of(new Undo(bench), new Redo(bench)));
+        all.addAll(cures);
+        all.addAll(List.of(new NewLoadGroup(desk), new NewSequence(desk), new RemoveFromList(desk)));
+        all.add(new FilterRows(bench));
+        all.addAll(List.of(new FitLayout(bench), ZoomLayout.larger(bench), ZoomLayout.smaller(bench)));
+        all.add(new ShowSelection(bench));
+        for (Numbers numbers : Numbers.values()) {
+            all.add(new ShowNumbers(desk, numbers));
+        }
+        all.addAll(List.of(new ShowWires(bench), new ChooseLook(bench)));
+        all.addAll(PaneCommands.of(targets()));
+        all.addAll(Studies.commands(bench));
+        all.addAll(List.of(StepFinding.next(desk, findings), StepFinding.previous(desk, findings)));
+        all.addAll(List.of(StepState.next(desk), StepState.previous(desk)));
+        all.addAll(List.of(new Recalculate(bench), new StopCalculating(bench)));
+        all.addAll(windows.help());
+        return all;
+    }
+
+    private Map<String, Supplier<JComponent>> targets() {
+        Map<String, Supplier<JComponent>> targets = new java.util.LinkedHashMap<>();
+        targets.put("Layout", layout::canvas);
+        targets.put("Lists", lists::front);
+        targets.put("Inspector", inspector::content);
+        targets.put("Findings", findings::findings);
+        targets.put("Studies", views::latestFront);
+        return targets;
+    }
+
+    private JPanel work(PreferenceStore preferences, WindowTasks windows) {
+        JPanel work = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
+        work.add(new ToolBar(book, desk), "growx");
+        work.add(new CautionBanner(preferences, windows.cautions()), "growx");
+        work.add(views(), "grow, push");
+        work.add(
+                new StatusBar(desk, book.get("stop-calculating"), () -> findings.findings()
+                        .requestFocusInWindow()),
+                "growx");
+        return work;
+    }
+
+    private JSplitPane views() {
+        JSplitPane left = split("lists", JSplitPane.VERTICAL_SPLIT, views, lists, 0.62);
+        JSplitPane right = split("findings", JSplitPane.VERTICAL_SPLIT, inspector, findings, 0.55);
+        JSplitPane all = split("side", JSplitPane.HORIZONTAL_SPLIT, left, right, 1);
+        all.setBorder(EdgeLine.above());
+        return all;
+    }
+
+    private JSplitPane split(String name, int orientation, JComponent first, JComponent second, double weight) {
+        JSplitPane split = new JSplitPane(orientation, true, first, second);
+        split.setName("split-" + name);
+        split.setResizeWeight(weight);
+        split.setBorder(null);
+        split.getAccessibleContext().setAccessibleName("Divider before " + name);
+        // Keys of its own would take F6 and F8 from the commands.
+        InputMap keys = split.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        keys.put(Keys.plain(KeyEvent.VK_F6), "none");
+        keys.put(Keys.plain(KeyEvent.VK_F8), "none");
+        dividers.put(name, split);
+        return split;
+    }
+
+    private void showCard() {
+        boolean open = desk.document().isPresent();
+        if (!open) {
+            start.refresh();
+        }
+        ((CardLayout) getLayout()).show(this, open ? "work" : "start");
+    }
+}

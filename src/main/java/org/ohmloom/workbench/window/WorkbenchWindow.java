@@ -1,0 +1,160 @@
+package org.ohmloom.workbench.window;
+
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Desktop;
+import java.awt.Dimension;
+import java.awt.GraphicsConfiguration;
+import java.awt.GraphicsDevice;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JFrame;
+import javax.swing.WindowConstants;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.PlainCommand;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Document;
+import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.settings.Look;
+import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.widget.AppIcon;
+import org.ohmloom.workbench.widget.Keys;
+
+/** The window: its title, its place on the screen, and the question before it closes. */
+public final class WorkbenchWindow extends JFrame {
+
+    private static final long serialVersionUID = 1L;
+    private static final Dimension USUAL = new Dimension(1440, 900);
+    private static final int SIDE = 430;
+
+    private final transient PreferenceStore preferences;
+    private final transient Runnable closed;
+    private final WorkbenchView view;
+
+    /**
+     * A window, not shown yet.
+     *
+     * @param services what it is built on; its prompts are made for it
+     * @param export   asks how to write the build pack and writes it
+     * @param closed   called once when the window is gone
+     */
+    public WorkbenchWindow(Services services, Consumer<Desk> export, Runnable closed) {
+        super("Ohmloom");
+        this.preferences = services.preferences();
+        this.closed = closed;
+        Command quit =
+                new PlainCommand("quit", "Quit", "Close the program", Keys.menu(KeyEvent.VK_Q), 'Q', this::askToClose);
+        this.view = new WorkbenchView(
+                services,
+                new WindowTasks(
+                        this::putOn,
+                        export,
+                        () -> TextDialogs.cautions(this),
+                        quit,
+                        HelpCommands.of(() -> this, this::view)));
+        setName("workbench");
+        setIconImages(AppIcon.images());
+        setJMenuBar(view.menus());
+        setContentPane(view);
+        view.setTransferHandler(new FileDrop(view.filing()::open));
+        setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                askToClose();
+            }
+        });
+        view.desk().listen(topic -> {
+            if (topic == Topic.DOCUMENT || topic == Topic.HARNESS) {
+                showTitle();
+            }
+        });
+        onSystemQuit();
+        place();
+    }
+
+    public WorkbenchView view() {
+        return view;
+    }
+
+    private void place() {
+        Rectangle screen = usable(getGraphicsConfiguration());
+        Rectangle wanted = preferences
+                .now()
+                .window()
+                .filter(WorkbenchWindow::isOnAScreen)
+                .orElseGet(() -> new Rectangle(
+                        screen.x,
+                        screen.y,
+                        Math.min(screen.width, UIScale.scale(USUAL.width)),
+                        Math.min(screen.height, UIScale.scale(USUAL.height))));
+        setMinimumSize(new Dimension(UIScale.scale(760), UIScale.scale(520)));
+        setBounds(wanted);
+        if (preferences.now().window().isEmpty()) {
+            setLocationRelativeTo(null);
+        }
+        if (preferences.now().dividers().isEmpty()) {
+            int side = getWidth() - UIScale.scale(SIDE);
+            view.placeDividers(java.util.Map.of(
+                    "side", side, "lists", (int) (getHeight() * 0.5), "findings", (int) (getHeight() * 0.46)));
+        } else {
+            view.placeDividers(preferences.now().dividers());
+        }
+    }
+
+    private static boolean isOnAScreen(Rectangle wanted) {
+        for (GraphicsDevice device :
+                GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
+            Rectangle shared = device.getDefaultConfiguration().getBounds().intersection(wanted);
+            if (shared.width > 100 && shared.height > 100) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Rectangle usable(GraphicsConfiguration configuration) {
+        return configuration == null
+                ? GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds()
+                : configuration
+                        .getBounds()
+                        .intersection(GraphicsEnvironment.getLocalGraphicsEnvironment()
+                                .getMaximumWindowBounds());
+    }
+
+    private void putOn(Look look) {
+        look.install();
+        FlatLaf.updateUI();
+    }
+
+    private void showTitle() {
+        Optional<Document> document = view.desk().document();
+        boolean changed = document.filter(open -> open.session().isChanged()).isPresent();
+        setTitle(document.map(open -> (changed ? "*" : "") + open.name() + " – Ohmloom")
+                .orElse("Ohmloom"));
+        getRootPane().putClientProperty("Window.documentModified", changed);
+    }
+
+    private void onSystemQuit() {
+        if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_QUIT_HANDLER)) {
+            Desktop.getDesktop().setQuitHandler((event, response) -> {
+                response.cancelQuit();
+                askToClose();
+            });
+        }
+    }
+
+    private void askToClose() {
+        if (view.lists().commit() && view.filing().mayLeave()) {
+            preferences.change(before -> before.withWindow(getBounds(), view.dividerPlaces()));
+            dispose();
+            closed.run();
+        }
+    }
+}

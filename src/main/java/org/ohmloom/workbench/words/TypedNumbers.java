@@ -1,0 +1,49 @@
+package org.ohmloom.workbench.words;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ohmloom.edit.Compound;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.units.QuantityParser;
+import org.ohmloom.units.Unit;
+
+/**
+ * Reads numbers a person types into a cell; an empty cell is no number. Every method throws
+ * {@link IllegalArgumentException} with one line for the person when the text is not what is needed.
+ */
+public final class TypedNumbers {
+
+    private TypedNumbers() {}
+
+    /** A number in the canonical unit, or nothing for an empty text; a bare number is in the unit. */
+    public static OptionalDouble optional(String typed, Unit unit) {
+        return typed.isBlank()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(QuantityParser.parse(typed, unit).canonical());
+    }
+
+    /** A number that must be there. */
+    public static double needed(String typed, Unit unit, String what) {
+        return optional(typed, unit).orElseThrow(() -> new IllegalArgumentException(what + " cannot be left empty"));
+    }
+
+    /** Yes or no. */
+    public static boolean yes(String typed) {
+        return switch (typed.strip().toLowerCase(java.util.Locale.ROOT)) {
+            case "yes", "on", "y", "1" -> true;
+            case "no", "off", "n", "0", "" -> false;
+            default -> throw new IllegalArgumentException("'" + typed.strip() + "' is neither yes nor no");
+        };
+    }
+
+    /** A number with all its digits, as it can be typed again. */
+    public static String exact(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    /** Several edits as one step. */
+    public static Edit together(String label, List<Edit> edits) {
+        return edits.size() == 1 ? edits.get(0) : new Compound(label, edits);
+    }
+}

@@ -1,0 +1,88 @@
+package org.ohmloom.workbench.canvas;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.Text;
+import org.ohmloom.workbench.OnEventThread;
+import org.ohmloom.workbench.Stage;
+import org.ohmloom.workbench.desk.Selection;
+
+/** The layout of an example on a canvas without a screen. */
+class CanvasTest {
+
+    @Test
+    void aFurtherClickAtThePlaceSelectsWhatLiesBelow() {
+        List<String> here = List.of("X1", "SG1", "W3");
+        assertEquals(List.of("X1"), CanvasMouse.next(List.of(), here));
+        assertEquals(List.of("SG1"), CanvasMouse.next(List.of("X1"), here));
+        assertEquals(List.of("X1"), CanvasMouse.next(List.of("W3"), here));
+        assertEquals(List.of(), CanvasMouse.next(List.of("W3"), List.of()));
+    }
+
+    @Test
+    void whatIsDrawnIsFoundUnderItsPixel() {
+        LayoutCanvas canvas = canvas("teaching");
+        OnEventThread.run(() -> {
+            Extent card = canvas.scene().orElseThrow().bounds("BT1").orElseThrow();
+            Point2D pixel = canvas.transform().toScreen(card.centre());
+            assertTrue(canvas.under((int) pixel.getX(), (int) pixel.getY()).contains("BT1"));
+            assertTrue(canvas.isFitted());
+        });
+    }
+
+    @Test
+    void aSelectionToBeCentredComesIntoViewLargeEnoughToRead() {
+        LayoutCanvas canvas = canvas("rescue-pickup");
+        OnEventThread.run(() -> {
+            double before = canvas.transform().scale();
+            canvas.select(Selection.of(List.of("FAN1")).centred());
+            Extent card = canvas.scene().orElseThrow().bounds("FAN1").orElseThrow();
+            assertTrue(canvas.transform()
+                    .seen(canvas.getWidth(), canvas.getHeight())
+                    .contains(card));
+            assertTrue(canvas.transform().scale() > before);
+            assertFalse(canvas.isFitted());
+            canvas.fit();
+            assertEquals(before, canvas.transform().scale(), 1e-9);
+        });
+    }
+
+    @Test
+    void labelsSeenFromAfarDoNotLieOnEachOther() {
+        LayoutCanvas canvas = canvas("rescue-pickup");
+        OnEventThread.run(() -> {
+            Scene scene = canvas.scene().orElseThrow();
+            double scale = canvas.transform().scale();
+            assertTrue(FarLabels.areNeeded(scale));
+            List<Text> labels = FarLabels.chosen(scene, scale);
+            assertTrue(
+                    labels.stream().map(Text::text).collect(Collectors.toSet()).contains("BT1"));
+            for (Text one : labels) {
+                for (Text other : labels) {
+                    assertTrue(one == other || !one.bounds().grown(-0.5 / scale).overlaps(other.bounds()), one.text());
+                }
+            }
+        });
+    }
+
+    private static LayoutCanvas canvas(String example) {
+        Stage stage = new Stage();
+        LayoutCanvas canvas = stage.view.layoutPane().canvas();
+        OnEventThread.run(() -> canvas.setSize(900, 500));
+        stage.openExample(example);
+        OnEventThread.await("the layout", () -> !stage.view.layoutPane().isBusy());
+        OnEventThread.run(canvas::fit);
+        assertEquals(Optional.of(true), OnEventThread.get(() -> canvas.scene()
+                .map(scene -> scene.items().size() > 10)));
+        return canvas;
+    }
+}

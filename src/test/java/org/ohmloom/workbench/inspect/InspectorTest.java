@@ -1,0 +1,85 @@
+package org.ohmloom.workbench.inspect;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.ohmloom.AnalysedExamples;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.Harness;
+import org.ohmloom.workbench.desk.Readout;
+
+/** What the inspector tells about the teaching harness, whose numbers are worked by hand in its notes. */
+class InspectorTest {
+
+    private final Inspector inspector;
+    private final Harness harness;
+
+    InspectorTest() {
+        Analysis analysis = AnalysedExamples.of("teaching");
+        harness = analysis.harness();
+        inspector = new Inspector(new Readout(harness, Optional.of(analysis), Optional.empty()));
+    }
+
+    @Test
+    void aWireTellsWhyItsSizeWasChosenDownToTheTableRow() {
+        Inspection wire = inspector.of("W2").orElseThrow();
+        Inspection.Reasons reasons = section(wire, Inspection.Reasons.class);
+        assertTrue(reasons.title().startsWith("Why "), reasons.title());
+        assertEquals(
+                1, reasons.reasons().stream().filter(Inspection.Reason::governs).count());
+        assertTrue(
+                reasons.reasons().stream().anyMatch(reason -> reason.source().contains("row ")),
+                reasons.reasons().toString());
+    }
+
+    @Test
+    void aWireTellsItsNumbersInEveryState() {
+        Inspection.Grid states = section(inspector.of("W2").orElseThrow(), Inspection.Grid.class);
+        assertEquals(harness.states().size(), states.rows().size());
+        // Note 5: W2 carries 7.9811 A, shown with three digits.
+        assertEquals(
+                List.of("Heater and pump", "7.98", "7.98", "7.98"),
+                states.rows().get(0).subList(0, 4));
+    }
+
+    @Test
+    void allFieldsAreShownWithUnits() {
+        List<Inspection.Fact> facts = facts(inspector.of("BT1").orElseThrow());
+        assertTrue(facts.contains(Inspection.Fact.of("Emf", "12.6 V")), facts.toString());
+        assertTrue(facts.contains(Inspection.Fact.of("Internal", "20 mΩ")), facts.toString());
+        assertTrue(facts.contains(Inspection.Fact.of("Capacity", "44 Ah")), facts.toString());
+        List<Inspection.Fact> wire = facts(inspector.of("W1").orElseThrow());
+        assertTrue(wire.contains(Inspection.Fact.of("Length", "150 mm")), wire.toString());
+        assertTrue(wire.contains(Inspection.Fact.of("Gauge", "4 mm²")), wire.toString());
+    }
+
+    @Test
+    void everythingThatHasAnIdCanBeInspected() {
+        harness.elements().forEach(element -> {
+            Inspection shown = inspector.of(element.id().value()).orElseThrow();
+            assertEquals(element.id().value(), shown.title());
+            assertTrue(!shown.sections().isEmpty());
+        });
+        assertEquals(Optional.empty(), inspector.of("no-such-thing"));
+    }
+
+    private static <S extends Inspection.Section> S section(Inspection shown, Class<S> kind) {
+        return shown.sections().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<Inspection.Fact> facts(Inspection shown) {
+        return shown.sections().stream()
+                .filter(section -> section.title().equals("Fields"))
+                .map(Inspection.Facts.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .facts();
+    }
+}

@@ -1,0 +1,117 @@
+package org.ohmloom.workbench.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The message bundles: every key asked for is there, every key there is asked for, and any language fits the gaps. */
+class WordsTest {
+
+    private static final Path BUNDLES = Path.of("src/main/resources/org/ohmloom/workbench/words");
+    private static final Path SOURCES = Path.of("src/main/java/org/ohmloom/workbench");
+    private static final Pattern TOPIC = Pattern.compile("Words\\.of\\(\\s*\"([a-z-]+)\"\\s*\\)");
+    private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
+
+    @Test
+    void strangeTextKeepsItsGapsAndIsFortyPerCentLonger() {
+        String strange = PseudoLanguage.of("Draw a wire from {0}");
+        assertTrue(strange.contains("{0}"), strange);
+        assertTrue(strange.startsWith("[Ðŕåŵ å ŵîŕé ƒŕöɱ {0}"), strange);
+        assertEquals((int) Math.ceil("Draw a wire from {0}".length() * 1.4), strange.length());
+    }
+
+    @Test
+    void everyTopicAskedForHasABundleAndEveryBundleIsAskedFor() throws IOException {
+        Set<String> asked = new TreeSet<>();
+        Matcher topics = TOPIC.matcher(allSources());
+        while (topics.find()) {
+            asked.add(topics.group(1));
+        }
+        try (Stream<Path> files = Files.list(BUNDLES)) {
+            assertEquals(
+                    asked,
+                    files.map(file -> file.getFileName().toString().replace(".properties", ""))
+                            .collect(Collectors.toCollection(TreeSet::new)));
+        }
+    }
+
+    /** A key may be put together in code from its first part, as {@code "tool." + name}; then the first part stands there. */
+    @Test
+    void everyKeyInABundleIsUsed() throws IOException {
+        String code = allSources();
+        Set<String> texts = new TreeSet<>();
+        Matcher found = TEXT.matcher(code);
+        while (found.find()) {
+            texts.add(found.group(1));
+        }
+        Set<String> unused = new TreeSet<>();
+        try (Stream<Path> files = Files.list(BUNDLES)) {
+            for (Path file : files.toList()) {
+                for (String key : keys(file)) {
+                    String plain = key.replaceAll("\\.letter$", "");
+                    boolean used = texts.contains(plain)
+                            || texts.stream()
+                                    .anyMatch(text -> text.length() > 1
+                                            && text.length() < plain.length()
+                                            && (text.endsWith(".") && plain.startsWith(text)
+                                                    || text.startsWith(".") && plain.endsWith(text)));
+                    if (!used) {
+                        unused.add(file.getFileName() + ": " + key);
+                    }
+                }
+            }
+        }
+        assertEquals(Set.of(), unused);
+    }
+
+    @Test
+    void noPatternHasAStraightApostropheThatWouldSwallowAGap() throws IOException {
+        Set<String> wrong = new TreeSet<>();
+        try (Stream<Path> files = Files.list(BUNDLES)) {
+            for (Path file : files.toList()) {
+                Properties bundle = read(file);
+                for (String key : bundle.stringPropertyNames()) {
+                    if (bundle.getProperty(key).contains("'")) {
+                        wrong.add(file.getFileName() + ": " + key);
+                    }
+                }
+            }
+        }
+        assertEquals(Set.of(), wrong);
+    }
+
+    private static Set<String> keys(Path file) throws IOException {
+        return read(file).stringPropertyNames();
+    }
+
+    private static Properties read(Path file) throws IOException {
+        Properties bundle = new Properties();
+        try (Reader in = Files.newBufferedReader(file)) {
+            bundle.load(in);
+        }
+        return bundle;
+    }
+
+    private static String allSources() throws IOException {
+        StringBuilder all = new StringBuilder();
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
+                all.append(Files.readString(file)).append('\n');
+            }
+        }
+        return all.toString();
+    }
+}
