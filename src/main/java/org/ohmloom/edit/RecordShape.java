@@ -4,6 +4,7 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,12 +20,16 @@ final class RecordShape {
 
     private final List<Method> readers = new ArrayList<>();
     private final List<Class<?>> types = new ArrayList<>();
+    private final List<Type> fullTypes = new ArrayList<>();
+    private final List<String> names = new ArrayList<>();
     private final Constructor<?> maker;
 
     private RecordShape(Class<?> type) {
         for (RecordComponent component : type.getRecordComponents()) {
             readers.add(component.getAccessor());
             types.add(component.getType());
+            fullTypes.add(component.getGenericType());
+            names.add(component.getName());
         }
         try {
             this.maker = type.getDeclaredConstructor(types.toArray(Class<?>[]::new));
@@ -45,6 +50,16 @@ final class RecordShape {
     /** Declared type of a component. */
     Class<?> type(int place) {
         return types.get(place);
+    }
+
+    /** Declared type of a component with what it holds: {@code Optional<Gauge>}. */
+    Type fullType(int place) {
+        return fullTypes.get(place);
+    }
+
+    /** Place of the component of a name; -1 when there is none. */
+    int place(String name) {
+        return names.indexOf(name);
     }
 
     /** A component of a record of this shape. */

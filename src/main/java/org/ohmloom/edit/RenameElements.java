@@ -1,0 +1,44 @@
+package org.ohmloom.edit;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Harness;
+
+/**
+ * Gives elements other identities; whatever refers to them follows.
+ *
+ * @param renamed new identities by old ones, each of the same kind; two may change places
+ */
+public record RenameElements(Map<ElementId, ElementId> renamed) implements Edit {
+
+    public RenameElements {
+        Map<ElementId, ElementId> changed = new LinkedHashMap<>(renamed);
+        changed.entrySet().removeIf(entry -> entry.getKey().equals(entry.getValue()));
+        renamed = java.util.Collections.unmodifiableMap(changed);
+        renamed.forEach((old, now) -> {
+            if (old.getClass() != now.getClass()) {
+                throw new IllegalArgumentException("'" + now + "' is not the kind of identity '" + old + "' has");
+            }
+        });
+    }
+
+    @Override
+    public String label() {
+        if (renamed.size() == 1) {
+            Map.Entry<ElementId, ElementId> only = renamed.entrySet().iterator().next();
+            return "Rename " + only.getKey() + " to " + only.getValue();
+        }
+        return "Rename " + Subjects.text(renamed.keySet(), "things");
+    }
+
+    /**
+     * The harness with the new identities.
+     *
+     * @throws IllegalArgumentException when two elements would have one identity
+     */
+    @Override
+    public Harness apply(Harness before) {
+        return renamed.isEmpty() ? before : IdentityChange.of(before, renamed);
+    }
+}
