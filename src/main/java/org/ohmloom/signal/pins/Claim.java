@@ -4,6 +4,7 @@ import static org.ohmloom.units.Require.notBlank;
 import static org.ohmloom.units.Require.notNegative;
 
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.model.PinRole;
 
 /**
@@ -15,10 +16,24 @@ import org.ohmloom.model.PinRole;
  * @param amps      current it takes from or gives to the pin, A, 0 or more
  * @param switching whether it switches at a duty cycle, and so disturbs its neighbours
  * @param locked    id of the slot a person has chosen for it
+ * @param barred    ids of the slots it cannot go to although their role suits, as those that tell another range
  */
-public record Claim(String id, String owner, PinRole role, double amps, boolean switching, Optional<String> locked) {
+public record Claim(
+        String id,
+        String owner,
+        PinRole role,
+        double amps,
+        boolean switching,
+        Optional<String> locked,
+        Set<String> barred) {
+
+    /** A claim that may go to every slot of its role. */
+    public Claim(String id, String owner, PinRole role, double amps, boolean switching, Optional<String> locked) {
+        this(id, owner, role, amps, switching, locked, Set.of());
+    }
 
     public Claim {
+        barred = Set.copyOf(barred);
         notBlank(id, "id of a claim");
         notBlank(owner, "owner of claim " + id);
         notNegative(amps, "current of claim " + id);

@@ -1,66 +1,111 @@
 package org.ohmloom.signal.pins;
 
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
- * The least a claim adds to the cost of a part allocation when it goes to a slot, whatever the other waiting claims do. What it
- * may share with others that wait counts by its share: a further connector by the waiting claims of its owner, a splice or a
- * versatile pin by the room left in the slot. So the sum over all waiting claims is never more than what they add together.
+ * The least that waiting claims add to the cost of a part allocation, whatever the others do: by pair of claim and slot, and by slot.
+ * A further connector counts by the waiting claims of its owner. What a slot costs for being versatile and for its splice is drawn
+ * as the highest curve below it that never bends down, so that it can be shared out claim by claim. The sum over all waiting claims
+ * is never more than what they add together.
  */
 final class LeastAdded {
-    private final Preferences weights;
-    private final Map<String, Set<String>> connectorsByOwner = new HashMap<>();
+    private final PinProblem problem;
+    private final Surroundings around;
+    private final Standing standing;
+    private final List<Claim> waiting;
     private final Map<String, Integer> waitingByOwner = new HashMap<>();
-    private final Map<String, Integer> takenBySlot = new HashMap<>();
-    private final Map<String, Integer> switchingBySlot = new HashMap<>();
-    private final Map<String, Integer> sensitiveBySlot = new HashMap<>();
-    private final Map<String, Set<String>> besideBySlot = new HashMap<>();
 
-    LeastAdded(PinProblem problem, Map<Claim, Slot> chosen, List<Claim> waiting) {
-        this.weights = problem.preferences();
-        chosen.forEach((claim, slot) -> {
-            connectorsByOwner
-                    .computeIfAbsent(claim.owner(), owner -> new HashSet<>())
-                    .add(slot.connector());
-            takenBySlot.merge(slot.id(), 1, Integer::sum);
-            switchingBySlot.merge(slot.id(), claim.switching() ? 1 : 0, Integer::sum);
-            sensitiveBySlot.merge(slot.id(), claim.isSensitive() ? 1 : 0, Integer::sum);
-        });
+    LeastAdded(PinProblem problem, Surroundings around, Standing standing) {
+        this.problem = problem;
+        this.around = around;
+        this.standing = standing;
+        this.waiting = standing.waiting();
         waiting.forEach(claim -> waitingByOwner.merge(claim.owner(), 1, Integer::sum));
-        for (Slot slot : problem.slots()) {
-            slot.neighbours().forEach(beside -> besideBySlot
-                    .computeIfAbsent(beside, id -> new HashSet<>())
-                    .add(slot.id()));
-        }
     }
 
-    double of(Claim claim, Slot slot) {
-        double cost = 0;
-        Set<String> connectors = connectorsByOwner.getOrDefault(claim.owner(), Set.of());
-        if (!connectors.isEmpty() && !connectors.contains(slot.connector())) {
-            cost += weights.otherConnectorPoints() / waitingByOwner.get(claim.owner());
+    /** A cheapest assignment of the waiting claims at what they add at least. */
+    Relaxation.Assigned assigned() {
+        return Relaxation.of(
+                waiting,
+                problem.slots().stream().filter(slot -> standing.room(slot) > 0).toList(),
+                new Relaxation.Costs(this::ofPair, this::ofSlot, this::kind, this::kind));
+    }
+
+    double ofPair(Claim claim, Slot slot) {
+        if (!slot.serves(claim) || !standing.allows(claim, slot)) {
+            return Double.POSITIVE_INFINITY;
         }
-        int taken = takenBySlot.getOrDefault(slot.id(), 0);
+        List<Slot> kin = standing.slots(claim.owner());
+        boolean elsewhere = !kin.isEmpty()
+                && kin.stream().noneMatch(each -> each.connector().equals(slot.connector()));
+        return (elsewhere ? problem.preferences().otherConnectorPoints() / waitingByOwner.get(claim.owner()) : 0)
+                + problem.preferences().besideSwitchingPoints() * standing.disturbances(claim, slot);
+    }
+
+    /** Steps of the cost of the room left in a slot. */
+    List<Relaxation.Step> ofSlot(Slot slot) {
+        int taken = standing.claims(slot).size();
         int room = slot.capacity() - taken;
-        if (taken == 0) {
-            cost += weights.versatilePoints() * (slot.roles().size() - 1) / room;
-        } else if (taken == 1) {
-            cost += weights.splicePoints() / room;
+        double versatile =
+                problem.preferences().versatilePoints() * (slot.roles().size() - 1);
+        double splice = problem.preferences().splicePoints();
+        if (taken > 1) {
+            return List.of(new Relaxation.Step(room, 0));
         }
-        if (claim.isSensitive()) {
-            for (String beside : slot.neighbours()) {
-                cost += weights.besideSwitchingPoints() * switchingBySlot.getOrDefault(beside, 0);
-            }
+        if (taken == 1) {
+            return List.of(new Relaxation.Step(room, splice / room));
         }
-        if (claim.switching()) {
-            for (String beside : besideBySlot.getOrDefault(slot.id(), Set.of())) {
-                cost += weights.besideSwitchingPoints() * sensitiveBySlot.getOrDefault(beside, 0);
-            }
+        if (room == 1) {
+            return List.of(new Relaxation.Step(1, versatile));
         }
-        return cost;
+        double along = (versatile + splice) / room;
+        return versatile >= along
+                ? List.of(new Relaxation.Step(room, along))
+                : List.of(new Relaxation.Step(1, versatile), new Relaxation.Step(room - 1, splice / (room - 1)));
+    }
+
+    private Object kind(Claim claim) {
+        List<Slot> kin = standing.slots(claim.owner());
+        List<Object> kind = new ArrayList<>(
+                List.of(claim.role(), claim.amps(), claim.switching(), claim.locked(), claim.barred(), kin.isEmpty()));
+        if (!kin.isEmpty()) {
+            kind.add(kin.get(0).unit());
+            kind.add(standing.connectors(claim.owner()));
+            kind.add(waitingByOwner.get(claim.owner()));
+        }
+        if (around.hasExclusions()) {
+            kind.add(claim.id());
+        }
+        return kind;
+    }
+
+    private Object kind(Slot slot) {
+        List<Object> kind = new ArrayList<>(List.of(
+                slot.unit(),
+                slot.connector(),
+                slot.roles(),
+                slot.limitAmps(),
+                slot.capacity(),
+                around.special(slot),
+                standing.claims(slot),
+                around.budgets(slot)));
+        if (!slot.neighbours().isEmpty() || !around.besides(slot).isEmpty()) {
+            kind.add(disturbing(slot));
+        }
+        return kind;
+    }
+
+    private List<Integer> disturbing(Slot slot) {
+        int switching = 0;
+        int sensitive = 0;
+        for (Map.Entry<Claim, Slot> each : standing.chosen().entrySet()) {
+            String id = each.getValue().id();
+            switching += slot.neighbours().contains(id) && each.getKey().switching() ? 1 : 0;
+            sensitive += around.besides(slot).contains(id) && each.getKey().isSensitive() ? 1 : 0;
+        }
+        return List.of(switching, sensitive);
     }
 }

@@ -12,14 +12,22 @@ import java.util.Set;
  * @param claims      what needs a pin, ids unique
  * @param slots       the pins, ids unique
  * @param budgets     limits on slots together
+ * @param exclusions  claims that never all draw together
  * @param preferences what costs how much
  */
-public record PinProblem(List<Claim> claims, List<Slot> slots, List<Budget> budgets, Preferences preferences) {
+public record PinProblem(
+        List<Claim> claims, List<Slot> slots, List<Budget> budgets, List<AtMost> exclusions, Preferences preferences) {
+
+    /** A problem in which all claims may draw together. */
+    public PinProblem(List<Claim> claims, List<Slot> slots, List<Budget> budgets, Preferences preferences) {
+        this(claims, slots, budgets, List.of(), preferences);
+    }
 
     public PinProblem {
         claims = List.copyOf(claims);
         slots = List.copyOf(slots);
         budgets = List.copyOf(budgets);
+        exclusions = List.copyOf(exclusions);
         Set<String> names = new HashSet<>();
         claims.forEach(claim -> that(names.add(claim.id()), "claim %s is made twice", claim.id()));
         names.clear();

@@ -2,26 +2,34 @@ package org.ohmloom.signal.pins;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
  * The cheapest allocation of claims to slots by branch and bound (Land and Doig, Econometrica 28, 1960). A part allocation is
  * bounded from below by what it costs already and a cheapest assignment of the other claims, in which what several claims cost
- * together counts for each of them by its share. The claim with the fewest slots left is tried next, its cheapest slot first.
+ * together counts for each of them by its share. A first allocation is made owner by owner; then the claim with the fewest slots
+ * left is tried next, its cheapest slot first. As every cost is a multiple of a least one, a bound is taken up to the next multiple.
  */
 public final class PinSearch {
 
     /** Part allocations looked at before the best so far is given with its gap. */
     private static final int MOST_NODES = 4_000;
 
+    /** Pairs of claim and slot looked at in all of them together. */
+    private static final long MOST_PAIRS = 6_000_000;
+
     private static final double NOISE = 1e-9;
 
     private final PinProblem problem;
+    private final Surroundings around;
+    private final Standing standing;
+    private final double stepPoints;
     private final int mostNodes;
-    private final Map<Claim, Slot> chosen = new LinkedHashMap<>();
     private Optional<Map<Claim, Slot>> best = Optional.empty();
     private double bestCost = Double.POSITIVE_INFINITY;
     private double openBound = Double.POSITIVE_INFINITY;
@@ -29,12 +37,17 @@ public final class PinSearch {
 
     private PinSearch(PinProblem problem, int mostNodes) {
         this.problem = problem;
+        this.around = new Surroundings(problem);
+        this.standing = new Standing(problem, around);
+        this.stepPoints = problem.preferences().stepPoints();
         this.mostNodes = mostNodes;
     }
 
     /** The cheapest allocation, or why there is none. */
     public static PinPlan plan(PinProblem problem) {
-        return plan(problem, MOST_NODES);
+        long pairs =
+                Math.max(1, (long) problem.claims().size() * problem.slots().size());
+        return plan(problem, (int) Math.max(1, Math.min(MOST_NODES, MOST_PAIRS / pairs)));
     }
 
     static PinPlan plan(PinProblem problem, int mostNodes) {
@@ -43,6 +56,7 @@ public final class PinSearch {
             return scarce.get();
         }
         PinSearch search = new PinSearch(problem, mostNodes);
+        FirstPlan.of(problem, search.around).ifPresent(search::keep);
         search.branch();
         return search.answer();
     }
@@ -59,13 +73,17 @@ public final class PinSearch {
         return stopped ? new PinPlan.Unknown(nodes) : Currents.inTheWay(problem);
     }
 
+    private void keep(Map<Claim, Slot> whole) {
+        double cost = AllocationCost.of(problem, whole);
+        if (cost < bestCost - NOISE) {
+            bestCost = cost;
+            best = Optional.of(new LinkedHashMap<>(whole));
+        }
+    }
+
     private void branch() {
-        if (chosen.size() == problem.claims().size()) {
-            double cost = AllocationCost.of(problem, chosen);
-            if (cost < bestCost - NOISE) {
-                bestCost = cost;
-                best = Optional.of(new LinkedHashMap<>(chosen));
-            }
+        if (standing.chosen().size() == problem.claims().size()) {
+            keep(standing.chosen());
             return;
         }
         double bound = bound();
@@ -77,59 +95,44 @@ public final class PinSearch {
             return;
         }
         nodes++;
-        Claim next = next();
-        double before = AllocationCost.of(problem, chosen);
-        List<Slot> slots = new ArrayList<>(open(next));
-        Map<Slot, Double> added = new LinkedHashMap<>();
-        for (Slot slot : slots) {
-            chosen.put(next, slot);
-            added.put(slot, AllocationCost.of(problem, chosen) - before);
-            chosen.remove(next);
+        Claim next = null;
+        List<Slot> slots = List.of();
+        for (Claim claim : standing.waiting()) {
+            List<Slot> open = open(claim);
+            if (next == null || open.size() < slots.size()) {
+                next = claim;
+                slots = open;
+            }
         }
+        Claim tried = Objects.requireNonNull(next);
+        Map<Slot, Double> added = new HashMap<>();
+        slots.forEach(slot -> added.put(slot, standing.added(tried, slot)));
         slots.sort(Comparator.comparing(added::get));
         for (Slot slot : slots) {
-            chosen.put(next, slot);
+            standing.put(tried, slot);
             branch();
-            chosen.remove(next);
+            standing.take(tried);
         }
     }
 
-    /** The claim with the fewest slots left; the first of equals. */
-    private Claim next() {
-        return problem.claims().stream()
-                .filter(claim -> !chosen.containsKey(claim))
-                .min(Comparator.comparingInt(claim -> open(claim).size()))
-                .orElseThrow();
-    }
-
-    /** The slots a claim can still go to: with room, and within every limit of current. */
+    /** The slots a claim can still go to, in their order. */
     private List<Slot> open(Claim claim) {
-        return problem.slotsFor(claim).stream()
-                .filter(slot -> left(slot) > 0 && Currents.allow(problem, chosen, claim, slot))
-                .toList();
-    }
-
-    private int left(Slot slot) {
-        return slot.capacity()
-                - (int) chosen.values().stream().filter(slot::equals).count();
+        List<Slot> open = new ArrayList<>();
+        for (Slot slot : around.serving(claim)) {
+            if (standing.allows(claim, slot)) {
+                open.add(slot);
+            }
+        }
+        return open;
     }
 
     /** No way to go on from here costs less than this; infinite when there is none. */
     private double bound() {
-        List<Claim> waiting = problem.claims().stream()
-                .filter(claim -> !chosen.containsKey(claim))
-                .toList();
-        Map<Slot, Integer> free = new LinkedHashMap<>();
-        problem.slots().forEach(slot -> free.put(slot, left(slot)));
-        LeastAdded least = new LeastAdded(problem, chosen, waiting);
-        Relaxation.Assigned assigned = Relaxation.of(
-                waiting,
-                free,
-                (claim, slot) -> slot.serves(claim) && Currents.allow(problem, chosen, claim, slot)
-                        ? least.of(claim, slot)
-                        : Double.POSITIVE_INFINITY);
-        return assigned.unserved().isEmpty()
-                ? AllocationCost.of(problem, chosen) + assigned.costPoints()
-                : Double.POSITIVE_INFINITY;
+        Relaxation.Assigned assigned = new LeastAdded(problem, around, standing).assigned();
+        if (!assigned.unserved().isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double bound = standing.costPoints() + assigned.costPoints();
+        return stepPoints > 0 ? Math.ceil((bound - 1e-6) / stepPoints) * stepPoints : bound;
     }
 }

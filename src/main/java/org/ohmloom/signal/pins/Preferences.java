@@ -2,6 +2,8 @@ package org.ohmloom.signal.pins;
 
 import static org.ohmloom.units.Require.notNegative;
 
+import java.math.BigInteger;
+
 /**
  * How much each thing that is better avoided costs; only their proportions matter. There is no published source: the usual
  * values say in which order a builder gives way, each a little more than several of the next.
@@ -17,10 +19,25 @@ public record Preferences(
     /** The usual order: quiet readings, whole connectors, few splices, versatile pins kept spare. */
     public static final Preferences USUAL = new Preferences(8, 4, 2, 0.25);
 
+    private static final double THOUSANDTHS = 1000;
+
     public Preferences {
         notNegative(besideSwitchingPoints, "cost of a switching neighbour");
         notNegative(otherConnectorPoints, "cost of another connector");
         notNegative(splicePoints, "cost of a splice");
         notNegative(versatilePoints, "cost of a versatile pin");
+    }
+
+    /** The largest number of which every cost is a multiple, found to a thousandth; 0 when there is none. */
+    double stepPoints() {
+        long step = 0;
+        for (double each : new double[] {besideSwitchingPoints, otherConnectorPoints, splicePoints, versatilePoints}) {
+            long thousandths = Math.round(each * THOUSANDTHS);
+            if (Math.abs(thousandths - each * THOUSANDTHS) > 1e-9 * THOUSANDTHS) {
+                return 0;
+            }
+            step = BigInteger.valueOf(step).gcd(BigInteger.valueOf(thousandths)).longValue();
+        }
+        return step / THOUSANDTHS;
     }
 }

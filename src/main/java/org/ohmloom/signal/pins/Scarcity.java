@@ -1,11 +1,9 @@
 package org.ohmloom.signal.pins;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -22,10 +20,7 @@ final class Scarcity {
 
     /** Why there is no allocation by roles and counts alone; empty when there is one. */
     static Optional<PinPlan.Impossible> of(PinProblem problem) {
-        Map<Slot, Integer> free = new LinkedHashMap<>();
-        problem.slots().forEach(slot -> free.put(slot, slot.capacity()));
-        Relaxation.Assigned assigned = Relaxation.of(
-                problem.claims(), free, (claim, slot) -> slot.serves(claim) ? 0 : Double.POSITIVE_INFINITY);
+        Relaxation.Assigned assigned = Relaxation.byRole(problem);
         if (assigned.unserved().isEmpty()) {
             return Optional.empty();
         }

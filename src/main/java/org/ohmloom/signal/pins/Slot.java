@@ -15,6 +15,7 @@ import org.ohmloom.model.PinRole;
  * A pin of a control unit that claims compete for.
  *
  * @param id         identity, as {@code U1.AN3}
+ * @param unit       the unit it is on; all lines of one owner go to one unit
  * @param connector  the connector it is in
  * @param roles      what it can be, at least one
  * @param capacity   how many claims it takes, 1 or more: several sensors share one reference supply
@@ -23,11 +24,23 @@ import org.ohmloom.model.PinRole;
  */
 public record Slot(
         String id,
+        String unit,
         String connector,
         Set<PinRole> roles,
         int capacity,
         OptionalDouble limitAmps,
         Set<String> neighbours) {
+
+    /** A slot of the only unit there is. */
+    public Slot(
+            String id,
+            String connector,
+            Set<PinRole> roles,
+            int capacity,
+            OptionalDouble limitAmps,
+            Set<String> neighbours) {
+        this(id, "", connector, roles, capacity, limitAmps, neighbours);
+    }
 
     public Slot {
         notBlank(id, "id of a slot");
@@ -38,9 +51,10 @@ public record Slot(
         neighbours = Collections.unmodifiableSet(new TreeSet<>(neighbours));
     }
 
-    /** Whether it can serve a claim by itself: by role, by current, and by what a person has chosen. */
+    /** Whether it can serve a claim by itself: by role, by range, by current, and by what a person has chosen. */
     public boolean serves(Claim claim) {
         return roles.contains(claim.role())
+                && !claim.barred().contains(id)
                 && (limitAmps.isEmpty() || claim.amps() <= limitAmps.getAsDouble())
                 && claim.locked().map(id::equals).orElse(true);
     }
