@@ -34,7 +34,7 @@ public final class Document {
     }
 
     /** A harness that lives in no file yet. */
-    static Document unsaved(Harness harness, String name) {
+    public static Document unsaved(Harness harness, String name) {
         return new Document(new Session(harness, Optional.empty()), name, Optional.empty());
     }
 

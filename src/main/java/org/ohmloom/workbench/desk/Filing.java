@@ -60,6 +60,12 @@ public final class Filing {
         }
     }
 
+    /** Puts a document that begins here on the desk; the caller has asked whether the one there may be left. */
+    public void put(Document begun, String message) {
+        desk.open(begun);
+        desk.say(message);
+    }
+
     /** Saves; asks where when the document lives in no file yet. Whether it is saved now. */
     public boolean save() {
         Optional<Document> document = desk.document();

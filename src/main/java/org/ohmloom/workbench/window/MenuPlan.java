@@ -29,6 +29,9 @@ final class MenuPlan {
                     "File",
                     'F',
                     List.of(
+                            "new-guided",
+                            "new-empty",
+                            LINE,
                             "open-file",
                             RECENT,
                             EXAMPLES,

@@ -82,7 +82,15 @@ final class StartView extends JPanel {
         open.putClientProperty(
                 FlatClientProperties.STYLE,
                 "background: $Button.default.background; foreground: $Button.default.foreground; focusedBackground: $Button.default.focusedBackground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground; margin: 7,14,7,14");
-        pane.add(open, "growx 0, gapbottom 18");
+        pane.add(open, "growx 0, gapbottom 4");
+        JButton guided = new JButton(book.get("new-guided"));
+        JButton empty = new JButton(book.get("new-empty"));
+        for (JButton begin : List.of(guided, empty)) {
+            begin.setIcon(null);
+            begin.putClientProperty(FlatClientProperties.STYLE, "margin: 7,14,7,14");
+        }
+        pane.add(guided, "growx 0, split 2");
+        pane.add(empty, "growx 0, gapbottom 18");
         pane.add(PaneTitle.of("Opened last"), "gapbottom 4");
         pane.add(recent);
         refresh();

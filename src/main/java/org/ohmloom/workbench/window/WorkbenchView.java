@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
@@ -53,6 +54,8 @@ import org.ohmloom.workbench.findings.FindingsPane;
 import org.ohmloom.workbench.findings.RemediesDialog;
 import org.ohmloom.workbench.findings.StepFinding;
 import org.ohmloom.workbench.findings.TryRemedies;
+import org.ohmloom.workbench.guide.FirstStepBanner;
+import org.ohmloom.workbench.guide.GuideCommands;
 import org.ohmloom.workbench.inspect.InspectorPane;
 import org.ohmloom.workbench.lists.ListsPane;
 import org.ohmloom.workbench.lists.NewLoadGroup;
@@ -77,6 +80,7 @@ public final class WorkbenchView extends JPanel {
     private final transient Desk desk;
     private final transient Filing filing;
     private final transient CommandBook book;
+    private final transient Executor reader;
     private final transient Journal journal = new Journal();
     private final transient Map<String, JSplitPane> dividers = new TreeMap<>();
     private final LayoutPane layout;
@@ -94,6 +98,7 @@ public final class WorkbenchView extends JPanel {
      */
     public WorkbenchView(Services services, WindowTasks windows) {
         super(new CardLayout());
+        reader = services.reader();
         desk = new Desk(services.calculation(), services.eventThread());
         filing =
                 new Filing(desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
@@ -191,6 +196,7 @@ public final class WorkbenchView extends JPanel {
 
     private List<Command> commands(Bench bench, List<Command> cures, List<Command> revisions, WindowTasks windows) {
         List<Command> all = new ArrayList<>();
+        all.addAll(GuideCommands.of(() -> this, filing, reader));
         all.add(new OpenFile(filing));
         Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
         all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));
@@ -229,6 +235,7 @@ public final class WorkbenchView extends JPanel {
         JPanel work = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
         work.add(new ToolBar(book, desk), "growx");
         work.add(new CautionBanner(preferences, windows.cautions()), "growx");
+        work.add(new FirstStepBanner(desk, book.get("new-guided")), "growx");
         work.add(views(), "grow, push");
         work.add(
                 new StatusBar(desk, book.get("stop-calculating"), () -> findings.findings()

@@ -24,6 +24,8 @@ class CommandBookTest {
 
     private static final String GOLDEN =
             """
+            new-guided | New harness, guided… | Ctrl+N
+            new-empty | New empty harness | Ctrl+Shift+N
             open-file | Open… | Ctrl+O
             open-example-teaching | Teaching harness |
             open-example-star-ground | Star ground |

@@ -1,0 +1,120 @@
+package org.ohmloom.workbench.guide;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.analysis.start.StartCraft;
+import org.ohmloom.workbench.words.Words;
+
+/** The first page of the guide: what it is for, what feeds it, and the places where things sit. */
+final class GuideSupply extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Words words = Words.of("guide");
+    private final JTextField title = new JTextField(words.get("untitled"));
+    private final JComboBox<String> craft = new JComboBox<>(
+            Arrays.stream(StartCraft.values()).map(GuideAnswers::shown).toArray(String[]::new));
+    private final JComboBox<String> volts = new JComboBox<>(new String[] {"12 V", "24 V", "48 V"});
+    private final JTextField ampHours = new JTextField("80 Ah");
+    private final JTextField alternator = new JTextField();
+    private final JComboBox<String> supplyPlace = new JComboBox<>();
+    private final JComboBox<String> switchPlace = new JComboBox<>();
+    private final JComboBox<String> unitPlace = new JComboBox<>();
+    private final GuideTable places;
+
+    GuideSupply() {
+        super(new MigLayout("insets 0, fill, wrap 4, gapy 6", "[][grow,fill]18[][grow,fill]"));
+        places = new GuideTable(
+                "places",
+                words.get("places"),
+                words.get("places.about"),
+                words.get("add-row"),
+                words.get("remove-row"),
+                List.of(
+                        GuideTable.Head.typed(words.get("name")),
+                        GuideTable.Head.typed(words.get("ambient")),
+                        GuideTable.Head.typed(words.get("metres"))),
+                () -> List.of("", "40 °C", "2 m"));
+        places.row(List.of(words.get("place.battery"), "40 °C", "0.8 m"));
+        places.row(List.of(words.get("place.driver"), "40 °C", "1.5 m"));
+        places.row(List.of(words.get("place.rear"), "40 °C", "4 m"));
+        add("title", title);
+        add("craft", craft);
+        add("volts", volts);
+        add("amp-hours", ampHours);
+        add("supply-place", supplyPlace);
+        add("alternator", alternator);
+        add("switch-place", switchPlace);
+        add("unit-place", unitPlace);
+        add(places, "span, grow, push, gaptop 8");
+        places.table().getModel().addTableModelListener(event -> fill());
+        fill();
+        switchPlace.setSelectedIndex(1);
+    }
+
+    private void add(String key, JComponent field) {
+        JLabel label = new JLabel(words.get(key));
+        label.setLabelFor(field);
+        field.setName("guide-" + key);
+        field.getAccessibleContext().setAccessibleName(words.get(key));
+        add(label);
+        add(field, "wmin 60");
+    }
+
+    /** Names of the places entered; at least one, maybe blank. */
+    List<String> placeNames() {
+        List<String> names = java.util.stream.IntStream.range(
+                        0, places.table().getModel().getRowCount())
+                .mapToObj(row -> String.valueOf(places.table().getModel().getValueAt(row, 0))
+                        .strip())
+                .filter(name -> !name.isEmpty())
+                .toList();
+        return names.isEmpty() ? List.of("") : names;
+    }
+
+    private void fill() {
+        fill(supplyPlace, this::placeNames);
+        fill(switchPlace, this::placeNames);
+        fill(unitPlace, () -> {
+            List<String> all = new java.util.ArrayList<>(List.of(GuideAnswers.none()));
+            all.addAll(placeNames());
+            return all;
+        });
+    }
+
+    private static void fill(JComboBox<String> box, Supplier<List<String>> choices) {
+        Object chosen = box.getSelectedItem();
+        box.setModel(new DefaultComboBoxModel<>(choices.get().toArray(String[]::new)));
+        if (chosen != null && choices.get().contains(chosen)) {
+            box.setSelectedItem(chosen);
+        }
+    }
+
+    GuideAnswers answers(List<List<String>> loads, List<List<String>> sensors) {
+        places.commit();
+        return new GuideAnswers(
+                title.getText().strip(),
+                text(craft),
+                text(volts),
+                ampHours.getText(),
+                text(supplyPlace),
+                alternator.getText(),
+                text(switchPlace),
+                text(unitPlace),
+                places.rows(),
+                loads,
+                sensors);
+    }
+
+    private static String text(JComboBox<String> box) {
+        return String.valueOf(box.getSelectedItem());
+    }
+}
