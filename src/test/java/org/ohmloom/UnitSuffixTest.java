@@ -71,6 +71,8 @@ class UnitSuffixTest {
             "org.ohmloom.model.Calibration$SteinhartHart.b",
             "org.ohmloom.model.Calibration$SteinhartHart.c",
             // V, ohm, A or Hz, as the kind beside it says
+            "org.ohmloom.signal.bus.wiring.BusProblem.limit",
+            "org.ohmloom.signal.bus.wiring.BusProblem.value",
             "org.ohmloom.signal.calibration.CurvePoint.signal",
             "org.ohmloom.signal.calibration.Resolution.step",
             "org.ohmloom.remedy.Effect.after",

@@ -1,7 +1,9 @@
 package org.ohmloom.review;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -10,6 +12,8 @@ import org.ohmloom.bundle.length.CutLengths;
 import org.ohmloom.bundle.section.BundleStudy;
 import org.ohmloom.bundle.splice.SpliceAdvice;
 import org.ohmloom.graph.Assumption;
+import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.graph.Upstream;
@@ -20,6 +24,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.signal.study.SignalStudy;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.size.JointChoice;
@@ -162,6 +167,14 @@ public record Evidence(
     /** What the tests of the finished harness rest on. */
     public BenchInput bench() {
         return new BenchInput(harness, tables, basis, routes, ratings, solutions);
+    }
+
+    /** Channels, calibrations and data buses. */
+    public SignalStudy signals() {
+        Map<BranchId, Law> laws = new HashMap<>();
+        ratings.forEach((wire, rating) ->
+                drawn.branch(wire).ifPresent(branch -> laws.put(branch.id(), new Law.Resistance(rating.ohms()))));
+        return SignalStudy.of(harness, drawn.withLaws(laws), lengths.metres(), tables.signals());
     }
 
     /** What a wire is, carries and may carry. */

@@ -3,6 +3,7 @@ package org.ohmloom.signal.calibration;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.ohmloom.model.InputRange;
 import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Pin;
 
@@ -43,15 +44,19 @@ public record ConverterInput(
         OptionalDouble full = pin.pullUpOhms().isPresent()
                 ? pin.pullUpVolts()
                 : ratiometric.orElse(false) ? referenceVolts : OptionalDouble.empty();
+        Optional<InputRange> range = pin.range();
+        OptionalDouble highest = range.map(InputRange::highestVolts).orElse(OptionalDouble.empty());
         return new ConverterInput(
                 pin.pullUpOhms().isPresent() ? pin.pullUpVolts() : OptionalDouble.empty(),
                 pin.pullUpVolts().isPresent() ? pin.pullUpOhms() : OptionalDouble.empty(),
                 stage.shuntOhms(),
                 ratiometric,
-                0,
-                full,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
+                range.map(InputRange::lowestVolts)
+                        .orElse(OptionalDouble.empty())
+                        .orElse(0),
+                highest.isPresent() ? highest : full,
+                range.map(InputRange::lowestHertz).orElse(OptionalDouble.empty()),
+                range.map(InputRange::highestHertz).orElse(OptionalDouble.empty()),
                 stage.converterBits().map(OptionalInt::of).orElse(OptionalInt.empty()));
     }
 

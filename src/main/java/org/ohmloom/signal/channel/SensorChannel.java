@@ -10,7 +10,7 @@ import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
 
 /**
- * A sensor and the input that reads it, by the wires that join them.
+ * A sensor and the input that reads it, by the plan of the unit's pins or by the wires that join them.
  *
  * @param name      what the channel is called in its unit
  * @param component the sensor
@@ -20,6 +20,7 @@ import org.ohmloom.model.Sensor;
  * @param pin       the input
  * @param fedBy     the reference supply of that unit the sensor's supply is joined to
  * @param supplied  whether the sensor's supply is joined to anything
+ * @param wired     whether wires join the signal to the input
  */
 public record SensorChannel(
         String name,
@@ -29,7 +30,8 @@ public record SensorChannel(
         ControlUnit device,
         Pin pin,
         Optional<Pin> fedBy,
-        boolean supplied) {
+        boolean supplied,
+        boolean wired) {
 
     /** What the sensor measures, if entered. */
     public Optional<Measurement> measurement() {

@@ -7,6 +7,7 @@ import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.Islands;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
@@ -14,7 +15,10 @@ import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
 
-/** Finds the channels of a harness: a signal that wires and contacts alone lead to an input. O(sensors x pins). */
+/**
+ * Finds the channels of a harness: what the plan of a unit's pins says, and each signal that wires and contacts alone lead to an input
+ * of a unit the plan does not name for it. O(sensors x pins).
+ */
 public final class SensorChannels {
 
     private final Harness harness;
@@ -42,8 +46,10 @@ public final class SensorChannels {
         for (Component unit : harness.components().all()) {
             if (unit.device() instanceof ControlUnit device) {
                 for (Pin pin : device.pins()) {
-                    if (pin.role().isInput()) {
-                        read(unit, device, pin, channels);
+                    for (Component component : harness.components().all()) {
+                        if (component.device() instanceof Sensor sensor) {
+                            channel(unit, device, pin, component, sensor).ifPresent(channels::add);
+                        }
                     }
                 }
             }
@@ -51,22 +57,30 @@ public final class SensorChannels {
         return channels;
     }
 
-    private void read(Component unit, ControlUnit device, Pin pin, List<SensorChannel> channels) {
-        for (Component component : harness.components().all()) {
-            if (component.device() instanceof Sensor sensor && joined(unit, pin.name(), component, Sensor.SIGNAL)) {
-                channels.add(new SensorChannel(
-                        component.name(),
-                        component,
-                        sensor,
-                        unit,
-                        device,
-                        pin,
-                        device.pinsOf(PinRole.REFERENCE_SUPPLY)
-                                .filter(each -> joined(unit, each.name(), component, Sensor.SUPPLY))
-                                .findFirst(),
-                        point(component, Sensor.SUPPLY).isPresent()));
-            }
+    private Optional<SensorChannel> channel(
+            Component unit, ControlUnit device, Pin pin, Component component, Sensor sensor) {
+        Optional<Channel> planned = device.channels().stream()
+                .filter(each ->
+                        each.pin().equals(pin.name()) && each.component().equals(component.id()))
+                .findFirst();
+        boolean wired = pin.role().isInput() && joined(unit, pin.name(), component, Sensor.SIGNAL);
+        if (planned.isEmpty() && !wired) {
+            return Optional.empty();
         }
+        Optional<Pin> fedBy = device.pinsOf(PinRole.REFERENCE_SUPPLY)
+                .filter(each -> joined(unit, each.name(), component, Sensor.SUPPLY))
+                .findFirst()
+                .or(() -> planned.flatMap(Channel::supplyPin).flatMap(device::pin));
+        return Optional.of(new SensorChannel(
+                planned.map(Channel::name).orElse(component.name()),
+                component,
+                sensor,
+                unit,
+                device,
+                pin,
+                fedBy,
+                fedBy.isPresent() || point(component, Sensor.SUPPLY).isPresent(),
+                wired));
     }
 
     private boolean joined(Component one, String terminal, Component other, String otherTerminal) {

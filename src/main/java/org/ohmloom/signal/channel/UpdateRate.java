@@ -38,7 +38,7 @@ public record UpdateRate(
     /** Values for each turn of the corner frequency. */
     public static final double VALUES_PER_TURN = 10;
 
-    private static final double[] STEPS = {1, 2, 5, 10};
+    private static final List<Integer> STEPS = List.of(1, 2, 5, 10);
 
     /** Rounding up passes over so much of a step, as a share: not by rounding of products alone. */
     private static final double NOISE_RATIO = 1e-9;
@@ -74,7 +74,7 @@ public record UpdateRate(
         positive(timeConstantSeconds, "time constant");
         double least = VALUES_PER_TURN / (2 * Math.PI * timeConstantSeconds);
         double decade = Math.pow(10, Math.max(0, Math.floor(Math.log10(least))));
-        for (double step : STEPS) {
+        for (int step : STEPS) {
             if (least <= step * decade * (1 + NOISE_RATIO)) {
                 return step * decade;
             }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Random;
 
 /** A bus frame by frame: whenever it is free, the first of what is ready to send begins and is not broken off. */
-final class BusSimulation {
+public final class BusSimulation {
     private final List<Message> ordered;
     private final double bitSeconds;
     private final Random random;
@@ -16,7 +16,7 @@ final class BusSimulation {
      * @param ordered     messages, first priority first
      * @param worstPhases whether all fall due together just after a long frame has begun
      */
-    BusSimulation(List<Message> ordered, double bitsPerSecond, Random random, boolean worstPhases) {
+    public BusSimulation(List<Message> ordered, double bitsPerSecond, Random random, boolean worstPhases) {
         this.ordered = ordered;
         this.bitSeconds = 1 / bitsPerSecond;
         this.random = random;
@@ -41,7 +41,7 @@ final class BusSimulation {
     }
 
     /** Runs for some time; takes down the longest time from the begin of a period to the end of its frame. */
-    void run(double seconds, double[] latest) {
+    public void run(double seconds, double[] latest) {
         double now = 0;
         while (now < seconds) {
             int next = -1;

@@ -144,6 +144,7 @@ class SensorCalibrationTest {
                 unit,
                 pin,
                 fedBy,
+                true,
                 true);
     }
 

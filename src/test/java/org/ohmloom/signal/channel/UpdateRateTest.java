@@ -104,6 +104,7 @@ class UpdateRateTest {
                         unit,
                         pin,
                         Optional.empty(),
+                        true,
                         true),
                 TABLES.signals());
     }
