@@ -2,6 +2,7 @@ package org.ohmloom.workbench;
 
 import java.awt.EventQueue;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
@@ -11,16 +12,22 @@ import org.ohmloom.analysis.Analyst;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.SceneLayout;
 import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.store.RecoveryFolder;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Prompts;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.export.PackDialog;
+import org.ohmloom.workbench.recovery.Autosave;
+import org.ohmloom.workbench.recovery.Recovery;
+import org.ohmloom.workbench.recovery.RecoveryPlace;
 import org.ohmloom.workbench.settings.PreferenceNode;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.window.ErrorReport;
+import org.ohmloom.workbench.window.RecoveryDialog;
 import org.ohmloom.workbench.window.WindowPrompts;
 import org.ohmloom.workbench.window.WorkbenchWindow;
+import org.ohmloom.workbench.words.Words;
 
 /** Opens the workbench. */
 public final class Workbench {
@@ -45,11 +52,35 @@ public final class Workbench {
     private static void show(Optional<Path> file, Runnable closed) {
         PreferenceStore preferences = PreferenceNode.ofUser();
         preferences.now().look().install();
-        WorkbenchWindow window = window(preferences, closed);
+        RecoveryFolder folder = RecoveryPlace.ofUser();
+        Executor writer = background("recovery");
+        Autosave[] autosave = new Autosave[1];
+        WorkbenchWindow window = window(preferences, () -> {
+            autosave[0].close();
+            // What is still to be forgotten is, before the program ends.
+            writer.execute(closed);
+        });
+        Desk desk = window.view().desk();
+        autosave[0] = new Autosave(desk, folder, writer, Clock.systemUTC(), 1, Autosave.USUAL_PAUSE_MILLIS);
         Thread.setDefaultUncaughtExceptionHandler(
                 new ErrorReport(() -> window, window.view().journal()));
         window.setVisible(true);
         file.ifPresent(window.view().filing()::open);
+        Words words = Words.of("recovery");
+        new Recovery(folder, writer, EventQueue::invokeLater)
+                .offer(
+                        new RecoveryDialog(() -> window),
+                        copy -> window.view().filing().put(copy, words.get("restored", copy.name())),
+                        () -> window.view().book().get("compare-saved").run(),
+                        sentence -> new WindowPrompts(() -> window).problem(words.get("failed.title"), sentence));
+    }
+
+    private static Executor background(String name) {
+        return Executors.newSingleThreadExecutor(task -> {
+            Thread thread = new Thread(task, name);
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     /** A window that is not shown yet. */
@@ -66,11 +97,7 @@ public final class Workbench {
         WireTables tables = WireTables.bundled();
         SceneFonts fonts = SceneFonts.load();
         SceneLayout layout = new SceneLayout(fonts);
-        Executor reader = Executors.newSingleThreadExecutor(task -> {
-            Thread thread = new Thread(task, "reader");
-            thread.setDaemon(true);
-            return thread;
-        });
+        Executor reader = background("reader");
         return new Services(
                 (question, cancel, soFar) -> Analyst.analyse(
                         question.harness(), question.file().map(tables::beside).orElse(tables), cancel, soFar),

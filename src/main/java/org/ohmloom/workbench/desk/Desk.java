@@ -115,7 +115,7 @@ public final class Desk {
     }
 
     /** Puts a document on the desk in the place of the one there. */
-    void open(Document opened) {
+    public void open(Document opened) {
         document = Optional.of(opened);
         results = Results.NONE;
         dutyRanges.clear();

@@ -27,7 +27,7 @@ public final class Document {
      *
      * @throws HarnessFileException when it cannot be read; one line says why
      */
-    static Document read(Path file) throws HarnessFileException {
+    public static Document read(Path file) throws HarnessFileException {
         StoredHarness stored = HarnessFiles.readStored(file);
         return new Document(
                 new Session(stored.harness(), Optional.of(file)), nameOf(file), Optional.of(stored.stamp()));
@@ -60,7 +60,7 @@ public final class Document {
      *
      * @throws HarnessFileException when it cannot be saved or was changed on disk meanwhile; nothing is lost then
      */
-    void save() throws HarnessFileException {
+    public void save() throws HarnessFileException {
         Path file = file().orElseThrow(() -> new IllegalStateException("it lives in no file yet"));
         write(file, stamp);
     }

@@ -42,17 +42,19 @@ record GuideAnswers(
         List<List<String>> loads,
         List<List<String>> sensors) {
 
-    private static final Words WORDS = Words.of("guide");
+    private static Words words() {
+        return Words.of("guide");
+    }
 
     /** What a person reads for a value to choose. */
     static String shown(Enum<?> value) {
-        return WORDS.get(
-                "choice." + value.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        return words().get("choice."
+                + value.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
     }
 
     /** The word for no control unit. */
     static String none() {
-        return WORDS.get("no-unit");
+        return words().get("no-unit");
     }
 
     /**
@@ -65,18 +67,18 @@ record GuideAnswers(
                 title,
                 chosen(StartCraft.values(), craft),
                 new StartSupply(
-                        number(volts, Unit.VOLT, WORDS.get("volts")),
-                        number(ampHours, Unit.AMP_HOUR, WORDS.get("amp-hours")),
+                        number(volts, Unit.VOLT, words().get("volts")),
+                        number(ampHours, Unit.AMP_HOUR, words().get("amp-hours")),
                         supplyPlace,
                         alternator.isBlank()
                                 ? OptionalDouble.empty()
-                                : OptionalDouble.of(number(alternator, Unit.AMP, WORDS.get("alternator")))),
+                                : OptionalDouble.of(number(alternator, Unit.AMP, words().get("alternator")))),
                 rows(
                         places,
                         row -> new StartPlace(
                                 row.get(0),
-                                number(row.get(1), Unit.DEGREE_CELSIUS, row.get(0) + ", " + WORDS.get("ambient")),
-                                number(row.get(2), Unit.METRE, row.get(0) + ", " + WORDS.get("metres")))),
+                                number(row.get(1), Unit.DEGREE_CELSIUS, row.get(0) + ", " + words().get("ambient")),
+                                number(row.get(2), Unit.METRE, row.get(0) + ", " + words().get("metres")))),
                 switchPlace,
                 unitPlace.isBlank() || unitPlace.equals(none()) ? Optional.empty() : Optional.of(unitPlace),
                 rows(
@@ -84,7 +86,7 @@ record GuideAnswers(
                         row -> new StartLoad(
                                 row.get(0),
                                 chosen(StartLoad.Kind.values(), row.get(1)),
-                                number(row.get(2), Unit.AMP, row.get(0) + ", " + WORDS.get("current")),
+                                number(row.get(2), Unit.AMP, row.get(0) + ", " + words().get("current")),
                                 row.get(3),
                                 chosen(StartLoad.Control.values(), row.get(4)))),
                 rows(

@@ -1,0 +1,125 @@
+package org.ohmloom.workbench.recovery;
+
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javax.swing.Timer;
+import org.ohmloom.model.Harness;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.RecoveryFolder;
+import org.ohmloom.store.RecoverySnapshot;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Document;
+import org.ohmloom.workbench.desk.Topic;
+
+/**
+ * Keeps the harness on a desk aside a few seconds after it was changed, and forgets it as soon as it is saved, discarded or
+ * closed. Belongs to the event thread; only the writing is done elsewhere, in the order it was asked for.
+ */
+public final class Autosave {
+
+    /** How long after a change it is kept, ms. */
+    public static final int USUAL_PAUSE_MILLIS = 3000;
+
+    private static final Logger LOG = Logger.getLogger(Autosave.class.getName());
+
+    private final Desk desk;
+    private final RecoveryFolder folder;
+    private final Executor writer;
+    private final Clock clock;
+    private final String key;
+    private final Timer timer;
+    private Optional<Document> document = Optional.empty();
+    private Optional<Harness> kept = Optional.empty();
+    private int changes;
+
+    /**
+     * Begins to listen at a desk.
+     *
+     * @param folder      where snapshots are kept
+     * @param writer      runs the writing, one after the other
+     * @param number      number of the window in this program
+     * @param pauseMillis how long after a change it is kept, ms
+     */
+    public Autosave(Desk desk, RecoveryFolder folder, Executor writer, Clock clock, int number, int pauseMillis) {
+        this.desk = desk;
+        this.folder = folder;
+        this.writer = writer;
+        this.clock = clock;
+        this.key = RecoveryPlace.owner().replace('@', '-') + "-" + number;
+        this.timer = new Timer(pauseMillis, event -> keep());
+        timer.setRepeats(false);
+        desk.listen(this::changed);
+    }
+
+    /** Stops, and forgets what is kept: the document was saved or its changes are not wanted. */
+    public void close() {
+        timer.stop();
+        forget();
+    }
+
+    private void changed(Topic topic) {
+        if (topic == Topic.DOCUMENT) {
+            if (!desk.document().equals(document)) {
+                document = desk.document();
+                changes = 0;
+                timer.stop();
+                forget();
+            }
+            if (isChanged()) {
+                later();
+            } else {
+                changes = 0;
+                timer.stop();
+                forget();
+            }
+        } else if (topic == Topic.HARNESS) {
+            changes++;
+            if (isChanged()) {
+                later();
+            } else {
+                timer.stop();
+                forget();
+            }
+        }
+    }
+
+    /** Not put off by further changes: a person who never pauses is not left without a snapshot. */
+    private void later() {
+        if (!timer.isRunning()) {
+            timer.start();
+        }
+    }
+
+    private boolean isChanged() {
+        return desk.document().filter(open -> open.session().isChanged()).isPresent();
+    }
+
+    private void keep() {
+        desk.document().filter(open -> open.session().isChanged()).ifPresent(open -> {
+            Harness harness = open.harness();
+            if (kept.filter(before -> before == harness).isPresent()) {
+                return;
+            }
+            kept = Optional.of(harness);
+            RecoverySnapshot snapshot = new RecoverySnapshot(
+                    key, RecoveryPlace.owner(), open.name(), open.file(), Math.max(1, changes), clock.instant());
+            writer.execute(() -> {
+                try {
+                    folder.keep(snapshot, harness);
+                } catch (HarnessFileException refused) {
+                    LOG.log(Level.WARNING, "not kept for recovery: {0}", refused.getMessage());
+                }
+            });
+        });
+    }
+
+    private void forget() {
+        if (kept.isPresent()) {
+            kept = Optional.empty();
+            writer.execute(() -> folder.forget(key));
+        }
+    }
+}

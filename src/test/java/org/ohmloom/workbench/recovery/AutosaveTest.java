@@ -1,0 +1,175 @@
+package org.ohmloom.workbench.recovery;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.edit.SetWireGauge;
+import org.ohmloom.model.WireId;
+import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.store.HarnessText;
+import org.ohmloom.store.RecoveryFolder;
+import org.ohmloom.store.RecoverySnapshot;
+import org.ohmloom.units.Gauge;
+import org.ohmloom.workbench.OnEventThread;
+import org.ohmloom.workbench.Stage;
+import org.ohmloom.workbench.desk.Document;
+
+/** Edits are kept aside until they are saved or discarded, and offered after the program was killed. */
+class AutosaveTest {
+
+    private static final Clock NOON = Clock.fixed(Instant.parse("2026-01-05T12:00:00Z"), ZoneOffset.UTC);
+    private static final int AT_ONCE_MILLIS = 1;
+    private static final int LOOKS = 600;
+    private static final int BETWEEN_LOOKS_MILLIS = 50;
+
+    @TempDir
+    private Path folder;
+
+    private RecoveryFolder kept() {
+        return new RecoveryFolder(folder.resolve("recovery"), owner -> false);
+    }
+
+    @Test
+    void aProgramKilledWhileItEditsLeavesItsEditsToBeRestoredAsACopy() throws Exception {
+        Path file = folder.resolve("teaching.harness.json");
+        Files.copy(Path.of("examples", "teaching.harness.json"), file);
+        byte[] before = Files.readAllBytes(file);
+        Process program = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Djava.awt.headless=true",
+                        "-D" + RecoveryPlace.PROPERTY + "=" + folder,
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        AutosaveRun.class.getName(),
+                        file.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("output.txt").toFile())
+                .start();
+        try {
+            await(() -> !kept().left().isEmpty());
+            assertTrue(RecoveryPlace.runs(kept().left().get(0).owner()), "it still runs and keeps its own affairs");
+        } finally {
+            program.destroyForcibly().waitFor();
+        }
+        RecoveryFolder folderNow = new RecoveryFolder(folder.resolve("recovery"), RecoveryPlace::runs);
+        RecoverySnapshot left = folderNow.left().get(0);
+        assertEquals("teaching", left.name());
+        assertTrue(left.changes() >= 1);
+
+        List<Document> opened = new ArrayList<>();
+        new Recovery(folderNow, Runnable::run, Runnable::run)
+                .offer((snapshot, size) -> Recovery.Answer.RESTORE, opened::add, () -> {}, problem -> fail(problem));
+        Document copy = opened.get(0);
+        double metres =
+                copy.harness().wires().get(new WireId("W4")).lengthMetres().orElseThrow();
+        assertTrue(metres > 1, "the example has 1 m; the edits made it longer: " + metres);
+        assertEquals(Optional.empty(), copy.file());
+        assertTrue(copy.session().isChanged());
+        copy.session().undo();
+        assertEquals(HarnessText.write(HarnessFiles.read(file)), HarnessText.write(copy.harness()));
+        assertEquals(new String(before), Files.readString(file), "the file itself is not touched");
+        assertEquals(List.of(), folderNow.left());
+        assertTrue(Files.exists(folder.resolve("recovery").resolve("restored")));
+    }
+
+    @Test
+    void anEditIsKeptUntilItIsTakenBackSavedOrClosed() throws Exception {
+        Path file = folder.resolve("teaching.harness.json");
+        Files.copy(Path.of("examples", "teaching.harness.json"), file);
+        Stage stage = new Stage();
+        Autosave autosave =
+                OnEventThread.get(() -> new Autosave(stage.desk(), kept(), Runnable::run, NOON, 1, AT_ONCE_MILLIS));
+        Document document = Document.read(file);
+        OnEventThread.run(() -> stage.desk().open(document));
+        assertEquals(List.of(), kept().left());
+
+        edit(stage, 6);
+        OnEventThread.await("kept", () -> kept().left().size() == 1);
+        assertEquals(NOON.instant(), kept().left().get(0).at());
+        OnEventThread.run(() -> document.session().undo());
+        assertEquals(List.of(), kept().left());
+
+        edit(stage, 4);
+        OnEventThread.await("kept again", () -> kept().left().size() == 1);
+        OnEventThread.get(() -> {
+            document.save();
+            return true;
+        });
+        assertEquals(List.of(), kept().left());
+
+        edit(stage, 10);
+        OnEventThread.await("kept once more", () -> kept().left().size() == 1);
+        OnEventThread.run(autosave::close);
+        assertEquals(List.of(), kept().left());
+    }
+
+    @Test
+    void whatIsTheSameAsItsFileIsNeverOffered() throws Exception {
+        Path file = folder.resolve("teaching.harness.json");
+        Files.copy(Path.of("examples", "teaching.harness.json"), file);
+        RecoverySnapshot same = new RecoverySnapshot("1", "stopped", "teaching", Optional.of(file), 1, NOON.instant());
+        kept().keep(same, HarnessFiles.read(file));
+        List<RecoverySnapshot> asked = new ArrayList<>();
+        new Recovery(kept(), Runnable::run, Runnable::run)
+                .offer(
+                        (snapshot, size) -> {
+                            asked.add(snapshot);
+                            return Recovery.Answer.LATER;
+                        },
+                        document -> fail("nothing to open"),
+                        () -> {},
+                        problem -> fail(problem));
+        assertEquals(List.of(), asked);
+        assertEquals(List.of(), kept().left());
+    }
+
+    @Test
+    void discardedIsForgottenAndLaterIsAskedAgain() throws Exception {
+        RecoverySnapshot snapshot = new RecoverySnapshot("1", "stopped", "T", Optional.empty(), 1, NOON.instant());
+        kept().keep(snapshot, HarnessFiles.read(Path.of("examples", "teaching.harness.json")));
+        Recovery recovery = new Recovery(kept(), Runnable::run, Runnable::run);
+        recovery.offer((each, size) -> Recovery.Answer.LATER, each -> fail(""), () -> {}, problem -> fail(problem));
+        assertEquals(List.of(snapshot), kept().left());
+        recovery.offer((each, size) -> Recovery.Answer.DISCARD, each -> fail(""), () -> {}, problem -> fail(problem));
+        assertEquals(List.of(), kept().left());
+    }
+
+    @Test
+    void theOwnerOfASnapshotIsAProgramAndItsStart() {
+        assertTrue(RecoveryPlace.runs(RecoveryPlace.owner()));
+        assertFalse(RecoveryPlace.runs(ProcessHandle.current().pid() + "@1"));
+        assertFalse(RecoveryPlace.runs("nonsense"));
+    }
+
+    private static void edit(Stage stage, double areaMm2) {
+        OnEventThread.run(() -> stage.desk().apply(SetWireGauge.of(new WireId("W4"), Gauge.metric(areaMm2))));
+    }
+
+    /** What is waited for. */
+    @FunctionalInterface
+    private interface Condition {
+        boolean holds();
+    }
+
+    private static void await(Condition condition) throws InterruptedException {
+        for (int look = 0; look < LOOKS; look++) {
+            if (condition.holds()) {
+                return;
+            }
+            Thread.sleep(BETWEEN_LOOKS_MILLIS);
+        }
+        fail("nothing was kept");
+    }
+}
