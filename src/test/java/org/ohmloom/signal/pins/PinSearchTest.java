@@ -164,7 +164,7 @@ class PinSearchTest {
         int impossible = 0;
         for (int round = 0; round < rounds; round++) {
             PinProblem problem = random(random);
-            double least = least(problem, new LinkedHashMap<>(), 0);
+            double least = EveryAllocation.leastPoints(problem);
             PinPlan plan = PinSearch.plan(problem);
             if (plan instanceof PinPlan.Found each) {
                 found++;
@@ -219,57 +219,6 @@ class PinSearchTest {
         return new PinProblem(claims, slots, List.of(budget), exclusions, Preferences.USUAL);
     }
 
-    /** The least cost by trying everything. */
-    private static double least(PinProblem problem, Map<Claim, Slot> chosen, int next) {
-        if (next == problem.claims().size()) {
-            return keepsLimits(problem, chosen) ? AllocationCost.of(problem, chosen) : Double.POSITIVE_INFINITY;
-        }
-        double least = Double.POSITIVE_INFINITY;
-        Claim claim = problem.claims().get(next);
-        for (Slot slot : problem.slots()) {
-            long taken = chosen.values().stream().filter(slot::equals).count();
-            boolean suits = slot.roles().contains(claim.role())
-                    && !claim.barred().contains(slot.id())
-                    && chosen.entrySet().stream()
-                            .noneMatch(each -> each.getKey().owner().equals(claim.owner())
-                                    && !each.getValue().unit().equals(slot.unit()))
-                    && claim.locked().map(slot.id()::equals).orElse(true);
-            if (taken < slot.capacity() && suits) {
-                chosen.put(claim, slot);
-                least = Math.min(least, least(problem, chosen, next + 1));
-                chosen.remove(claim);
-            }
-        }
-        return least;
-    }
-
-    private static boolean keepsLimits(PinProblem problem, Map<Claim, Slot> chosen) {
-        for (Slot slot : problem.slots()) {
-            if (amps(problem, chosen, Set.of(slot.id())) > slot.limitAmps().orElse(Double.POSITIVE_INFINITY)) {
-                return false;
-            }
-        }
-        return problem.budgets().stream()
-                .allMatch(budget -> amps(problem, chosen, budget.slots()) <= budget.limitAmps());
-    }
-
-    /** All currents there; of two that exclude each other the smaller one does not count. */
-    private static double amps(PinProblem problem, Map<Claim, Slot> chosen, Set<String> slots) {
-        double amps = 0;
-        Map<String, Double> excluded = new LinkedHashMap<>();
-        for (Map.Entry<Claim, Slot> each : chosen.entrySet()) {
-            if (slots.contains(each.getValue().id())) {
-                amps += each.getKey().amps();
-                boolean excludes = problem.exclusions().stream()
-                        .anyMatch(group -> group.claims().contains(each.getKey().id()));
-                if (excludes) {
-                    excluded.put(each.getKey().id(), each.getKey().amps());
-                }
-            }
-        }
-        return excluded.size() == 2 ? amps - Math.min(excluded.get("C0"), excluded.get("C1")) : amps;
-    }
-
     /**
      * 20 units with 30 inputs each, as many supplies and returns as inputs: no line is spliced or away from the others, and only the
      * 100 thermistors need pins that could be something else as well, 100 x 0.25 = 25. The bound says the same.
@@ -300,7 +249,7 @@ class PinSearchTest {
 
     private static void requireWhole(PinProblem problem, PinPlan.Found found) {
         assertEquals(problem.claims().size(), found.chosen().size());
-        assertTrue(keepsLimits(problem, found.chosen()));
+        assertTrue(EveryAllocation.keepsLimits(problem, found.chosen()));
         Map<String, Set<String>> units = new LinkedHashMap<>();
         found.chosen().forEach((claim, slot) -> {
             assertTrue(slot.serves(claim));

@@ -1,0 +1,108 @@
+package org.ohmloom.signal.unit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.model.Calibration;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.Device;
+import org.ohmloom.model.Draw;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.Measurement;
+import org.ohmloom.model.PinRole;
+import org.ohmloom.model.Relay;
+import org.ohmloom.model.ResistanceCurve;
+import org.ohmloom.model.Sensor;
+import org.ohmloom.model.Setting;
+
+/**
+ * The lines that sensors, loads and relays need pins for. A sensor needs what its calibration, else its kind, asks for, a reference
+ * supply where it takes current, and a return. A load or the coil of a relay needs an output where one of its ends is not joined to
+ * anything: a low-side output where only the negative end is free, else a high-side output.
+ */
+final class Lines {
+    private static final String COIL_PLUS = "86";
+    private static final String COIL_MINUS = "85";
+
+    private final Harness harness;
+    private final Joints joints;
+    private final boolean anyHighSide;
+
+    Lines(Harness harness, Joints joints, boolean anyHighSide) {
+        this.harness = harness;
+        this.joints = joints;
+        this.anyHighSide = anyHighSide;
+    }
+
+    /** The lines of a component; none where it needs no pin. */
+    List<Line> of(Component component) {
+        if (component.device() instanceof Sensor sensor) {
+            return ofSensor(component, sensor);
+        }
+        if (component.device() instanceof Load load) {
+            boolean switching = load.draw() instanceof Draw.Motor
+                    || load.draw() instanceof Draw.MagnetMotor
+                    || load.draw() instanceof Draw.Inductive
+                    || isSwitched(component);
+            return ofOutput(
+                    component, Device.POSITIVE, Device.NEGATIVE, load.draw().ratedAmps(), switching);
+        }
+        if (component.device() instanceof Relay relay) {
+            double amps = relay.ratedVolts().orElse(harness.rules().nominalVolts()) / relay.coilOhms();
+            return ofOutput(component, COIL_PLUS, COIL_MINUS, amps, false);
+        }
+        return List.of();
+    }
+
+    private List<Line> ofSensor(Component component, Sensor sensor) {
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line(component.id(), Sensor.SIGNAL, signalRole(sensor), 0, false));
+        if (sensor.drawAmps() > 0) {
+            lines.add(new Line(component.id(), Sensor.SUPPLY, PinRole.REFERENCE_SUPPLY, sensor.drawAmps(), false));
+        }
+        lines.add(new Line(component.id(), Sensor.RETURN, PinRole.SENSOR_RETURN, sensor.drawAmps(), false));
+        return lines;
+    }
+
+    /** What the pin must be able to be that reads a sensor: by its calibration where it is known, else by its kind. */
+    static PinRole signalRole(Sensor sensor) {
+        Optional<Calibration> calibration = sensor.measurement().map(Measurement::calibration);
+        if (calibration.isPresent()) {
+            if (calibration.get() instanceof ResistanceCurve) {
+                return PinRole.THERMISTOR_INPUT;
+            }
+            if (calibration.get() instanceof Calibration.PulseLevels) {
+                return PinRole.FREQUENCY_INPUT;
+            }
+            return calibration.get() instanceof Calibration.SwitchContact
+                    ? PinRole.SWITCH_TO_GROUND_INPUT
+                    : PinRole.ANALOGUE_INPUT;
+        }
+        return switch (sensor.kind()) {
+            case THERMISTOR, RESISTANCE_THERMOMETER, SENDER -> PinRole.THERMISTOR_INPUT;
+            case HALL, VARIABLE_RELUCTANCE -> PinRole.FREQUENCY_INPUT;
+            case SWITCH -> PinRole.SWITCH_TO_GROUND_INPUT;
+            case RATIOMETRIC, THERMOCOUPLE, EXHAUST_OXYGEN, OTHER -> PinRole.ANALOGUE_INPUT;
+        };
+    }
+
+    private List<Line> ofOutput(Component component, String plus, String minus, double amps, boolean switching) {
+        boolean fed = joints.isJoined(component.id(), plus);
+        boolean returned = joints.isJoined(component.id(), minus);
+        if (fed && returned) {
+            return List.of();
+        }
+        return fed || !returned && !anyHighSide
+                ? List.of(new Line(component.id(), minus, PinRole.LOW_SIDE_OUTPUT, amps, switching))
+                : List.of(new Line(component.id(), plus, PinRole.HIGH_SIDE_OUTPUT, amps, switching));
+    }
+
+    private boolean isSwitched(Component component) {
+        return harness.states().all().stream()
+                .map(state -> Optional.ofNullable(state.components().get(component.id())))
+                .flatMap(Optional::stream)
+                .map(Setting::dutyFraction)
+                .anyMatch(duty -> duty < 1);
+    }
+}

@@ -1,0 +1,87 @@
+package org.ohmloom.signal.unit;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.ohmloom.model.NearestText;
+import org.ohmloom.store.CsvTableException;
+
+/** The control units that come with the program, all invented, and those of a person's own files. */
+public final class UnitLibrary {
+
+    /** Names of the units that come with the program. */
+    public static final List<String> NAMES =
+            List.of("compact-unit", "main-unit", "input-module", "output-module", "remote-node", "thermocouple-module");
+
+    private static final long MOST_BYTES = 4L << 20;
+
+    private UnitLibrary() {}
+
+    /** All units that come with the program. */
+    public static List<UnitDescription> shipped() {
+        List<UnitDescription> all = new ArrayList<>();
+        for (String name : NAMES) {
+            try {
+                all.add(UnitSheet.read(text(name), name));
+            } catch (CsvTableException | UnitSheetException broken) {
+                throw new IllegalStateException(broken);
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    /** The text of a unit that comes with the program, as a pattern for a sheet of one's own. */
+    public static String text(String name) {
+        try (InputStream stream = UnitLibrary.class.getResourceAsStream(name + ".csv")) {
+            if (stream == null) {
+                throw new IllegalArgumentException("no control unit '" + name + "' comes with the program");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /**
+     * The unit asked for: one that comes with the program, or that of a file ending in {@code .csv}.
+     *
+     * @throws CsvTableException  when the file is no table; one line for people
+     * @throws UnitSheetException when there is none, or the file describes none; one line for people
+     */
+    public static UnitDescription find(String asked) throws CsvTableException, UnitSheetException {
+        if (NAMES.contains(asked)) {
+            return UnitSheet.read(text(asked), asked);
+        }
+        if (!asked.endsWith(".csv")) {
+            throw new UnitSheetException("no control unit '" + asked + "'"
+                    + NearestText.to(asked, NAMES)
+                            .map(near -> "; did you mean '" + near + "'?")
+                            .orElse("; name one of " + String.join(", ", NAMES) + " or a file ending in .csv"));
+        }
+        try {
+            Path file = Path.of(asked);
+            if (Files.size(file) > MOST_BYTES) {
+                throw new UnitSheetException(asked + ": more than 4 MB are no description of a control unit");
+            }
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .toString();
+            return UnitSheet.read(text.startsWith("\uFEFF") ? text.substring(1) : text, asked);
+        } catch (CharacterCodingException otherEncoding) {
+            throw new UnitSheetException(asked + ": not UTF-8 text; save the sheet as CSV in UTF-8");
+        } catch (NoSuchFileException missing) {
+            throw new UnitSheetException(asked + ": no such file");
+        } catch (IOException failed) {
+            throw new UnitSheetException(asked + ": cannot be read: " + failed.getMessage());
+        }
+    }
+}
