@@ -25,7 +25,8 @@ import org.ohmloom.units.Formats;
  * @param suggestedHertz      the rate suggested, Hz; empty without a time constant
  * @param hertz               the rate: the one entered, else the one suggested, Hz; empty without both
  * @param fastestHertz        highest frequency that reaches the converter, Hz: of the sensor and of the input's filter the lower one
- * @param remarks             what is wrong with it; each the end of a sentence that begins with the sensor
+ * @param remarks             what is wrong with it, where its time constant, bandwidth or rate is entered; each the end of a sentence that
+ *                            begins with the sensor
  */
 public record UpdateRate(
         OptionalDouble timeConstantSeconds,
@@ -103,7 +104,15 @@ public record UpdateRate(
         OptionalDouble fastest = sensor.isPresent() && filter.isPresent()
                 ? OptionalDouble.of(Math.min(sensor.getAsDouble(), filter.getAsDouble()))
                 : sensor.isPresent() ? sensor : filter;
-        return new UpdateRate(tau, source, suggested, hertz, fastest, remarks(tau, suggested, hertz, sensor, fastest));
+        return new UpdateRate(
+                tau,
+                source,
+                suggested,
+                hertz,
+                fastest,
+                entered.isPresent() || chosen.isPresent() || sensor.isPresent()
+                        ? remarks(tau, suggested, hertz, sensor, fastest)
+                        : List.of());
     }
 
     private static List<Remark> remarks(
@@ -118,7 +127,7 @@ public record UpdateRate(
             if (hertz.getAsDouble() < suggested.getAsDouble()) {
                 remarks.add(new Remark(
                         Kind.TOO_SLOW,
-                        "is sent " + Formats.hertz(hertz.getAsDouble()) + "; a change with a time constant of "
+                        "is sent at " + Formats.hertz(hertz.getAsDouble()) + "; a change with a time constant of "
                                 + Formats.seconds(tau.getAsDouble()) + " needs "
                                 + Formats.hertz(suggested.getAsDouble())));
             }
@@ -132,9 +141,8 @@ public record UpdateRate(
         if (hertz.isPresent() && fastest.isPresent() && hertz.getAsDouble() <= 2 * fastest.getAsDouble()) {
             remarks.add(new Remark(
                     Kind.ALIASED,
-                    "is sent " + Formats.hertz(hertz.getAsDouble()) + ", and what swings at up to "
-                            + Formats.hertz(fastest.getAsDouble()) + " reaches its converter: more than "
-                            + Formats.hertz(2 * fastest.getAsDouble()) + " or a filter below half the rate"));
+                    "is sent at " + Formats.hertz(hertz.getAsDouble()) + " only, but what swings at "
+                            + Formats.hertz(fastest.getAsDouble()) + " reaches its converter"));
         }
         return remarks;
     }

@@ -1,0 +1,97 @@
+package org.ohmloom.review;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import org.ohmloom.signal.bus.MessageTiming;
+import org.ohmloom.signal.bus.traffic.BusTraffic;
+import org.ohmloom.signal.study.BusReading;
+import org.ohmloom.tables.BusFigure;
+import org.ohmloom.tables.CitedValue;
+import org.ohmloom.units.Formats;
+import org.ohmloom.units.Unit;
+
+/**
+ * Every message of a data bus arrives before its deadline, at the worst.
+ * <p>Frames as long as stuffing can make them, the longest frame of lower priority just begun, all of higher priority ready at once, and
+ * jitter. Two messages with one identifier are an error too. A warning where the bus is busy for more than practice keeps; a note on
+ * channels that are not among its messages.
+ */
+final class BusMessageLate implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "bus-message-late",
+            "A message of a data bus can come too late",
+            Severity.ERROR,
+            "Davis, Burns, Bril and Lukkien, Real-Time Systems 35, 2007 (from memory)",
+            "What waits behind others comes late, or never while the bus is full; a value is then older than whoever uses it"
+                    + " believes.",
+            "Send less often, put more values into a message, give the urgent one a lower identifier, or raise the bit rate.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        CitedValue most = evidence.tables().signals().figure(BusFigure.LOAD_MOST);
+        for (BusReading reading : evidence.signals().buses()) {
+            BusTraffic traffic = reading.traffic();
+            traffic.clashing()
+                    .forEach(name -> report.accept(
+                            draft(reading, "Message {name} of bus {bus} has the identifier of another one.")
+                                    .word("name", name)
+                                    .build()));
+            late(reading, report);
+            if (Limits.exceeds(traffic.loadFraction(), most.value()) && traffic.loadFraction() < 1) {
+                report.accept(draft(reading, "Bus {bus} is busy for {load} of its time, more than {limit}.")
+                        .beyond("load", traffic.loadFraction(), "limit", most.value(), Unit.FRACTION)
+                        .word("load", Formats.percent(traffic.loadFraction()))
+                        .word("limit", Formats.percent(most.value()))
+                        .severity(Severity.WARNING)
+                        .source(most.citation().text())
+                        .build());
+            }
+            if (!traffic.unsent().isEmpty()) {
+                report.accept(draft(reading, "Not among the messages of bus {bus}, no rate or identifier for: {names}.")
+                        .word("names", Listing.of(List.copyOf(traffic.unsent()), 50))
+                        .severity(Severity.NOTE)
+                        .build());
+            }
+        }
+    }
+
+    private static void late(BusReading reading, Consumer<Finding> report) {
+        if (reading.traffic().loadFraction() >= 1) {
+            report.accept(draft(reading, "Bus {bus} has more to send than fits: {load} of its time.")
+                    .value("load", reading.traffic().loadFraction(), Unit.FRACTION)
+                    .word("load", Formats.percent(reading.traffic().loadFraction()))
+                    .build());
+            return;
+        }
+        for (MessageTiming timing : reading.traffic().timings()) {
+            OptionalDouble response = timing.responseSeconds();
+            if (response.isPresent()
+                    && Limits.exceeds(response.getAsDouble(), timing.message().deadlineSeconds())) {
+                report.accept(draft(
+                                reading,
+                                "Message {name} of bus {bus} can take {response}, more than its deadline of {limit}.")
+                        .word("name", timing.message().id())
+                        .beyond(
+                                "response",
+                                response.getAsDouble(),
+                                "limit",
+                                timing.message().deadlineSeconds(),
+                                Unit.SECOND)
+                        .build());
+            }
+        }
+    }
+
+    private static FindingDraft draft(BusReading reading, String template) {
+        return new FindingDraft(INFO, template)
+                .word("bus", reading.bus().id())
+                .subject(reading.bus().id());
+    }
+}
