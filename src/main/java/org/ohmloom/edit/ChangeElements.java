@@ -35,6 +35,17 @@ public record ChangeElements(String label, List<ElementId> elements, UnaryOperat
                 element -> kind.isInstance(element) ? (Element) change.apply(kind.cast(element)) : element);
     }
 
+    /**
+     * Changes one element; tried on it as it is now, so that what does not fit is refused before anything changes.
+     *
+     * @throws IllegalArgumentException when the element refuses the change
+     */
+    @SuppressWarnings("unchecked") // an element is of its own class
+    public static <E extends Element> ChangeElements tried(String label, E element, UnaryOperator<E> change) {
+        change.apply(element);
+        return of(label, List.of(element.id()), (Class<E>) element.getClass(), change);
+    }
+
     @Override
     public Harness apply(Harness before) {
         List<Element> changed = new ArrayList<>();

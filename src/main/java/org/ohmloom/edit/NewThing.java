@@ -7,14 +7,21 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.ohmloom.model.Assembly;
 import org.ohmloom.model.AssemblyId;
+import org.ohmloom.model.Breakout;
+import org.ohmloom.model.BreakoutId;
+import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Cable;
 import org.ohmloom.model.CableId;
+import org.ohmloom.model.Cavity;
 import org.ohmloom.model.ChassisBody;
 import org.ohmloom.model.ChassisBodyId;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.ContactId;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Note;
@@ -23,19 +30,29 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.Part;
 import org.ohmloom.model.PartId;
+import org.ohmloom.model.SegmentId;
+import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Strap;
 import org.ohmloom.model.StrapId;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.Zone;
 import org.ohmloom.model.ZoneId;
 
 /**
  * Things a person adds to a list and then types over. What must have a value has one that says least: a joint without resistance, a
- * contact that takes every wire; a strap has a round figure, since it cannot be without resistance.
+ * contact that takes every wire; a strap and a segment have a
+ * round figure, since they cannot be without.
  */
 public enum NewThing {
+    WIRE("W", "Wire"),
+    CONNECTOR("X", "Connector"),
+    BREAKOUT("P", "Breakout"),
+    SEGMENT("SG", "Segment"),
+    GROUND("G", "Ground point"),
     SPLICE("SP", "Splice"),
     BODY("CB", "Chassis body"),
     STRAP("ST", "Strap"),
@@ -49,6 +66,9 @@ public enum NewThing {
 
     /** Resistance of a strap nobody has entered yet, ohm: a round figure to be overwritten. */
     static final double STRAP_OHMS = 0.001;
+
+    /** Length of a segment nobody has entered yet, m: a round figure to be overwritten. */
+    static final double SEGMENT_METRES = 1;
 
     /** A crimp that takes every conductor, mm2, and a strip length, mm: to be overwritten. */
     private static final double LEAST_MM2 = 0.01, MOST_MM2 = 1000, MOST_MM = 100, STRIP_MM = 5;
@@ -67,7 +87,7 @@ public enum NewThing {
     }
 
     /**
-     * The edit that adds one, with the next identity of its kind; the new element is its last.
+     * The edit that adds one, with the next identity of its kind.
      *
      * @throws IllegalArgumentException when something it cannot be without is missing; the message says what
      */
@@ -81,6 +101,11 @@ public enum NewThing {
     private List<? extends ElementId> existing(Harness harness) {
         return new ArrayList<>(
                 switch (this) {
+                    case WIRE -> harness.wires().ids();
+                    case CONNECTOR -> harness.connectors().ids();
+                    case BREAKOUT -> harness.breakouts().ids();
+                    case SEGMENT -> harness.segments().ids();
+                    case GROUND -> harness.grounds().ids();
                     case SPLICE -> harness.splices().ids();
                     case BODY -> harness.bodies().ids();
                     case STRAP -> harness.straps().ids();
@@ -96,6 +121,11 @@ public enum NewThing {
 
     private static Element made(NewThing kind, Harness harness, String id, String name) {
         return switch (kind) {
+            case WIRE -> Wire.of(id, new WireEnd.Loose(), new WireEnd.Loose(), SignalClass.FEED);
+            case CONNECTOR -> connector(id, name);
+            case BREAKOUT -> new Breakout(new BreakoutId(id), name, Optional.empty());
+            case SEGMENT -> segment(harness, id);
+            case GROUND -> ground(harness, id, name);
             case SPLICE -> new Splice(
                     new SpliceId(id),
                     name,
@@ -135,6 +165,56 @@ public enum NewThing {
                     new StateId(id), name, EngineMode.OFF, new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
             case NOTE -> new Note(new NoteId(id), Optional.empty(), "New note");
         };
+    }
+
+    private static Element connector(String id, String name) {
+        return new Connector(
+                new ConnectorId(id),
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(new Cavity("1", Optional.empty(), Optional.empty(), Optional.empty(), false)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                false,
+                Optional.empty());
+    }
+
+    private static Element segment(Harness harness, String id) {
+        List<BreakoutId> ends = new ArrayList<>(harness.breakouts().ids());
+        if (ends.size() < 2) {
+            throw new IllegalArgumentException("a segment joins two breakouts; add them first");
+        }
+        return new BundleSegment(
+                new SegmentId(id),
+                ends.get(ends.size() - 2),
+                ends.get(ends.size() - 1),
+                SEGMENT_METRES,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty());
+    }
+
+    private static Element ground(Harness harness, String id, String name) {
+        ChassisBodyId body = harness.bodies().ids().stream()
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("a ground point sits on a chassis body; add one first"));
+        return new GroundPoint(
+                new GroundPointId(id),
+                name,
+                body,
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                Optional.empty());
     }
 
     private static Element strap(Harness harness, String id, String name) {

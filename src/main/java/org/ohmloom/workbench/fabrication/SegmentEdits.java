@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.ohmloom.edit.ChangeElements;
 import org.ohmloom.edit.Edit;
-import org.ohmloom.edit.PutElements;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Covering;
 import org.ohmloom.model.Harness;
@@ -156,7 +156,7 @@ final class SegmentEdits {
 
     private static Edit all(List<BundleSegment> segments, String what, UnaryOperator<BundleSegment> change) {
         List<Edit> edits = segments.stream()
-                .map(each -> (Edit) PutElements.one("Set " + what + " of " + each.id(), change.apply(each)))
+                .map(each -> (Edit) ChangeElements.tried("Set " + what + " of " + each.id(), each, change))
                 .toList();
         return TypedNumbers.together("Set " + what + " of " + segments.size() + " segments", edits);
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.ohmloom.edit.ChangeElements;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.model.ComponentId;
@@ -105,7 +106,7 @@ public final class GroupEdits {
 
     private static Edit all(List<LoadGroup> groups, String what, Change change) {
         List<Edit> edits = groups.stream()
-                .map(group -> (Edit) PutElements.one("Set " + what + " of " + group.id(), change.of(group)))
+                .map(group -> (Edit) ChangeElements.tried("Set " + what + " of " + group.id(), group, change::of))
                 .toList();
         return TypedNumbers.together("Set " + what + " of " + groups.size() + " load groups", edits);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
@@ -24,7 +25,7 @@ final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
     /**
      * One splice or ground point.
      *
-     * @param id        identity
+     * @param element   the splice or ground point
      * @param kind      splice or ground point
      * @param name      what people call it
      * @param place     where it is
@@ -33,7 +34,17 @@ final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
      * @param volts     its voltage farthest from the datum, V
      */
     record Row(
-            ElementId id, String kind, String name, String place, double jointOhms, int wires, OptionalDouble volts) {}
+            Element element,
+            String kind,
+            String name,
+            String place,
+            double jointOhms,
+            int wires,
+            OptionalDouble volts) {
+        ElementId id() {
+            return element.id();
+        }
+    }
 
     @Override
     public String title() {
@@ -66,7 +77,7 @@ final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
         List<Row> rows = new ArrayList<>();
         for (Splice splice : harness.splices().all()) {
             rows.add(new Row(
-                    splice.id(),
+                    splice,
                     "splice",
                     splice.name(),
                     splice.place().map(TradeWords::place).orElse(""),
@@ -76,7 +87,7 @@ final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
         }
         for (GroundPoint ground : harness.grounds().all()) {
             rows.add(new Row(
-                    ground.id(),
+                    ground,
                     "ground point",
                     ground.name(),
                     harness.bodies().get(ground.body()).name(),

@@ -4,8 +4,11 @@ import com.formdev.flatlaf.FlatClientProperties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JLabel;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextField;
 import javax.swing.event.DocumentEvent;
@@ -15,6 +18,9 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.sheet.Adding;
+import org.ohmloom.workbench.sheet.ColumnMenu;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
@@ -22,6 +28,7 @@ import org.ohmloom.workbench.widget.Icons;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.words.Words;
 
 /** All lists behind tabs, with a filter above and, below, a line that says what a cell takes or what is wrong in it. */
 public final class ListsPane extends JPanel {
@@ -37,28 +44,37 @@ public final class ListsPane extends JPanel {
     private final JLabel hint = new JLabel(HINT);
     private final transient List<SheetPane<?>> panes;
     private final List<SheetTable> elsewhere = new ArrayList<>();
+    private final transient Words words = Words.of("lists");
+    private final JButton addButton = new JButton(words.get("add"));
+    private final JButton columnsButton = new JButton(words.get("columns"));
     private boolean choosing;
 
-    public ListsPane(Desk desk, Samples samples) {
+    public ListsPane(Desk desk, Samples samples, PreferenceStore preferences) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
         this.desk = desk;
-        this.panes = List.of(
-                pane(new WireSheet(), samples),
-                pane(new LoadSheet(), samples),
-                pane(new ConnectorSheet(), samples),
-                pane(new ComponentSheet(), samples),
-                pane(new JunctionSheet(), samples),
-                pane(new StateSheet(), samples),
-                pane(new SequenceSheet(), samples),
-                pane(new GroupSheet(), samples),
-                pane(new SourceSheet(), samples),
-                pane(new AlternatorSheet(), samples),
-                pane(new OutputSheet(), samples),
-                pane(new SensorSheet(), samples),
-                pane(new InputSheet(), samples),
-                pane(new PartSheet(), samples),
-                pane(new ContactSheet(), samples),
-                pane(new WorkshopSheet(), samples));
+        ThingLists things = new ThingLists(desk::harness);
+        List<Sheet<?>> sheets = new ArrayList<>(List.of(
+                things.wires(),
+                things.loads(),
+                things.connectors(),
+                new CavitySheet(desk::harness),
+                things.components(),
+                things.junctions(),
+                things.states(),
+                new SequenceSheet(),
+                new GroupSheet(),
+                new SourceSheet(),
+                new AlternatorSheet(),
+                new OutputSheet(),
+                new SensorSheet(),
+                new InputSheet(),
+                things.parts(),
+                things.contacts(),
+                new WorkshopSheet()));
+        sheets.addAll(things.others());
+        this.panes =
+                sheets.stream().<SheetPane<?>>map(sheet -> pane(sheet, samples)).toList();
+        panes.forEach(pane -> pane.keepColumns(preferences));
         panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.setName("lists");
@@ -87,6 +103,67 @@ public final class ListsPane extends JPanel {
     /** The list in front. */
     public SheetTable front() {
         return panes.get(Math.max(0, tabs.getSelectedIndex())).table();
+    }
+
+    /** What the list in front holds. */
+    String frontTitle() {
+        return currentPane().sheet().title();
+    }
+
+    /** Ids to rename: of the selected rows when there are several, otherwise of all that are shown. */
+    List<String> toRename() {
+        List<String> chosen = currentPane().chosenIds();
+        return chosen.size() > 1 ? chosen : currentPane().shownIds();
+    }
+
+    /** Adds the one thing the list in front can take, or shows what it can. */
+    void showAdds() {
+        List<Adding> adds = currentPane().sheet().adds();
+        if (adds.size() == 1) {
+            add(adds.get(0));
+        } else if (!adds.isEmpty()) {
+            JPopupMenu menu = new JPopupMenu();
+            menu.setName("adds");
+            adds.forEach(adding -> {
+                JMenuItem item = new JMenuItem(adding.words());
+                item.setName("add-" + adding.words());
+                item.addActionListener(event -> add(adding));
+                menu.add(item);
+            });
+            menu.show(addButton, 0, addButton.getHeight());
+        }
+    }
+
+    /** Adds something and selects it, so that it can be typed over. */
+    void add(Adding adding) {
+        if (commit()) {
+            try {
+                Adding.Made made = adding.make().apply(desk.harness().orElseThrow());
+                desk.apply(made.edit());
+                desk.select(Selection.of(made.ids().subList(0, 1)));
+                front().requestFocusInWindow();
+            } catch (IllegalArgumentException missing) {
+                say(String.valueOf(missing.getMessage()));
+            }
+        }
+    }
+
+    /** Shows which columns the list in front has. */
+    void showColumns() {
+        ColumnMenu.open(front(), columnsButton);
+    }
+
+    /** Brings the list of a title to the front. */
+    void showList(String title) {
+        panes.stream()
+                .filter(pane -> pane.sheet().title().equals(title))
+                .findFirst()
+                .ifPresent(tabs::setSelectedComponent);
+    }
+
+    /** The list in front with what can be added to it. */
+    Sheet<?> frontSheet() {
+        return currentPane().sheet();
     }
 
     /** The field that filters the list in front. */
@@ -123,12 +200,23 @@ public final class ListsPane extends JPanel {
                 applyFilter();
             }
         });
+        for (JButton button : List.of(addButton, columnsButton)) {
+            button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+            bar.add(button);
+        }
+        addButton.setName("list-add");
+        addButton.setToolTipText(words.get("add.about"));
+        addButton.addActionListener(event -> showAdds());
+        columnsButton.setName("list-columns");
+        columnsButton.setToolTipText(words.get("columns.about"));
+        columnsButton.addActionListener(event -> showColumns());
         bar.add(filter);
         return bar;
     }
 
     private void applyFilter() {
         front().filter(filter.getText());
+        addButton.setEnabled(!currentPane().sheet().adds().isEmpty());
     }
 
     private void say(String problem) {

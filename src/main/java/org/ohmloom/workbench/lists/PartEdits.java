@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import org.ohmloom.edit.ChangeElements;
 import org.ohmloom.edit.Edit;
-import org.ohmloom.edit.PutElements;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Part;
@@ -167,14 +167,14 @@ final class PartEdits {
 
     private static Edit all(List<Part> parts, String what, UnaryOperator<Part> change) {
         List<Edit> edits = parts.stream()
-                .map(part -> (Edit) PutElements.one("Set " + what + " of " + part.id(), change.apply(part)))
+                .map(part -> (Edit) ChangeElements.tried("Set " + what + " of " + part.id(), part, change))
                 .toList();
         return TypedNumbers.together("Set " + what + " of " + parts.size() + " parts", edits);
     }
 
     private static Edit contacts(List<ContactPart> contacts, String what, UnaryOperator<ContactPart> change) {
         List<Edit> edits = contacts.stream()
-                .map(contact -> (Edit) PutElements.one("Set " + what + " of " + contact.id(), change.apply(contact)))
+                .map(contact -> (Edit) ChangeElements.tried("Set " + what + " of " + contact.id(), contact, change))
                 .toList();
         return TypedNumbers.together("Set " + what + " of " + contacts.size() + " contacts", edits);
     }

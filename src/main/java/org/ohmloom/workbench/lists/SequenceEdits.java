@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.ohmloom.edit.ChangeElements;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.model.Harness;
@@ -93,7 +94,7 @@ public final class SequenceEdits {
 
     private static Edit all(List<StateSequence> sequences, String what, Change change) {
         List<Edit> edits = sequences.stream()
-                .map(each -> (Edit) PutElements.one("Set " + what + " of " + each.id(), change.of(each)))
+                .map(each -> (Edit) ChangeElements.tried("Set " + what + " of " + each.id(), each, change::of))
                 .toList();
         return TypedNumbers.together("Set " + what + " of " + sequences.size() + " sequences", edits);
     }

@@ -178,12 +178,16 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
     private static Edit all(List<Row> rows, String what, Function<SourceSetting, SourceSetting> change) {
         List<Edit> edits = rows.stream()
                 .map(row -> {
-                    SourceSetting changed = change.apply(row.setting());
+                    change.apply(row.setting());
                     return (Edit) new ChangeState(
                             "Set " + what + " of " + row.component().id() + " in "
                                     + row.state().name(),
                             row.state().id(),
-                            state -> state.withSource(row.component().id(), changed));
+                            state -> state.withSource(
+                                    row.component().id(),
+                                    change.apply(state.sourceSetting(
+                                            row.component().id(),
+                                            row.component().device()))));
                 })
                 .toList();
         return TypedNumbers.together("Set " + what + " in " + rows.size() + " states", edits);

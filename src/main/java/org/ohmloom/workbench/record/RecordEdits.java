@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.ohmloom.bench.Task;
 import org.ohmloom.bench.record.FilledSheet;
+import org.ohmloom.edit.ChangeElements;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.edit.RemoveElements;
@@ -127,7 +128,7 @@ final class RecordEdits {
     /** Changes something of readings as one step. */
     static Edit all(List<Reading> readings, String what, UnaryOperator<Reading> change) {
         List<Edit> edits = readings.stream()
-                .map(each -> (Edit) PutElements.one("Set " + what + " of " + each.id(), change.apply(each)))
+                .map(each -> (Edit) ChangeElements.tried("Set " + what + " of " + each.id(), each, change))
                 .toList();
         return TypedNumbers.together("Set " + what + " of " + readings.size() + " readings", edits);
     }

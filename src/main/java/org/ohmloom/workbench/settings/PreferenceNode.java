@@ -19,6 +19,7 @@ public final class PreferenceNode implements PreferenceStore {
     private static final String RECENT = "recent.";
     private static final String FOLDER = "folder.";
     private static final String DIVIDER = "divider.";
+    private static final String COLUMNS = "columns.";
     private static final List<String> WINDOW = List.of("window.x", "window.y", "window.width", "window.height");
 
     private final java.util.prefs.Preferences node;
@@ -61,14 +62,17 @@ public final class PreferenceNode implements PreferenceStore {
         }
         Map<String, Path> folders = new TreeMap<>();
         Map<String, Integer> dividers = new TreeMap<>();
+        Map<String, String> columns = new TreeMap<>();
         for (String key : keys()) {
             if (key.startsWith(FOLDER)) {
                 path(node.get(key, "")).ifPresent(folder -> folders.put(key.substring(FOLDER.length()), folder));
             } else if (key.startsWith(DIVIDER) && node.getInt(key, -1) > 0) {
                 dividers.put(key.substring(DIVIDER.length()), node.getInt(key, -1));
+            } else if (key.startsWith(COLUMNS)) {
+                columns.put(key.substring(COLUMNS.length()), node.get(key, ""));
             }
         }
-        return new Preferences(look, node.getBoolean(CAUTIONS, false), recent, folders, window(), dividers);
+        return new Preferences(look, node.getBoolean(CAUTIONS, false), recent, folders, window(), dividers, columns);
     }
 
     private Optional<Rectangle> window() {
@@ -90,6 +94,7 @@ public final class PreferenceNode implements PreferenceStore {
         }
         now.folders().forEach((purpose, folder) -> node.put(FOLDER + purpose, folder.toString()));
         now.dividers().forEach((name, place) -> node.putInt(DIVIDER + name, place));
+        now.columns().forEach((list, shown) -> node.put(COLUMNS + list, shown));
         now.window().ifPresent(bounds -> {
             int[] sides = {bounds.x, bounds.y, bounds.width, bounds.height};
             for (int k = 0; k < sides.length; k++) {

@@ -17,6 +17,7 @@ import java.util.TreeMap;
  * @param folders     folder used last, by purpose
  * @param window      place and size of the window
  * @param dividers    places of the dividers between the views, px, by name
+ * @param columns     which columns of a list are shown, in which order and how wide, by the name of the list
  */
 public record Preferences(
         Look look,
@@ -24,28 +25,30 @@ public record Preferences(
         List<Path> recent,
         Map<String, Path> folders,
         Optional<Rectangle> window,
-        Map<String, Integer> dividers) {
+        Map<String, Integer> dividers,
+        Map<String, String> columns) {
 
     /** How many files are remembered. */
     static final int RECENT = 8;
 
     /** What holds before a person has settled anything. */
     public static final Preferences DEFAULT =
-            new Preferences(Look.LIGHT, false, List.of(), Map.of(), Optional.empty(), Map.of());
+            new Preferences(Look.LIGHT, false, List.of(), Map.of(), Optional.empty(), Map.of(), Map.of());
 
     public Preferences {
         recent = List.copyOf(recent);
         folders = Map.copyOf(folders);
         window = window.map(Rectangle::new);
         dividers = Map.copyOf(dividers);
+        columns = Map.copyOf(columns);
     }
 
     public Preferences withLook(Look changed) {
-        return new Preferences(changed, cautions, recent, folders, window, dividers);
+        return new Preferences(changed, cautions, recent, folders, window, dividers, columns);
     }
 
     public Preferences withCautionsRead() {
-        return new Preferences(look, true, recent, folders, window, dividers);
+        return new Preferences(look, true, recent, folders, window, dividers, columns);
     }
 
     /** With a file as the latest one. */
@@ -62,16 +65,23 @@ public record Preferences(
     }
 
     private Preferences withRecent(List<Path> changed) {
-        return new Preferences(look, cautions, changed, folders, window, dividers);
+        return new Preferences(look, cautions, changed, folders, window, dividers, columns);
     }
 
     public Preferences withFolder(String purpose, Path folder) {
         Map<String, Path> changed = new TreeMap<>(folders);
         changed.put(purpose, folder);
-        return new Preferences(look, cautions, recent, changed, window, dividers);
+        return new Preferences(look, cautions, recent, changed, window, dividers, columns);
     }
 
     public Preferences withWindow(Rectangle changed, Map<String, Integer> places) {
-        return new Preferences(look, cautions, recent, folders, Optional.of(changed), places);
+        return new Preferences(look, cautions, recent, folders, Optional.of(changed), places, columns);
+    }
+
+    /** With the columns of a list. */
+    public Preferences withColumns(String list, String shown) {
+        Map<String, String> changed = new TreeMap<>(columns);
+        changed.put(list, shown);
+        return new Preferences(look, cautions, recent, folders, window, dividers, changed);
     }
 }

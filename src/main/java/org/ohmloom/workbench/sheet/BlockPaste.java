@@ -2,46 +2,70 @@ package org.ohmloom.workbench.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
 
-/** Puts a block of cells from a spreadsheet into a list: all of it as one step, or nothing of it. */
+/** Puts a block of cells from a spreadsheet into a list: all of it as one step, or what fits of it when a person says so. */
 public final class BlockPaste {
+
+    private static final String NO_CELL = "there is no cell here";
 
     private BlockPaste() {}
 
+    /** Rows of cells as spreadsheets hand them over: separated by tabs, lines ended in any way. */
+    static List<List<String>> cells(String block) {
+        return block.replace("\r\n", "\n")
+                .replaceFirst("\n$", "")
+                .lines()
+                .map(line -> List.of(line.split("\t", -1)))
+                .toList();
+    }
+
     /**
-     * The edit that pastes a block.
+     * What a block would change.
      *
      * @param model   the list
      * @param rows    rows of the model from the first cell downwards, in the order shown
      * @param columns columns of the model from the first cell to the right, in the order shown
      * @param block   lines of cells separated by tabs
-     * @throws IllegalArgumentException when a cell does not fit; names every such cell
      */
-    public static Edit of(SheetModel<?> model, List<Integer> rows, List<Integer> columns, String block) {
-        List<Edit> edits = new ArrayList<>();
-        List<String> wrong = new ArrayList<>();
-        List<String> lines =
-                block.replace("\r\n", "\n").replaceFirst("\n$", "").lines().toList();
+    public static CellChanges plan(SheetModel<?> model, List<Integer> rows, List<Integer> columns, String block) {
+        List<CellChanges.Cell> cells = new ArrayList<>();
+        List<List<String>> lines = cells(block);
         for (int k = 0; k < lines.size(); k++) {
-            String[] cells = lines.get(k).split("\t", -1);
-            for (int m = 0; m < cells.length; m++) {
+            for (int m = 0; m < lines.get(k).size(); m++) {
+                String text = lines.get(k).get(m);
                 if (k >= rows.size() || m >= columns.size()) {
-                    wrong.add("'" + cells[m] + "' has no cell here");
-                    continue;
-                }
-                try {
-                    edits.add(model.parse(List.of(rows.get(k)), columns.get(m), cells[m]));
-                } catch (IllegalArgumentException unfit) {
-                    wrong.add(model.id(rows.get(k)) + " "
-                            + model.column(columns.get(m)).title() + ": " + unfit.getMessage());
+                    String row = k < rows.size() ? model.id(rows.get(k)) : "";
+                    String column =
+                            m < columns.size() ? model.column(columns.get(m)).title() : "";
+                    cells.add(CellChanges.Cell.refused(row, column, "", text, NO_CELL));
+                } else {
+                    CellChanges.cell(model, rows.get(k), columns.get(m), text).ifPresent(cells::add);
                 }
             }
         }
-        if (!wrong.isEmpty()) {
-            throw new IllegalArgumentException("Nothing was pasted. " + String.join("; ", wrong));
+        return new CellChanges("Paste", cells);
+    }
+
+    /**
+     * The edit that pastes a block.
+     *
+     * @throws IllegalArgumentException when a cell does not fit; names every such cell
+     */
+    public static Edit of(SheetModel<?> model, List<Integer> rows, List<Integer> columns, String block) {
+        CellChanges plan = plan(model, rows, columns, block);
+        if (!plan.refused().isEmpty()) {
+            throw new IllegalArgumentException("Nothing was pasted. "
+                    + plan.refused().stream()
+                            .map(cell -> cell.problem().equals(NO_CELL)
+                                    ? "'" + cell.after() + "' has no cell here"
+                                    : cell.row() + " " + cell.column() + ": " + cell.problem())
+                            .collect(Collectors.joining("; ")));
         }
-        return edits.size() == 1 ? edits.get(0) : new Compound("Paste " + edits.size() + " cells", edits);
+        Optional<Edit> edit = plan.edit();
+        return edit.orElseGet(() -> new Compound("Paste", List.of()));
     }
 }

@@ -15,6 +15,7 @@ import org.ohmloom.draw.Mark;
  * @param cell    the cell of a row
  * @param edit    how it is edited; empty when it is not
  * @param sample  a small drawing before the text, where there is one
+ * @param detail  whether it is only shown when a person chooses it
  * @param <R>     type of the rows
  */
 public record Column<R>(
@@ -25,7 +26,8 @@ public record Column<R>(
         int letters,
         Function<R, CellText> cell,
         Optional<CellEdit<R>> edit,
-        Function<R, Optional<Mark>> sample) {
+        Function<R, Optional<Mark>> sample,
+        boolean detail) {
 
     public Column(
             String title,
@@ -34,7 +36,7 @@ public record Column<R>(
             int letters,
             Function<R, CellText> cell,
             Optional<CellEdit<R>> edit) {
-        this(title, unit, tip, !unit.isEmpty(), letters, cell, edit, row -> Optional.empty());
+        this(title, unit, tip, !unit.isEmpty(), letters, cell, edit, row -> Optional.empty(), false);
     }
 
     /** A column of texts. */
@@ -45,19 +47,24 @@ public record Column<R>(
     /** A column of numbers in a unit, or of counts. */
     public static <R> Column<R> number(String title, String unit, String tip, Function<R, CellText> cell) {
         int letters = Math.max(8, title.length() + unit.length() + 2);
-        return new Column<>(title, unit, tip, true, letters, cell, Optional.empty(), row -> Optional.empty());
+        return new Column<>(title, unit, tip, true, letters, cell, Optional.empty(), row -> Optional.empty(), false);
     }
 
     public Column<R> edited(CellEdit<R> how) {
-        return new Column<>(title, unit, tip, numeric, letters, cell, Optional.of(how), sample);
+        return new Column<>(title, unit, tip, numeric, letters, cell, Optional.of(how), sample, detail);
     }
 
     public Column<R> wide(int changed) {
-        return new Column<>(title, unit, tip, numeric, changed, cell, edit, sample);
+        return new Column<>(title, unit, tip, numeric, changed, cell, edit, sample, detail);
     }
 
     public Column<R> with(Function<R, Optional<Mark>> drawing) {
-        return new Column<>(title, unit, tip, numeric, letters, cell, edit, drawing);
+        return new Column<>(title, unit, tip, numeric, letters, cell, edit, drawing, detail);
+    }
+
+    /** This column, only shown when a person chooses it. */
+    public Column<R> chosenOnly() {
+        return new Column<>(title, unit, tip, numeric, letters, cell, edit, sample, true);
     }
 
     /** Title with unit: "Length (m)". */

@@ -23,4 +23,9 @@ public interface Sheet<R> {
 
     /** Ids of the elements that are selected with a row. */
     List<String> about(R row);
+
+    /** What can be added to it. */
+    default List<Adding> adds() {
+        return List.of();
+    }
 }

@@ -85,6 +85,13 @@ public final class SheetModel<R> extends AbstractTableModel {
         return columns.get(column).edit().orElseThrow().start(rows.get(row));
     }
 
+    /** What stands in a cell, as it is typed where it can be, otherwise as it is copied. */
+    String text(int row, int column) {
+        return isCellEditable(row, column)
+                ? start(row, column)
+                : getValueAt(row, column).exact();
+    }
+
     /**
      * The edit that puts a text into cells of a column.
      *

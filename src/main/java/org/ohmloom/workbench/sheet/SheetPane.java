@@ -3,6 +3,7 @@ package org.ohmloom.workbench.sheet;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Rectangle;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
@@ -11,6 +12,7 @@ import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.widget.Samples;
 
 /**
@@ -62,7 +64,7 @@ public final class SheetPane<R> extends JPanel {
     }
 
     /** Shows the rows of a harness; none when there is none. */
-    public void show(java.util.Optional<Readout> readout) {
+    public void show(Optional<Readout> readout) {
         quietly(() -> {
             List<String> before = selectedIds();
             model.show(
@@ -82,6 +84,31 @@ public final class SheetPane<R> extends JPanel {
     /** Selects the rows about elements; others are left unselected. */
     public void select(List<String> ids) {
         quietly(() -> selectRows(ids, true));
+    }
+
+    /** Keeps which columns are shown from one start to the next. */
+    public void keepColumns(PreferenceStore preferences) {
+        String list = sheet.title();
+        table.shown()
+                .keep(
+                        Optional.ofNullable(preferences.now().columns().get(list)),
+                        text -> preferences.change(now -> now.withColumns(list, text)));
+        ColumnMenu.on(table);
+    }
+
+    /** Ids of the elements the selected rows are about, in the order shown. */
+    public List<String> chosenIds() {
+        return selectedAbout();
+    }
+
+    /** Ids of the elements all rows are about that are shown, in the order shown. */
+    public List<String> shownIds() {
+        return IntStream.range(0, table.getRowCount())
+                .map(table::convertRowIndexToModel)
+                .boxed()
+                .flatMap(row -> model.about(row).stream())
+                .distinct()
+                .toList();
     }
 
     private void selectRows(List<String> ids, boolean scroll) {

@@ -5,6 +5,7 @@ import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.util.EventObject;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.swing.JTable;
@@ -14,6 +15,7 @@ import javax.swing.table.JTableHeader;
 import javax.swing.table.TableColumn;
 import javax.swing.table.TableRowSorter;
 import org.jspecify.annotations.Nullable;
+import org.ohmloom.edit.Edit;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
 
@@ -25,6 +27,9 @@ public final class SheetTable extends JTable {
     private final transient SheetModel<?> sheet;
     private final transient TableRowSorter<SheetModel<?>> sorter;
     private final SheetEditor editor;
+    private final transient Consumer<String> problem;
+    private final transient ShownColumns shown;
+    private transient ChangePreview preview = ChangesPane::ask;
 
     /**
      * A table.
@@ -34,6 +39,7 @@ public final class SheetTable extends JTable {
     public SheetTable(SheetModel<?> sheet, Samples samples, Consumer<String> problem) {
         super(sheet);
         this.sheet = sheet;
+        this.problem = problem;
         this.sorter = new TableRowSorter<>(sheet);
         this.editor = new SheetEditor(problem);
         setRowSorter(sorter);
@@ -44,10 +50,93 @@ public final class SheetTable extends JTable {
         setSurrendersFocusOnKeystroke(true);
         setFillsViewportHeight(true);
         setTransferHandler(new SheetTransfer(problem));
+        // Otherwise an added column makes all columns anew and hidden ones come back.
+        setAutoCreateColumnsFromModel(false);
         putClientProperty("terminateEditOnFocusLost", Boolean.FALSE);
         // The table's own use of F8 would take it from the command.
         getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_F8), "none");
         setColumnWidths();
+        this.shown = new ShownColumns(this);
+        bind("fill-down", Keys.menu(KeyEvent.VK_D), this::fillDown);
+        bind("fill-down", Keys.menu(KeyEvent.VK_ENTER), this::fillDown);
+        bind("clear-cells", Keys.plain(KeyEvent.VK_DELETE), () -> typeAll(""));
+    }
+
+    private void bind(String name, javax.swing.KeyStroke keys, Runnable task) {
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(keys, name);
+        getActionMap().put(name, new javax.swing.AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(java.awt.event.ActionEvent event) {
+                task.run();
+            }
+        });
+    }
+
+    /** Which columns are shown. */
+    public ShownColumns shown() {
+        return shown;
+    }
+
+    /** Shows what would change by another preview than the dialog. */
+    public void previewBy(ChangePreview changed) {
+        preview = changed;
+    }
+
+    /** Rows of the model that are selected, in the order shown. */
+    public List<Integer> selectedModelRows() {
+        return IntStream.of(getSelectedRows())
+                .map(this::convertRowIndexToModel)
+                .boxed()
+                .toList();
+    }
+
+    private int leadColumn() {
+        int lead = getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        return lead < 0 || lead >= getColumnCount() ? -1 : convertColumnIndexToModel(lead);
+    }
+
+    /** Puts what stands in the first selected row of the column with the focus into the other selected rows, as one step. */
+    public void fillDown() {
+        List<Integer> rows = selectedModelRows();
+        int column = leadColumn();
+        if (rows.size() < 2 || column < 0) {
+            problem.accept("Select the cell to fill from and the rows below it");
+        } else {
+            tell(() -> sheet.type(rows.subList(1, rows.size()), column, sheet.text(rows.get(0), column)));
+        }
+    }
+
+    /** Types a text into the column with the focus in every selected row, as one step. */
+    void typeAll(String text) {
+        List<Integer> rows = selectedModelRows();
+        int column = leadColumn();
+        if (!rows.isEmpty() && column >= 0) {
+            tell(() -> sheet.type(rows, column, text));
+        }
+    }
+
+    /** Does it, or says what is wrong. */
+    private void tell(Runnable task) {
+        try {
+            task.run();
+            problem.accept("");
+        } catch (IllegalArgumentException unfit) {
+            problem.accept(String.valueOf(unfit.getMessage()));
+        }
+    }
+
+    /** Asks about changes and makes those agreed to, as one step; whether any was made. */
+    public boolean change(CellChanges changes) {
+        if (changes.cells().isEmpty()) {
+            problem.accept("Nothing would change");
+            return false;
+        }
+        boolean plain = changes.cells().size() == 1 && changes.refused().isEmpty();
+        Optional<Edit> agreed = plain ? changes.edit() : preview.ask(this, changes);
+        agreed.ifPresent(sheet::apply);
+        return agreed.isPresent();
     }
 
     public SheetModel<?> sheet() {
@@ -130,10 +219,11 @@ public final class SheetTable extends JTable {
         return header;
     }
 
-    private void setColumnWidths() {
+    void setColumnWidths() {
         int letter = getFontMetrics(getFont()).charWidth('n');
-        for (int k = 0; k < sheet.getColumnCount(); k++) {
-            TableColumn column = getColumnModel().getColumn(k);
+        for (int view = 0; view < getColumnCount(); view++) {
+            int k = convertColumnIndexToModel(view);
+            TableColumn column = getColumnModel().getColumn(view);
             int letters =
                     Math.max(sheet.column(k).letters(), sheet.column(k).head().length());
             column.setPreferredWidth(letters * letter + UIScale.scale(20));

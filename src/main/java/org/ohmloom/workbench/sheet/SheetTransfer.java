@@ -68,8 +68,7 @@ final class SheetTransfer extends TransferHandler {
                     .map(table::convertColumnIndexToModel)
                     .boxed()
                     .toList();
-            table.sheet().apply(BlockPaste.of(table.sheet(), rows, columns, block));
-            return true;
+            return table.change(plan(table, rows, columns, block));
         } catch (IllegalArgumentException unfit) {
             problem.accept(String.valueOf(unfit.getMessage()));
             return false;
@@ -77,5 +76,21 @@ final class SheetTransfer extends TransferHandler {
             problem.accept("The clipboard holds no text");
             return false;
         }
+    }
+
+    /** One cell goes into every selected row, a block from the first cell on. */
+    private static CellChanges plan(SheetTable table, List<Integer> rows, List<Integer> columns, String block) {
+        List<List<String>> cells = BlockPaste.cells(block);
+        List<Integer> selected = table.selectedModelRows();
+        if (cells.size() == 1 && cells.get(0).size() == 1 && selected.size() > 1) {
+            return CellChanges.of(
+                    "Paste",
+                    table.sheet(),
+                    selected.stream()
+                            .map(row -> new int[] {row, columns.get(0)})
+                            .toList(),
+                    java.util.Collections.nCopies(selected.size(), cells.get(0).get(0)));
+        }
+        return BlockPaste.plan(table.sheet(), rows, columns, block);
     }
 }

@@ -46,7 +46,13 @@ class CommandBookTest {
             try-remedies | Remedies… |
             new-load-group | Group the selected loads |
             new-sequence | New sequence of states |
-            remove-selected | Remove group or sequence |
+            add-row | Add to the list… | Ctrl+Insert
+            copy-rows | Add another of the selected | Ctrl+Shift+Insert
+            take-out | Take out the selected | Ctrl+Delete
+            fill-down | Fill down |
+            find-replace | Find and replace… | Ctrl+H
+            rename-pattern | Rename by a pattern… | F2
+            choose-columns | Choose columns… |
             filter-rows | Filter rows | Ctrl+F
             fit-layout | Fit layout | Ctrl+0
             zoom-in | Zoom in | Ctrl+=

@@ -1,0 +1,189 @@
+package org.ohmloom.workbench.lists;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Frame;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import javax.swing.table.DefaultTableModel;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.Field;
+import org.ohmloom.edit.NamePattern;
+import org.ohmloom.edit.RenamePlan;
+import org.ohmloom.model.Element;
+import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.words.Words;
+
+/** Gives things new identities by a pattern: the pattern above, below it every thing with its new identity as it is typed. */
+final class RenamePane extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Words words = Words.of("lists");
+    private final transient Harness harness;
+    private final transient List<ElementId> things;
+    private final JTextField pattern = new JTextField(24);
+    private final JLabel state = new JLabel(" ");
+    private final JButton rename = new JButton(words.get("rename"));
+    private final DefaultTableModel lines;
+    private transient Optional<RenamePlan> plan = Optional.empty();
+
+    /**
+     * A pane.
+     *
+     * @param things what is renamed, in the order it is counted in
+     * @param answer takes the edit a person agrees to, or nothing
+     */
+    RenamePane(Harness harness, List<ElementId> things, Consumer<Optional<Edit>> answer) {
+        super(new MigLayout("insets 12, fill, wrap 2", "[][grow,fill]"));
+        this.harness = harness;
+        this.things = List.copyOf(things);
+        JLabel label = new JLabel(words.get("pattern"));
+        label.setLabelFor(pattern);
+        pattern.setName("rename-pattern");
+        pattern.getAccessibleContext().setAccessibleName(words.get("pattern"));
+        TextUndo.install(pattern);
+        add(label);
+        add(pattern);
+        JLabel help = new JLabel("<html>"
+                + words.get(
+                        "pattern-help",
+                        "{001}",
+                        "{10+5}",
+                        "{number+100}",
+                        "{letters}",
+                        "{old}",
+                        "{circuit}, {class}, {size}, {from}, {to}, {name}")
+                + "</html>");
+        help.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        add(help, "skip 1, wmin 0, w 480");
+        lines = new DefaultTableModel(new Object[] {words.get("now"), words.get("then"), words.get("because")}, 0) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public boolean isCellEditable(int row, int column) {
+                return false;
+            }
+        };
+        JTable table = new JTable(lines);
+        table.setName("rename-lines");
+        table.getAccessibleContext().setAccessibleName(words.get("rename-lines"));
+        table.setFillsViewportHeight(true);
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setPreferredSize(new Dimension(UIScale.scale(560), UIScale.scale(280)));
+        add(scroll, "span 2, grow, push");
+        state.setName("rename-state");
+        add(state, "span 2, growx, wmin 0");
+        rename.setName("rename-apply");
+        rename.addActionListener(
+                event -> plan.filter(RenamePlan::isReady).ifPresent(ready -> answer.accept(Optional.of(ready.edit()))));
+        JButton cancel = new JButton(words.get("cancel"));
+        cancel.addActionListener(event -> answer.accept(Optional.empty()));
+        add(rename, "span 2, split 2, tag ok, growx 0");
+        add(cancel, "tag cancel, growx 0");
+        pattern.setText("{old}");
+        pattern.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                refresh();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                refresh();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                refresh();
+            }
+        });
+        pattern.selectAll();
+        refresh();
+    }
+
+    /** The field of the pattern. */
+    JTextField patternField() {
+        return pattern;
+    }
+
+    /** The button that agrees. */
+    JButton renameButton() {
+        return rename;
+    }
+
+    String stateText() {
+        return state.getText();
+    }
+
+    private void refresh() {
+        lines.setRowCount(0);
+        try {
+            RenamePlan made = RenamePlan.of(harness, things, NamePattern.parse(pattern.getText()), RenamePane::says);
+            plan = Optional.of(made);
+            made.lines().forEach(line -> lines.addRow(new Object[] {line.old(), line.now(), line.problem()}));
+            state.setText(made.problem().orElse(words.get("rename-count", things.size())));
+        } catch (IllegalArgumentException unfit) {
+            plan = Optional.empty();
+            things.forEach(thing -> lines.addRow(new Object[] {thing, "", ""}));
+            state.setText(String.valueOf(unfit.getMessage()));
+        }
+        rename.setEnabled(plan.filter(RenamePlan::isReady).isPresent());
+    }
+
+    /** What an element says of itself: a field of its own by the word of the pattern. */
+    private static Optional<String> says(Element element, String word) {
+        String path =
+                switch (word) {
+                    case "class" -> "signalClass";
+                    case "size" -> "gauge";
+                    default -> word;
+                };
+        Field field = Field.of(path);
+        return field.suits(element) ? Optional.of(field.text(element)) : Optional.empty();
+    }
+
+    /** Shows a dialog and waits for the answer. */
+    static Optional<Edit> ask(Component owner, Harness harness, List<ElementId> things) {
+        Frame frame = (Frame) SwingUtilities.getAncestorOfClass(Frame.class, owner);
+        JDialog dialog = new JDialog(frame, Words.of("lists").get("rename-title", things.size()), true);
+        Object[] answered = {Optional.empty()};
+        RenamePane pane = new RenamePane(harness, things, given -> {
+            answered[0] = given;
+            dialog.dispose();
+        });
+        dialog.setName("rename-dialog");
+        dialog.setContentPane(pane);
+        dialog.getRootPane().setDefaultButton(pane.rename);
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        event -> dialog.dispose(),
+                        KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
+                        JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.pack();
+        dialog.setLocationRelativeTo(frame);
+        dialog.setVisible(true);
+        @SuppressWarnings("unchecked") // only what the pane answers is put there
+        Optional<Edit> agreed = (Optional<Edit>) answered[0];
+        return agreed;
+    }
+}

@@ -1,0 +1,363 @@
+package org.ohmloom.workbench.lists;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.ohmloom.edit.CavityEdits;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.Field;
+import org.ohmloom.edit.NewDevice;
+import org.ohmloom.edit.NewThing;
+import org.ohmloom.edit.PutElements;
+import org.ohmloom.model.Element;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Part;
+import org.ohmloom.units.Unit;
+import org.ohmloom.workbench.sheet.Adding;
+import org.ohmloom.workbench.sheet.CellEdit;
+import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.Sheet;
+import org.ohmloom.workbench.words.Words;
+
+/** The lists in which a whole harness can be entered: what is typed in each, and what can be added to it. */
+final class ThingLists {
+
+    private final Words words = Words.of("lists");
+    private final Supplier<Optional<Harness>> harness;
+
+    ThingLists(Supplier<Optional<Harness>> harness) {
+        this.harness = harness;
+    }
+
+    private <R> FieldColumns<R> of(Function<R, ? extends Element> element) {
+        return new FieldColumns<>(harness, element);
+    }
+
+    private static Adding adding(String words, Function<Harness, PutElements> make) {
+        return new Adding(words, now -> {
+            PutElements edit = make.apply(now);
+            return new Adding.Made(
+                    edit,
+                    edit.elements().stream().map(each -> each.id().value()).toList());
+        });
+    }
+
+    private static List<Adding> adds(NewThing... kinds) {
+        return Arrays.stream(kinds)
+                .map(kind -> adding(kind.words(), kind::added))
+                .toList();
+    }
+
+    private static List<Adding> devices(boolean loads) {
+        return Arrays.stream(NewDevice.values())
+                .filter(kind -> kind.isLoad() == loads)
+                .map(kind -> adding(kind.words(), kind::added))
+                .toList();
+    }
+
+    private static <R> List<Column<R>> details(List<Column<R>> columns) {
+        return columns.stream().map(Column::chosenOnly).toList();
+    }
+
+    Sheet<WireSheet.Row> wires() {
+        FieldColumns<WireSheet.Row> of = of(WireSheet.Row::wire);
+        return new EditedSheet<>(
+                new WireSheet(),
+                Map.of(
+                        "Wire", of.renaming(),
+                        "From", of.edit(Field.of("from"), words.get("end")),
+                        "To", of.edit(Field.of("to"), words.get("end")),
+                        "Carries", of.edit(Field.of("signalClass"), words.get("signal-class")),
+                        "Colour", of.edit(Field.of("colour"), words.get("colour"))),
+                details(List.of(
+                        of.text("circuit", 12, "circuit"),
+                        of.text("family", 14, "family"),
+                        of.text("insulation", 14, "insulation"),
+                        of.text("cable", 8, "cable"),
+                        of.number("present-current", Unit.AMP, "presentAmps"),
+                        of.number("measured-resistance", Unit.MILLIOHM, "measuredOhms"),
+                        of.text("assembly", 10, "assembly"),
+                        of.text("existing", 8, "existing"),
+                        of.text("locked", 8, "locked"))),
+                adds(NewThing.WIRE));
+    }
+
+    Sheet<LoadSheet.Row> loads() {
+        FieldColumns<LoadSheet.Row> of = of(LoadSheet.Row::component);
+        return new EditedSheet<>(
+                new LoadSheet(),
+                Map.of(
+                        "Load", of.renaming(),
+                        "Name", of.edit(Field.of("name"), words.get("name")),
+                        "Rated at", of.edit(Field.of("device.draw.ratedVolts", Unit.VOLT), words.get("rated-voltage"))),
+                details(List.of(
+                        of.number("start-current", Unit.AMP, "device.draw.startAmps"),
+                        of.text("control", 10, "device.control"),
+                        of.number("allowed-drop", Unit.VOLT, "device.allowedDropVolts"),
+                        of.text("part", 14, "part"),
+                        of.text("zone", 12, "zone"),
+                        of.text("at", 9, "at"),
+                        of.text("existing", 8, "existing"))),
+                devices(true));
+    }
+
+    Sheet<ConnectorSheet.Row> connectors() {
+        FieldColumns<ConnectorSheet.Row> of = of(ConnectorSheet.Row::connector);
+        return new EditedSheet<>(
+                new ConnectorSheet(),
+                Map.of(
+                        "Connector", of.renaming(),
+                        "Name", of.edit(Field.of("name"), words.get("name")),
+                        "Mates with", mates(),
+                        "Cavities", cavityNames(),
+                        "Stands", of.edit(Field.of("limitCelsius", Unit.DEGREE_CELSIUS), words.get("stands")),
+                        "At", of.edit(Field.of("at"), words.get("at")),
+                        "Housing", of.edit(Field.of("part"), words.get("part")),
+                        "Existing", of.edit(Field.of("existing"), words.get("existing"))),
+                details(List.of(
+                        of.text("lock", 14, "lock"),
+                        of.text("backshell", 14, "backshell"),
+                        of.text("zone", 12, "zone"),
+                        of.text("assembly", 10, "assembly"))),
+                adds(NewThing.CONNECTOR));
+    }
+
+    private CellEdit<ConnectorSheet.Row> mates() {
+        return new CellEdit<>() {
+            @Override
+            public String start(ConnectorSheet.Row row) {
+                return row.connector()
+                        .component()
+                        .map(id -> id.value())
+                        .or(() -> row.connector().mate().map(id -> id.value()))
+                        .orElse("");
+            }
+
+            @Override
+            public Edit parse(List<ConnectorSheet.Row> rows, String typed) {
+                return single(
+                        rows,
+                        row -> CavityEdits.mate(
+                                harness.get().orElseThrow(), row.connector().id(), typed));
+            }
+        };
+    }
+
+    private CellEdit<ConnectorSheet.Row> cavityNames() {
+        return new CellEdit<>() {
+            @Override
+            public String start(ConnectorSheet.Row row) {
+                return String.join(
+                        ", ",
+                        row.connector().cavities().stream()
+                                .map(cavity -> cavity.name())
+                                .toList());
+            }
+
+            @Override
+            public Edit parse(List<ConnectorSheet.Row> rows, String typed) {
+                return single(
+                        rows,
+                        row -> CavityEdits.names(
+                                harness.get().orElseThrow(), row.connector().id(), typed));
+            }
+        };
+    }
+
+    private Edit single(List<ConnectorSheet.Row> rows, Function<ConnectorSheet.Row, Edit> edit) {
+        List<Edit> edits = rows.stream().map(edit).toList();
+        return edits.size() == 1
+                ? edits.get(0)
+                : new org.ohmloom.edit.Compound(words.get("set-connectors", rows.size()), edits);
+    }
+
+    Sheet<ComponentSheet.Row> components() {
+        FieldColumns<ComponentSheet.Row> of = of(ComponentSheet.Row::component);
+        return new EditedSheet<>(
+                new ComponentSheet(),
+                Map.of(
+                        "Component", of.renaming(),
+                        "Name", of.edit(Field.of("name"), words.get("name")),
+                        "Zone", of.edit(Field.of("zone"), words.get("zone")),
+                        "At", of.edit(Field.of("at"), words.get("at")),
+                        "Part", of.edit(Field.of("part"), words.get("part"))),
+                details(List.of(
+                        of.text("series", 20, "device.series"),
+                        of.number("own-resistance", Unit.MILLIOHM, "device.ohms"),
+                        of.number("rated-voltage", Unit.VOLT, "device.ratedVolts"),
+                        of.number("breaking-capacity", Unit.AMP, "device.breakingAmps"),
+                        of.text("positions", 14, "device.positions"),
+                        of.number("contact-resistance", Unit.MILLIOHM, "device.contactOhms"),
+                        of.number("limit", Unit.AMP, "device.limitAmps"),
+                        of.number("coil", Unit.OHM, "device.coilOhms"),
+                        of.number("electromotive-force", Unit.VOLT, "device.emfVolts"),
+                        of.number("internal-resistance", Unit.MILLIOHM, "device.internalOhms"),
+                        of.number("own-draw", Unit.AMP, "device.drawAmps"),
+                        of.text("terminals", 14, "device.terminals"),
+                        of.text("assembly", 10, "assembly"),
+                        of.text("existing", 8, "existing"))),
+                devices(false));
+    }
+
+    Sheet<JunctionSheet.Row> junctions() {
+        FieldColumns<JunctionSheet.Row> of = of(JunctionSheet.Row::element);
+        return new EditedSheet<>(
+                new JunctionSheet(),
+                Map.of(
+                        "Junction", of.renaming(),
+                        "Name", of.edit(Field.of("name"), words.get("name")),
+                        "Joint", of.edit(Field.of("jointOhms", Unit.MILLIOHM), words.get("joint"))),
+                details(List.of(
+                        of.text("place", 16, "place"),
+                        of.text("body", 8, "body"),
+                        of.text("at", 9, "at"),
+                        of.text("zone", 12, "zone"),
+                        of.text("part", 14, "part"),
+                        of.text("form", 12, "form"),
+                        of.text("sealed", 8, "sealed"),
+                        of.text("cover", 12, "cover"),
+                        of.text("studs", 8, "studs"),
+                        of.number("stud-thread", Unit.MILLIMETRE, "studMm"),
+                        of.text("torque", 10, "torque"),
+                        of.text("assembly", 10, "assembly"),
+                        of.text("existing", 8, "existing"))),
+                adds(NewThing.SPLICE, NewThing.GROUND));
+    }
+
+    Sheet<StateSheet.Row> states() {
+        FieldColumns<StateSheet.Row> of = of(StateSheet.Row::state);
+        return new EditedSheet<>(
+                new StateSheet(),
+                Map.of(
+                        "State", of.renaming(),
+                        "Name", of.edit(Field.of("name"), words.get("name")),
+                        "Engine", of.edit(Field.of("mode"), words.get("engine"))),
+                details(List.of(of.number("duration", Unit.SECOND, "durationSeconds"))),
+                adds(NewThing.STATE));
+    }
+
+    Sheet<Part> parts() {
+        FieldColumns<Part> of = of(part -> part);
+        return new EditedSheet<>(
+                new PartSheet(),
+                Map.of(
+                        "Part", of.renaming(),
+                        "Description", of.edit(Field.of("description"), words.get("description")),
+                        "Maker", of.edit(Field.of("maker"), words.get("maker"))),
+                List.of(of.number("mass", Unit.GRAM, "massKg").chosenOnly()),
+                adds(NewThing.PART));
+    }
+
+    Sheet<ContactSheet.Row> contacts() {
+        FieldColumns<ContactSheet.Row> of = of(ContactSheet.Row::contact);
+        return new EditedSheet<>(
+                new ContactSheet(),
+                Map.of(
+                        "Contact", of.renaming(),
+                        "Part", of.edit(Field.of("part"), words.get("part")),
+                        "From",
+                                of.edit(
+                                        Field.of("conductorMinMm2", Unit.SQUARE_MILLIMETRE),
+                                        words.get("smallest-conductor")),
+                        "To",
+                                of.edit(
+                                        Field.of("conductorMaxMm2", Unit.SQUARE_MILLIMETRE),
+                                        words.get("largest-conductor")),
+                        "Plating", of.edit(Field.of("plating"), words.get("plating"))),
+                details(List.of(
+                        of.number("contact-resistance", Unit.MILLIOHM, "contactOhms"),
+                        of.number("insulation-from", Unit.MILLIMETRE, "insulationMinMm"),
+                        of.number("insulation-to", Unit.MILLIMETRE, "insulationMaxMm"),
+                        of.number("rated-voltage", Unit.VOLT, "ratedVolts"))),
+                adds(NewThing.CONTACT));
+    }
+
+    /** What had no list of its own: everything else a harness is made of. */
+    List<Sheet<?>> others() {
+        List<Sheet<?>> sheets = new ArrayList<>();
+        sheets.add(thing(
+                "bodies",
+                s -> s.bodies().all(),
+                NewThing.BODY,
+                of -> List.of(of.text("name", 22, "name"), of.text("isolated", 8, "isolated"))));
+        sheets.add(thing(
+                "straps",
+                s -> s.straps().all(),
+                NewThing.STRAP,
+                of -> List.of(
+                        of.text("name", 22, "name"),
+                        of.text("from", 9, "from"),
+                        of.text("to", 9, "to"),
+                        of.number("own-resistance", Unit.MILLIOHM, "ohms"),
+                        of.number("length", Unit.METRE, "lengthMetres"),
+                        of.number("area", Unit.SQUARE_MILLIMETRE, "areaMm2"),
+                        of.text("part", 14, "part"),
+                        of.text("existing", 8, "existing"))));
+        sheets.add(thing(
+                "breakouts",
+                s -> s.breakouts().all(),
+                NewThing.BREAKOUT,
+                of -> List.of(of.text("name", 26, "name"), of.text("assembly", 10, "assembly"))));
+        sheets.add(thing(
+                "segments",
+                s -> s.segments().all(),
+                NewThing.SEGMENT,
+                of -> List.of(
+                        of.text("from", 9, "from"),
+                        of.text("to", 9, "to"),
+                        of.number("length", Unit.METRE, "lengthMetres"),
+                        of.text("zone", 12, "zone"),
+                        of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
+                        of.text("assembly", 10, "assembly"))));
+        sheets.add(thing(
+                "zones",
+                s -> s.zones().all(),
+                NewThing.ZONE,
+                of -> List.of(
+                        of.text("name", 22, "name"),
+                        of.number("ambient", Unit.DEGREE_CELSIUS, "ambientCelsius"),
+                        of.text("engine-space", 12, "engineSpace"))));
+        sheets.add(thing(
+                "cables",
+                s -> s.cables().all(),
+                NewThing.CABLE,
+                of -> List.of(
+                        of.text("name", 22, "name"),
+                        of.text("cable-kind", 14, "kind"),
+                        of.text("shielded", 8, "shielded"),
+                        of.number("outside-diameter", Unit.MILLIMETRE, "outsideDiameterMm"),
+                        of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
+                        of.text("part", 14, "part"))));
+        sheets.add(thing(
+                "assemblies",
+                s -> s.assemblies().all(),
+                NewThing.ASSEMBLY,
+                of -> List.of(
+                        of.text("name", 26, "name"),
+                        of.text("number", 14, "number"),
+                        of.text("revision", 8, "revision"))));
+        sheets.add(thing(
+                "notes",
+                s -> s.notes().all(),
+                NewThing.NOTE,
+                of -> List.of(of.text("about", 10, "about"), of.text("note", 70, "text"))));
+        return sheets;
+    }
+
+    private <E extends Element> Sheet<E> thing(
+            String key,
+            Function<Harness, Collection<E>> all,
+            NewThing kind,
+            Function<FieldColumns<E>, List<Column<E>>> columns) {
+        FieldColumns<E> of = of(each -> each);
+        List<Column<E>> shown = new ArrayList<>();
+        shown.add(of.identity(kind.words(), words.get("identity.about"), 10));
+        shown.addAll(columns.apply(of));
+        return new ThingSheet<>(words.get(key), all, shown, adds(kind));
+    }
+}

@@ -1,0 +1,63 @@
+package org.ohmloom.workbench.sheet;
+
+import java.awt.Component;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
+import org.ohmloom.workbench.words.Words;
+
+/** Chooses which columns a list shows; opens over its heads too. */
+public final class ColumnMenu extends JPopupMenu {
+
+    private static final long serialVersionUID = 1L;
+
+    private ColumnMenu(SheetTable table) {
+        Words words = Words.of("sheets");
+        setName("columns");
+        ShownColumns shown = table.shown();
+        for (String title : shown.titles()) {
+            JCheckBoxMenuItem item = new JCheckBoxMenuItem(title, shown.isShown(title));
+            item.setName("column-" + title);
+            // Several are chosen one after another without opening the menu anew.
+            item.putClientProperty("CheckBoxMenuItem.doNotCloseOnMouseClick", Boolean.TRUE);
+            item.addActionListener(event -> {
+                shown.show(title, item.isSelected());
+                item.setSelected(shown.isShown(title));
+            });
+            add(item);
+        }
+        addSeparator();
+        JMenuItem reset = new JMenuItem(words.get("usual-columns"));
+        reset.setName("usual-columns");
+        reset.addActionListener(event -> shown.reset());
+        add(reset);
+    }
+
+    /** Opens it below a component. */
+    public static void open(SheetTable table, Component below) {
+        new ColumnMenu(table).show(below, 0, below.getHeight());
+    }
+
+    /** Lets it open over the heads of a list. */
+    static void on(SheetTable table) {
+        table.getTableHeader().addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                popUp(event);
+            }
+
+            @Override
+            public void mouseReleased(MouseEvent event) {
+                popUp(event);
+            }
+
+            private void popUp(MouseEvent event) {
+                if (event.isPopupTrigger()) {
+                    new ColumnMenu(table).show(event.getComponent(), event.getX(), event.getY());
+                }
+            }
+        });
+    }
+}

@@ -1,0 +1,171 @@
+package org.ohmloom.workbench.lists;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.WireId;
+import org.ohmloom.workbench.OnEventThread;
+import org.ohmloom.workbench.Stage;
+import org.ohmloom.workbench.sheet.Adding;
+import org.ohmloom.workbench.sheet.SheetTable;
+
+/** A harness made in the lists, without a layout; and what can be done with rows besides typing. */
+class ListsAloneTest {
+
+    private final Stage stage = new Stage().openExample("teaching");
+    private final ListsPane lists = stage.view.lists();
+
+    private Harness harness() {
+        return stage.desk().harness().orElseThrow();
+    }
+
+    private void add(String list, String kind) {
+        OnEventThread.run(() -> {
+            lists.showList(list);
+            Adding adding = lists.frontSheet().adds().stream()
+                    .filter(each -> each.words().equals(kind))
+                    .findFirst()
+                    .orElseThrow();
+            lists.add(adding);
+        });
+    }
+
+    private static int column(SheetTable table, String title) {
+        return IntStream.range(0, table.getColumnCount())
+                .filter(k -> table.getColumnName(k).replaceAll(" \\(.*", "").equals(title))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no column " + title));
+    }
+
+    private static int row(SheetTable table, String id) {
+        return IntStream.range(0, table.getRowCount())
+                .filter(k -> String.valueOf(table.getValueAt(k, 0)).equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no row " + id));
+    }
+
+    private void type(String list, String id, String title, String typed) {
+        OnEventThread.run(() -> {
+            lists.showList(list);
+            SheetTable table = lists.front();
+            table.setValueAt(typed, row(table, id), column(table, title));
+        });
+    }
+
+    @Test
+    void aLampIsWiredInTheListsAloneAndGetsItsCurrent() {
+        add("Loads", "Heater or other resistance");
+        type("Loads", "R1", "Name", "step light");
+        type("Loads", "R1", "Rated at", "12 V");
+        type("Loads", "R1", "Rated", "2,5");
+        add("Wires", "Wire");
+        add("Wires", "Wire");
+        type("Wires", "W9", "From", "sp1");
+        type("Wires", "W9", "To", "R1.+");
+        type("Wires", "W9", "Conductor", "1,5");
+        type("Wires", "W9", "Length", "2 m");
+        type("Wires", "W10", "From", "R1.-");
+        type("Wires", "W10", "To", "G2");
+        type("Wires", "W10", "Carries", "return");
+        type("Wires", "W10", "Colour", "bk");
+        type("Wires", "W10", "Conductor", "1.5 mm2");
+        type("Wires", "W10", "Length", "2");
+        add("States", "State");
+        type("States", "state-1", "Name", "step light only");
+        assertEquals(
+                "step light", harness().components().get(new ComponentId("R1")).name());
+        assertEquals("SP1", harness().wires().get(new WireId("W9")).from().text());
+        assertEquals(
+                "BK",
+                harness().wires().get(new WireId("W10")).colour().orElseThrow().text());
+        assertEquals("R1.-", harness().wires().get(new WireId("W10")).from().text());
+    }
+
+    @Test
+    void aConnectorIsGivenCavitiesAndPluggedIntoAComponent() {
+        add("Connectors", "Connector");
+        add("Components", "Control unit");
+        type("Connectors", "X3", "Mates with", "U1");
+        type("Connectors", "X3", "Cavities", "2");
+        type("Connectors", "X3", "Mates with", "U1");
+        type("Cavities", "X3", "Contact", "CT-T");
+        assertEquals(
+                List.of(Optional.of("1"), Optional.of("2")),
+                harness().connectors().get(new org.ohmloom.model.ConnectorId("X3")).cavities().stream()
+                        .map(cavity -> cavity.terminal())
+                        .toList());
+    }
+
+    @Test
+    void rowsAreTakenOutWithWhatCannotBeWithoutThem() {
+        OnEventThread.run(() -> {
+            lists.showList("Splices, grounds");
+            stage.desk().select(org.ohmloom.workbench.desk.Selection.of(List.of("G2")));
+            stage.view.book().get("take-out").run();
+        });
+        assertTrue(harness().element("G2").isEmpty());
+        OnEventThread.run(() -> stage.view.book().get("undo").run());
+        assertTrue(harness().element("G2").isPresent());
+    }
+
+    @Test
+    void anotherOfTheSelectedRowsIsSelectedAfterwards() {
+        OnEventThread.run(() -> {
+            stage.desk().select(org.ohmloom.workbench.desk.Selection.of(List.of("W3")));
+            stage.view.book().get("copy-rows").run();
+            assertEquals(List.of("W9"), stage.desk().selection().ids());
+            assertEquals(
+                    harness().wires().get(new WireId("W3")).gauge(),
+                    harness().wires().get(new WireId("W9")).gauge());
+        });
+    }
+
+    @Test
+    void aValueIsFilledDownAsOneStep() {
+        OnEventThread.run(() -> {
+            lists.showList("Wires");
+            SheetTable table = lists.front();
+            table.setRowSelectionInterval(0, 2);
+            table.getColumnModel().getSelectionModel().setSelectionInterval(5, 5);
+            String first = String.valueOf(table.getValueAt(0, 5));
+            stage.view.book().get("fill-down").run();
+            assertEquals(first, String.valueOf(table.getValueAt(2, 5)));
+        });
+    }
+
+    @Test
+    void columnsAreChosenAndRememberedTillTheNextStart() throws InterruptedException {
+        OnEventThread.run(() -> {
+            SheetTable table = lists.front();
+            int usual = table.getColumnCount();
+            table.shown().show("Circuit", true);
+            table.shown().show("Heat", false);
+            table.moveColumn(column(table, "Colour"), 1);
+            assertEquals(usual, table.getColumnCount());
+            stage.preferences.change(
+                    now -> now.withColumns("Wires", table.shown().text()));
+        });
+        ListsPane again = OnEventThread.get(() -> new ListsPane(
+                stage.desk(),
+                new org.ohmloom.workbench.widget.Samples(
+                        new org.ohmloom.draw.ScenePainter(org.ohmloom.draw.SceneFonts.load())),
+                stage.preferences));
+        OnEventThread.run(() -> {
+            SheetTable table = again.front();
+            assertTrue(table.shown().isShown("Circuit"));
+            assertFalse(table.shown().isShown("Heat"));
+            assertEquals("Colour", table.getColumnName(1));
+            table.shown().reset();
+            assertTrue(table.shown().isShown("Heat"));
+            assertFalse(table.shown().isShown("Circuit"));
+            assertEquals("From", table.getColumnName(1));
+        });
+    }
+}
