@@ -58,11 +58,7 @@ public final class CavityView {
      * @param wires     the wires in a cavity
      */
     public static CavityView of(Connector connector, Function<Cavity, List<Wire>> wires) {
-        List<List<String>> names = connector
-                .grid()
-                .map(grid -> grid.rows(CavityGrid.Side.WIRE_SIDE))
-                .orElseGet(() ->
-                        inOrder(connector.cavities().stream().map(Cavity::name).toList()));
+        List<List<String>> names = places(connector, CavityGrid.Side.WIRE_SIDE);
         List<List<Place>> rows = new ArrayList<>();
         for (List<String> row : names) {
             rows.add(row.stream()
@@ -74,6 +70,19 @@ public final class CavityView {
         }
         return new CavityView(
                 rows, connector.cavities().get(0).name(), connector.grid().isEmpty());
+    }
+
+    /**
+     * How the cavities of a connector lie, by name, row by row; an empty name is a place without one.
+     *
+     * @param side the side it is seen from; one without a grid is the same from both, since its places are only those of the list
+     */
+    public static List<List<String>> places(Connector connector, CavityGrid.Side side) {
+        return connector
+                .grid()
+                .map(grid -> grid.rows(side))
+                .orElseGet(() ->
+                        inOrder(connector.cavities().stream().map(Cavity::name).toList()));
     }
 
     private static Place place(Cavity cavity, List<Wire> wires) {

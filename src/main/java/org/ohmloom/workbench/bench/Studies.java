@@ -5,6 +5,7 @@ import java.util.List;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.compare.ComparePane;
 import org.ohmloom.workbench.fabrication.FabricationPane;
+import org.ohmloom.workbench.pinview.PinViewPane;
 import org.ohmloom.workbench.record.RecordPane;
 import org.ohmloom.workbench.study.ChargeView;
 import org.ohmloom.workbench.study.CombinationStudy;
@@ -22,6 +23,7 @@ import org.ohmloom.workbench.study.ReturnsPane;
 import org.ohmloom.workbench.study.SensorStudy;
 import org.ohmloom.workbench.study.StartStudy;
 import org.ohmloom.workbench.study.Study;
+import org.ohmloom.workbench.words.Words;
 
 /** The studies in the order of their tabs. */
 public final class Studies {
@@ -67,6 +69,8 @@ public final class Studies {
         ALL.forEach(
                 study -> all.add(new ShowStudy(bench, study.key(), study.title(), study.about(), letter(study.key()))));
         all.add(new ShowStudy(bench, ReturnsPane.KEY, ReturnsPane.TITLE, ReturnsPane.ABOUT, 'R'));
+        Words pins = Words.of("pin-view");
+        all.add(new ShowStudy(bench, PinViewPane.KEY, pins.get("title"), pins.get("title.about"), 'G'));
         all.add(new ShowStudy(bench, FabricationPane.KEY, FabricationPane.TITLE, FabricationPane.ABOUT, 'K'));
         all.add(new ShowStudy(bench, RecordPane.KEY, RecordPane.TITLE, RecordPane.ABOUT, 'B'));
         all.add(new ShowStudy(bench, ComparePane.KEY, ComparePane.TITLE, ComparePane.ABOUT, 'M'));

@@ -106,6 +106,7 @@ final class MenuPlan {
                             "study-duty-range",
                             "study-conductors",
                             "study-returns",
+                            "study-pin-view",
                             "study-fabrication",
                             "study-as-built",
                             "study-revision",

@@ -61,6 +61,7 @@ import org.ohmloom.workbench.lists.ListCommands;
 import org.ohmloom.workbench.lists.ListsPane;
 import org.ohmloom.workbench.lists.NewLoadGroup;
 import org.ohmloom.workbench.lists.NewSequence;
+import org.ohmloom.workbench.pinview.PinViewPane;
 import org.ohmloom.workbench.record.RecordPane;
 import org.ohmloom.workbench.record.TakeInValues;
 import org.ohmloom.workbench.settings.PreferenceStore;
@@ -116,7 +117,13 @@ public final class WorkbenchView extends JPanel {
         takeIn.fillFrom(record);
         compares.forEach(each -> each.workOn(compare));
         views = new ViewTabs(
-                desk, layout, currents, Studies.ALL, List.of(fabrication, record, compare), services, samples);
+                desk,
+                layout,
+                currents,
+                Studies.ALL,
+                List.of(new PinViewPane(desk, samples), fabrication, record, compare),
+                services,
+                samples);
         inspector = new InspectorPane(desk, services.painter());
         Bench bench = new Bench(desk, filing, services.preferences(), layout, lists, views, windows.looks());
         ApplyFix fix = new ApplyFix(desk);

@@ -80,6 +80,7 @@ class CommandBookTest {
             study-duty-range | Duty range |
             study-conductors | Conductors |
             study-returns | Returns |
+            study-pin-view | Pin view |
             study-fabrication | Fabrication |
             study-as-built | As-built |
             study-revision | Compare |
