@@ -55,6 +55,7 @@ final class CheckText {
         SensorsText.print(analysis, states, out);
         LossesText.print(analysis, states, out);
         CouplingText.print(analysis, out);
+        BusesText.print(analysis, out);
         ReadingsText.print(analysis, out);
         FindingsText.details(analysis, out);
     }

@@ -260,6 +260,9 @@ public final class BuildPack {
             case WIRE_LIST -> new WireList(analysis).report();
             case BUNDLES -> new BundleReport(analysis, fonts).report();
             case BUILD_ORDER -> new BuildOrder(analysis, this::labels).report();
+            case CHANNELS -> new ChannelSheet(analysis).report();
+            case CALIBRATION -> new CalibrationSheet(analysis, fonts).report();
+            case BUS -> new BusSheet(analysis, fonts).report();
             case INSTALLATION -> new InstallationSheet(analysis).report();
             case TEST_SHEET -> new TestSheet(analysis).report();
             case LABELS -> new LabelReport(analysis, fonts, this::labels).report();

@@ -30,6 +30,15 @@ public enum PackDocument {
     TEST_SHEET("test-sheet", "Test sheet", "what the finished harness must measure, with room to write"),
     /** Labels for wires, connectors and branches. */
     LABELS("labels", "Labels", "text and size of every label, and sheets of them true to size"),
+    /** Channels, and the pins of each unit. */
+    CHANNELS(
+            "channel-sheet",
+            "Channels and pins",
+            "every channel with its sensor, rate, colours and set-up; every pin of each unit"),
+    /** Calibration of each channel. */
+    CALIBRATION("calibration-sheet", "Calibrations", "the curve of each channel, with its points"),
+    /** Data buses. */
+    BUS("bus-sheet", "Data buses", "wiring, terminations and messages of each data bus, with load and response times"),
     /** How the assemblies go into the vehicle. */
     INSTALLATION(
             "installation-sheet",
@@ -60,7 +69,10 @@ public enum PackDocument {
 
     /** Whether it is about one assembly as well as about the whole harness: what a bench builds, not what a vehicle does. */
     public boolean isOfAssembly() {
-        return this != CALCULATION && this != INSTALLATION;
+        return switch (this) {
+            case CALCULATION, INSTALLATION, CHANNELS, CALIBRATION, BUS -> false;
+            default -> true;
+        };
     }
 
     /** What is in it, for the list of contents. */
