@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Component;
+import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NearestText;
 import org.ohmloom.model.Wire;
@@ -34,7 +35,7 @@ final class KnownNames {
     }
 
     /**
-     * Checks the conductor families, insulation types and battery types.
+     * Checks the conductor families, insulation types, battery types and sets of bus limits.
      *
      * @throws AnalysisRefusedException when the tables do not have one
      */
@@ -43,6 +44,13 @@ final class KnownNames {
         for (Component component : harness.components().all()) {
             if (component.device() instanceof Battery battery) {
                 battery.model().ifPresent(model -> battery(component, model.type(), tables));
+            }
+        }
+        for (DataBus bus : harness.buses().all()) {
+            List<String> sets = tables.signals().limitSets();
+            Optional<String> missing = bus.limits().filter(name -> !sets.contains(name));
+            if (missing.isPresent()) {
+                throw unknown("$.buses (" + bus.id() + ").limits", "set of bus limits", missing.get(), sets);
             }
         }
         for (Wire wire : harness.wires().all()) {

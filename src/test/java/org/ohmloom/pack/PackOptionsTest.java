@@ -24,7 +24,8 @@ class PackOptionsTest {
                 assertThrows(PackException.class, () -> PackOptions.ALL.withDocuments("drawing,cutlist"));
         assertEquals(
                 "'cutlist' is no document of the pack; choose from cover, drawing, wiring-diagram, form-board, pin-tables,"
-                        + " bill-of-materials, wire-list, bundles, build-order, test-sheet, labels, installation-sheet,"
+                        + " bill-of-materials, wire-list, bundles, build-order, test-sheet, labels, channel-sheet,"
+                        + " calibration-sheet, bus-sheet, installation-sheet,"
                         + " calculation",
                 refused.getMessage());
     }

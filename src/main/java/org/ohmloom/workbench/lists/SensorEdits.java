@@ -38,8 +38,10 @@ final class SensorEdits {
                 return Optional.empty();
             }
             Calibration calibration = CalibrationText.parse(typed, before.map(Measurement::calibration));
-            boolean isTemperature =
-                    calibration instanceof Calibration.Beta || calibration instanceof Calibration.Thermocouple;
+            boolean isTemperature = calibration instanceof Calibration.Beta
+                    || calibration instanceof Calibration.SteinhartHart
+                    || calibration instanceof Calibration.Thermocouple
+                    || calibration instanceof Calibration.AmplifiedThermocouple;
             return Optional.of(before.map(was -> new Measurement(
                             was.quantity(),
                             isTemperature ? "°C" : was.unit(),
@@ -48,7 +50,8 @@ final class SensorEdits {
                             calibration,
                             was.allowedError(),
                             was.tolerances(),
-                            was.dissipationWattsPerKelvin()))
+                            was.dissipationWattsPerKelvin(),
+                            was.use()))
                     .orElseGet(
                             () -> Measurement.of(component.name(), isTemperature ? "°C" : "%", 0, 100, calibration)));
         });
@@ -67,7 +70,8 @@ final class SensorEdits {
                         was.calibration(),
                         was.allowedError(),
                         was.tolerances(),
-                        was.dissipationWattsPerKelvin()));
+                        was.dissipationWattsPerKelvin(),
+                        was.use()));
     }
 
     /** The range used and its unit, "0 to 10 bar"; without a unit it stays as it was. */
@@ -90,7 +94,8 @@ final class SensorEdits {
                         was.calibration(),
                         was.allowedError(),
                         was.tolerances(),
-                        was.dissipationWattsPerKelvin()));
+                        was.dissipationWattsPerKelvin(),
+                        was.use()));
     }
 
     /** Most error in the sensor's unit; nothing leaves it to the rules. */

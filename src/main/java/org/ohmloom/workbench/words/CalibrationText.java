@@ -16,13 +16,14 @@ import org.ohmloom.units.Unit;
 /**
  * A calibration as people write it in one cell: {@code 10 % to 90 %} of the supply, {@code 0.5 V to 4.5 V}, {@code 4 mA to 20 mA},
  * {@code 2.5 kOhm at 20 degC, beta 3500 K}, {@code 0: 10 Ohm, 100: 180 Ohm}, {@code low 0.3 V, high 4.8 V},
- * {@code closed 0.1 Ohm}, {@code type K, copper}. Steinhart-Hart constants are shown and edited in the file.
+ * {@code closed 0.1 Ohm}, {@code type K, copper}, {@code type K, gain 100 on 0.25 V}, {@code 0: 0.5 V, 100: 4.5 V}. Steinhart-Hart constants are shown and edited in the file.
  */
 public final class CalibrationText {
 
     /** What a cell takes, for its hint. */
     public static final String HINT = "10 % to 90 %; 0.5 V to 4.5 V; 4 mA to 20 mA; 2.5 kOhm at 20 °C, beta 3500 K;"
-            + " 0: 10 Ohm, 100: 180 Ohm; low 0.3 V; closed 0.1 Ohm; type K, copper";
+            + " 0: 10 Ohm, 100: 180 Ohm; low 0.3 V; closed 0.1 Ohm; type K, copper;"
+            + " type K, gain 100 on 0.25 V; 0: 0.5 V, 100: 4.5 V";
 
     private static final Pattern LINE = Pattern.compile("(.+?)\\s+to\\s+(.+)");
     private static final Pattern BETA =
@@ -31,6 +32,8 @@ public final class CalibrationText {
             Pattern.compile("low\\s+(.+?)(?:,\\s*high\\s+(.+))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern CONTACT =
             Pattern.compile("closed\\s+(.+?)(?:,\\s*open\\s+(.+))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern AMPLIFIED =
+            Pattern.compile("type k,\\s*gain\\s+(.+?)\\s+on\\s+(.+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern ROW = Pattern.compile("\\s*(-?[0-9.]+)\\s*:\\s*(.+)");
 
     private CalibrationText() {}
@@ -70,6 +73,15 @@ public final class CalibrationText {
                             ? ", high " + Formats.volts(pulses.highVolts().getAsDouble())
                             : "");
         }
+        if (calibration instanceof Calibration.VoltageTable table) {
+            return table.points().stream()
+                    .map(point -> Formats.number(point.value()) + ": " + Formats.volts(point.volts()))
+                    .collect(Collectors.joining(", "));
+        }
+        if (calibration instanceof Calibration.AmplifiedThermocouple amplified) {
+            return "type " + amplified.type() + ", gain " + Formats.number(amplified.gainRatio()) + " on "
+                    + Formats.volts(amplified.offsetVolts());
+        }
         Calibration.Thermocouple couple = (Calibration.Thermocouple) calibration;
         return "type " + couple.type()
                 + couple.extension().map(each -> ", " + TradeWords.lower(each)).orElse("");
@@ -98,7 +110,8 @@ public final class CalibrationText {
                     TypedNumbers.needed(levels.group(1), Unit.VOLT, "the low level"),
                     optional(levels.group(2), Unit.VOLT),
                     was.map(Calibration.PulseLevels::outputOhms).orElse(OptionalDouble.empty()),
-                    was.map(Calibration.PulseLevels::hertzPerUnit).orElse(OptionalDouble.empty()));
+                    was.map(Calibration.PulseLevels::hertzPerUnit).orElse(OptionalDouble.empty()),
+                    was.flatMap(Calibration.PulseLevels::turns));
         }
         Matcher contact = CONTACT.matcher(text);
         if (contact.matches()) {
@@ -106,11 +119,21 @@ public final class CalibrationText {
                     TypedNumbers.needed(contact.group(1), Unit.OHM, "the closed contact"),
                     optional(contact.group(2), Unit.OHM));
         }
+        Matcher amplified = AMPLIFIED.matcher(text);
+        if (amplified.matches()) {
+            return new Calibration.AmplifiedThermocouple(
+                    Calibration.Thermocouple.Type.K,
+                    TypedNumbers.needed(amplified.group(1), Unit.FRACTION, "the gain"),
+                    TypedNumbers.needed(amplified.group(2), Unit.VOLT, "the output at 0 °C"),
+                    kept(before, Calibration.AmplifiedThermocouple.class)
+                            .map(Calibration.AmplifiedThermocouple::outputOhms)
+                            .orElse(OptionalDouble.empty()));
+        }
         if (text.toLowerCase(Locale.ROOT).startsWith("type k")) {
             return couple(text, before);
         }
         if (ROW.matcher(text).matches()) {
-            return table(text);
+            return text.endsWith("V") ? volts(text, before) : table(text);
         }
         Matcher line = LINE.matcher(text);
         if (line.matches()) {
@@ -181,5 +204,22 @@ public final class CalibrationText {
                     Double.parseDouble(row.group(1)), TypedNumbers.needed(row.group(2), Unit.OHM, "the resistance")));
         }
         return new Calibration.ResistanceTable(points);
+    }
+
+    private static Calibration volts(String text, Optional<Calibration> before) {
+        Optional<Calibration.VoltageTable> was = kept(before, Calibration.VoltageTable.class);
+        List<Calibration.VoltagePoint> points = new ArrayList<>();
+        for (String part : text.split("[,;]")) {
+            Matcher row = ROW.matcher(part);
+            if (!row.matches()) {
+                throw new IllegalArgumentException("a row of a table is '50: 2.5 V', not '" + part.strip() + "'");
+            }
+            points.add(new Calibration.VoltagePoint(
+                    Double.parseDouble(row.group(1)), TypedNumbers.needed(row.group(2), Unit.VOLT, "the voltage")));
+        }
+        return new Calibration.VoltageTable(
+                points,
+                was.map(Calibration.VoltageTable::supplyVolts).orElse(OptionalDouble.empty()),
+                was.map(Calibration.VoltageTable::outputOhms).orElse(OptionalDouble.empty()));
     }
 }

@@ -115,6 +115,12 @@ public final class TradeWords {
         if (calibration instanceof Calibration.SwitchContact) {
             return "contact";
         }
+        if (calibration instanceof Calibration.VoltageTable) {
+            return "table of voltages";
+        }
+        if (calibration instanceof Calibration.AmplifiedThermocouple) {
+            return "thermocouple with amplifier";
+        }
         return calibration instanceof Calibration.PulseLevels ? "pulses" : "thermocouple";
     }
 

@@ -68,6 +68,34 @@ class TypedSensorsTest {
                 .orElseThrow();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"0: 1 V, 50: 2 V, 100: 4.5 V", "type K, gain 100 on 1.25 V"})
+    void a_table_of_voltages_and_an_amplified_thermocouple_are_typed_as_they_are_shown(String text) {
+        assertEquals(text, CalibrationText.of(CalibrationText.parse(text, Optional.empty())));
+    }
+
+    @Test
+    void what_a_sensor_meets_in_use_and_its_wheel_stay_when_its_cells_are_typed() {
+        Measurement.Use use = new Measurement.Use(
+                OptionalDouble.of(0),
+                OptionalDouble.of(6000),
+                OptionalDouble.of(0.05),
+                OptionalDouble.empty(),
+                OptionalDouble.of(50));
+        Calibration.PulseLevels wheel = new Calibration.PulseLevels(
+                0.3,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.of(new Calibration.Turns(60, OptionalDouble.empty(), OptionalDouble.empty())));
+        Measurement speed = Measurement.of("Speed", "rpm", 0, 8000, wheel).used(Optional.of(use));
+        Harness harness = HARNESS.with(Component.of(
+                "B1", "Speed", new Sensor(Sensor.Kind.HALL, 0.01, OptionalDouble.empty(), Optional.of(speed))));
+        Measurement after = measurement(typed(typed(harness, "Range", "0 to 9000 rpm"), "Gives", "low 0.4 V"));
+        assertEquals(Optional.of(use), after.use());
+        assertEquals(wheel.turns(), ((Calibration.PulseLevels) after.calibration()).turns());
+    }
+
     @Test
     void a_calibration_begins_a_measurement_and_the_other_cells_change_it() {
         assertTrue(assertThrows(IllegalArgumentException.class, () -> typed(HARNESS, "Range", "0 to 10 bar"))
