@@ -7,6 +7,7 @@ import org.ohmloom.workbench.compare.ComparePane;
 import org.ohmloom.workbench.fabrication.FabricationPane;
 import org.ohmloom.workbench.pinview.PinViewPane;
 import org.ohmloom.workbench.record.RecordPane;
+import org.ohmloom.workbench.states.StatesPane;
 import org.ohmloom.workbench.study.ChargeView;
 import org.ohmloom.workbench.study.CombinationStudy;
 import org.ohmloom.workbench.study.ConductorStudy;
@@ -71,6 +72,8 @@ public final class Studies {
         all.add(new ShowStudy(bench, ReturnsPane.KEY, ReturnsPane.TITLE, ReturnsPane.ABOUT, 'R'));
         Words pins = Words.of("pin-view");
         all.add(new ShowStudy(bench, PinViewPane.KEY, pins.get("title"), pins.get("title.about"), 'G'));
+        Words states = Words.of("state-matrix");
+        all.add(new ShowStudy(bench, StatesPane.KEY, states.get("title"), states.get("title.about"), 'Q'));
         all.add(new ShowStudy(bench, FabricationPane.KEY, FabricationPane.TITLE, FabricationPane.ABOUT, 'K'));
         all.add(new ShowStudy(bench, RecordPane.KEY, RecordPane.TITLE, RecordPane.ABOUT, 'B'));
         all.add(new ShowStudy(bench, ComparePane.KEY, ComparePane.TITLE, ComparePane.ABOUT, 'M'));

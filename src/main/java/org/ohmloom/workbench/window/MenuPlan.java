@@ -107,6 +107,7 @@ final class MenuPlan {
                             "study-conductors",
                             "study-returns",
                             "study-pin-view",
+                            "study-state-matrix",
                             "study-fabrication",
                             "study-as-built",
                             "study-revision",

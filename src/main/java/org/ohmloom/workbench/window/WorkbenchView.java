@@ -65,6 +65,7 @@ import org.ohmloom.workbench.pinview.PinViewPane;
 import org.ohmloom.workbench.record.RecordPane;
 import org.ohmloom.workbench.record.TakeInValues;
 import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.states.StatesPane;
 import org.ohmloom.workbench.study.CurrentsPane;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.Keys;
@@ -121,7 +122,7 @@ public final class WorkbenchView extends JPanel {
                 layout,
                 currents,
                 Studies.ALL,
-                List.of(new PinViewPane(desk, samples), fabrication, record, compare),
+                List.of(new PinViewPane(desk, samples), new StatesPane(desk), fabrication, record, compare),
                 services,
                 samples);
         inspector = new InspectorPane(desk, services.painter());

@@ -81,6 +81,7 @@ class CommandBookTest {
             study-conductors | Conductors |
             study-returns | Returns |
             study-pin-view | Pin view |
+            study-state-matrix | State matrix |
             study-fabrication | Fabrication |
             study-as-built | As-built |
             study-revision | Compare |
