@@ -57,6 +57,11 @@ final class RecordShape {
         return fullTypes.get(place);
     }
 
+    /** Name of a component. */
+    String name(int place) {
+        return names.get(place);
+    }
+
     /** Place of the component of a name; -1 when there is none. */
     int place(String name) {
         return names.indexOf(name);

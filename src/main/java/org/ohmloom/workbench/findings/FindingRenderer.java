@@ -57,7 +57,7 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
             boolean selected,
             boolean focus) {
         if (row.isHeading()) {
-            heading.setText(FindingsModel.plural(row.severity()) + "  " + row.count());
+            heading.setText(row.title() + "  " + row.count());
             heading.setForeground(SeverityIcon.tone(row.severity()).colour());
             headingPane.setBackground(Tone.colour("TableHeader.background"));
             return headingPane;

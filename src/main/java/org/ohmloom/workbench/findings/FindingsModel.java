@@ -1,8 +1,12 @@
 package org.ohmloom.workbench.findings;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ohmloom.review.Finding;
@@ -19,8 +23,9 @@ public final class FindingsModel {
      * @param finding  the finding; empty for a heading
      * @param count    count of findings of the group, for a heading
      * @param again    whether the finding is being worked out again
+     * @param title    what the group is called, for a heading
      */
-    public record Row(Severity severity, Optional<Finding> finding, long count, boolean again) {
+    public record Row(Severity severity, Optional<Finding> finding, long count, boolean again, String title) {
 
         boolean isHeading() {
             return finding.isEmpty();
@@ -29,21 +34,65 @@ public final class FindingsModel {
 
     private FindingsModel() {}
 
-    /** The rows of findings of some severities, accepted ones last in their group. */
+    /** What findings are put together by. */
+    enum Grouping {
+        SEVERITY,
+        RULE,
+        THING
+    }
+
+    /** The rows of findings of some severities, by severity. */
     static List<Row> rows(List<Results.Standing> findings, Set<Severity> shown) {
-        List<Row> rows = new ArrayList<>();
+        return rows(findings, shown, "", Grouping.SEVERITY);
+    }
+
+    /**
+     * The rows of findings, groups in the order of their gravest finding, accepted ones last in their group.
+     *
+     * @param shown    severities that are shown
+     * @param words    words a finding must hold to be shown; empty for all
+     * @param grouping what they are put together by
+     */
+    static List<Row> rows(List<Results.Standing> findings, Set<Severity> shown, String words, Grouping grouping) {
+        List<String> wanted = List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
+        Map<String, List<Results.Standing>> groups = new LinkedHashMap<>();
         for (Severity severity : Severity.values()) {
-            List<Results.Standing> group = findings.stream()
-                    .filter(each -> each.finding().severity() == severity)
-                    .sorted((one, other) -> Boolean.compare(
-                            other.finding().isOpen(), one.finding().isOpen()))
-                    .toList();
-            if (shown.contains(severity) && !group.isEmpty()) {
-                rows.add(new Row(severity, Optional.empty(), group.size(), false));
-                group.forEach(each -> rows.add(new Row(severity, Optional.of(each.finding()), 1, each.again())));
+            for (Results.Standing each : findings) {
+                Finding finding = each.finding();
+                if (finding.severity() == severity && shown.contains(severity) && holds(finding, wanted)) {
+                    groups.computeIfAbsent(title(finding, grouping), title -> new ArrayList<>())
+                            .add(each);
+                }
             }
         }
+        List<Row> rows = new ArrayList<>();
+        groups.forEach((title, group) -> {
+            group.sort((one, other) ->
+                    Boolean.compare(other.finding().isOpen(), one.finding().isOpen()));
+            Severity gravest = group.stream()
+                    .map(each -> each.finding().severity())
+                    .min(Comparator.naturalOrder())
+                    .orElseThrow();
+            rows.add(new Row(gravest, Optional.empty(), group.size(), false, title));
+            group.forEach(each ->
+                    rows.add(new Row(each.finding().severity(), Optional.of(each.finding()), 1, each.again(), "")));
+        });
         return rows;
+    }
+
+    private static boolean holds(Finding finding, List<String> words) {
+        String text = (finding.message() + " " + finding.rule() + " " + String.join(" ", finding.subjects()) + " "
+                        + finding.source())
+                .toLowerCase(Locale.ROOT);
+        return words.stream().allMatch(text::contains);
+    }
+
+    private static String title(Finding finding, Grouping grouping) {
+        return switch (grouping) {
+            case SEVERITY -> plural(finding.severity());
+            case RULE -> Fixes.title(finding.rule());
+            case THING -> finding.subjects().isEmpty() ? "" : finding.subjects().get(0);
+        };
     }
 
     /** All severities. */

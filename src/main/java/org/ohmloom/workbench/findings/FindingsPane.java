@@ -13,14 +13,19 @@ import java.util.Set;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
+import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.review.Finding;
@@ -31,10 +36,13 @@ import org.ohmloom.workbench.desk.Results;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.EdgeLine;
+import org.ohmloom.workbench.widget.Icons;
 import org.ohmloom.workbench.widget.ListWithFoot;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.SeverityIcon;
+import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.Words;
 
 /** What is wrong, grouped by severity; selecting a finding shows what it is about everywhere else. */
 public final class FindingsPane extends JPanel {
@@ -47,6 +55,9 @@ public final class FindingsPane extends JPanel {
     private final transient Map<Severity, JToggleButton> filters = new EnumMap<>(Severity.class);
     private final JLabel nothing = new JLabel();
     private final JPanel middle = new JPanel(new java.awt.CardLayout());
+    private final transient Words words = Words.of("findings");
+    private final JTextField filter = new JTextField(10);
+    private final JComboBox<String> grouping = new JComboBox<>();
     private boolean quiet;
 
     /**
@@ -67,6 +78,7 @@ public final class FindingsPane extends JPanel {
             }
         });
         add(head(List.of(cures)), "growx");
+        add(filterBar(), "growx");
         add(middle(), "grow, push");
         desk.listen(this::hear);
         showFindings();
@@ -109,6 +121,50 @@ public final class FindingsPane extends JPanel {
             head.add(curing);
         }
         return head;
+    }
+
+    private Component filterBar() {
+        JPanel bar = new JPanel(new MigLayout("insets 0 10 4 8, fillx", "[grow,fill][]"));
+        filter.setName("findings-filter");
+        filter.setToolTipText(words.get("filter.about"));
+        filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, words.get("filter"));
+        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, Boolean.TRUE);
+        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, Icons.of("find"));
+        filter.getAccessibleContext().setAccessibleName(words.get("filter"));
+        TextUndo.install(filter);
+        filter.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                showFindings();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                showFindings();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                showFindings();
+            }
+        });
+        for (String key : List.of("group-severity", "group-rule", "group-thing")) {
+            grouping.addItem(words.get(key));
+        }
+        grouping.setName("findings-grouping");
+        grouping.getAccessibleContext().setAccessibleName(words.get("group"));
+        grouping.addActionListener(event -> showFindings());
+        bar.add(filter, "wmin 60");
+        bar.add(grouping);
+        return bar;
+    }
+
+    /** Offers further commands over the list: by the right button of the mouse, or the key for menus. */
+    public void offer(List<Command> commands) {
+        JPopupMenu menu = new JPopupMenu();
+        menu.setName("findings-menu");
+        commands.forEach(menu::add);
+        list.setComponentPopupMenu(menu);
     }
 
     private Component middle() {
@@ -160,7 +216,11 @@ public final class FindingsPane extends JPanel {
                 shown.add(severity);
             }
         });
-        List<FindingsModel.Row> wanted = FindingsModel.rows(findings, shown);
+        List<FindingsModel.Row> wanted = FindingsModel.rows(
+                findings,
+                shown,
+                filter.getText(),
+                FindingsModel.Grouping.values()[Math.max(0, grouping.getSelectedIndex())]);
         quiet = true;
         try {
             rows.clear();

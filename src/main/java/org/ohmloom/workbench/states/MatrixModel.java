@@ -153,7 +153,9 @@ final class MatrixModel extends AbstractTableModel {
         return switch (column) {
             case 0 -> subject.text();
             case 1 -> component(subject).name();
-            case 2 -> subject instanceof StateSubject.Output ? words.get("output") : TradeWords.kind(component(subject).device());
+            case 2 -> subject instanceof StateSubject.Output
+                    ? words.get("output")
+                    : TradeWords.kind(component(subject).device());
             default -> subject.written(states.get(column - FIRST));
         };
     }

@@ -110,8 +110,8 @@ final class MatrixTable extends JTable {
     private void switchChosen() {
         List<int[]> places = chosen();
         if (!places.isEmpty()) {
-            boolean on = places.stream().anyMatch(place -> value(place).isEmpty()
-                    || value(place).startsWith("off"));
+            boolean on = places.stream()
+                    .anyMatch(place -> value(place).isEmpty() || value(place).startsWith("off"));
             typeAll(on ? "on" : "off");
         }
     }
@@ -145,7 +145,9 @@ final class MatrixTable extends JTable {
             @Override
             public boolean stopCellEditing() {
                 try {
-                    matrix.parse(forAll ? chosen() : List.of(new int[] {getEditingRow(), getEditingColumn()}), field.getText());
+                    matrix.parse(
+                            forAll ? chosen() : List.of(new int[] {getEditingRow(), getEditingColumn()}),
+                            field.getText());
                 } catch (IllegalArgumentException unfit) {
                     field.putClientProperty(FlatClientProperties.OUTLINE, FlatClientProperties.OUTLINE_ERROR);
                     problem.accept(String.valueOf(unfit.getMessage()));
@@ -165,7 +167,8 @@ final class MatrixTable extends JTable {
                     JTable table, Object value, boolean selected, int row, int column) {
                 field.putClientProperty(FlatClientProperties.OUTLINE, null);
                 problem.accept("");
-                field.getAccessibleContext().setAccessibleName(words.get("cell", matrix.subject(row).text(), getColumnName(column)));
+                field.getAccessibleContext()
+                        .setAccessibleName(words.get("cell", matrix.subject(row).text(), getColumnName(column)));
                 return super.getTableCellEditorComponent(table, value, selected, row, column);
             }
         };
@@ -183,8 +186,12 @@ final class MatrixTable extends JTable {
 
     @Override
     public boolean editCellAt(int row, int column, EventObject event) {
-        if (event instanceof KeyEvent key && (key.isControlDown() || key.isAltDown() || key.isMetaDown()
-                || key.getKeyChar() == KeyEvent.CHAR_UNDEFINED || Character.isISOControl(key.getKeyChar()))) {
+        if (event instanceof KeyEvent key
+                && (key.isControlDown()
+                        || key.isAltDown()
+                        || key.isMetaDown()
+                        || key.getKeyChar() == KeyEvent.CHAR_UNDEFINED
+                        || Character.isISOControl(key.getKeyChar()))) {
             return false;
         }
         boolean editing = super.editCellAt(row, column, event);
@@ -213,7 +220,8 @@ final class MatrixTable extends JTable {
         int letter = getFontMetrics(getFont()).charWidth('n');
         int[] first = {10, 24, 16};
         for (int k = 0; k < getColumnCount(); k++) {
-            int letters = k < first.length ? first[k] : Math.max(11, getColumnName(k).length());
+            int letters =
+                    k < first.length ? first[k] : Math.max(11, getColumnName(k).length());
             getColumnModel().getColumn(k).setPreferredWidth(letters * letter + UIScale.scale(16));
         }
     }

@@ -47,10 +47,12 @@ record StateComparison(List<Line> lines) {
     static StateComparison of(Harness harness, Optional<Solution> one, Optional<Solution> other, Words words) {
         List<Line> lines = new ArrayList<>();
         lines.add(line(words.get("from-sources"), "A", one, other, StateComparison::given));
-        lines.add(line(words.get("loads-take"), "W", one, other, found -> EnergyBalance.of(found).loadsWatts()));
-        lines.add(line(
-                words.get("in-conductors"), "W", one, other, found -> EnergyBalance.of(found).conductorsWatts()));
-        lines.add(line(words.get("in-devices"), "W", one, other, found -> EnergyBalance.of(found).devicesWatts()));
+        lines.add(line(words.get("loads-take"), "W", one, other, found -> EnergyBalance.of(found)
+                .loadsWatts()));
+        lines.add(line(words.get("in-conductors"), "W", one, other, found -> EnergyBalance.of(found)
+                .conductorsWatts()));
+        lines.add(line(words.get("in-devices"), "W", one, other, found -> EnergyBalance.of(found)
+                .devicesWatts()));
         for (Component component : harness.components().all()) {
             if (component.device() instanceof Load) {
                 String name = component.id() + ", " + component.name();
@@ -92,8 +94,8 @@ record StateComparison(List<Line> lines) {
             Optional<Solution> one,
             Optional<Solution> other,
             Function<LoadVolts, Double> value) {
-        Function<Solution, Optional<Double>> found = solution ->
-                Optional.ofNullable(solution.loads().get(load.id())).map(value);
+        Function<Solution, Optional<Double>> found =
+                solution -> Optional.ofNullable(solution.loads().get(load.id())).map(value);
         return new Line(what, unit, number(one.flatMap(found)), number(other.flatMap(found)));
     }
 

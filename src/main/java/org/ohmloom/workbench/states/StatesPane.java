@@ -126,8 +126,9 @@ public final class StatesPane extends StudyTab {
     }
 
     private void copyState() {
-        chosenState().ifPresent(state -> put(DuplicateElements.of(
-                desk.harness().orElseThrow(), List.<ElementId>of(state.id()))));
+        chosenState()
+                .ifPresent(state ->
+                        put(DuplicateElements.of(desk.harness().orElseThrow(), List.<ElementId>of(state.id()))));
     }
 
     private void removeState() {
@@ -204,9 +205,8 @@ public final class StatesPane extends StudyTab {
     @Override
     public void showRows() {
         Optional<Harness> now = desk.harness();
-        List<OperatingState> all = now.stream()
-                .flatMap(harness -> harness.states().all().stream())
-                .toList();
+        List<OperatingState> all =
+                now.stream().flatMap(harness -> harness.states().all().stream()).toList();
         fill(all);
         boolean two = compare.isSelected() && all.size() >= 2;
         List<OperatingState> shown =
@@ -237,7 +237,8 @@ public final class StatesPane extends StudyTab {
     }
 
     private void fill(List<OperatingState> all) {
-        List<String> names = all.stream().map(state -> state.id() + " " + state.name()).toList();
+        List<String> names =
+                all.stream().map(state -> state.id() + " " + state.name()).toList();
         filling = true;
         try {
             for (JComboBox<String> chooser : List.of(one, other)) {
@@ -262,7 +263,11 @@ public final class StatesPane extends StudyTab {
             return;
         }
         results.setDataVector(new Object[0][], new Object[] {
-            words.get("number"), words.get("unit"), states.get(0).name(), states.get(1).name(), words.get("difference")
+            words.get("number"),
+            words.get("unit"),
+            states.get(0).name(),
+            states.get(1).name(),
+            words.get("difference")
         });
         Harness now = desk.harness().orElseThrow();
         StateComparison comparison = StateComparison.of(

@@ -50,6 +50,7 @@ import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.fabrication.FabricationPane;
 import org.ohmloom.workbench.findings.ApplyFix;
+import org.ohmloom.workbench.findings.FindingCommands;
 import org.ohmloom.workbench.findings.FindingsPane;
 import org.ohmloom.workbench.findings.RemediesDialog;
 import org.ohmloom.workbench.findings.StepFinding;
@@ -130,8 +131,11 @@ public final class WorkbenchView extends JPanel {
         ApplyFix fix = new ApplyFix(desk);
         TryRemedies remedies = new TryRemedies(desk, finding -> RemediesDialog.show(this, desk, finding));
         findings = new FindingsPane(desk, remedies, fix);
+        List<Command> cures = new ArrayList<>(List.of(fix, remedies));
+        cures.addAll(FindingCommands.of(desk, this, services.calculation(), Clock.systemDefaultZone()));
+        findings.offer(cures);
         book = new CommandBook(
-                commands(bench, List.of(fix, remedies), List.of(takeIn, compares.get(0), compares.get(1)), windows),
+                commands(bench, cures, List.of(takeIn, compares.get(0), compares.get(1)), windows),
                 desk,
                 journal::note);
         menus = new Menus(book, filing, services.preferences()).bar();

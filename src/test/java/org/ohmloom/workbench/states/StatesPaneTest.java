@@ -29,7 +29,12 @@ class StatesPaneTest {
     }
 
     private Optional<Setting> setting(String state, String load) {
-        return stage.desk().harness().orElseThrow().states().get(new StateId(state)).setting(new ComponentId(load));
+        return stage.desk()
+                .harness()
+                .orElseThrow()
+                .states()
+                .get(new StateId(state))
+                .setting(new ComponentId(load));
     }
 
     @Test

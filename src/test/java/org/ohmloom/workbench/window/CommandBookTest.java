@@ -44,6 +44,10 @@ class CommandBookTest {
             redo | Redo | Ctrl+Shift+Z
             apply-fix | Fix | Ctrl+.
             try-remedies | Remedies… |
+            preview-fix | What the fix changes… |
+            fix-kind | Fix all of a kind… |
+            accept-finding | Accept finding… |
+            reopen-finding | Open finding again |
             new-load-group | Group the selected loads |
             new-sequence | New sequence of states |
             add-row | Add to the list… | Ctrl+Insert

@@ -1,0 +1,201 @@
+package org.ohmloom.workbench.findings;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.Dialog;
+import java.awt.Dimension;
+import java.awt.EventQueue;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+import javax.swing.table.DefaultTableModel;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.analysis.Analysis;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.HarnessChanges;
+import org.ohmloom.model.Harness;
+import org.ohmloom.review.Finding;
+import org.ohmloom.workbench.desk.Calculation;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.LatestWins;
+import org.ohmloom.workbench.desk.Results;
+import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.Words;
+
+/** What a fix changes, field by field, and which findings go and come with it, worked out on a copy; then applied or not. */
+final class FixPane extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Words words = Words.of("findings");
+    private final transient Desk desk;
+    private final transient Edit fix;
+    private final transient Harness before;
+    private final transient Runnable close;
+    private final transient LatestWins<Calculation.Question, Analysis> trial;
+    private final JTextArea effect = new JTextArea(5, 50);
+    private final JButton apply = new JButton(words.get("apply"));
+    private final JTable table;
+
+    /**
+     * A pane.
+     *
+     * @param calculation works out the copy
+     * @param close       closes the window round it
+     */
+    FixPane(Desk desk, Edit fix, Calculation calculation, Executor delivery, Runnable close) {
+        super(new MigLayout("insets 12, fill, wrap 1, gapy 6", "[grow,fill]"));
+        this.desk = desk;
+        this.fix = fix;
+        this.before = desk.harness().orElseThrow();
+        this.close = close;
+        this.trial = new LatestWins<>("fix", calculation::of, Duration.ZERO, delivery, this::receive);
+        add(WrappedText.of(fix.label().replace("mm2", "mm²"), "Label.foreground", 0), "wmin 0");
+        DefaultTableModel rows =
+                new DefaultTableModel(
+                        new Object[] {words.get("thing"), words.get("what"), words.get("now"), words.get("then")}, 0) {
+                    private static final long serialVersionUID = 1L;
+
+                    @Override
+                    public boolean isCellEditable(int row, int column) {
+                        return false;
+                    }
+                };
+        for (HarnessChanges.Change change : HarnessChanges.between(before, fix.apply(before))) {
+            rows.addRow(new Object[] {change.subject(), change.field(), shown(change.before()), shown(change.after())});
+        }
+        table = new JTable(rows);
+        table.setName("fix-changes");
+        table.getAccessibleContext().setAccessibleName(words.get("changes"));
+        table.setFillsViewportHeight(true);
+        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(java.awt.event.KeyEvent.VK_ENTER), "none");
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setPreferredSize(new Dimension(UIScale.scale(620), UIScale.scale(180)));
+        add(scroll, "grow, push");
+        effect.setName("fix-effect");
+        effect.setEditable(false);
+        effect.setLineWrap(true);
+        effect.setWrapStyleWord(true);
+        effect.getAccessibleContext().setAccessibleName(words.get("effect"));
+        effect.putClientProperty(FlatClientProperties.STYLE, "background: $Panel.background");
+        effect.setText(words.get("trying"));
+        add(new JScrollPane(effect), "growx, hmin 90");
+        apply.setName("fix-apply");
+        apply.addActionListener(event -> {
+            if (desk.harness().filter(now -> now == before).isPresent()) {
+                desk.apply(fix);
+            }
+            close.run();
+        });
+        JButton cancel = new JButton(words.get("cancel"));
+        cancel.setName("fix-cancel");
+        cancel.addActionListener(event -> close.run());
+        add(apply, "split 2, tag ok, growx 0");
+        add(cancel, "tag cancel, growx 0");
+    }
+
+    private static String shown(String text) {
+        return text.replace("mm2", "mm²");
+    }
+
+    /** Begins to work out the copy. */
+    void start() {
+        trial.ask(new Calculation.Question(fix.apply(before), desk.document().flatMap(each -> each.file())));
+    }
+
+    void stop() {
+        trial.stop();
+    }
+
+    String effectText() {
+        return effect.getText();
+    }
+
+    JTable changes() {
+        return table;
+    }
+
+    JButton applyButton() {
+        return apply;
+    }
+
+    private void receive(LatestWins.Outcome<Calculation.Question, Analysis> outcome) {
+        if (outcome.answer().isEmpty()) {
+            effect.setText(words.get("not-tried"));
+            return;
+        }
+        Analysis tried = outcome.answer().get();
+        List<Finding> old = desk.findings().stream()
+                .map(Results.Standing::finding)
+                .filter(each -> isReady(tried, each))
+                .toList();
+        List<Finding> gone = without(old, tried.findings());
+        List<Finding> come = without(tried.findings(), old);
+        String more = tried.isWhole() ? "" : words.get("more-coming");
+        effect.setText(words.get("gone", gone.size()) + lines(gone) + "\n" + words.get("come", come.size())
+                + lines(come) + more);
+        effect.setCaretPosition(0);
+    }
+
+    /** Whether the rule of a finding has been looked at in the trial already. */
+    private static boolean isReady(Analysis tried, Finding finding) {
+        return org.ohmloom.review.Rules.ALL.stream()
+                .filter(rule -> rule.info().id().equals(finding.rule()))
+                .anyMatch(rule -> tried.evidence().isReadyFor(rule));
+    }
+
+    private static List<Finding> without(List<Finding> all, List<Finding> others) {
+        return all.stream()
+                .filter(each -> others.stream().noneMatch(other -> Fixes.isSame(each, other)))
+                .toList();
+    }
+
+    private static String lines(List<Finding> findings) {
+        return findings.stream().map(each -> "\n   " + each.message()).collect(Collectors.joining());
+    }
+
+    /** Shows a dialog that can be worked in until the fix is applied or not. */
+    static void show(Component parent, Desk desk, Edit fix, Calculation calculation) {
+        JDialog dialog = new JDialog(
+                SwingUtilities.getWindowAncestor(parent),
+                Words.of("findings").get("fix-title"),
+                Dialog.ModalityType.DOCUMENT_MODAL);
+        FixPane pane = new FixPane(desk, fix, calculation, EventQueue::invokeLater, dialog::dispose);
+        dialog.setName("fix-dialog");
+        dialog.setContentPane(pane);
+        dialog.addWindowListener(new java.awt.event.WindowAdapter() {
+            @Override
+            public void windowClosed(java.awt.event.WindowEvent event) {
+                pane.stop();
+            }
+        });
+        dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
+        dialog.getRootPane().setDefaultButton(pane.apply);
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        event -> dialog.dispose(),
+                        Keys.plain(java.awt.event.KeyEvent.VK_ESCAPE),
+                        JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.pack();
+        dialog.setLocationRelativeTo(parent);
+        pane.start();
+        dialog.setVisible(true);
+    }
+
+    /** The fix of the selected finding while its numbers are those of the harness. */
+    static Optional<Edit> fixOf(Desk desk) {
+        return desk.isCurrent() ? desk.selection().finding().flatMap(Finding::fix) : Optional.empty();
+    }
+}
