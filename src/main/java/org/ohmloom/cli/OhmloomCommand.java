@@ -18,6 +18,8 @@ import picocli.CommandLine.Spec;
         subcommands = {
             OpenCommand.class,
             CheckCommand.class,
+            ChannelsCommand.class,
+            AssignCommand.class,
             SizeCommand.class,
             PackCommand.class,
             CompareCommand.class,

@@ -225,4 +225,25 @@ public record Wire(
                 assembly,
                 locked);
     }
+
+    /** This wire of another colour; empty for none said. */
+    public Wire withColour(Optional<WireColour> changed) {
+        return new Wire(
+                id,
+                from,
+                to,
+                gauge,
+                family,
+                insulation,
+                changed,
+                lengthMetres,
+                signalClass,
+                circuit,
+                cable,
+                measuredOhms,
+                presentAmps,
+                existing,
+                assembly,
+                locked);
+    }
 }

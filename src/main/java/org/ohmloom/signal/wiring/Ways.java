@@ -1,0 +1,120 @@
+package org.ohmloom.signal.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import org.jgrapht.GraphPath;
+import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
+import org.jgrapht.graph.WeightedMultigraph;
+import org.ohmloom.model.BreakoutId;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ConnectorId;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.SegmentId;
+
+/** Ways over the bundle segments and through in-line pairs of connectors, such as bulkheads. */
+final class Ways {
+
+    /** How much longer a way may be before it goes through one more pair of connectors, m. */
+    private static final double PAIR_METRES = 0.01;
+
+    /** A stretch of a way: along a segment, or through a pair of connectors. */
+    private sealed interface Stretch {
+        record Along(SegmentId segment) implements Stretch {}
+
+        record Through(ConnectorId one, ConnectorId other) implements Stretch {}
+    }
+
+    /**
+     * A step of a way.
+     *
+     * @param to      where it leads
+     * @param segment the segment it goes along, empty through a pair
+     * @param near    the connector it enters, empty along a segment
+     * @param far     the connector it leaves by, empty along a segment
+     * @param metres  its length, m
+     */
+    record Step(
+            BreakoutId to,
+            Optional<SegmentId> segment,
+            Optional<ConnectorId> near,
+            Optional<ConnectorId> far,
+            double metres) {
+
+        boolean isThrough() {
+            return near.isPresent();
+        }
+    }
+
+    private final Harness harness;
+    private final Predicate<Connector> open;
+
+    /** Ways of a harness through the in-line connectors that are open. */
+    Ways(Harness harness, Predicate<Connector> open) {
+        this.harness = harness;
+        this.open = open;
+    }
+
+    /** The shortest way; empty when there is none. A way from a place to itself has no steps. */
+    Optional<List<Step>> way(BreakoutId from, BreakoutId to) {
+        WeightedMultigraph<BreakoutId, Stretch> graph = new WeightedMultigraph<>(Stretch.class);
+        harness.breakouts().ids().forEach(graph::addVertex);
+        harness.segments().all().forEach(segment -> {
+            Stretch along = new Stretch.Along(segment.id());
+            graph.addEdge(segment.from(), segment.to(), along);
+            graph.setEdgeWeight(along, segment.lengthMetres());
+        });
+        for (Connector one : harness.connectors().all()) {
+            Optional<Connector> other = one.mate().map(harness.connectors()::get);
+            if (other.isPresent() && one.id().compareTo(other.get().id()) < 0 && open.test(one)) {
+                Optional<BreakoutId> here = harness.breakout(one);
+                Optional<BreakoutId> there = harness.breakout(other.get());
+                if (here.isPresent() && there.isPresent() && !here.equals(there)) {
+                    Stretch through = new Stretch.Through(one.id(), other.get().id());
+                    graph.addEdge(here.get(), there.get(), through);
+                    graph.setEdgeWeight(through, PAIR_METRES);
+                }
+            }
+        }
+        GraphPath<BreakoutId, Stretch> path = new DijkstraShortestPath<>(graph).getPath(from, to);
+        if (path == null) {
+            return Optional.empty();
+        }
+        List<Step> steps = new ArrayList<>();
+        List<BreakoutId> places = path.getVertexList();
+        for (int k = 0; k < path.getEdgeList().size(); k++) {
+            steps.add(step(path.getEdgeList().get(k), places.get(k), places.get(k + 1)));
+        }
+        return Optional.of(List.copyOf(steps));
+    }
+
+    private Step step(Stretch stretch, BreakoutId from, BreakoutId to) {
+        if (stretch instanceof Stretch.Along along) {
+            return new Step(
+                    to,
+                    Optional.of(along.segment()),
+                    Optional.empty(),
+                    Optional.empty(),
+                    harness.segments().get(along.segment()).lengthMetres());
+        }
+        Stretch.Through through = (Stretch.Through) stretch;
+        boolean forward = harness.breakout(harness.connectors().get(through.one()))
+                .filter(from::equals)
+                .isPresent();
+        return new Step(
+                to,
+                Optional.empty(),
+                Optional.of(forward ? through.one() : through.other()),
+                Optional.of(forward ? through.other() : through.one()),
+                0);
+    }
+
+    /** Length of the shortest way, m; empty when there is none. */
+    OptionalDouble metres(BreakoutId from, BreakoutId to) {
+        return way(from, to).stream()
+                .mapToDouble(steps -> steps.stream().mapToDouble(Step::metres).sum())
+                .findFirst();
+    }
+}
