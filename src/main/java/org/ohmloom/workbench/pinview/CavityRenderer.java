@@ -9,6 +9,8 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.List;
 import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JTable;
@@ -39,6 +41,21 @@ final class CavityRenderer extends JComponent implements TableCellRenderer {
         this.samples = samples;
         this.words = words;
         setOpaque(true);
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.LABEL;
+                }
+            };
+        }
+        return accessibleContext;
     }
 
     /** Marks the cavity whose wire is being carried. */

@@ -161,6 +161,27 @@ class PinViewPaneTest {
         assertTrue(OnEventThread.get(pane::clashText).startsWith("Space takes"));
     }
 
+    @Test
+    void everyCavityIsPaintedAndCanBeReadOut() {
+        show("X1");
+        OnEventThread.run(() -> {
+            CavityTable table = pane.cavities();
+            java.awt.image.BufferedImage image =
+                    new java.awt.image.BufferedImage(600, 300, java.awt.image.BufferedImage.TYPE_INT_RGB);
+            java.awt.Component cell = table.prepareRenderer(table.getCellRenderer(0, 0), 0, 0);
+            cell.setSize(120, 72);
+            cell.paint(image.createGraphics());
+            assertEquals("1 " + at("X1.1"), cell.getAccessibleContext().getAccessibleName());
+            java.util.Set<Integer> colours = new java.util.HashSet<>();
+            for (int x = 0; x < 120; x++) {
+                for (int y = 0; y < 72; y++) {
+                    colours.add(image.getRGB(x, y));
+                }
+            }
+            assertTrue(colours.size() > 4, "a name, a wire and its colour are there");
+        });
+    }
+
     private javax.swing.JButton button(String name) {
         return find(pane, name);
     }
