@@ -83,6 +83,28 @@ public final class History {
         return cursor == steps.size() ? this : new History(start, steps, cursor + 1);
     }
 
+    /** Labels of all steps, first to last, those undone as well. */
+    public List<String> labels() {
+        return steps.stream().map(Step::label).toList();
+    }
+
+    /** How many of the steps are done, 0 to their count. */
+    public int done() {
+        return cursor;
+    }
+
+    /**
+     * The history with so many steps done.
+     *
+     * @param count 0 to the count of steps
+     */
+    public History at(int count) {
+        if (count < 0 || count > steps.size()) {
+            throw new IllegalArgumentException("there are " + steps.size() + " steps, not " + count);
+        }
+        return count == cursor ? this : new History(start, steps, count);
+    }
+
     private Harness harnessAt(int index) {
         return index == 0 ? start : steps.get(index - 1).after();
     }

@@ -76,6 +76,21 @@ public final class Session {
         return history.redoLabel();
     }
 
+    /** Labels of all steps, first to last, those undone as well. */
+    public List<String> steps() {
+        return history.labels();
+    }
+
+    /** How many of the steps are done. */
+    public int stepsDone() {
+        return history.done();
+    }
+
+    /** Undoes or redoes until so many steps are done, 0 to their count. */
+    public void goTo(int count) {
+        move(history.at(count));
+    }
+
     /** Notes that a harness of this session was written to a file. */
     public void savedAs(Harness written, Path to) {
         saved = written;

@@ -21,6 +21,7 @@ import org.ohmloom.workbench.export.PackDialog;
 import org.ohmloom.workbench.recovery.Autosave;
 import org.ohmloom.workbench.recovery.Recovery;
 import org.ohmloom.workbench.recovery.RecoveryPlace;
+import org.ohmloom.workbench.settings.Appearance;
 import org.ohmloom.workbench.settings.PreferenceNode;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.window.ErrorReport;
@@ -51,7 +52,7 @@ public final class Workbench {
 
     private static void show(Optional<Path> file, Runnable closed) {
         PreferenceStore preferences = PreferenceNode.ofUser();
-        preferences.now().look().install();
+        Appearance.install(preferences);
         RecoveryFolder folder = RecoveryPlace.ofUser();
         Executor writer = background("recovery");
         Autosave[] autosave = new Autosave[1];

@@ -108,4 +108,24 @@ class SessionTest {
         session.undo();
         assertTrue(session.isChanged());
     }
+
+    @Test
+    void theListOfStepsLeadsToAnyOfThemAndBack() {
+        Session session = new Session(harness(), Optional.empty());
+        List<Harness> states = new ArrayList<>(List.of(session.current()));
+        for (double areaMm2 : new double[] {4, 6, 10}) {
+            session.apply(new PutElements(
+                    "Size " + areaMm2,
+                    List.of(session.current().wires().get(W1).withGauge(Optional.of(Gauge.metric(areaMm2))))));
+            states.add(session.current());
+        }
+        assertEquals(List.of("Size 4.0", "Size 6.0", "Size 10.0"), session.steps());
+        for (int done : new int[] {0, 2, 3, 1}) {
+            session.goTo(done);
+            assertSame(states.get(done), session.current());
+            assertEquals(done, session.stepsDone());
+            assertEquals(3, session.steps().size(), "what is undone stays in the list");
+        }
+        org.junit.jupiter.api.Assertions.assertThrows(IllegalArgumentException.class, () -> session.goTo(4));
+    }
 }

@@ -22,7 +22,8 @@ public final class ChooseLook extends Command {
     @Override
     public void run() {
         Look changed = bench.preferences().now().look().other();
-        bench.preferences().change(before -> before.withLook(changed));
+        bench.preferences().change(before -> before.withLook(changed)
+                .withPersonal(before.personal().withFollowSystem(false)));
         bench.looks().accept(changed);
         refresh();
     }

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
 import org.ohmloom.workbench.widget.Icons;
 
 /**
@@ -59,8 +60,8 @@ public abstract class Command extends AbstractAction {
         return Optional.ofNullable((KeyStroke) getValue(ACCELERATOR_KEY));
     }
 
-    /** With keys of its own. */
-    public final Command withKeys(KeyStroke keys) {
+    /** With keys of its own; null for none. */
+    public final Command withKeys(@Nullable KeyStroke keys) {
         putValue(ACCELERATOR_KEY, keys);
         return this;
     }

@@ -18,6 +18,10 @@ public final class PreferenceNode implements PreferenceStore {
     private static final String CAUTIONS = "cautionsRead";
     private static final String RECENT = "recent.";
     private static final String FOLDER = "folder.";
+    private static final String ZOOM = "zoomPercent";
+    private static final String FONT = "fontPoints";
+    private static final String SYSTEM = "followSystem";
+    private static final String KEYS = "keys.";
     private static final String DIVIDER = "divider.";
     private static final String COLUMNS = "columns.";
     private static final List<String> WINDOW = List.of("window.x", "window.y", "window.width", "window.height");
@@ -72,7 +76,22 @@ public final class PreferenceNode implements PreferenceStore {
                 columns.put(key.substring(COLUMNS.length()), node.get(key, ""));
             }
         }
-        return new Preferences(look, node.getBoolean(CAUTIONS, false), recent, folders, window(), dividers, columns);
+        return new Preferences(
+                look, node.getBoolean(CAUTIONS, false), recent, folders, window(), dividers, columns, personal());
+    }
+
+    private Personal personal() {
+        Map<String, String> keys = new TreeMap<>();
+        for (String key : keys()) {
+            if (key.startsWith(KEYS)) {
+                keys.put(key.substring(KEYS.length()), node.get(key, ""));
+            }
+        }
+        return Personal.of(
+                node.getInt(ZOOM, Personal.DEFAULT.zoomPercent()),
+                node.getInt(FONT, 0),
+                node.getBoolean(SYSTEM, false),
+                keys);
     }
 
     private Optional<Rectangle> window() {
@@ -83,6 +102,7 @@ public final class PreferenceNode implements PreferenceStore {
     }
 
     private void write() {
+        writePersonal();
         node.put(LOOK, now.look().name());
         node.putBoolean(CAUTIONS, now.cautions());
         for (int k = 0; k < Preferences.RECENT; k++) {
@@ -101,6 +121,17 @@ public final class PreferenceNode implements PreferenceStore {
                 node.putInt(WINDOW.get(k), sides[k]);
             }
         });
+    }
+
+    private void writePersonal() {
+        Personal personal = now.personal();
+        node.putInt(ZOOM, personal.zoomPercent());
+        node.putInt(FONT, personal.fontPoints());
+        node.putBoolean(SYSTEM, personal.followSystem());
+        keys().stream()
+                .filter(key -> key.startsWith(KEYS) && !personal.keys().containsKey(key.substring(KEYS.length())))
+                .forEach(node::remove);
+        personal.keys().forEach((command, keys) -> node.put(KEYS + command, keys));
     }
 
     private List<String> keys() {

@@ -18,6 +18,7 @@ import java.util.TreeMap;
  * @param window      place and size of the window
  * @param dividers    places of the dividers between the views, px, by name
  * @param columns     which columns of a list are shown, in which order and how wide, by the name of the list
+ * @param personal    size, font and keys
  */
 public record Preferences(
         Look look,
@@ -26,14 +27,15 @@ public record Preferences(
         Map<String, Path> folders,
         Optional<Rectangle> window,
         Map<String, Integer> dividers,
-        Map<String, String> columns) {
+        Map<String, String> columns,
+        Personal personal) {
 
     /** How many files are remembered. */
     static final int RECENT = 8;
 
     /** What holds before a person has settled anything. */
-    public static final Preferences DEFAULT =
-            new Preferences(Look.LIGHT, false, List.of(), Map.of(), Optional.empty(), Map.of(), Map.of());
+    public static final Preferences DEFAULT = new Preferences(
+            Look.LIGHT, false, List.of(), Map.of(), Optional.empty(), Map.of(), Map.of(), Personal.DEFAULT);
 
     public Preferences {
         recent = List.copyOf(recent);
@@ -44,11 +46,11 @@ public record Preferences(
     }
 
     public Preferences withLook(Look changed) {
-        return new Preferences(changed, cautions, recent, folders, window, dividers, columns);
+        return new Preferences(changed, cautions, recent, folders, window, dividers, columns, personal);
     }
 
     public Preferences withCautionsRead() {
-        return new Preferences(look, true, recent, folders, window, dividers, columns);
+        return new Preferences(look, true, recent, folders, window, dividers, columns, personal);
     }
 
     /** With a file as the latest one. */
@@ -65,23 +67,28 @@ public record Preferences(
     }
 
     private Preferences withRecent(List<Path> changed) {
-        return new Preferences(look, cautions, changed, folders, window, dividers, columns);
+        return new Preferences(look, cautions, changed, folders, window, dividers, columns, personal);
     }
 
     public Preferences withFolder(String purpose, Path folder) {
         Map<String, Path> changed = new TreeMap<>(folders);
         changed.put(purpose, folder);
-        return new Preferences(look, cautions, recent, changed, window, dividers, columns);
+        return new Preferences(look, cautions, recent, changed, window, dividers, columns, personal);
     }
 
     public Preferences withWindow(Rectangle changed, Map<String, Integer> places) {
-        return new Preferences(look, cautions, recent, folders, Optional.of(changed), places, columns);
+        return new Preferences(look, cautions, recent, folders, Optional.of(changed), places, columns, personal);
     }
 
     /** With the columns of a list. */
     public Preferences withColumns(String list, String shown) {
         Map<String, String> changed = new TreeMap<>(columns);
         changed.put(list, shown);
-        return new Preferences(look, cautions, recent, folders, window, dividers, changed);
+        return new Preferences(look, cautions, recent, folders, window, dividers, changed, personal);
+    }
+
+    /** With another size, font or keys. */
+    public Preferences withPersonal(Personal changed) {
+        return new Preferences(look, cautions, recent, folders, window, dividers, columns, changed);
     }
 }

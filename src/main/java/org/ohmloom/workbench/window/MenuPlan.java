@@ -53,6 +53,7 @@ final class MenuPlan {
                     List.of(
                             "undo",
                             "redo",
+                            "change-list",
                             LINE,
                             "apply-fix",
                             "preview-fix",
@@ -72,7 +73,9 @@ final class MenuPlan {
                             "find-replace",
                             "choose-columns",
                             LINE,
-                            "filter-rows")),
+                            "filter-rows",
+                            LINE,
+                            "settings")),
             new Menu(
                     "View",
                     'V',

@@ -62,6 +62,7 @@ import org.ohmloom.workbench.lists.ListCommands;
 import org.ohmloom.workbench.lists.ListsPane;
 import org.ohmloom.workbench.lists.NewLoadGroup;
 import org.ohmloom.workbench.lists.NewSequence;
+import org.ohmloom.workbench.personal.PersonalCommands;
 import org.ohmloom.workbench.pinview.PinViewPane;
 import org.ohmloom.workbench.record.RecordPane;
 import org.ohmloom.workbench.record.TakeInValues;
@@ -138,6 +139,7 @@ public final class WorkbenchView extends JPanel {
                 commands(bench, cures, List.of(takeIn, compares.get(0), compares.get(1)), windows),
                 desk,
                 journal::note);
+        book.rebind(services.preferences().now().personal().keys());
         menus = new Menus(book, filing, services.preferences()).bar();
         start = new StartView(book, filing, services.preferences());
         add(start, "start");
@@ -215,6 +217,13 @@ public final class WorkbenchView extends JPanel {
         all.addAll(revisions);
         all.addAll(List.of(new CloseFile(bench), windows.quit()));
         all.addAll(List.of(new Undo(bench), new Redo(bench)));
+        all.addAll(PersonalCommands.of(
+                () -> this,
+                desk,
+                bench.preferences(),
+                this::book,
+                () -> windows.looks().accept(bench.preferences().now().look()),
+                lists::commit));
         all.addAll(cures);
         all.addAll(List.of(new NewLoadGroup(desk), new NewSequence(desk)));
         all.addAll(ListCommands.of(desk, lists));
@@ -246,10 +255,10 @@ public final class WorkbenchView extends JPanel {
 
     private JPanel work(PreferenceStore preferences, WindowTasks windows) {
         JPanel work = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
-        work.add(new ToolBar(book, desk), "growx");
-        work.add(new CautionBanner(preferences, windows.cautions()), "growx");
-        work.add(new FirstStepBanner(desk, book.get("new-guided")), "growx");
-        work.add(views(), "grow, push");
+        work.add(new ToolBar(book, desk), "growx, wmin 0");
+        work.add(new CautionBanner(preferences, windows.cautions()), "growx, wmin 0");
+        work.add(new FirstStepBanner(desk, book.get("new-guided")), "growx, wmin 0");
+        work.add(views(), "grow, push, wmin 0");
         work.add(
                 new StatusBar(desk, book.get("stop-calculating"), () -> findings.findings()
                         .requestFocusInWindow()),

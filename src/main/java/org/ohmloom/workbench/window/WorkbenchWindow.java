@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.window;
 
-import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Desktop;
 import java.awt.Dimension;
@@ -21,6 +20,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.settings.Appearance;
 import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.widget.AppIcon;
@@ -129,8 +129,7 @@ public final class WorkbenchWindow extends JFrame {
     }
 
     private void putOn(Look look) {
-        look.install();
-        FlatLaf.updateUI();
+        Appearance.install(preferences);
     }
 
     private void showTitle() {

@@ -40,10 +40,14 @@ class PreferencesTest {
                 .withCautionsRead()
                 .withRecent(Path.of("a.harness.json"))
                 .withFolder("harness", Path.of("somewhere"))
+                .withPersonal(new Personal(150, 14, true, Map.of("undo", "ctrl pressed U", "look", "")))
                 .withWindow(new Rectangle(10, 20, 900, 700), Map.of("side", 640)));
         Preferences again = PreferenceNode.at(NODE).now();
         assertEquals(Look.DARK, again.look());
         assertTrue(again.cautions());
+        assertEquals(new Personal(150, 14, true, Map.of("undo", "ctrl pressed U", "look", "")), again.personal());
+        node.change(before -> before.withPersonal(before.personal().withKeys(Map.of())));
+        assertEquals(Map.of(), PreferenceNode.at(NODE).now().personal().keys());
         assertEquals(List.of(Path.of("a.harness.json")), again.recent());
         assertEquals(Path.of("somewhere"), again.folders().get("harness"));
         assertEquals(Optional.of(new Rectangle(10, 20, 900, 700)), again.window());
@@ -56,6 +60,8 @@ class PreferencesTest {
                 java.util.prefs.Preferences.userRoot().node(NODE);
         node.put("look", "PURPLE");
         node.put("window.width", "wide");
+        node.put("zoomPercent", "7");
+        node.put("fontPoints", "900");
         node.put("recent.0", "");
         assertEquals(Preferences.DEFAULT, PreferenceNode.at(NODE).now());
     }

@@ -42,6 +42,8 @@ class CommandBookTest {
             quit | Quit | Ctrl+Q
             undo | Undo | Ctrl+Z
             redo | Redo | Ctrl+Shift+Z
+            change-list | List of changes… | Ctrl+Alt+Z
+            settings | Settings… | Ctrl+Comma
             apply-fix | Fix | Ctrl+.
             try-remedies | Remedies… |
             preview-fix | What the fix changes… |
