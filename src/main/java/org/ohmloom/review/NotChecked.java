@@ -17,8 +17,10 @@ import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Connector;
+import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
+import org.ohmloom.model.PinRole;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
@@ -82,6 +84,7 @@ final class NotChecked implements Rule {
         contacts(harness, report);
         protection(evidence, report);
         returns(evidence, report);
+        tell(report, Severity.NOTE, "Data bus not checked: no bus is entered for the bus pins of", onNoBus(harness));
         readings(evidence, report);
         Assumptions.findings(evidence, INFO).forEach(report);
     }
@@ -144,6 +147,36 @@ final class NotChecked implements Rule {
                 .map(FirstDevice::device)
                 .forEach(devices::add);
         return List.copyOf(devices);
+    }
+
+    /** Units with a wire at a bus pin that no data bus names. */
+    private static List<Object> onNoBus(Harness harness) {
+        Set<Object> named = new LinkedHashSet<>();
+        harness.buses().all().forEach(bus -> bus.nodes().forEach(node -> named.add(node.unit())));
+        Set<WireEnd> ends = new LinkedHashSet<>();
+        harness.wires().all().stream()
+                .filter(wire -> wire.signalClass() == SignalClass.DATA_BUS)
+                .forEach(wire -> ends.addAll(wire.ends()));
+        List<Object> units = new ArrayList<>();
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof ControlUnit unit
+                    && !named.contains(component.id())
+                    && unit.pinsOf(PinRole.BUS_HIGH)
+                            .anyMatch(pin -> ends.contains(new WireEnd.AtTerminal(component.id(), pin.name()))
+                                    || isPlugged(harness, component, pin.name(), ends))) {
+                units.add(component.id());
+            }
+        }
+        return units;
+    }
+
+    private static boolean isPlugged(Harness harness, Component component, String pin, Set<WireEnd> ends) {
+        return harness.connectors().all().stream()
+                .filter(connector ->
+                        connector.component().filter(component.id()::equals).isPresent())
+                .anyMatch(connector -> connector.cavities().stream()
+                        .filter(cavity -> cavity.terminal().filter(pin::equals).isPresent())
+                        .anyMatch(cavity -> ends.contains(new WireEnd.AtCavity(connector.id(), cavity.name()))));
     }
 
     private static List<Object> neverAsked(Harness harness) {
