@@ -39,7 +39,7 @@ public final class ListCommands {
                         Keys.menu(KeyEvent.VK_H),
                         open,
                         () -> FindReplacePane.open(lists.front(), lists.frontTitle())),
-                new Doing("rename-pattern", Keys.plain(KeyEvent.VK_F2), open, () -> rename(desk, lists)),
+                new Doing("rename-pattern", Keys.menu(KeyEvent.VK_R), open, () -> rename(desk, lists)),
                 new Doing("choose-columns", null, open, lists::showColumns));
     }
 

@@ -7,8 +7,10 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.Icon;
@@ -17,7 +19,7 @@ import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import org.ohmloom.edit.CavityUse;
 import org.ohmloom.edit.EndOfWire;
-import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireColour;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Words;
@@ -78,6 +80,8 @@ final class CavityRenderer extends JComponent implements TableCellRenderer {
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
+            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             g.setColor(Tone.colour("Panel.background"));
             g.fillRect(0, 0, getWidth(), getHeight());
             use.ifPresent(each -> paint(g, each));
@@ -119,9 +123,16 @@ final class CavityRenderer extends JComponent implements TableCellRenderer {
         g.setFont(getFont());
         g.setColor(chosen ? fore : Tone.SOFT.colour());
         g.drawString(meets, getWidth() - pad - metrics.stringWidth(meets), y);
-        for (EndOfWire end : each.ends().subList(0, Math.min(2, each.ends().size()))) {
+        if (!each.ends().isEmpty()) {
             y += metrics.getHeight();
-            wire(g, model.wire(end), pad, y, metrics, fore);
+            g.setColor(fore);
+            String ids = each.ends().stream()
+                    .map(end -> end.wire().value())
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            g.drawString(fitted(ids, metrics, pad), pad, y);
+            y += metrics.getHeight();
+            colours(g, each, pad, y, metrics);
         }
         if (each.ends().isEmpty() && each.cavity().plug().isPresent()) {
             y += metrics.getHeight();
@@ -131,7 +142,7 @@ final class CavityRenderer extends JComponent implements TableCellRenderer {
         if (!each.clashes().isEmpty()) {
             String clash = words.get("clash." + first(each));
             g.setColor(Tone.ERROR.colour());
-            g.drawString(fitted(clash, metrics), pad, getHeight() - UIScale.scale(PAD) - metrics.getDescent());
+            g.drawString(fitted(clash, metrics, pad), pad, getHeight() - UIScale.scale(PAD) - metrics.getDescent());
         }
     }
 
@@ -143,8 +154,8 @@ final class CavityRenderer extends JComponent implements TableCellRenderer {
                 .toLowerCase(java.util.Locale.ROOT);
     }
 
-    private String fitted(String text, FontMetrics metrics) {
-        int room = getWidth() - UIScale.scale(2 * PAD + 6);
+    private String fitted(String text, FontMetrics metrics, int left) {
+        int room = getWidth() - left - UIScale.scale(PAD + 1);
         String fitted = text;
         while (fitted.length() > 1 && metrics.stringWidth(fitted) > room) {
             fitted = fitted.substring(0, fitted.length() - 2) + "…";
@@ -152,15 +163,19 @@ final class CavityRenderer extends JComponent implements TableCellRenderer {
         return fitted;
     }
 
-    private void wire(Graphics2D g, Wire wire, int x, int y, FontMetrics metrics, Color fore) {
-        g.setColor(fore);
-        int at = x;
-        if (wire.colour().isPresent()) {
-            Icon icon = samples.icon(Samples.swatch(wire.colour().get()));
-            icon.paintIcon(this, g, at, y - metrics.getAscent() + (metrics.getAscent() - icon.getIconHeight()) / 2);
-            at += icon.getIconWidth() + UIScale.scale(3);
+    /** A sample and the code of the colour of each wire, side by side. */
+    private void colours(Graphics2D g, CavityUse each, int left, int y, FontMetrics metrics) {
+        int x = left;
+        for (EndOfWire end : each.ends()) {
+            Optional<WireColour> colour = model.wire(end).colour();
+            if (colour.isPresent() && x < getWidth() - 2 * left) {
+                Icon icon = samples.icon(Samples.swatch(colour.get()));
+                icon.paintIcon(this, g, x, y - metrics.getAscent() + (metrics.getAscent() - icon.getIconHeight()) / 2);
+                x += icon.getIconWidth() + UIScale.scale(2);
+                String code = fitted(colour.get().text(), metrics, x);
+                g.drawString(code, x, y);
+                x += metrics.stringWidth(code) + UIScale.scale(6);
+            }
         }
-        String code = wire.colour().map(colour -> colour.text() + " ").orElse("");
-        g.drawString(fitted(code + wire.id(), metrics), at, y);
     }
 }

@@ -30,7 +30,7 @@ import org.ohmloom.workbench.words.Words;
 final class CavityTable extends JTable {
 
     private static final long serialVersionUID = 1L;
-    private static final int LEAST_WIDTH = 92;
+    private static final int LEAST_WIDTH = 100;
     private static final int MOST_WIDTH = 150;
 
     private final CavityModel cavities;
@@ -57,7 +57,7 @@ final class CavityTable extends JTable {
         bind("take-up", KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), this::takeUpOrPutDown);
         bind("let-be", KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), () -> takeUp(Optional.empty()));
         bind("lift", KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), this::liftChosen);
-        for (int key : new int[] {KeyEvent.VK_F6, KeyEvent.VK_F8, KeyEvent.VK_F2}) {
+        for (int key : new int[] {KeyEvent.VK_F6, KeyEvent.VK_F8}) {
             getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key, 0), "none");
         }
         CavityDrag.within(this);
@@ -87,7 +87,7 @@ final class CavityTable extends JTable {
 
     /** Gives rows and columns their sizes. */
     void arrange() {
-        setRowHeight(Math.max(PinViewPane.rowHeight(), getFontMetrics(getFont()).getHeight() * 4));
+        setRowHeight(Math.max(PinViewPane.rowHeight(), getFontMetrics(getFont()).getHeight() * 4 + UIScale.scale(14)));
         int count = Math.max(1, getColumnCount());
         int room = getParent() == null ? 0 : getParent().getWidth() / count;
         int width = Math.max(UIScale.scale(LEAST_WIDTH), Math.min(UIScale.scale(MOST_WIDTH), room));

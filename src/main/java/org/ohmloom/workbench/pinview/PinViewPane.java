@@ -355,6 +355,6 @@ public final class PinViewPane extends StudyTab {
 
     /** Height of a row of cavities, px. */
     static int rowHeight() {
-        return UIScale.scale(72);
+        return UIScale.scale(82);
     }
 }

@@ -68,7 +68,7 @@ final class MatrixTable extends JTable {
         bind("switch", Keys.plain(KeyEvent.VK_SPACE), this::switchChosen);
         bind("say-nothing", Keys.plain(KeyEvent.VK_DELETE), () -> typeAll(""));
         bind("fill-down", Keys.menu(KeyEvent.VK_D), this::fillFromFirst);
-        for (int key : new int[] {KeyEvent.VK_F6, KeyEvent.VK_F8, KeyEvent.VK_F2}) {
+        for (int key : new int[] {KeyEvent.VK_F6, KeyEvent.VK_F8}) {
             getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(key), "none");
         }
     }

@@ -57,7 +57,7 @@ class CommandBookTest {
             take-out | Take out the selected | Ctrl+Delete
             fill-down | Fill down |
             find-replace | Find and replace… | Ctrl+H
-            rename-pattern | Rename by a pattern… | F2
+            rename-pattern | Rename by a pattern… | Ctrl+R
             choose-columns | Choose columns… |
             filter-rows | Filter rows | Ctrl+F
             fit-layout | Fit layout | Ctrl+0
