@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.widget;
 
 import java.awt.BorderLayout;
+import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.JComponent;
@@ -21,17 +22,14 @@ public final class ListWithFoot extends JPanel implements Scrollable {
         this.list = list;
         this.foot = foot;
         setOpaque(true);
-        setBackground(list.getBackground());
         add(list, BorderLayout.CENTER);
         add(foot, BorderLayout.SOUTH);
     }
 
+    /** That of the list as it is: a panel is told of another look before what lies in it. */
     @Override
-    public void updateUI() {
-        super.updateUI();
-        if (list != null) {
-            setBackground(list.getBackground());
-        }
+    public Color getBackground() {
+        return list == null ? super.getBackground() : list.getBackground();
     }
 
     /** As high as list and words are at the width they are shown in: wrapped words only know their height by their width. */
