@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.ohmloom.units.Formats;
 
 /** What an allocation costs, each part with its reason: counted over the whole of it, not step by step. */
 final class AllocationCost {
@@ -21,6 +22,11 @@ final class AllocationCost {
         Map<String, List<Claim>> claimsBySlot = new TreeMap<>();
         Map<String, Slot> slots = new HashMap<>();
         chosen.forEach((claim, slot) -> {
+            if (claim.metresTo(slot) > 0) {
+                parts.add(new CostPart(
+                        claim.id() + " runs " + Formats.metres(claim.metresTo(slot)) + " to " + slot.unit(),
+                        weights.metrePoints() * claim.metresTo(slot)));
+            }
             connectorsByOwner
                     .computeIfAbsent(claim.owner(), owner -> new TreeSet<>())
                     .add(slot.connector());

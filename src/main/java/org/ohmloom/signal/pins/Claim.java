@@ -3,6 +3,7 @@ package org.ohmloom.signal.pins;
 import static org.ohmloom.units.Require.notBlank;
 import static org.ohmloom.units.Require.notNegative;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ohmloom.model.PinRole;
@@ -17,6 +18,7 @@ import org.ohmloom.model.PinRole;
  * @param switching whether it switches at a duty cycle, and so disturbs its neighbours
  * @param locked    id of the slot a person has chosen for it
  * @param barred    ids of the slots it cannot go to although their role suits, as those that tell another range
+ * @param unitMetres how far it runs to each unit, m; a unit that is not named is at no distance
  */
 public record Claim(
         String id,
@@ -25,7 +27,20 @@ public record Claim(
         double amps,
         boolean switching,
         Optional<String> locked,
-        Set<String> barred) {
+        Set<String> barred,
+        Map<String, Double> unitMetres) {
+
+    /** A claim that is as near to one unit as to another. */
+    public Claim(
+            String id,
+            String owner,
+            PinRole role,
+            double amps,
+            boolean switching,
+            Optional<String> locked,
+            Set<String> barred) {
+        this(id, owner, role, amps, switching, locked, barred, Map.of());
+    }
 
     /** A claim that may go to every slot of its role. */
     public Claim(String id, String owner, PinRole role, double amps, boolean switching, Optional<String> locked) {
@@ -34,6 +49,8 @@ public record Claim(
 
     public Claim {
         barred = Set.copyOf(barred);
+        unitMetres = Map.copyOf(unitMetres);
+        unitMetres.forEach((unit, metres) -> notNegative(metres, "distance of claim " + id + " to " + unit));
         notBlank(id, "id of a claim");
         notBlank(owner, "owner of claim " + id);
         notNegative(amps, "current of claim " + id);
@@ -42,5 +59,10 @@ public record Claim(
     /** Whether a switching neighbour disturbs it: what is read as a voltage, a resistance or an edge. */
     public boolean isSensitive() {
         return role.isInput() && role != PinRole.SWITCH_TO_BATTERY_INPUT && role != PinRole.SWITCH_TO_GROUND_INPUT;
+    }
+
+    /** How far it runs to a slot, m. */
+    double metresTo(Slot slot) {
+        return unitMetres.getOrDefault(slot.unit(), 0.0);
     }
 }

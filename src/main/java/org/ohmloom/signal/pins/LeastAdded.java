@@ -42,6 +42,7 @@ final class LeastAdded {
         boolean elsewhere = !kin.isEmpty()
                 && kin.stream().noneMatch(each -> each.connector().equals(slot.connector()));
         return (elsewhere ? problem.preferences().otherConnectorPoints() / waitingByOwner.get(claim.owner()) : 0)
+                + problem.preferences().metrePoints() * claim.metresTo(slot)
                 + problem.preferences().besideSwitchingPoints() * standing.disturbances(claim, slot);
     }
 
@@ -69,8 +70,14 @@ final class LeastAdded {
 
     private Object kind(Claim claim) {
         List<Slot> kin = standing.slots(claim.owner());
-        List<Object> kind = new ArrayList<>(
-                List.of(claim.role(), claim.amps(), claim.switching(), claim.locked(), claim.barred(), kin.isEmpty()));
+        List<Object> kind = new ArrayList<>(List.of(
+                claim.role(),
+                claim.amps(),
+                claim.switching(),
+                claim.locked(),
+                claim.barred(),
+                claim.unitMetres(),
+                kin.isEmpty()));
         if (!kin.isEmpty()) {
             kind.add(kin.get(0).unit());
             kind.add(standing.connectors(claim.owner()));

@@ -39,7 +39,9 @@ public final class PinSearch {
         this.problem = problem;
         this.around = new Surroundings(problem);
         this.standing = new Standing(problem, around);
-        this.stepPoints = problem.preferences().stepPoints();
+        boolean stepped =
+                problem.claims().stream().allMatch(claim -> claim.unitMetres().isEmpty());
+        this.stepPoints = stepped ? problem.preferences().stepPoints() : 0;
         this.mostNodes = mostNodes;
     }
 

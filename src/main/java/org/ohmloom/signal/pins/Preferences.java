@@ -11,13 +11,18 @@ import java.math.BigInteger;
  * @param besideSwitchingPoints a line that is read in the cavity beside one that switches, each pair
  * @param otherConnectorPoints  a line of a sensor or load on another connector than the rest of it, each connector beyond the first
  * @param splicePoints          a splice because several lines share a pin, each pin
+ * @param metrePoints           a metre from a sensor or load to its unit
  * @param versatilePoints       a pin used that could be something else as well, each other thing it could be
  */
 public record Preferences(
-        double besideSwitchingPoints, double otherConnectorPoints, double splicePoints, double versatilePoints) {
+        double besideSwitchingPoints,
+        double otherConnectorPoints,
+        double splicePoints,
+        double metrePoints,
+        double versatilePoints) {
 
-    /** The usual order: quiet readings, whole connectors, few splices, versatile pins kept spare. */
-    public static final Preferences USUAL = new Preferences(8, 4, 2, 0.25);
+    /** The usual order: quiet readings, whole connectors, few splices, short ways, versatile pins kept spare. */
+    public static final Preferences USUAL = new Preferences(8, 4, 2, 0.5, 0.25);
 
     private static final double THOUSANDTHS = 1000;
 
@@ -25,6 +30,7 @@ public record Preferences(
         notNegative(besideSwitchingPoints, "cost of a switching neighbour");
         notNegative(otherConnectorPoints, "cost of another connector");
         notNegative(splicePoints, "cost of a splice");
+        notNegative(metrePoints, "cost of a metre");
         notNegative(versatilePoints, "cost of a versatile pin");
     }
 

@@ -101,7 +101,7 @@ final class Standing {
     /** What a claim adds to the cost when it goes to a slot now. */
     double added(Claim claim, Slot slot) {
         Preferences weights = problem.preferences();
-        double added = 0;
+        double added = weights.metrePoints() * claim.metresTo(slot);
         List<Slot> kin = slots(claim.owner());
         if (!kin.isEmpty() && kin.stream().noneMatch(each -> each.connector().equals(slot.connector()))) {
             added += weights.otherConnectorPoints();

@@ -117,6 +117,9 @@ public record ChannelProblem(PinProblem problem, Map<String, Line> lines, Map<St
                 budgets.addAll(made.budgets());
             });
             List<Claim> claims = new ArrayList<>();
+            UnitDistances distances = new UnitDistances(
+                    harness,
+                    units.keySet().stream().map(harness.components()::get).toList());
             lines.forEach((name, line) -> claims.add(new Claim(
                     name,
                     line.component().value(),
@@ -124,7 +127,10 @@ public record ChannelProblem(PinProblem problem, Map<String, Line> lines, Map<St
                     line.amps(),
                     line.switching(),
                     Optional.ofNullable(fixed.get(name)),
-                    fixed.containsKey(name) ? Set.of() : barred(line, slots))));
+                    fixed.containsKey(name) ? Set.of() : barred(line, slots),
+                    line.role().isInput() || line.role().isOutput()
+                            ? distances.metres(harness.components().get(line.component()))
+                            : Map.of())));
             harness.rules().wiringRules().sparePins().forEach(spare -> {
                 for (int k = 1; k <= spare.pins(); k++) {
                     String name = "spare " + spare.role().name().toLowerCase(Locale.ROOT) + " " + k;
