@@ -12,6 +12,7 @@ import org.ohmloom.model.Sensor;
 import org.ohmloom.signal.pins.PinPlan;
 import org.ohmloom.signal.unit.ChannelPlan;
 import org.ohmloom.store.JsonObjectWriter;
+import org.ohmloom.units.Formats;
 
 /** A plan of channels as text and as JSON. */
 final class ChannelsText {
@@ -31,9 +32,12 @@ final class ChannelsText {
                 }
             });
             out.println();
-            out.println("Cost " + found.costPoints() + " points, "
-                    + (found.proven() ? "proven the least" : "the least is " + found.boundPoints() + " or more") + ".");
-            found.parts().forEach(part -> out.println("  " + part.costPoints() + ": " + part.reason()));
+            out.println("Cost " + Formats.number(found.costPoints()) + " points, "
+                    + (found.proven()
+                            ? "proven the least"
+                            : "the least is " + Formats.number(found.boundPoints()) + " or more")
+                    + ".");
+            found.parts().forEach(part -> out.println("  " + Formats.number(part.costPoints()) + ": " + part.reason()));
         } else if (plan.answer() instanceof PinPlan.Impossible impossible) {
             out.println("There is no plan.");
             impossible

@@ -113,6 +113,19 @@ class WiringMadeTest {
         return 1;
     }
 
+    /** As it was wired by hand: the rear fuel pressure and wheel speed on the remote node in the bed, all others on the unit in the cab. */
+    @Test
+    void sensorsGoToTheUnitThatIsNear() throws Exception {
+        Map<ComponentId, Set<String>> byUnit = new HashMap<>();
+        ChannelPlan.of(bare())
+                .channels()
+                .forEach((unit, channels) ->
+                        channels.forEach(channel -> byUnit.computeIfAbsent(unit, id -> new HashSet<>())
+                                .add(channel.component().value())));
+        assertEquals(Set.of("B2", "B9"), byUnit.get(new ComponentId("N1")));
+        assertEquals(Set.of("B1", "B3", "B4", "B5", "B6", "B7", "B8", "B10"), byUnit.get(new ComponentId("U1")));
+    }
+
     @Test
     void wiresAreRoutedNoCavityIsTakenTwiceAndNoConnectorHasTwoAlikeAmongThem() throws Exception {
         Harness bare = bare();
