@@ -176,29 +176,12 @@ final class DriverEdits {
             List<Pin> pins = unit.pins().stream()
                     .map(each -> pin.filter(each.name()::equals).isPresent() ? changed(each, change) : each)
                     .toList();
-            return new ControlUnit(
-                    pins,
-                    unit.drawAmps(),
-                    unit.groundToSensorReturnOhms(),
-                    unit.groundToCaseOhms(),
-                    unit.minimumVolts(),
-                    unit.inputFarads(),
-                    unit.inputOhms());
+            return unit.withPins(pins);
         }
         return device;
     }
 
     private static Pin changed(Pin pin, Function<Optional<Driver>, Optional<Driver>> change) {
-        return new Pin(
-                pin.name(),
-                pin.role(),
-                pin.capabilities(),
-                pin.limitAmps(),
-                pin.onOhms(),
-                pin.referenceVolts(),
-                pin.pullUpVolts(),
-                pin.pullUpOhms(),
-                change.apply(pin.driver()),
-                pin.input());
+        return pin.switching(change.apply(pin.driver()));
     }
 }
