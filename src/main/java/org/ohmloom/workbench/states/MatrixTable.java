@@ -215,13 +215,18 @@ final class MatrixTable extends JTable {
         return !isEditing() || getCellEditor().stopCellEditing();
     }
 
-    /** Gives rows and columns their sizes. */
-    void arrange() {
+    /**
+     * Gives columns their widths.
+     *
+     * @param narrow whether there is something beside, so that two states must stand in half the room
+     */
+    void arrange(boolean narrow) {
         int letter = getFontMetrics(getFont()).charWidth('n');
-        int[] first = {10, 24, 16};
+        int[] first = narrow ? new int[] {6, 11, 6} : new int[] {10, 24, 16};
         for (int k = 0; k < getColumnCount(); k++) {
-            int letters =
-                    k < first.length ? first[k] : Math.max(11, getColumnName(k).length());
+            int letters = k < first.length
+                    ? first[k]
+                    : narrow ? 8 : Math.max(11, getColumnName(k).length());
             getColumnModel().getColumn(k).setPreferredWidth(letters * letter + UIScale.scale(16));
         }
     }

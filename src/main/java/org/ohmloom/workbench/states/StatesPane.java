@@ -215,7 +215,7 @@ public final class StatesPane extends StudyTab {
         int[] columns = table.getSelectedColumns();
         if (!table.isEditing()) {
             model.show(now, shown, two && differs.isSelected());
-            table.arrange();
+            table.arrange(two);
             restore(rows, columns);
         }
         compare.setEnabled(all.size() >= 2);
