@@ -2,9 +2,11 @@ package org.ohmloom.bench;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import org.ohmloom.model.Measured;
 import org.ohmloom.model.NaturalOrder;
@@ -21,26 +23,27 @@ public record AsBuiltRecord(List<Judgement> judgements) {
     /** What stands where no serial number does. */
     public static final String NO_SERIAL = "no serial number";
 
+    /** Nothing was measured. */
+    public static final AsBuiltRecord EMPTY = new AsBuiltRecord(List.of());
+
     public AsBuiltRecord {
         judgements = List.copyOf(judgements);
     }
 
-    /** Judges all readings; costs nothing where there are none. */
-    public static AsBuiltRecord of(BenchInput input) {
-        List<Reading> readings = List.copyOf(input.harness().readings().all());
-        return readings.isEmpty() ? new AsBuiltRecord(List.of()) : of(input, TestPlan.of(input));
-    }
-
-    /** The same with the tests known. */
+    /** Judges the readings of a harness. */
     public static AsBuiltRecord of(BenchInput input, TestPlan plan) {
         return of(input, plan, List.copyOf(input.harness().readings().all()));
     }
 
     /** The same of other readings than those in the harness. */
     public static AsBuiltRecord of(BenchInput input, TestPlan plan, List<Reading> readings) {
+        Map<Reading.Thing, Reading> latest = new HashMap<>();
+        readings.forEach(reading -> latest.merge(reading.thing(), reading, BinaryOperator.maxBy(ORDER)));
         List<Judgement> judged = new ArrayList<>();
         for (Reading reading : readings) {
-            judged.add(judge(input, plan, reading).supersededBy(later(readings, reading)));
+            Optional<Reading> later = Optional.of(latest.get(reading.thing()))
+                    .filter(each -> ORDER.compare(each, reading) > 0);
+            judged.add(judge(input, plan, reading).supersededBy(later));
         }
         return new AsBuiltRecord(judged);
     }
@@ -66,22 +69,9 @@ public record AsBuiltRecord(List<Judgement> judgements) {
         return tests.powered(reading, (Measured.Powered) measured);
     }
 
-    private static Optional<Reading> later(List<Reading> readings, Reading reading) {
-        return readings.stream()
-                .filter(each -> isOfSameThing(each, reading) && ORDER.compare(each, reading) > 0)
-                .max(ORDER);
-    }
-
     private static final Comparator<Reading> ORDER = Comparator.comparing(
                     (Reading reading) -> reading.measuredAt().orElse(""))
             .thenComparing(reading -> reading.id().value(), NaturalOrder.INSTANCE);
-
-    /** Whether two readings are of the same thing on the same built harness. */
-    public static boolean isOfSameThing(Reading one, Reading other) {
-        return one.measured().getClass() == other.measured().getClass()
-                && one.measured().place().equals(other.measured().place())
-                && Objects.equals(one.serialNumber(), other.serialNumber());
-    }
 
     /** The serial numbers in natural order; {@link #NO_SERIAL} for readings without one. */
     public List<String> serialNumbers() {

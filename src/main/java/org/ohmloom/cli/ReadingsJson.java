@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Replacement;
 import org.ohmloom.model.Reading;
@@ -17,7 +16,7 @@ final class ReadingsJson {
     private ReadingsJson() {}
 
     static void write(Analysis analysis, JsonObjectWriter root) {
-        root.array("readings", array -> AsBuiltRecord.of(analysis.evidence().bench())
+        root.array("readings", array -> analysis.evidence().tests().record()
                 .judgements()
                 .forEach(judgement -> array.object(item -> reading(judgement, item))));
         root.array("measuredResistances", array -> Replacement.of(

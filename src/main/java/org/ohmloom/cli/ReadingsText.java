@@ -13,7 +13,7 @@ final class ReadingsText {
     private ReadingsText() {}
 
     static void print(Analysis analysis, PrintWriter out) {
-        AsBuiltRecord record = AsBuiltRecord.of(analysis.evidence().bench());
+        AsBuiltRecord record = analysis.evidence().tests().record();
         if (record.judgements().isEmpty()) {
             return;
         }

@@ -63,6 +63,20 @@ public record Reading(
                 measured.words());
     }
 
+    /**
+     * What was measured on which built harness: two readings of the same are a measurement made again.
+     *
+     * @param kind         how it was measured
+     * @param place        where
+     * @param serialNumber on which built harness
+     */
+    public record Thing(Class<? extends Measured> kind, String place, Optional<String> serialNumber) {}
+
+    /** What it is a reading of. */
+    public Thing thing() {
+        return new Thing(measured.getClass(), measured.place(), serialNumber);
+    }
+
     /** A value and nothing else said. */
     public static Reading of(ReadingId id, Measured measured) {
         return new Reading(

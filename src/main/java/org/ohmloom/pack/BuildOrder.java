@@ -179,7 +179,7 @@ final class BuildOrder {
 
     private void crimp() {
         stage("Crimp");
-        for (CrimpFamily family : CrimpFamily.of(analysis.evidence().bench())) {
+        for (CrimpFamily family : analysis.evidence().tests().plan().crimps()) {
             Optional<ContactPart> contact = family.contact();
             String strip = contact.map(part -> ", strip " + Formats.millimetres(part.stripLengthMm()))
                     .orElse(", strip to the barrel");

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.bench.BenchNets;
 import org.ohmloom.bench.CrimpFamily;
+import org.ohmloom.bench.TestPlan;
 import org.ohmloom.model.Cable;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Splice;
@@ -23,11 +23,12 @@ record BuildTimes(Map<String, Long> counts, double minutes) {
 
     static BuildTimes of(Analysis analysis) {
         Harness harness = analysis.harness();
+        TestPlan plan = analysis.evidence().tests().plan();
         Map<String, Long> counts = new LinkedHashMap<>();
         counts.put(BuildTime.WIRE, made(harness));
         counts.put(
                 BuildTime.CRIMP,
-                CrimpFamily.of(analysis.evidence().bench()).stream()
+                plan.crimps().stream()
                         .mapToLong(CrimpFamily::crimps)
                         .sum());
         counts.put(
@@ -50,7 +51,7 @@ record BuildTimes(Map<String, Long> counts, double minutes) {
                         .count());
         counts.put(BuildTime.GROUND, ends(harness, WireEnd.AtGround.class));
         counts.put(
-                BuildTime.NET, (long) BenchNets.of(analysis.evidence().bench()).size());
+                BuildTime.NET, (long) plan.nets().size());
         double minutes = counts.entrySet().stream()
                 .mapToDouble(entry -> entry.getValue()
                         * analysis.evidence()

@@ -43,7 +43,7 @@ final class ShopMaterials {
         for (BundleSegment segment : harness.segments().all()) {
             analysis.evidence().bundles().of(segment.id()).ifPresent(section -> fixings(segment, section));
         }
-        for (CrimpFamily family : CrimpFamily.of(analysis.evidence().bench())) {
+        for (CrimpFamily family : analysis.evidence().tests().plan().crimps()) {
             tool(family);
         }
     }

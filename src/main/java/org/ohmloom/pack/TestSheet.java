@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.bench.BenchInput;
+import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bench.CableTest;
 import org.ohmloom.bench.ContinuityTest;
 import org.ohmloom.bench.CrimpFamily;
@@ -97,6 +98,7 @@ final class TestSheet {
             Column.blank("Drop found", Unit.VOLT));
 
     private final String workmanship;
+    private final BenchResults tests;
     private final BenchInput input;
     private final TestPlan plan;
     private final Harness harness;
@@ -104,8 +106,9 @@ final class TestSheet {
 
     TestSheet(Analysis analysis) {
         this.workmanship = Workmanship.text(analysis);
-        this.input = analysis.evidence().bench();
-        this.plan = TestPlan.of(input);
+        this.tests = analysis.evidence().tests();
+        this.input = tests.input();
+        this.plan = tests.plan();
         this.harness = analysis.harness();
     }
 
@@ -135,7 +138,7 @@ final class TestSheet {
         blocks.add(new Block.Prose(pullMethod()));
         blocks.add(new Block.Table("pull-test", PULLS, pulls(), "No terminal is crimped."));
         blocks.addAll(powered());
-        AsBuiltRecord record = AsBuiltRecord.of(input, plan);
+        AsBuiltRecord record = tests.record();
         if (!record.judgements().isEmpty()) {
             blocks.add(new Block.Heading(heading("As-built record")));
             blocks.addAll(new AsBuiltSection(record).blocks());

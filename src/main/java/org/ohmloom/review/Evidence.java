@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import org.ohmloom.bench.BenchInput;
+import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bundle.length.CutLengths;
 import org.ohmloom.bundle.section.BundleStudy;
 import org.ohmloom.bundle.splice.SpliceAdvice;
@@ -53,6 +54,7 @@ import org.ohmloom.tables.WireTables;
  * @param drawn           the network as drawn, with nothing switched on; the same points and branches as in every state
  * @param upstream        what stands between sources and conductors
  * @param studies         what the studies found, as far as they have come
+ * @param tests           the tests of the finished harness and its readings, judged
  */
 public record Evidence(
         Harness harness,
@@ -68,7 +70,42 @@ public record Evidence(
         SortedMap<ComponentId, DeviceChoice> devices,
         Network drawn,
         Upstream upstream,
-        StudyResults studies) {
+        StudyResults studies,
+        BenchResults tests) {
+
+    /** Evidence whose tests are not worked out yet. */
+    public Evidence(
+            Harness harness,
+            WireTables tables,
+            DesignBasis basis,
+            Routes routes,
+            CutLengths lengths,
+            SortedMap<StateId, Solution> solutions,
+            SortedMap<StateId, SortedMap<WireId, Double>> wireCelsius,
+            SortedMap<WireId, WireRating> ratings,
+            SortedMap<WireId, ConductorChoice> conductors,
+            JointChoice joint,
+            SortedMap<ComponentId, DeviceChoice> devices,
+            Network drawn,
+            Upstream upstream,
+            StudyResults studies) {
+        this(
+                harness,
+                tables,
+                basis,
+                routes,
+                lengths,
+                solutions,
+                wireCelsius,
+                ratings,
+                conductors,
+                joint,
+                devices,
+                drawn,
+                upstream,
+                studies,
+                new BenchResults(new BenchInput(harness, tables, basis, routes, ratings, solutions)));
+    }
 
     /** Whether a rule can answer: what it needs is there, and no wire without a size may get another one yet. */
     public boolean isReadyFor(Rule rule) {
@@ -97,7 +134,8 @@ public record Evidence(
                 devices,
                 drawn,
                 upstream,
-                found);
+                found,
+                tests);
     }
 
     /** The same with other sizes chosen. */
@@ -119,7 +157,8 @@ public record Evidence(
                 otherDevices,
                 drawn,
                 upstream,
-                studies);
+                studies,
+                tests);
     }
 
     /** How loads and control units start in every state, over time. */
@@ -166,7 +205,7 @@ public record Evidence(
 
     /** What the tests of the finished harness rest on. */
     public BenchInput bench() {
-        return new BenchInput(harness, tables, basis, routes, ratings, solutions);
+        return tests.input();
     }
 
     /** Channels, calibrations and data buses. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.graph.FirstDevice;
@@ -252,7 +251,7 @@ final class NotChecked implements Rule {
     /** Readings that stand for nothing: what they measured is not there any more, or has no limit. */
     private static void readings(Evidence evidence, Consumer<Finding> report) {
         List<Object> unjudged = new ArrayList<>();
-        for (Judgement judgement : AsBuiltRecord.of(evidence.bench()).judgements()) {
+        for (Judgement judgement : evidence.tests().record().judgements()) {
             if (judgement.verdict() == Verdict.NOT_JUDGED && judgement.stands()) {
                 unjudged.add(judgement.reading().id());
             }

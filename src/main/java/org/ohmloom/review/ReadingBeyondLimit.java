@@ -1,7 +1,6 @@
 package org.ohmloom.review;
 
 import java.util.function.Consumer;
-import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.units.Quantity;
@@ -29,7 +28,7 @@ final class ReadingBeyondLimit implements Rule {
 
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
-        for (Judgement judgement : AsBuiltRecord.of(evidence.bench()).judgements()) {
+        for (Judgement judgement : evidence.tests().record().judgements()) {
             if (judgement.verdict() == Verdict.FAILED && judgement.stands()) {
                 report.accept(finding(judgement));
             }

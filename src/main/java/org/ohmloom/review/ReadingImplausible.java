@@ -3,7 +3,6 @@ package org.ohmloom.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.edit.TakeOut;
 import org.ohmloom.model.Reading;
@@ -34,7 +33,7 @@ final class ReadingImplausible implements Rule {
 
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
-        for (Judgement judgement : AsBuiltRecord.of(evidence.bench()).judgements()) {
+        for (Judgement judgement : evidence.tests().record().judgements()) {
             if (judgement.implausible().isPresent() && judgement.stands()) {
                 report.accept(finding(evidence, judgement));
             }

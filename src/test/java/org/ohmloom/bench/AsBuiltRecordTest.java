@@ -51,13 +51,13 @@ class AsBuiltRecordTest {
 
     private AsBuiltRecord record() {
         BenchInput teaching = AnalysedExamples.of("teaching").evidence().bench();
-        return AsBuiltRecord.of(new BenchInput(
+        return new BenchResults(new BenchInput(
                 teaching.harness().withAll(readings),
                 teaching.tables(),
                 teaching.basis(),
                 teaching.routes(),
                 teaching.ratings(),
-                teaching.solutions()));
+                teaching.solutions())).record();
     }
 
     /** W8 is 0.5 m of 4 mm2; ISO 6722-1 lists 4.71 milliohm per metre at 20 C; four wires add 1 milliohm. */
@@ -97,7 +97,7 @@ class AsBuiltRecordTest {
                 teaching.routes(),
                 teaching.ratings(),
                 teaching.solutions());
-        Judgement judgement = AsBuiltRecord.of(asked).of(low).orElseThrow();
+        Judgement judgement = new BenchResults(asked).record().of(low).orElseThrow();
         assertEquals(Verdict.FAILED, judgement.verdict());
         assertEquals(0.9 * 19.05e-3 - 1e-3, judgement.limit().orElseThrow().canonical(), EXACT);
         assertEquals("at least 16.1 mΩ", judgement.limitText());

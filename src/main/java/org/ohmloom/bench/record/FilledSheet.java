@@ -1,15 +1,16 @@
 package org.ohmloom.bench.record;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Measured;
@@ -54,6 +55,8 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
         List<String> wrong = new ArrayList<>();
         List<Reading> readings = new ArrayList<>();
         Numbering ids = new Numbering(harness);
+        Map<Once, Reading> known = new HashMap<>();
+        harness.readings().all().forEach(reading -> known.putIfAbsent(Once.of(reading), reading));
         int blanks = 0;
         for (CsvTable.Row row : table.rows()) {
             try {
@@ -61,7 +64,7 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
                 blanks += measured.isEmpty() ? 1 : 0;
                 if (measured.isPresent()) {
                     Reading read = reading(columns, row, measured.get(), defaults, ids.next());
-                    readings.add(inPlace(harness, read).orElse(read));
+                    readings.add(inPlace(known, read).orElse(read));
                 }
             } catch (IllegalArgumentException refused) {
                 wrong.add(table.name() + ", line " + row.line() + ": " + refused.getMessage());
@@ -113,11 +116,8 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
     }
 
     /** The reading this one is anew, with its identity: the same thing, the same harness, the same time. */
-    private static Optional<Reading> inPlace(Harness harness, Reading read) {
-        return harness.readings().all().stream()
-                .filter(each -> AsBuiltRecord.isOfSameThing(each, read)
-                        && each.measuredAt().equals(read.measuredAt()))
-                .findFirst()
+    private static Optional<Reading> inPlace(Map<Once, Reading> known, Reading read) {
+        return Optional.ofNullable(known.get(Once.of(read)))
                 .map(each -> new Reading(
                         each.id(),
                         read.measured(),
@@ -131,6 +131,14 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
                         read.measuredAt(),
                         read.remark(),
                         read.replaces() || each.replaces()));
+    }
+
+    /** One measurement: of what, and when. */
+    private record Once(Reading.Thing thing, Optional<String> measuredAt) {
+
+        static Once of(Reading reading) {
+            return new Once(reading.thing(), reading.measuredAt());
+        }
     }
 
     /** The next free identities. */

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.bench.AsBuiltRecord;
-import org.ohmloom.bench.BenchInput;
+import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Replacement;
 import org.ohmloom.bench.Task;
-import org.ohmloom.bench.TestPlan;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.model.Reading;
 import org.ohmloom.model.ReadingId;
@@ -30,18 +28,17 @@ final class ReadingFacts {
         Optional<Analysis> analysis = readout.analysis()
                 .filter(each -> each.evidence().isSized())
                 .filter(each -> !each.harness().readings().isEmpty());
-        return analysis.flatMap(each -> of(each.evidence().bench(), element));
+        return analysis.flatMap(each -> of(each.evidence().tests(), element));
     }
 
-    private static Optional<Reasons> of(BenchInput input, String element) {
-        TestPlan plan = TestPlan.of(input);
-        List<Task> about = Task.of(input, plan).stream()
+    private static Optional<Reasons> of(BenchResults tests, String element) {
+        List<Task> about = Task.of(tests.input(), tests.plan()).stream()
                 .filter(task -> task.about().contains(element))
                 .toList();
         Set<ReadingId> used = new HashSet<>();
-        Replacement.of(input).forEach(each -> used.add(each.reading().id()));
+        Replacement.of(tests.input()).forEach(each -> used.add(each.reading().id()));
         List<Reason> lines = new ArrayList<>();
-        for (Judgement judgement : AsBuiltRecord.of(input, plan).judgements()) {
+        for (Judgement judgement : tests.record().judgements()) {
             Reading reading = judgement.reading();
             boolean isIt = reading.id().value().equals(element);
             if (isIt || about.stream().anyMatch(task -> task.asksFor(reading.measured()))) {

@@ -16,7 +16,6 @@ import javax.swing.JTextField;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
-import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.command.Command;
@@ -212,7 +211,7 @@ public final class RecordPane extends StudyTab {
         ((CardLayout) getLayout()).show(this, any ? "content" : "nothing");
         String all = readout.flatMap(Readout::analysis)
                 .filter(analysis -> !analysis.harness().readings().isEmpty())
-                .map(analysis -> AsBuiltRecord.of(analysis.evidence().bench()))
+                .map(analysis -> analysis.evidence().tests().record())
                 .map(record -> "All serial numbers, " + record.summary() + ".")
                 .orElse(
                         "Nothing was measured yet: type a value into the column Measured, or take in a filled-in test sheet.");

@@ -11,7 +11,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bench.AsBuiltRecord;
-import org.ohmloom.bench.BenchInput;
+import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Task;
 import org.ohmloom.bench.TestPlan;
@@ -38,7 +38,6 @@ import org.ohmloom.workbench.words.TypedNumbers;
 final class RecordSheet implements Sheet<RecordSheet.Row> {
 
     private final Supplier<RecordSettings> settings;
-    private @Nullable Analysis plannedFor;
     private @Nullable TestPlan plan;
     private List<Task> tasks = List.of();
 
@@ -220,17 +219,16 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
         if (analysis.isEmpty()) {
             return List.of();
         }
-        BenchInput input = analysis.get().evidence().bench();
-        TestPlan known = plan(analysis.get(), input);
+        BenchResults tests = analysis.get().evidence().tests();
         Harness harness = readout.harness();
         List<Reading> all = List.copyOf(harness.readings().all());
-        AsBuiltRecord record = AsBuiltRecord.of(input, known, all);
+        AsBuiltRecord record = AsBuiltRecord.of(tests.input(), tests.plan(), all);
         List<Reading> own = all.stream()
                 .filter(reading -> reading.serialNumber().equals(settings.get().serialNumber()))
                 .toList();
         Set<ReadingId> shown = new HashSet<>();
         List<Row> rows = new ArrayList<>();
-        for (Task task : tasks) {
+        for (Task task : tasks(tests)) {
             Optional<Judgement> standing = own.stream()
                     .filter(reading -> task.asksFor(reading.measured()))
                     .map(reading -> record.of(reading).orElseThrow())
@@ -241,7 +239,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                     key(task),
                     task,
                     standing.map(Judgement::reading),
-                    standing.orElseGet(() -> AsBuiltRecord.judge(input, known, blank(task))),
+                    standing.orElseGet(() -> AsBuiltRecord.judge(tests.input(), tests.plan(), blank(task))),
                     harness));
         }
         for (Reading reading : own) {
@@ -257,15 +255,13 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
         return rows;
     }
 
-    private TestPlan plan(Analysis analysis, BenchInput input) {
-        TestPlan known = plan;
-        if (known == null || plannedFor == null || plannedFor.evidence().solutions() != input.solutions()) {
-            known = TestPlan.of(input);
-            plan = known;
-            plannedFor = analysis;
-            tasks = Task.of(input, known);
+    /** What can be measured, made anew for another plan only. */
+    private List<Task> tasks(BenchResults tests) {
+        if (plan != tests.plan()) {
+            plan = tests.plan();
+            tasks = Task.of(tests.input(), plan);
         }
-        return known;
+        return tasks;
     }
 
     private static String key(Task task) {
