@@ -41,8 +41,8 @@ public record AsBuiltRecord(List<Judgement> judgements) {
         readings.forEach(reading -> latest.merge(reading.thing(), reading, BinaryOperator.maxBy(ORDER)));
         List<Judgement> judged = new ArrayList<>();
         for (Reading reading : readings) {
-            Optional<Reading> later = Optional.of(latest.get(reading.thing()))
-                    .filter(each -> ORDER.compare(each, reading) > 0);
+            Optional<Reading> later =
+                    Optional.of(latest.get(reading.thing())).filter(each -> ORDER.compare(each, reading) > 0);
             judged.add(judge(input, plan, reading).supersededBy(later));
         }
         return new AsBuiltRecord(judged);

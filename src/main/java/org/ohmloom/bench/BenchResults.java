@@ -30,9 +30,8 @@ public final class BenchResults {
 
     /** The readings of the harness, judged; costs nothing where there are none. */
     public synchronized AsBuiltRecord record() {
-        AsBuiltRecord known = record.orElseGet(() -> input.harness().readings().isEmpty()
-                ? AsBuiltRecord.EMPTY
-                : AsBuiltRecord.of(input, plan()));
+        AsBuiltRecord known = record.orElseGet(
+                () -> input.harness().readings().isEmpty() ? AsBuiltRecord.EMPTY : AsBuiltRecord.of(input, plan()));
         record = Optional.of(known);
         return known;
     }

@@ -16,7 +16,9 @@ final class ReadingsJson {
     private ReadingsJson() {}
 
     static void write(Analysis analysis, JsonObjectWriter root) {
-        root.array("readings", array -> analysis.evidence().tests().record()
+        root.array("readings", array -> analysis.evidence()
+                .tests()
+                .record()
                 .judgements()
                 .forEach(judgement -> array.object(item -> reading(judgement, item))));
         root.array("measuredResistances", array -> Replacement.of(

@@ -28,9 +28,7 @@ record BuildTimes(Map<String, Long> counts, double minutes) {
         counts.put(BuildTime.WIRE, made(harness));
         counts.put(
                 BuildTime.CRIMP,
-                plan.crimps().stream()
-                        .mapToLong(CrimpFamily::crimps)
-                        .sum());
+                plan.crimps().stream().mapToLong(CrimpFamily::crimps).sum());
         counts.put(
                 BuildTime.TWIST,
                 harness.cables().all().stream()
@@ -50,8 +48,7 @@ record BuildTimes(Map<String, Long> counts, double minutes) {
                         .filter(segment -> segment.covering().isPresent())
                         .count());
         counts.put(BuildTime.GROUND, ends(harness, WireEnd.AtGround.class));
-        counts.put(
-                BuildTime.NET, (long) plan.nets().size());
+        counts.put(BuildTime.NET, (long) plan.nets().size());
         double minutes = counts.entrySet().stream()
                 .mapToDouble(entry -> entry.getValue()
                         * analysis.evidence()

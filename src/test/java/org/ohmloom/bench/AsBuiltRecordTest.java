@@ -52,12 +52,13 @@ class AsBuiltRecordTest {
     private AsBuiltRecord record() {
         BenchInput teaching = AnalysedExamples.of("teaching").evidence().bench();
         return new BenchResults(new BenchInput(
-                teaching.harness().withAll(readings),
-                teaching.tables(),
-                teaching.basis(),
-                teaching.routes(),
-                teaching.ratings(),
-                teaching.solutions())).record();
+                        teaching.harness().withAll(readings),
+                        teaching.tables(),
+                        teaching.basis(),
+                        teaching.routes(),
+                        teaching.ratings(),
+                        teaching.solutions()))
+                .record();
     }
 
     /** W8 is 0.5 m of 4 mm2; ISO 6722-1 lists 4.71 milliohm per metre at 20 C; four wires add 1 milliohm. */

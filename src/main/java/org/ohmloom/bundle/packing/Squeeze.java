@@ -78,9 +78,10 @@ final class Squeeze {
             }
             moved = false;
             for (int k = 0; k < radii.length; k++) {
-                double out = Math.hypot(x[k], y[k]) - Math.max(0, ring - radii[k]);
+                double far = Math.sqrt(x[k] * x[k] + y[k] * y[k]);
+                double out = far - Math.max(0, ring - radii[k]);
                 if (out > 1e-12 * ring) {
-                    double scale = 1 - out / Math.hypot(x[k], y[k]);
+                    double scale = 1 - out / far;
                     x[k] *= scale;
                     y[k] *= scale;
                     moved = true;

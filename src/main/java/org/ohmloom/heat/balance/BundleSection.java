@@ -2,11 +2,7 @@ package org.ohmloom.heat.balance;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * The steady heat balance of a bundle's cross-section: wires of any sizes and currents in a body of one effective
@@ -36,6 +32,7 @@ public final class BundleSection {
     private final Cover cover;
     private final OpenAir air;
     private final double diameterMm;
+    private final Rings rings;
 
     /** A bundle of one wire or more. */
     public BundleSection(List<Bundled> wires, Cover cover, OpenAir air) {
@@ -46,6 +43,8 @@ public final class BundleSection {
         this.cover = cover;
         this.air = air;
         this.diameterMm = diameterMm(this.wires);
+        this.rings =
+                new Rings(this.wires.stream().mapToDouble(Bundled::squareMm2).toArray());
     }
 
     /** Diameter of the bundle without its covering, mm: see {@link #packing}. */
@@ -87,11 +86,12 @@ public final class BundleSection {
     public List<SteadyState> settle(double[] startCelsius) {
         double[] celsius = startCelsius.clone();
         Surface surface = cover.over(diameterMm);
+        int[] order = rings.anyOrder();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double[] heat = heat(celsius);
             double total = Arrays.stream(heat).sum();
             double outside = surface.celsius(total, air);
-            double[] next = temperatures(heat, outside + total * cover.kelvinMetresPerWatt(diameterMm));
+            double[] next = temperatures(heat, outside + total * cover.kelvinMetresPerWatt(diameterMm), order);
             double moved = 0;
             for (int i = 0; i < next.length; i++) {
                 moved = Math.max(moved, Math.abs(next[i] - celsius[i]));
@@ -126,39 +126,11 @@ public final class BundleSection {
     }
 
     /** Temperatures in the middle, each wire in turn there, for heats in W per metre and a bundle edge in deg C. */
-    private double[] temperatures(double[] heat, double edgeCelsius) {
-        int[] order = IntStream.range(0, heat.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(
-                        (Integer i) -> -heat[i] / wires.get(i).squareMm2()))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        double[] celsius = new double[heat.length];
-        Map<Double, Double> idleCelsius = new HashMap<>();
-        for (int i = 0; i < heat.length; i++) {
-            int middle = i;
-            RoundWire wire = wires.get(i).wire();
-            celsius[i] = heat[i] == 0
-                    ? idleCelsius.computeIfAbsent(
-                            wire.outsideDiameterMm(), diameter -> edgeCelsius + rise(middle, order, heat))
-                    : edgeCelsius + rise(i, order, heat) + heat[i] * wire.insulationKelvinMetresPerWatt();
+    private double[] temperatures(double[] heat, double edgeCelsius, int[] order) {
+        double[] celsius = rings.riseKelvin(heat, EFFECTIVE_WATTS_PER_METRE_PER_KELVIN, order);
+        for (int i = 0; i < celsius.length; i++) {
+            celsius[i] += edgeCelsius + heat[i] * wires.get(i).wire().insulationKelvinMetresPerWatt();
         }
         return celsius;
-    }
-
-    /** Rise from the bundle's edge to the outside of the wire in the middle, K. */
-    private double rise(int middle, int[] order, double[] heat) {
-        double inside = heat[middle];
-        double square = wires.get(middle).squareMm2();
-        double rise = 0;
-        for (int i : order) {
-            if (i != middle) {
-                double next = square + wires.get(i).squareMm2();
-                rise += (inside - heat[i] * square / (next - square)) * Math.log(next / square) + heat[i];
-                inside += heat[i];
-                square = next;
-            }
-        }
-        return rise / (4 * Math.PI * EFFECTIVE_WATTS_PER_METRE_PER_KELVIN);
     }
 }

@@ -1,6 +1,7 @@
 package org.ohmloom.signal.unit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -22,7 +23,8 @@ import org.ohmloom.signal.pins.Slot;
 
 /** The pins of a control unit as slots, with what lies beside them and the limits they share. */
 final class UnitSlots {
-    private static final Set<PinRole> SHARED = EnumSet.of(PinRole.REFERENCE_SUPPLY, PinRole.SENSOR_RETURN);
+    private static final Set<PinRole> SHARED =
+            Collections.unmodifiableSet(EnumSet.of(PinRole.REFERENCE_SUPPLY, PinRole.SENSOR_RETURN));
 
     private final Component component;
     private final ControlUnit unit;
