@@ -2,6 +2,7 @@ package org.ohmloom.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
@@ -42,7 +43,7 @@ public record ChangeElements(String label, List<ElementId> elements, UnaryOperat
      */
     @SuppressWarnings("unchecked") // an element is of its own class
     public static <E extends Element> ChangeElements tried(String label, E element, UnaryOperator<E> change) {
-        change.apply(element);
+        Objects.requireNonNull(change.apply(element), "changed element");
         return of(label, List.of(element.id()), (Class<E>) element.getClass(), change);
     }
 

@@ -2,6 +2,7 @@ package org.ohmloom.signal.wiring;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -50,7 +51,7 @@ final class ColourScheme {
         usual.put(SignalClass.PULSE_SIGNAL, "VT");
         usual.put(SignalClass.DATA_BUS, "YE");
         usual.put(SignalClass.SHIELD, "GY");
-        return usual;
+        return Collections.unmodifiableMap(usual);
     }
 
     private static List<WireColour> usual(SignalClass signalClass) {

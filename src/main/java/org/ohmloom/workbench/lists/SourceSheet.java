@@ -2,6 +2,7 @@ package org.ohmloom.workbench.lists;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -178,7 +179,8 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
     private static Edit all(List<Row> rows, String what, Function<SourceSetting, SourceSetting> change) {
         List<Edit> edits = rows.stream()
                 .map(row -> {
-                    change.apply(row.setting());
+                    Objects.requireNonNull(
+                            change.apply(row.setting()), "changed setting"); // refuses before anything changes
                     return (Edit) new ChangeState(
                             "Set " + what + " of " + row.component().id() + " in "
                                     + row.state().name(),
