@@ -58,7 +58,9 @@ public final class FieldUnits {
                     Ending.of("WattsPerKelvin", "W/K"),
                     Ending.of("PerKelvin", "1/K"),
                     Ending.of("PerMetre", "per m"),
-                    Ending.of("HertzPerUnit", "Hz per unit"))
+                    Ending.of("HertzPerUnit", "Hz per unit"),
+                    Ending.of("BitsPerSecond", "bit/s"),
+                    Ending.of("PulsesPerRevolution", "pulses per turn"))
             .stream()
             .sorted(Comparator.comparing((Ending ending) -> -ending.text().length()))
             .toList();

@@ -26,10 +26,13 @@ public final class ListWithFoot extends JPanel implements Scrollable {
         add(foot, BorderLayout.SOUTH);
     }
 
-    /** That of the list as it is: a panel is told of another look before what lies in it. */
+    /**
+     * That of the list as it is: a panel is told of another look before what lies in it. A list between two looks has none of its own
+     * and would ask the panel for it.
+     */
     @Override
     public Color getBackground() {
-        return list == null ? super.getBackground() : list.getBackground();
+        return list == null || !list.isBackgroundSet() ? super.getBackground() : list.getBackground();
     }
 
     /** As high as list and words are at the width they are shown in: wrapped words only know their height by their width. */

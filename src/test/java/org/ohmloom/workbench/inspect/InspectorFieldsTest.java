@@ -37,6 +37,8 @@ class InspectorFieldsTest {
     /** Numbers without a unit: counts, constants of a curve, numbers in the unit their sensor measures in. */
     private static final Set<String> PLAIN = Set.of(
             "pulledCount",
+            "gainRatio",
+            "turnsRatio",
             "unitPrice",
             "a",
             "allowedError",
