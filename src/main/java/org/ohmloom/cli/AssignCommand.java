@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.review.Cautions;
 import org.ohmloom.signal.pins.Preferences;
 import org.ohmloom.signal.unit.ChannelPlan;
 import org.ohmloom.signal.unit.UnitDescription;
@@ -87,6 +88,8 @@ final class AssignCommand implements Callable<Integer> {
         }
         HarnessFiles.write(target, planned);
         out.println("Written to " + target + ".");
+        out.println();
+        out.println(Wrap.text(Cautions.paragraph(), 100));
         return ExitStatus.CLEAN;
     }
 

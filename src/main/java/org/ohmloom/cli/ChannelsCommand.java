@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NearestText;
+import org.ohmloom.review.Cautions;
 import org.ohmloom.signal.pins.PinPlan;
 import org.ohmloom.signal.pins.Preferences;
 import org.ohmloom.signal.unit.ChannelPlan;
@@ -61,6 +62,8 @@ final class ChannelsCommand implements Callable<Integer> {
             }));
         } else {
             ChannelsText.print(plan, out);
+            out.println();
+            out.println(Wrap.text(Cautions.paragraph(), 100));
         }
         return found ? ExitStatus.CLEAN : ExitStatus.ERRORS_FOUND;
     }

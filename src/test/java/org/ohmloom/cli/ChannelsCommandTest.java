@@ -1,0 +1,68 @@
+package org.ohmloom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.review.Cautions;
+
+/** Planning channels by the command line: what it prints, what it writes, and what it refuses. */
+class ChannelsCommandTest {
+
+    private static final String PICKUP = "examples/rescue-pickup.harness.json";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void thePlanIsPrintedByUnitWithTheCautionsOnce() {
+        CommandRun run = CommandRun.of("channels", PICKUP);
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().contains("AN1: Oil pressure (B1), supply REF, return SRET"), run.out());
+        assertEquals(1, cautions(run.out()));
+    }
+
+    @Test
+    void asJsonItIsOneObjectAndNothingElse() {
+        CommandRun run = CommandRun.of("channels", PICKUP, "--format", "json");
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().startsWith("{") && run.out().strip().endsWith("}"), run.out());
+        assertEquals(0, cautions(run.out()));
+    }
+
+    @Test
+    void thePlannedCopyIsWrittenAndNeverOverTheFileRead() throws IOException {
+        Path own = folder.resolve("own.harness.json");
+        Files.copy(Path.of(PICKUP), own);
+        byte[] before = Files.readAllBytes(own);
+        CommandRun refused = CommandRun.of("assign", own.toString(), "--out", own.toString());
+        assertEquals(2, refused.status());
+        assertTrue(refused.err().contains("give another name to --out"), refused.err());
+        assertEquals(-1, java.util.Arrays.mismatch(before, Files.readAllBytes(own)));
+
+        Path copy = folder.resolve("planned.harness.json");
+        CommandRun written = CommandRun.of("assign", own.toString(), "--out", copy.toString());
+        assertEquals(0, written.status(), written.err());
+        assertTrue(Files.readString(copy).contains("\"channels\""));
+        assertEquals(1, cautions(written.out()));
+    }
+
+    @Test
+    void aUnitNobodyKnowsIsRefusedWithTheNearest() {
+        Path copy = folder.resolve("planned.harness.json");
+        CommandRun run = CommandRun.of("assign", PICKUP, "--out", copy.toString(), "--unit", "U9=main-unti@B1");
+        assertEquals(2, run.status());
+        assertTrue(run.err().contains("did you mean 'main-unit'?"), run.err());
+        assertFalse(Files.exists(copy));
+    }
+
+    private static int cautions(String text) {
+        return text.replaceAll("\\s+", " ").split(Pattern.quote(Cautions.STANDING), -1).length - 1;
+    }
+}
