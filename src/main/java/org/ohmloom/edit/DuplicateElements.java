@@ -33,12 +33,10 @@ public final class DuplicateElements {
 
     private static Element copy(Element original, String id) {
         RecordShape shape = RecordShape.of((Record) original);
-        Object[] values = new Object[shape.size()];
-        for (int k = 0; k < values.length; k++) {
-            values[k] = shape.read((Record) original, k);
-        }
-        values[shape.place("id")] = RecordShape.of((Record) original.id()).made(id);
-        return (Element) shape.made(values);
+        return (Element) shape.with(
+                (Record) original,
+                shape.place("id"),
+                RecordShape.of((Record) original.id()).made(id));
     }
 
     private static Element freed(Element copy) {

@@ -118,12 +118,9 @@ public record Field(String path, Optional<Unit> unit) {
     private static Object with(Record holder, List<String> steps, Object value) {
         RecordShape shape = RecordShape.of(holder);
         int changed = shape.place(steps.get(0));
-        Object[] values = new Object[shape.size()];
-        for (int k = 0; k < values.length; k++) {
-            values[k] = shape.read(holder, k);
-        }
-        values[changed] = steps.size() == 1 ? value : within(values[changed], steps.subList(1, steps.size()), value);
-        return shape.made(values);
+        Object now =
+                steps.size() == 1 ? value : within(shape.read(holder, changed), steps.subList(1, steps.size()), value);
+        return shape.with(holder, changed, now);
     }
 
     private static Object within(Object held, List<String> steps, Object value) {

@@ -1,5 +1,6 @@
 package org.ohmloom.edit;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -53,5 +54,20 @@ public final class FreshIds {
                         .thenComparing(Map.Entry.<String, Integer>comparingByKey(Comparator.reverseOrder())))
                 .map(Map.Entry::getKey)
                 .orElse(usual);
+    }
+
+    /** The identity itself when it is free, otherwise the next with its letters; not handed out again. */
+    public String like(String id) {
+        if (taken.add(id)) {
+            return id;
+        }
+        Matcher numbered = NUMBERED.matcher(id);
+        String letters = numbered.matches() ? numbered.group(1) : id;
+        return next(letters.isEmpty() ? id + "-" : letters);
+    }
+
+    /** The next of a kind: numbered on from what most of its identities begin with, or with the usual letters. */
+    public String next(Collection<? extends ElementId> ofItsKind, String usual) {
+        return next(letters(ofItsKind.stream(), usual));
     }
 }

@@ -76,6 +76,15 @@ final class RecordShape {
         }
     }
 
+    /** A record as another, but for one component. */
+    Object with(Record before, int place, Object value) {
+        Object[] values = new Object[size()];
+        for (int k = 0; k < values.length; k++) {
+            values[k] = k == place ? value : read(before, k);
+        }
+        return made(values);
+    }
+
     /**
      * A record of other values.
      *

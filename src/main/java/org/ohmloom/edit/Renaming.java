@@ -1,20 +1,15 @@
 package org.ohmloom.edit;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 
-/**
- * Gives elements other identities and names, and whatever refers to them the same. It walks the components of the model's
- * records, so a field added to the model needs nothing here.
- */
+/** Gives elements other identities and names, and whatever refers to them the same. */
 public final class Renaming {
 
     private final Map<String, String> ids;
@@ -33,7 +28,7 @@ public final class Renaming {
 
     /** The element under its new identity and name. */
     public Element of(Element element) {
-        Element renamed = (Element) rewritten(element);
+        Element renamed = (Element) new OtherIdentities().rewritten(element).orElseThrow();
         String name = names.get(element.id().value());
         return name == null ? renamed : named(renamed, name);
     }
@@ -55,15 +50,8 @@ public final class Renaming {
 
     private static Element named(Element element, String name) {
         RecordShape shape = RecordShape.of((Record) element);
-        Object[] values = new Object[shape.size()];
-        for (int k = 0; k < values.length; k++) {
-            values[k] = shape.read((Record) element, k);
-        }
         int place = shape.place("name");
-        if (place >= 0) {
-            values[place] = name;
-        }
-        return (Element) shape.made(values);
+        return place < 0 ? element : (Element) shape.with((Record) element, place, name);
     }
 
     private static void collect(Object value, Set<ElementId> found) {
@@ -86,36 +74,12 @@ public final class Renaming {
         }
     }
 
-    private Object rewritten(Object value) {
-        if (value instanceof ElementId id) {
+    /** The same elements under other identities. */
+    private final class OtherIdentities extends Rewriting {
+        @Override
+        Optional<Object> identity(ElementId id) {
             String other = ids.get(id.value());
-            return other == null ? id : RecordShape.of((Record) id).made(other);
+            return Optional.of(other == null ? id : RecordShape.of((Record) id).made(other));
         }
-        if (value instanceof Optional<?> optional) {
-            return optional.map(this::rewritten);
-        }
-        if (value instanceof List<?> list) {
-            List<Object> after = new ArrayList<>();
-            list.forEach(each -> after.add(rewritten(each)));
-            return List.copyOf(after);
-        }
-        if (value instanceof SortedMap<?, ?> map) {
-            SortedMap<Object, Object> after = new TreeMap<>();
-            map.forEach((key, each) -> after.put(rewritten(key), rewritten(each)));
-            return after;
-        }
-        return value instanceof Record held ? rewrittenRecord(held) : value;
-    }
-
-    private Object rewrittenRecord(Record before) {
-        RecordShape shape = RecordShape.of(before);
-        Object[] values = new Object[shape.size()];
-        boolean same = true;
-        for (int k = 0; k < values.length; k++) {
-            Object value = shape.read(before, k);
-            values[k] = rewritten(value);
-            same &= values[k].equals(value);
-        }
-        return same ? before : shape.made(values);
     }
 }

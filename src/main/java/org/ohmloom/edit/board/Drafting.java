@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.FreshIds;
 import org.ohmloom.edit.MoveOnBoard;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.model.Breakout;
@@ -41,6 +42,7 @@ public final class Drafting {
 
     private final Harness harness;
     private final FreshIds fresh;
+    private final FreshNames names;
     private final List<Element> made = new ArrayList<>();
     private final TreeMap<String, Position> positions = new TreeMap<>();
 
@@ -48,6 +50,7 @@ public final class Drafting {
     public Drafting(Harness harness) {
         this.harness = harness;
         this.fresh = new FreshIds(harness);
+        this.names = new FreshNames(harness);
     }
 
     /** A breakout. */
@@ -63,7 +66,7 @@ public final class Drafting {
      */
     public Drawn component(StartDevice kind, Where where) {
         ComponentId id = new ComponentId(fresh.next(kind.stem()));
-        String name = fresh.name(Component.class, kind.words());
+        String name = names.like(Component.class, kind.words());
         Optional<BreakoutId> at = hung(where, name);
         made.add(new Component(
                 id,
@@ -103,11 +106,11 @@ public final class Drafting {
     public Drawn ground(Where where) {
         ChassisBodyId body = harness.bodies().ids().stream().findFirst().orElseGet(() -> {
             ChassisBodyId id = new ChassisBodyId(fresh.like("FR"));
-            made.add(new ChassisBody(id, fresh.name(ChassisBody.class, "Frame"), false, List.of(), Optional.empty()));
+            made.add(new ChassisBody(id, names.like(ChassisBody.class, "Frame"), false, List.of(), Optional.empty()));
             return id;
         });
         GroundPointId id = new GroundPointId(fresh.next(harness.grounds().ids(), "G"));
-        String name = fresh.name(GroundPoint.class, "Ground point");
+        String name = names.like(GroundPoint.class, "Ground point");
         Optional<BreakoutId> at = hung(where, name);
         made.add(new GroundPoint(
                 id, name, body, GROUND_OHMS, at, Optional.empty(), Optional.empty(), false, Optional.empty()));
@@ -153,7 +156,7 @@ public final class Drafting {
 
     private BreakoutId newBreakout(String name) {
         BreakoutId id = new BreakoutId(fresh.next(harness.breakouts().ids(), "P"));
-        made.add(new Breakout(id, fresh.name(Breakout.class, name), Optional.empty()));
+        made.add(new Breakout(id, names.like(Breakout.class, name), Optional.empty()));
         return id;
     }
 
@@ -168,7 +171,7 @@ public final class Drafting {
         ConnectorId id = new ConnectorId(fresh.next(harness.connectors().ids(), "X"));
         made.add(new Connector(
                 id,
-                fresh.name(Connector.class, name),
+                names.like(Connector.class, name),
                 component,
                 Optional.empty(),
                 at,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.FreshIds;
 import org.ohmloom.edit.Renaming;
 import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
@@ -53,7 +54,8 @@ public record InsertSplice(
         WireId second = new WireId(fresh.next(harness.wires().ids(), "W"));
         SpliceId splice = new SpliceId(fresh.next(harness.splices().ids(), "SP"));
         double share = Math.max(LEAST_FRACTION, Math.min(1 - LEAST_FRACTION, fraction));
-        InsertSplice edit = new InsertSplice(wire, second, splice, fresh.name(Splice.class, "Splice"), place, share);
+        InsertSplice edit = new InsertSplice(
+                wire, second, splice, new FreshNames(harness).like(Splice.class, "Splice"), place, share);
         return new Drawn(edit, List.of(splice.value(), wire.value(), second.value()));
     }
 

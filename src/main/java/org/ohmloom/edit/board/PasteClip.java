@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.edit.Compound;
+import org.ohmloom.edit.FreshIds;
 import org.ohmloom.edit.MoveOnBoard;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.edit.Renaming;
@@ -26,12 +27,14 @@ public final class PasteClip {
 
     private final Harness into;
     private final FreshIds fresh;
+    private final FreshNames freshNames;
     private final Map<String, String> ids = new HashMap<>();
     private final List<Element> pasted = new ArrayList<>();
 
     private PasteClip(Harness into) {
         this.into = into;
         this.fresh = new FreshIds(into);
+        this.freshNames = new FreshNames(into);
     }
 
     /**
@@ -91,7 +94,7 @@ public final class PasteClip {
             }
             ids.put(element.id().value(), fresh.like(element.id().value()));
             Renaming.name(element)
-                    .ifPresent(name -> names.put(element.id().value(), fresh.name(element.getClass(), name)));
+                    .ifPresent(name -> names.put(element.id().value(), freshNames.like(element.getClass(), name)));
             all.add(element);
         }
         Renaming renaming = new Renaming(ids, names);
