@@ -25,6 +25,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.signal.study.SignalResults;
 import org.ohmloom.signal.study.SignalStudy;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.DeviceChoice;
@@ -55,6 +56,7 @@ import org.ohmloom.tables.WireTables;
  * @param upstream        what stands between sources and conductors
  * @param studies         what the studies found, as far as they have come
  * @param tests           the tests of the finished harness and its readings, judged
+ * @param signalling      channels, calibrations and data buses
  */
 public record Evidence(
         Harness harness,
@@ -71,9 +73,10 @@ public record Evidence(
         Network drawn,
         Upstream upstream,
         StudyResults studies,
-        BenchResults tests) {
+        BenchResults tests,
+        SignalResults signalling) {
 
-    /** Evidence whose tests are not worked out yet. */
+    /** Evidence whose tests and signals are not worked out yet. */
     public Evidence(
             Harness harness,
             WireTables tables,
@@ -104,7 +107,17 @@ public record Evidence(
                 drawn,
                 upstream,
                 studies,
-                new BenchResults(new BenchInput(harness, tables, basis, routes, ratings, solutions)));
+                new BenchResults(new BenchInput(harness, tables, basis, routes, ratings, solutions)),
+                new SignalResults(
+                        () -> SignalStudy.of(harness, listed(drawn, ratings), lengths.metres(), tables.signals())));
+    }
+
+    /** The network as drawn with the resistance every wire is rated with. */
+    private static Network listed(Network drawn, SortedMap<WireId, WireRating> ratings) {
+        Map<BranchId, Law> laws = new HashMap<>();
+        ratings.forEach((wire, rating) ->
+                drawn.branch(wire).ifPresent(branch -> laws.put(branch.id(), new Law.Resistance(rating.ohms()))));
+        return drawn.withLaws(laws);
     }
 
     /** Whether a rule can answer: what it needs is there, and no wire without a size may get another one yet. */
@@ -120,22 +133,7 @@ public record Evidence(
 
     /** The same with what the studies have found by now. */
     public Evidence with(StudyResults found) {
-        return new Evidence(
-                harness,
-                tables,
-                basis,
-                routes,
-                lengths,
-                solutions,
-                wireCelsius,
-                ratings,
-                conductors,
-                joint,
-                devices,
-                drawn,
-                upstream,
-                found,
-                tests);
+        return with(conductors, joint, devices, found);
     }
 
     /** The same with other sizes chosen. */
@@ -143,6 +141,14 @@ public record Evidence(
             SortedMap<WireId, ConductorChoice> otherConductors,
             JointChoice otherJoint,
             SortedMap<ComponentId, DeviceChoice> otherDevices) {
+        return with(otherConductors, otherJoint, otherDevices, studies);
+    }
+
+    private Evidence with(
+            SortedMap<WireId, ConductorChoice> itsConductors,
+            JointChoice itsJoint,
+            SortedMap<ComponentId, DeviceChoice> itsDevices,
+            StudyResults itsStudies) {
         return new Evidence(
                 harness,
                 tables,
@@ -152,13 +158,14 @@ public record Evidence(
                 solutions,
                 wireCelsius,
                 ratings,
-                otherConductors,
-                otherJoint,
-                otherDevices,
+                itsConductors,
+                itsJoint,
+                itsDevices,
                 drawn,
                 upstream,
-                studies,
-                tests);
+                itsStudies,
+                tests,
+                signalling);
     }
 
     /** How loads and control units start in every state, over time. */
@@ -210,10 +217,7 @@ public record Evidence(
 
     /** Channels, calibrations and data buses. */
     public SignalStudy signals() {
-        Map<BranchId, Law> laws = new HashMap<>();
-        ratings.forEach((wire, rating) ->
-                drawn.branch(wire).ifPresent(branch -> laws.put(branch.id(), new Law.Resistance(rating.ohms()))));
-        return SignalStudy.of(harness, drawn.withLaws(laws), lengths.metres(), tables.signals());
+        return signalling.study();
     }
 
     /** What a wire is, carries and may carry. */

@@ -15,7 +15,8 @@ import org.ohmloom.signal.channel.UpdateRate;
 import org.ohmloom.tables.SignalTables;
 
 /**
- * Channels and data buses of a harness. Nothing of it rests on currents, so it is worked out whenever it is asked for.
+ * Channels and data buses of a harness. Nothing of it rests on currents; {@link SignalResults} works it out
+ * when it is first asked for.
  *
  * @param channels channels in the order of the units and their pins
  * @param buses    data buses in the order of their ids
