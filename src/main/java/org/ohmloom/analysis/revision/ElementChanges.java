@@ -15,7 +15,7 @@ import org.ohmloom.model.Position;
 import org.ohmloom.model.Strap;
 
 /** What became of every element from one harness to another, in file order and by identity. */
-final class ElementChanges {
+public final class ElementChanges {
     private static final String NAME = "name";
     private static final String NO = "no";
 
@@ -23,7 +23,8 @@ final class ElementChanges {
 
     private ElementChanges() {}
 
-    static List<ElementChange> between(Harness before, Harness after) {
+    /** What became of every element, and of title block and design rules; what stayed as it was is left out. */
+    public static List<ElementChange> between(Harness before, Harness after) {
         ElementChanges all = new ElementChanges();
         all.whole("title block", before.titleBlock(), after.titleBlock());
         all.whole("design rules", before.rules(), after.rules());

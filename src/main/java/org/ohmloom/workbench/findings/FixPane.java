@@ -22,8 +22,9 @@ import javax.swing.SwingUtilities;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.analysis.revision.ElementChange;
+import org.ohmloom.analysis.revision.ElementChanges;
 import org.ohmloom.edit.Edit;
-import org.ohmloom.edit.HarnessChanges;
 import org.ohmloom.model.Harness;
 import org.ohmloom.review.Finding;
 import org.ohmloom.workbench.desk.Calculation;
@@ -73,9 +74,7 @@ final class FixPane extends JPanel {
                         return false;
                     }
                 };
-        for (HarnessChanges.Change change : HarnessChanges.between(before, fix.apply(before))) {
-            rows.addRow(new Object[] {change.subject(), change.field(), shown(change.before()), shown(change.after())});
-        }
+        ElementChanges.between(before, fix.apply(before)).forEach(each -> addRows(rows, each));
         table = new JTable(rows);
         table.setName("fix-changes");
         table.getAccessibleContext().setAccessibleName(words.get("changes"));
@@ -106,8 +105,16 @@ final class FixPane extends JPanel {
         add(cancel, "tag cancel, growx 0");
     }
 
-    private static String shown(String text) {
-        return text.replace("mm2", "mm²");
+    /** A row for each field of a thing that stays, one for a thing that comes, goes or is called otherwise. */
+    private static void addRows(DefaultTableModel rows, ElementChange element) {
+        String thing = element.id().isEmpty() ? element.kind() : element.id();
+        switch (element.change()) {
+            case ADDED -> rows.addRow(new Object[] {thing, "", "", element.kind()});
+            case REMOVED -> rows.addRow(new Object[] {thing, "", element.kind(), ""});
+            case RENUMBERED -> rows.addRow(new Object[] {thing, "", element.was(), element.id()});
+            case CHANGED -> element.fields()
+                    .forEach(field -> rows.addRow(new Object[] {thing, field.field(), field.before(), field.after()}));
+        }
     }
 
     /** Begins to work out the copy. */

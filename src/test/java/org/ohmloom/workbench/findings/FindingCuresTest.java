@@ -11,8 +11,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.analysis.revision.ElementChanges;
+import org.ohmloom.analysis.revision.FieldChange;
 import org.ohmloom.edit.Edit;
-import org.ohmloom.edit.HarnessChanges;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.review.Finding;
@@ -44,7 +45,9 @@ class FindingCuresTest {
         OnEventThread.run(() -> stage.desk().select(Selection.of(alike.get(0))));
         Harness before = stage.desk().harness().orElseThrow();
         Edit edit = OnEventThread.get(() -> Fixes.ofAKind(stage.desk())).orElseThrow();
-        List<HarnessChanges.Change> changes = HarnessChanges.between(before, edit.apply(before));
+        List<FieldChange> changes = ElementChanges.between(before, edit.apply(before)).stream()
+                .flatMap(each -> each.fields().stream())
+                .toList();
         assertTrue(changes.size() >= alike.size(), changes.toString());
         assertEquals("Fix " + alike.size() + ": " + Fixes.title(rule), edit.label());
         OnEventThread.run(() -> {
