@@ -3,20 +3,17 @@ package org.ohmloom.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Device;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.ProtectiveDevice;
-import org.ohmloom.model.Setting;
 import org.ohmloom.model.SolidStateOutput;
-import org.ohmloom.model.SourceSetting;
 import org.ohmloom.model.Switch;
 
 /** What an operating state sets: a source, a load, a switch, an output or a protective device. */
@@ -49,10 +46,10 @@ public sealed interface StateSubject {
 
         @Override
         public OperatingState typed(Harness harness, OperatingState state, String typed) {
-            Component found = harness.components().get(component);
-            SortedMap<ComponentId, Setting> changed = new TreeMap<>(state.components());
-            set(changed, component, SettingText.read(typed, found.device()));
-            return with(state, state.sources(), changed, state.outputs());
+            Device device = harness.components().get(component).device();
+            return SettingText.read(typed, device)
+                    .map(setting -> state.with(component, setting))
+                    .orElseGet(() -> state.without(component));
         }
     }
 
@@ -74,13 +71,10 @@ public sealed interface StateSubject {
 
         @Override
         public OperatingState typed(Harness harness, OperatingState state, String typed) {
-            SortedMap<OutputPin, Setting> changed = new TreeMap<>(state.outputs());
-            set(
-                    changed,
-                    output,
-                    SettingText.read(
-                            typed, harness.components().get(output.unit()).device()));
-            return with(state, state.sources(), state.components(), changed);
+            Device device = harness.components().get(output.unit()).device();
+            return SettingText.read(typed, device)
+                    .map(setting -> state.with(output, setting))
+                    .orElseGet(() -> state.without(output));
         }
     }
 
@@ -104,30 +98,11 @@ public sealed interface StateSubject {
 
         @Override
         public OperatingState typed(Harness harness, OperatingState state, String typed) {
-            SortedMap<ComponentId, SourceSetting> changed = new TreeMap<>(state.sources());
-            set(
-                    changed,
-                    component,
-                    SourceText.read(typed, harness.components().get(component).device()));
-            return with(state, changed, state.components(), state.outputs());
+            Device device = harness.components().get(component).device();
+            return SourceText.read(typed, device)
+                    .map(setting -> state.withSource(component, setting))
+                    .orElseGet(() -> state.withoutSource(component));
         }
-    }
-
-    private static <K, V> void set(SortedMap<K, V> settings, K key, Optional<V> value) {
-        if (value.isPresent()) {
-            settings.put(key, value.get());
-        } else {
-            settings.remove(key);
-        }
-    }
-
-    private static OperatingState with(
-            OperatingState state,
-            SortedMap<ComponentId, SourceSetting> sources,
-            SortedMap<ComponentId, Setting> components,
-            SortedMap<OutputPin, Setting> outputs) {
-        return new OperatingState(
-                state.id(), state.name(), state.mode(), sources, components, outputs, state.durationSeconds());
     }
 
     /**

@@ -116,6 +116,27 @@ public record OperatingState(
         return new OperatingState(id, name, mode, changed, components, outputs, durationSeconds);
     }
 
+    /** The same state saying nothing of a component. */
+    public OperatingState without(ComponentId component) {
+        return new OperatingState(id, name, mode, sources, less(components, component), outputs, durationSeconds);
+    }
+
+    /** The same state saying nothing of an output. */
+    public OperatingState without(OutputPin output) {
+        return new OperatingState(id, name, mode, sources, components, less(outputs, output), durationSeconds);
+    }
+
+    /** The same state saying nothing of a source. */
+    public OperatingState withoutSource(ComponentId source) {
+        return new OperatingState(id, name, mode, less(sources, source), components, outputs, durationSeconds);
+    }
+
+    private static <K, V> SortedMap<K, V> less(SortedMap<K, V> settings, K key) {
+        SortedMap<K, V> left = new TreeMap<>(settings);
+        left.remove(key);
+        return left;
+    }
+
     /** This state lasting only so long, s, more than 0. */
     public OperatingState withDurationSeconds(double seconds) {
         return new OperatingState(id, name, mode, sources, components, outputs, OptionalDouble.of(seconds));
