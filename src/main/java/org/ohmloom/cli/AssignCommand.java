@@ -1,7 +1,6 @@
 package org.ohmloom.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,10 +58,7 @@ final class AssignCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (Files.exists(file) && Files.exists(target) && Files.isSameFile(file, target)) {
-            throw new RefusedInputException(
-                    target + ": this is the file that is read; give another name to --out so that nothing is lost");
-        }
+        Inputs.refuseSame(file, target);
         Harness harness = HarnessFiles.read(file);
         for (String unit : units) {
             harness = with(harness, unit);

@@ -1,7 +1,6 @@
 package org.ohmloom.cli;
 
 import java.util.List;
-import java.util.Locale;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.signal.bus.MessageTiming;
@@ -46,7 +45,7 @@ final class BusesJson {
         item.put("lowest", calibration.lowest());
         item.put("highest", calibration.highest());
         calibration.curve().ifPresent(curve -> {
-            item.put("gives", word(curve.kind()));
+            item.put("gives", SegmentsJson.word(curve.kind()));
             item.put("formula", curve.formula());
             item.put("source", curve.source());
             item.objects("points", calibration.points(), (CurvePoint point, JsonObjectWriter entry) -> {
@@ -61,7 +60,9 @@ final class BusesJson {
         });
         item.texts(
                 "problems",
-                calibration.problems().stream().map(each -> word(each.kind())).toList());
+                calibration.problems().stream()
+                        .map(each -> SegmentsJson.word(each.kind()))
+                        .toList());
     }
 
     private static void bus(BusReading reading, JsonObjectWriter item) {
@@ -83,7 +84,7 @@ final class BusesJson {
             entry.put("restOhms", node.restOhms());
         });
         item.objects("problems", wiring.problems(), (BusProblem problem, JsonObjectWriter entry) -> {
-            entry.put("kind", word(problem.kind()));
+            entry.put("kind", SegmentsJson.word(problem.kind()));
             entry.put("sentence", problem.words());
             entry.put("value", problem.value());
             entry.put("limit", problem.limit());
@@ -118,9 +119,5 @@ final class BusesJson {
 
     private static List<String> ids(List<? extends ElementId> ids) {
         return ids.stream().map(ElementId::value).toList();
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,5 +1,7 @@
 package org.ohmloom.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +33,19 @@ final class Inputs {
             return Analyst.analyse(harness, WireTables.bundled().beside(file), Cancel.NEVER);
         } catch (AnalysisRefusedException refused) {
             throw new RefusedInputException(file + ": " + refused.getMessage());
+        }
+    }
+
+    /**
+     * Refuses to write over the file that is read.
+     *
+     * @throws RefusedInputException when both names lead to the same file
+     * @throws IOException           when that cannot be told
+     */
+    static void refuseSame(Path file, Path target) throws IOException, RefusedInputException {
+        if (Files.exists(file) && Files.exists(target) && Files.isSameFile(file, target)) {
+            throw new RefusedInputException(
+                    target + ": this is the file that is read; give another name to --out so that nothing is lost");
         }
     }
 

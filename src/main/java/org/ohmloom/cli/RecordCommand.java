@@ -1,7 +1,6 @@
 package org.ohmloom.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -92,10 +91,7 @@ final class RecordCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (Files.exists(file) && Files.exists(target) && Files.isSameFile(file, target)) {
-            throw new RefusedInputException(
-                    target + ": this is the file that is read; give another name to --out so that nothing is lost");
-        }
+        Inputs.refuseSame(file, target);
         PrintWriter out = spec.commandLine().getOut();
         Harness harness = HarnessFiles.read(file);
         for (Path table : tables) {

@@ -110,7 +110,8 @@ final class SegmentsJson {
         item.put("tieSource", plan.tieSource());
     }
 
-    private static String word(Enum<?> constant) {
+    /** A constant as the JSON of the check command writes it: {@code NOT_JOINED} as {@code not-joined}. */
+    static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

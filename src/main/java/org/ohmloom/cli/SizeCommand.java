@@ -1,7 +1,6 @@
 package org.ohmloom.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.ohmloom.analysis.Analysis;
@@ -41,10 +40,7 @@ final class SizeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (Files.exists(file) && Files.exists(target) && Files.isSameFile(file, target)) {
-            throw new RefusedInputException(
-                    target + ": this is the file that is read; give another name to --out so that nothing is lost");
-        }
+        Inputs.refuseSame(file, target);
         Analysis start = Inputs.analysed(file);
         SizedHarness sized = anew ? SizedHarness.anew(start, Cancel.NEVER) : SizedHarness.of(start, Cancel.NEVER);
         HarnessFiles.write(target, sized.analysis().harness());
