@@ -1,5 +1,6 @@
 package org.ohmloom.model;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -202,6 +203,20 @@ public record Harness(
                         .flatMap(Cavity::contact)
                         .flatMap(contacts::find)
                 : Optional.empty();
+    }
+
+    /** Where a wire can meet a terminal: on the terminal itself, and in every cavity that leads to it. */
+    public List<WireEnd> endsAt(ComponentId component, String terminal) {
+        List<WireEnd> ends = new ArrayList<>(List.of(new WireEnd.AtTerminal(component, terminal)));
+        for (Connector connector : connectors.all()) {
+            if (connector.component().filter(component::equals).isPresent()) {
+                connector.cavities().stream()
+                        .filter(cavity ->
+                                cavity.terminal().filter(terminal::equals).isPresent())
+                        .forEach(cavity -> ends.add(new WireEnd.AtCavity(connector.id(), cavity.name())));
+            }
+        }
+        return ends;
     }
 
     /** This harness with the element added, or in the place of the one of its identity. */

@@ -74,7 +74,7 @@ final class MovedGrounds {
         List<WireEnd> all = new ArrayList<>();
         places.roomyGrounds().forEach(ground -> all.add(new WireEnd.AtGround(ground)));
         places.battery().ifPresent(battery -> {
-            List<WireEnd> posts = places.placesOf(battery.id(), Device.NEGATIVE);
+            List<WireEnd> posts = places.harness().endsAt(battery.id(), Device.NEGATIVE);
             all.add(Math.min(1, all.size()), posts.get(posts.size() - 1));
         });
         all.remove(old);

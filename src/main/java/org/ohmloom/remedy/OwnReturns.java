@@ -74,7 +74,7 @@ final class OwnReturns {
 
     /** Cavities of a pin, or its own terminal where no connector has it. */
     private List<WireEnd> wireable(ComponentId unit, String pin) {
-        List<WireEnd> all = places.placesOf(unit, pin);
+        List<WireEnd> all = places.harness().endsAt(unit, pin);
         return all.size() > 1 ? all.subList(1, all.size()) : all;
     }
 

@@ -115,7 +115,7 @@ final class QuieterPairs {
                 .filter(unit -> places.harness().element(id).isEmpty())
                 .flatMap(unit -> ReturnPlaces.returnPins((ControlUnit) unit.device()).stream()
                         .map(Pin::name)
-                        .flatMap(pin -> roomAt(places.placesOf(unit.id(), pin)))
+                        .flatMap(pin -> roomAt(places.harness().endsAt(unit.id(), pin)))
                         .findFirst())
                 .map(place -> Wire.of(id, place, new WireEnd.Loose(), SignalClass.SHIELD)
                         .withGauge(signal.gauge())

@@ -1,6 +1,5 @@
 package org.ohmloom.remedy;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -16,7 +15,6 @@ import org.ohmloom.graph.ReadingUnits;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
-import org.ohmloom.model.Connector;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.ElementId;
@@ -53,7 +51,7 @@ final class ReturnPlaces {
 
     /** Wires on a terminal of a component, in its cavity or on itself. */
     List<Wire> wiresAt(ComponentId component, String terminal) {
-        Set<WireEnd> places = new HashSet<>(placesOf(component, terminal));
+        Set<WireEnd> places = new HashSet<>(harness.endsAt(component, terminal));
         return wires(wire -> wire.ends().stream().anyMatch(places::contains));
     }
 
@@ -66,23 +64,9 @@ final class ReturnPlaces {
         return harness.wires().all().stream().filter(chosen).toList();
     }
 
-    /** Where a wire can meet a terminal: the terminal itself and every cavity that leads to it. */
-    List<WireEnd> placesOf(ComponentId component, String terminal) {
-        List<WireEnd> places = new ArrayList<>(List.of(new WireEnd.AtTerminal(component, terminal)));
-        for (Connector connector : harness.connectors().all()) {
-            if (connector.component().filter(component::equals).isPresent()) {
-                connector.cavities().stream()
-                        .filter(cavity ->
-                                cavity.terminal().filter(terminal::equals).isPresent())
-                        .forEach(cavity -> places.add(new WireEnd.AtCavity(connector.id(), cavity.name())));
-            }
-        }
-        return places;
-    }
-
     /** The end of a wire that lies at that terminal. */
     Optional<WireEnd> endAt(Wire wire, ComponentId component, String terminal) {
-        List<WireEnd> places = placesOf(component, terminal);
+        List<WireEnd> places = harness.endsAt(component, terminal);
         return wire.ends().stream().filter(places::contains).findFirst();
     }
 

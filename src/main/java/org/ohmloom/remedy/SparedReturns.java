@@ -81,7 +81,8 @@ final class SparedReturns {
 
     private boolean isOf(Component component, WireEnd end) {
         return component.terminals().stream()
-                .anyMatch(terminal -> places.placesOf(component.id(), terminal).contains(end));
+                .anyMatch(terminal ->
+                        places.harness().endsAt(component.id(), terminal).contains(end));
     }
 
     /** Loads whose return a wire is. */

@@ -161,21 +161,12 @@ final class NotChecked implements Rule {
             if (component.device() instanceof ControlUnit unit
                     && !named.contains(component.id())
                     && unit.pinsOf(PinRole.BUS_HIGH)
-                            .anyMatch(pin -> ends.contains(new WireEnd.AtTerminal(component.id(), pin.name()))
-                                    || isPlugged(harness, component, pin.name(), ends))) {
+                            .flatMap(pin -> harness.endsAt(component.id(), pin.name()).stream())
+                            .anyMatch(ends::contains)) {
                 units.add(component.id());
             }
         }
         return units;
-    }
-
-    private static boolean isPlugged(Harness harness, Component component, String pin, Set<WireEnd> ends) {
-        return harness.connectors().all().stream()
-                .filter(connector ->
-                        connector.component().filter(component.id()::equals).isPresent())
-                .anyMatch(connector -> connector.cavities().stream()
-                        .filter(cavity -> cavity.terminal().filter(pin::equals).isPresent())
-                        .anyMatch(cavity -> ends.contains(new WireEnd.AtCavity(connector.id(), cavity.name()))));
     }
 
     private static List<Object> neverAsked(Harness harness) {

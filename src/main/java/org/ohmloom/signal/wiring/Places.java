@@ -1,6 +1,7 @@
 package org.ohmloom.signal.wiring;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ohmloom.model.AssemblyId;
@@ -28,16 +29,8 @@ final class Places {
 
     /** Where a wire to a terminal ends: in the cavity that meets it, else on the terminal. */
     WireEnd end(ComponentId component, String terminal) {
-        for (Connector connector : harness.connectors().all()) {
-            if (connector.component().filter(component::equals).isPresent()) {
-                for (Cavity cavity : connector.cavities()) {
-                    if (cavity.terminal().filter(terminal::equals).isPresent()) {
-                        return new WireEnd.AtCavity(connector.id(), cavity.name());
-                    }
-                }
-            }
-        }
-        return new WireEnd.AtTerminal(component, terminal);
+        List<WireEnd> ends = harness.endsAt(component, terminal);
+        return ends.get(Math.min(1, ends.size() - 1));
     }
 
     /** Where an end lies on the physical harness, if that is entered. */
