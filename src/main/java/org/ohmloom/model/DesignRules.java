@@ -123,22 +123,15 @@ public record DesignRules(
 
     /** These with something else asked of how the harness is made. */
     public DesignRules withFabrication(FabricationRules changed) {
-        return new DesignRules(
-                basis,
-                nominalVolts,
-                allowedDropFraction,
-                gaugeSystem,
-                insulation,
-                minimumGauge,
-                ambientCelsius,
-                sizing,
-                returns,
-                Optional.of(changed),
-                wiring);
+        return with(Optional.of(changed), wiring);
     }
 
     /** These with something else asked of wires and pins made from sensors and units. */
     public DesignRules withWiring(WiringRules changed) {
+        return with(fabrication, Optional.of(changed));
+    }
+
+    private DesignRules with(Optional<FabricationRules> itsFabrication, Optional<WiringRules> itsWiring) {
         return new DesignRules(
                 basis,
                 nominalVolts,
@@ -149,8 +142,8 @@ public record DesignRules(
                 ambientCelsius,
                 sizing,
                 returns,
-                fabrication,
-                Optional.of(changed));
+                itsFabrication,
+                itsWiring);
     }
 
     /** What is asked of wires and pins made from sensors and units, nothing when nothing is said. */

@@ -123,124 +123,55 @@ public record Wire(
     public Wire withGauge(Optional<Gauge> changed) {
         return changed.equals(gauge)
                 ? this
-                : new Wire(
-                        id,
-                        from,
-                        to,
-                        changed,
-                        family,
-                        insulation,
-                        colour,
-                        lengthMetres,
-                        signalClass,
-                        circuit,
-                        cable,
-                        OptionalDouble.empty(),
-                        presentAmps,
-                        existing,
-                        assembly,
-                        locked);
+                : with(from, to, changed, colour, lengthMetres, cable, OptionalDouble.empty());
     }
 
     /** This wire with another length; empty takes its way and the allowances of each end. */
     public Wire withLengthMetres(OptionalDouble changed) {
-        return new Wire(
-                id,
-                from,
-                to,
-                gauge,
-                family,
-                insulation,
-                colour,
-                changed,
-                signalClass,
-                circuit,
-                cable,
-                measuredOhms,
-                presentAmps,
-                existing,
-                assembly,
-                locked);
+        return with(from, to, gauge, colour, changed, cable, measuredOhms);
     }
 
     /** This wire with other ends. */
     public Wire withEnds(WireEnd changedFrom, WireEnd changedTo) {
-        return new Wire(
-                id,
-                changedFrom,
-                changedTo,
-                gauge,
-                family,
-                insulation,
-                colour,
-                lengthMetres,
-                signalClass,
-                circuit,
-                cable,
-                measuredOhms,
-                presentAmps,
-                existing,
-                assembly,
-                locked);
+        return with(changedFrom, changedTo, gauge, colour, lengthMetres, cable, measuredOhms);
     }
 
     /** This wire without a measured resistance: what holds for another wire of its size and length. */
     public Wire unmeasured() {
-        return new Wire(
-                id,
-                from,
-                to,
-                gauge,
-                family,
-                insulation,
-                colour,
-                lengthMetres,
-                signalClass,
-                circuit,
-                cable,
-                OptionalDouble.empty(),
-                presentAmps,
-                existing,
-                assembly,
-                locked);
+        return with(from, to, gauge, colour, lengthMetres, cable, OptionalDouble.empty());
     }
 
     /** This wire as a core of another cable, or of none. */
     public Wire inCable(Optional<CableId> changed) {
-        return new Wire(
-                id,
-                from,
-                to,
-                gauge,
-                family,
-                insulation,
-                colour,
-                lengthMetres,
-                signalClass,
-                circuit,
-                changed,
-                measuredOhms,
-                presentAmps,
-                existing,
-                assembly,
-                locked);
+        return with(from, to, gauge, colour, lengthMetres, changed, measuredOhms);
     }
 
     /** This wire of another colour; empty for none said. */
     public Wire withColour(Optional<WireColour> changed) {
+        return with(from, to, gauge, changed, lengthMetres, cable, measuredOhms);
+    }
+
+    private Wire with(
+            WireEnd itsFrom,
+            WireEnd itsTo,
+            Optional<Gauge> itsGauge,
+            Optional<WireColour> itsColour,
+            OptionalDouble itsLengthMetres,
+            Optional<CableId> itsCable,
+            OptionalDouble itsMeasuredOhms) {
         return new Wire(
                 id,
-                from,
-                to,
-                gauge,
+                itsFrom,
+                itsTo,
+                itsGauge,
                 family,
                 insulation,
-                changed,
-                lengthMetres,
+                itsColour,
+                itsLengthMetres,
                 signalClass,
                 circuit,
-                cable,
-                measuredOhms,
+                itsCable,
+                itsMeasuredOhms,
                 presentAmps,
                 existing,
                 assembly,
