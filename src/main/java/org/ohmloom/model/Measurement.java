@@ -145,39 +145,38 @@ public record Measurement(
 
     /** Values from the lowest to the highest, both among them, evenly apart. */
     public List<Double> spread(int count) {
+        return spread(lowest, highest, count);
+    }
+
+    /** Values from one to another, both among them, evenly apart. */
+    public static List<Double> spread(double lowest, double highest, int count) {
         return IntStream.range(0, count)
-                .mapToObj(each -> lowest + span() * each / (count - 1))
+                .mapToObj(each -> lowest + (highest - lowest) * each / (count - 1))
                 .toList();
     }
 
     /** This measurement with another allowed error; empty for the share of the span. */
     public Measurement allowing(OptionalDouble changed) {
-        return new Measurement(
-                quantity, unit, lowest, highest, calibration, changed, tolerances, dissipationWattsPerKelvin, use);
+        return with(changed, tolerances, dissipationWattsPerKelvin, use);
     }
 
     /** This measurement with these tolerances. */
     public Measurement with(List<Tolerance> changed) {
-        return new Measurement(
-                quantity, unit, lowest, highest, calibration, allowedError, changed, dissipationWattsPerKelvin, use);
+        return with(allowedError, changed, dissipationWattsPerKelvin, use);
     }
 
     /** This measurement with another dissipation constant, W/K; empty when not known. */
     public Measurement dissipating(OptionalDouble changed) {
-        return new Measurement(quantity, unit, lowest, highest, calibration, allowedError, tolerances, changed, use);
+        return with(allowedError, tolerances, changed, use);
     }
 
     /** This measurement in another use; empty when none is said. */
     public Measurement used(Optional<Use> changed) {
-        return new Measurement(
-                quantity,
-                unit,
-                lowest,
-                highest,
-                calibration,
-                allowedError,
-                tolerances,
-                dissipationWattsPerKelvin,
-                changed);
+        return with(allowedError, tolerances, dissipationWattsPerKelvin, changed);
+    }
+
+    private Measurement with(
+            OptionalDouble error, List<Tolerance> errors, OptionalDouble wattsPerKelvin, Optional<Use> inUse) {
+        return new Measurement(quantity, unit, lowest, highest, calibration, error, errors, wattsPerKelvin, inUse);
     }
 }

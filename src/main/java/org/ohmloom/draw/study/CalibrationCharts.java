@@ -30,8 +30,7 @@ public final class CalibrationCharts {
         Measurement measurement = calibration.channel().measurement().orElseThrow();
         List<Sample> signal = new ArrayList<>();
         List<Sample> pin = new ArrayList<>();
-        for (int k = 0; k < SAMPLES; k++) {
-            double value = calibration.lowest() + (calibration.highest() - calibration.lowest()) * k / (SAMPLES - 1);
+        for (double value : calibration.spread(SAMPLES)) {
             double given = curve.signal().applyAsDouble(value);
             signal.add(new Sample(value, given));
             OptionalDouble volts = calibration.input().pinVolts(curve.kind(), given);

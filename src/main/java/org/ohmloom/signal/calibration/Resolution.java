@@ -1,8 +1,9 @@
 package org.ohmloom.signal.calibration;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
+import org.ohmloom.model.Measurement;
 
 /**
  * How finely an input tells a value: what one step of its converter, or one pulse more in the time between two values sent, is worth.
@@ -32,9 +33,9 @@ public record Resolution(
                         .isEmpty()) {
             return Optional.empty();
         }
-        double[] worth = IntStream.range(0, PLACES)
-                .mapToDouble(k -> step.getAsDouble()
-                        / slope(curve, input, place(lowest, highest, k), (highest - lowest) * SLOPE_FRACTION))
+        List<Double> places = Measurement.spread(lowest, highest, PLACES);
+        double[] worth = places.stream()
+                .mapToDouble(at -> step.getAsDouble() / slope(curve, input, at, (highest - lowest) * SLOPE_FRACTION))
                 .toArray();
         int most = 0;
         for (int k = 1; k < PLACES; k++) {
@@ -45,7 +46,7 @@ public record Resolution(
                 worth[0],
                 worth[PLACES - 1],
                 worth[most],
-                place(lowest, highest, most),
+                places.get(most),
                 "range of the input / 2^" + input.converterBits().orElse(0) + " / slope of the curve at the pin"));
     }
 
@@ -64,10 +65,6 @@ public record Resolution(
                 worth,
                 curve.lowest(),
                 "one pulse more between two values sent; an input that times single pulses tells more");
-    }
-
-    private static double place(double lowest, double highest, int k) {
-        return lowest + (highest - lowest) * k / (PLACES - 1);
     }
 
     private static double slope(CalibrationCurve curve, ConverterInput input, double at, double away) {

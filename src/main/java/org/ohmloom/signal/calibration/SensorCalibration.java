@@ -85,17 +85,15 @@ public record SensorCalibration(
     /** The rows of its sheet: those of its own table, else evenly apart over the use. */
     public List<CurvePoint> points() {
         return curve.map(each -> {
-                    List<Double> values = each.rows();
-                    if (values.isEmpty()) {
-                        int count = isLine() ? OF_LINE : OF_CURVE;
-                        values = new ArrayList<>();
-                        for (int k = 0; k < count; k++) {
-                            values.add(lowest + (highest - lowest) * k / (count - 1));
-                        }
-                    }
+                    List<Double> values = each.rows().isEmpty() ? spread(isLine() ? OF_LINE : OF_CURVE) : each.rows();
                     return values.stream().map(value -> point(each, value)).toList();
                 })
                 .orElse(List.of());
+    }
+
+    /** Values over the use, its ends among them, evenly apart. */
+    public List<Double> spread(int count) {
+        return Measurement.spread(lowest, highest, count);
     }
 
     /** What it gives at a value. */
@@ -140,8 +138,7 @@ public record SensorCalibration(
             CalibrationCurve curve, double lowest, double highest, List<CalibrationProblem> problems) {
         double way = curve.signal().applyAsDouble(highest) - curve.signal().applyAsDouble(lowest);
         double before = curve.signal().applyAsDouble(lowest);
-        for (int k = 1; k < LOOKED_AT; k++) {
-            double value = lowest + (highest - lowest) * k / (LOOKED_AT - 1);
+        for (double value : Measurement.spread(lowest, highest, LOOKED_AT).subList(1, LOOKED_AT)) {
             double here = curve.signal().applyAsDouble(value);
             if (!((here - before) * way > 0)) {
                 problems.add(new CalibrationProblem(
