@@ -131,25 +131,12 @@ public sealed interface Calibration {
 
         @Override
         public double ohms(double value) {
-            int row = 1;
-            while (row < points.size() - 1 && value > points.get(row).value()) {
-                row++;
-            }
-            ResistancePoint from = points.get(row - 1);
-            ResistancePoint to = points.get(row);
-            return from.ohms() + (value - from.value()) / (to.value() - from.value()) * (to.ohms() - from.ohms());
+            return TableLine.at(points, ResistancePoint::value, ResistancePoint::ohms, value);
         }
 
         @Override
         public double value(double ohms) {
-            double turn = points.get(1).ohms() - points.get(0).ohms();
-            int row = 1;
-            while (row < points.size() - 1 && (ohms - points.get(row).ohms()) * turn > 0) {
-                row++;
-            }
-            ResistancePoint from = points.get(row - 1);
-            ResistancePoint to = points.get(row);
-            return from.value() + (ohms - from.ohms()) / (to.ohms() - from.ohms()) * (to.value() - from.value());
+            return TableLine.at(points, ResistancePoint::ohms, ResistancePoint::value, ohms);
         }
     }
 
@@ -191,25 +178,12 @@ public sealed interface Calibration {
 
         @Override
         public double volts(double value) {
-            int row = 1;
-            while (row < points.size() - 1 && value > points.get(row).value()) {
-                row++;
-            }
-            VoltagePoint from = points.get(row - 1);
-            VoltagePoint to = points.get(row);
-            return from.volts() + (value - from.value()) / (to.value() - from.value()) * (to.volts() - from.volts());
+            return TableLine.at(points, VoltagePoint::value, VoltagePoint::volts, value);
         }
 
         @Override
         public double value(double volts) {
-            double turn = points.get(1).volts() - points.get(0).volts();
-            int row = 1;
-            while (row < points.size() - 1 && (volts - points.get(row).volts()) * turn > 0) {
-                row++;
-            }
-            VoltagePoint from = points.get(row - 1);
-            VoltagePoint to = points.get(row);
-            return from.value() + (volts - from.volts()) / (to.volts() - from.volts()) * (to.value() - from.value());
+            return TableLine.at(points, VoltagePoint::volts, VoltagePoint::value, volts);
         }
     }
 
