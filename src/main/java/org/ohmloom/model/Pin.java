@@ -138,6 +138,11 @@ public record Pin(
                 OptionalDouble.empty());
     }
 
+    /** A pin that works in one way. */
+    public static Pin of(String name, PinUse use) {
+        return with(name, use, Set.of(), List.of());
+    }
+
     /** This pin able to take up other roles too. */
     public Pin capableOf(Collection<PinRole> roles) {
         return with(PinUse.now(this), roles, uses);
@@ -189,6 +194,10 @@ public record Pin(
     }
 
     private Pin with(PinUse now, Collection<PinRole> roles, List<PinUse> others) {
+        return with(name, now, roles, others);
+    }
+
+    private static Pin with(String name, PinUse now, Collection<PinRole> roles, List<PinUse> others) {
         return new Pin(
                 name,
                 now.role(),

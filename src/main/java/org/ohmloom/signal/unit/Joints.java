@@ -1,7 +1,9 @@
 package org.ohmloom.signal.unit;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.ohmloom.model.Cavity;
@@ -18,6 +20,7 @@ import org.ohmloom.model.WireEnd;
 public final class Joints {
     private final Harness harness;
     private final Map<String, String> above = new HashMap<>();
+    private final Set<String> joined = new HashSet<>();
     private final Map<String, SortedSet<String>> terminals = new HashMap<>();
 
     private Joints(Harness harness) {
@@ -29,14 +32,14 @@ public final class Joints {
         Joints joints = new Joints(harness);
         for (Wire wire : harness.wires().all()) {
             if (!(wire.from() instanceof WireEnd.Loose) && !(wire.to() instanceof WireEnd.Loose)) {
-                joints.above.put(joints.root(joints.place(wire.from())), joints.root(joints.place(wire.to())));
+                joints.join(joints.place(wire.from()), joints.place(wire.to()));
             }
         }
         harness.components().all().forEach(component -> component
                 .caseGround()
-                .ifPresent(ground -> joints.above.put(
-                        joints.root(terminal(component.id(), ground.terminal())),
-                        joints.root(ground.ground().value()))));
+                .ifPresent(ground -> joints.join(
+                        terminal(component.id(), ground.terminal()),
+                        ground.ground().value())));
         harness.components().all().forEach(component -> component.terminals().forEach(name -> {
             String own = terminal(component.id(), name);
             joints.terminals
@@ -53,13 +56,18 @@ public final class Joints {
 
     /** Whether a wire, or the case, leads to a terminal. */
     public boolean isJoined(ComponentId component, String name) {
-        String own = terminal(component, name);
-        return above.containsKey(own) || above.containsValue(own);
+        return joined.contains(terminal(component, name));
     }
 
     /** All terminals joined with one, itself among them. */
     public SortedSet<String> with(ComponentId component, String name) {
         return terminals.getOrDefault(root(terminal(component, name)), new TreeSet<>());
+    }
+
+    private void join(String one, String other) {
+        above.put(root(one), root(other));
+        joined.add(one);
+        joined.add(other);
     }
 
     private String place(WireEnd end) {

@@ -22,9 +22,6 @@ import org.ohmloom.model.Setting;
  * anything: a low-side output where only the negative end is free, else a high-side output.
  */
 final class Lines {
-    private static final String COIL_PLUS = "86";
-    private static final String COIL_MINUS = "85";
-
     private final Harness harness;
     private final Joints joints;
     private final boolean anyHighSide;
@@ -50,7 +47,7 @@ final class Lines {
         }
         if (component.device() instanceof Relay relay) {
             double amps = relay.ratedVolts().orElse(harness.rules().nominalVolts()) / relay.coilOhms();
-            return ofOutput(component, COIL_PLUS, COIL_MINUS, amps, false);
+            return ofOutput(component, Relay.COIL_B, Relay.COIL_A, amps, false);
         }
         return List.of();
     }

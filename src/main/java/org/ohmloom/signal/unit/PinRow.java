@@ -83,11 +83,10 @@ final class PinRow {
     }
 
     PinUse use() throws UnitSheetException {
-        PinRole role = word("role", UnitSheet.roles())
-                .orElseThrow(() -> wrong(
-                        "role",
-                        "the role is missing; it is one of "
-                                + String.join(", ", UnitSheet.roles().keySet())));
+        Map<String, PinRole> roles = words(PinRole.values());
+        PinRole role = word("role", roles)
+                .orElseThrow(
+                        () -> wrong("role", "the role is missing; it is one of " + String.join(", ", roles.keySet())));
         try {
             return new PinUse(
                     role,
@@ -176,6 +175,7 @@ final class PinRow {
         return Optional.of(meant);
     }
 
+    /** Constants as they are written in a sheet: {@code low-side-output}. */
     private static <T extends Enum<T>> Map<String, T> words(T[] values) {
         Map<String, T> words = new LinkedHashMap<>();
         for (T value : values) {

@@ -3,16 +3,13 @@ package org.ohmloom.signal.unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeMap;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinGroup;
-import org.ohmloom.model.PinRole;
 import org.ohmloom.model.PinUse;
 import org.ohmloom.store.CsvTable;
 import org.ohmloom.store.CsvTableException;
@@ -116,21 +113,7 @@ public final class UnitSheet {
     }
 
     private static Pin pin(String pin, List<PinUse> uses) {
-        PinUse first = uses.get(0);
-        return new Pin(
-                        pin,
-                        first.role(),
-                        Set.of(),
-                        first.limitAmps(),
-                        first.onOhms(),
-                        first.referenceVolts(),
-                        first.pullUpVolts(),
-                        first.pullUpOhms(),
-                        first.driver(),
-                        first.input(),
-                        first.range(),
-                        List.of())
-                .withUses(uses.subList(1, uses.size()));
+        return Pin.of(pin, uses.get(0)).withUses(uses.subList(1, uses.size()));
     }
 
     private ControlUnit device(List<Pin> pins) throws UnitSheetException {
@@ -190,14 +173,5 @@ public final class UnitSheet {
     private String shortName() {
         String file = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
         return file.endsWith(".csv") ? file.substring(0, file.length() - 4) : file;
-    }
-
-    /** Roles as they are written in a sheet. */
-    static Map<String, PinRole> roles() {
-        Map<String, PinRole> roles = new LinkedHashMap<>();
-        for (PinRole role : PinRole.values()) {
-            roles.put(role.name().toLowerCase(Locale.ROOT).replace('_', '-'), role);
-        }
-        return roles;
     }
 }

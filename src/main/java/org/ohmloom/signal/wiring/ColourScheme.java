@@ -67,7 +67,7 @@ final class ColourScheme {
 
     private static List<ConnectorId> connectors(Wire wire) {
         List<ConnectorId> connectors = new ArrayList<>();
-        for (WireEnd end : List.of(wire.from(), wire.to())) {
+        for (WireEnd end : wire.ends()) {
             if (end instanceof WireEnd.AtCavity at) {
                 connectors.add(at.connector());
             }

@@ -202,8 +202,8 @@ final class WiringDraft {
 
     private void output(Map<String, List<LineTarget>> targets, Component unit, Pin pin, Component served) {
         boolean relay = served.device() instanceof Relay;
-        String plus = relay ? "86" : Device.POSITIVE;
-        String minus = relay ? "85" : Device.NEGATIVE;
+        String plus = relay ? Relay.COIL_B : Device.POSITIVE;
+        String minus = relay ? Relay.COIL_A : Device.NEGATIVE;
         boolean high = pin.role() == PinRole.HIGH_SIDE_OUTPUT;
         reach(targets, unit, pin.name(), served, high ? plus : minus);
         String other = high ? minus : plus;
@@ -237,11 +237,11 @@ final class WiringDraft {
     }
 
     private Optional<GroundPoint> nearest(WireEnd end) {
-        return places.at(end).flatMap(from -> harness.grounds().all().stream()
-                .filter(ground -> ground.at().isPresent()
-                        && ways.metres(from, ground.at().get()).isPresent())
-                .min(Comparator.comparingDouble(
-                        ground -> ways.metres(from, ground.at().orElseThrow()).getAsDouble())));
+        Map<GroundPoint, Double> metres = new LinkedHashMap<>();
+        places.at(end).ifPresent(from -> harness.grounds().all().forEach(ground -> ground.at()
+                .map(at -> ways.metres(from, at))
+                .ifPresent(found -> found.ifPresent(length -> metres.put(ground, length)))));
+        return metres.keySet().stream().min(Comparator.comparingDouble(metres::get));
     }
 
     private LineMaking making(SignalClass signalClass, String circuit) {
