@@ -29,6 +29,11 @@ public enum FrameFormat {
         this.stuffableBits = stuffableBits;
     }
 
+    /** The format with identifiers of 11 bits, else that with 29. */
+    public static FrameFormat ofIdentifierBits(int bits) {
+        return bits == BASE.identifierBits ? BASE : EXTENDED;
+    }
+
     /** Bits of the identifier. */
     public int identifierBits() {
         return identifierBits;

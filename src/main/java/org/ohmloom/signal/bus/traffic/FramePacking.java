@@ -60,7 +60,7 @@ public final class FramePacking {
                 bus.messages().stream().map(FramePacking::entered).toList();
         List<PackedMessage> all = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();
-        FrameFormat format = bus.identifierBits() == DataBus.SHORT_BITS ? FrameFormat.BASE : FrameFormat.EXTENDED;
+        FrameFormat format = FrameFormat.ofIdentifierBits(bus.identifierBits());
         entered.stream()
                 .filter(each -> each.message().format() == format)
                 .forEach(each -> taken.add(each.message().identifier()));
@@ -115,7 +115,7 @@ public final class FramePacking {
     /** The identifier of the message in that place; negative when there is no further one. */
     private int identifier(FrameFormat format, int place, Draft draft) {
         if (format == FrameFormat.BASE) {
-            return place < 1 << DataBus.SHORT_BITS ? place : -1;
+            return place < 1 << format.identifierBits() ? place : -1;
         }
         double rate = 1 / draft.periodSeconds();
         int priority = rate >= 50 * (1 - 1e-9) ? 3 : rate >= 10 * (1 - 1e-9) ? 5 : 6;
@@ -158,7 +158,7 @@ public final class FramePacking {
         return new PackedMessage(
                 new Message(
                         sent.name(),
-                        sent.identifierBits() == DataBus.SHORT_BITS ? FrameFormat.BASE : FrameFormat.EXTENDED,
+                        FrameFormat.ofIdentifierBits(sent.identifierBits()),
                         sent.identifier(),
                         sent.dataBytes(),
                         sent.periodSeconds(),

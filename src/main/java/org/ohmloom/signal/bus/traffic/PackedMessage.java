@@ -1,7 +1,9 @@
 package org.ohmloom.signal.bus.traffic;
 
 import java.util.List;
+import java.util.Locale;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.signal.bus.FrameFormat;
 import org.ohmloom.signal.bus.Message;
 
 /**
@@ -18,8 +20,8 @@ public record PackedMessage(Message message, ComponentId sender, List<BusSignal>
 
     /** Its identifier as it is set: three hexadecimal digits of 11 bits, eight of 29. */
     public String identifierText() {
-        String digits = Integer.toHexString(message.identifier()).toUpperCase(java.util.Locale.ROOT);
-        int length = message.format().identifierBits() > 11 ? 8 : 3;
+        String digits = Integer.toHexString(message.identifier()).toUpperCase(Locale.ROOT);
+        int length = message.format() == FrameFormat.EXTENDED ? 8 : 3;
         return "0x" + "0".repeat(Math.max(0, length - digits.length())) + digits;
     }
 }

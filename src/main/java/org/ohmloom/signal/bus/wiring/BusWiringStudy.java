@@ -30,6 +30,9 @@ public final class BusWiringStudy {
     private final Map<WireId, Double> lengths;
     private final SignalTables tables;
     private final DataBus bus;
+    private final Optional<BusLimit> limits;
+    private final Map<DataBus.Node, PointId> highs = new LinkedHashMap<>();
+    private final Map<DataBus.Node, PointId> lows = new LinkedHashMap<>();
     private final List<BusProblem> problems = new ArrayList<>();
 
     private BusWiringStudy(
@@ -39,6 +42,11 @@ public final class BusWiringStudy {
         this.lengths = lengths;
         this.tables = tables;
         this.bus = bus;
+        this.limits = tables.limit(limitSet(bus, tables), bus.bitsPerSecond());
+        for (DataBus.Node node : bus.nodes()) {
+            network.index().terminal(node.unit(), node.high()).ifPresent(point -> highs.put(node, point));
+            network.index().terminal(node.unit(), node.low()).ifPresent(point -> lows.put(node, point));
+        }
     }
 
     /**
@@ -61,13 +69,6 @@ public final class BusWiringStudy {
     }
 
     private BusWiring study() {
-        Map<DataBus.Node, PointId> highs = new LinkedHashMap<>();
-        Map<DataBus.Node, PointId> lows = new LinkedHashMap<>();
-        for (DataBus.Node node : bus.nodes()) {
-            network.index().terminal(node.unit(), node.high()).ifPresent(point -> highs.put(node, point));
-            network.index().terminal(node.unit(), node.low()).ifPresent(point -> lows.put(node, point));
-        }
-        Optional<BusLimit> limits = tables.limit(limitSet(bus, tables), bus.bitsPerSecond());
         Optional<LineTree> high = line(highs);
         Optional<LineTree> low = line(lows);
         if (high.isEmpty() || low.isEmpty()) {
@@ -77,7 +78,7 @@ public final class BusWiringStudy {
                             node.unit() + " is not joined to bus " + bus.id(),
                             List.of(node.unit()),
                             Joining.SOURCE)));
-            return empty(limits);
+            return empty();
         }
         Joining joining = new Joining(bus, high.get(), low.get(), highs, lows);
         problems.addAll(joining.problems());
@@ -90,19 +91,20 @@ public final class BusWiringStudy {
         wires.addAll(low.get().wires());
         List<WireId> unmeasured =
                 wires.stream().filter(wire -> !lengths.containsKey(wire)).toList();
-        OptionalDouble loopOhms = plan.map(each -> loopOhms(each, high.get(), low.get(), highs, lows))
-                .orElse(OptionalDouble.empty());
+        OptionalDouble loopOhms =
+                plan.map(each -> loopOhms(each, high.get(), low.get())).orElse(OptionalDouble.empty());
         PairCheck pair = new PairCheck(harness, bus, high.get(), low.get(), limits);
         LinearNetwork rest = rest(high.get(), low.get());
         List<NodePlace> places = bus.nodes().stream()
-                .map(node -> place(node, joining, plan, high.get(), highs, lows, rest))
+                .map(node -> place(node, joining, plan, high.get(), rest))
                 .toList();
         double trunk = plan.map(each -> high.get().metres(each.trunk())).orElse(0.0);
         double stubs = plan.map(each -> high.get().metres(List.copyOf(each.branchesOffTrunk())))
                 .orElse(0.0);
         double allowed = LineFormulas.allowedOhms(Math.max(1, bus.nodes().size()), tables);
         int nodes = LineFormulas.allowedNodes(tables);
-        problems.addAll(new TerminationCheck(network, bus, tables, high.get(), low.get(), plan, places).problems());
+        problems.addAll(
+                new TerminationCheck(network, bus, limits, tables, high.get(), low.get(), plan, places).problems());
         problems.addAll(new LimitCheck(bus, limits, tables, plan, high.get(), places).problems(trunk, stubs, loopOhms));
         problems.addAll(pair.problems());
         return new BusWiring(
@@ -112,7 +114,7 @@ public final class BusWiringStudy {
                 trunk,
                 stubs,
                 List.copyOf(wires),
-                plan.map(each -> wiresOf(each.trunk())).orElse(List.of()),
+                plan.map(each -> LineTree.wires(each.trunk())).orElse(List.of()),
                 unmeasured,
                 loopOhms,
                 allowed,
@@ -141,21 +143,16 @@ public final class BusWiringStudy {
         return Optional.ofNullable(most);
     }
 
-    private OptionalDouble loopOhms(
-            BusPlan plan,
-            LineTree high,
-            LineTree low,
-            Map<DataBus.Node, PointId> highs,
-            Map<DataBus.Node, PointId> lows) {
-        Optional<PointId> first = lowOf(plan.first(), highs, lows);
-        Optional<PointId> last = lowOf(plan.last(), highs, lows);
+    private OptionalDouble loopOhms(BusPlan plan, LineTree high, LineTree low) {
+        Optional<PointId> first = lowOf(plan.first());
+        Optional<PointId> last = lowOf(plan.last());
         return first.filter(low::has).isPresent() && last.filter(low::has).isPresent()
                 ? OptionalDouble.of(LineTree.ohms(plan.trunk()) + LineTree.ohms(low.way(first.get(), last.get())))
                 : OptionalDouble.empty();
     }
 
     /** The point of the low line that belongs to an end of the trunk. */
-    private Optional<PointId> lowOf(PointId end, Map<DataBus.Node, PointId> highs, Map<DataBus.Node, PointId> lows) {
+    private Optional<PointId> lowOf(PointId end) {
         return bus.terminations().stream()
                 .filter(each ->
                         BusPlan.point(network, each.high()).filter(end::equals).isPresent())
@@ -192,13 +189,7 @@ public final class BusWiringStudy {
     }
 
     private NodePlace place(
-            DataBus.Node node,
-            Joining joining,
-            Optional<BusPlan> plan,
-            LineTree high,
-            Map<DataBus.Node, PointId> highs,
-            Map<DataBus.Node, PointId> lows,
-            LinearNetwork rest) {
+            DataBus.Node node, Joining joining, Optional<BusPlan> plan, LineTree high, LinearNetwork rest) {
         if (!joining.isJoined(node) || plan.isEmpty()) {
             return NodePlace.notJoined(node.unit());
         }
@@ -215,16 +206,7 @@ public final class BusWiringStudy {
                         : OptionalDouble.empty());
     }
 
-    private static List<WireId> wiresOf(List<Branch> way) {
-        return way.stream()
-                .flatMap(branch -> branch.element().stream())
-                .filter(WireId.class::isInstance)
-                .map(WireId.class::cast)
-                .distinct()
-                .toList();
-    }
-
-    private BusWiring empty(Optional<BusLimit> limits) {
+    private BusWiring empty() {
         return new BusWiring(
                 bus,
                 limits,

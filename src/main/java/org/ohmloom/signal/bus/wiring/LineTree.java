@@ -1,6 +1,7 @@
 package org.ohmloom.signal.bus.wiring;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -110,12 +111,16 @@ final class LineTree {
 
     /** The wires of the line. */
     List<WireId> wires() {
-        return branches.stream()
+        return wires(branches).stream().sorted().toList();
+    }
+
+    /** The wires of a way, in its order. */
+    static List<WireId> wires(Collection<Branch> way) {
+        return way.stream()
                 .flatMap(branch -> branch.element().stream())
                 .filter(WireId.class::isInstance)
                 .map(WireId.class::cast)
                 .distinct()
-                .sorted()
                 .toList();
     }
 

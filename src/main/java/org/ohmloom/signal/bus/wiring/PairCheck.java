@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ohmloom.model.Cable;
 import org.ohmloom.model.CableId;
@@ -138,7 +139,7 @@ final class PairCheck {
     }
 
     private static String words(List<? extends ElementId> ids) {
-        String shown = ids.stream().limit(3).map(ElementId::value).collect(java.util.stream.Collectors.joining(", "));
+        String shown = ids.stream().limit(3).map(ElementId::value).collect(Collectors.joining(", "));
         return ids.size() > 3 ? shown + " and " + (ids.size() - 3) + " more" : shown;
     }
 }

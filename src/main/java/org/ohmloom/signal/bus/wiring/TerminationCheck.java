@@ -20,6 +20,7 @@ final class TerminationCheck {
 
     private final Network network;
     private final DataBus bus;
+    private final Optional<BusLimit> limits;
     private final SignalTables tables;
     private final LineTree high;
     private final LineTree low;
@@ -29,6 +30,7 @@ final class TerminationCheck {
     TerminationCheck(
             Network network,
             DataBus bus,
+            Optional<BusLimit> limits,
             SignalTables tables,
             LineTree high,
             LineTree low,
@@ -36,6 +38,7 @@ final class TerminationCheck {
             List<NodePlace> nodes) {
         this.network = network;
         this.bus = bus;
+        this.limits = limits;
         this.tables = tables;
         this.high = high;
         this.low = low;
@@ -90,10 +93,8 @@ final class TerminationCheck {
 
     /** A node beyond a termination by more than a stub may be long. */
     private void beyondEnds(BusPlan of, List<BusProblem> problems) {
-        double most = tables.limit(BusWiringStudy.limitSet(bus, tables), bus.bitsPerSecond())
-                .flatMap(BusLimit::stubMetres)
-                .map(CitedValue::value)
-                .orElse(0.0);
+        double most =
+                limits.flatMap(BusLimit::stubMetres).map(CitedValue::value).orElse(0.0);
         double trunk = high.metres(of.trunk());
         for (NodePlace node : nodes) {
             boolean atEnd = node.joined()
