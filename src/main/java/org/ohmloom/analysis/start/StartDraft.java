@@ -58,16 +58,13 @@ final class StartDraft {
 
     private Component put(
             String letters, String name, Device device, Optional<ZoneId> zone, Optional<BreakoutId> breakout) {
+        return put(new ComponentId(next(letters)), name, device, zone, breakout);
+    }
+
+    /** Adds a component with an id that is already given away. */
+    Component put(ComponentId id, String name, Device device, Optional<ZoneId> zone, Optional<BreakoutId> breakout) {
         Component component = new Component(
-                new ComponentId(next(letters)),
-                name,
-                device,
-                Optional.empty(),
-                zone,
-                breakout,
-                Optional.empty(),
-                false,
-                Optional.empty());
+                id, name, device, Optional.empty(), zone, breakout, Optional.empty(), false, Optional.empty());
         add(component);
         return component;
     }

@@ -66,16 +66,12 @@ final class StartFuses {
         if (ways.size() == 1) {
             ways.add("1");
         }
-        draft.add(new Component(
+        draft.put(
                 rail,
                 "Fuse rail",
                 new BusBar(ways, StartFigures.JOINT_OHMS),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.of(places.hub()),
-                Optional.empty(),
-                false,
-                Optional.empty()));
+                Optional.of(places.hub()));
     }
 
     /** The first type with a rating above the current, its smallest such rating; the choice of sizes takes it from there. */

@@ -48,16 +48,12 @@ final class StartReturns {
             while (terminals.size() < 2) {
                 terminals.add(String.valueOf(terminals.size() + 1));
             }
-            draft.add(new org.ohmloom.model.Component(
+            draft.put(
                     barId,
                     "Return bar",
                     new BusBar(terminals, StartFigures.JOINT_OHMS),
                     Optional.empty(),
-                    Optional.empty(),
-                    Optional.of(places.hub()),
-                    Optional.empty(),
-                    false,
-                    Optional.empty()));
+                    Optional.of(places.hub()));
             return;
         }
         ChassisBodyId frame = new ChassisBodyId("FR");

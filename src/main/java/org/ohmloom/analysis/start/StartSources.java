@@ -10,6 +10,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.ZoneId;
 
 /** Battery and alternator of a first harness, each with its fuse beside the battery. */
@@ -42,14 +43,7 @@ final class StartSources {
                         supply.ampHours()),
                 Optional.of(zone),
                 at);
-        Component main = fuses.atBattery("Main fuse", totalAmps, zone, at);
-        draft.wire(
-                StartDraft.terminal(battery, Device.POSITIVE),
-                StartDraft.terminal(main, ProtectiveDevice.SUPPLY_SIDE),
-                SignalClass.FEED,
-                "main",
-                OptionalDouble.of(StartFigures.FUSE_AT_BATTERY_METRES));
-        draft.wire(StartDraft.terminal(main, ProtectiveDevice.LOAD_SIDE), fuses.feed(), SignalClass.FEED, "main");
+        fused(battery, fuses.atBattery("Main fuse", totalAmps, zone, at), fuses.feed(), "main");
         returns.join(StartDraft.terminal(battery, Device.NEGATIVE), "main");
         return supply.alternatorAmps().isPresent()
                 ? Optional.of(alternator(supply, battery, zone, at))
@@ -67,18 +61,19 @@ final class StartSources {
                 Optional.of(zone),
                 at);
         Component fuse = fuses.atBattery("Charging fuse", amps, zone, atBattery);
+        fused(battery, fuse, StartDraft.terminal(alternator, Device.POSITIVE), "charging");
+        returns.join(StartDraft.terminal(alternator, Device.NEGATIVE), "charging");
+        return alternator.id();
+    }
+
+    /** Wires from the battery through a fuse beside it to an end. */
+    private void fused(Component battery, Component fuse, WireEnd to, String circuit) {
         draft.wire(
                 StartDraft.terminal(battery, Device.POSITIVE),
                 StartDraft.terminal(fuse, ProtectiveDevice.SUPPLY_SIDE),
                 SignalClass.FEED,
-                "charging",
+                circuit,
                 OptionalDouble.of(StartFigures.FUSE_AT_BATTERY_METRES));
-        draft.wire(
-                StartDraft.terminal(fuse, ProtectiveDevice.LOAD_SIDE),
-                StartDraft.terminal(alternator, Device.POSITIVE),
-                SignalClass.FEED,
-                "charging");
-        returns.join(StartDraft.terminal(alternator, Device.NEGATIVE), "charging");
-        return alternator.id();
+        draft.wire(StartDraft.terminal(fuse, ProtectiveDevice.LOAD_SIDE), to, SignalClass.FEED, circuit);
     }
 }

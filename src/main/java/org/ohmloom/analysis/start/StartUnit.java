@@ -105,17 +105,8 @@ final class StartUnit {
                         ? OptionalDouble.of(StartFigures.SWITCH_OHMS)
                         : OptionalDouble.empty(),
                 OptionalDouble.empty());
-        Component unit = new Component(
-                StartStates.UNIT,
-                "Control unit",
-                device,
-                Optional.empty(),
-                Optional.of(places.zone(place)),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                Optional.empty());
-        draft.add(unit);
+        Component unit =
+                draft.put(StartStates.UNIT, "Control unit", device, Optional.of(places.zone(place)), Optional.empty());
         places.connector(connector, unit, device.terminals(), place);
         String circuit = "control unit";
         draft.wire(
