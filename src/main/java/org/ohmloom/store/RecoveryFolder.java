@@ -168,9 +168,7 @@ public final class RecoveryFolder {
                     from == null ? Optional.empty() : Optional.of(Path.of(from)),
                     Integer.parseInt(values.getProperty("changes", "")),
                     Instant.parse(values.getProperty("at", ""))));
-        } catch (IOException | DateTimeException damaged) {
-            return Optional.empty();
-        } catch (IllegalArgumentException damaged) {
+        } catch (IOException | DateTimeException | IllegalArgumentException damaged) {
             return Optional.empty();
         }
     }
