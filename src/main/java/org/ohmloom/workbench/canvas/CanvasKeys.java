@@ -1,10 +1,9 @@
 package org.ohmloom.workbench.canvas;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
-import javax.swing.AbstractAction;
-import javax.swing.KeyStroke;
+import javax.swing.JComponent;
+import org.ohmloom.workbench.widget.Keys;
 
 /** The keys of a canvas while it has the focus: arrows pan, plus and minus zoom, Escape selects nothing, Tab walks. */
 final class CanvasKeys {
@@ -38,14 +37,6 @@ final class CanvasKeys {
     }
 
     private static void bind(LayoutCanvas canvas, int key, String name, Runnable task) {
-        canvas.getInputMap().put(KeyStroke.getKeyStroke(key, 0), name);
-        canvas.getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                task.run();
-            }
-        });
+        Keys.bind(canvas, JComponent.WHEN_FOCUSED, Keys.plain(key), name, task);
     }
 }

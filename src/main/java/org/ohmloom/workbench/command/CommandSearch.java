@@ -19,9 +19,8 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.widget.TextChanges;
 
 /** Finds a command by a few letters and runs it. */
 public final class CommandSearch {
@@ -70,22 +69,7 @@ public final class CommandSearch {
         list.setVisibleRowCount(12);
         list.getAccessibleContext().setAccessibleName("Commands found");
         list.setCellRenderer(new CommandRenderer());
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                fill();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                fill();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                fill();
-            }
-        });
+        TextChanges.listen(field, this::fill);
         field.addKeyListener(new KeyAdapter() {
             @Override
             public void keyPressed(KeyEvent event) {

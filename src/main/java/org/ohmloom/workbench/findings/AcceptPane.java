@@ -17,14 +17,13 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.AcceptFindings;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.review.Finding;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
@@ -65,22 +64,7 @@ final class AcceptPane extends JPanel {
         reason.setFocusTraversalKeys(java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         reason.getInputMap().put(Keys.plain(java.awt.event.KeyEvent.VK_TAB), "none");
         TextUndo.install(reason);
-        reason.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                refresh();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                refresh();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                refresh();
-            }
-        });
+        TextChanges.listen(reason, this::refresh);
         add(why, "aligny top");
         add(new JScrollPane(reason), "grow, push, hmin 60");
         JLabel who = new JLabel(words.get("by"));

@@ -24,8 +24,6 @@ import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.review.Finding;
@@ -36,11 +34,10 @@ import org.ohmloom.workbench.desk.Results;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.EdgeLine;
-import org.ohmloom.workbench.widget.Icons;
+import org.ohmloom.workbench.widget.FilterField;
 import org.ohmloom.workbench.widget.ListWithFoot;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.SeverityIcon;
-import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
@@ -56,7 +53,7 @@ public final class FindingsPane extends JPanel {
     private final JLabel nothing = new JLabel();
     private final JPanel middle = new JPanel(new java.awt.CardLayout());
     private final transient Words words = Words.of("findings");
-    private final JTextField filter = new JTextField(10);
+    private final JTextField filter = new FilterField(10, words.get("filter"), words.get("filter"), this::showFindings);
     private final JComboBox<String> grouping = new JComboBox<>();
     private boolean quiet;
 
@@ -127,27 +124,6 @@ public final class FindingsPane extends JPanel {
         JPanel bar = new JPanel(new MigLayout("insets 0 10 4 8, fillx", "[grow,fill][]"));
         filter.setName("findings-filter");
         filter.setToolTipText(words.get("filter.about"));
-        filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, words.get("filter"));
-        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, Boolean.TRUE);
-        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, Icons.of("find"));
-        filter.getAccessibleContext().setAccessibleName(words.get("filter"));
-        TextUndo.install(filter);
-        filter.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                showFindings();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                showFindings();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                showFindings();
-            }
-        });
         for (String key : List.of("group-severity", "group-rule", "group-thing")) {
             grouping.addItem(words.get(key));
         }

@@ -79,7 +79,7 @@ final class FixPane extends JPanel {
         table.setName("fix-changes");
         table.getAccessibleContext().setAccessibleName(words.get("changes"));
         table.setFillsViewportHeight(true);
-        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(java.awt.event.KeyEvent.VK_ENTER), "none");
+        Keys.leave(table, java.awt.event.KeyEvent.VK_ENTER);
         JScrollPane scroll = new JScrollPane(table);
         scroll.setPreferredSize(new Dimension(UIScale.scale(620), UIScale.scale(180)));
         add(scroll, "grow, push");

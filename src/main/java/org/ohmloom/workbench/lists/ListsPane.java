@@ -11,8 +11,6 @@ import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
@@ -24,10 +22,9 @@ import org.ohmloom.workbench.sheet.ColumnMenu;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
-import org.ohmloom.workbench.widget.Icons;
+import org.ohmloom.workbench.widget.FilterField;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.SeverityIcon;
-import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.Words;
 
 /** All lists behind tabs, with a filter above and, below, a line that says what a cell takes or what is wrong in it. */
@@ -40,7 +37,7 @@ public final class ListsPane extends JPanel {
 
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
-    private final JTextField filter = new JTextField(14);
+    private final JTextField filter = new FilterField(14, "Filter rows", "Filter rows of the list", this::applyFilter);
     private final JLabel hint = new JLabel(HINT);
     private final transient List<SheetPane<?>> panes;
     private final List<SheetTable> elsewhere = new ArrayList<>();
@@ -179,27 +176,6 @@ public final class ListsPane extends JPanel {
         JPanel bar = new JPanel(new MigLayout("insets 0 0 0 8, fill", "push[]"));
         bar.setOpaque(false);
         filter.setName("list-filter");
-        filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Filter rows");
-        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, Boolean.TRUE);
-        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, Icons.of("find"));
-        filter.getAccessibleContext().setAccessibleName("Filter rows of the list");
-        TextUndo.install(filter);
-        filter.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                applyFilter();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                applyFilter();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                applyFilter();
-            }
-        });
         for (JButton button : List.of(addButton, columnsButton)) {
             button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
             bar.add(button);

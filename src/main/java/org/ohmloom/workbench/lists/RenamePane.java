@@ -19,8 +19,6 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.Edit;
@@ -30,6 +28,7 @@ import org.ohmloom.edit.RenamePlan;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.Words;
 
@@ -101,22 +100,7 @@ final class RenamePane extends JPanel {
         add(rename, "span 2, split 2, tag ok, growx 0");
         add(cancel, "tag cancel, growx 0");
         pattern.setText("{old}");
-        pattern.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                refresh();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                refresh();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                refresh();
-            }
-        });
+        TextChanges.listen(pattern, this::refresh);
         pattern.selectAll();
         refresh();
     }

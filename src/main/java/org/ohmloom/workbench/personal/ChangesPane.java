@@ -4,7 +4,6 @@ import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -50,15 +49,7 @@ final class ChangesPane extends JPanel {
             }
         };
         go.addActionListener(event -> choose.run());
-        list.getInputMap().put(Keys.plain(KeyEvent.VK_ENTER), "go");
-        list.getActionMap().put("go", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(java.awt.event.ActionEvent event) {
-                choose.run();
-            }
-        });
+        Keys.bind(list, WHEN_FOCUSED, Keys.plain(KeyEvent.VK_ENTER), "go", choose);
         list.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {

@@ -2,11 +2,9 @@ package org.ohmloom.workbench.pinview;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Point;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
@@ -21,6 +19,7 @@ import org.ohmloom.edit.SwapCavities;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.words.Words;
 
 /**
@@ -54,25 +53,15 @@ final class CavityTable extends JTable {
         setAutoResizeMode(AUTO_RESIZE_OFF);
         setFillsViewportHeight(true);
         setIntercellSpacing(new java.awt.Dimension(0, 0));
-        bind("take-up", KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), this::takeUpOrPutDown);
-        bind("let-be", KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), () -> takeUp(Optional.empty()));
-        bind("lift", KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), this::liftChosen);
-        for (int key : new int[] {KeyEvent.VK_F6, KeyEvent.VK_F8}) {
-            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key, 0), "none");
-        }
+        bind("take-up", Keys.plain(KeyEvent.VK_SPACE), this::takeUpOrPutDown);
+        bind("let-be", Keys.plain(KeyEvent.VK_ESCAPE), () -> takeUp(Optional.empty()));
+        bind("lift", Keys.plain(KeyEvent.VK_DELETE), this::liftChosen);
+        Keys.leave(this, KeyEvent.VK_F6, KeyEvent.VK_F8);
         CavityDrag.within(this);
     }
 
     private void bind(String name, KeyStroke keys, Runnable task) {
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(keys, name);
-        getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                task.run();
-            }
-        });
+        Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, keys, name, task);
     }
 
     @Override

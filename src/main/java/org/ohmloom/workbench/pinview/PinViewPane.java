@@ -33,6 +33,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
@@ -133,15 +134,9 @@ public final class PinViewPane extends StudyTab {
                 return super.getListCellRendererComponent(list, text((EndOfWire) value), index, selected, focus);
             }
         });
-        loose.getInputMap().put(javax.swing.KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "put");
-        loose.getActionMap().put("put", new javax.swing.AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(java.awt.event.ActionEvent event) {
-                Optional.ofNullable(loose.getSelectedValue()).ifPresent(cavities::putInChosen);
-            }
-        });
+        Keys.bind(loose, WHEN_FOCUSED, Keys.plain(KeyEvent.VK_ENTER), "put", () -> Optional.ofNullable(
+                        loose.getSelectedValue())
+                .ifPresent(cavities::putInChosen));
         CavityDrag.from(loose, cavities);
         beside.add(title);
         beside.add(new JScrollPane(loose), "grow, push");

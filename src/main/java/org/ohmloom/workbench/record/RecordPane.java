@@ -13,8 +13,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.units.Unit;
@@ -26,7 +24,7 @@ import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
-import org.ohmloom.workbench.widget.Icons;
+import org.ohmloom.workbench.widget.FilterField;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.TypedNumbers;
@@ -52,7 +50,8 @@ public final class RecordPane extends StudyTab {
     private final JTextField celsius = new JTextField(5);
     private final JTextField instrument = new JTextField(12);
     private final JTextField by = new JTextField(6);
-    private final JTextField filter = new JTextField(11);
+    private final JTextField filter =
+            new FilterField(11, "Filter rows", "Filter rows of the as-built record", this::applyFilter);
     private final JLabel summary = new JLabel(" ");
     private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "[center]", "push[]push"));
     private boolean filling;
@@ -95,7 +94,7 @@ public final class RecordPane extends StudyTab {
         labelled(head, "By", by, "w 40:64:64");
         celsius.setToolTipText("Temperature of the conductors for values typed now; empty counts as 20 °C");
         celsius.addActionListener(event -> settingsChanged());
-        for (JTextField field : List.of(celsius, instrument, by, filter)) {
+        for (JTextField field : List.of(celsius, instrument, by)) {
             TextUndo.install(field);
         }
         JButton take = new JButton(takeIn);
@@ -106,28 +105,12 @@ public final class RecordPane extends StudyTab {
         summary.setName("as-built-summary");
         head.add(summary, "span 8, growx, wmin 0");
         filter.setName("as-built-filter");
-        filter.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "Filter rows");
-        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_SHOW_CLEAR_BUTTON, Boolean.TRUE);
-        filter.putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, Icons.of("find"));
-        filter.getAccessibleContext().setAccessibleName("Filter rows of the as-built record");
-        filter.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                list.table().filter(filter.getText());
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                list.table().filter(filter.getText());
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                list.table().filter(filter.getText());
-            }
-        });
         head.add(filter, "growx");
         return head;
+    }
+
+    private void applyFilter() {
+        list.table().filter(filter.getText());
     }
 
     private static void labelled(JPanel head, String text, JComponent field, String width) {

@@ -23,6 +23,7 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Words;
 
@@ -91,8 +92,7 @@ public final class ChangesPane extends JPanel {
                 new int[] {KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS}) {
             table.setFocusTraversalKeys(way, null);
         }
-        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "none");
-        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_TAB, 0), "none");
+        Keys.leave(table, KeyEvent.VK_ENTER, KeyEvent.VK_TAB);
         return table;
     }
 

@@ -13,9 +13,8 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.table.TableCellEditor;
+import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 
 /**
@@ -58,22 +57,7 @@ final class SheetEditor extends AbstractCellEditor implements TableCellEditor {
                 },
                 fill,
                 javax.swing.JComponent.WHEN_FOCUSED);
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                clear();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                clear();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                clear();
-            }
-        });
+        TextChanges.listen(field, this::clear);
     }
 
     /** The text field of the editor. */

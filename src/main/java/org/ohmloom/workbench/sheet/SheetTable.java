@@ -54,7 +54,7 @@ public final class SheetTable extends JTable {
         setAutoCreateColumnsFromModel(false);
         putClientProperty("terminateEditOnFocusLost", Boolean.FALSE);
         // The table's own use of F8 would take it from the command.
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_F8), "none");
+        Keys.leave(this, KeyEvent.VK_F8);
         setColumnWidths();
         this.shown = new ShownColumns(this);
         bind("fill-down", Keys.menu(KeyEvent.VK_D), this::fillDown);
@@ -63,15 +63,7 @@ public final class SheetTable extends JTable {
     }
 
     private void bind(String name, javax.swing.KeyStroke keys, Runnable task) {
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(keys, name);
-        getActionMap().put(name, new javax.swing.AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(java.awt.event.ActionEvent event) {
-                task.run();
-            }
-        });
+        Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, keys, name, task);
     }
 
     /** Which columns are shown. */
@@ -169,7 +161,7 @@ public final class SheetTable extends JTable {
 
     @Override
     public boolean editCellAt(int row, int column, EventObject event) {
-        if (event instanceof KeyEvent key && !isTyping(key)) {
+        if (event instanceof KeyEvent key && !Keys.isTyping(key)) {
             // Otherwise Ctrl+Z or F8 on a cell would open it instead of reaching the command.
             return false;
         }
@@ -180,23 +172,10 @@ public final class SheetTable extends JTable {
         return editing;
     }
 
-    private static boolean isTyping(KeyEvent key) {
-        char typed = key.getKeyChar();
-        return !key.isControlDown()
-                && !key.isMetaDown()
-                && !key.isAltDown()
-                && typed != KeyEvent.CHAR_UNDEFINED
-                && !Character.isISOControl(typed);
-    }
-
     @Override
     public void setValueAt(@Nullable Object value, int row, int column) {
         if (editor.takeForAllSelected()) {
-            List<Integer> rows = IntStream.of(getSelectedRows())
-                    .map(this::convertRowIndexToModel)
-                    .boxed()
-                    .toList();
-            sheet.type(rows, convertColumnIndexToModel(column), String.valueOf(value));
+            sheet.type(selectedModelRows(), convertColumnIndexToModel(column), String.valueOf(value));
         } else {
             super.setValueAt(value, row, column);
         }

@@ -8,7 +8,6 @@ import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -17,7 +16,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JComponent;
 import javax.swing.JTable;
@@ -68,21 +66,11 @@ final class MatrixTable extends JTable {
         bind("switch", Keys.plain(KeyEvent.VK_SPACE), this::switchChosen);
         bind("say-nothing", Keys.plain(KeyEvent.VK_DELETE), () -> typeAll(""));
         bind("fill-down", Keys.menu(KeyEvent.VK_D), this::fillFromFirst);
-        for (int key : new int[] {KeyEvent.VK_F6, KeyEvent.VK_F8}) {
-            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(key), "none");
-        }
+        Keys.leave(this, KeyEvent.VK_F6, KeyEvent.VK_F8);
     }
 
     private void bind(String name, KeyStroke keys, Runnable task) {
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(keys, name);
-        getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                task.run();
-            }
-        });
+        Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, keys, name, task);
     }
 
     /** Shows what a block would change by another preview than the dialog. */
@@ -186,12 +174,7 @@ final class MatrixTable extends JTable {
 
     @Override
     public boolean editCellAt(int row, int column, EventObject event) {
-        if (event instanceof KeyEvent key
-                && (key.isControlDown()
-                        || key.isAltDown()
-                        || key.isMetaDown()
-                        || key.getKeyChar() == KeyEvent.CHAR_UNDEFINED
-                        || Character.isISOControl(key.getKeyChar()))) {
+        if (event instanceof KeyEvent key && !Keys.isTyping(key)) {
             return false;
         }
         boolean editing = super.editCellAt(row, column, event);

@@ -2,8 +2,12 @@ package org.ohmloom.workbench.widget;
 
 import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
+import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import javax.swing.AbstractAction;
+import javax.swing.InputMap;
+import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
 /** Key strokes as this platform expects them. */
@@ -47,6 +51,42 @@ public final class Keys {
                     default -> KeyEvent.getKeyText(keys.getKeyCode());
                 };
         return modifiers.isEmpty() ? key : modifiers + "+" + key;
+    }
+
+    /**
+     * Lets keys do something in a component.
+     *
+     * @param condition one of the three of {@link JComponent#getInputMap(int)}
+     * @param name      what it is called there
+     */
+    public static void bind(JComponent component, int condition, KeyStroke keys, String name, Runnable task) {
+        component.getInputMap(condition).put(keys, name);
+        component.getActionMap().put(name, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                task.run();
+            }
+        });
+    }
+
+    /** Leaves keys to the commands and the window that a component, or what lies in it, would take for itself. */
+    public static void leave(JComponent component, int... keys) {
+        InputMap own = component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        for (int key : keys) {
+            own.put(plain(key), "none");
+        }
+    }
+
+    /** Whether a key types a character: others must reach the commands instead of opening a cell. */
+    public static boolean isTyping(KeyEvent key) {
+        char typed = key.getKeyChar();
+        return !key.isControlDown()
+                && !key.isMetaDown()
+                && !key.isAltDown()
+                && typed != KeyEvent.CHAR_UNDEFINED
+                && !Character.isISOControl(typed);
     }
 
     /** The mask of the platform's menu key; Ctrl where there is no screen to ask. */

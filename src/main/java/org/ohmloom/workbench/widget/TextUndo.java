@@ -1,8 +1,7 @@
 package org.ohmloom.workbench.widget;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
-import javax.swing.AbstractAction;
+import javax.swing.JComponent;
 import javax.swing.text.JTextComponent;
 import javax.swing.undo.UndoManager;
 
@@ -18,12 +17,12 @@ public final class TextUndo {
         UndoManager steps = new UndoManager();
         text.getDocument().addUndoableEditListener(steps);
         text.putClientProperty(PROPERTY, steps);
-        bind(text, "undo-text", Keys.menu(KeyEvent.VK_Z), () -> {
+        Keys.bind(text, JComponent.WHEN_FOCUSED, Keys.menu(KeyEvent.VK_Z), "undo-text", () -> {
             if (steps.canUndo()) {
                 steps.undo();
             }
         });
-        bind(text, "redo-text", Keys.menuShift(KeyEvent.VK_Z), () -> {
+        Keys.bind(text, JComponent.WHEN_FOCUSED, Keys.menuShift(KeyEvent.VK_Z), "redo-text", () -> {
             if (steps.canRedo()) {
                 steps.redo();
             }
@@ -35,17 +34,5 @@ public final class TextUndo {
         if (text.getClientProperty(PROPERTY) instanceof UndoManager steps) {
             steps.discardAllEdits();
         }
-    }
-
-    private static void bind(JTextComponent text, String name, javax.swing.KeyStroke keys, Runnable task) {
-        text.getInputMap().put(keys, name);
-        text.getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                task.run();
-            }
-        });
     }
 }

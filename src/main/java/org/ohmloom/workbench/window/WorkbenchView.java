@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
-import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
@@ -281,9 +280,7 @@ public final class WorkbenchView extends JPanel {
         split.setBorder(null);
         split.getAccessibleContext().setAccessibleName("Divider before " + name);
         // Keys of its own would take F6 and F8 from the commands.
-        InputMap keys = split.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-        keys.put(Keys.plain(KeyEvent.VK_F6), "none");
-        keys.put(Keys.plain(KeyEvent.VK_F8), "none");
+        Keys.leave(split, KeyEvent.VK_F6, KeyEvent.VK_F8);
         dividers.put(name, split);
         return split;
     }
