@@ -2,27 +2,24 @@ package org.ohmloom.workbench.findings;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
-import java.awt.Dialog;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.AcceptFindings;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.review.Finding;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.widget.WrappedText;
@@ -123,21 +120,10 @@ final class AcceptPane extends JPanel {
 
     /** Shows a dialog. */
     static void show(Component parent, Desk desk, Clock clock) {
-        JDialog dialog = new JDialog(
-                SwingUtilities.getWindowAncestor(parent),
-                Words.of("findings").get("accept-title"),
-                Dialog.ModalityType.DOCUMENT_MODAL);
+        PaneDialog dialog =
+                new PaneDialog(parent, "accept-dialog", Words.of("findings").get("accept-title"));
         AcceptPane pane = new AcceptPane(Fixes.alike(desk), clock, desk::apply, dialog::dispose);
-        dialog.setName("accept-dialog");
-        dialog.setContentPane(pane);
-        dialog.getRootPane().setDefaultButton(pane.accept);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        event -> dialog.dispose(),
-                        Keys.plain(java.awt.event.KeyEvent.VK_ESCAPE),
-                        JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.pack();
-        dialog.setLocationRelativeTo(parent);
+        dialog.fill(pane, pane.accept);
         dialog.setVisible(true);
     }
 }

@@ -3,7 +3,6 @@ package org.ohmloom.workbench.findings;
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
-import java.awt.Dialog;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.time.Duration;
@@ -12,13 +11,10 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
-import javax.swing.SwingUtilities;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
@@ -32,6 +28,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Results;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
@@ -175,28 +172,11 @@ final class FixPane extends JPanel {
 
     /** Shows a dialog that can be worked in until the fix is applied or not. */
     static void show(Component parent, Desk desk, Edit fix, Calculation calculation) {
-        JDialog dialog = new JDialog(
-                SwingUtilities.getWindowAncestor(parent),
-                Words.of("findings").get("fix-title"),
-                Dialog.ModalityType.DOCUMENT_MODAL);
+        PaneDialog dialog =
+                new PaneDialog(parent, "fix-dialog", Words.of("findings").get("fix-title"));
         FixPane pane = new FixPane(desk, fix, calculation, EventQueue::invokeLater, dialog::dispose);
-        dialog.setName("fix-dialog");
-        dialog.setContentPane(pane);
-        dialog.addWindowListener(new java.awt.event.WindowAdapter() {
-            @Override
-            public void windowClosed(java.awt.event.WindowEvent event) {
-                pane.stop();
-            }
-        });
-        dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-        dialog.getRootPane().setDefaultButton(pane.apply);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        event -> dialog.dispose(),
-                        Keys.plain(java.awt.event.KeyEvent.VK_ESCAPE),
-                        JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.pack();
-        dialog.setLocationRelativeTo(parent);
+        dialog.onClosed(pane::stop);
+        dialog.fill(pane, pane.apply);
         pane.start();
         dialog.setVisible(true);
     }

@@ -4,21 +4,16 @@ import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Frame;
-import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javax.swing.JButton;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.Edit;
@@ -28,6 +23,7 @@ import org.ohmloom.edit.RenamePlan;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.Words;
@@ -148,26 +144,15 @@ final class RenamePane extends JPanel {
 
     /** Shows a dialog and waits for the answer. */
     static Optional<Edit> ask(Component owner, Harness harness, List<ElementId> things) {
-        Frame frame = (Frame) SwingUtilities.getAncestorOfClass(Frame.class, owner);
-        JDialog dialog = new JDialog(frame, Words.of("lists").get("rename-title", things.size()), true);
-        Object[] answered = {Optional.empty()};
+        PaneDialog dialog =
+                new PaneDialog(owner, "rename-dialog", Words.of("lists").get("rename-title", things.size()));
+        AtomicReference<Optional<Edit>> agreed = new AtomicReference<>(Optional.empty());
         RenamePane pane = new RenamePane(harness, things, given -> {
-            answered[0] = given;
+            agreed.set(given);
             dialog.dispose();
         });
-        dialog.setName("rename-dialog");
-        dialog.setContentPane(pane);
-        dialog.getRootPane().setDefaultButton(pane.rename);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        event -> dialog.dispose(),
-                        KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-                        JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.pack();
-        dialog.setLocationRelativeTo(frame);
+        dialog.fill(pane, pane.rename);
         dialog.setVisible(true);
-        @SuppressWarnings("unchecked") // only what the pane answers is put there
-        Optional<Edit> agreed = (Optional<Edit>) answered[0];
-        return agreed;
+        return agreed.get();
     }
 }

@@ -1,24 +1,19 @@
 package org.ohmloom.workbench.personal;
 
 import java.awt.Component;
-import java.awt.Dialog;
 import java.awt.EventQueue;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Supplier;
-import javax.swing.JButton;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
-import javax.swing.WindowConstants;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.command.PlainCommand;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.words.Words;
 
 /** The commands that show the list of changes and the settings. */
@@ -50,39 +45,21 @@ public final class PersonalCommands {
                         words.get("settings.about"),
                         Keys.menu(KeyEvent.VK_COMMA),
                         words.letter("settings"),
-                        () -> show(parent, words.get("settings.title"), dialog -> {
-                            dialog.setContentPane(new SettingsPane(
-                                    preferences,
-                                    book.get(),
-                                    // Later: a field must not lose its look amid its own event.
-                                    () -> EventQueue.invokeLater(() -> {
-                                        apply.run();
-                                        dialog.pack();
-                                    })));
-                            return new JButton();
-                        })));
+                        () -> showSettings(parent.get(), preferences, book.get(), apply)));
     }
 
-    /** Fills a dialog; gives its default button. */
-    @FunctionalInterface
-    private interface Filling {
-        JButton fill(JDialog dialog);
+    private static PaneDialog dialog(Component parent, String title) {
+        return new PaneDialog(parent, "personal", title);
     }
 
-    private static void show(Supplier<Component> parent, String title, Filling filling) {
-        JDialog dialog =
-                new JDialog(SwingUtilities.getWindowAncestor(parent.get()), title, Dialog.ModalityType.DOCUMENT_MODAL);
-        JButton button = filling.fill(dialog);
-        dialog.setName("personal");
-        dialog.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
-        if (button.getParent() != null) {
-            dialog.getRootPane().setDefaultButton(button);
-        }
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        event -> dialog.dispose(), Keys.plain(KeyEvent.VK_ESCAPE), JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.pack();
-        dialog.setLocationRelativeTo(dialog.getOwner());
+    private static void showSettings(Component parent, PreferenceStore preferences, CommandBook book, Runnable apply) {
+        PaneDialog dialog = dialog(parent, Words.of("personal").get("settings.title"));
+        // Later: a field must not lose its look amid its own event.
+        Runnable later = () -> EventQueue.invokeLater(() -> {
+            apply.run();
+            dialog.pack();
+        });
+        dialog.fill(new SettingsPane(preferences, book, later));
         dialog.setVisible(true);
     }
 
@@ -107,12 +84,12 @@ public final class PersonalCommands {
         @Override
         public void run() {
             if (commit.get()) {
-                desk.document()
-                        .ifPresent(open -> show(parent, words.get("changes.title", open.name()), dialog -> {
-                            ChangesPane pane = new ChangesPane(open.session(), dialog::dispose);
-                            dialog.setContentPane(pane);
-                            return pane.goButton();
-                        }));
+                desk.document().ifPresent(open -> {
+                    PaneDialog dialog = dialog(parent.get(), words.get("changes.title", open.name()));
+                    ChangesPane pane = new ChangesPane(open.session(), dialog::dispose);
+                    dialog.fill(pane, pane.goButton());
+                    dialog.setVisible(true);
+                });
             }
         }
 

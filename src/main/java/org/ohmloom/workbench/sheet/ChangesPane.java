@@ -1,29 +1,25 @@
 package org.ohmloom.workbench.sheet;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Frame;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Words;
 
@@ -108,28 +104,16 @@ public final class ChangesPane extends JPanel {
 
     /** Shows a dialog and waits for the answer. */
     public static Optional<Edit> ask(Component owner, CellChanges changes) {
-        Frame frame = owner == null ? null : (Frame) SwingUtilities.getAncestorOfClass(Frame.class, owner);
-        JDialog dialog = new JDialog(frame, Words.of("sheets").get("title", changes.what()), true);
-        Object[] answered = {Optional.empty()};
+        PaneDialog dialog =
+                new PaneDialog(owner, "changes-dialog", Words.of("sheets").get("title", changes.what()));
+        AtomicReference<Optional<Edit>> agreed = new AtomicReference<>(Optional.empty());
         ChangesPane pane = new ChangesPane(changes, given -> {
-            answered[0] = given;
+            agreed.set(given);
             dialog.dispose();
         });
-        dialog.setName("changes-dialog");
-        dialog.setContentPane(pane);
-        dialog.getRootPane().setDefaultButton(pane.apply);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        event -> dialog.dispose(),
-                        KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-                        JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.getRootPane().putClientProperty(FlatClientProperties.USE_WINDOW_DECORATIONS, Boolean.FALSE);
-        dialog.pack();
-        dialog.setLocationRelativeTo(frame);
+        dialog.fill(pane, pane.apply);
         dialog.setVisible(true);
-        @SuppressWarnings("unchecked") // only what the pane answers is put there
-        Optional<Edit> agreed = (Optional<Edit>) answered[0];
-        return agreed;
+        return agreed.get();
     }
 
     private static final class Model extends AbstractTableModel {

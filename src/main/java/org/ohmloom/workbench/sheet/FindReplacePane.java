@@ -1,7 +1,6 @@
 package org.ohmloom.workbench.sheet;
 
-import java.awt.Frame;
-import java.awt.event.KeyEvent;
+import java.awt.Dialog;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,14 +9,11 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.Words;
 
@@ -151,20 +147,10 @@ public final class FindReplacePane extends JPanel {
     }
 
     /** Opens it in a window of its own that stays while the list is worked on. */
-    public static JDialog open(SheetTable table, String list) {
-        Frame frame = (Frame) SwingUtilities.getAncestorOfClass(Frame.class, table);
-        JDialog dialog = new JDialog(frame, Words.of("sheets").get("find-title", list), false);
-        FindReplacePane pane = new FindReplacePane(table);
-        dialog.setName("find-replace");
-        dialog.setContentPane(pane);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        event -> dialog.dispose(),
-                        KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-                        JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.pack();
-        dialog.setLocationRelativeTo(frame);
+    public static void open(SheetTable table, String list) {
+        PaneDialog dialog = new PaneDialog(
+                table, "find-replace", Words.of("sheets").get("find-title", list), Dialog.ModalityType.MODELESS);
+        dialog.fill(new FindReplacePane(table));
         dialog.setVisible(true);
-        return dialog;
     }
 }
