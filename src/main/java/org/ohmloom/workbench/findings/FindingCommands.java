@@ -3,11 +3,14 @@ package org.ohmloom.workbench.findings;
 import java.awt.Component;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.ohmloom.edit.RemoveElements;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.review.Finding;
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.ReadyCommand;
 import org.ohmloom.workbench.desk.Calculation;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.words.Words;
@@ -25,62 +28,28 @@ public final class FindingCommands {
      * @param clock       tells the date of what is accepted
      */
     public static List<Command> of(Desk desk, Component parent, Calculation calculation, Clock clock) {
-        Supplier<Boolean> chosen = () -> desk.selection().finding().isPresent();
+        Supplier<Optional<Finding>> chosen = () -> desk.selection().finding();
+        Supplier<Optional<Waiver>> accepted = () -> chosen.get().flatMap(Finding::waiver);
         return List.of(
-                new Doing("preview-fix", () -> FixPane.fixOf(desk).isPresent(), () -> FixPane.fixOf(desk)
+                doing("preview-fix", () -> FixPane.fixOf(desk).isPresent(), () -> FixPane.fixOf(desk)
                         .ifPresent(fix -> FixPane.show(parent, desk, fix, calculation))),
-                new Doing("fix-kind", () -> Fixes.ofAKind(desk).isPresent(), () -> Fixes.ofAKind(desk)
+                doing("fix-kind", () -> Fixes.anyOfAKind(desk), () -> Fixes.ofAKind(desk)
                         .ifPresent(fix -> FixPane.show(parent, desk, fix, calculation))),
-                new Doing(
+                doing(
                         "accept-finding",
-                        () -> chosen.get()
-                                && desk.selection()
-                                        .finding()
-                                        .filter(Finding::isOpen)
-                                        .isPresent(),
+                        () -> chosen.get().filter(Finding::isOpen).isPresent(),
                         () -> AcceptPane.show(parent, desk, clock)),
-                new Doing(
-                        "reopen-finding",
-                        () -> desk.selection()
-                                .finding()
-                                .flatMap(Finding::waiver)
-                                .isPresent(),
-                        () -> desk.selection()
-                                .finding()
-                                .flatMap(Finding::waiver)
-                                .ifPresent(waiver -> reopen(desk, waiver))));
+                doing("reopen-finding", () -> accepted.get().isPresent(), () -> accepted.get()
+                        .ifPresent(waiver -> reopen(desk, waiver))));
+    }
+
+    private static Command doing(String id, BooleanSupplier ready, Runnable task) {
+        Words words = Words.of("findings");
+        return new ReadyCommand(words, id, ready, words.get("not-ready"), task);
     }
 
     private static void reopen(Desk desk, Waiver waiver) {
         String what = Words.of("findings").get("reopen-label", waiver.rule(), String.join(", ", waiver.subjects()));
         desk.apply(new RemoveElements(what, List.of(waiver.id())));
-    }
-
-    /** A command with its words in the bundle of findings. */
-    private static final class Doing extends Command {
-
-        private static final long serialVersionUID = 1L;
-        private static final Words WORDS = Words.of("findings");
-
-        private final transient Supplier<Boolean> ready;
-        private final transient Runnable task;
-
-        Doing(String id, Supplier<Boolean> ready, Runnable task) {
-            super(id, WORDS.get("command." + id), WORDS.get("command." + id + ".about"));
-            this.ready = ready;
-            this.task = task;
-            withMnemonic(WORDS.letter("command." + id));
-            refresh();
-        }
-
-        @Override
-        public void run() {
-            task.run();
-        }
-
-        @Override
-        public void refresh() {
-            setReady(ready.get(), WORDS.get("not-ready"));
-        }
     }
 }

@@ -220,7 +220,7 @@ public final class FindingsPane extends JPanel {
         int index = -1;
         for (int k = 0; k < rows.size(); k++) {
             Optional<Finding> here = rows.get(k).finding();
-            if (wanted.isPresent() && here.isPresent() && same(here.get(), wanted.get())) {
+            if (wanted.isPresent() && here.isPresent() && Fixes.isSame(here.get(), wanted.get())) {
                 index = k;
             }
         }
@@ -239,9 +239,5 @@ public final class FindingsPane extends JPanel {
 
     private Optional<Finding> chosen() {
         return Optional.ofNullable(list.getSelectedValue()).flatMap(FindingsModel.Row::finding);
-    }
-
-    private static boolean same(Finding one, Finding other) {
-        return one.rule().equals(other.rule()) && one.subjects().equals(other.subjects());
     }
 }

@@ -3,6 +3,7 @@ package org.ohmloom.workbench.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
@@ -20,17 +21,19 @@ final class Fixes {
 
     /** Findings of the rule of the selected one, not accepted, with the selected one first. */
     static List<Finding> alike(Desk desk) {
-        Optional<Finding> chosen = desk.selection().finding();
-        List<Finding> all = new ArrayList<>(chosen.stream().toList());
-        desk.findings().stream()
-                .map(Results.Standing::finding)
-                .filter(finding -> chosen.filter(each -> each.rule().equals(finding.rule()))
-                        .isPresent())
-                .filter(finding -> finding.isOpen() && !isSame(finding, chosen.get()))
-                .forEach(all::add);
+        List<Finding> all = new ArrayList<>();
+        desk.selection().finding().ifPresent(chosen -> {
+            all.add(chosen);
+            desk.findings().stream()
+                    .map(Results.Standing::finding)
+                    .filter(finding -> finding.rule().equals(chosen.rule()))
+                    .filter(finding -> finding.isOpen() && !isSame(finding, chosen))
+                    .forEach(all::add);
+        });
         return all;
     }
 
+    /** Whether they are about the same: one of results and its like in later ones. */
     static boolean isSame(Finding one, Finding other) {
         return one.rule().equals(other.rule()) && one.subjects().equals(other.subjects());
     }
@@ -45,6 +48,13 @@ final class Fixes {
                 .orElse(rule);
     }
 
+    /** Whether {@link #ofAKind} has any; the first fix that applies to the harness as it is tells. */
+    static boolean anyOfAKind(Desk desk) {
+        return desk.isCurrent()
+                && fixes(alike(desk))
+                        .anyMatch(fix -> made(fix, desk.harness().orElseThrow()).isPresent());
+    }
+
     /**
      * The fixes of all findings of the rule of the selected one as one step. A fix that no longer applies once others are made is
      * left out.
@@ -53,18 +63,14 @@ final class Fixes {
         if (!desk.isCurrent()) {
             return Optional.empty();
         }
+        List<Finding> alike = alike(desk);
         List<Edit> edits = new ArrayList<>();
         Harness harness = desk.harness().orElseThrow();
-        for (Finding finding : alike(desk)) {
-            Optional<Edit> fix = finding.fix();
-            if (fix.isPresent()) {
-                try {
-                    harness = fix.get().apply(harness);
-                    edits.add(fix.get());
-                } catch (IllegalArgumentException overtaken) {
-                    // another fix of the same step has changed what this one is about
-                    continue;
-                }
+        for (Edit fix : fixes(alike).toList()) {
+            Optional<Harness> fixed = made(fix, harness);
+            if (fixed.isPresent()) {
+                harness = fixed.get();
+                edits.add(fix);
             }
         }
         return edits.isEmpty()
@@ -74,7 +80,20 @@ final class Fixes {
                                 .get(
                                         "fix-label",
                                         edits.size(),
-                                        title(alike(desk).get(0).rule())),
+                                        title(alike.get(0).rule())),
                         edits));
+    }
+
+    private static Stream<Edit> fixes(List<Finding> findings) {
+        return findings.stream().flatMap(finding -> finding.fix().stream());
+    }
+
+    /** The harness with a fix; empty when another one has changed what it is about. */
+    private static Optional<Harness> made(Edit fix, Harness harness) {
+        try {
+            return Optional.of(fix.apply(harness));
+        } catch (IllegalArgumentException overtaken) {
+            return Optional.empty();
+        }
     }
 }

@@ -2,10 +2,7 @@ package org.ohmloom.workbench.lists;
 
 import java.awt.event.KeyEvent;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
-import javax.swing.KeyStroke;
 import org.ohmloom.edit.DuplicateElements;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.edit.TakeOut;
@@ -13,6 +10,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.ReadyCommand;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.sheet.FindReplacePane;
@@ -29,18 +27,20 @@ public final class ListCommands {
         BooleanSupplier open = () -> desk.harness().isPresent();
         BooleanSupplier chosen = () -> !chosen(desk).isEmpty();
         return List.of(
-                new Doing("add-row", Keys.menu(KeyEvent.VK_INSERT), open, () -> lists.showAdds()),
-                new Doing("copy-rows", Keys.menuShift(KeyEvent.VK_INSERT), chosen, () -> duplicate(desk)),
-                new Doing(
-                        "take-out", Keys.menu(KeyEvent.VK_DELETE), chosen, () -> desk.apply(new TakeOut(chosen(desk)))),
-                new Doing("fill-down", null, open, () -> lists.front().fillDown()),
-                new Doing(
-                        "find-replace",
-                        Keys.menu(KeyEvent.VK_H),
-                        open,
-                        () -> FindReplacePane.open(lists.front(), lists.frontTitle())),
-                new Doing("rename-pattern", Keys.menu(KeyEvent.VK_R), open, () -> rename(desk, lists)),
-                new Doing("choose-columns", null, open, lists::showColumns));
+                doing("add-row", open, lists::showAdds).withKeys(Keys.menu(KeyEvent.VK_INSERT)),
+                doing("copy-rows", chosen, () -> duplicate(desk)).withKeys(Keys.menuShift(KeyEvent.VK_INSERT)),
+                doing("take-out", chosen, () -> desk.apply(new TakeOut(chosen(desk))))
+                        .withKeys(Keys.menu(KeyEvent.VK_DELETE)),
+                doing("fill-down", open, () -> lists.front().fillDown()),
+                doing("find-replace", open, () -> FindReplacePane.open(lists.front(), lists.frontTitle()))
+                        .withKeys(Keys.menu(KeyEvent.VK_H)),
+                doing("rename-pattern", open, () -> rename(desk, lists)).withKeys(Keys.menu(KeyEvent.VK_R)),
+                doing("choose-columns", open, lists::showColumns));
+    }
+
+    private static Command doing(String id, BooleanSupplier ready, Runnable task) {
+        Words words = Words.of("lists");
+        return new ReadyCommand(words, id, ready, words.get("nothing-selected"), task);
     }
 
     private static List<ElementId> chosen(Desk desk) {
@@ -68,35 +68,6 @@ public final class ListCommands {
                 .toList();
         if (!things.isEmpty()) {
             RenamePane.ask(lists, harness, things).ifPresent(desk::apply);
-        }
-    }
-
-    /** A command with its words in the bundle of lists. */
-    private static final class Doing extends Command {
-
-        private static final long serialVersionUID = 1L;
-        private static final Words WORDS = Words.of("lists");
-
-        private final transient BooleanSupplier ready;
-        private final transient Runnable task;
-
-        Doing(String id, @org.jspecify.annotations.Nullable KeyStroke keys, BooleanSupplier ready, Runnable task) {
-            super(id, WORDS.get("command." + id), WORDS.get("command." + id + ".about"));
-            this.ready = ready;
-            this.task = task;
-            Optional.ofNullable(keys).ifPresent((Consumer<KeyStroke>) this::withKeys);
-            withMnemonic(WORDS.letter("command." + id));
-            refresh();
-        }
-
-        @Override
-        public void run() {
-            task.run();
-        }
-
-        @Override
-        public void refresh() {
-            setReady(ready.getAsBoolean(), WORDS.get("nothing-selected"));
         }
     }
 }
