@@ -110,31 +110,25 @@ public record ControlUnit(
 
     /** This unit with other pins. */
     public ControlUnit withPins(List<Pin> changed) {
-        return with(changed, nameCharacters, groups, channels);
+        return with(changed, groups, channels);
     }
 
     /** This unit with other channels. */
     public ControlUnit withChannels(List<Channel> changed) {
-        return with(pins, nameCharacters, groups, changed);
+        return with(pins, groups, changed);
     }
 
     /** This unit with other groups of pins. */
     public ControlUnit withGroups(List<PinGroup> changed) {
-        return with(pins, nameCharacters, changed, channels);
-    }
-
-    /** This unit with another limit of the length of names, characters; empty for none. */
-    public ControlUnit withNameCharacters(Optional<Integer> changed) {
-        return with(pins, changed, groups, channels);
+        return with(pins, changed, channels);
     }
 
     /** This unit with other pins and channels, changed together. */
     public ControlUnit withPlan(List<Pin> changedPins, List<Channel> changedChannels) {
-        return with(changedPins, nameCharacters, groups, changedChannels);
+        return with(changedPins, groups, changedChannels);
     }
 
-    private ControlUnit with(
-            List<Pin> itsPins, Optional<Integer> characters, List<PinGroup> itsGroups, List<Channel> itsChannels) {
+    private ControlUnit with(List<Pin> itsPins, List<PinGroup> itsGroups, List<Channel> itsChannels) {
         return new ControlUnit(
                 itsPins,
                 drawAmps,
@@ -143,7 +137,7 @@ public record ControlUnit(
                 minimumVolts,
                 inputFarads,
                 inputOhms,
-                characters,
+                nameCharacters,
                 itsGroups,
                 itsChannels);
     }

@@ -58,4 +58,10 @@ public record Slot(
                 && (limitAmps.isEmpty() || claim.amps() <= limitAmps.getAsDouble())
                 && claim.locked().map(id::equals).orElse(true);
     }
+
+    /** That of its identity alone: allocations look up by it millions of times. */
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
 }
