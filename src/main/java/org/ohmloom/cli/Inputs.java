@@ -28,7 +28,15 @@ final class Inputs {
      * @throws RefusedInputException when it names a table entry nobody has
      */
     static Analysis analysed(Path file) throws HarnessFileException, RefusedInputException {
-        Harness harness = HarnessFiles.read(file);
+        return analysed(file, HarnessFiles.read(file));
+    }
+
+    /**
+     * Analyses a harness that comes from a file.
+     *
+     * @throws RefusedInputException when it names a table entry nobody has
+     */
+    static Analysis analysed(Path file, Harness harness) throws RefusedInputException {
         try {
             return Analyst.analyse(harness, WireTables.bundled().beside(file), Cancel.NEVER);
         } catch (AnalysisRefusedException refused) {

@@ -8,9 +8,6 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.analysis.AnalysisRefusedException;
-import org.ohmloom.analysis.Analyst;
-import org.ohmloom.analysis.Cancel;
 import org.ohmloom.bench.record.FilledSheet;
 import org.ohmloom.bench.record.RecordDefaults;
 import org.ohmloom.bench.record.RecordRefusedException;
@@ -19,7 +16,6 @@ import org.ohmloom.review.Cautions;
 import org.ohmloom.store.CsvTable;
 import org.ohmloom.store.CsvTableException;
 import org.ohmloom.store.HarnessFiles;
-import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.QuantityFormatException;
 import org.ohmloom.units.QuantityParser;
@@ -97,7 +93,7 @@ final class RecordCommand implements Callable<Integer> {
         for (Path table : tables) {
             harness = taken(harness, table, out);
         }
-        Analysis analysis = analysed(harness);
+        Analysis analysis = Inputs.analysed(file, harness);
         HarnessFiles.write(target, harness);
         out.println();
         ReadingsText.print(analysis, out);
@@ -145,14 +141,6 @@ final class RecordCommand implements Callable<Integer> {
                     Optional.ofNullable(state));
         } catch (QuantityFormatException wrong) {
             throw new RefusedInputException("--temperature: " + wrong.getMessage());
-        }
-    }
-
-    private Analysis analysed(Harness harness) throws RefusedInputException {
-        try {
-            return Analyst.analyse(harness, WireTables.bundled().beside(file), Cancel.NEVER);
-        } catch (AnalysisRefusedException refused) {
-            throw new RefusedInputException(file + ": " + refused.getMessage());
         }
     }
 }
