@@ -61,18 +61,26 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
      * @throws CsvTableException when it cannot be read or is no such table; one line for people
      */
     public static CsvTable read(Path file) throws CsvTableException {
+        return parse(text(file, MOST_BYTES, "more than 32 MB are no table of a person"), String.valueOf(file));
+    }
+
+    /**
+     * The text of a file of a person, without the mark some programs put before it.
+     *
+     * @param mostBytes most bytes it may have
+     * @param tooLarge  what to say of a larger one
+     * @throws CsvTableException when it cannot be read, is larger or is no UTF-8 text; one line for people
+     */
+    public static String text(Path file, long mostBytes, String tooLarge) throws CsvTableException {
         String name = String.valueOf(file);
         try {
-            if (Files.size(file) > MOST_BYTES) {
-                throw new CsvTableException(name + ": more than 32 MB are no table of a person");
+            if (Files.size(file) > mostBytes) {
+                throw new CsvTableException(name + ": " + tooLarge);
             }
-            byte[] bytes = Files.readAllBytes(file);
-            return parse(
-                    StandardCharsets.UTF_8
-                            .newDecoder()
-                            .decode(ByteBuffer.wrap(bytes))
-                            .toString(),
-                    name);
+            return unmarked(StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .toString());
         } catch (CharacterCodingException otherEncoding) {
             throw new CsvTableException(name + ": not UTF-8 text; save the sheet as CSV in UTF-8");
         } catch (NoSuchFileException missing) {
@@ -82,6 +90,10 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
         }
     }
 
+    private static String unmarked(String text) {
+        return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    }
+
     /**
      * Reads a text.
      *
@@ -89,7 +101,7 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
      * @throws CsvTableException when it is no such table; one line for people
      */
     public static CsvTable parse(String text, String name) throws CsvTableException {
-        String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        String plain = unmarked(text);
         char sign = sign(plain);
         CSVFormat format = CSVFormat.RFC4180
                 .builder()

@@ -3,15 +3,12 @@ package org.ohmloom.signal.unit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.model.NearestText;
+import org.ohmloom.store.CsvTable;
 import org.ohmloom.store.CsvTableException;
 
 /** The control units that come with the program, all invented, and those of a person's own files. */
@@ -53,7 +50,7 @@ public final class UnitLibrary {
     /**
      * The unit asked for: one that comes with the program, or that of a file ending in {@code .csv}.
      *
-     * @throws CsvTableException  when the file is no table; one line for people
+     * @throws CsvTableException  when the file cannot be read or is no table; one line for people
      * @throws UnitSheetException when there is none, or the file describes none; one line for people
      */
     public static UnitDescription find(String asked) throws CsvTableException, UnitSheetException {
@@ -66,22 +63,8 @@ public final class UnitLibrary {
                             .map(near -> "; did you mean '" + near + "'?")
                             .orElse("; name one of " + String.join(", ", NAMES) + " or a file ending in .csv"));
         }
-        try {
-            Path file = Path.of(asked);
-            if (Files.size(file) > MOST_BYTES) {
-                throw new UnitSheetException(asked + ": more than 4 MB are no description of a control unit");
-            }
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-                    .toString();
-            return UnitSheet.read(text.startsWith("\uFEFF") ? text.substring(1) : text, asked);
-        } catch (CharacterCodingException otherEncoding) {
-            throw new UnitSheetException(asked + ": not UTF-8 text; save the sheet as CSV in UTF-8");
-        } catch (NoSuchFileException missing) {
-            throw new UnitSheetException(asked + ": no such file");
-        } catch (IOException failed) {
-            throw new UnitSheetException(asked + ": cannot be read: " + failed.getMessage());
-        }
+        return UnitSheet.read(
+                CsvTable.text(Path.of(asked), MOST_BYTES, "more than 4 MB are no description of a control unit"),
+                asked);
     }
 }
