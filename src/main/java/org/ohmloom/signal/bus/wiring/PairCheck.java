@@ -34,6 +34,7 @@ final class PairCheck {
     private final LineTree high;
     private final LineTree low;
     private final Optional<BusLimit> limits;
+    private final List<WireId> untwisted;
 
     PairCheck(Harness harness, DataBus bus, LineTree high, LineTree low, Optional<BusLimit> limits) {
         this.harness = harness;
@@ -41,10 +42,15 @@ final class PairCheck {
         this.high = high;
         this.low = low;
         this.limits = limits;
+        this.untwisted = apart();
     }
 
     /** Wires that are no cores of a twisted pair with a wire of the other line. */
     List<WireId> untwisted() {
+        return untwisted;
+    }
+
+    private List<WireId> apart() {
         List<WireId> highs = high.wires();
         List<WireId> lows = low.wires();
         return Stream.concat(
@@ -57,12 +63,11 @@ final class PairCheck {
 
     List<BusProblem> problems() {
         List<BusProblem> problems = new ArrayList<>();
-        List<WireId> apart = untwisted();
-        if (!apart.isEmpty()) {
+        if (!untwisted.isEmpty()) {
             problems.add(BusProblem.of(
                     BusProblem.Kind.NOT_TWISTED,
-                    "Wires of bus " + bus.id() + " are not twisted about the other line: " + words(apart),
-                    apart,
+                    "Wires of bus " + bus.id() + " are not twisted about the other line: " + words(untwisted),
+                    untwisted,
                     TWIST));
         }
         boolean wanted = limits.flatMap(BusLimit::shield).filter("yes"::equals).isPresent();
