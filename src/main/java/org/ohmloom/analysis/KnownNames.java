@@ -88,9 +88,7 @@ final class KnownNames {
     }
 
     private static AnalysisRefusedException unknown(String place, String kind, String name, List<String> known) {
-        return new AnalysisRefusedException(place + ": the tables have no " + kind + " '" + name + "'"
-                + NearestText.to(name, known)
-                        .map(near -> "; did you mean '" + near + "'?")
-                        .orElse(""));
+        return new AnalysisRefusedException(
+                place + ": the tables have no " + kind + " '" + name + "'" + NearestText.question(name, known));
     }
 }

@@ -79,10 +79,8 @@ final class ChannelsCommand implements Callable<Integer> {
                 harness.components().ids().stream().map(ComponentId::value).toList();
         for (String each : asked) {
             if (!known.contains(each)) {
-                throw new RefusedInputException(file + ": no component '" + each + "'"
-                        + NearestText.to(each, known)
-                                .map(near -> "; did you mean '" + near + "'?")
-                                .orElse(""));
+                throw new RefusedInputException(
+                        file + ": no component '" + each + "'" + NearestText.question(each, known));
             }
             ids.add(new ComponentId(each));
         }

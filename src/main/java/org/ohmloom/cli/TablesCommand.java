@@ -44,9 +44,6 @@ final class TablesCommand implements Callable<Integer> {
             return found.get();
         }
         List<String> names = tables.sheets().stream().map(TableSheet::name).toList();
-        throw new RefusedInputException("no table '" + name + "'"
-                + NearestText.to(name, names)
-                        .map(near -> "; did you mean '" + near + "'?")
-                        .orElse(""));
+        throw new RefusedInputException("no table '" + name + "'" + NearestText.question(name, names));
     }
 }

@@ -68,9 +68,7 @@ public record ControlUnit(
                 "%s names the pin '%s', which the unit does not have%s",
                 what,
                 pin,
-                NearestText.to(pin, names)
-                        .map(near -> "; did you mean '" + near + "'?")
-                        .orElse(""));
+                NearestText.question(pin, names));
     }
 
     /** A control unit without groups of pins and without a plan of its pins. */

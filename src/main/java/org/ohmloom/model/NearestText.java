@@ -21,6 +21,13 @@ public final class NearestText {
                         .thenComparing(NaturalOrder.INSTANCE));
     }
 
+    /** What is asked behind a refusal: {@code ; did you mean 'X1'?}, nothing where there is no candidate. */
+    public static String question(String text, Collection<String> candidates) {
+        return to(text, candidates)
+                .map(near -> "; did you mean '" + near + "'?")
+                .orElse("");
+    }
+
     private static int distance(String left, String right) {
         int[] row = new int[right.length() + 1];
         for (int j = 0; j <= right.length(); j++) {

@@ -168,9 +168,7 @@ final class PinRow {
             throw wrong(
                     column,
                     "'" + text + "' is none of " + String.join(", ", words.keySet())
-                            + NearestText.to(text, List.copyOf(words.keySet()))
-                                    .map(near -> "; did you mean '" + near + "'?")
-                                    .orElse(""));
+                            + NearestText.question(text, words.keySet()));
         }
         return Optional.of(meant);
     }
