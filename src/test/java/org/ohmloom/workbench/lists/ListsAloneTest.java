@@ -10,10 +10,12 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.sheet.Adding;
+import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.SheetTable;
 
 /** A harness made in the lists, without a layout; and what can be done with rows besides typing. */
@@ -86,6 +88,24 @@ class ListsAloneTest {
                 "BK",
                 harness().wires().get(new WireId("W10")).colour().orElseThrow().text());
         assertEquals("R1.-", harness().wires().get(new WireId("W10")).from().text());
+        stage.awaitResults();
+        // State "Heater alone", note N-9 of the example: shared 56.655 milliohm, heater branch 2438.654 milliohm. The
+        // lamp lies
+        // beside the heater: 12 V / 2.5 A, 2 x 2 m of 1.5 mm2 at 12.7 milliohm per metre, joint 0.5 milliohm = 4851.3
+        // milliohm.
+        double heaterOhms = 2.438654;
+        double lampOhms = 12 / 2.5 + 2 * 2 * 0.0127 + 0.0005;
+        double bothOhms = heaterOhms * lampOhms / (heaterOhms + lampOhms);
+        double lampAmps = 12.6 / (0.056655 + bothOhms) * bothOhms / lampOhms;
+        assertEquals(2.5096, lampAmps, 0.00005);
+        // The wires are a few kelvin warmer than those of the note and the row: 0.001 A.
+        OnEventThread.run(() -> {
+            stage.desk().choose(Optional.of(new StateId("heater-only")));
+            lists.showList("Loads");
+            SheetTable table = lists.front();
+            CellText current = (CellText) table.getValueAt(row(table, "R1"), column(table, "Current"));
+            assertEquals(lampAmps, Double.parseDouble(current.exact()), 0.001);
+        });
     }
 
     @Test
