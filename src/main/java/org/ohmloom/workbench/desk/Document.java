@@ -2,6 +2,7 @@ package org.ohmloom.workbench.desk;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.Session;
 import org.ohmloom.model.Harness;
 import org.ohmloom.store.FileStamp;
@@ -36,6 +37,25 @@ public final class Document {
     /** A harness that lives in no file yet. */
     public static Document unsaved(Harness harness, String name) {
         return new Document(new Session(harness, Optional.empty()), name, Optional.empty());
+    }
+
+    /**
+     * A harness that lives in no file yet and was made of another in one step, which can be undone and is not saved.
+     *
+     * @param saved what it was before
+     * @param step  what the step is called
+     */
+    public static Document unsaved(Harness saved, String name, String step, Harness made) {
+        Document document = unsaved(saved, name);
+        document.session().apply(new Whole(step, made));
+        return document;
+    }
+
+    private record Whole(String label, Harness made) implements Edit {
+        @Override
+        public Harness apply(Harness before) {
+            return made;
+        }
     }
 
     public Session session() {

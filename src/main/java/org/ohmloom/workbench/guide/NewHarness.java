@@ -1,7 +1,6 @@
 package org.ohmloom.workbench.guide;
 
 import java.util.Optional;
-import org.ohmloom.edit.Edit;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.TitleBlock;
@@ -10,7 +9,7 @@ import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.words.Words;
 
 /** Documents that begin here and live in no file yet. */
-public final class NewHarness {
+final class NewHarness {
 
     private static final double NOMINAL_VOLTS = 12;
     private static final double DROP_FRACTION = 0.05;
@@ -19,7 +18,7 @@ public final class NewHarness {
     private NewHarness() {}
 
     /** A harness without anything in it: 12 V, judged as a road vehicle until a person says otherwise. */
-    public static Document empty() {
+    static Document empty() {
         String name = Words.of("guide").get("untitled");
         return Document.unsaved(
                 Harness.empty(
@@ -36,17 +35,12 @@ public final class NewHarness {
     }
 
     /** A harness that was laid out; laying it out is a step that can be undone, and that is not saved yet. */
-    public static Document of(Harness laidOut) {
+    static Document of(Harness laidOut) {
         String title = laidOut.titleBlock().title();
-        Document document = Document.unsaved(Harness.empty(laidOut.titleBlock(), laidOut.rules()), title);
-        document.session().apply(new LayOut(Words.of("guide").get("lay-out.edit"), laidOut));
-        return document;
-    }
-
-    private record LayOut(String label, Harness laidOut) implements Edit {
-        @Override
-        public Harness apply(Harness before) {
-            return laidOut;
-        }
+        return Document.unsaved(
+                Harness.empty(laidOut.titleBlock(), laidOut.rules()),
+                title,
+                Words.of("guide").get("lay-out.edit"),
+                laidOut);
     }
 }

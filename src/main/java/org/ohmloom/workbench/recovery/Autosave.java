@@ -64,25 +64,21 @@ public final class Autosave {
         if (topic == Topic.DOCUMENT) {
             if (!desk.document().equals(document)) {
                 document = desk.document();
+                close();
                 changes = 0;
-                timer.stop();
-                forget();
             }
-            if (isChanged()) {
-                later();
-            } else {
+            if (!isChanged()) {
                 changes = 0;
-                timer.stop();
-                forget();
             }
         } else if (topic == Topic.HARNESS) {
             changes++;
-            if (isChanged()) {
-                later();
-            } else {
-                timer.stop();
-                forget();
-            }
+        } else {
+            return;
+        }
+        if (isChanged()) {
+            later();
+        } else {
+            close();
         }
     }
 

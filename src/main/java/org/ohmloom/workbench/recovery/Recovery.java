@@ -1,9 +1,10 @@
 package org.ohmloom.workbench.recovery;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
@@ -58,17 +59,25 @@ public final class Recovery {
      */
     public void offer(Question question, Consumer<Document> open, Runnable compare, Consumer<String> failed) {
         worker.execute(() -> {
+            List<RecoverySnapshot> left = new ArrayList<>();
             for (RecoverySnapshot each : folder.left()) {
-                if (!folder.differs(each)) {
+                if (folder.differs(each)) {
+                    left.add(each);
+                } else {
                     folder.forget(each.key());
                 }
             }
-            eventThread.execute(() -> ask(question, open, compare, failed));
+            eventThread.execute(() -> ask(left, question, open, compare, failed));
         });
     }
 
-    private void ask(Question question, Consumer<Document> open, Runnable compare, Consumer<String> failed) {
-        for (RecoverySnapshot each : folder.left()) {
+    private void ask(
+            List<RecoverySnapshot> left,
+            Question question,
+            Consumer<Document> open,
+            Runnable compare,
+            Consumer<String> failed) {
+        for (RecoverySnapshot each : left) {
             Answer answer = question.ask(each, folder.sizeBytes(each));
             switch (answer) {
                 case DISCARD -> folder.forget(each.key());
@@ -93,11 +102,11 @@ public final class Recovery {
     private Document restored(RecoverySnapshot snapshot) throws HarnessFileException {
         Words words = Words.of("recovery");
         Harness harness = folder.read(snapshot);
-        Document copy = Document.unsaved(
+        return Document.unsaved(
                 saved(snapshot).orElseGet(() -> Harness.empty(harness.titleBlock(), harness.rules())),
-                words.get("copy", snapshot.name()));
-        copy.session().apply(new Restore(words.get("edit"), harness));
-        return copy;
+                words.get("copy", snapshot.name()),
+                words.get("edit"),
+                harness);
     }
 
     private static Optional<Harness> saved(RecoverySnapshot snapshot) {
@@ -108,12 +117,5 @@ public final class Recovery {
                 return Optional.empty();
             }
         });
-    }
-
-    private record Restore(String label, Harness harness) implements Edit {
-        @Override
-        public Harness apply(Harness before) {
-            return harness;
-        }
     }
 }
