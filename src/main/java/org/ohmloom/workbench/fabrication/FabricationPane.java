@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -16,7 +15,6 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.RoutingRule;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.WireId;
-import org.ohmloom.review.Severity;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.desk.Selection;
@@ -25,8 +23,8 @@ import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Samples;
-import org.ohmloom.workbench.widget.SeverityIcon;
 
 /** How the harness is made: where wires may lie, what they get at their ends, figures, coverings, splices that stay. */
 public final class FabricationPane extends StudyTab {
@@ -48,7 +46,7 @@ public final class FabricationPane extends StudyTab {
 
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
-    private final JLabel hint = new JLabel(HINT);
+    private final HintLine hint = new HintLine("fabrication-hint", HINT);
     private final SheetPane<RoutingSheet.Row> routing;
     private final transient List<SheetPane<?>> lists;
     private final JButton add = new JButton("New rule…");
@@ -71,8 +69,6 @@ public final class FabricationPane extends StudyTab {
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.addChangeListener(event -> refreshButtons());
         routing.table().getSelectionModel().addListSelectionListener(event -> refreshButtons());
-        hint.setName("fabrication-hint");
-        hint.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
         setName("view-" + KEY);
         add(tabs, "grow, push, hmin 60");
         add(hint, "growx, gap 10 10 4 4, wmin 0");
@@ -80,7 +76,7 @@ public final class FabricationPane extends StudyTab {
     }
 
     private <R> SheetPane<R> list(Sheet<R> sheet, Samples samples) {
-        SheetPane<R> pane = new SheetPane<>(sheet, desk, samples, this::say, ids -> desk.select(Selection.of(ids)));
+        SheetPane<R> pane = new SheetPane<>(sheet, desk, samples, hint::say, ids -> desk.select(Selection.of(ids)));
         pane.table().setName("fabrication-" + sheet.title());
         return pane;
     }
@@ -167,15 +163,6 @@ public final class FabricationPane extends StudyTab {
         add.setVisible(here);
         remove.setVisible(here);
         remove.setEnabled(routing.table().getSelectedRowCount() > 0);
-    }
-
-    private void say(String problem) {
-        boolean wrong = !problem.isEmpty();
-        hint.setText(wrong ? problem : HINT);
-        hint.setToolTipText(wrong ? problem : null);
-        hint.setIcon(wrong ? new SeverityIcon(Severity.ERROR) : null);
-        hint.putClientProperty(
-                FlatClientProperties.STYLE, "foreground: $" + (wrong ? "Ohmloom.error" : "Ohmloom.soft"));
     }
 
     /** The list of that place: routing rules, segments, connectors, figures, splices. */

@@ -20,14 +20,14 @@ import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
 /** The guided list page by page: supply and places, loads, sensors. Needs no window itself. */
-public final class GuidePane extends JPanel {
+final class GuidePane extends JPanel {
 
     private static final long serialVersionUID = 1L;
     private static final int PAGES = 3;
 
     /** Lays a plan out and chooses sizes. */
     @FunctionalInterface
-    public interface Layer {
+    interface Layer {
         Harness layOut(StartPlan plan, Cancel cancel);
     }
 
@@ -59,7 +59,7 @@ public final class GuidePane extends JPanel {
      * @param done        takes the harness
      * @param closing     called when the person gives up
      */
-    public GuidePane(Layer layer, Executor worker, Executor eventThread, Consumer<Harness> done, Runnable closing) {
+    GuidePane(Layer layer, Executor worker, Executor eventThread, Consumer<Harness> done, Runnable closing) {
         super(new MigLayout("insets 16 18 14 18, fill, wrap 1, hidemode 3", "[grow,fill]"));
         this.layer = layer;
         this.worker = worker;
@@ -72,8 +72,6 @@ public final class GuidePane extends JPanel {
                 "loads",
                 words.get("loads"),
                 words.get("loads.about"),
-                words.get("add-row"),
-                words.get("remove-row"),
                 List.of(
                         GuideTable.Head.typed(words.get("name")),
                         new GuideTable.Head(words.get("kind"), () -> shown(StartLoad.Kind.values())),
@@ -96,8 +94,6 @@ public final class GuidePane extends JPanel {
                 "sensors",
                 words.get("sensors"),
                 words.get("sensors.about"),
-                words.get("add-row"),
-                words.get("remove-row"),
                 List.of(
                         GuideTable.Head.typed(words.get("name")),
                         new GuideTable.Head(words.get("kind"), () -> shown(StartSensor.Kind.values())),
@@ -140,12 +136,12 @@ public final class GuidePane extends JPanel {
     }
 
     /** The button that goes on. */
-    public JButton nextButton() {
+    JButton nextButton() {
         return next;
     }
 
     /** Ends what is under way, or the guide. */
-    public void giveUp() {
+    void giveUp() {
         boolean working = progress.isVisible();
         cancelled.set(true);
         working(false);

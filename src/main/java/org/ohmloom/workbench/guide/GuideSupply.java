@@ -2,8 +2,8 @@ package org.ohmloom.workbench.guide;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Supplier;
-import javax.swing.DefaultComboBoxModel;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.start.StartCraft;
+import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.words.Words;
 
 /** The first page of the guide: what it is for, what feeds it, and the places where things sit. */
@@ -36,8 +37,6 @@ final class GuideSupply extends JPanel {
                 "places",
                 words.get("places"),
                 words.get("places.about"),
-                words.get("add-row"),
-                words.get("remove-row"),
                 List.of(
                         GuideTable.Head.typed(words.get("name")),
                         GuideTable.Head.typed(words.get("ambient")),
@@ -71,8 +70,7 @@ final class GuideSupply extends JPanel {
 
     /** Names of the places entered; at least one, maybe blank. */
     List<String> placeNames() {
-        List<String> names = java.util.stream.IntStream.range(
-                        0, places.table().getModel().getRowCount())
+        List<String> names = IntStream.range(0, places.table().getModel().getRowCount())
                 .mapToObj(row -> String.valueOf(places.table().getModel().getValueAt(row, 0))
                         .strip())
                 .filter(name -> !name.isEmpty())
@@ -81,21 +79,12 @@ final class GuideSupply extends JPanel {
     }
 
     private void fill() {
-        fill(supplyPlace, this::placeNames);
-        fill(switchPlace, this::placeNames);
-        fill(unitPlace, () -> {
-            List<String> all = new java.util.ArrayList<>(List.of(GuideAnswers.none()));
-            all.addAll(placeNames());
-            return all;
-        });
-    }
-
-    private static void fill(JComboBox<String> box, Supplier<List<String>> choices) {
-        Object chosen = box.getSelectedItem();
-        box.setModel(new DefaultComboBoxModel<>(choices.get().toArray(String[]::new)));
-        if (chosen != null && choices.get().contains(chosen)) {
-            box.setSelectedItem(chosen);
-        }
+        List<String> names = placeNames();
+        Choices.put(supplyPlace, names);
+        Choices.put(switchPlace, names);
+        Choices.put(
+                unitPlace,
+                Stream.concat(Stream.of(GuideAnswers.none()), names.stream()).toList());
     }
 
     GuideAnswers answers(List<List<String>> loads, List<List<String>> sensors) {

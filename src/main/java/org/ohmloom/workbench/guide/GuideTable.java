@@ -14,17 +14,20 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.widget.FormTable;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.Words;
 
 /** A short list to fill in: one row a thing, with buttons to add and take out rows. */
 final class GuideTable extends JPanel {
 
     private static final long serialVersionUID = 1L;
+    private static final int WIDTH = 620;
     private static final int VISIBLE_ROWS = 6;
 
     private final DefaultTableModel model = new DefaultTableModel();
-    private final JTable table = new JTable(model);
+    private final JTable table = new FormTable(model, WIDTH, VISIBLE_ROWS);
     private final transient Supplier<List<String>> fresh;
 
     /**
@@ -47,16 +50,10 @@ final class GuideTable extends JPanel {
      * @param about what to enter
      * @param fresh a new row
      */
-    GuideTable(
-            String name,
-            String title,
-            String about,
-            String add,
-            String remove,
-            List<Head> heads,
-            Supplier<List<String>> fresh) {
+    GuideTable(String name, String title, String about, List<Head> heads, Supplier<List<String>> fresh) {
         super(new MigLayout("insets 0, fill, wrap 1, gapy 4", "[grow,fill]"));
         this.fresh = fresh;
+        Words words = Words.of("guide");
         heads.forEach(head -> model.addColumn(head.head()));
         for (int k = 0; k < heads.size(); k++) {
             table.getColumnModel().getColumn(k).setCellEditor(editor(heads.get(k), name));
@@ -71,26 +68,15 @@ final class GuideTable extends JPanel {
         add(WrappedText.of(about, "Ohmloom.soft", 0), "wmin 0");
         add(new JScrollPane(table), "grow, push");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 6"));
-        JButton more = new JButton(add);
+        JButton more = new JButton(words.get("add-row"));
         more.setName("add-" + name);
         more.addActionListener(event -> addRow());
-        JButton less = new JButton(remove);
+        JButton less = new JButton(words.get("remove-row"));
         less.setName("remove-" + name);
         less.addActionListener(event -> removeRow());
         buttons.add(more);
         buttons.add(less);
         add(buttons);
-        updateUI();
-    }
-
-    @Override
-    public final void updateUI() {
-        super.updateUI();
-        if (table != null) {
-            int high = table.getFontMetrics(table.getFont()).getHeight() + UIScale.scale(8);
-            table.setRowHeight(high);
-            table.setPreferredScrollableViewportSize(new java.awt.Dimension(UIScale.scale(620), VISIBLE_ROWS * high));
-        }
     }
 
     private int widest(Head head) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -23,8 +22,8 @@ import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.widget.FilterField;
+import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Samples;
-import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.words.Words;
 
 /** All lists behind tabs, with a filter above and, below, a line that says what a cell takes or what is wrong in it. */
@@ -38,7 +37,7 @@ public final class ListsPane extends JPanel {
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
     private final JTextField filter = new FilterField(14, "Filter rows", "Filter rows of the list", this::applyFilter);
-    private final JLabel hint = new JLabel(HINT);
+    private final HintLine hint = new HintLine("list-hint", HINT);
     private final transient List<SheetPane<?>> panes;
     private final List<SheetTable> elsewhere = new ArrayList<>();
     private final transient Words words = Words.of("lists");
@@ -78,8 +77,6 @@ public final class ListsPane extends JPanel {
         tabs.getAccessibleContext().setAccessibleName("Lists");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, filterBar());
         tabs.addChangeListener(event -> applyFilter());
-        hint.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        hint.setName("list-hint");
         add(tabs, "grow, push, hmin 80");
         add(hint, "growx, gap 10 10 4 4, wmin 0");
         desk.listen(this::hear);
@@ -140,7 +137,7 @@ public final class ListsPane extends JPanel {
                 desk.select(Selection.of(made.ids().subList(0, 1)));
                 front().requestFocusInWindow();
             } catch (IllegalArgumentException missing) {
-                say(String.valueOf(missing.getMessage()));
+                hint.say(String.valueOf(missing.getMessage()));
             }
         }
     }
@@ -169,7 +166,7 @@ public final class ListsPane extends JPanel {
     }
 
     private <R> SheetPane<R> pane(Sheet<R> sheet, Samples samples) {
-        return new SheetPane<>(sheet, desk, samples, this::say, this::choose);
+        return new SheetPane<>(sheet, desk, samples, hint::say, this::choose);
     }
 
     private JPanel filterBar() {
@@ -193,15 +190,6 @@ public final class ListsPane extends JPanel {
     private void applyFilter() {
         front().filter(filter.getText());
         addButton.setEnabled(!currentPane().sheet().adds().isEmpty());
-    }
-
-    private void say(String problem) {
-        boolean wrong = !problem.isEmpty();
-        hint.setText(wrong ? problem : HINT);
-        hint.setToolTipText(wrong ? problem : null);
-        hint.setIcon(wrong ? new SeverityIcon(org.ohmloom.review.Severity.ERROR) : null);
-        hint.putClientProperty(
-                FlatClientProperties.STYLE, "foreground: $" + (wrong ? "Ohmloom.error" : "Ohmloom.soft"));
     }
 
     private void choose(List<String> ids) {

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.personal;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.Map;
@@ -17,6 +16,7 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.widget.FormTable;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.WrappedText;
@@ -26,6 +26,7 @@ import org.ohmloom.workbench.words.Words;
 final class KeysTable extends JPanel {
 
     private static final long serialVersionUID = 1L;
+    private static final int WIDTH = 520;
     private static final int VISIBLE_ROWS = 12;
     private static final int HELD = KeyEvent.CTRL_DOWN_MASK | KeyEvent.ALT_DOWN_MASK | KeyEvent.META_DOWN_MASK;
 
@@ -39,7 +40,7 @@ final class KeysTable extends JPanel {
         super(new MigLayout("insets 0, fill, wrap 1, gapy 4", "[grow,fill]"));
         this.book = book;
         this.preferences = preferences;
-        table = new JTable(new Rows());
+        table = new FormTable(new Rows(), WIDTH, VISIBLE_ROWS);
         table.setName("keys");
         table.getAccessibleContext().setAccessibleName(words.get("keys"));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -60,17 +61,6 @@ final class KeysTable extends JPanel {
         add(said, "wmin 0");
         add(new JScrollPane(table), "grow, push");
         add(usual, "growx 0");
-        updateUI();
-    }
-
-    @Override
-    public final void updateUI() {
-        super.updateUI();
-        if (table != null) {
-            table.setRowHeight(table.getFontMetrics(table.getFont()).getHeight() + UIScale.scale(6));
-            table.setPreferredScrollableViewportSize(
-                    new java.awt.Dimension(UIScale.scale(520), VISIBLE_ROWS * table.getRowHeight()));
-        }
     }
 
     JTable table() {

@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.pinview;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.table.AbstractTableModel;
 import org.ohmloom.draw.CavityView;
@@ -10,6 +11,7 @@ import org.ohmloom.model.CavityGrid;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
+import org.ohmloom.workbench.words.Words;
 
 /** The cavities of a connector in the rows and columns they lie in. */
 final class CavityModel extends AbstractTableModel {
@@ -49,8 +51,17 @@ final class CavityModel extends AbstractTableModel {
                 || column >= places.get(row).size()) {
             return Optional.empty();
         }
-        String name = places.get(row).get(column);
-        return uses.stream().filter(use -> use.cavity().name().equals(name)).findFirst();
+        return use(places.get(row).get(column));
+    }
+
+    /** The use of the cavity of that name. */
+    Optional<CavityUse> use(String cavity) {
+        return uses.stream().filter(use -> use.cavity().name().equals(cavity)).findFirst();
+    }
+
+    /** What cannot stay so, as a person reads it. */
+    static String said(Words words, CavityUse.Clash clash) {
+        return words.get("clash." + clash.name().toLowerCase(Locale.ROOT));
     }
 
     /** Everything that cannot stay as it is. */

@@ -8,7 +8,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.util.List;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.accessibility.AccessibleContext;
@@ -139,19 +139,13 @@ final class CavityRenderer extends JComponent implements TableCellRenderer {
             g.setColor(chosen ? fore : Tone.SOFT.colour());
             g.drawString(words.get("plugged"), pad, y);
         }
-        if (!each.clashes().isEmpty()) {
-            String clash = words.get("clash." + first(each));
+        each.clashes().stream().min(Comparator.naturalOrder()).ifPresent(clash -> {
             g.setColor(Tone.ERROR.colour());
-            g.drawString(fitted(clash, metrics, pad), pad, getHeight() - UIScale.scale(PAD) - metrics.getDescent());
-        }
-    }
-
-    private static String first(CavityUse use) {
-        return List.copyOf(use.clashes()).stream()
-                .min(java.util.Comparator.naturalOrder())
-                .orElseThrow()
-                .name()
-                .toLowerCase(java.util.Locale.ROOT);
+            g.drawString(
+                    fitted(CavityModel.said(words, clash), metrics, pad),
+                    pad,
+                    getHeight() - UIScale.scale(PAD) - metrics.getDescent());
+        });
     }
 
     private String fitted(String text, FontMetrics metrics, int left) {

@@ -29,6 +29,7 @@ import org.ohmloom.workbench.words.Words;
 final class CavityTable extends JTable {
 
     private static final long serialVersionUID = 1L;
+    private static final int LEAST_HEIGHT = 82;
     private static final int LEAST_WIDTH = 100;
     private static final int MOST_WIDTH = 150;
 
@@ -76,7 +77,8 @@ final class CavityTable extends JTable {
 
     /** Gives rows and columns their sizes. */
     void arrange() {
-        setRowHeight(Math.max(PinViewPane.rowHeight(), getFontMetrics(getFont()).getHeight() * 4 + UIScale.scale(14)));
+        setRowHeight(
+                Math.max(UIScale.scale(LEAST_HEIGHT), getFontMetrics(getFont()).getHeight() * 4 + UIScale.scale(14)));
         int count = Math.max(1, getColumnCount());
         int room = getParent() == null ? 0 : getParent().getWidth() / count;
         int width = Math.max(UIScale.scale(LEAST_WIDTH), Math.min(UIScale.scale(MOST_WIDTH), room));
@@ -134,9 +136,7 @@ final class CavityTable extends JTable {
         takeUp(Optional.empty());
         Connector connector = cavities.connector().orElseThrow();
         String name = to.cavity().name();
-        Optional<CavityUse> source = cavities.uses().stream()
-                .filter(use -> use.cavity().name().equals(from))
-                .findFirst();
+        Optional<CavityUse> source = cavities.use(from);
         if (from.equals(name) || source.isEmpty() || source.get().ends().isEmpty()) {
             return;
         }

@@ -1,7 +1,6 @@
 package org.ohmloom.workbench.pinview;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
@@ -33,9 +32,10 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.Choices;
+import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
-import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
@@ -56,7 +56,7 @@ public final class PinViewPane extends StudyTab {
     private final DefaultListModel<EndOfWire> ends = new DefaultListModel<>();
     private final JList<EndOfWire> loose = new JList<>(ends);
     private final JLabel about = new JLabel(" ");
-    private final JLabel clashes = new JLabel(" ");
+    private final HintLine clashes = new HintLine("pin-view-clashes", words.get("keys"));
     private final JButton fill = new JButton(words.get("fill"));
     private final JButton plug = new JButton(words.get("plug"));
     private final JButton lift = new JButton(words.get("lift"));
@@ -75,7 +75,6 @@ public final class PinViewPane extends StudyTab {
         middle.add(board, "grow, push");
         middle.add(beside(), "grow");
         add(middle, "grow, push");
-        clashes.setName("pin-view-clashes");
         add(clashes, "growx, gap 10 10 4 4, wmin 0");
         cavities.getSelectionModel().addListSelectionListener(event -> chosenCavity());
         cavities.getColumnModel().getSelectionModel().addListSelectionListener(event -> chosenCavity());
@@ -273,18 +272,10 @@ public final class PinViewPane extends StudyTab {
     }
 
     private void showClashes() {
-        List<CavityUse> wrong = model.clashing();
-        clashes.setForeground((wrong.isEmpty() ? Tone.SOFT : Tone.ERROR).colour());
-        clashes.setText(
-                wrong.isEmpty()
-                        ? words.get("keys")
-                        : wrong.stream()
-                                .flatMap(use -> use.clashes().stream()
-                                        .map(clash -> use.cavity().name() + ": "
-                                                + words.get(
-                                                        "clash." + clash.name().toLowerCase(java.util.Locale.ROOT))))
-                                .collect(Collectors.joining("; ")));
-        clashes.setToolTipText(clashes.getText());
+        clashes.say(model.clashing().stream()
+                .flatMap(use -> use.clashes().stream()
+                        .map(clash -> use.cavity().name() + ": " + CavityModel.said(words, clash)))
+                .collect(Collectors.joining("; ")));
     }
 
     private void fillChooser(Optional<Harness> now) {
@@ -292,22 +283,11 @@ public final class PinViewPane extends StudyTab {
                 .flatMap(harness -> harness.connectors().all().stream())
                 .map(connector -> connector.id() + " " + connector.name())
                 .toList();
-        List<String> there = new ArrayList<>();
-        for (int k = 0; k < chooser.getItemCount(); k++) {
-            there.add(chooser.getItemAt(k));
-        }
-        if (!wanted.equals(there)) {
-            Object chosen = chooser.getSelectedItem();
-            filling = true;
-            try {
-                chooser.removeAllItems();
-                wanted.forEach(chooser::addItem);
-                if (wanted.contains(chosen)) {
-                    chooser.setSelectedItem(chosen);
-                }
-            } finally {
-                filling = false;
-            }
+        filling = true;
+        try {
+            Choices.put(chooser, wanted);
+        } finally {
+            filling = false;
         }
     }
 
@@ -346,10 +326,5 @@ public final class PinViewPane extends StudyTab {
                     .findFirst();
         }
         return Optional.empty();
-    }
-
-    /** Height of a row of cavities, px. */
-    static int rowHeight() {
-        return UIScale.scale(82);
     }
 }

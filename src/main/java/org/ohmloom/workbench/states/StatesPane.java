@@ -2,7 +2,6 @@ package org.ohmloom.workbench.states;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,7 +9,6 @@ import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -28,6 +26,8 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.Choices;
+import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Words;
 
@@ -57,7 +57,7 @@ public final class StatesPane extends StudyTab {
     };
     private final JTable resultTable = new JTable(results);
     private final JScrollPane resultScroll = new JScrollPane(resultTable);
-    private final JLabel hint = new JLabel(" ");
+    private final HintLine hint = new HintLine("states-hint", words.get("keys"));
     private boolean filling;
 
     /** A pane. */
@@ -65,7 +65,7 @@ public final class StatesPane extends StudyTab {
         super(new BorderLayout());
         this.desk = desk;
         this.model = new MatrixModel(words, desk::apply);
-        this.table = new MatrixTable(model, words, this::say);
+        this.table = new MatrixTable(model, words, hint::say);
         setName("view-" + KEY);
         add(head(), BorderLayout.NORTH);
         JPanel middle = new JPanel(new MigLayout("insets 0, fill, gap 0, hidemode 3", "[grow,fill][]"));
@@ -78,10 +78,8 @@ public final class StatesPane extends StudyTab {
         resultTable.setFillsViewportHeight(true);
         middle.add(resultScroll, "growy, w 42%:46%:50%");
         add(middle, BorderLayout.CENTER);
-        hint.setName("states-hint");
         hint.setBorder(javax.swing.BorderFactory.createEmptyBorder(4, 10, 4, 10));
         add(hint, BorderLayout.SOUTH);
-        say("");
     }
 
     private JComponent head() {
@@ -145,17 +143,10 @@ public final class StatesPane extends StudyTab {
         int column = table.getSelectedColumn() - MatrixModel.FIRST;
         List<OperatingState> states = model.states();
         if (column < 0 || column >= states.size()) {
-            say(words.get("select-state"));
+            hint.say(words.get("select-state"));
             return Optional.empty();
         }
         return Optional.of(states.get(column));
-    }
-
-    private void say(String problem) {
-        boolean wrong = !problem.isEmpty();
-        hint.setText(wrong ? problem : words.get("keys"));
-        hint.setToolTipText(hint.getText());
-        hint.setForeground((wrong ? Tone.ERROR : Tone.SOFT).colour());
     }
 
     @Override
@@ -242,14 +233,8 @@ public final class StatesPane extends StudyTab {
         filling = true;
         try {
             for (JComboBox<String> chooser : List.of(one, other)) {
-                List<String> there = new ArrayList<>();
-                for (int k = 0; k < chooser.getItemCount(); k++) {
-                    there.add(chooser.getItemAt(k));
-                }
-                if (!there.equals(names)) {
-                    int index = Math.max(chooser == one ? 0 : 1, chooser.getSelectedIndex());
-                    chooser.removeAllItems();
-                    names.forEach(chooser::addItem);
+                int index = Math.max(chooser == one ? 0 : 1, chooser.getSelectedIndex());
+                if (Choices.put(chooser, names)) {
                     chooser.setSelectedIndex(Math.min(index, names.size() - 1));
                 }
             }

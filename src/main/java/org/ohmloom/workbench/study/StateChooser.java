@@ -3,11 +3,11 @@ package org.ohmloom.workbench.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import org.ohmloom.model.StateId;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.widget.Choices;
 
 /** Chooses the operating state whose numbers are shown. */
 public final class StateChooser extends JComboBox<StateChooser.Choice> {
@@ -56,9 +56,7 @@ public final class StateChooser extends JComboBox<StateChooser.Choice> {
                 .forEach(state -> choices.add(new Choice(Optional.of(state.id()), state.name()))));
         quiet = true;
         try {
-            if (!choices.equals(shown())) {
-                setModel(new DefaultComboBoxModel<>(choices.toArray(Choice[]::new)));
-            }
+            Choices.put(this, choices);
             choices.stream()
                     .filter(choice -> choice.state().equals(desk.view().state()))
                     .findFirst()
@@ -67,13 +65,5 @@ public final class StateChooser extends JComboBox<StateChooser.Choice> {
         } finally {
             quiet = false;
         }
-    }
-
-    private List<Choice> shown() {
-        List<Choice> all = new ArrayList<>();
-        for (int k = 0; k < getItemCount(); k++) {
-            all.add(getItemAt(k));
-        }
-        return all;
     }
 }
