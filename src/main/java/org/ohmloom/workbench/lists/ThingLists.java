@@ -8,19 +8,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.ohmloom.edit.CavityEdits;
+import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.Field;
 import org.ohmloom.edit.NewDevice;
 import org.ohmloom.edit.NewThing;
 import org.ohmloom.edit.PutElements;
+import org.ohmloom.model.Cavity;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Element;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Part;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.sheet.Adding;
 import org.ohmloom.workbench.sheet.CellEdit;
 import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.words.Words;
 
@@ -113,8 +120,8 @@ final class ThingLists {
                 Map.of(
                         "Connector", of.renaming(),
                         "Name", of.edit(Field.of("name"), words.get("name")),
-                        "Mates with", mates(),
-                        "Cavities", cavityNames(),
+                        "Mates with", typed(ThingLists::mate, CavityEdits::mate),
+                        "Cavities", typed(ThingLists::cavityNames, CavityEdits::names),
                         "Stands", of.edit(Field.of("limitCelsius", Unit.DEGREE_CELSIUS), words.get("stands")),
                         "At", of.edit(Field.of("at"), words.get("at")),
                         "Housing", of.edit(Field.of("part"), words.get("part")),
@@ -127,53 +134,33 @@ final class ThingLists {
                 adds(NewThing.CONNECTOR));
     }
 
-    private CellEdit<ConnectorSheet.Row> mates() {
-        return new CellEdit<>() {
-            @Override
-            public String start(ConnectorSheet.Row row) {
-                return row.connector()
-                        .component()
-                        .map(id -> id.value())
-                        .or(() -> row.connector().mate().map(id -> id.value()))
-                        .orElse("");
-            }
-
-            @Override
-            public Edit parse(List<ConnectorSheet.Row> rows, String typed) {
-                return single(
-                        rows,
-                        row -> CavityEdits.mate(
-                                harness.get().orElseThrow(), row.connector().id(), typed));
-            }
-        };
+    /** Makes the edit of what was typed of a connector. */
+    private interface Typing {
+        Edit of(Harness harness, ConnectorId connector, String typed);
     }
 
-    private CellEdit<ConnectorSheet.Row> cavityNames() {
-        return new CellEdit<>() {
-            @Override
-            public String start(ConnectorSheet.Row row) {
-                return String.join(
-                        ", ",
-                        row.connector().cavities().stream()
-                                .map(cavity -> cavity.name())
-                                .toList());
-            }
-
-            @Override
-            public Edit parse(List<ConnectorSheet.Row> rows, String typed) {
-                return single(
-                        rows,
-                        row -> CavityEdits.names(
-                                harness.get().orElseThrow(), row.connector().id(), typed));
-            }
-        };
+    private CellEdit<ConnectorSheet.Row> typed(Function<Connector, String> start, Typing typing) {
+        return ColumnEdits.of(
+                row -> true, row -> start.apply(row.connector()), ConnectorSheet.Row::connector, (connectors, text) -> {
+                    List<Edit> edits = connectors.stream()
+                            .map(each -> typing.of(harness.get().orElseThrow(), each.id(), text))
+                            .toList();
+                    return edits.size() == 1
+                            ? edits.get(0)
+                            : new Compound(words.get("set-connectors", edits.size()), edits);
+                });
     }
 
-    private Edit single(List<ConnectorSheet.Row> rows, Function<ConnectorSheet.Row, Edit> edit) {
-        List<Edit> edits = rows.stream().map(edit).toList();
-        return edits.size() == 1
-                ? edits.get(0)
-                : new org.ohmloom.edit.Compound(words.get("set-connectors", rows.size()), edits);
+    private static String mate(Connector connector) {
+        return connector
+                .component()
+                .map(ElementId::value)
+                .or(() -> connector.mate().map(ElementId::value))
+                .orElse("");
+    }
+
+    private static String cavityNames(Connector connector) {
+        return connector.cavities().stream().map(Cavity::name).collect(Collectors.joining(", "));
     }
 
     Sheet<ComponentSheet.Row> components() {

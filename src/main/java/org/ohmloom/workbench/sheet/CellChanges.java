@@ -3,6 +3,7 @@ package org.ohmloom.workbench.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
 
@@ -26,7 +27,17 @@ public record CellChanges(String what, List<Cell> cells) {
      */
     public record Cell(String row, String column, String before, String after, String problem, Optional<Edit> edit) {
 
-        static Cell refused(String row, String column, String before, String after, String problem) {
+        /** A cell with what is parsed for it, or with why that cannot be. */
+        public static Cell of(String row, String column, String before, String after, Supplier<Edit> parse) {
+            try {
+                return new Cell(row, column, before, after, "", Optional.of(parse.get()));
+            } catch (IllegalArgumentException unfit) {
+                return refused(row, column, before, after, String.valueOf(unfit.getMessage()));
+            }
+        }
+
+        /** A cell that cannot change. */
+        public static Cell refused(String row, String column, String before, String after, String problem) {
             return new Cell(row, column, before, after, problem, Optional.empty());
         }
     }
@@ -67,20 +78,11 @@ public record CellChanges(String what, List<Cell> cells) {
     static Optional<Cell> cell(SheetModel<?> model, int row, int column, String text) {
         String title = model.column(column).title();
         String before = model.text(row, column);
-        try {
-            boolean same = text.equals(before)
-                    || text.equals(model.getValueAt(row, column).exact());
-            return same
-                    ? Optional.empty()
-                    : Optional.of(new Cell(
-                            model.id(row),
-                            title,
-                            before,
-                            text,
-                            "",
-                            Optional.of(model.parse(List.of(row), column, text))));
-        } catch (IllegalArgumentException unfit) {
-            return Optional.of(Cell.refused(model.id(row), title, before, text, String.valueOf(unfit.getMessage())));
-        }
+        boolean same =
+                text.equals(before) || text.equals(model.getValueAt(row, column).exact());
+        return same
+                ? Optional.empty()
+                : Optional.of(
+                        Cell.of(model.id(row), title, before, text, () -> model.parse(List.of(row), column, text)));
     }
 }

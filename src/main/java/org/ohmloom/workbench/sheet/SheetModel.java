@@ -1,6 +1,8 @@
 package org.ohmloom.workbench.sheet;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.table.AbstractTableModel;
@@ -21,6 +23,8 @@ public final class SheetModel<R> extends AbstractTableModel {
     private final transient List<Column<R>> columns;
     private final transient Consumer<Edit> edits;
     private transient List<R> rows = List.of();
+    private transient List<String> ids = List.of();
+    private transient Map<String, Integer> places = Map.of();
     private boolean current = true;
 
     /**
@@ -36,10 +40,15 @@ public final class SheetModel<R> extends AbstractTableModel {
 
     /** Shows other rows; those of before when the ids are the same. */
     public void show(List<R> changed, boolean upToDate) {
-        List<String> before = ids();
+        List<String> before = ids;
         rows = List.copyOf(changed);
+        ids = rows.stream().map(sheet::key).toList();
+        places = new HashMap<>();
+        for (int k = 0; k < ids.size(); k++) {
+            places.putIfAbsent(ids.get(k), k);
+        }
         current = upToDate;
-        if (ids().equals(before)) {
+        if (ids.equals(before)) {
             if (!rows.isEmpty()) {
                 fireTableRowsUpdated(0, rows.size() - 1);
             }
@@ -58,7 +67,7 @@ public final class SheetModel<R> extends AbstractTableModel {
     }
 
     String id(int row) {
-        return sheet.key(rows.get(row));
+        return ids.get(row);
     }
 
     /** Ids of the elements that are selected with a row. */
@@ -73,11 +82,7 @@ public final class SheetModel<R> extends AbstractTableModel {
 
     /** Place of the row about an element; -1 when there is none. */
     public int rowOf(String id) {
-        return ids().indexOf(id);
-    }
-
-    private List<String> ids() {
-        return rows.stream().map(sheet::key).toList();
+        return places.getOrDefault(id, -1);
     }
 
     /** The text editing of a cell starts from. */

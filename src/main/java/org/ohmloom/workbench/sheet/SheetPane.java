@@ -45,7 +45,7 @@ public final class SheetPane<R> extends JPanel {
         table.getTableHeader().getAccessibleContext().setAccessibleName("Columns of " + sheet.title());
         table.getSelectionModel().addListSelectionListener(event -> {
             if (!quiet && !event.getValueIsAdjusting() && table.getSelectedRowCount() > 0) {
-                chosen.accept(selectedAbout());
+                chosen.accept(chosenIds());
             }
         });
         JScrollPane scroll = new JScrollPane(table);
@@ -98,17 +98,12 @@ public final class SheetPane<R> extends JPanel {
 
     /** Ids of the elements the selected rows are about, in the order shown. */
     public List<String> chosenIds() {
-        return selectedAbout();
+        return about(IntStream.of(table.getSelectedRows()));
     }
 
     /** Ids of the elements all rows are about that are shown, in the order shown. */
     public List<String> shownIds() {
-        return IntStream.range(0, table.getRowCount())
-                .map(table::convertRowIndexToModel)
-                .boxed()
-                .flatMap(row -> model.about(row).stream())
-                .distinct()
-                .toList();
+        return about(IntStream.range(0, table.getRowCount()));
     }
 
     private void selectRows(List<String> ids, boolean scroll) {
@@ -129,9 +124,8 @@ public final class SheetPane<R> extends JPanel {
         }
     }
 
-    private List<String> selectedAbout() {
-        return IntStream.of(table.getSelectedRows())
-                .map(table::convertRowIndexToModel)
+    private List<String> about(IntStream shown) {
+        return shown.map(table::convertRowIndexToModel)
                 .boxed()
                 .flatMap(row -> model.about(row).stream())
                 .distinct()

@@ -114,16 +114,10 @@ final class MatrixModel extends AbstractTableModel {
         String before = String.valueOf(getValueAt(row, column));
         String head = getColumnName(column);
         String name = row < subjects.size() ? subjects.get(row).text() : "";
-        if (text.strip().equals(before)) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(new CellChanges.Cell(
-                    name, head, before, text, "", Optional.of(parse(List.of(new int[] {row, column}), text))));
-        } catch (IllegalArgumentException unfit) {
-            return Optional.of(new CellChanges.Cell(
-                    name, head, before, text, String.valueOf(unfit.getMessage()), Optional.empty()));
-        }
+        return text.strip().equals(before)
+                ? Optional.empty()
+                : Optional.of(CellChanges.Cell.of(
+                        name, head, before, text, () -> parse(List.of(new int[] {row, column}), text)));
     }
 
     @Override

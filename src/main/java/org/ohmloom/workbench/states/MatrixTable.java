@@ -231,8 +231,7 @@ final class MatrixTable extends JTable {
                 if (row < getRowCount() && column < getColumnCount()) {
                     matrix.change(row, column, texts[m]).ifPresent(cells::add);
                 } else {
-                    cells.add(new CellChanges.Cell(
-                            "", "", "", texts[m], words.get("no-cell"), java.util.Optional.empty()));
+                    cells.add(CellChanges.Cell.refused("", "", "", texts[m], words.get("no-cell")));
                 }
             }
         }
