@@ -29,6 +29,7 @@ import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Results;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneDialog;
+import org.ohmloom.workbench.widget.ReadRows;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
@@ -62,15 +63,7 @@ final class FixPane extends JPanel {
         this.trial = new LatestWins<>("fix", calculation::of, Duration.ZERO, delivery, this::receive);
         add(WrappedText.of(fix.label().replace("mm2", "mm²"), "Label.foreground", 0), "wmin 0");
         DefaultTableModel rows =
-                new DefaultTableModel(
-                        new Object[] {words.get("thing"), words.get("what"), words.get("now"), words.get("then")}, 0) {
-                    private static final long serialVersionUID = 1L;
-
-                    @Override
-                    public boolean isCellEditable(int row, int column) {
-                        return false;
-                    }
-                };
+                new ReadRows(List.of(words.get("thing"), words.get("what"), words.get("now"), words.get("then")));
         ElementChanges.between(before, fix.apply(before)).forEach(each -> addRows(rows, each));
         table = new JTable(rows);
         table.setName("fix-changes");

@@ -24,6 +24,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.workbench.widget.PaneDialog;
+import org.ohmloom.workbench.widget.ReadRows;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.Words;
@@ -71,14 +72,7 @@ final class RenamePane extends JPanel {
                 + "</html>");
         help.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
         add(help, "skip 1, wmin 0, w 480");
-        lines = new DefaultTableModel(new Object[] {words.get("now"), words.get("then"), words.get("because")}, 0) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public boolean isCellEditable(int row, int column) {
-                return false;
-            }
-        };
+        lines = new ReadRows(List.of(words.get("now"), words.get("then"), words.get("because")));
         JTable table = new JTable(lines);
         table.setName("rename-lines");
         table.getAccessibleContext().setAccessibleName(words.get("rename-lines"));

@@ -28,6 +28,7 @@ import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.widget.HintLine;
+import org.ohmloom.workbench.widget.ReadRows;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Words;
 
@@ -47,14 +48,7 @@ public final class StatesPane extends StudyTab {
     private final JComboBox<String> one = new JComboBox<>();
     private final JComboBox<String> other = new JComboBox<>();
     private final JCheckBox differs = new JCheckBox(words.get("only-differences"));
-    private final DefaultTableModel results = new DefaultTableModel() {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public boolean isCellEditable(int row, int column) {
-            return false;
-        }
-    };
+    private final DefaultTableModel results = new ReadRows(List.of());
     private final JTable resultTable = new JTable(results);
     private final JScrollPane resultScroll = new JScrollPane(resultTable);
     private final HintLine hint = new HintLine("states-hint", words.get("keys"));

@@ -3,6 +3,7 @@ package org.ohmloom.workbench.window;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
@@ -14,6 +15,7 @@ import org.ohmloom.review.Cautions;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.ReadRows;
 
 /** Dialogs that show a text or a table to read. */
 final class TextDialogs {
@@ -49,14 +51,7 @@ final class TextDialogs {
     }
 
     static void keys(Component parent, CommandBook book) {
-        DefaultTableModel model = new DefaultTableModel(new String[] {"Command", "Keys", "What it does"}, 0) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public boolean isCellEditable(int row, int column) {
-                return false;
-            }
-        };
+        DefaultTableModel model = new ReadRows(List.of("Command", "Keys", "What it does"));
         book.all()
                 .forEach(command -> model.addRow(new Object[] {
                     command.name(), command.keys().map(Keys::text).orElse(""), command.about()
