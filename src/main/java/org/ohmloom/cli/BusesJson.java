@@ -54,9 +54,15 @@ final class BusesJson {
                 entry.put("pinVolts", point.pinVolts());
             });
         });
+        item.objects("byVoltage", calibration.byVoltage(), (CurvePoint point, JsonObjectWriter entry) -> {
+            entry.put("pinVolts", point.pinVolts());
+            entry.put("value", point.value());
+        });
         calibration.resolution().ifPresent(step -> {
             item.put("coarsestStep", step.coarsest());
             item.put("coarsestStepAt", step.coarsestAt());
+            item.put("stepAtLowest", step.atLowest());
+            item.put("stepAtHighest", step.atHighest());
         });
         item.texts(
                 "problems",

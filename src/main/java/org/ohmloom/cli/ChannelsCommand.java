@@ -16,6 +16,7 @@ import org.ohmloom.signal.pins.Preferences;
 import org.ohmloom.signal.unit.ChannelPlan;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.JsonText;
+import org.ohmloom.tables.WireTables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -26,7 +27,12 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "channels",
         mixinStandardHelpOptions = true,
-        description = "Plans which sensor or output goes to which pin of which control unit and prints the plan.")
+        description = "Plans which sensor or output goes to which pin of which control unit and prints the plan.",
+        footer = {
+            "",
+            "JSON has channels[]: id, unit, pin, sensor (or load, relay), direction, supplyPin, returnPin,",
+            "suggestedHertz and rateHertz. 'check --format json' has them with what was checked of each."
+        })
 final class ChannelsCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "FILE", description = "A harness file, *.harness.json.")
@@ -58,7 +64,8 @@ final class ChannelsCommand implements Callable<Integer> {
             out.println(JsonText.object(root -> {
                 root.put("harness", harness.titleBlock().number());
                 root.put("possible", found);
-                ChannelsText.write(harness, plan.channels(), root);
+                ChannelsJson.write(
+                        harness, plan.channels(), WireTables.bundled().signals(), root);
             }));
         } else {
             ChannelsText.print(plan, out);

@@ -1,20 +1,11 @@
 package org.ohmloom.cli;
 
 import java.io.PrintWriter;
-import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
-import org.ohmloom.model.Channel;
-import org.ohmloom.model.ComponentId;
-import org.ohmloom.model.Harness;
-import org.ohmloom.model.Measurement;
-import org.ohmloom.model.Sensor;
 import org.ohmloom.signal.pins.PinPlan;
 import org.ohmloom.signal.unit.ChannelPlan;
-import org.ohmloom.store.JsonObjectWriter;
 import org.ohmloom.units.Formats;
 
-/** A plan of channels as text and as JSON. */
+/** A plan of channels as text. */
 final class ChannelsText {
 
     private ChannelsText() {}
@@ -62,30 +53,5 @@ final class ChannelsText {
         } else {
             out.println("No plan was found in the part of them looked at; lock some channels to their pins.");
         }
-    }
-
-    /** The channels: those of the plan, else those the units have. */
-    static void write(Harness harness, Map<ComponentId, List<Channel>> byUnit, JsonObjectWriter root) {
-        root.array(
-                "channels",
-                array -> byUnit.forEach((unit, channels) -> channels.forEach(channel -> array.object(item -> {
-                    item.put("id", channel.name());
-                    item.put("unit", unit.value());
-                    item.put("pin", channel.pin());
-                    item.put("sensor", channel.component().value());
-                    item.put("rateHertz", rateHertz(harness, channel));
-                    channel.supplyPin().ifPresent(pin -> item.put("supplyPin", pin));
-                    channel.returnPin().ifPresent(pin -> item.put("returnPin", pin));
-                }))));
-    }
-
-    /** The rate entered, Hz; empty where none is. */
-    private static OptionalDouble rateHertz(Harness harness, Channel channel) {
-        return harness.components().get(channel.component()).device() instanceof Sensor sensor
-                ? sensor.measurement()
-                        .flatMap(Measurement::use)
-                        .map(Measurement.Use::updateHertz)
-                        .orElse(OptionalDouble.empty())
-                : OptionalDouble.empty();
     }
 }

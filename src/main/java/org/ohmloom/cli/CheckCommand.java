@@ -21,7 +21,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "Analyses a harness and prints results and findings.")
+        description = "Analyses a harness and prints results and findings.",
+        footer = {
+            "",
+            "JSON is one object. channels[] has each channel with its pin, sensor, calibration, suggested rate, and",
+            "the checks of rate, bandwidth and bus; calibrations[] the rows of each curve; buses[] each data bus with",
+            "lengths, terminations, messages, load and worst response times; findings[] what is wrong. Keys are only",
+            "ever added; a value that is not known is null."
+        })
 final class CheckCommand implements Callable<Integer> {
 
     /** Forms of the output. */

@@ -55,6 +55,7 @@ final class CheckJson {
             SensorsText.write(analysis, states, root);
             LossesText.write(analysis, states, root);
             CouplingText.write(analysis, root);
+            ChannelsJson.write(analysis, root);
             BusesJson.write(analysis, root);
             ReadingsJson.write(analysis, root);
             root.array("findings", array -> analysis.findings()

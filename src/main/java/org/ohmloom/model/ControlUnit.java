@@ -108,27 +108,18 @@ public record ControlUnit(
 
     /** This unit with other pins. */
     public ControlUnit withPins(List<Pin> changed) {
-        return with(changed, groups, channels);
+        return withPlan(changed, channels);
     }
 
     /** This unit with other channels. */
     public ControlUnit withChannels(List<Channel> changed) {
-        return with(pins, groups, changed);
-    }
-
-    /** This unit with other groups of pins. */
-    public ControlUnit withGroups(List<PinGroup> changed) {
-        return with(pins, changed, channels);
+        return withPlan(pins, changed);
     }
 
     /** This unit with other pins and channels, changed together. */
     public ControlUnit withPlan(List<Pin> changedPins, List<Channel> changedChannels) {
-        return with(changedPins, groups, changedChannels);
-    }
-
-    private ControlUnit with(List<Pin> itsPins, List<PinGroup> itsGroups, List<Channel> itsChannels) {
         return new ControlUnit(
-                itsPins,
+                changedPins,
                 drawAmps,
                 groundToSensorReturnOhms,
                 groundToCaseOhms,
@@ -136,8 +127,8 @@ public record ControlUnit(
                 inputFarads,
                 inputOhms,
                 nameCharacters,
-                itsGroups,
-                itsChannels);
+                groups,
+                changedChannels);
     }
 
     /** Channels at a pin, as input, output, supply or return. */

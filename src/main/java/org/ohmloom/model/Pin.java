@@ -143,11 +143,6 @@ public record Pin(
         return with(name, use, Set.of(), List.of());
     }
 
-    /** This pin able to take up other roles too. */
-    public Pin capableOf(Collection<PinRole> roles) {
-        return with(PinUse.now(this), roles, uses);
-    }
-
     /** This pin reading in another way. */
     public Pin reading(Optional<InputStage> changed) {
         return with(

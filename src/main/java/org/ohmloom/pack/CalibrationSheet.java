@@ -38,6 +38,13 @@ final class CalibrationSheet {
             Column.code("Of"),
             Column.number("At the pin", Unit.VOLT, 4));
 
+    private static final List<Column> BY_VOLTAGE = List.of(
+            Column.code("Sensor"),
+            Column.code("Read by"),
+            Column.number("At the pin", Unit.VOLT, 4),
+            Column.count("Stands for", 3),
+            Column.code("In"));
+
     private final Analysis analysis;
     private final SceneFonts fonts;
 
@@ -78,6 +85,14 @@ final class CalibrationSheet {
                         .map(point -> row(reading, calibration, point))
                         .toList(),
                 ""));
+        List<CurvePoint> byVoltage = calibration.byVoltage();
+        if (!byVoltage.isEmpty()) {
+            blocks.add(new Block.Table(
+                    "values-by-voltage",
+                    BY_VOLTAGE,
+                    byVoltage.stream().map(point -> typed(reading, point)).toList(),
+                    ""));
+        }
         return blocks;
     }
 
@@ -98,7 +113,8 @@ final class CalibrationSheet {
                 .ifPresent(step -> facts.add(new Block.Fact(
                         "Step",
                         Formats.number(step.coarsest()) + " " + measurement.unit() + " at "
-                                + Formats.number(step.coarsestAt()) + ": " + step.formula())));
+                                + Formats.number(step.coarsestAt()) + "; at the ends " + Formats.number(step.atLowest())
+                                + " and " + Formats.number(step.atHighest()) + ": " + step.formula())));
         reading.rate().hertz().ifPresent(hertz -> facts.add(new Block.Fact("Sent", Formats.hertz(hertz))));
         reading.rate()
                 .timeConstantSeconds()
@@ -107,6 +123,15 @@ final class CalibrationSheet {
                         Formats.seconds(seconds) + ", " + reading.rate().timeConstantSource())));
         calibration.problems().forEach(problem -> facts.add(new Block.Fact("Mind", problem.words())));
         return facts;
+    }
+
+    private static Row typed(ChannelReading reading, CurvePoint point) {
+        return Row.of(
+                Cell.text(reading.channel().component().id().value()),
+                Cell.text(reading.channel().at()),
+                Cell.number(point.pinVolts()),
+                Cell.number(point.value()),
+                Cell.text(reading.channel().measurement().map(Measurement::unit)));
     }
 
     private static Row row(ChannelReading reading, SensorCalibration calibration, CurvePoint point) {

@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.review.Cautions;
@@ -60,6 +64,40 @@ class ChannelsCommandTest {
         assertEquals(2, run.status());
         assertTrue(run.err().contains("did you mean 'main-unit'?"), run.err());
         assertFalse(Files.exists(copy));
+    }
+
+    /** B1 can change within 20 ms: 10/(2 pi 0.02) = 79.6, so 100 Hz; it is sent at 50 Hz and its input is filtered at 20 Hz. */
+    @Test
+    void checkHasEachChannelWithItsRateAndChecks() throws IOException {
+        CommandRun run = CommandRun.of(
+                "check",
+                "src/main/resources/org/ohmloom/review/examples/update-rate-unfit/triggers.harness.json",
+                "--format",
+                "json");
+        JsonNode channels = new ObjectMapper().readTree(run.out()).get("channels");
+        assertEquals(2, channels.size());
+        JsonNode slow = channels.get(0);
+        assertEquals("U1 A1 B1 input", words(slow, "unit", "pin", "sensor", "direction"));
+        assertEquals("REF true too-slow kept", words(slow, "supplyPin", "wired", "rateCheck", "bandwidthCheck"));
+        assertEquals(100, slow.get("suggestedHertz").asDouble());
+        assertEquals(50, slow.get("rateHertz").asDouble());
+        assertTrue(slow.get("busCheck").isNull() && slow.get("buses").isEmpty(), slow.toString());
+        assertEquals("share-of-supply", slow.get("calibration").get("gives").asText());
+        assertEquals("fast-enough", channels.get(1).get("rateCheck").asText());
+    }
+
+    @Test
+    void aPlanHasItsRatesToo() throws IOException {
+        CommandRun run = CommandRun.of("channels", PICKUP, "--format", "json");
+        JsonNode channels = new ObjectMapper().readTree(run.out()).get("channels");
+        for (JsonNode channel : channels) {
+            boolean input = channel.get("direction").asText().equals("input");
+            assertEquals(input, channel.path("rateHertz").asDouble() >= 1, channel.toString());
+        }
+    }
+
+    private static String words(JsonNode node, String... keys) {
+        return Stream.of(keys).map(key -> node.get(key).asText()).collect(Collectors.joining(" "));
     }
 
     private static int cautions(String text) {

@@ -66,7 +66,17 @@ class PinTest {
         assertThrows(IllegalArgumentException.class, () -> unit.withChannels(List.of(oil, oil.locked(true))));
         String message = assertThrows(
                         IllegalArgumentException.class,
-                        () -> unit.withGroups(List.of(new PinGroup("bank", List.of("AN2"), 3))))
+                        () -> new ControlUnit(
+                                List.of(input()),
+                                0.1,
+                                NONE,
+                                NONE,
+                                NONE,
+                                NONE,
+                                NONE,
+                                Optional.empty(),
+                                List.of(new PinGroup("bank", List.of("AN2"), 3)),
+                                List.of()))
                 .getMessage();
         assertEquals(
                 "group of pins bank names the pin 'AN2', which the unit does not have; did you mean 'AN1'?", message);

@@ -102,8 +102,29 @@ public record SensorCalibration(
         return new CurvePoint(value, signal, input.pinVolts(of.kind(), signal));
     }
 
+    /**
+     * What is typed into a unit that asks for values by voltage: the ends of a straight line, else voltages at the pin evenly apart over
+     * the use. Empty where no voltage is known at the pin.
+     */
+    public List<CurvePoint> byVoltage() {
+        List<CurvePoint> points = points();
+        if (points.isEmpty() || points.stream().anyMatch(each -> each.pinVolts().isEmpty())) {
+            return List.of();
+        }
+        double first = points.get(0).pinVolts().getAsDouble();
+        double last = points.get(points.size() - 1).pinVolts().getAsDouble();
+        SignalKind kind = curve.orElseThrow().kind();
+        List<CurvePoint> rows = new ArrayList<>();
+        for (double volts : Measurement.spread(Math.min(first, last), Math.max(first, last), isLine() ? 2 : OF_CURVE)) {
+            valueAt(volts)
+                    .ifPresent(value -> rows.add(
+                            new CurvePoint(value, input.signal(kind, volts).orElseThrow(), OptionalDouble.of(volts))));
+        }
+        return rows;
+    }
+
     /** The value a voltage at the pin stands for; empty where none does. */
-    public OptionalDouble valueAt(double pinVolts) {
+    private OptionalDouble valueAt(double pinVolts) {
         if (curve.isEmpty()) {
             return OptionalDouble.empty();
         }

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Measurement;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.Sensor;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.SignalTables;
 import org.ohmloom.units.Formats;
@@ -85,9 +87,14 @@ public record UpdateRate(
 
     /** The rate of a channel. */
     public static UpdateRate of(SensorChannel channel, SignalTables tables) {
-        Optional<Measurement.Use> use = channel.measurement().flatMap(Measurement::use);
+        return of(channel.sensor(), channel.pin(), tables);
+    }
+
+    /** The rate of a sensor that a pin reads. */
+    public static UpdateRate of(Sensor read, Pin pin, SignalTables tables) {
+        Optional<Measurement.Use> use = read.measurement().flatMap(Measurement::use);
         OptionalDouble entered = use.map(Measurement.Use::timeConstantSeconds).orElse(OptionalDouble.empty());
-        String sensing = channel.sensor().kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String sensing = read.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
         Optional<CitedValue> listed = tables.changeTime(sensing).map(each -> each.timeConstantSeconds());
         OptionalDouble tau = entered.isPresent()
                 ? entered
@@ -100,7 +107,7 @@ public record UpdateRate(
         OptionalDouble chosen = use.map(Measurement.Use::updateHertz).orElse(OptionalDouble.empty());
         OptionalDouble hertz = chosen.isPresent() ? chosen : suggested;
         OptionalDouble sensor = use.map(Measurement.Use::bandwidthHertz).orElse(OptionalDouble.empty());
-        OptionalDouble filter = channel.pin().input().orElse(InputStage.UNKNOWN).filterHertz();
+        OptionalDouble filter = pin.input().orElse(InputStage.UNKNOWN).filterHertz();
         OptionalDouble fastest = sensor.isPresent() && filter.isPresent()
                 ? OptionalDouble.of(Math.min(sensor.getAsDouble(), filter.getAsDouble()))
                 : sensor.isPresent() ? sensor : filter;
@@ -113,6 +120,20 @@ public record UpdateRate(
                 entered.isPresent() || chosen.isPresent() || sensor.isPresent()
                         ? remarks(tau, suggested, hertz, sensor, fastest)
                         : List.of());
+    }
+
+    /** Whether something of that kind is wrong with it. */
+    public boolean has(Kind kind) {
+        return remarks.stream().anyMatch(each -> each.kind() == kind);
+    }
+
+    /** Whether what swings faster than half the rate reaches the converter (Nyquist); false where either is not known. */
+    public boolean isAliased() {
+        return isAliased(hertz, fastestHertz);
+    }
+
+    private static boolean isAliased(OptionalDouble hertz, OptionalDouble fastest) {
+        return hertz.isPresent() && fastest.isPresent() && hertz.getAsDouble() <= 2 * fastest.getAsDouble();
     }
 
     private static List<Remark> remarks(
@@ -138,7 +159,7 @@ public record UpdateRate(
                                 + Formats.seconds(tau.getAsDouble()) + " has " + Formats.hertz(corner)));
             }
         }
-        if (hertz.isPresent() && fastest.isPresent() && hertz.getAsDouble() <= 2 * fastest.getAsDouble()) {
+        if (isAliased(hertz, fastest)) {
             remarks.add(new Remark(
                     Kind.ALIASED,
                     "is sent at " + Formats.hertz(hertz.getAsDouble()) + " only, but what swings at "

@@ -1,12 +1,14 @@
 package org.ohmloom.signal.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import org.ohmloom.graph.Network;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.WireId;
 import org.ohmloom.signal.bus.traffic.BusTraffic;
+import org.ohmloom.signal.bus.traffic.PackedMessage;
 import org.ohmloom.signal.bus.wiring.BusWiringStudy;
 import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.channel.SensorChannel;
@@ -25,6 +27,18 @@ public record SignalStudy(List<ChannelReading> channels, List<BusReading> buses)
     public SignalStudy {
         channels = List.copyOf(channels);
         buses = List.copyOf(buses);
+    }
+
+    /** A channel on each bus its unit is a node of. */
+    public List<ChannelOnBus> busesOf(SensorChannel channel) {
+        return buses.stream()
+                .filter(reading -> reading.bus().nodes().stream()
+                        .anyMatch(node -> node.unit().equals(channel.unit().id())))
+                .map(reading -> {
+                    Optional<PackedMessage> message = reading.traffic().messageOf(channel);
+                    return new ChannelOnBus(reading.bus(), message, message.flatMap(reading.traffic()::timingOf));
+                })
+                .toList();
     }
 
     /**

@@ -38,6 +38,18 @@ class ResponseTimesTest {
         assertEquals((format == FrameFormat.BASE ? 55 : 80) + 10 * dataBytes, most);
     }
 
+    /** The same formula in milliseconds at 125, 250, 500 and 1000 kbit/s: a base frame of 8 bytes, an extended one of 7. */
+    @ParameterizedTest
+    @CsvSource({"BASE,8,1.08,0.54,0.27,0.135", "BASE,0,0.44,0.22,0.11,0.055", "EXTENDED,7,1.2,0.6,0.3,0.15"})
+    void aFrameTakesSoLongAtEachBitRate(
+            FrameFormat format, int bytes, double at125, double at250, double at500, double at1000) {
+        Message message = Message.of("m", format, 1, bytes, 0.1);
+        assertEquals(at125, 1000 * message.longestSeconds(125_000), 1e-9);
+        assertEquals(at250, 1000 * message.longestSeconds(250_000), 1e-9);
+        assertEquals(at500, 1000 * message.longestSeconds(500_000), 1e-9);
+        assertEquals(at1000, 1000 * message.longestSeconds(1_000_000), 1e-9);
+    }
+
     /** Davis, Burns, Bril, Lukkien 2007, the example of three messages (from memory, recomputed). */
     @Test
     void theLowestOfThreeMessagesIsLateOnlyInItsSecondInstance() {

@@ -33,10 +33,36 @@ class SensorCalibrationTest {
         SensorCalibration ntc = of(Measurement.of("Coolant", "°C", -20, 110, NTC), thermistorPin(10), Optional.empty());
         ConverterInput input = ntc.input();
         assertEquals(2.5, input.pinVolts(SignalKind.RESISTANCE, 10_000).orElseThrow(), EXACT);
-        assertEquals(25, ntc.valueAt(2.5).orElseThrow(), EXACT);
-        assertTrue(ntc.valueAt(5).isEmpty());
         assertEquals(13, ntc.points().size());
         assertEquals(List.of(), ntc.problems());
+    }
+
+    /**
+     * The way back: voltages evenly apart, and at each the value that gives it. For 10 kohm over 10 kohm to 5 V 2.5 V stand for 25 deg C;
+     * from -20 to 70 deg C the pin has 5 R/(R + 10 kohm) with R = 10 kohm exp(3435 (1/T - 1/298.15)): 77.5 and 2.207 kohm, 4.43 to 0.90 V.
+     */
+    @Test
+    void valuesByVoltageAreTheWayBack() {
+        SensorCalibration ntc = of(Measurement.of("Coolant", "°C", -20, 70, NTC), thermistorPin(10), Optional.empty());
+        List<CurvePoint> rows = ntc.byVoltage();
+        assertEquals(13, rows.size());
+        double step =
+                rows.get(1).pinVolts().orElseThrow() - rows.get(0).pinVolts().orElseThrow();
+        for (int row = 0; row < rows.size(); row++) {
+            double volts = rows.get(row).pinVolts().orElseThrow();
+            assertEquals(rows.get(0).pinVolts().orElseThrow() + row * step, volts, EXACT);
+            double ohms = 10_000 * Math.exp(3435 * (1 / (rows.get(row).value() + 273.15) - 1 / 298.15));
+            assertEquals(5 * ohms / (ohms + 10_000), volts, 1e-6);
+        }
+        assertEquals(0.904, rows.get(0).pinVolts().orElseThrow(), 5e-4);
+        assertEquals(4.429, rows.get(12).pinVolts().orElseThrow(), 5e-4);
+        SensorCalibration line =
+                of(Measurement.of("Oil", "bar", 0, 10, TENTHS), analoguePin(10), Optional.of(reference()));
+        assertEquals(
+                List.of(
+                        new CurvePoint(0, 0.5, OptionalDouble.of(0.5)),
+                        new CurvePoint(10, 4.5, OptionalDouble.of(4.5))),
+                line.byVoltage());
     }
 
     /**

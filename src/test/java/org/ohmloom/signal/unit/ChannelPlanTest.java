@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.edit.Session;
 import org.ohmloom.graph.HarnessSketch;
@@ -56,7 +57,7 @@ class ChannelPlanTest {
                     "Speed", "1/min", 0, 6000, new Calibration.PulseLevels(0.3, NONE, NONE, OptionalDouble.of(1)))));
 
     private static Pin pin(String name, PinRole... roles) {
-        return Pin.of(name, roles[0]).capableOf(List.of(roles));
+        return new Pin(name, roles[0], Set.of(roles), NONE, NONE, NONE, NONE, NONE);
     }
 
     private static Pin limited(String name, double limitAmps, PinRole... roles) {
@@ -66,6 +67,25 @@ class ChannelPlanTest {
 
     private static ControlUnit unit(Pin... pins) {
         return new ControlUnit(List.of(pins), 0.2, NONE, NONE);
+    }
+
+    private static ControlUnit grouped(double limitAmps, Pin... pins) {
+        List<String> names = Stream.of(pins)
+                .filter(pin -> !pin.role().equals(PinRole.REFERENCE_SUPPLY)
+                        && !pin.role().equals(PinRole.SENSOR_RETURN))
+                .map(Pin::name)
+                .toList();
+        return new ControlUnit(
+                List.of(pins),
+                0.2,
+                NONE,
+                NONE,
+                NONE,
+                NONE,
+                NONE,
+                Optional.empty(),
+                List.of(new PinGroup("driver", names, limitAmps)),
+                List.of());
     }
 
     private static List<Channel> channels(Harness harness, String unit) {
@@ -145,11 +165,11 @@ class ChannelPlanTest {
     /** An output of 4 A and one of 10 A on a driver of 12 A together: pumps of 3 A and 8 A, 11 A, fit; a third of 3 A does not. */
     @Test
     void outputsKeepTheirOwnLimitAndThatOfTheirDriverUnlessLoadsExcludeEachOther() {
-        ControlUnit unit = unit(
-                        limited("H1", 4, PinRole.HIGH_SIDE_OUTPUT),
-                        limited("H2", 10, PinRole.HIGH_SIDE_OUTPUT),
-                        limited("H3", 4, PinRole.HIGH_SIDE_OUTPUT))
-                .withGroups(List.of(new PinGroup("driver", List.of("H1", "H2", "H3"), 12)));
+        ControlUnit unit = grouped(
+                12,
+                limited("H1", 4, PinRole.HIGH_SIDE_OUTPUT),
+                limited("H2", 10, PinRole.HIGH_SIDE_OUTPUT),
+                limited("H3", 4, PinRole.HIGH_SIDE_OUTPUT));
         HarnessSketch two =
                 new HarnessSketch().component("U1", unit).load("P1", 8, 12).load("P2", 3, 12);
         assertEquals(
@@ -302,10 +322,7 @@ class ChannelPlanTest {
                 pins.add(limited("P" + k, 2 + random.nextInt(2), roles.toArray(PinRole[]::new)));
             }
             pins.forEach(each -> cavities.add(each.name() + " " + each.name()));
-            sketch.component(
-                    unit,
-                    unit(pins.toArray(Pin[]::new))
-                            .withGroups(List.of(new PinGroup("all", List.of("P0", "P1", "P2"), 4))));
+            sketch.component(unit, grouped(4, pins.toArray(Pin[]::new)));
             int parted = 1 + random.nextInt(4);
             sketch.connector("X1" + unit, unit, cavities.subList(0, parted).toArray(String[]::new));
             sketch.connector("X2" + unit, unit, cavities.subList(parted, 5).toArray(String[]::new));

@@ -26,7 +26,9 @@ import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 import org.ohmloom.signal.bus.wiring.BusProblem.Kind;
+import org.ohmloom.tables.BusFigure;
 import org.ohmloom.tables.BusLimit;
+import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.WireTables;
 
 /** Buses of three and four nodes by hand, and the published limits and lengths. */
@@ -57,19 +59,46 @@ class BusWiringTest {
     /** Published limits: ISO 11898, CiA, SAE J1939-11, -14 as the documents named in can-limits.csv restate them. */
     @ParameterizedTest
     @CsvSource({
-        "iso-11898-2,1000,40,0.3",
-        "cia,1000,25,1.5",
-        "cia,500,100,5.5",
-        "cia,125,500,22",
-        "cia,50,1000,55",
-        "sae-j1939-11,250,40,1",
-        "sae-j1939-14,500,40,1",
-        "isolated,1000,37,0.3"
+        "iso-11898-2,1000,40,0.3,,30",
+        "cia,1000,25,1.5,7.5,",
+        "cia,500,100,5.5,27.5,",
+        "cia,125,500,22,110,",
+        "cia,50,1000,55,275,",
+        "sae-j1939-11,250,40,1,,30",
+        "sae-j1939-14,500,40,1,,30",
+        "isolated,1000,37,0.3,,",
+        "cia,800,50,2.5,12.5,",
+        "cia,100,650,,,",
+        "cia,10,5000,,,",
+        "isolated,500,130,,,",
+        "isolated,250,270,,,",
+        "isolated,125,570,,,",
+        "sae-j1939-15,250,40,3,,10",
+        "body-builder,125,,2,,32"
     })
-    void theLimitsAreThePublishedOnes(String set, double kilobits, double bus, double stub) {
+    void theLimitsAreThePublishedOnes(
+            String set, double kilobits, Double bus, Double stub, Double stubTotal, Double nodes) {
         BusLimit limit = TABLES.signals().limit(set, 1000 * kilobits).orElseThrow();
-        assertEquals(bus, limit.busMetres().orElseThrow().value(), EXACT);
-        assertEquals(stub, limit.stubMetres().orElseThrow().value(), EXACT);
+        assertEquals(1000 * kilobits, limit.bitsPerSecond(), EXACT);
+        assertEquals(Optional.ofNullable(bus), limit.busMetres().map(CitedValue::value));
+        assertEquals(Optional.ofNullable(stub), limit.stubMetres().map(CitedValue::value));
+        assertEquals(Optional.ofNullable(stubTotal), limit.stubTotalMetres().map(CitedValue::value));
+        assertEquals(Optional.ofNullable(nodes), limit.nodes().map(CitedValue::value));
+    }
+
+    /** ISO 11898-2 and SAE J1939-11: 120 ohm (108 to 132) at each end, so 60 ohm at rest; least load 45 ohm; load of 40 %. */
+    @Test
+    void theElectricalFiguresAreThePublishedOnes() {
+        assertEquals(120, figure(BusFigure.TERMINATION), EXACT);
+        assertEquals(108, figure(BusFigure.TERMINATION_LEAST), EXACT);
+        assertEquals(132, figure(BusFigure.TERMINATION_MOST), EXACT);
+        assertEquals(45, figure(BusFigure.LOAD_LEAST_OHMS), EXACT);
+        assertEquals(20_000, figure(BusFigure.RECEIVER_LEAST_OHMS), EXACT);
+        assertEquals(0.40, figure(BusFigure.LOAD_MOST), EXACT);
+    }
+
+    private static double figure(String item) {
+        return TABLES.signals().figure(item).value();
     }
 
     /** A rate between two rows is held against the stricter; above the highest nothing is listed. */
