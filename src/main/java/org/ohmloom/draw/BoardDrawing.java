@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
@@ -31,6 +32,7 @@ final class BoardDrawing {
     private final CardMaker maker;
     private final RunLabels labels;
     private final Optional<Strands> strands;
+    private final Function<String, Ink> inkOf;
     private final Map<BreakoutId, Board.Joint> joints = new HashMap<>();
     private final Set<BreakoutId> named = new HashSet<>();
     private final List<Item> items = new ArrayList<>();
@@ -44,7 +46,8 @@ final class BoardDrawing {
             Lettering lettering,
             CardMaker maker,
             RunLabels labels,
-            Optional<Strands> strands) {
+            Optional<Strands> strands,
+            Function<String, Ink> inkOf) {
         this.harness = harness;
         this.board = board;
         this.doors = doors;
@@ -54,6 +57,7 @@ final class BoardDrawing {
         this.maker = maker;
         this.labels = labels;
         this.strands = strands;
+        this.inkOf = inkOf;
         board.joints().forEach(each -> joints.put(each.id(), each));
         for (Board.Run run : board.runs()) {
             named.add(run.far());
@@ -175,12 +179,13 @@ final class BoardDrawing {
         Extent around = Extent.around(line.points());
         boolean open = strands.isPresent() && around.heightMm() < line.widthMm();
         double half = line.widthMm() / 2;
+        Ink ink = line.ink() == Ink.BUNDLE ? inkOf.apply(element) : line.ink();
         Mark mark = open
                 ? new Box(
                         new Extent(around.leftMm(), around.topMm() - half, around.rightMm(), around.bottomMm() + half),
                         0,
-                        Fill.of(line.ink()))
-                : line;
+                        Fill.of(ink))
+                : new Line(line.points(), line.widthMm(), ink, line.pattern());
         items.add(Item.of(Layer.BUNDLES, mark, element, text));
     }
 

@@ -48,7 +48,7 @@ final class BoardMaker {
         this.harness = harness;
         this.lettering = lettering;
         this.wires = options.wires();
-        this.figures = new Figures(harness, analysis, state, options.numbers());
+        this.figures = new Figures(harness, analysis, state, options);
         this.ties = new Ties(harness);
         this.detail = detail;
         this.maker =
@@ -86,7 +86,8 @@ final class BoardMaker {
 
     /** The key for a room of that width, mm, with the marks along runs or without. */
     List<Item> legend(double roomMm, boolean symbols) {
-        return Legend.items(harness, wires, true, symbols && detail.isPresent(), lettering, roomMm);
+        return Legend.items(
+                harness, wires && figures.scale().isEmpty(), true, symbols && detail.isPresent(), lettering, roomMm);
     }
 
     /**
@@ -104,7 +105,8 @@ final class BoardMaker {
         Doors doors = new Doors(board, maker, texts, planned);
         Optional<Strands> strands = wires ? Optional.of(strands(board, doors)) : Optional.empty();
         List<Item> items = new ArrayList<>(
-                new BoardDrawing(harness, board, doors, texts, thickness, lettering, maker, labels, strands).items());
+                new BoardDrawing(harness, board, doors, texts, thickness, lettering, maker, labels, strands, this::body)
+                        .items());
         detail.ifPresent(sheet -> items.addAll(new RunMarks(board, doors, texts, thickness, sheet).items()));
         strands.ifPresent(drawn -> {
             items.addAll(drawn.items());
@@ -130,12 +132,22 @@ final class BoardMaker {
                 .plan(Tree.all(breakouts, ties), aspectRatio);
     }
 
+    /** The ink of the body of a bundle: its step, otherwise the usual one, as at breakouts where many meet. */
+    private Ink body(String id) {
+        return harness.breakouts().has(new BreakoutId(id))
+                ? Ink.BUNDLE
+                : figures.step(id, wiresOf.getOrDefault(id, List.of()))
+                        .map(HeatStep::ink)
+                        .orElse(Ink.BUNDLE);
+    }
+
     private Strands strands(Board board, Doors doors) {
         Tracing tracing = new Tracing(board, doors);
         List<Trace> traces = paths.values().stream()
                 .flatMap(path -> tracing.of(path).stream())
                 .toList();
-        return new Strands(harness, doors, wiresOf, figures, traces);
+        return new Strands(
+                harness, doors, wiresOf, figures, traces, new StrandNames(figures, lettering, detail.isEmpty()));
     }
 
     /** Id of what a wire ends on; empty for a loose end. */

@@ -240,7 +240,9 @@ final class CircuitDrawing {
                         places.getOrDefault(hop.to(), Extent.at(0, 0, 0, 0)).leftMm(), hop.toMm())));
         if (points.size() > 1) {
             SignalLook look = SignalLook.of(link.wire().signalClass());
-            Line line = new Line(points, WIRE_MM, look.ink(), look.pattern());
+            Line line = figures.step(id)
+                    .map(step -> new Line(points, WIRE_MM * step.widthRatio(), step.ink(), LinePattern.CONTINUOUS))
+                    .orElseGet(() -> new Line(points, WIRE_MM, look.ink(), look.pattern()));
             items.add(Item.of(Layer.WIRES, line, id.value(), Strands.describe(link.wire(), figures)));
         }
     }

@@ -3,55 +3,77 @@ package org.ohmloom.draw;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
-import org.ohmloom.graph.BranchId;
-import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
-import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
-import org.ohmloom.solve.BranchFlow;
-import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 
-/** The numbers that stand on wires and bundles, as far as there are any. */
+/** The numbers that stand on wires and bundles, as far as there are any, and the step of the scale each falls into. */
 final class Figures {
 
-    private final Harness harness;
-    private final Optional<Analysis> analysis;
-    private final Optional<StateId> state;
-    private final SceneOptions.Numbers numbers;
+    private final Readings readings;
+    private final Optional<HeatScale> scale;
 
+    /** Numbers alone, no step of a scale. */
     Figures(Harness harness, Optional<Analysis> analysis, Optional<StateId> state, SceneOptions.Numbers numbers) {
-        this.harness = harness;
-        this.analysis = analysis;
-        this.state = state;
-        this.numbers = numbers;
+        this(harness, analysis, state, new SceneOptions(numbers, false));
+    }
+
+    Figures(Harness harness, Optional<Analysis> analysis, Optional<StateId> state, SceneOptions options) {
+        this.readings = new Readings(harness, analysis, state, options.numbers());
+        this.scale = HeatScale.of(harness, readings, options);
+    }
+
+    /** The scale the numbers are shown by besides, if they are. */
+    Optional<HeatScale> scale() {
+        return scale;
+    }
+
+    /** The step of a wire. */
+    Optional<HeatStep> step(WireId wire) {
+        return scale.flatMap(known -> readings.ofWire(wire).map(known::step));
+    }
+
+    /** The step of a bundle. */
+    Optional<HeatStep> step(String id, Collection<WireId> wires) {
+        return scale.flatMap(known -> readings.ofBundle(id, wires).map(known::step));
     }
 
     /** The number on one wire. */
     Optional<String> ofWire(WireId wire) {
-        if (numbers == SceneOptions.Numbers.SIZE) {
+        if (readings.numbers() == SceneOptions.Numbers.SIZE) {
             return gauge(wire).map(Words::size);
         }
-        return measured(wire);
+        return number(wire);
     }
 
-    /** The current, drop or temperature of one wire, when that is asked for. */
+    /** The number of one wire in a description, when another than its size is asked for. */
     Optional<String> measured(WireId wire) {
-        return value(wire).map(this::text);
+        return switch (readings.numbers()) {
+            case SIZE, NONE -> Optional.empty();
+            case MARGIN -> number(wire).map(text -> "margin " + text);
+            default -> number(wire);
+        };
     }
 
-    /** The number on a bundle: the largest of its wires, with the wire it belongs to, or the span of sizes. */
-    Optional<String> ofBundle(Collection<WireId> wires) {
-        if (numbers == SceneOptions.Numbers.SIZE) {
-            return sizes(wires);
-        }
-        return wires.stream()
-                .filter(wire -> value(wire).isPresent())
-                .max(Comparator.comparing((WireId wire) -> value(wire).orElse(0.0)))
-                .map(wire -> (wires.size() > 1 ? "max " : "") + text(value(wire).orElse(0.0)) + " in " + wire);
+    /** The number on a bundle: its diameter, the number of the wire that counts with its name, or the span of sizes. */
+    Optional<String> ofBundle(String id, Collection<WireId> wires) {
+        return switch (readings.numbers()) {
+            case SIZE -> sizes(wires);
+            case DIAMETER -> readings.ofBundle(id, wires).map(readings::text);
+            case MARGIN -> ofBundle(wires, "min ");
+            default -> ofBundle(wires, "max ");
+        };
+    }
+
+    private Optional<String> ofBundle(Collection<WireId> wires, String before) {
+        return readings.decisive(wires)
+                .flatMap(wire -> number(wire).map(text -> (wires.size() > 1 ? before : "") + text + " in " + wire));
+    }
+
+    private Optional<String> number(WireId wire) {
+        return readings.ofWire(wire).map(readings::text);
     }
 
     /** The span of the sizes of a bundle. */
@@ -66,47 +88,6 @@ final class Figures {
 
     /** The size of a wire: its own, otherwise the one it was solved with. */
     Optional<Gauge> gauge(WireId wire) {
-        return harness.wires().find(wire).flatMap(Wire::gauge).or(() -> rating(wire)
-                .map(WireRating::gauge));
-    }
-
-    private Optional<Double> value(WireId wire) {
-        return switch (numbers) {
-            case CURRENT -> flow(wire).map(BranchFlow::rmsAmps).or(() -> worst(wire)
-                    .map(WireRating::worstAmps));
-            case DROP -> flow(wire).map(flow -> Math.abs(flow.onDropVolts())).or(() -> worst(wire)
-                    .map(WireRating::worstDropVolts));
-            case TEMPERATURE -> celsius(wire).or(() -> worst(wire).map(WireRating::celsius));
-            case SIZE, NONE -> Optional.empty();
-        };
-    }
-
-    private String text(double value) {
-        return switch (numbers) {
-            case CURRENT -> Formats.amps(value);
-            case DROP -> Formats.volts(value);
-            case TEMPERATURE -> Formats.celsius(value);
-            case SIZE, NONE -> "";
-        };
-    }
-
-    private Optional<Double> celsius(WireId wire) {
-        return state.flatMap(each -> analysis.map(results -> results.wireCelsius(each, wire)))
-                .filter(OptionalDouble::isPresent)
-                .map(OptionalDouble::getAsDouble);
-    }
-
-    private Optional<BranchFlow> flow(WireId wire) {
-        return state.flatMap(each -> analysis.flatMap(results -> results.solution(each)))
-                .flatMap(solution -> solution.flow(new BranchId(wire.value())));
-    }
-
-    /** The worst case of all states; empty while one state is asked for. */
-    private Optional<WireRating> worst(WireId wire) {
-        return state.isPresent() ? Optional.empty() : rating(wire);
-    }
-
-    private Optional<WireRating> rating(WireId wire) {
-        return analysis.flatMap(results -> Optional.ofNullable(results.ratings().get(wire)));
+        return readings.gauge(wire);
     }
 }

@@ -60,6 +60,16 @@ public enum Ink {
     DATA_BUS,
     /** A shield or its drain wire. */
     SHIELD,
+    /** The coolest step of a scale of numbers. */
+    HEAT_FIRST,
+    /** Its second step. */
+    HEAT_SECOND,
+    /** Its third step. */
+    HEAT_THIRD,
+    /** Its fourth step. */
+    HEAT_FOURTH,
+    /** Its hottest step. */
+    HEAT_FIFTH,
     /** First line of a chart. */
     CHART_FIRST,
     /** Second line of a chart. */

@@ -31,6 +31,11 @@ final class Palette {
             case ZONE_WARM -> mono ? ground : zone(ground, new Color(0xD9A33C), dark);
             case ZONE_HOT -> mono ? ground : zone(ground, new Color(0xCB5A3C), dark);
             case ZONE_EDGE -> dark ? new Color(0xA3ADB9) : new Color(mono ? 0x555555 : 0x5A626C);
+            case HEAT_FIRST -> heat(mono, dark, 0x777777, 0x4F86B0, 0x6F8FC8);
+            case HEAT_SECOND -> heat(mono, dark, 0x5E5E5E, 0x5C5EAC, 0xA49BE0);
+            case HEAT_THIRD -> heat(mono, dark, 0x454545, 0x7C2680, 0xF4B0A8);
+            case HEAT_FOURTH -> heat(mono, dark, 0x2A2A2A, 0x680E20, 0xF6DC80);
+            case HEAT_FIFTH -> heat(mono, dark, 0x000000, 0x2A0808, 0xFFFDF0);
             case CHART_FIRST -> mono ? Color.BLACK : line(hue(Ink.DATA_BUS), dark);
             case CHART_SECOND -> mono ? Color.BLACK : line(hue(Ink.FEED), dark);
             case CHART_THIRD -> mono ? Color.BLACK : line(hue(Ink.REFERENCE_RETURN), dark);
@@ -58,6 +63,14 @@ final class Palette {
             case SHIELD -> new Color(0x9AA0A6);
             default -> throw new IllegalArgumentException(ink + " is not the ink of a signal class");
         };
+    }
+
+    /**
+     * Steps of a scale: on light grounds the hotter the darker, on dark grounds the hotter the brighter, by the same ratio of
+     * luminance from each to the next.
+     */
+    private static Color heat(boolean mono, boolean dark, int onPaper, int onLight, int onDark) {
+        return mono ? new Color(onPaper) : line(new Color(dark ? onDark : onLight), dark);
     }
 
     private static Color monochrome(Ink ink) {

@@ -105,7 +105,7 @@ final class RunTexts {
         Optional<Datums.Measured> running = detail.flatMap(sheet -> sheet.running(tie));
         String fromDatum = running.map(each -> Words.millimetres(each.metres()) + " from " + each.datum())
                 .orElse("");
-        Optional<String> number = figures.ofBundle(wiresOf.getOrDefault(tie.id(), List.of()));
+        Optional<String> number = figures.ofBundle(tie.id(), wiresOf.getOrDefault(tie.id(), List.of()));
         double above = lettering.widthMm(length, Weight.BOLD, LENGTH_MM)
                 + BETWEEN_MM
                 + lettering.widthMm(soft, Weight.REGULAR, SMALL_MM)

@@ -50,7 +50,7 @@ public final class SceneLayout {
             SceneOptions options,
             double aspectRatio) {
         if (Circuit.suits(harness)) {
-            return new Circuit(harness, new Figures(harness, analysis, state, options.numbers()), lettering).scene();
+            return new Circuit(harness, new Figures(harness, analysis, state, options), lettering).scene();
         }
         BoardMaker maker = new BoardMaker(harness, analysis, state, options, lettering, Optional.empty());
         List<Item> items = maker.items(maker.stations().breakouts(), aspectRatio, harness.layout(), Elsewhere.SCREEN);

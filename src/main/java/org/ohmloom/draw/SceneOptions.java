@@ -5,8 +5,10 @@ package org.ohmloom.draw;
  *
  * @param numbers which numbers stand on segments and wires
  * @param wires   whether every wire is drawn in its bundle
+ * @param heat    whether wires and segments are told by their numbers, in colours and widths of a {@link HeatScale}, instead
+ *                of by their signal classes
  */
-public record SceneOptions(Numbers numbers, boolean wires) {
+public record SceneOptions(Numbers numbers, boolean wires, boolean heat) {
 
     /** Which numbers stand on segments and wires. */
     public enum Numbers {
@@ -19,7 +21,16 @@ public record SceneOptions(Numbers numbers, boolean wires) {
         /** Conductor temperature in the worst state. */
         TEMPERATURE,
         /** Conductor size. */
-        SIZE
+        SIZE,
+        /** What is left of the ampacity: 1 - current / ampacity, RMS, of the state asked for or the largest of those that last. */
+        MARGIN,
+        /** Outside diameter of a wire; of a segment that over its covering. */
+        DIAMETER
+    }
+
+    /** Signal classes in their colours. */
+    public SceneOptions(Numbers numbers, boolean wires) {
+        this(numbers, wires, false);
     }
 
     /** Bundles and lengths only. */
@@ -27,11 +38,16 @@ public record SceneOptions(Numbers numbers, boolean wires) {
 
     /** These options with other numbers. */
     public SceneOptions withNumbers(Numbers changed) {
-        return new SceneOptions(changed, wires);
+        return new SceneOptions(changed, wires, heat);
     }
 
     /** These options with wires drawn or not. */
     public SceneOptions withWires(boolean changed) {
-        return new SceneOptions(numbers, changed);
+        return new SceneOptions(numbers, changed, heat);
+    }
+
+    /** These options with wires and segments told by their numbers or by their signal classes. */
+    public SceneOptions withHeat(boolean changed) {
+        return new SceneOptions(numbers, wires, changed);
     }
 }

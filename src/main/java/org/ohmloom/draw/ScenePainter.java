@@ -19,6 +19,12 @@ public final class ScenePainter {
 
     private static final double FLATTEST_DASH_MM = 0.01;
 
+    /** Height of capitals of the smallest texts painted on a screen, px. */
+    private static final double LEAST_TEXT_PX = 2.2;
+
+    /** Height of the whole letters of the smallest names of wires painted on a screen, px. */
+    private static final double LEAST_NAME_PX = 7;
+
     private final SceneFonts fonts;
 
     /** A painter with the drawing font. */
@@ -44,6 +50,41 @@ public final class ScenePainter {
         } finally {
             own.dispose();
         }
+    }
+
+    /**
+     * Paints the ground and what of a scene can be seen: marks outside the part shown, texts too small to be read, and the
+     * names of wires in their bundles unless they can be, are left out. Leaves {@code g} as it was found.
+     *
+     * @param seen           the part shown
+     * @param pixelsForAMm   pixels of the screen for a millimetre
+     */
+    public void paintSeen(Graphics2D g, Scene scene, DrawStyle style, Extent seen, double pixelsForAMm) {
+        Graphics2D own = (Graphics2D) g.create();
+        try {
+            prepare(own);
+            own.setColor(style.colour(Ink.GROUND));
+            own.fill(rectangle(scene.extent()));
+            for (Item item : scene.items()) {
+                if (isSeen(item, seen, pixelsForAMm)) {
+                    paint(own, item.mark(), style);
+                }
+            }
+        } finally {
+            own.dispose();
+        }
+    }
+
+    private static boolean isSeen(Item item, Extent seen, double pixelsForAMm) {
+        Mark mark = item.mark();
+        if (mark instanceof Text text && text.heightMm() * pixelsForAMm < LEAST_TEXT_PX) {
+            return false;
+        }
+        Extent bounds = mark.bounds();
+        if (StrandNames.isFine(item) && bounds.heightMm() * pixelsForAMm < LEAST_NAME_PX) {
+            return false;
+        }
+        return bounds.grown(0.01).overlaps(seen);
     }
 
     /** Paints one mark without a ground, for overlays; leaves {@code g} as it was found. */

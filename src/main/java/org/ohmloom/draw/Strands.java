@@ -15,19 +15,30 @@ final class Strands {
 
     private static final double CASING_MM = 0.9;
 
+    /** How much of its place in a bundle a wire may take, so that it stays apart from its neighbours. */
+    private static final double MOST_FILLED = 0.9;
+
     private final Harness harness;
     private final Doors doors;
     private final Map<String, List<WireId>> wiresOf;
     private final Figures figures;
     private final List<Trace> traces;
+    private final StrandNames names;
     private final Map<BreakoutId, List<WireId>> turning;
 
-    Strands(Harness harness, Doors doors, Map<String, List<WireId>> wiresOf, Figures figures, List<Trace> traces) {
+    Strands(
+            Harness harness,
+            Doors doors,
+            Map<String, List<WireId>> wiresOf,
+            Figures figures,
+            List<Trace> traces,
+            StrandNames names) {
         this.harness = harness;
         this.doors = doors;
         this.wiresOf = wiresOf;
         this.figures = figures;
         this.traces = List.copyOf(traces);
+        this.names = names;
         this.turning = turning();
     }
 
@@ -53,7 +64,7 @@ final class Strands {
 
     /** The wires themselves. */
     List<Item> items() {
-        return traces.stream().flatMap(trace -> item(trace).stream()).toList();
+        return traces.stream().flatMap(trace -> items(trace).stream()).toList();
     }
 
     /** The body of the bundle where wires go up or down at a breakout. */
@@ -84,7 +95,7 @@ final class Strands {
                 .map(other -> item(wire.id(), List.of(one, other), 1)));
     }
 
-    private Optional<Item> item(Trace trace) {
+    private List<Item> items(Trace trace) {
         List<Point> points = new ArrayList<>();
         int most = 1;
         for (int k = 0; k < trace.levels().size(); k++) {
@@ -100,7 +111,17 @@ final class Strands {
             }
         }
         List<Point> distinct = corners(points);
-        return distinct.size() < 2 ? Optional.empty() : Optional.of(item(trace.wire(), distinct, most));
+        if (distinct.size() < 2) {
+            return List.of();
+        }
+        Item line = item(trace.wire(), distinct, most);
+        List<Item> all = new ArrayList<>(List.of(line));
+        all.addAll(names.of(
+                trace.wire(),
+                distinct,
+                Thickness.pitchMm(most),
+                line.description().orElse("")));
+        return all;
     }
 
     /** The points without repetitions and without those half way along a level or upright line. */
@@ -141,7 +162,14 @@ final class Strands {
     private Item item(WireId id, List<Point> points, int most) {
         Wire wire = harness.wires().get(id);
         SignalLook look = SignalLook.of(wire.signalClass());
-        Line line = new Line(points, Thickness.strandMm(most), look.ink(), look.pattern());
+        double widthMm = Thickness.strandMm(most);
+        Line line = figures.step(id)
+                .map(step -> new Line(
+                        points,
+                        Math.min(widthMm * step.widthRatio(), Thickness.pitchMm(most) * MOST_FILLED),
+                        step.ink(),
+                        LinePattern.CONTINUOUS))
+                .orElseGet(() -> new Line(points, widthMm, look.ink(), look.pattern()));
         return Item.of(Layer.WIRES, line, id.value(), describe(wire, figures));
     }
 

@@ -6,6 +6,7 @@ import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Chooses which numbers stand on the layout. */
 public final class ShowNumbers extends Command {
@@ -16,7 +17,7 @@ public final class ShowNumbers extends Command {
     private final Numbers numbers;
 
     public ShowNumbers(Desk desk, Numbers numbers) {
-        super("numbers-" + TradeWords.lower(numbers), name(numbers), "Numbers on the layout: " + about(numbers));
+        super("numbers-" + TradeWords.lower(numbers), name(numbers), about(numbers));
         this.desk = desk;
         this.numbers = numbers;
         withKeys(Keys.menuShift(KeyEvent.VK_1 + numbers.ordinal()));
@@ -34,22 +35,11 @@ public final class ShowNumbers extends Command {
     }
 
     private static String name(Numbers numbers) {
-        return switch (numbers) {
-            case NONE -> "No numbers";
-            case CURRENT -> "Current";
-            case DROP -> "Drop";
-            case TEMPERATURE -> "Temperature";
-            case SIZE -> "Size";
-        };
+        return Words.of("numbers").get("name." + TradeWords.lower(numbers));
     }
 
     private static String about(Numbers numbers) {
-        return switch (numbers) {
-            case NONE -> "lengths only";
-            case CURRENT -> "RMS current, A";
-            case DROP -> "voltage lost along the wire, V";
-            case TEMPERATURE -> "conductor temperature in the worst state, °C";
-            case SIZE -> "conductor size";
-        };
+        Words words = Words.of("numbers");
+        return words.get("on-layout", words.get("about." + TradeWords.lower(numbers)));
     }
 }

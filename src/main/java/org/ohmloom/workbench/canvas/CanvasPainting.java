@@ -128,7 +128,8 @@ final class CanvasPainting {
             g.scale(pixels, pixels);
             Graphics2D inMm = (Graphics2D) g.create();
             inMm.transform(transform.affine());
-            painter.paint(inMm, scene, style);
+            painter.paintSeen(
+                    inMm, scene, style, transform.seen(wide / pixels, high / pixels), transform.scale() * pixels);
             inMm.dispose();
             if (FarLabels.areNeeded(transform.scale())) {
                 FarLabels.paint(g, scene, transform, painter, style);

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import org.ohmloom.draw.HeatScale;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.workbench.desk.Desk;
@@ -25,11 +26,30 @@ public final class LayoutPane extends JPanel {
 
     private final transient Desk desk;
     private final LayoutCanvas canvas;
-    private final transient LatestWins<SceneQuestion, Scene> layouts;
+    private final HeatLegend legend;
+    private final transient LatestWins<SceneQuestion, Drawn> layouts;
     private transient @Nullable Document shown;
     private transient @Nullable Document measuredFor;
     private double measured = USUAL_ASPECT_RATIO;
     private boolean picking;
+
+    /**
+     * A layout with the scale it is shaded by.
+     *
+     * @param scale empty where it is not shaded
+     */
+    private record Drawn(Scene scene, Optional<HeatScale> scale) {
+
+        static Drawn of(SceneQuestion question, Function<SceneQuestion, Scene> layout) {
+            return new Drawn(
+                    layout.apply(question),
+                    HeatScale.of(
+                            question.harness(),
+                            question.analysis(),
+                            question.view().state(),
+                            question.view().options()));
+        }
+    }
 
     /**
      * A pane.
@@ -38,16 +58,18 @@ public final class LayoutPane extends JPanel {
      * @param eventThread runs a task on the event thread
      */
     public LayoutPane(Desk desk, ScenePainter painter, Function<SceneQuestion, Scene> layout, Executor eventThread) {
-        super(new MigLayout("insets 0, fill, gap 0"));
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
         this.desk = desk;
         this.canvas = new LayoutCanvas("Layout", "The harness on its board", painter, this::pick);
         this.layouts = new LatestWins<>(
                 "layout",
-                (question, cancel, soFar) -> layout.apply(question),
+                (question, cancel, soFar) -> Drawn.of(question, layout),
                 Duration.ZERO,
                 eventThread,
                 this::receive);
+        this.legend = new HeatLegend(painter);
         add(canvas, "grow, push, wmin 120, hmin 80");
+        add(legend, "growx, wmin 0, hmin pref");
         desk.listen(this::hear);
         ask();
     }
@@ -103,13 +125,14 @@ public final class LayoutPane extends JPanel {
         return measured;
     }
 
-    private void receive(LatestWins.Outcome<SceneQuestion, Scene> outcome) {
+    private void receive(LatestWins.Outcome<SceneQuestion, Drawn> outcome) {
         Document now = desk.document().orElse(null);
         boolean anew = now != shown;
         shown = now;
         String reason = outcome.failure()
                 .map(failure -> "The layout cannot be drawn: " + failure.getMessage())
                 .orElse("");
-        canvas.show(outcome.answer(), reason, anew);
+        legend.show(outcome.question(), outcome.answer().flatMap(Drawn::scale));
+        canvas.show(outcome.answer().map(Drawn::scene), reason, anew);
     }
 }

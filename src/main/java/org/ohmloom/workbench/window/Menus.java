@@ -12,6 +12,7 @@ import javax.swing.JRadioButtonMenuItem;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import org.ohmloom.workbench.bench.ChooseLook;
+import org.ohmloom.workbench.bench.ShowHeat;
 import org.ohmloom.workbench.bench.ShowNumbers;
 import org.ohmloom.workbench.bench.ShowWires;
 import org.ohmloom.workbench.command.Command;
@@ -60,7 +61,7 @@ final class Menus {
         if (command instanceof ShowNumbers) {
             item = new JRadioButtonMenuItem(command);
             numbers.add(item);
-        } else if (command instanceof ShowWires || command instanceof ChooseLook) {
+        } else if (command instanceof ShowWires || command instanceof ShowHeat || command instanceof ChooseLook) {
             item = new JCheckBoxMenuItem(command);
         } else {
             item = new JMenuItem(command);

@@ -4,12 +4,14 @@ import com.formdev.flatlaf.FlatClientProperties;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSeparator;
 import javax.swing.JToggleButton;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.bench.NumberChooser;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.desk.Desk;
@@ -32,9 +34,10 @@ final class ToolBar extends JPanel {
         add(label("State", states), "gapright 6");
         add(states, "w 190::240, gapright 6");
         line();
-        add(soft("Numbers"), "gapright 4");
-        List.of("numbers-none", "numbers-current", "numbers-drop", "numbers-temperature", "numbers-size")
-                .forEach(id -> add(toggle(book.get(id))));
+        NumberChooser numbers = new NumberChooser(desk);
+        add(label("Numbers", numbers), "gapright 6");
+        add(numbers, "gapright 4");
+        add(toggle(book.get("show-heat")));
         line();
         add(toggle(book.get("show-wires")));
         line();
@@ -55,9 +58,9 @@ final class ToolBar extends JPanel {
         add(new JSeparator(SwingConstants.VERTICAL), "h 20!, gapleft 6, gapright 6");
     }
 
-    private static JLabel label(String text, StateChooser states) {
+    private static JLabel label(String text, JComponent field) {
         JLabel label = soft(text);
-        label.setLabelFor(states);
+        label.setLabelFor(field);
         return label;
     }
 

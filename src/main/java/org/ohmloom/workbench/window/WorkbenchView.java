@@ -28,6 +28,7 @@ import org.ohmloom.workbench.bench.Recalculate;
 import org.ohmloom.workbench.bench.Redo;
 import org.ohmloom.workbench.bench.SaveFile;
 import org.ohmloom.workbench.bench.SaveFileAs;
+import org.ohmloom.workbench.bench.ShowHeat;
 import org.ohmloom.workbench.bench.ShowNumbers;
 import org.ohmloom.workbench.bench.ShowSelection;
 import org.ohmloom.workbench.bench.ShowWires;
@@ -232,7 +233,7 @@ public final class WorkbenchView extends JPanel {
         for (Numbers numbers : Numbers.values()) {
             all.add(new ShowNumbers(desk, numbers));
         }
-        all.addAll(List.of(new ShowWires(bench), new ChooseLook(bench)));
+        all.addAll(List.of(new ShowHeat(desk), new ShowWires(bench), new ChooseLook(bench)));
         all.addAll(PaneCommands.of(targets()));
         all.addAll(Studies.commands(bench));
         all.addAll(List.of(StepFinding.next(desk, findings), StepFinding.previous(desk, findings)));

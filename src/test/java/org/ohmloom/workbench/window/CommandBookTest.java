@@ -69,6 +69,9 @@ class CommandBookTest {
             numbers-drop | Drop | Ctrl+Shift+3
             numbers-temperature | Temperature | Ctrl+Shift+4
             numbers-size | Size | Ctrl+Shift+5
+            numbers-margin | Margin | Ctrl+Shift+6
+            numbers-diameter | Diameter | Ctrl+Shift+7
+            show-heat | Shade by the number | Ctrl+Shift+8
             show-wires | Draw single wires |
             look | Dark | Ctrl+Shift+D
             focus-layout | Layout | Ctrl+1
