@@ -103,6 +103,11 @@ public final class Session {
         listeners.add(listener);
     }
 
+    /** Takes a listener away again. */
+    public void unlisten(Listener listener) {
+        listeners.remove(listener);
+    }
+
     private void move(History changed) {
         if (changed == history) {
             return;

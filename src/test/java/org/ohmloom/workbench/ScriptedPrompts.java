@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Prompts;
 
 /** Answers every question as it was told beforehand, and keeps what it was asked. */
@@ -12,6 +13,7 @@ public final class ScriptedPrompts implements Prompts {
     public final List<String> asked = new ArrayList<>();
     public Optional<Path> target = Optional.empty();
     public Unsaved unsaved = Unsaved.CANCEL;
+    public SideCopy sideCopy = SideCopy.CANCEL;
     ChangedOnDisk changedOnDisk = ChangedOnDisk.CANCEL;
 
     @Override
@@ -54,6 +56,12 @@ public final class ScriptedPrompts implements Prompts {
     public Unsaved unsavedChanges(String name) {
         asked.add("unsaved " + name);
         return unsaved;
+    }
+
+    @Override
+    public SideCopy sideCopy(Document copy) {
+        asked.add("side copy of " + copy.original().orElseThrow().name());
+        return sideCopy;
     }
 
     @Override

@@ -18,6 +18,8 @@ import org.ohmloom.units.Quantity;
 public record ResultChange(
         String subject, String name, String quantity, Optional<Quantity> before, Optional<Quantity> after) {
 
+    private static final double KELVINS_OF_A_WHOLE = 100;
+
     /**
      * Share of the old value by which it grew, negative when it fell; empty when one is missing, the old one is 0, or it
      * is a temperature, whose zero is only a point on a scale.
@@ -30,6 +32,43 @@ public record ResultChange(
         return old.value() == 0 || old.unit().dimension() == Dimension.TEMPERATURE
                 ? OptionalDouble.empty()
                 : OptionalDouble.of((after.get().value() - old.value()) / Math.abs(old.value()));
+    }
+
+    /** By how much the number grew, in its canonical unit (a temperature in K); empty when one is missing. */
+    public OptionalDouble difference() {
+        return before.isEmpty() || after.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(after.get().value() - before.get().value());
+    }
+
+    /** The difference of a change as people read it, with its sign; empty when one value is missing. */
+    public static String difference(ResultChange change) {
+        if (change.difference().isEmpty()) {
+            return "";
+        }
+        double grown = change.difference().getAsDouble();
+        Dimension dimension = change.after().orElseThrow().unit().dimension();
+        String size = dimension == Dimension.TEMPERATURE
+                ? Formats.number(Math.abs(grown)) + " K"
+                : Formats.quantity(Math.abs(grown), dimension);
+        return (grown < 0 ? "-" : "+") + size;
+    }
+
+    /**
+     * Size of the change, by which unlike numbers can be put in order: the difference as a share of the larger of both
+     * values; of temperatures the difference as a share of 100 K (our choice); 1 where one of both is missing.
+     */
+    public double sizeFraction() {
+        if (before.isEmpty() || after.isEmpty()) {
+            return 1;
+        }
+        double old = before.get().value();
+        double now = after.get().value();
+        if (before.get().unit().dimension() == Dimension.TEMPERATURE) {
+            return Math.abs(now - old) / KELVINS_OF_A_WHOLE;
+        }
+        double larger = Math.max(Math.abs(old), Math.abs(now));
+        return larger == 0 ? 0 : Math.abs(now - old) / larger;
     }
 
     /** A value as people read it, "unknown" where there is none. */

@@ -36,9 +36,17 @@ final class ResultChanges {
     private static final Kind LENGTH = Kind.of("length", 0.5e-3, Unit.METRE);
     private static final Kind CURRENT = Kind.of("largest lasting RMS current", 1e-3, Unit.AMP);
     private static final Kind DROP = Kind.of("largest drop", 1e-3, Unit.VOLT);
+    private static final Kind SIZE = Kind.of("conductor size", 1e-6, Unit.SQUARE_MILLIMETRE);
+    private static final Kind AMPACITY_LEFT = Kind.of("ampacity left over", 1e-3, Unit.AMP);
     private static final Kind CONDUCTOR = Kind.of("conductor temperature", 0.1, Unit.DEGREE_CELSIUS);
     private static final Kind LOAD_VOLTS = Kind.of("least voltage while on", 1e-3, Unit.VOLT);
     private static final Kind LOAD_DROP = Kind.of("largest drop while on", 1e-3, Unit.VOLT);
+    private static final Kind LOAD_AMPS = Kind.of("largest current while on", 1e-3, Unit.AMP);
+    private static final Kind LOAD_LEFT = Kind.of("drop still allowed", 1e-3, Unit.VOLT);
+    private static final Kind WIRES_LENGTH = Kind.of("length of wires to be made", 0.5e-3, Unit.METRE);
+    private static final Kind COPPER = Kind.of("copper in wires to be made", 0.05e-3, Unit.KILOGRAM);
+    private static final Kind MASS = Kind.of("mass of wires and coverings", 0.05e-3, Unit.KILOGRAM);
+    private static final Kind WORST_DROP = Kind.of("largest drop of any load", 1e-3, Unit.VOLT);
     private static final Kind DEVICE_AMPS = Kind.of("largest lasting load", 1e-3, Unit.AMP);
 
     static List<ResultChange> between(Analysis before, Analysis after) {
@@ -47,6 +55,24 @@ final class ResultChanges {
         compare(loads(before), loads(after), changes);
         compare(devices(before), devices(after), changes);
         return changes;
+    }
+
+    /** Which sums over the whole harness differ. */
+    static List<ResultChange> totals(Analysis before, Analysis after) {
+        List<ResultChange> changes = new ArrayList<>();
+        compare(whole(before), whole(after), changes);
+        return changes;
+    }
+
+    private static SortedMap<String, Numbers> whole(Analysis analysis) {
+        Numbers numbers = Numbers.of("");
+        numbers.values.put(WIRES_LENGTH, analysis.totals().lengthMetres());
+        numbers.values.put(COPPER, analysis.totals().copperKg());
+        numbers.values.put(MASS, analysis.evidence().bundles().massKg());
+        numbers.values.put(WORST_DROP, analysis.totals().worstDropVolts());
+        SortedMap<String, Numbers> whole = new TreeMap<>(NaturalOrder.INSTANCE);
+        whole.put("", numbers);
+        return whole;
     }
 
     /** The numbers of one thing. */
@@ -61,6 +87,8 @@ final class ResultChanges {
         analysis.ratings().forEach((id, rating) -> {
             Numbers numbers = Numbers.of("");
             rating.lengthMetres().ifPresent(metres -> numbers.values.put(LENGTH, metres));
+            numbers.values.put(SIZE, rating.areaMm2());
+            rating.ampacity().ifPresent(may -> numbers.values.put(AMPACITY_LEFT, may.limitAmps() - rating.worstAmps()));
             numbers.values.put(CURRENT, rating.worstAmps());
             numbers.values.put(DROP, rating.worstDropVolts());
             numbers.values.put(CONDUCTOR, rating.celsius());
@@ -78,6 +106,8 @@ final class ResultChanges {
                                 id.value(),
                                 key -> Numbers.of(
                                         analysis.harness().components().get(id).name()));
+                        numbers.values.merge(LOAD_AMPS, Math.abs(volts.on().amps()), Math::max);
+                        numbers.values.merge(LOAD_LEFT, volts.limitVolts() - volts.onDropVolts(), Math::min);
                         numbers.values.merge(LOAD_VOLTS, volts.on().volts(), Math::min);
                         numbers.values.merge(LOAD_DROP, volts.onDropVolts(), Math::max);
                     }

@@ -50,6 +50,11 @@ public record RevisionComparison(
         return elements.isEmpty() && results.isEmpty() && findings.isEmpty();
     }
 
+    /** Sums over the whole harness that differ: metres and copper to be made, mass, largest drop. */
+    public List<ResultChange> totals() {
+        return ResultChanges.totals(before, after);
+    }
+
     /** Count of elements that became so. */
     public long count(Change change) {
         return elements.stream().filter(each -> each.change() == change).count();

@@ -30,7 +30,9 @@ public final class ExportPack extends Command {
 
     @Override
     public void refresh() {
-        String whyNot = bench.desk().document().isEmpty() ? "no harness is open" : "wait for the calculation";
-        setReady(bench.desk().isWhole(), whyNot);
+        String whyNot = bench.desk().document().isEmpty()
+                ? "no harness is open"
+                : bench.desk().isSideCopy() ? "keep or drop the side copy first" : "wait for the calculation";
+        setReady(bench.desk().isWhole() && !bench.desk().isSideCopy(), whyNot);
     }
 }

@@ -24,6 +24,7 @@ import org.ohmloom.workbench.study.ReturnsPane;
 import org.ohmloom.workbench.study.SensorStudy;
 import org.ohmloom.workbench.study.StartStudy;
 import org.ohmloom.workbench.study.Study;
+import org.ohmloom.workbench.whatif.WhatIfPane;
 import org.ohmloom.workbench.words.Words;
 
 /** The studies in the order of their tabs. */
@@ -77,6 +78,8 @@ public final class Studies {
         all.add(new ShowStudy(bench, FabricationPane.KEY, FabricationPane.TITLE, FabricationPane.ABOUT, 'K'));
         all.add(new ShowStudy(bench, RecordPane.KEY, RecordPane.TITLE, RecordPane.ABOUT, 'B'));
         all.add(new ShowStudy(bench, ComparePane.KEY, ComparePane.TITLE, ComparePane.ABOUT, 'M'));
+        Words whatIf = Words.of("what-if");
+        all.add(new ShowStudy(bench, WhatIfPane.KEY, whatIf.get("title"), whatIf.get("title.about"), 'J'));
         return all;
     }
 }

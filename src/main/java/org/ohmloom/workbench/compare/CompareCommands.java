@@ -13,6 +13,8 @@ import org.ohmloom.workbench.widget.Reveal;
 /** Begins a comparison with another revision and brings what differs to the front. */
 public final class CompareCommands {
 
+    private static final String SAVED = "compare-saved";
+
     private CompareCommands() {}
 
     /** One of them; the pane it works on is handed over when it is there. */
@@ -43,7 +45,10 @@ public final class CompareCommands {
 
         @Override
         public void refresh() {
-            setReady(desk.document().isPresent(), "no harness is open");
+            boolean compared = id().equals(SAVED) && desk.isSideCopy();
+            setReady(
+                    desk.document().isPresent() && !compared,
+                    compared ? "What if shows what the side copy changes" : "no harness is open");
         }
     }
 
@@ -62,7 +67,7 @@ public final class CompareCommands {
                             prompts.fileToCompare(folder).ifPresent(pane::compareWith);
                         }),
                 new Compare(
-                        "compare-saved",
+                        SAVED,
                         "Changes since saved",
                         "Show what was changed since the harness was saved",
                         'G',

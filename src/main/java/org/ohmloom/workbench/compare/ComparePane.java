@@ -11,7 +11,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
@@ -20,7 +19,6 @@ import org.ohmloom.analysis.revision.RevisionComparison;
 import org.ohmloom.model.Harness;
 import org.ohmloom.pack.ChangeSheet;
 import org.ohmloom.pack.PackException;
-import org.ohmloom.pack.PartChange;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.workbench.command.Command;
@@ -28,11 +26,7 @@ import org.ohmloom.workbench.desk.Calculation;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.LatestWins;
-import org.ohmloom.workbench.desk.Readout;
-import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Services;
-import org.ohmloom.workbench.sheet.Sheet;
-import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.widget.Samples;
@@ -65,8 +59,7 @@ public final class ComparePane extends StudyTab {
     private final JLabel summary = new JLabel(HINT);
     private final JButton stop = new JButton("Stop");
     private final JButton write = new JButton("Write change sheet…");
-    private final JTabbedPane tabs = new JTabbedPane();
-    private final transient List<SheetPane<?>> lists;
+    private final ComparedTabs tabs;
     private transient Optional<Compared> shown = Optional.empty();
 
     /**
@@ -87,15 +80,6 @@ public final class ComparePane extends StudyTab {
             Optional<Path> nowFile,
             Optional<Analysis> known) {}
 
-    /**
-     * What came of it.
-     *
-     * @param name       what people call the old revision
-     * @param comparison what differs
-     * @param parts      what has to be bought more or less of
-     */
-    record Compared(String name, RevisionComparison comparison, List<PartChange> parts) {}
-
     public ComparePane(Desk desk, Services services, Samples samples, List<Command> commands) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
         this.desk = desk;
@@ -106,24 +90,11 @@ public final class ComparePane extends StudyTab {
                 Duration.ZERO,
                 services.eventThread(),
                 this::receive);
-        this.lists = List.of(
-                list(ComparedLists.elements(this::comparison), samples),
-                list(ComparedLists.parts(() -> shown.map(Compared::parts).orElse(List.of())), samples),
-                list(ComparedLists.results(this::comparison), samples),
-                list(ComparedLists.findings(this::comparison), samples));
-        lists.forEach(list -> tabs.addTab(list.sheet().title(), list));
-        tabs.setName("revision-lists");
-        tabs.getAccessibleContext().setAccessibleName("What differs");
+        this.tabs = new ComparedTabs(desk, samples, KEY, () -> shown);
         setName("view-" + KEY);
         add(head(commands), "growx");
         add(tabs, "grow, push, hmin 60");
         refresh();
-    }
-
-    private <R> SheetPane<R> list(Sheet<R> sheet, Samples samples) {
-        SheetPane<R> pane = new SheetPane<>(sheet, desk, samples, desk::say, this::choose);
-        pane.table().setName("revision-" + sheet.title());
-        return pane;
     }
 
     private JComponent head(List<Command> commands) {
@@ -169,7 +140,7 @@ public final class ComparePane extends StudyTab {
     private void ask(Optional<Path> file, Optional<Harness> old, String name) {
         desk.harness().ifPresent(now -> {
             Optional<Analysis> known = desk.isWhole() ? desk.analysis() : Optional.empty();
-            comparer.ask(new Asked(file, old, name, now, desk.document().flatMap(Document::file), known));
+            comparer.ask(new Asked(file, old, name, now, desk.document().flatMap(Document::tablesBeside), known));
             refresh();
         });
     }
@@ -192,8 +163,7 @@ public final class ComparePane extends StudyTab {
         Analysis after = asked.known().orElseGet(() -> services.calculation()
                 .of(new Calculation.Question(asked.now(), asked.nowFile()), cancel, soFar -> {}));
         cancel.check();
-        RevisionComparison comparison = RevisionComparison.of(before, after);
-        return new Compared(asked.name(), comparison, ChangeSheet.parts(comparison));
+        return Compared.of(asked.name(), before, after);
     }
 
     private static Harness read(Path file) {
@@ -218,16 +188,6 @@ public final class ComparePane extends StudyTab {
         refresh();
     }
 
-    private void choose(List<String> ids) {
-        List<String> there = desk.harness().stream()
-                .flatMap(
-                        harness -> ids.stream().filter(id -> harness.element(id).isPresent()))
-                .toList();
-        if (!there.isEmpty()) {
-            desk.select(Selection.of(there).centred());
-        }
-    }
-
     /** Asks for a folder and writes the change sheet into it. */
     void write() {
         Optional<Path> folder = desk.document().flatMap(Document::file).map(Path::getParent);
@@ -250,7 +210,7 @@ public final class ComparePane extends StudyTab {
 
     /** The list of that place: elements, parts, numbers, findings. */
     SheetTable table(int place) {
-        return lists.get(place).table();
+        return tabs.table(place);
     }
 
     /** What is said above the lists. */
@@ -275,7 +235,7 @@ public final class ComparePane extends StudyTab {
 
     @Override
     public JComponent front() {
-        return lists.get(Math.max(0, tabs.getSelectedIndex())).table();
+        return tabs.front();
     }
 
     @Override
@@ -291,12 +251,7 @@ public final class ComparePane extends StudyTab {
             comparer.stop();
             shown = Optional.empty();
         }
-        Optional<Readout> readout = Readout.of(desk);
-        lists.forEach(list -> {
-            list.show(readout);
-            int rows = list.table().getModel().getRowCount();
-            tabs.setTitleAt(lists.indexOf(list), list.sheet().title() + (rows == 0 ? "" : "  " + rows));
-        });
+        tabs.refresh();
         boolean busy = comparer.isBusy();
         stop.setVisible(busy);
         write.setEnabled(shown.isPresent() && !busy);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.ohmloom.analysis.revision.Change;
 import org.ohmloom.analysis.revision.ElementChange;
 import org.ohmloom.analysis.revision.FieldChange;
@@ -146,19 +147,37 @@ final class ComparedLists {
     /** Computed numbers that differ. */
     static Sheet<Row<ResultChange>> results(Supplier<Optional<RevisionComparison>> comparison) {
         List<Column<Row<ResultChange>>> columns = List.of(
-                text("Of", "What it is a number of", 10, ResultChange::subject),
-                text("Name", "What people call it", 26, ResultChange::name),
-                text("Number", "What is other", 30, ResultChange::quantity),
+                text(
+                        "Of",
+                        "What it is a number of",
+                        10,
+                        change -> change.subject().isEmpty() ? "whole" : change.subject()),
+                text("Name", "What people call it", 15, ResultChange::name),
+                text("Number", "What is other", 24, ResultChange::quantity),
                 text("Before", "In the old revision", 12, change -> ResultChange.text(change.before())),
                 text("After", "As it is now", 12, change -> ResultChange.text(change.after())),
-                number("Change", "%", "By how much it grew", change -> {
+                number(
+                        "Difference",
+                        "",
+                        "By how much it grew",
+                        change -> change.difference().isPresent()
+                                ? CellText.of(
+                                        ResultChange.difference(change),
+                                        change.difference().getAsDouble())
+                                : CellText.EMPTY),
+                number("Change", "%", "By how much it grew, as a share of what it was", change -> {
                     OptionalDouble growth = change.growthFraction();
                     return growth.isPresent() ? CellText.of(100 * growth.getAsDouble()) : CellText.EMPTY;
-                }));
+                }),
+                number(
+                        "Size",
+                        "%",
+                        "Size of the change, whichever way: share of the larger value; a temperature by 100 K",
+                        change -> CellText.of(100 * change.sizeFraction())));
         return new Told<>("Numbers", columns, () -> {
             List<Row<ResultChange>> rows = new ArrayList<>();
             comparison.get().stream()
-                    .flatMap(each -> each.results().stream())
+                    .flatMap(each -> Stream.concat(each.totals().stream(), each.results().stream()))
                     .forEach(change -> rows.add(new Row<>(
                             change.subject() + "|" + change.quantity(),
                             change.subject().isEmpty() ? List.of() : List.of(change.subject()),

@@ -11,6 +11,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.Session;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 
@@ -26,7 +27,10 @@ public final class Desk {
     private final List<Consumer<Topic>> listeners = new ArrayList<>();
     private final LatestWins<Calculation.Question, Analysis> calculator;
     private final DutyRanges dutyRanges;
+    private final Session.Listener listener = this::harnessChanged;
     private Optional<Document> document = Optional.empty();
+    private Optional<Analysis> originalResults = Optional.empty();
+    private Optional<Document> droppedCopy = Optional.empty();
     private Results results = Results.NONE;
     private CalculationStatus status = CalculationStatus.NONE;
     private Selection selection = Selection.NONE;
@@ -116,25 +120,98 @@ public final class Desk {
 
     /** Puts a document on the desk in the place of the one there. */
     public void open(Document opened) {
-        document = Optional.of(opened);
+        putDown(Optional.of(opened));
+        droppedCopy = Optional.empty();
+        originalResults = Optional.empty();
         results = Results.NONE;
         dutyRanges.clear();
         selection = Selection.NONE;
         view = view.withState(Optional.empty());
-        opened.session().listen((before, after) -> {
-            if (document.filter(opened::equals).isPresent()) {
-                harnessChanged(before, after);
-            }
-        });
         tell(Topic.DOCUMENT);
         calculate();
+    }
+
+    private void putDown(Optional<Document> changed) {
+        document.ifPresent(before -> before.session().unlisten(listener));
+        document = changed;
+        document.ifPresent(now -> now.session().listen(listener));
+    }
+
+    /** Whether a side copy lies on the desk: every edit goes to it, and the original stays as it is. */
+    public boolean isSideCopy() {
+        return document.flatMap(Document::original).isPresent();
+    }
+
+    /** The whole results of the original of the side copy on the desk, where they are known. */
+    public Optional<Analysis> originalResults() {
+        return originalResults;
+    }
+
+    /** Puts a side copy of the document in its place; selection, view and results stay. */
+    public void beginSideCopy() {
+        document.filter(open -> open.original().isEmpty()).ifPresent(open -> begin(open.sideCopy()));
+    }
+
+    private void begin(Document copy) {
+        originalResults = isWhole() ? analysis() : Optional.empty();
+        droppedCopy = Optional.empty();
+        change(copy);
+    }
+
+    /** The side copy dropped last, as long as the document on the desk says what it said when that copy was made. */
+    public Optional<Document> droppedCopy() {
+        return droppedCopy
+                .filter(copy -> copy.original().equals(document))
+                .filter(copy -> copy.canBeKept() && copy.session().isChanged());
+    }
+
+    /** Goes on with the side copy dropped last. */
+    public void takeUpSideCopy() {
+        droppedCopy().ifPresent(this::begin);
+    }
+
+    /**
+     * Takes the side copy over into its original, as one step that can be undone, and goes back to the original.
+     *
+     * @throws IllegalStateException when the original has changed since the copy was made
+     */
+    public void keepSideCopy() {
+        document.flatMap(Document::original).ifPresent(original -> {
+            document.orElseThrow().keepInOriginal();
+            change(original);
+            originalResults = Optional.empty();
+        });
+    }
+
+    /** Goes back to the original as it is; what was done on the side copy is lost. */
+    public void dropSideCopy() {
+        document.flatMap(Document::original).ifPresent(original -> {
+            originalResults
+                    .filter(known -> known.harness() == original.harness())
+                    .ifPresent(known -> results = results.with(known));
+            droppedCopy = document;
+            change(original);
+            originalResults = Optional.empty();
+        });
+    }
+
+    /** Puts a document in the place of the one it was copied from or is a copy of. */
+    private void change(Document other) {
+        Harness before = document.orElseThrow().harness();
+        putDown(Optional.of(other));
+        tell(Topic.DOCUMENT);
+        if (before != other.harness()) {
+            harnessChanged(before, other.harness());
+        }
     }
 
     /** Clears the desk. */
     void close() {
         calculator.stop();
         dutyRanges.clear();
-        document = Optional.empty();
+        putDown(Optional.empty());
+        droppedCopy = Optional.empty();
+        originalResults = Optional.empty();
         results = Results.NONE;
         selection = Selection.NONE;
         status = CalculationStatus.NONE;
@@ -174,7 +251,7 @@ public final class Desk {
     public void calculate() {
         harness().ifPresent(harness -> {
             dutyRanges.stop();
-            calculator.ask(new Calculation.Question(harness, document.flatMap(Document::file)));
+            calculator.ask(new Calculation.Question(harness, document.flatMap(Document::tablesBeside)));
             become(CalculationStatus.CALCULATING);
         });
     }
@@ -220,6 +297,7 @@ public final class Desk {
         if (outcome.answer().isPresent()) {
             Analysis newer = outcome.answer().get();
             results = results.with(newer);
+            noteOriginal(newer);
             become(newer.isWhole() ? CalculationStatus.UP_TO_DATE : CalculationStatus.studying(newer.pending()));
             return;
         }
@@ -231,6 +309,12 @@ public final class Desk {
         LOG.log(Level.WARNING, "the calculation failed", failure);
         String reason = failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
         become(CalculationStatus.notPossible(reason));
+    }
+
+    private void noteOriginal(Analysis newer) {
+        document.flatMap(Document::original)
+                .filter(original -> newer.isWhole() && newer.harness() == original.harness())
+                .ifPresent(original -> originalResults = Optional.of(newer));
     }
 
     private void become(CalculationStatus changed) {

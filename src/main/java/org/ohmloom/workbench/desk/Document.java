@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.desk;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.Session;
@@ -9,18 +10,21 @@ import org.ohmloom.store.FileStamp;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.StoredHarness;
+import org.ohmloom.workbench.words.Words;
 
 /** A harness being worked on, with the file it lives in and what that file was when last read or written. */
 public final class Document {
 
     private final Session session;
     private final String givenName;
+    private final Optional<Document> original;
     private Optional<FileStamp> stamp;
 
-    private Document(Session session, String givenName, Optional<FileStamp> stamp) {
+    private Document(Session session, String givenName, Optional<FileStamp> stamp, Optional<Document> original) {
         this.session = session;
         this.givenName = givenName;
         this.stamp = stamp;
+        this.original = original;
     }
 
     /**
@@ -31,12 +35,15 @@ public final class Document {
     public static Document read(Path file) throws HarnessFileException {
         StoredHarness stored = HarnessFiles.readStored(file);
         return new Document(
-                new Session(stored.harness(), Optional.of(file)), nameOf(file), Optional.of(stored.stamp()));
+                new Session(stored.harness(), Optional.of(file)),
+                nameOf(file),
+                Optional.of(stored.stamp()),
+                Optional.empty());
     }
 
     /** A harness that lives in no file yet. */
     public static Document unsaved(Harness harness, String name) {
-        return new Document(new Session(harness, Optional.empty()), name, Optional.empty());
+        return new Document(new Session(harness, Optional.empty()), name, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -49,6 +56,52 @@ public final class Document {
         Document document = unsaved(saved, name);
         document.session().apply(new Whole(step, made));
         return document;
+    }
+
+    /**
+     * A copy to try changes on. It lives in no file, has changes of its own that can be undone, and leaves this document
+     * alone until {@link #keepInOriginal} is asked for.
+     */
+    public Document sideCopy() {
+        return new Document(
+                new Session(harness(), Optional.empty()),
+                Words.of("side-copy").get("name", name()),
+                Optional.empty(),
+                Optional.of(this));
+    }
+
+    /** The document this is a side copy of; empty for any other. */
+    public Optional<Document> original() {
+        return original;
+    }
+
+    /** Whether this is a side copy and the original still says what it said when the copy was made. */
+    public boolean canBeKept() {
+        return original.filter(from -> from.harness() == session.saved()).isPresent();
+    }
+
+    /**
+     * Puts what this side copy says into its original as one step that can be undone, named after what was done here.
+     *
+     * @throws IllegalStateException when it is no side copy, or the original has changed since
+     */
+    void keepInOriginal() {
+        if (!canBeKept()) {
+            throw new IllegalStateException("there is no original as it was when the copy was made");
+        }
+        if (session.isChanged()) {
+            List<String> done = session.steps().subList(0, session.stepsDone());
+            Words words = Words.of("side-copy");
+            String label = done.size() == 1
+                    ? words.get("kept.one", done.get(0))
+                    : words.get("kept.more", done.get(0), String.valueOf(done.size() - 1));
+            original.orElseThrow().session().apply(new Whole(label, harness()));
+        }
+    }
+
+    /** The file beside which tables of the builder's own may lie: its own, or that of the original of a side copy. */
+    public Optional<Path> tablesBeside() {
+        return original.map(Document::tablesBeside).orElse(file());
     }
 
     private record Whole(String label, Harness made) implements Edit {

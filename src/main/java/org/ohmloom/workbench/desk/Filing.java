@@ -72,6 +72,9 @@ public final class Filing {
         if (document.isEmpty()) {
             return false;
         }
+        if (desk.isSideCopy()) {
+            return settleSideCopy() && save();
+        }
         if (document.get().file().isEmpty()) {
             return saveAs();
         }
@@ -80,6 +83,9 @@ public final class Filing {
 
     /** Asks where to save and saves there. Whether it is saved now. */
     public boolean saveAs() {
+        if (!settleSideCopy()) {
+            return false;
+        }
         Optional<Document> document = desk.document();
         Optional<Path> target = document.flatMap(open -> prompts.fileToSave(folder(), open.name()));
         if (document.isEmpty() || target.isEmpty()) {
@@ -100,6 +106,9 @@ public final class Filing {
 
     /** Whether the document may be left: it has no changes, they were saved, or they are to be discarded. */
     public boolean mayLeave() {
+        if (!settleSideCopy()) {
+            return false;
+        }
         Optional<Document> document = desk.document();
         if (document.isEmpty() || !document.get().session().isChanged()) {
             return true;
@@ -107,6 +116,29 @@ public final class Filing {
         return switch (prompts.unsavedChanges(document.get().name())) {
             case SAVE -> save();
             case DISCARD -> true;
+            case CANCEL -> false;
+        };
+    }
+
+    /** Goes back to the original after asking what becomes of the side copy. Whether no side copy is on the desk now. */
+    private boolean settleSideCopy() {
+        Optional<Document> copy = desk.document().filter(open -> desk.isSideCopy());
+        if (copy.isEmpty()) {
+            return true;
+        }
+        if (!copy.get().session().isChanged()) {
+            desk.dropSideCopy();
+            return true;
+        }
+        return switch (prompts.sideCopy(copy.get())) {
+            case KEEP -> {
+                desk.keepSideCopy();
+                yield true;
+            }
+            case DROP -> {
+                desk.dropSideCopy();
+                yield true;
+            }
             case CANCEL -> false;
         };
     }

@@ -20,6 +20,13 @@ public interface Prompts {
         CANCEL
     }
 
+    /** What becomes of a side copy. */
+    enum SideCopy {
+        KEEP,
+        DROP,
+        CANCEL
+    }
+
     /** Which file to open. */
     Optional<Path> fileToOpen(Optional<Path> folder);
 
@@ -40,6 +47,9 @@ public interface Prompts {
 
     /** Whether to save, discard or keep working on a document that has changes. */
     Unsaved unsavedChanges(String name);
+
+    /** Whether to keep, drop or go on with a side copy that has changes; keeping is only offered where it can be done. */
+    SideCopy sideCopy(Document copy);
 
     /** What to do now that saving was refused. */
     ChangedOnDisk changedOnDisk(String sentence);

@@ -42,6 +42,11 @@ public final class SilentPrompts implements Prompts {
     }
 
     @Override
+    public SideCopy sideCopy(Document copy) {
+        return SideCopy.CANCEL;
+    }
+
+    @Override
     public ChangedOnDisk changedOnDisk(String sentence) {
         return ChangedOnDisk.CANCEL;
     }

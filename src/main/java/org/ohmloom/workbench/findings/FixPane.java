@@ -109,7 +109,7 @@ final class FixPane extends JPanel {
 
     /** Begins to work out the copy. */
     void start() {
-        trial.ask(new Calculation.Question(fix.apply(before), desk.document().flatMap(each -> each.file())));
+        trial.ask(new Calculation.Question(fix.apply(before), desk.document().flatMap(each -> each.tablesBeside())));
     }
 
     void stop() {

@@ -16,7 +16,8 @@ import org.ohmloom.workbench.desk.Topic;
 
 /**
  * Keeps the harness on a desk aside a few seconds after it was changed, and forgets it as soon as it is saved, discarded or
- * closed. Belongs to the event thread; only the writing is done elsewhere, in the order it was asked for.
+ * closed. While a side copy is worked on, the original stays kept as it is and the copy is kept beside it under a key and a
+ * name of its own, so that the two cannot be taken for each other. Belongs to the event thread; only the writing is done elsewhere, in the order it was asked for.
  */
 public final class Autosave {
 
@@ -33,6 +34,7 @@ public final class Autosave {
     private final Timer timer;
     private Optional<Document> document = Optional.empty();
     private Optional<Harness> kept = Optional.empty();
+    private Optional<Harness> keptOriginal = Optional.empty();
     private int changes;
 
     /**
@@ -58,14 +60,44 @@ public final class Autosave {
     public void close() {
         timer.stop();
         forget();
+        if (keptOriginal.isPresent()) {
+            keptOriginal = Optional.empty();
+            writer.execute(() -> folder.forget(key));
+        }
+    }
+
+    private String key() {
+        return isSideCopy() ? key + "-side-copy" : key;
+    }
+
+    private boolean isSideCopy() {
+        return document.flatMap(Document::original).isPresent();
+    }
+
+    /** Another document lies on the desk. */
+    private void change(Optional<Document> now) {
+        timer.stop();
+        if (document.isPresent() && now.flatMap(Document::original).equals(document)) {
+            keep();
+            keptOriginal = kept;
+            kept = Optional.empty();
+            document = now;
+        } else if (isSideCopy() && now.equals(document.flatMap(Document::original))) {
+            forget();
+            document = now;
+            kept = keptOriginal;
+            keptOriginal = Optional.empty();
+        } else {
+            close();
+            document = now;
+        }
+        changes = now.map(open -> open.session().stepsDone()).orElse(0);
     }
 
     private void changed(Topic topic) {
         if (topic == Topic.DOCUMENT) {
             if (!desk.document().equals(document)) {
-                document = desk.document();
-                close();
-                changes = 0;
+                change(desk.document());
             }
             if (!isChanged()) {
                 changes = 0;
@@ -78,7 +110,8 @@ public final class Autosave {
         if (isChanged()) {
             later();
         } else {
-            close();
+            timer.stop();
+            forget();
         }
     }
 
@@ -90,18 +123,23 @@ public final class Autosave {
     }
 
     private boolean isChanged() {
-        return desk.document().filter(open -> open.session().isChanged()).isPresent();
+        return document.filter(open -> open.session().isChanged()).isPresent();
     }
 
     private void keep() {
-        desk.document().filter(open -> open.session().isChanged()).ifPresent(open -> {
+        document.filter(open -> open.session().isChanged()).ifPresent(open -> {
             Harness harness = open.harness();
             if (kept.filter(before -> before == harness).isPresent()) {
                 return;
             }
             kept = Optional.of(harness);
             RecoverySnapshot snapshot = new RecoverySnapshot(
-                    key, RecoveryPlace.owner(), open.name(), open.file(), Math.max(1, changes), clock.instant());
+                    key(),
+                    RecoveryPlace.owner(),
+                    open.name(),
+                    open.tablesBeside(),
+                    Math.max(1, changes),
+                    clock.instant());
             writer.execute(() -> {
                 try {
                     folder.keep(snapshot, harness);
@@ -115,7 +153,8 @@ public final class Autosave {
     private void forget() {
         if (kept.isPresent()) {
             kept = Optional.empty();
-            writer.execute(() -> folder.forget(key));
+            String written = key();
+            writer.execute(() -> folder.forget(written));
         }
     }
 }

@@ -121,13 +121,26 @@ final class MenuPlan {
                             "study-fabrication",
                             "study-as-built",
                             "study-revision",
+                            "study-what-if",
                             LINE,
                             "next-finding",
                             "previous-finding",
                             LINE,
                             "next-state",
                             "previous-state")),
-            new Menu("Calculation", 'C', List.of("recalculate", "stop-calculating", LINE, "show-log")),
+            new Menu(
+                    "Calculation",
+                    'C',
+                    List.of(
+                            "recalculate",
+                            "stop-calculating",
+                            LINE,
+                            "begin-side-copy",
+                            "keep-side-copy",
+                            "drop-side-copy",
+                            "take-up-side-copy",
+                            LINE,
+                            "show-log")),
             new Menu("Help", 'H', List.of("find-command", "show-keys", "show-cautions", LINE, "about")));
 
     private MenuPlan() {}

@@ -10,7 +10,10 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JOptionPane;
 import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Prompts;
+import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Asks in dialogs over the window. */
 public final class WindowPrompts implements Prompts {
@@ -118,6 +121,29 @@ public final class WindowPrompts implements Prompts {
             case 0 -> Unsaved.SAVE;
             case 1 -> Unsaved.DISCARD;
             default -> Unsaved.CANCEL;
+        };
+    }
+
+    @Override
+    public SideCopy sideCopy(Document copy) {
+        Words words = Words.of("side-copy");
+        String original = copy.original().map(Document::name).orElse(copy.name());
+        String changes = TradeWords.count(copy.session().stepsDone(), "change");
+        if (!copy.canBeKept()) {
+            int answer = ask(
+                    words.get("settle.title", original),
+                    words.get("settle.moved", original),
+                    List.of(words.get("settle.drop"), words.get("settle.cancel")));
+            return answer == 0 ? SideCopy.DROP : SideCopy.CANCEL;
+        }
+        int answer = ask(
+                words.get("settle.title", original),
+                words.get("settle", original, changes),
+                List.of(words.get("settle.keep"), words.get("settle.drop"), words.get("settle.cancel")));
+        return switch (answer) {
+            case 0 -> SideCopy.KEEP;
+            case 1 -> SideCopy.DROP;
+            default -> SideCopy.CANCEL;
         };
     }
 

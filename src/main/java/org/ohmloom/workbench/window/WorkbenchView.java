@@ -69,6 +69,10 @@ import org.ohmloom.workbench.record.TakeInValues;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.states.StatesPane;
 import org.ohmloom.workbench.study.CurrentsPane;
+import org.ohmloom.workbench.whatif.WhatIf;
+import org.ohmloom.workbench.whatif.WhatIfBand;
+import org.ohmloom.workbench.whatif.WhatIfCommands;
+import org.ohmloom.workbench.whatif.WhatIfPane;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
@@ -114,6 +118,9 @@ public final class WorkbenchView extends JPanel {
         TakeInValues takeIn = new TakeInValues(desk, services.prompts(), services.reader(), services.eventThread());
         RecordPane record = new RecordPane(desk, samples, takeIn, Clock.systemDefaultZone());
         ComparePane compare = new ComparePane(desk, services, samples, List.copyOf(compares));
+        List<Command> sides = WhatIfCommands.of(desk, lists::commit);
+        WhatIf whatIf = new WhatIf(desk, services);
+        WhatIfPane tried = new WhatIfPane(desk, whatIf, samples, sides);
         FabricationPane fabrication = new FabricationPane(desk, samples);
         lists.commitToo(fabrication.tables());
         lists.commitToo(List.of(record.table()));
@@ -124,7 +131,7 @@ public final class WorkbenchView extends JPanel {
                 layout,
                 currents,
                 Studies.ALL,
-                List.of(new PinViewPane(desk, samples), new StatesPane(desk), fabrication, record, compare),
+                List.of(new PinViewPane(desk, samples), new StatesPane(desk), fabrication, record, compare, tried),
                 services,
                 samples);
         inspector = new InspectorPane(desk, services.painter());
@@ -136,14 +143,16 @@ public final class WorkbenchView extends JPanel {
         cures.addAll(FindingCommands.of(desk, this, services.calculation(), Clock.systemDefaultZone()));
         findings.offer(cures);
         book = new CommandBook(
-                commands(bench, cures, List.of(takeIn, compares.get(0), compares.get(1)), windows),
+                commands(bench, cures, List.of(takeIn, compares.get(0), compares.get(1)), sides, windows),
                 desk,
                 journal::note);
         book.rebind(services.preferences().now().personal().keys());
         menus = new Menus(book, filing, services.preferences()).bar();
         start = new StartView(book, filing, services.preferences());
         add(start, "start");
-        add(work(services.preferences(), windows), "work");
+        WhatIfBand band = new WhatIfBand(
+                whatIf, List.of(book.get("study-what-if"), book.get("keep-side-copy"), book.get("drop-side-copy")));
+        add(work(services.preferences(), band, windows), "work");
         desk.listen(topic -> {
             if (topic == Topic.DOCUMENT) {
                 showCard();
@@ -208,7 +217,8 @@ public final class WorkbenchView extends JPanel {
         });
     }
 
-    private List<Command> commands(Bench bench, List<Command> cures, List<Command> revisions, WindowTasks windows) {
+    private List<Command> commands(
+            Bench bench, List<Command> cures, List<Command> revisions, List<Command> sides, WindowTasks windows) {
         List<Command> all = new ArrayList<>();
         all.addAll(GuideCommands.of(() -> this, filing, reader));
         all.add(new OpenFile(filing));
@@ -239,6 +249,7 @@ public final class WorkbenchView extends JPanel {
         all.addAll(List.of(StepFinding.next(desk, findings), StepFinding.previous(desk, findings)));
         all.addAll(List.of(StepState.next(desk), StepState.previous(desk)));
         all.addAll(List.of(new Recalculate(bench), new StopCalculating(bench)));
+        all.addAll(sides);
         all.addAll(windows.help());
         return all;
     }
@@ -253,10 +264,11 @@ public final class WorkbenchView extends JPanel {
         return targets;
     }
 
-    private JPanel work(PreferenceStore preferences, WindowTasks windows) {
+    private JPanel work(PreferenceStore preferences, WhatIfBand band, WindowTasks windows) {
         JPanel work = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
         work.add(new ToolBar(book, desk), "growx, wmin 0");
         work.add(new CautionBanner(preferences, windows.cautions()), "growx, wmin 0");
+        work.add(band, "growx, wmin 0");
         work.add(new FirstStepBanner(desk, book.get("new-guided")), "growx, wmin 0");
         work.add(views(), "grow, push, wmin 0");
         work.add(

@@ -13,10 +13,13 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.WireId;
+import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.HarnessText;
 import org.ohmloom.store.RecoveryFolder;
@@ -113,6 +116,68 @@ class AutosaveTest {
         OnEventThread.await("kept once more", () -> kept().left().size() == 1);
         OnEventThread.run(autosave::close);
         assertEquals(List.of(), kept().left());
+    }
+
+    @Test
+    void aSideCopyIsKeptBesideItsOriginalUnderANameOfItsOwn() throws Exception {
+        Path file = folder.resolve("teaching.harness.json");
+        Files.copy(Path.of("examples", "teaching.harness.json"), file);
+        Stage stage = new Stage();
+        OnEventThread.run(() -> new Autosave(stage.desk(), kept(), Runnable::run, NOON, 1, AT_ONCE_MILLIS));
+        Document original = Document.read(file);
+        OnEventThread.run(() -> stage.desk().open(original));
+        edit(stage, 6);
+        OnEventThread.run(() -> stage.desk().beginSideCopy());
+        assertEquals(Set.of("teaching"), names(), "the original is kept at once, before the copy takes its place");
+        edit(stage, 10);
+        OnEventThread.await("both kept", () -> kept().left().size() == 2);
+        assertEquals(Set.of("teaching", "teaching (side copy)"), names());
+        assertEquals(Optional.of(Gauge.metric(6)), sizeKept("teaching"));
+        assertEquals(Optional.of(Gauge.metric(10)), sizeKept("teaching (side copy)"));
+
+        // After a crash the copy is restored as a document of its own; the original still waits with what it said.
+        List<Document> opened = new ArrayList<>();
+        new Recovery(kept(), Runnable::run, Runnable::run)
+                .offer(
+                        (snapshot, size) -> snapshot.name().endsWith("(side copy)")
+                                ? Recovery.Answer.RESTORE
+                                : Recovery.Answer.LATER,
+                        opened::add,
+                        () -> {},
+                        problem -> fail(problem));
+        assertEquals("teaching (side copy) recovered", opened.get(0).name());
+        assertEquals(Optional.empty(), opened.get(0).file());
+        assertEquals(Set.of("teaching"), names());
+        assertEquals(Optional.of(Gauge.metric(6)), sizeKept("teaching"));
+
+        OnEventThread.run(() -> stage.desk().keepSideCopy());
+        OnEventThread.await(
+                "the original with what was kept",
+                () -> names().equals(Set.of("teaching")) && sizeKept("teaching").equals(Optional.of(Gauge.metric(10))));
+        OnEventThread.run(() -> stage.desk().beginSideCopy());
+        edit(stage, 4);
+        OnEventThread.await("both kept again", () -> kept().left().size() == 2);
+        OnEventThread.run(() -> stage.desk().dropSideCopy());
+        assertEquals(Set.of("teaching"), names());
+        assertEquals(Optional.of(Gauge.metric(10)), sizeKept("teaching"));
+        OnEventThread.run(() -> stage.desk().document().orElseThrow().session().goTo(0));
+        assertEquals(Set.of(), names());
+    }
+
+    private Set<String> names() {
+        return kept().left().stream().map(RecoverySnapshot::name).collect(Collectors.toSet());
+    }
+
+    private Optional<Gauge> sizeKept(String name) {
+        try {
+            RecoverySnapshot snapshot = kept().left().stream()
+                    .filter(each -> each.name().equals(name))
+                    .findFirst()
+                    .orElseThrow();
+            return kept().read(snapshot).wires().get(new WireId("W4")).gauge();
+        } catch (HarnessFileException unreadable) {
+            throw new AssertionError(unreadable);
+        }
     }
 
     @Test

@@ -94,12 +94,17 @@ class CommandBookTest {
             study-fabrication | Fabrication |
             study-as-built | As-built |
             study-revision | Compare |
+            study-what-if | What if |
             next-finding | Next finding | F8
             previous-finding | Previous finding | Shift+F8
             next-state | Next operating state | Alt+Page Down
             previous-state | Previous operating state | Alt+Page Up
             recalculate | Calculate again | F5
             stop-calculating | Stop calculating | Shift+F5
+            begin-side-copy | Try on a side copy | Ctrl+T
+            keep-side-copy | Keep side copy | Ctrl+Shift+K
+            drop-side-copy | Drop side copy | Ctrl+Shift+Backspace
+            take-up-side-copy | Take up dropped side copy |
             show-log | Calculation log | Ctrl+L
             find-command | Find a command… | Ctrl+Shift+P
             show-keys | Keys | F1

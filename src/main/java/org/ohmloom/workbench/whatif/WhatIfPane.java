@@ -1,0 +1,116 @@
+package org.ohmloom.workbench.whatif;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.RowSorter;
+import javax.swing.SortOrder;
+import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.compare.Compared;
+import org.ohmloom.workbench.compare.ComparedTabs;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.sheet.SheetTable;
+import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.words.Words;
+
+/** What the side copy changes against its original: numbers by the size of their change, findings, parts, elements. */
+public final class WhatIfPane extends StudyTab {
+
+    private static final long serialVersionUID = 1L;
+
+    /** Key of the tab. */
+    public static final String KEY = "what-if";
+
+    private final transient WhatIf whatIf;
+    private final transient Words words = Words.of("what-if");
+    private final JLabel summary = new JLabel();
+    private final ComparedTabs tabs;
+
+    /**
+     * A pane.
+     *
+     * @param commands begin, keep and drop
+     */
+    public WhatIfPane(Desk desk, WhatIf whatIf, Samples samples, List<Command> commands) {
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        this.whatIf = whatIf;
+        this.tabs = new ComparedTabs(desk, samples, KEY, whatIf::shown);
+        setName("view-" + KEY);
+        SheetTable numbers = tabs.table(ComparedTabs.NUMBERS);
+        int size = numbers.getModel().getColumnCount() - 1;
+        numbers.getRowSorter().setSortKeys(List.of(new RowSorter.SortKey(size, SortOrder.DESCENDING)));
+        tabs.setSelectedIndex(ComparedTabs.NUMBERS);
+        add(head(commands), "growx");
+        add(tabs, "grow, push, hmin 60");
+        whatIf.listen(() -> {
+            if (isShowing()) {
+                showRows();
+            }
+        });
+        showRows();
+    }
+
+    private JComponent head(List<Command> commands) {
+        JPanel head =
+                new JPanel(new MigLayout("insets 6 10 4 8, fillx, hidemode 3", "[][][][]push", "[center][center]"));
+        for (Command command : commands) {
+            JButton button = new JButton(command);
+            button.setName(KEY + "-" + command.id());
+            head.add(button);
+        }
+        summary.setName(KEY + "-summary");
+        summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        head.add(summary, "newline, span 5, growx, wmin 0");
+        return head;
+    }
+
+    /** The list of that place: elements, parts, numbers, findings. */
+    SheetTable table(int place) {
+        return tabs.table(place);
+    }
+
+    Optional<Compared> shown() {
+        return whatIf.shown();
+    }
+
+    /** What is said above the lists. */
+    String summaryText() {
+        return summary.getText();
+    }
+
+    @Override
+    public String key() {
+        return KEY;
+    }
+
+    @Override
+    public String title() {
+        return words.get("title");
+    }
+
+    @Override
+    public String about() {
+        return words.get("title.about");
+    }
+
+    @Override
+    public JComponent front() {
+        return tabs.front();
+    }
+
+    @Override
+    public void showRows() {
+        tabs.refresh();
+        summary.setText(WhatIfText.of(whatIf, words));
+        summary.setToolTipText(summary.getText());
+    }
+
+    @Override
+    public void showSelection() {}
+}
