@@ -100,7 +100,11 @@ final class BoardMaker {
      */
     List<Item> items(
             SortedSet<BreakoutId> breakouts, double aspectRatio, Map<String, Position> positions, Elsewhere elsewhere) {
-        Board board = board(breakouts, aspectRatio, positions, elsewhere);
+        return items(board(breakouts, aspectRatio, positions, elsewhere));
+    }
+
+    /** The drawing of a board. */
+    List<Item> items(Board board) {
         RunLabels labels = new RunLabels(lettering, thickness, detail.isPresent());
         Doors doors = new Doors(board, maker, texts, planned);
         Optional<Strands> strands = wires ? Optional.of(strands(board, doors)) : Optional.empty();

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.ohmloom.edit.board.Footprint;
+import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Position;
 
 /** The positions of a board in the terms of the harness: breakouts, and cards by all ids that share one. */
@@ -20,6 +22,30 @@ final class BoardPositions {
         }
         board.joints().forEach(joint -> positions.put(joint.id().value(), position(joint.at())));
         return positions;
+    }
+
+    /**
+     * Where everything stands, for people who draw on the board.
+     *
+     * @param shift how far the board is moved in the scene that shows it
+     */
+    static BoardPlaces places(Board board, Point shift) {
+        List<BoardPlaces.Joint> joints = board.joints().stream()
+                .map(each -> new BoardPlaces.Joint(
+                        each.id().value(), position(each.at()), rounded(each.topMm()), rounded(each.bottomMm())))
+                .toList();
+        List<BoardPlaces.CardPlace> cards = new ArrayList<>();
+        for (Board.Placed placed : board.cards()) {
+            List<String> ids = ids(board, placed);
+            if (!ids.isEmpty()) {
+                Extent extent = placed.extent();
+                cards.add(new BoardPlaces.CardPlace(
+                        new Footprint(Set.copyOf(ids), position(extent.centre()), extent.widthMm(), extent.heightMm()),
+                        placed.card().element(),
+                        placed.joint().map(BreakoutId::value)));
+            }
+        }
+        return new BoardPlaces(shift, joints, cards);
     }
 
     static SortedMap<String, Position> moved(Board board, Set<String> ids, double dxMm, double dyMm) {

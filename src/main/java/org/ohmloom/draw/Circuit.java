@@ -23,7 +23,12 @@ final class Circuit {
         this.cuts = drawing.cuts();
     }
 
-    /** Whether a harness is drawn as a circuit: it has wires or components but no bundle segment. */
+    /** Whether a harness is drawn as a circuit on the screen: nobody has begun to lay it out on a board. */
+    static boolean suitsScreen(Harness harness) {
+        return suits(harness) && harness.layout().isEmpty();
+    }
+
+    /** Whether a harness is drawn as a circuit: it has wires but no bundle segment. */
     static boolean suits(Harness harness) {
         return harness.segments().isEmpty() && !harness.wires().isEmpty();
     }

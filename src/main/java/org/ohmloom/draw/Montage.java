@@ -32,8 +32,8 @@ final class Montage {
         double width = Math.max(LEAST_WIDTH_MM, extent.map(Extent::widthMm).orElse(0.0) + 2 * MARGIN_MM);
         double y = MARGIN_MM;
         if (extent.isPresent()) {
-            Placement placement = Placement.moved(
-                    MARGIN_MM - extent.get().leftMm(), MARGIN_MM - extent.get().topMm());
+            Point shift = shift(drawing);
+            Placement placement = Placement.moved(shift.xMm(), shift.yMm());
             drawing.forEach(item -> items.add(item.placed(placement)));
             y += extent.get().heightMm() + SECTION_MM;
         }
@@ -47,6 +47,13 @@ final class Montage {
         key.forEach(item -> items.add(item.placed(below)));
         y = Piece.bounds(items).map(Extent::bottomMm).orElse(y) + MARGIN_MM;
         return new Scene(width, y, items);
+    }
+
+    /** How far the drawing is moved to lie in the scene. */
+    static Point shift(List<Item> drawing) {
+        return Piece.bounds(drawing)
+                .map(extent -> new Point(MARGIN_MM - extent.leftMm(), MARGIN_MM - extent.topMm()))
+                .orElse(new Point(0, 0));
     }
 
     /** Height that the cards without a place take in rows with their heading, mm. */

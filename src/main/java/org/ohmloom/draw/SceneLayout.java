@@ -11,8 +11,8 @@ import org.ohmloom.model.StateId;
 
 /**
  * Lays a harness out as it lies on the board: bundle segments with their lengths, breakouts, connectors and components at
- * the ends, zones behind. A harness that has no bundle segments yet is drawn as a circuit instead: what feeds on the left,
- * what is fed to the right, every wire by itself. Not to scale. The same harness gives the same scene. Safe to share
+ * the ends, zones behind. A harness that has wires but neither bundle segments nor anything placed on the board is drawn as a
+ * circuit instead: what feeds on the left, what is fed to the right, every wire by itself. Not to scale. The same harness gives the same scene. Safe to share
  * between threads.
  */
 public final class SceneLayout {
@@ -49,12 +49,30 @@ public final class SceneLayout {
             Optional<StateId> state,
             SceneOptions options,
             double aspectRatio) {
-        if (Circuit.suits(harness)) {
-            return new Circuit(harness, new Figures(harness, analysis, state, options), lettering).scene();
+        return layOut(harness, analysis, state, options, aspectRatio).scene();
+    }
+
+    /**
+     * The layout view of a harness together with the places on the board behind it.
+     *
+     * @param aspectRatio width over height to aim at, more than 0
+     */
+    public LaidOut layOut(
+            Harness harness,
+            Optional<Analysis> analysis,
+            Optional<StateId> state,
+            SceneOptions options,
+            double aspectRatio) {
+        if (Circuit.suitsScreen(harness)) {
+            Figures figures = new Figures(harness, analysis, state, options);
+            return new LaidOut(new Circuit(harness, figures, lettering).scene(), Optional.empty());
         }
         BoardMaker maker = new BoardMaker(harness, analysis, state, options, lettering, Optional.empty());
-        List<Item> items = maker.items(maker.stations().breakouts(), aspectRatio, harness.layout(), Elsewhere.SCREEN);
-        return Montage.scene(items, maker.stations().unplaced(), roomMm -> maker.legend(roomMm, false), lettering);
+        Board board = maker.board(maker.stations().breakouts(), aspectRatio, harness.layout(), Elsewhere.SCREEN);
+        List<Item> items = maker.items(board);
+        Scene scene =
+                Montage.scene(items, maker.stations().unplaced(), roomMm -> maker.legend(roomMm, false), lettering);
+        return new LaidOut(scene, Optional.of(BoardPositions.places(board, Montage.shift(items))));
     }
 
     /**

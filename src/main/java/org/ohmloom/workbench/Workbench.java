@@ -102,7 +102,7 @@ public final class Workbench {
         return new Services(
                 (question, cancel, soFar) -> Analyst.analyse(
                         question.harness(), question.file().map(tables::beside).orElse(tables), cancel, soFar),
-                question -> layout.layoutBoard(
+                question -> layout.layOut(
                         question.harness(),
                         question.analysis(),
                         question.view().state(),

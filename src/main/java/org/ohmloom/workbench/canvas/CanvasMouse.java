@@ -1,38 +1,40 @@
 package org.ohmloom.workbench.canvas;
 
 import java.awt.Cursor;
-import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
-import org.ohmloom.workbench.widget.Keys;
 
-/** The mouse on a canvas. */
+/**
+ * The mouse on a canvas: the wheel zooms about the pointer, the middle or the right button pans, and so does the left one while
+ * Space is held; a click of the right button asks for a menu. Everything else is the tool's.
+ */
 final class CanvasMouse extends MouseAdapter {
 
     private static final double WHEEL_STEP = 1.15;
-    private static final int STILL_A_CLICK = 4;
 
     private final LayoutCanvas canvas;
-    private final LayoutCanvas.Picking picking;
-    private @Nullable Point pressedAt;
-    private @Nullable Point draggedTo;
-    private boolean panning;
+    private @Nullable Pointed panFrom;
+    private @Nullable Pointed pannedTo;
+    private boolean toolHasIt;
+    private boolean space;
 
-    CanvasMouse(LayoutCanvas canvas, LayoutCanvas.Picking picking) {
+    CanvasMouse(LayoutCanvas canvas) {
         this.canvas = canvas;
-        this.picking = picking;
     }
 
     void install() {
         canvas.addMouseListener(this);
         canvas.addMouseMotionListener(this);
         canvas.addMouseWheelListener(this);
+    }
+
+    /** Whether Space is held. */
+    void hold(boolean held) {
+        space = held;
     }
 
     @Override
@@ -43,74 +45,66 @@ final class CanvasMouse extends MouseAdapter {
     @Override
     public void mousePressed(MouseEvent event) {
         canvas.requestFocusInWindow();
-        pressedAt = event.getPoint();
-        draggedTo = event.getPoint();
-        panning = false;
+        Pointed at = Pointed.of(event, canvas);
+        boolean left = SwingUtilities.isLeftMouseButton(event);
+        if (left && event.isPopupTrigger()) {
+            canvas.showMenu(event.getX(), event.getY());
+        } else if (left && !space) {
+            toolHasIt = true;
+            canvas.tool().pressed(at);
+        } else if (!toolHasIt) {
+            panFrom = at;
+            pannedTo = null;
+        }
     }
 
     @Override
     public void mouseDragged(MouseEvent event) {
-        if (pressedAt == null || draggedTo == null) {
-            return;
+        Pointed at = Pointed.of(event, canvas);
+        if (toolHasIt) {
+            canvas.tool().dragged(at);
+        } else if (panFrom != null) {
+            pan(at, panFrom);
         }
-        if (!panning && pressedAt.distance(event.getPoint()) > STILL_A_CLICK) {
-            panning = true;
+    }
+
+    private void pan(Pointed at, Pointed from) {
+        if (pannedTo == null && at.isDragFrom(from)) {
+            pannedTo = from;
             canvas.setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
         }
-        if (panning) {
-            canvas.pan(event.getX() - draggedTo.getX(), event.getY() - draggedTo.getY());
-            draggedTo = event.getPoint();
+        if (pannedTo != null) {
+            canvas.pan(at.xPx() - pannedTo.xPx(), at.yPx() - pannedTo.yPx());
+            pannedTo = at;
         }
     }
 
     @Override
     public void mouseReleased(MouseEvent event) {
-        if (panning) {
-            canvas.setCursor(Cursor.getDefaultCursor());
-        } else if (pressedAt != null && SwingUtilities.isLeftMouseButton(event)) {
-            click(event);
+        if (toolHasIt && SwingUtilities.isLeftMouseButton(event)) {
+            toolHasIt = false;
+            canvas.tool().released(Pointed.of(event, canvas));
+        } else if (panFrom != null) {
+            if (pannedTo == null && SwingUtilities.isRightMouseButton(event)) {
+                canvas.showMenu(event.getX(), event.getY());
+            }
+            canvas.setCursor(canvas.tool().cursor(false));
+            panFrom = null;
+            pannedTo = null;
         }
-        pressedAt = null;
-        panning = false;
     }
 
     @Override
     public void mouseMoved(MouseEvent event) {
         canvas.hover(canvas.under(event.getX(), event.getY()).stream().findFirst());
+        canvas.tool().moved(Pointed.of(event, canvas));
     }
 
     @Override
     public void mouseExited(MouseEvent event) {
         canvas.hover(Optional.empty());
-    }
-
-    private void click(MouseEvent event) {
-        List<String> here = canvas.under(event.getX(), event.getY());
-        List<String> before = canvas.selection().ids();
-        boolean adding = (event.getModifiersEx() & Keys.menuMask()) != 0 || event.isShiftDown();
-        if (adding) {
-            if (!here.isEmpty()) {
-                picking.picked(toggled(before, here.get(0)));
-            }
-            return;
+        if (!toolHasIt) {
+            canvas.tool().left();
         }
-        picking.picked(next(before, here));
-    }
-
-    /** What a click selects: the topmost, or the one below what is selected already. */
-    static List<String> next(List<String> before, List<String> here) {
-        if (here.isEmpty()) {
-            return List.of();
-        }
-        int at = before.size() == 1 ? here.indexOf(before.get(0)) : -1;
-        return List.of(here.get((at + 1) % here.size()));
-    }
-
-    private static List<String> toggled(List<String> before, String id) {
-        List<String> changed = new ArrayList<>(before);
-        if (!changed.remove(id)) {
-            changed.add(0, id);
-        }
-        return changed;
     }
 }

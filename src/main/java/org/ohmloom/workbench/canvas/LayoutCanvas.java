@@ -2,7 +2,6 @@ package org.ohmloom.workbench.canvas;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
-import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -22,8 +21,8 @@ import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.Tone;
 
 /**
- * Shows a scene: the wheel zooms about the pointer, dragging pans, a click selects, another click at the same place
- * selects what lies below. Knows nothing of harnesses.
+ * Shows a scene and lets a tool work on it: the wheel zooms about the pointer, a click selects, another click at the same
+ * place selects what lies below. Knows nothing of harnesses.
  */
 public final class LayoutCanvas extends SceneCanvas {
 
@@ -34,7 +33,6 @@ public final class LayoutCanvas extends SceneCanvas {
     private static final double TOLERANCE = 4;
 
     private final transient CanvasPainting painting;
-    private final transient CanvasMouse mouse;
     private transient Optional<Scene> scene = Optional.empty();
     private transient ViewTransform transform = new ViewTransform(1, 0, 0);
     private transient Selection selection = Selection.NONE;
@@ -45,6 +43,15 @@ public final class LayoutCanvas extends SceneCanvas {
     private transient Function<String, List<Item>> trails = id -> List.of();
     private transient Optional<String> trailOf = Optional.empty();
     private transient List<Item> trail = List.of();
+    private transient CanvasTool tool;
+    private transient MenuShower menu = (xPx, yPx) -> {};
+
+    /** Shows a menu. */
+    @FunctionalInterface
+    public interface MenuShower {
+        /** Shows the menu of what is selected or lies under a pixel. */
+        void show(int xPx, int yPx);
+    }
 
     /** Takes what a person picks on the canvas. */
     @FunctionalInterface
@@ -68,12 +75,13 @@ public final class LayoutCanvas extends SceneCanvas {
         super(name);
         this.shows = shows;
         this.painting = new CanvasPainting(painter);
-        this.mouse = new CanvasMouse(this, picking);
+        this.tool = new LookTool(this, picking);
         setName(name.toLowerCase(java.util.Locale.ROOT));
         setFocusable(true);
         setOpaque(true);
+        CanvasMouse mouse = new CanvasMouse(this);
         mouse.install();
-        CanvasKeys.install(this, picking);
+        CanvasKeys.install(this, mouse, picking);
         ToolTipManager.sharedInstance().registerComponent(this);
         addComponentListener(new java.awt.event.ComponentAdapter() {
             @Override
@@ -83,6 +91,52 @@ public final class LayoutCanvas extends SceneCanvas {
                 }
             }
         });
+    }
+
+    /** Works with another tool from now on; what the one before had under way is given up. */
+    public void use(CanvasTool changed) {
+        tool.cancel();
+        tool = changed;
+        setCursor(tool.cursor(hovered.isPresent()));
+        repaint();
+    }
+
+    public CanvasTool tool() {
+        return tool;
+    }
+
+    /** Shows this menu when one is asked for. */
+    public void offer(MenuShower shower) {
+        menu = shower;
+    }
+
+    void showMenu(int xPx, int yPx) {
+        menu.show(xPx, yPx);
+    }
+
+    /** The menu at what is selected, or in the middle. */
+    void showMenu() {
+        Point middle = transform.toScene(getWidth() / 2.0, getHeight() / 2.0);
+        java.awt.geom.Point2D at = transform.toScreen(selection
+                .lead()
+                .flatMap(id -> scene.flatMap(shown -> shown.bounds(id)))
+                .map(Extent::centre)
+                .orElse(middle));
+        int xPx = (int) Math.max(0, Math.min(getWidth() - 1, at.getX()));
+        int yPx = (int) Math.max(0, Math.min(getHeight() - 1, at.getY()));
+        menu.show(xPx, yPx);
+    }
+
+    /** Shows the scene at the scale it has now, whatever becomes of its size: somebody draws on it. */
+    public void hold() {
+        fitted = false;
+    }
+
+    /** Shows all of the scene that was moved within it, by some mm, where it was before. */
+    void follow(double dxMm, double dyMm) {
+        if (!fitted) {
+            transform = transform.moved(-dxMm * transform.scale(), -dyMm * transform.scale());
+        }
     }
 
     /** Shows a scene, or a text where there is none; another document's scene is fitted. */
@@ -100,6 +154,7 @@ public final class LayoutCanvas extends SceneCanvas {
         if (anew || fitted) {
             fit();
         }
+        tool.sceneChanged();
         repaint();
     }
 
@@ -196,7 +251,7 @@ public final class LayoutCanvas extends SceneCanvas {
     void hover(Optional<String> id) {
         if (!id.equals(hovered)) {
             hovered = id;
-            setCursor(Cursor.getPredefinedCursor(id.isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
+            setCursor(tool.cursor(id.isPresent()));
             repaint();
         }
     }
@@ -213,6 +268,9 @@ public final class LayoutCanvas extends SceneCanvas {
         try {
             if (scene.isPresent()) {
                 painting.paint(own, this, scene.get(), hovered);
+                Graphics2D over = (Graphics2D) own.create();
+                tool.paint(over);
+                over.dispose();
             } else {
                 paintEmpty(own);
             }

@@ -5,12 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import org.ohmloom.draw.BoardPlaces;
 import org.ohmloom.draw.HeatScale;
-import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.LaidOut;
+import org.ohmloom.draw.Point;
 import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.model.Harness;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.LatestWins;
@@ -32,15 +36,17 @@ public final class LayoutPane extends JPanel {
     private transient @Nullable Document measuredFor;
     private double measured = USUAL_ASPECT_RATIO;
     private boolean picking;
+    private transient Optional<LaidOut> laidOut = Optional.empty();
+    private transient @Nullable Harness laidOutFor;
 
     /**
      * A layout with the scale it is shaded by.
      *
      * @param scale empty where it is not shaded
      */
-    private record Drawn(Scene scene, Optional<HeatScale> scale) {
+    private record Drawn(LaidOut laidOut, Optional<HeatScale> scale) {
 
-        static Drawn of(SceneQuestion question, Function<SceneQuestion, Scene> layout) {
+        static Drawn of(SceneQuestion question, Function<SceneQuestion, LaidOut> layout) {
             return new Drawn(
                     layout.apply(question),
                     HeatScale.of(
@@ -57,7 +63,7 @@ public final class LayoutPane extends JPanel {
      * @param layout      lays a harness out; called on a thread of its own
      * @param eventThread runs a task on the event thread
      */
-    public LayoutPane(Desk desk, ScenePainter painter, Function<SceneQuestion, Scene> layout, Executor eventThread) {
+    public LayoutPane(Desk desk, ScenePainter painter, Function<SceneQuestion, LaidOut> layout, Executor eventThread) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
         this.desk = desk;
         this.canvas = new LayoutCanvas("Layout", "The harness on its board", painter, this::pick);
@@ -74,22 +80,42 @@ public final class LayoutPane extends JPanel {
         ask();
     }
 
+    /** Puts tools beside the canvas and a line about them above it. */
+    public void furnish(JComponent strip, JComponent line) {
+        removeAll();
+        setLayout(new MigLayout("insets 0, fill, gap 0, hidemode 3", "[][grow,fill]", "[][grow,fill][]"));
+        add(strip, "spany 3, growy, hmin 0");
+        add(line, "growx, wmin 0, wrap");
+        add(canvas, "grow, push, wmin 120, hmin 80, wrap");
+        add(legend, "growx, wmin 0, hmin pref");
+    }
+
     public LayoutCanvas canvas() {
         return canvas;
     }
 
-    /** Whether a layout is under way. */
-    public boolean isBusy() {
-        return layouts.isBusy();
+    /** Where things stand on the board shown; empty for a circuit. Newer places count where the picture is still older. */
+    public Optional<BoardPlaces> board() {
+        Optional<BoardPlaces> shownNow = laidOut.flatMap(LaidOut::board);
+        return desk.harness()
+                .filter(now -> now != laidOutFor)
+                .map(now -> shownNow.map(places -> places.with(now.layout())))
+                .orElse(shownNow);
     }
 
-    private void pick(List<String> ids) {
+    /** Selects on the canvas, where the person looks already. */
+    public void pick(List<String> ids) {
         picking = true;
         try {
             desk.select(Selection.of(ids));
         } finally {
             picking = false;
         }
+    }
+
+    /** Whether a layout is under way. */
+    public boolean isBusy() {
+        return layouts.isBusy();
     }
 
     private void hear(Topic topic) {
@@ -109,6 +135,7 @@ public final class LayoutPane extends JPanel {
     private void ask() {
         if (desk.harness().isEmpty()) {
             layouts.stop();
+            laidOut = Optional.empty();
             canvas.show(Optional.empty(), "Open a harness file, or drop one here", true);
             return;
         }
@@ -133,6 +160,17 @@ public final class LayoutPane extends JPanel {
                 .map(failure -> "The layout cannot be drawn: " + failure.getMessage())
                 .orElse("");
         legend.show(outcome.question(), outcome.answer().flatMap(Drawn::scale));
-        canvas.show(outcome.answer().map(Drawn::scene), reason, anew);
+        Optional<LaidOut> before = laidOut;
+        laidOut = outcome.answer().map(Drawn::laidOut);
+        laidOutFor = outcome.question().harness();
+        if (!anew) {
+            before.flatMap(LaidOut::board)
+                    .ifPresent(old -> board().ifPresent(newer -> follow(old.shift(), newer.shift())));
+        }
+        canvas.show(laidOut.map(LaidOut::scene), reason, anew);
+    }
+
+    private void follow(Point old, Point now) {
+        canvas.follow(now.xMm() - old.xMm(), now.yMm() - old.yMm());
     }
 }

@@ -49,7 +49,7 @@ public record ViewTransform(double scale, double xPx, double yPx) {
     }
 
     /** The point of the scene under a pixel. */
-    Point toScene(double px, double py) {
+    public Point toScene(double px, double py) {
         return new Point((px - xPx) / scale, (py - yPx) / scale);
     }
 
@@ -65,7 +65,7 @@ public record ViewTransform(double scale, double xPx, double yPx) {
     }
 
     /** The transform for painting. */
-    AffineTransform affine() {
+    public AffineTransform affine() {
         return new AffineTransform(scale, 0, 0, scale, xPx, yPx);
     }
 }

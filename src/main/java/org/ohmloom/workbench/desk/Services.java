@@ -2,7 +2,7 @@ package org.ohmloom.workbench.desk;
 
 import java.util.concurrent.Executor;
 import java.util.function.Function;
-import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.LaidOut;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.workbench.settings.PreferenceStore;
 
@@ -19,7 +19,7 @@ import org.ohmloom.workbench.settings.PreferenceStore;
  */
 public record Services(
         Calculation calculation,
-        Function<SceneQuestion, Scene> layout,
+        Function<SceneQuestion, LaidOut> layout,
         ScenePainter painter,
         PreferenceStore preferences,
         Prompts prompts,

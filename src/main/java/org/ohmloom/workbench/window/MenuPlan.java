@@ -23,6 +23,9 @@ final class MenuPlan {
     /** Stands for the examples. */
     static final String EXAMPLES = "examples";
 
+    /** The commands on the strip beside the layout, from top to bottom. */
+    static final List<String> TOOLS = List.of("tool-select", "tool-lasso", "snap-grid");
+
     /** The menus from left to right. */
     static final List<Menu> MENUS = List.of(
             new Menu(
@@ -76,6 +79,7 @@ final class MenuPlan {
                             "filter-rows",
                             LINE,
                             "settings")),
+            new Menu("Draw", 'D', List.of("tool-select", "tool-lasso", LINE, "snap-grid", LINE, "select-all")),
             new Menu(
                     "View",
                     'V',

@@ -3,6 +3,7 @@ package org.ohmloom.workbench.window;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
@@ -11,10 +12,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
-import org.ohmloom.workbench.bench.ChooseLook;
-import org.ohmloom.workbench.bench.ShowHeat;
 import org.ohmloom.workbench.bench.ShowNumbers;
-import org.ohmloom.workbench.bench.ShowWires;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.desk.Document;
@@ -61,7 +59,7 @@ final class Menus {
         if (command instanceof ShowNumbers) {
             item = new JRadioButtonMenuItem(command);
             numbers.add(item);
-        } else if (command instanceof ShowWires || command instanceof ShowHeat || command instanceof ChooseLook) {
+        } else if (command.getValue(Action.SELECTED_KEY) != null) {
             item = new JCheckBoxMenuItem(command);
         } else {
             item = new JMenuItem(command);

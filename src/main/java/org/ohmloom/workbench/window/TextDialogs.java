@@ -56,10 +56,18 @@ final class TextDialogs {
                 .forEach(command -> model.addRow(new Object[] {
                     command.name(), command.keys().map(Keys::text).orElse(""), command.about()
                 }));
-        model.addRow(new Object[] {"On the layout", "Arrows", "Pan"});
+        model.addRow(
+                new Object[] {"On the layout", "Arrows", "Nudge what is selected, otherwise pan; with Shift farther"});
+        model.addRow(new Object[] {"On the layout", "Ctrl+A", "Select everything"});
+        model.addRow(new Object[] {
+            "On the layout", "A letter alone", "Take the tool that has this letter with Ctrl and Shift"
+        });
+        model.addRow(
+                new Object[] {"On the layout", "Middle or right button, or Space", "Pan by dragging, whatever the tool"
+                });
         model.addRow(new Object[] {"On the layout", "+ and -", "Zoom"});
         model.addRow(new Object[] {"On the layout", "Page Down, Page Up", "Select the next or previous thing"});
-        model.addRow(new Object[] {"On the layout", "Esc", "Select nothing"});
+        model.addRow(new Object[] {"On the layout", "Esc", "Give up what is under way, otherwise select nothing"});
         model.addRow(new Object[] {"In a list", "Enter, or start typing", "Edit the cell"});
         model.addRow(new Object[] {"In a list", "Ctrl+Enter", "Put what was typed into all selected rows"});
         model.addRow(new Object[] {"In a list", "Ctrl+C, Ctrl+V", "Copy rows; paste a block of cells"});

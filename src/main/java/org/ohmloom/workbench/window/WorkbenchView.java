@@ -48,6 +48,10 @@ import org.ohmloom.workbench.desk.Examples;
 import org.ohmloom.workbench.desk.Filing;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.drafting.DrawingCommands;
+import org.ohmloom.workbench.drafting.ToolLine;
+import org.ohmloom.workbench.drafting.ToolStrip;
+import org.ohmloom.workbench.drafting.Toolbox;
 import org.ohmloom.workbench.fabrication.FabricationPane;
 import org.ohmloom.workbench.findings.ApplyFix;
 import org.ohmloom.workbench.findings.FindingCommands;
@@ -92,6 +96,7 @@ public final class WorkbenchView extends JPanel {
     private final transient Journal journal = new Journal();
     private final transient Map<String, JSplitPane> dividers = new TreeMap<>();
     private final LayoutPane layout;
+    private final transient Toolbox toolbox;
     private final ListsPane lists;
     private final ViewTabs views;
     private final FindingsPane findings;
@@ -111,6 +116,7 @@ public final class WorkbenchView extends JPanel {
         filing =
                 new Filing(desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
         layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
+        toolbox = new Toolbox(desk, layout, services.painter());
         Samples samples = new Samples(services.painter());
         lists = new ListsPane(desk, samples, services.preferences());
         CurrentsPane currents = new CurrentsPane(desk, services.painter(), services.eventThread());
@@ -147,6 +153,7 @@ public final class WorkbenchView extends JPanel {
                 desk,
                 journal::note);
         book.rebind(services.preferences().now().personal().keys());
+        layout.furnish(new ToolStrip(MenuPlan.TOOLS.stream().map(book::get).toList()), new ToolLine(toolbox));
         menus = new Menus(book, filing, services.preferences()).bar();
         start = new StartView(book, filing, services.preferences());
         add(start, "start");
@@ -244,6 +251,7 @@ public final class WorkbenchView extends JPanel {
             all.add(new ShowNumbers(desk, numbers));
         }
         all.addAll(List.of(new ShowHeat(desk), new ShowWires(bench), new ChooseLook(bench)));
+        all.addAll(DrawingCommands.of(toolbox));
         all.addAll(PaneCommands.of(targets()));
         all.addAll(Studies.commands(bench));
         all.addAll(List.of(StepFinding.next(desk, findings), StepFinding.previous(desk, findings)));

@@ -22,10 +22,10 @@ class CanvasTest {
     @Test
     void aFurtherClickAtThePlaceSelectsWhatLiesBelow() {
         List<String> here = List.of("X1", "SG1", "W3");
-        assertEquals(List.of("X1"), CanvasMouse.next(List.of(), here));
-        assertEquals(List.of("SG1"), CanvasMouse.next(List.of("X1"), here));
-        assertEquals(List.of("X1"), CanvasMouse.next(List.of("W3"), here));
-        assertEquals(List.of(), CanvasMouse.next(List.of("W3"), List.of()));
+        assertEquals(List.of("X1"), Clicking.next(List.of(), here));
+        assertEquals(List.of("SG1"), Clicking.next(List.of("X1"), here));
+        assertEquals(List.of("X1"), Clicking.next(List.of("W3"), here));
+        assertEquals(List.of(), Clicking.next(List.of("W3"), List.of()));
     }
 
     @Test

@@ -74,6 +74,10 @@ class CommandBookTest {
             show-heat | Shade by the number | Ctrl+Shift+8
             show-wires | Draw single wires |
             look | Dark | Ctrl+Shift+D
+            tool-select | Select and move | Ctrl+Shift+A
+            tool-lasso | Lasso | Ctrl+Shift+L
+            snap-grid | Snap to grid | Ctrl+Shift+R
+            select-all | Select everything on layout |
             focus-layout | Layout | Ctrl+1
             focus-lists | Lists | Ctrl+2
             focus-inspector | Inspector | Ctrl+3
