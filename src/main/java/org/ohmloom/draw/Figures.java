@@ -8,11 +8,13 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.units.ShownUnits;
 
 /** The numbers that stand on wires and bundles, as far as there are any, and the step of the scale each falls into. */
 final class Figures {
 
     private final Readings readings;
+    private final ShownUnits units;
     private final Optional<HeatScale> scale;
 
     /** Numbers alone, no step of a scale. */
@@ -22,7 +24,13 @@ final class Figures {
 
     Figures(Harness harness, Optional<Analysis> analysis, Optional<StateId> state, SceneOptions options) {
         this.readings = new Readings(harness, analysis, state, options.numbers());
+        this.units = options.units();
         this.scale = HeatScale.of(harness, readings, options);
+    }
+
+    /** The units in which they are written. */
+    ShownUnits units() {
+        return units;
     }
 
     /** The scale the numbers are shown by besides, if they are. */
@@ -43,7 +51,7 @@ final class Figures {
     /** The number on one wire. */
     Optional<String> ofWire(WireId wire) {
         if (readings.numbers() == SceneOptions.Numbers.SIZE) {
-            return gauge(wire).map(Words::size);
+            return gauge(wire).map(units::size);
         }
         return number(wire);
     }
@@ -61,7 +69,7 @@ final class Figures {
     Optional<String> ofBundle(String id, Collection<WireId> wires) {
         return switch (readings.numbers()) {
             case SIZE -> sizes(wires);
-            case DIAMETER -> readings.ofBundle(id, wires).map(readings::text);
+            case DIAMETER -> readings.ofBundle(id, wires).map(this::text);
             case MARGIN -> ofBundle(wires, "min ");
             default -> ofBundle(wires, "max ");
         };
@@ -72,8 +80,12 @@ final class Figures {
                 .flatMap(wire -> number(wire).map(text -> (wires.size() > 1 ? before : "") + text + " in " + wire));
     }
 
+    private String text(double value) {
+        return Readings.text(readings.numbers(), value, units);
+    }
+
     private Optional<String> number(WireId wire) {
-        return readings.ofWire(wire).map(readings::text);
+        return readings.ofWire(wire).map(this::text);
     }
 
     /** The span of the sizes of a bundle. */
@@ -83,7 +95,7 @@ final class Figures {
         Optional<Gauge> most =
                 wires.stream().flatMap(wire -> gauge(wire).stream()).max(Comparator.naturalOrder());
         return least.flatMap(small -> most.map(
-                large -> small.equals(large) ? Words.size(small) : Words.size(small) + " to " + Words.size(large)));
+                large -> small.equals(large) ? units.size(small) : units.size(small) + " to " + units.size(large)));
     }
 
     /** The size of a wire: its own, otherwise the one it was solved with. */

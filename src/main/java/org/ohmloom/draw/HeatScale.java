@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
+import org.ohmloom.units.ShownUnits;
 
 /**
  * Five steps that numbers of one kind are sorted into. Currents and drops go by 1 and 3 of each decade, sizes and diameters by
@@ -93,7 +94,7 @@ public record HeatScale(SceneOptions.Numbers numbers, List<Double> limits) {
     }
 
     private String text(double limit) {
-        return Readings.text(numbers, limit);
+        return Readings.text(numbers, limit, ShownUnits.USUAL);
     }
 
     /** The largest preferred number not above the largest value, and the three before it. */

@@ -1,6 +1,7 @@
 package org.ohmloom.draw;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A mark in a scene together with what it stands for.
@@ -20,6 +21,12 @@ public record Item(Layer layer, Mark mark, Optional<String> element, Optional<St
     /** An item that stands for an element. */
     public static Item of(Layer layer, Mark mark, String element, String description) {
         return new Item(layer, mark, Optional.of(element), Optional.of(description));
+    }
+
+    /** This item with other texts. */
+    public Item saying(UnaryOperator<String> words) {
+        Mark said = mark instanceof Text text ? text.saying(words.apply(text.text())) : mark;
+        return new Item(layer, said, element, description.map(words));
     }
 
     /** This item placed in another scene. */

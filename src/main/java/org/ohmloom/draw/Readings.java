@@ -19,8 +19,9 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.solve.BranchFlow;
-import org.ohmloom.units.Formats;
+import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.units.ShownUnits;
 
 /**
  * One kind of number of wires and bundles, in one state or the worst of all: current A, drop V, temperature deg C, margin as
@@ -74,18 +75,14 @@ final class Readings {
     }
 
     /** A number as it is written; the size of a wire is written by its gauge instead. */
-    String text(double value) {
-        return text(numbers, value);
-    }
-
-    static String text(SceneOptions.Numbers numbers, double value) {
+    static String text(SceneOptions.Numbers numbers, double value, ShownUnits units) {
         return switch (numbers) {
-            case CURRENT -> Formats.amps(value);
-            case DROP -> Formats.volts(value);
-            case TEMPERATURE -> Formats.celsius(value);
-            case MARGIN -> Formats.percent(value);
-            case SIZE -> Formats.squareMillimetres(value);
-            case DIAMETER -> "Ø " + Formats.millimetres(value);
+            case CURRENT -> units.quantity(value, Dimension.CURRENT);
+            case DROP -> units.quantity(value, Dimension.VOLTAGE);
+            case TEMPERATURE -> units.celsius(value);
+            case MARGIN -> units.quantity(value, Dimension.RATIO);
+            case SIZE -> units.quantity(value, Dimension.AREA);
+            case DIAMETER -> "Ø " + units.millimetres(value);
             case NONE -> "";
         };
     }

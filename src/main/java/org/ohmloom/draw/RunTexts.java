@@ -94,7 +94,7 @@ final class RunTexts {
                     ? pair(near, far)
                     : new RunText("", "", "", Optional.empty(), "", "", "", Optional.empty(), "", 0);
         }
-        String length = Formats.millimetres(tie.lengthMetres() * 1000);
+        String length = figures.units().millimetres(tie.lengthMetres() * 1000);
         boolean stacked = detail.filter(SheetDetail::stacked).isPresent();
         String all = soft(tie, tie.segment().get());
         String soft = stacked ? tie.id() : all;

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -90,6 +91,18 @@ public record Scene(double widthMm, double heightMm, List<Item> items) {
         List<Item> all = new ArrayList<>(items);
         all.addAll(more);
         return new Scene(widthMm, heightMm, all);
+    }
+
+    /**
+     * This scene with other texts in the places of its own, on the drawing and in descriptions.
+     *
+     * @param words gives the text for one; a text that changes its length changes its width with it
+     */
+    public Scene saying(UnaryOperator<String> words) {
+        return new Scene(
+                widthMm,
+                heightMm,
+                items.stream().map(item -> item.saying(words)).toList());
     }
 
     /** The scene as text, one line for each item; equal scenes give equal text. */

@@ -1,5 +1,7 @@
 package org.ohmloom.draw;
 
+import org.ohmloom.units.ShownUnits;
+
 /**
  * What a layout shows beside the harness itself.
  *
@@ -7,8 +9,9 @@ package org.ohmloom.draw;
  * @param wires   whether every wire is drawn in its bundle
  * @param heat    whether wires and segments are told by their numbers, in colours and widths of a {@link HeatScale}, instead
  *                of by their signal classes
+ * @param units   units in which sizes, lengths and temperatures are written
  */
-public record SceneOptions(Numbers numbers, boolean wires, boolean heat) {
+public record SceneOptions(Numbers numbers, boolean wires, boolean heat, ShownUnits units) {
 
     /** Which numbers stand on segments and wires. */
     public enum Numbers {
@@ -28,9 +31,14 @@ public record SceneOptions(Numbers numbers, boolean wires, boolean heat) {
         DIAMETER
     }
 
-    /** Signal classes in their colours. */
+    /** Signal classes in their colours, in the usual units. */
     public SceneOptions(Numbers numbers, boolean wires) {
-        this(numbers, wires, false);
+        this(numbers, wires, false, ShownUnits.USUAL);
+    }
+
+    /** In the usual units. */
+    public SceneOptions(Numbers numbers, boolean wires, boolean heat) {
+        this(numbers, wires, heat, ShownUnits.USUAL);
     }
 
     /** Bundles and lengths only. */
@@ -38,16 +46,21 @@ public record SceneOptions(Numbers numbers, boolean wires, boolean heat) {
 
     /** These options with other numbers. */
     public SceneOptions withNumbers(Numbers changed) {
-        return new SceneOptions(changed, wires, heat);
+        return new SceneOptions(changed, wires, heat, units);
     }
 
     /** These options with wires drawn or not. */
     public SceneOptions withWires(boolean changed) {
-        return new SceneOptions(numbers, changed, heat);
+        return new SceneOptions(numbers, changed, heat, units);
     }
 
     /** These options with wires and segments told by their numbers or by their signal classes. */
     public SceneOptions withHeat(boolean changed) {
-        return new SceneOptions(numbers, wires, changed);
+        return new SceneOptions(numbers, wires, changed, units);
+    }
+
+    /** These options in other units. */
+    public SceneOptions withUnits(ShownUnits changed) {
+        return new SceneOptions(numbers, wires, heat, changed);
     }
 }

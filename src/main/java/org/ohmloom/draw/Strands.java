@@ -179,7 +179,7 @@ final class Strands {
                 + wire.circuit().map(circuit -> ", " + circuit).orElse("") + ", "
                 + wire.from().text() + " to " + wire.to().text()
                 + figures.gauge(wire.id())
-                        .map(gauge -> ", " + Words.size(gauge))
+                        .map(gauge -> ", " + figures.units().size(gauge))
                         .orElse("")
                 + figures.measured(wire.id()).map(number -> ", " + number).orElse("");
     }

@@ -31,6 +31,12 @@ public record Text(
     /** How far letters such as b reach, accents on capitals left out, as a share of the capitals' height. */
     static final double ASCENT_RATIO = 1.06;
 
+    /** This text saying something else, its width in proportion to its letters. */
+    Text saying(String changed) {
+        double wide = text.isEmpty() ? widthMm : widthMm * changed.length() / text.length();
+        return new Text(changed, at, heightMm, wide, anchor, rotationDegrees, weight, ink);
+    }
+
     @Override
     public Extent bounds() {
         return Extent.around(corners());

@@ -24,11 +24,11 @@ public final class FieldUnits {
             return new Ending(text, Optional.empty(), symbol);
         }
 
-        String text(double value) {
+        String text(double value, ShownUnits units) {
             return dimension
-                    .map(each -> Formats.quantity(value, each))
-                    .orElseGet(() ->
-                            symbol.equals("mm") ? Formats.millimetres(value) : Formats.number(value) + " " + symbol);
+                    .map(each -> units.quantity(value, each))
+                    .orElseGet(
+                            () -> symbol.equals("mm") ? units.millimetres(value) : units.number(value) + " " + symbol);
         }
     }
 
@@ -83,6 +83,11 @@ public final class FieldUnits {
 
     /** A number with its unit; empty for a field whose name has no such ending. */
     public static Optional<String> text(String name, double value) {
-        return ending(name).map(each -> each.text(value));
+        return text(name, value, ShownUnits.USUAL);
+    }
+
+    /** A number with its unit, in the units a person reads; empty for a field whose name has no such ending. */
+    public static Optional<String> text(String name, double value, ShownUnits units) {
+        return ending(name).map(each -> each.text(value, units));
     }
 }

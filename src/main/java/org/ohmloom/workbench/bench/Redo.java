@@ -29,7 +29,9 @@ public final class Redo extends Command {
     public void refresh() {
         Optional<String> label =
                 bench.desk().document().flatMap(document -> document.session().redoLabel());
-        putValue(NAME, label.map(text -> "Redo " + text).orElse("Redo"));
+        putValue(
+                NAME,
+                label.map(text -> "Redo " + bench.desk().units().text(text)).orElse("Redo"));
         setReady(label.isPresent(), "nothing to bring back");
     }
 }

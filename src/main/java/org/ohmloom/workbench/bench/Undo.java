@@ -29,7 +29,9 @@ public final class Undo extends Command {
     public void refresh() {
         Optional<String> label =
                 bench.desk().document().flatMap(document -> document.session().undoLabel());
-        putValue(NAME, label.map(text -> "Undo " + text).orElse("Undo"));
+        putValue(
+                NAME,
+                label.map(text -> "Undo " + bench.desk().units().text(text)).orElse("Undo"));
         setReady(label.isPresent(), "nothing to take back");
     }
 }

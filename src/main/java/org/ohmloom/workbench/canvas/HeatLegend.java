@@ -15,6 +15,7 @@ import org.ohmloom.draw.Point;
 import org.ohmloom.draw.SceneOptions;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.model.Harness;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.desk.SceneQuestion;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.words.TradeWords;
@@ -56,7 +57,8 @@ final class HeatLegend extends JPanel {
             title.putClientProperty(FlatClientProperties.STYLE_CLASS, "small");
             add(title);
             scale.ifPresentOrElse(
-                    known -> List.of(HeatStep.values()).forEach(step -> add(sample(known, step, words))),
+                    known -> List.of(HeatStep.values())
+                            .forEach(step -> add(sample(known.span(step), options.units(), step, words))),
                     () -> add(new JLabel(words.get("legend.none"))));
         }
         setVisible(wanted);
@@ -64,13 +66,12 @@ final class HeatLegend extends JPanel {
         repaint();
     }
 
-    private JLabel sample(HeatScale scale, HeatStep step, Words words) {
-        HeatScale.Span span = scale.span(step);
+    private JLabel sample(HeatScale.Span span, ShownUnits units, HeatStep step, Words words) {
         String text = span.from().isEmpty()
-                ? words.get("step.below", span.to())
+                ? words.get("step.below", units.text(span.to()))
                 : span.to().isEmpty()
-                        ? words.get("step.from", span.from())
-                        : words.get("step.between", span.from(), span.to());
+                        ? words.get("step.from", units.text(span.from()))
+                        : words.get("step.between", units.text(span.from()), units.text(span.to()));
         List<Point> points = List.of(new Point(0.8, 1.5), new Point(5.2, 1.5));
         Line line = new Line(points, SAMPLE_MM * step.widthRatio(), step.ink(), LinePattern.CONTINUOUS);
         JLabel label = new JLabel(text, samples.icon(line), JLabel.LEADING);

@@ -13,8 +13,10 @@ import org.ohmloom.draw.BoardPlaces;
 import org.ohmloom.draw.HeatScale;
 import org.ohmloom.draw.LaidOut;
 import org.ohmloom.draw.Point;
+import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.model.Harness;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.LatestWins;
@@ -167,10 +169,16 @@ public final class LayoutPane extends JPanel {
             before.flatMap(LaidOut::board)
                     .ifPresent(old -> board().ifPresent(newer -> follow(old.shift(), newer.shift())));
         }
-        canvas.show(laidOut.map(LaidOut::scene), reason, anew);
+        ShownUnits units = outcome.question().view().options().units();
+        canvas.show(laidOut.map(LaidOut::scene).map(scene -> in(units, scene)), reason, anew);
     }
 
     private void follow(Point old, Point now) {
         canvas.follow(now.xMm() - old.xMm(), now.yMm() - old.yMm());
+    }
+
+    /** A scene with what is left in it of other units written as a person reads it. */
+    private static Scene in(ShownUnits units, Scene scene) {
+        return units.equals(ShownUnits.USUAL) ? scene : scene.saying(units::label);
     }
 }

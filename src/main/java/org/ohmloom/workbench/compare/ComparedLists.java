@@ -63,7 +63,8 @@ final class ComparedLists {
     }
 
     private static <T> Column<Row<T>> text(String title, String tip, int letters, Function<T, String> text) {
-        return Column.text(title, tip, letters, row -> text.apply(row.line()).replace("mm2", "mm²"));
+        return Column.<Row<T>>text(title, tip, letters, row -> text.apply(row.line()))
+                .quantities();
     }
 
     private static <T> Column<Row<T>> toned(String title, String tip, int letters, Function<T, CellText> cell) {

@@ -14,6 +14,7 @@ import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.Session;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
+import org.ohmloom.units.ShownUnits;
 
 /**
  * What lies on the workbench: the document, its results, the selection and what is shown of it. Every view listens here
@@ -111,6 +112,16 @@ public final class Desk {
 
     public ViewChoice view() {
         return view;
+    }
+
+    /** The units in which everything is shown. */
+    public ShownUnits units() {
+        return view.options().units();
+    }
+
+    /** Shows everything in other units; listeners hear of another view. */
+    public void showIn(ShownUnits units) {
+        show(view.withOptions(view.options().withUnits(units)));
     }
 
     /** The latest message for the status bar. */

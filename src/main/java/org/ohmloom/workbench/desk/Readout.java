@@ -20,6 +20,7 @@ import org.ohmloom.size.DeviceChoice;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.units.ShownUnits;
 
 /**
  * Numbers as the views ask for them: in one operating state, or the worst of all.
@@ -28,13 +29,19 @@ import org.ohmloom.solve.Solution;
  * @param results  the latest results, maybe of an earlier harness
  * @param state    the state asked for; empty for the worst of all
  * @param dutySteps loads over the range of their duties; empty until somebody asked for them and they are there
+ * @param units    the units in which numbers are written
  */
-public record Readout(Harness harness, Results results, Optional<StateId> state, Optional<List<DutyStep>> dutySteps) {
+public record Readout(
+        Harness harness,
+        Results results,
+        Optional<StateId> state,
+        Optional<List<DutyStep>> dutySteps,
+        ShownUnits units) {
 
     /** With loads over the range of their duties. */
     public Readout(
             Harness harness, Optional<Analysis> analysis, Optional<StateId> state, Optional<List<DutyStep>> dutySteps) {
-        this(harness, Results.of(analysis), state, dutySteps);
+        this(harness, Results.of(analysis), state, dutySteps, ShownUnits.USUAL);
     }
 
     /** Without loads over the range of their duties. */
@@ -45,7 +52,8 @@ public record Readout(Harness harness, Results results, Optional<StateId> state,
     /** What a desk shows now; empty without a document. */
     public static Optional<Readout> of(Desk desk) {
         return desk.harness()
-                .map(harness -> new Readout(harness, desk.results(), desk.view().state(), Optional.empty()));
+                .map(harness ->
+                        new Readout(harness, desk.results(), desk.view().state(), Optional.empty(), desk.units()));
     }
 
     /** The latest results. */
@@ -55,7 +63,12 @@ public record Readout(Harness harness, Results results, Optional<StateId> state,
 
     /** The same by the latest results that have some studies, maybe of an earlier harness. */
     public Readout having(Set<StudyPart> parts) {
-        return new Readout(harness, results.having(parts), state, dutySteps);
+        return new Readout(harness, results.having(parts), state, dutySteps).in(units);
+    }
+
+    /** The same written in other units. */
+    public Readout in(ShownUnits changed) {
+        return new Readout(harness, results, state, dutySteps, changed);
     }
 
     private static final double DRAWS_AMPS = 1e-9;

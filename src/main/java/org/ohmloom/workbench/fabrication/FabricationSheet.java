@@ -11,6 +11,7 @@ import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
@@ -18,7 +19,6 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
-import org.ohmloom.workbench.words.TypedNumbers;
 
 /** The figures of how the harness is made: what is entered, what the table says, and which of both is used. */
 final class FabricationSheet implements Sheet<FabricationSheet.Row> {
@@ -29,15 +29,45 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
      * @param figure which; empty for the currency
      * @param rules  the rules as they are
      * @param usual  what the table says
+     * @param units  units in which it is read and typed
      */
-    record Row(Optional<FabricationFigure> figure, FabricationRules rules, Optional<CitedValue> usual) {
+    record Row(
+            Optional<FabricationFigure> figure, FabricationRules rules, Optional<CitedValue> usual, ShownUnits units) {
 
-        /** What is entered, as it was typed; empty for nothing. */
+        private Unit unit() {
+            return figure.flatMap(FabricationFigure::unit).orElse(Unit.FRACTION);
+        }
+
+        /** What is entered, as it can be typed again; empty for nothing. */
         String entered() {
             OptionalDouble number = figure.map(each -> each.entered(rules)).orElse(OptionalDouble.empty());
-            return number.isPresent()
-                    ? TypedNumbers.exact(number.getAsDouble())
-                    : figure.isEmpty() ? rules.currency().orElse("") : "";
+            if (number.isEmpty()) {
+                return figure.isEmpty() ? rules.currency().orElse("") : "";
+            }
+            String exact = units.exact(number.getAsDouble(), unit());
+            return units.of(unit()) == unit() || exact.contains(" ")
+                    ? exact
+                    : exact + " " + units.of(unit()).symbol();
+        }
+
+        CellText shown() {
+            OptionalDouble number = figure.map(each -> each.entered(rules)).orElse(OptionalDouble.empty());
+            return number.isPresent() && units.of(unit()) != unit()
+                    ? CellText.of(units.digits(number.getAsDouble(), unit()))
+                    : CellText.of(entered());
+        }
+
+        CellText byTable() {
+            return usual.map(each -> CellText.of(units.converted(each.value(), unit()))
+                            .in(entered().isEmpty() ? Tone.PLAIN : Tone.SOFT))
+                    .orElse(CellText.EMPTY);
+        }
+
+        String symbol() {
+            return figure.flatMap(FabricationFigure::unit)
+                    .map(units::of)
+                    .map(Unit::symbol)
+                    .orElse("");
         }
 
         String label() {
@@ -64,23 +94,12 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
                                 "",
                                 "What is asked of this harness; empty leaves it to the table",
                                 10,
-                                row -> CellText.of(row.entered()),
+                                Row::shown,
                                 Optional.empty())
                         .edited(ColumnEdits.of(row -> true, Row::entered, row -> row, FabricationSheet::enter)),
                 new Column<Row>(
-                        "By table",
-                        "",
-                        "What is used where nothing is entered",
-                        9,
-                        row -> row.usual()
-                                .map(usual -> CellText.of(usual.value())
-                                        .in(row.entered().isEmpty() ? Tone.PLAIN : Tone.SOFT))
-                                .orElse(CellText.EMPTY),
-                        Optional.empty()),
-                Column.text("Unit", "Unit of the figure", 6, row -> row.figure()
-                        .flatMap(FabricationFigure::unit)
-                        .map(Unit::symbol)
-                        .orElse("")),
+                        "By table", "", "What is used where nothing is entered", 9, Row::byTable, Optional.empty()),
+                Column.text("Unit", "Unit of the figure", 6, Row::symbol),
                 Column.text("From", "Where the figure in use is from", 44, FabricationSheet::source),
                 Column.text("What it is", "What the figure does", 60, Row::meaning));
     }
@@ -96,7 +115,8 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
         for (Row row : rows) {
             FabricationRules before = rules;
             rules = row.figure()
-                    .map(figure -> FabricationParts.with(before, figure, figure.typed(typed)))
+                    .map(figure -> FabricationParts.with(
+                            before, figure, figure.typed(row.units().typed(typed, row.unit()))))
                     .orElseGet(() -> FabricationParts.withCurrency(
                             before, Optional.of(typed.strip()).filter(text -> !text.isEmpty())));
         }
@@ -116,9 +136,10 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
             rows.add(new Row(
                     Optional.of(figure),
                     harness.rules().fabricationRules(),
-                    figure.item(boat).map(item -> tables.fabrication().value(item))));
+                    figure.item(boat).map(item -> tables.fabrication().value(item)),
+                    readout.units()));
         }
-        rows.add(new Row(Optional.empty(), harness.rules().fabricationRules(), Optional.empty()));
+        rows.add(new Row(Optional.empty(), harness.rules().fabricationRules(), Optional.empty(), readout.units()));
         return rows;
     }
 

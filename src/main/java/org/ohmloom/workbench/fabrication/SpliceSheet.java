@@ -45,10 +45,11 @@ final class SpliceSheet implements ElementSheet<SpliceSheet.Row> {
                         .value()),
                 Column.text(
                         "Name", "What people call it", 30, row -> row.splice().name()),
-                Column.text("Where", "Place on the harness", 30, row -> row.splice()
-                        .place()
-                        .map(TradeWords::place)
-                        .orElse("")),
+                Column.<Row>text("Where", "Place on the harness", 30, row -> row.splice()
+                                .place()
+                                .map(TradeWords::place)
+                                .orElse(""))
+                        .quantities(),
                 ColumnEdits.words(
                         "Stays",
                         "yes: it stays where it is, whatever copper another place would save",

@@ -35,7 +35,7 @@ public final class ApplyFix extends Command {
                 : desk.isCurrent() ? "there is no obvious fix" : "wait for the calculation";
         setReady(fix().isPresent(), whyNot);
         if (fix().isPresent()) {
-            putValue(SHORT_DESCRIPTION, fix().get().label());
+            putValue(SHORT_DESCRIPTION, desk.units().text(fix().get().label()));
         }
     }
 

@@ -7,6 +7,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -15,6 +16,7 @@ import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.review.Finding;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.widget.CellPanel;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.widget.Tone;
@@ -40,8 +42,15 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
     private final JLabel sign = new JLabel();
     private final JTextArea message = text();
     private final JTextArea source = text();
+    private final Supplier<ShownUnits> units;
 
-    FindingRenderer() {
+    /**
+     * A renderer.
+     *
+     * @param units the units in which sentences are read, asked for each time
+     */
+    FindingRenderer(Supplier<ShownUnits> units) {
+        this.units = units;
         headingPane.add(heading);
         heading.putClientProperty(FlatClientProperties.STYLE_CLASS, "h4");
         card.add(sign, "aligny top, gaptop 1");
@@ -64,7 +73,8 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         }
         Finding finding = row.finding().orElseThrow();
         sign.setIcon(new SeverityIcon(row.severity()));
-        message.setText(finding.message());
+        String sentence = units.get().text(finding.message(), finding.values().values());
+        message.setText(sentence);
         source.setText((row.again() ? AGAIN : "") + line(finding));
         message.setFont(list.getFont().deriveFont(row.again() ? Font.ITALIC : Font.PLAIN));
         Color fore = selected ? list.getSelectionForeground() : list.getForeground();
@@ -72,8 +82,8 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         message.setForeground(row.again() && !selected ? Tone.SOFT.colour() : fore);
         source.setForeground(selected ? fore : Tone.SOFT.colour());
         card.getAccessibleContext()
-                .setAccessibleName(finding.severity() + ": " + finding.message()
-                        + (row.again() ? ", being worked out again" : ""));
+                .setAccessibleName(
+                        finding.severity() + ": " + sentence + (row.again() ? ", being worked out again" : ""));
         fit(list.getWidth());
         return card;
     }
@@ -88,10 +98,11 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         }
     }
 
-    private static String line(Finding finding) {
+    private String line(Finding finding) {
         String subjects = String.join(", ", finding.subjects());
-        String fix =
-                finding.fix().isPresent() ? "  ·  fix: " + finding.fix().get().label() : "";
+        String fix = finding.fix().isPresent()
+                ? "  ·  fix: " + units.get().text(finding.fix().get().label())
+                : "";
         String accepted = finding.isOpen() ? "" : "  ·  accepted";
         return subjects + "  ·  " + finding.source() + fix + accepted;
     }

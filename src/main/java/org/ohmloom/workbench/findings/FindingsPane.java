@@ -68,7 +68,7 @@ public final class FindingsPane extends JPanel {
         list.setName("findings");
         list.getAccessibleContext().setAccessibleName("Findings");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new FindingRenderer());
+        list.setCellRenderer(new FindingRenderer(desk::units));
         list.addListSelectionListener(event -> {
             if (!quiet && !event.getValueIsAdjusting()) {
                 chosen().ifPresent(finding -> desk.select(Selection.of(finding)));
@@ -173,9 +173,9 @@ public final class FindingsPane extends JPanel {
 
     private void hear(Topic topic) {
         switch (topic) {
-            case DOCUMENT, RESULTS -> showFindings();
+            case DOCUMENT, RESULTS, VIEW -> showFindings();
             case SELECTION -> showSelection();
-            case HARNESS, VIEW, MESSAGE -> {}
+            case HARNESS, MESSAGE -> {}
         }
     }
 

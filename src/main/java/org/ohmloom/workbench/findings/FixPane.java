@@ -61,7 +61,7 @@ final class FixPane extends JPanel {
         this.before = desk.harness().orElseThrow();
         this.close = close;
         this.trial = new LatestWins<>("fix", calculation::of, Duration.ZERO, delivery, this::receive);
-        add(WrappedText.of(fix.label().replace("mm2", "mm²"), "Label.foreground", 0), "wmin 0");
+        add(WrappedText.of(desk.units().text(fix.label()), "Label.foreground", 0), "wmin 0");
         DefaultTableModel rows =
                 new ReadRows(List.of(words.get("thing"), words.get("what"), words.get("now"), words.get("then")));
         ElementChanges.between(before, fix.apply(before)).forEach(each -> addRows(rows, each));
@@ -96,14 +96,19 @@ final class FixPane extends JPanel {
     }
 
     /** A row for each field of a thing that stays, one for a thing that comes, goes or is called otherwise. */
-    private static void addRows(DefaultTableModel rows, ElementChange element) {
+    private void addRows(DefaultTableModel rows, ElementChange element) {
         String thing = element.id().isEmpty() ? element.kind() : element.id();
         switch (element.change()) {
             case ADDED -> rows.addRow(new Object[] {thing, "", "", element.kind()});
             case REMOVED -> rows.addRow(new Object[] {thing, "", element.kind(), ""});
             case RENUMBERED -> rows.addRow(new Object[] {thing, "", element.was(), element.id()});
             case CHANGED -> element.fields()
-                    .forEach(field -> rows.addRow(new Object[] {thing, field.field(), field.before(), field.after()}));
+                    .forEach(field -> rows.addRow(new Object[] {
+                        thing,
+                        field.field(),
+                        desk.units().text(field.before()),
+                        desk.units().text(field.after())
+                    }));
         }
     }
 
@@ -159,8 +164,11 @@ final class FixPane extends JPanel {
                 .toList();
     }
 
-    private static String lines(List<Finding> findings) {
-        return findings.stream().map(each -> "\n   " + each.message()).collect(Collectors.joining());
+    private String lines(List<Finding> findings) {
+        return findings.stream()
+                .map(each -> "\n   "
+                        + desk.units().text(each.message(), each.values().values()))
+                .collect(Collectors.joining());
     }
 
     /** Shows a dialog that can be worked in until the fix is applied or not. */

@@ -8,7 +8,8 @@ import org.ohmloom.remedy.Effect;
 import org.ohmloom.remedy.Remedy;
 import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.review.Finding;
-import org.ohmloom.units.Formats;
+import org.ohmloom.units.Dimension;
+import org.ohmloom.units.ShownUnits;
 
 /** Remedies as rows of a table, and in words. */
 final class RemediesModel extends AbstractTableModel {
@@ -21,6 +22,12 @@ final class RemediesModel extends AbstractTableModel {
     static final List<Integer> WIDTHS = List.of(135, 360, 60, 220, 75, 75, 50, 45);
 
     private transient List<Remedy> remedies = List.of();
+    private final transient ShownUnits units;
+
+    /** A model that writes quantities in these units. */
+    RemediesModel(ShownUnits units) {
+        this.units = units;
+    }
 
     void show(List<Remedy> changed) {
         remedies = List.copyOf(changed);
@@ -54,16 +61,16 @@ final class RemediesModel extends AbstractTableModel {
             case 0 -> remedy.kind().words();
             case 1 -> label(remedy);
             case 2 -> remedy.clears() ? "yes" : "no";
-            case 3 -> remedy.effect().map(Effect::words).orElse("");
-            case 4 -> signed(remedy.addedCopperKg(), Formats.kilograms(Math.abs(remedy.addedCopperKg())));
-            case 5 -> signed(remedy.addedMetres(), Formats.metres(Math.abs(remedy.addedMetres())));
+            case 3 -> remedy.effect().map(Effect::words).map(units::text).orElse("");
+            case 4 -> signed(remedy.addedCopperKg(), units.quantity(Math.abs(remedy.addedCopperKg()), Dimension.MASS));
+            case 5 -> signed(remedy.addedMetres(), units.metres(Math.abs(remedy.addedMetres())));
             case 6 -> remedy.removed().size();
             default -> remedy.added().size();
         };
     }
 
-    private static String label(Remedy remedy) {
-        return remedy.edit().label().replace("mm2", "mm²");
+    private String label(Remedy remedy) {
+        return units.text(remedy.edit().label());
     }
 
     private static String signed(double value, String magnitude) {
@@ -89,16 +96,16 @@ final class RemediesModel extends AbstractTableModel {
     }
 
     /** What one of them changes. */
-    static String details(Remedy remedy) {
+    String details(Remedy remedy) {
         List<String> steps = remedy.steps();
         List<String> lines = new ArrayList<>();
         for (int k = 0; k < steps.size(); k++) {
-            lines.add((steps.size() == 1 ? "" : k + 1 + ". ") + steps.get(k).replace("mm2", "mm²"));
+            lines.add((steps.size() == 1 ? "" : k + 1 + ". ") + units.text(steps.get(k)));
         }
         if (steps.size() > 1) {
             lines.add("Applied together as one step that can be undone.");
         }
-        remedy.effect().ifPresent(effect -> lines.add(capital(effect.words())));
+        remedy.effect().ifPresent(effect -> lines.add(capital(units.text(effect.words()))));
         if (!remedy.unmeasured().isEmpty()) {
             lines.add("Without the length and copper of " + String.join(", ", remedy.unmeasured())
                     + ": no length is entered and no way lies between its ends.");
@@ -112,8 +119,8 @@ final class RemediesModel extends AbstractTableModel {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private static void findings(List<String> lines, String what, List<Finding> findings) {
-        findings.forEach(finding ->
-                lines.add(what + finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.message()));
+    private void findings(List<String> lines, String what, List<Finding> findings) {
+        findings.forEach(finding -> lines.add(what + finding.severity().name().toLowerCase(Locale.ROOT) + ": "
+                + units.text(finding.message(), finding.values().values())));
     }
 }

@@ -39,8 +39,8 @@ final class RemediesPane extends JPanel {
     private final transient Optional<Analysis> analysis;
     private final transient Runnable close;
     private final transient LatestWins<Finding, RemedyList> search;
-    private final RemediesModel model = new RemediesModel();
-    private final JTable table = new JTable(model);
+    private final RemediesModel model;
+    private final JTable table;
     private final JTextArea details = new JTextArea(7, 40);
     private final JProgressBar progress = new JProgressBar();
     private final JLabel state = new JLabel("Trying remedies…");
@@ -57,6 +57,8 @@ final class RemediesPane extends JPanel {
     RemediesPane(Desk desk, Finding finding, Executor delivery, Runnable close) {
         super(new MigLayout("insets 16, fill, wrap 1, gapy 6, hidemode 3", "[grow,fill]", "[][grow,fill][]"));
         this.desk = desk;
+        this.model = new RemediesModel(desk.units());
+        this.table = new JTable(model);
         this.finding = finding;
         this.analysis = desk.analysis();
         this.close = close;
@@ -96,7 +98,10 @@ final class RemediesPane extends JPanel {
     }
 
     private void build() {
-        add(WrappedText.of(finding.message(), "Label.foreground", 0), "wmin 0");
+        add(
+                WrappedText.of(
+                        desk.units().text(finding.message(), finding.values().values()), "Label.foreground", 0),
+                "wmin 0");
         table.setName("remedies");
         table.getAccessibleContext().setAccessibleName("Remedies");
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -152,7 +157,7 @@ final class RemediesPane extends JPanel {
     }
 
     private void showChosen() {
-        details.setText(chosen().map(RemediesModel::details).orElse(""));
+        details.setText(chosen().map(model::details).orElse(""));
         details.setCaretPosition(0);
         apply.setEnabled(chosen().isPresent());
     }

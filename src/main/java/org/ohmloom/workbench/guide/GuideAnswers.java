@@ -11,6 +11,7 @@ import org.ohmloom.analysis.start.StartPlan;
 import org.ohmloom.analysis.start.StartSensor;
 import org.ohmloom.analysis.start.StartSupply;
 import org.ohmloom.units.QuantityParser;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.Words;
 
@@ -28,6 +29,7 @@ import org.ohmloom.workbench.words.Words;
  * @param places      name, ambient, length from the fuse box
  * @param loads       name, kind, current, place, what switches it
  * @param sensors     name, kind, place
+ * @param units       the units in which a bare number is typed
  */
 record GuideAnswers(
         String title,
@@ -40,7 +42,36 @@ record GuideAnswers(
         String unitPlace,
         List<List<String>> places,
         List<List<String>> loads,
-        List<List<String>> sensors) {
+        List<List<String>> sensors,
+        ShownUnits units) {
+
+    /** In the usual units. */
+    GuideAnswers(
+            String title,
+            String craft,
+            String volts,
+            String ampHours,
+            String supplyPlace,
+            String alternator,
+            String switchPlace,
+            String unitPlace,
+            List<List<String>> places,
+            List<List<String>> loads,
+            List<List<String>> sensors) {
+        this(
+                title,
+                craft,
+                volts,
+                ampHours,
+                supplyPlace,
+                alternator,
+                switchPlace,
+                unitPlace,
+                places,
+                loads,
+                sensors,
+                ShownUnits.USUAL);
+    }
 
     private static Words words() {
         return Words.of("guide");
@@ -98,9 +129,10 @@ record GuideAnswers(
         return rows.stream().filter(row -> !row.get(0).isBlank()).map(reading).toList();
     }
 
-    private static double number(String text, Unit unit, String what) {
+    private double number(String text, Unit unit, String what) {
         try {
-            return QuantityParser.parse(text, unit.dimension(), unit).canonical();
+            return QuantityParser.parse(units.typed(text, unit), unit.dimension(), unit)
+                    .canonical();
         } catch (IllegalArgumentException unreadable) {
             throw new IllegalArgumentException(what + ": " + unreadable.getMessage(), unreadable);
         }

@@ -5,6 +5,7 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.PlainCommand;
 import org.ohmloom.workbench.desk.Document;
@@ -21,9 +22,11 @@ public final class GuideCommands {
      * The commands.
      *
      * @param parent what the guide is shown over
+     * @param units  the units a person reads and types in
      * @param worker runs the laying out
      */
-    public static List<Command> of(Supplier<Component> parent, Filing filing, Executor worker) {
+    public static List<Command> of(
+            Supplier<Component> parent, Supplier<ShownUnits> units, Filing filing, Executor worker) {
         Words words = Words.of("guide");
         return List.of(
                 new PlainCommand(
@@ -35,7 +38,10 @@ public final class GuideCommands {
                         () -> {
                             if (filing.mayLeave()) {
                                 GuideDialog.show(
-                                        parent.get(), worker, harness -> begin(filing, NewHarness.of(harness), words));
+                                        parent.get(),
+                                        units.get(),
+                                        worker,
+                                        harness -> begin(filing, NewHarness.of(harness), words));
                             }
                         }),
                 new PlainCommand(

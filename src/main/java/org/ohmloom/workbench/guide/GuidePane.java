@@ -16,6 +16,7 @@ import org.ohmloom.analysis.start.StartLoad;
 import org.ohmloom.analysis.start.StartPlan;
 import org.ohmloom.analysis.start.StartSensor;
 import org.ohmloom.model.Harness;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
@@ -34,7 +35,7 @@ final class GuidePane extends JPanel {
     private final transient Words words = Words.of("guide");
     private final CardLayout cards = new CardLayout();
     private final JPanel pages = new JPanel(cards);
-    private final GuideSupply supply = new GuideSupply();
+    private final GuideSupply supply;
     private final GuideTable loads;
     private final GuideTable sensors;
     private final JButton back = new JButton(words.get("back"));
@@ -60,8 +61,20 @@ final class GuidePane extends JPanel {
      * @param closing     called when the person gives up
      */
     GuidePane(Layer layer, Executor worker, Executor eventThread, Consumer<Harness> done, Runnable closing) {
+        this(layer, ShownUnits.USUAL, worker, eventThread, done, closing);
+    }
+
+    /** A guide whose bare numbers are in these units. */
+    GuidePane(
+            Layer layer,
+            ShownUnits units,
+            Executor worker,
+            Executor eventThread,
+            Consumer<Harness> done,
+            Runnable closing) {
         super(new MigLayout("insets 16 18 14 18, fill, wrap 1, hidemode 3", "[grow,fill]"));
         this.layer = layer;
+        this.supply = new GuideSupply(units);
         this.worker = worker;
         this.eventThread = eventThread;
         this.done = done;

@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.start.StartCraft;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.words.Words;
 
@@ -18,6 +19,8 @@ import org.ohmloom.workbench.words.Words;
 final class GuideSupply extends JPanel {
 
     private static final long serialVersionUID = 1L;
+
+    private static final double USUAL_CELSIUS = 40;
 
     private final transient Words words = Words.of("guide");
     private final JTextField title = new JTextField(words.get("untitled"));
@@ -29,10 +32,12 @@ final class GuideSupply extends JPanel {
     private final JComboBox<String> supplyPlace = new JComboBox<>();
     private final JComboBox<String> switchPlace = new JComboBox<>();
     private final JComboBox<String> unitPlace = new JComboBox<>();
+    private final transient ShownUnits units;
     private final GuideTable places;
 
-    GuideSupply() {
+    GuideSupply(ShownUnits units) {
         super(new MigLayout("insets 0, fill, wrap 4, gapy 6", "[][grow,fill]18[][grow,fill]"));
+        this.units = units;
         places = new GuideTable(
                 "places",
                 words.get("places"),
@@ -41,10 +46,10 @@ final class GuideSupply extends JPanel {
                         GuideTable.Head.typed(words.get("name")),
                         GuideTable.Head.typed(words.get("ambient")),
                         GuideTable.Head.typed(words.get("metres"))),
-                () -> List.of("", "40 °C", "2 m"));
-        places.row(List.of(words.get("place.battery"), "40 °C", "0.8 m"));
-        places.row(List.of(words.get("place.driver"), "40 °C", "1.5 m"));
-        places.row(List.of(words.get("place.rear"), "40 °C", "4 m"));
+                () -> place("", 2));
+        places.row(place(words.get("place.battery"), 0.8));
+        places.row(place(words.get("place.driver"), 1.5));
+        places.row(place(words.get("place.rear"), 4));
         add("title", title);
         add("craft", craft);
         add("volts", volts);
@@ -57,6 +62,10 @@ final class GuideSupply extends JPanel {
         places.table().getModel().addTableModelListener(event -> fill());
         fill();
         switchPlace.setSelectedIndex(1);
+    }
+
+    private List<String> place(String name, double metres) {
+        return List.of(name, units.celsius(USUAL_CELSIUS), units.metres(metres));
     }
 
     private void add(String key, JComponent field) {
@@ -100,7 +109,8 @@ final class GuideSupply extends JPanel {
                 text(unitPlace),
                 places.rows(),
                 loads,
-                sensors);
+                sensors,
+                units);
     }
 
     private static String text(JComboBox<String> box) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.ohmloom.bundle.length.CutLength;
 import org.ohmloom.bundle.length.LengthPart;
 import org.ohmloom.model.WireId;
-import org.ohmloom.units.Formats;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.inspect.Inspection.Reason;
 import org.ohmloom.workbench.inspect.Inspection.Reasons;
@@ -20,23 +20,23 @@ final class CutFacts {
     static Optional<Reasons> of(Readout readout, WireId wire) {
         return readout.analysis()
                 .flatMap(analysis -> analysis.evidence().lengths().of(wire))
-                .map(CutFacts::reasons);
+                .map(length -> reasons(length, readout.units()));
     }
 
-    private static Reasons reasons(CutLength length) {
+    private static Reasons reasons(CutLength length, ShownUnits units) {
         List<Reason> parts = new ArrayList<>();
         for (LengthPart part : length.parts()) {
             parts.add(new Reason(
-                    TradeWords.capital(part.words()) + ": " + Formats.millimetres(part.millimetres()),
+                    TradeWords.capital(part.words()) + ": " + units.millimetres(part.millimetres()),
                     "",
                     part.source(),
                     false));
         }
         parts.add(new Reason(
-                "May be longer by " + Formats.metres(length.toleranceMetres()) + ", never shorter",
+                "May be longer by " + units.metres(length.toleranceMetres()) + ", never shorter",
                 "",
                 length.tolerance().citation().text(),
                 false));
-        return new Reasons("Cut to " + Formats.metres(length.metres()), parts);
+        return new Reasons("Cut to " + units.metres(length.metres()), parts);
     }
 }

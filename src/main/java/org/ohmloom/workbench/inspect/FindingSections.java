@@ -3,7 +3,7 @@ package org.ohmloom.workbench.inspect;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.review.Finding;
-import org.ohmloom.units.Formats;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.inspect.Inspection.Fact;
 import org.ohmloom.workbench.inspect.Inspection.Facts;
 import org.ohmloom.workbench.inspect.Inspection.Prose;
@@ -16,16 +16,16 @@ final class FindingSections {
 
     private FindingSections() {}
 
-    static List<Section> of(Finding finding) {
+    static List<Section> of(Finding finding, ShownUnits units) {
         List<Section> sections = new ArrayList<>();
         sections.add(new Prose(
                 TradeWords.capital(TradeWords.lower(finding.severity())),
-                finding.message(),
+                units.text(finding.message(), finding.values().values()),
                 SeverityIcon.tone(finding.severity())));
         List<Fact> facts = new ArrayList<>();
         finding.values()
-                .forEach((name, quantity) -> facts.add(Fact.of(
-                        RecordFacts.words(name), Formats.quantity(quantity.canonical(), quantity.dimension()))));
+                .forEach((name, quantity) -> facts.add(
+                        Fact.of(RecordFacts.words(name), units.quantity(quantity.canonical(), quantity.dimension()))));
         facts.add(Fact.of("About", String.join(", ", finding.subjects())));
         facts.add(Fact.of("Source", finding.source()));
         facts.add(Fact.of("Rule", finding.rule()));

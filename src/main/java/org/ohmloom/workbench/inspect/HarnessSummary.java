@@ -29,7 +29,7 @@ final class HarnessSummary {
                                         String.valueOf(results.totals().wires())),
                                 Fact.of(
                                         "Length of them",
-                                        Formats.metres(results.totals().lengthMetres())),
+                                        readout.units().metres(results.totals().lengthMetres())),
                                 Fact.of(
                                         "Copper",
                                         Formats.kilograms(results.totals().copperKg())),
@@ -46,9 +46,9 @@ final class HarnessSummary {
                         Fact.of("Design basis", rules.basis()),
                         Fact.of("Nominal voltage", Formats.volts(rules.nominalVolts())),
                         Fact.of("Allowed drop", Formats.percent(rules.allowedDropFraction())),
-                        Fact.of("Ambient", Formats.celsius(rules.ambientCelsius())),
+                        Fact.of("Ambient", readout.units().celsius(rules.ambientCelsius())),
                         Fact.of("Insulation", rules.insulation()))));
-        sections.add(new Facts("Title block", RecordFacts.of(harness.titleBlock())));
+        sections.add(Facts.entered("Title block", new RecordFacts(readout.units()).of(harness.titleBlock())));
         harness.notes().all().forEach(note -> sections.add(new Prose("Note", note.text(), Tone.PLAIN)));
         return new Inspection(
                 harness.titleBlock().title(),

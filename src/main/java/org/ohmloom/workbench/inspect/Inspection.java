@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.inspect;
 
 import java.util.List;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.study.Picture;
 import org.ohmloom.workbench.widget.Tone;
 
@@ -17,21 +18,57 @@ public record Inspection(String title, String subtitle, List<Section> sections) 
         sections = List.copyOf(sections);
     }
 
+    /** This inspection with the quantities in computed texts in the units a person reads; what was entered stays as it is. */
+    Inspection in(ShownUnits units) {
+        return new Inspection(
+                title,
+                units.label(subtitle),
+                sections.stream().map(section -> section.in(units)).toList());
+    }
+
     /** A part of an inspection. */
     sealed interface Section permits Facts, Grid, Reasons, Prose, Drawing {
         /** Its heading. */
         String title();
+
+        /** This part in other units. */
+        default Section in(ShownUnits units) {
+            return this;
+        }
     }
 
     /**
      * Labels with values.
      *
-     * @param title heading
-     * @param facts the facts
+     * @param title   heading
+     * @param facts   the facts
+     * @param entered whether they are what a person entered, written in the units shown already
      */
-    record Facts(String title, List<Fact> facts) implements Section {
+    record Facts(String title, List<Fact> facts, boolean entered) implements Section {
         Facts {
             facts = List.copyOf(facts);
+        }
+
+        /** Facts the program found. */
+        Facts(String title, List<Fact> facts) {
+            this(title, facts, false);
+        }
+
+        /** What a person entered. */
+        static Facts entered(String title, List<Fact> facts) {
+            return new Facts(title, facts, true);
+        }
+
+        @Override
+        public Section in(ShownUnits units) {
+            return entered
+                    ? this
+                    : new Facts(
+                            title,
+                            facts.stream()
+                                    .map(fact ->
+                                            new Fact(units.text(fact.label()), units.text(fact.value()), fact.tone()))
+                                    .toList());
         }
     }
 
@@ -60,6 +97,24 @@ public record Inspection(String title, String subtitle, List<Section> sections) 
             heads = List.copyOf(heads);
             rows = rows.stream().map(List::copyOf).toList();
         }
+
+        @Override
+        public Section in(ShownUnits units) {
+            return new Grid(
+                    title,
+                    heads,
+                    rows.stream()
+                            .map(row ->
+                                    row.stream().map(cell -> cell(cell, units)).toList())
+                            .toList());
+        }
+
+        /** Names stay, whatever digits are in them. */
+        private static String cell(String cell, ShownUnits units) {
+            return cell.matches("[-<>]*[0-9]+\\.[0-9]+")
+                    ? units.signed(cell)
+                    : cell.matches("[-<>]*[0-9.]+ \\S+") ? units.label(cell) : cell;
+        }
     }
 
     /**
@@ -71,6 +126,19 @@ public record Inspection(String title, String subtitle, List<Section> sections) 
     record Reasons(String title, List<Reason> reasons) implements Section {
         Reasons {
             reasons = List.copyOf(reasons);
+        }
+
+        @Override
+        public Section in(ShownUnits units) {
+            return new Reasons(
+                    units.label(title),
+                    reasons.stream()
+                            .map(reason -> new Reason(
+                                    units.text(reason.title()),
+                                    units.text(reason.text()),
+                                    reason.source(),
+                                    reason.governs()))
+                            .toList());
         }
     }
 

@@ -26,6 +26,7 @@ import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.size.Requirement;
 import org.ohmloom.solve.EnergyBalance;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.inspect.Inspection.Fact;
 import org.ohmloom.workbench.inspect.Inspection.Facts;
@@ -44,9 +45,19 @@ import org.ohmloom.workbench.words.TradeWords;
 final class Inspector {
 
     private final Readout readout;
+    private final RecordFacts facts;
 
     Inspector(Readout readout) {
         this.readout = readout;
+        this.facts = new RecordFacts(readout.units());
+    }
+
+    private ShownUnits units() {
+        return readout.units();
+    }
+
+    private String size(Wire wire) {
+        return wire.gauge().map(units()::size).orElse("–");
     }
 
     /** What there is to know about an element; empty when the harness has none of that id. */
@@ -87,11 +98,11 @@ final class Inspector {
         CutFacts.of(readout, wire.id()).ifPresent(sections::add);
         ReadingFacts.of(readout, wire.id().value()).ifPresent(sections::add);
         sections.add(StateGrids.branch(readout, new BranchId(wire.id().value())));
-        sections.add(new Facts("Fields", RecordFacts.of(wire)));
+        sections.add(Facts.entered("Fields", facts.of(wire)));
         String size = wire.gauge()
-                .map(TradeWords::size)
+                .map(units()::size)
                 .orElse(readout.rating(wire.id())
-                        .map(rating -> "size open, " + TradeWords.size(rating.gauge()) + " serves")
+                        .map(rating -> "size open, " + units().size(rating.gauge()) + " serves")
                         .orElse("size open"));
         String subtitle = "Wire, " + TradeWords.signal(wire.signalClass()) + ", " + size + "\n"
                 + wire.from().text() + "  to  " + wire.to().text();
@@ -114,11 +125,11 @@ final class Inspector {
                 rating.ampacity().map(limit -> Formats.amps(limit.limitAmps())).orElse("")));
         facts.add(Fact.of("Drop", Formats.volts(rating.worstDropVolts())));
         facts.add(Fact.of("Heat", Formats.watts(rating.worstWatts())));
-        facts.add(Fact.of("Temperature", Formats.celsius(rating.celsius())));
+        facts.add(Fact.of("Temperature", units().celsius(rating.celsius())));
         facts.add(Fact.of(
                 "Insulation stands",
                 rating.ampacity()
-                        .map(limit -> Formats.celsius(limit.limitCelsius()))
+                        .map(limit -> units().celsius(limit.limitCelsius()))
                         .orElse("")));
         rating.ampacity().ifPresent(limit -> limit.comparison()
                 .ifPresent(comparison -> facts.addAll(MethodFacts.of(comparison, limit.limitAmps()))));
@@ -129,7 +140,7 @@ final class Inspector {
         return facts;
     }
 
-    private static List<Fact> ampacity(Ampacity limit) {
+    private List<Fact> ampacity(Ampacity limit) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(
                 "Table value",
@@ -137,20 +148,20 @@ final class Inspector {
                         + limit.base().citation().text()));
         limit.factors()
                 .forEach(factor -> facts.add(Fact.of(
-                        "Times " + Formats.number(factor.ratio()),
+                        "Times " + units().number(factor.ratio()),
                         factor.name() + ", " + factor.citation().text())));
         return facts;
     }
 
-    private static Reasons reasons(ConductorChoice choice) {
+    private Reasons reasons(ConductorChoice choice) {
         List<Reason> reasons = choice.requirements().stream()
                 .map(each -> reason(each, each.governor() == choice.governing().governor()))
                 .toList();
-        return new Reasons("Why " + choice.gauge().map(TradeWords::size).orElse("no size serves"), reasons);
+        return new Reasons("Why " + choice.gauge().map(units()::size).orElse("no size serves"), reasons);
     }
 
-    private static Reason reason(Requirement required, boolean governs) {
-        String size = required.smallest().map(TradeWords::size).orElse("none serves");
+    private Reason reason(Requirement required, boolean governs) {
+        String size = required.smallest().map(units()::size).orElse("none serves");
         return new Reason(
                 TradeWords.capital(required.governor().words()) + ": " + size,
                 required.reason(),
@@ -173,11 +184,11 @@ final class Inspector {
                 component.device() instanceof Load
                         ? StateGrids.load(readout, component.id())
                         : StateGrids.component(readout, component.id()));
-        List<Fact> facts = new ArrayList<>(RecordFacts.of((Record) component.device()));
-        RecordFacts.of(component).stream()
+        List<Fact> facts = new ArrayList<>(this.facts.of((Record) component.device()));
+        this.facts.of(component).stream()
                 .filter(fact -> facts.stream().noneMatch(known -> known.label().equals(fact.label())))
                 .forEach(facts::add);
-        sections.add(new Facts("Fields", facts));
+        sections.add(Facts.entered("Fields", facts));
         if (component.device() instanceof ControlUnit unit) {
             List<List<String>> rows = unit.pins().stream()
                     .map(pin -> List.of(pin.name(), TradeWords.lower(pin.role()), wiresAt(component, pin.name())))
@@ -225,7 +236,7 @@ final class Inspector {
                 connector.name() + "\nConnector",
                 List.of(
                         new Grid("Cavities", List.of("Cavity", "Terminal", "Wire", "Contact"), rows),
-                        new Facts("Fields", RecordFacts.of(connector))));
+                        Facts.entered("Fields", facts.of(connector))));
     }
 
     private Inspection junction(Element element, String name, String kind, WireEnd end) {
@@ -233,7 +244,7 @@ final class Inspector {
                 .filter(wire -> wire.ends().contains(end))
                 .map(wire -> List.of(
                         wire.id().value(),
-                        TradeWords.size(wire.gauge()),
+                        size(wire),
                         readout.rating(wire.id())
                                 .map(rating -> Formats.number(rating.worstAmps()))
                                 .orElse("")))
@@ -242,7 +253,7 @@ final class Inspector {
                 List.of(StateGrids.point(readout, new PointId(element.id().value()))));
         ReadingFacts.of(readout, element.id().value()).ifPresent(sections::add);
         sections.add(new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows));
-        sections.add(new Facts("Fields", RecordFacts.of((Record) element)));
+        sections.add(Facts.entered("Fields", facts.of((Record) element)));
         return new Inspection(element.id().value(), name + "\n" + kind, sections);
     }
 
@@ -255,7 +266,7 @@ final class Inspector {
                 .sorted(Comparator.comparing(Wire::id))
                 .map(wire -> List.of(
                         wire.id().value(),
-                        TradeWords.size(wire.gauge()),
+                        size(wire),
                         readout.rating(wire.id())
                                 .map(rating -> Formats.number(rating.worstAmps()))
                                 .orElse("")))
@@ -265,7 +276,7 @@ final class Inspector {
         readout.analysis()
                 .flatMap(results -> results.evidence().bundles().of(segment.id()))
                 .ifPresent(section -> sections.addAll(SegmentFacts.of(readout.harness(), section)));
-        sections.add(new Facts("Fields", RecordFacts.of(segment)));
+        sections.add(Facts.entered("Fields", facts.of(segment)));
         sections.add(new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows));
         return new Inspection(segment.id().value(), count + "\n" + segment.from() + "  to  " + segment.to(), sections);
     }
@@ -286,7 +297,7 @@ final class Inspector {
         String kind = TradeWords.capital(
                 RecordFacts.words(element.getClass().getSimpleName()).toLowerCase(java.util.Locale.ROOT));
         List<Section> sections = new ArrayList<>();
-        sections.add(new Facts("Fields", RecordFacts.of((Record) element)));
+        sections.add(Facts.entered("Fields", facts.of((Record) element)));
         if (element instanceof OperatingState state) {
             List<List<String>> rows = new ArrayList<>();
             state.sources().forEach((id, set) -> rows.add(List.of(id.value(), set.on() ? "on" : "off")));

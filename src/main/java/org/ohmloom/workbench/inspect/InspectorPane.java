@@ -61,10 +61,10 @@ public final class InspectorPane extends JPanel {
         Optional<Readout> readout = Readout.of(desk);
         Optional<Inspection> element =
                 readout.flatMap(numbers -> desk.selection().lead().flatMap(id -> new Inspector(numbers).of(id)));
-        return desk.selection()
+        Optional<Inspection> shown = desk.selection()
                 .finding()
                 .map(finding -> {
-                    List<Inspection.Section> sections = new ArrayList<>(FindingSections.of(finding));
+                    List<Inspection.Section> sections = new ArrayList<>(FindingSections.of(finding, desk.units()));
                     element.ifPresent(found -> sections.addAll(found.sections()));
                     return new Inspection(
                             element.map(Inspection::title).orElse("Finding"),
@@ -73,6 +73,7 @@ public final class InspectorPane extends JPanel {
                 })
                 .or(() -> element)
                 .or(() -> readout.map(HarnessSummary::of));
+        return shown.map(each -> each.in(desk.units()));
     }
 
     private void showSelected(boolean fromTop) {

@@ -45,7 +45,7 @@ final class ProtectionFacts {
     }
 
     private static Fact fact(DeviceProtection device, ConductorProtection conductor) {
-        String text = conductor.words().replace("mm2", "mm²");
+        String text = conductor.words();
         boolean burns = conductor.isProtected().filter(safe -> !safe).isPresent();
         String verdict = conductor.isProtected().isEmpty() ? "" : burns ? "not protected. " : "protected. ";
         return new Fact("By " + device.device(), verdict + text, burns ? Tone.ERROR : Tone.PLAIN);
@@ -70,7 +70,7 @@ final class ProtectionFacts {
                 };
         return new Fact(
                 TradeWords.capital(check.aspect().words()),
-                verdict + ". " + TradeWords.capital(check.sentence().replace("mm2", "mm²")),
+                verdict + ". " + TradeWords.capital(check.sentence()),
                 tone);
     }
 

@@ -57,7 +57,7 @@ final class ReadingFacts {
         String text = reading.id() + ", " + judgement.valueText() + ": " + verdict
                 + (used ? "; the calculation uses it" : "");
         String of = TradeWords.capital(reading.measured().words()) + " of "
-                + reading.measured().place().replace("mm2", "mm²")
+                + reading.measured().place()
                 + reading.serialNumber()
                         .map(serial -> ", serial number " + serial)
                         .orElse("");

@@ -17,8 +17,8 @@ import org.ohmloom.model.Place;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.units.FieldUnits;
-import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.words.CalibrationText;
 import org.ohmloom.workbench.words.TradeWords;
 
@@ -28,10 +28,15 @@ import org.ohmloom.workbench.words.TradeWords;
  */
 final class RecordFacts {
 
-    private RecordFacts() {}
+    private final ShownUnits units;
+
+    /** Facts written in these units. */
+    RecordFacts(ShownUnits units) {
+        this.units = units;
+    }
 
     /** The fields of a record, without identity and name, and without lists, which are shown as tables. */
-    static List<Inspection.Fact> of(Record shown) {
+    List<Inspection.Fact> of(Record shown) {
         List<Inspection.Fact> facts = new ArrayList<>();
         for (RecordComponent field : shown.getClass().getRecordComponents()) {
             Object value = value(shown, field);
@@ -52,17 +57,18 @@ final class RecordFacts {
         return facts;
     }
 
-    private static Inspection.Fact fact(String name, Object value) {
+    private Inspection.Fact fact(String name, Object value) {
         OptionalDouble number = number(value);
-        Optional<String> quantity = number.isPresent() ? FieldUnits.text(name, number.getAsDouble()) : Optional.empty();
+        Optional<String> quantity =
+                number.isPresent() ? FieldUnits.text(name, number.getAsDouble(), units) : Optional.empty();
         return Inspection.Fact.of(words(FieldUnits.label(name)), quantity.orElseGet(() -> words(value)));
     }
 
     /** Which of several kinds a part of a thing is, in words; empty for what comes in one kind only. */
-    private static Optional<String> kind(Record part) {
+    private Optional<String> kind(Record part) {
         if (part instanceof Calibration calibration) {
             String text = CalibrationText.of(calibration);
-            return Optional.of(TradeWords.kind(calibration) + ", " + text);
+            return Optional.of(TradeWords.kind(calibration) + ", " + units.text(text));
         }
         return part instanceof Draw draw ? Optional.of(TradeWords.kind(draw)) : Optional.empty();
     }
@@ -74,7 +80,7 @@ final class RecordFacts {
         return value instanceof OptionalDouble optional ? optional : OptionalDouble.empty();
     }
 
-    private static String words(Object value) {
+    private String words(Object value) {
         if (value == null) {
             return "";
         }
@@ -92,17 +98,17 @@ final class RecordFacts {
         }
         OptionalDouble number = number(value);
         return number.isPresent()
-                ? Formats.number(number.getAsDouble())
+                ? units.number(number.getAsDouble())
                 : value instanceof OptionalDouble ? "" : String.valueOf(value);
     }
 
     /** Records that are one word for people. */
-    private static Optional<String> text(Record value) {
+    private Optional<String> text(Record value) {
         if (value instanceof ElementId id) {
             return Optional.of(id.value());
         }
         if (value instanceof Gauge gauge) {
-            return Optional.of(TradeWords.size(gauge));
+            return Optional.of(units.size(gauge));
         }
         if (value instanceof WireEnd end) {
             return Optional.of(end.text());
@@ -110,7 +116,7 @@ final class RecordFacts {
         if (value instanceof WireColour colour) {
             return Optional.of(colour.text());
         }
-        return value instanceof Place place ? Optional.of(TradeWords.place(place)) : Optional.empty();
+        return value instanceof Place place ? Optional.of(units.text(TradeWords.place(place))) : Optional.empty();
     }
 
     private static Object value(Record shown, RecordComponent field) {

@@ -55,18 +55,20 @@ final class AlternatorSheet implements ElementSheet<AlternatorSheet.Row> {
                         "Most current it gives",
                         row -> CellText.of(row.alternator().limitAmps()),
                         (rows, typed) -> AlternatorEdits.limit(ids(rows), typed)),
-                ColumnEdits.words(
-                        "Output curve",
-                        "Most current by speed of its shaft: 1500 rpm 35 A, 6000 rpm 105 A",
-                        44,
-                        row -> AlternatorEdits.curve(row.model()),
-                        (rows, typed) -> AlternatorEdits.curve(ids(rows), typed)),
-                ColumnEdits.words(
-                        "By engine",
-                        "Most current by what the engine does, where no speed is set: idling 60 A, running 105 A",
-                        24,
-                        row -> AlternatorEdits.modes(row.model()),
-                        (rows, typed) -> AlternatorEdits.modes(ids(rows), typed)),
+                ColumnEdits.<Row>words(
+                                "Output curve",
+                                "Most current by speed of its shaft: 1500 rpm 35 A, 6000 rpm 105 A",
+                                44,
+                                row -> AlternatorEdits.curve(row.model()),
+                                (rows, typed) -> AlternatorEdits.curve(ids(rows), typed))
+                        .quantities(),
+                ColumnEdits.<Row>words(
+                                "By engine",
+                                "Most current by what the engine does, where no speed is set: idling 60 A, running 105 A",
+                                24,
+                                row -> AlternatorEdits.modes(row.model()),
+                                (rows, typed) -> AlternatorEdits.modes(ids(rows), typed))
+                        .quantities(),
                 ColumnEdits.number(
                         "Set point slope",
                         "mV/K",

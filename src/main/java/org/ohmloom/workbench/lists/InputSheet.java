@@ -56,7 +56,8 @@ final class InputSheet implements ElementSheet<InputSheet.Row> {
                         "What the pin is used as",
                         20,
                         row -> TradeWords.lower(row.pin().role())),
-                Column.text("Pull-up", "Resistor and the voltage it goes to", 14, row -> pullUp(row.pin())),
+                Column.<Row>text("Pull-up", "Resistor and the voltage it goes to", 14, row -> pullUp(row.pin()))
+                        .quantities(),
                 ColumnEdits.words(
                         "Compares with",
                         "What its converter goes by: ratiometric (the reference supply) or fixed",

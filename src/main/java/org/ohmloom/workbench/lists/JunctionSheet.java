@@ -57,7 +57,8 @@ final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
                 Column.<Row>text("Junction", "Identity", 9, row -> row.id().value()),
                 Column.text("Kind", "Splice or ground point", 13, Row::kind),
                 Column.text("Name", "What people call it", 30, Row::name),
-                Column.text("Where", "Chassis body, or place on the harness", 26, Row::place),
+                Column.<Row>text("Where", "Chassis body, or place on the harness", 26, Row::place)
+                        .quantities(),
                 Column.<Row>number(
                         "Joint",
                         "mΩ",

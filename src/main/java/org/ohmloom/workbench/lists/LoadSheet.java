@@ -134,6 +134,7 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
             Function<Row, String> cell,
             BiFunction<List<ComponentId>, String, Edit> parse) {
         return Column.text(title, tip, letters, cell)
+                .quantities()
                 .edited(ColumnEdits.<Row, ComponentId>of(
                         row -> true, cell, row -> row.component().id(), parse));
     }

@@ -94,12 +94,13 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
                         "Begin of the on-time in the period of the clock, as a share of it",
                         row -> row.number(driver -> percent(driver.phaseFraction())),
                         DriverEdits::phase),
-                ColumnEdits.words(
-                        "Freewheel",
-                        "Where the current of an inductive load goes: none, supply, ground or clamp 45 V",
-                        12,
-                        Row::freewheel,
-                        DriverEdits::freewheel),
+                ColumnEdits.<Row>words(
+                                "Freewheel",
+                                "Where the current of an inductive load goes: none, supply, ground or clamp 45 V",
+                                12,
+                                Row::freewheel,
+                                DriverEdits::freewheel)
+                        .quantities(),
                 ColumnEdits.words(
                         "Capacitor",
                         "Whether a capacitor at the supply carries the ripple: yes or no",

@@ -129,6 +129,7 @@ final class SensorSheet implements ElementSheet<SensorSheet.Row> {
             Function<Row, String> cell,
             BiFunction<List<Component>, String, Edit> parse) {
         return Column.text(title, tip, letters, cell)
+                .quantities()
                 .edited(ColumnEdits.<Row, Component>of(row -> true, cell, Row::component, parse));
     }
 

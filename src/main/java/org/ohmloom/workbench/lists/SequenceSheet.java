@@ -39,23 +39,25 @@ final class SequenceSheet implements ElementSheet<SequenceSheet.Row> {
                         24,
                         row -> row.sequence().name(),
                         (rows, typed) -> SequenceEdits.name(sequences(rows), typed)),
-                ColumnEdits.words(
-                        "Steps",
-                        "States by their identities and how long each lasts: engine-off 8 h, cranking 5 s",
-                        60,
-                        row -> SequenceEdits.steps(row.sequence()),
-                        (rows, typed) -> SequenceEdits.steps(rows.get(0).harness(), sequences(rows), typed)),
+                ColumnEdits.<Row>words(
+                                "Steps",
+                                "States by their identities and how long each lasts: engine-off 8 h, cranking 5 s",
+                                60,
+                                row -> SequenceEdits.steps(row.sequence()),
+                                (rows, typed) -> SequenceEdits.steps(rows.get(0).harness(), sequences(rows), typed))
+                        .quantities(),
                 ColumnEdits.number(
                         "When at",
                         "V",
                         "Battery voltage asked about: when is it reached; empty asks about none",
                         row -> CellText.of(row.sequence().untilVolts()),
                         (rows, typed) -> SequenceEdits.until(sequences(rows), typed)),
-                Column.text(
-                        "Lasts",
-                        "How long it lasts in all",
-                        8,
-                        row -> Formats.seconds(row.sequence().totalSeconds())));
+                Column.<Row>text(
+                                "Lasts",
+                                "How long it lasts in all",
+                                8,
+                                row -> Formats.seconds(row.sequence().totalSeconds()))
+                        .quantities());
     }
 
     private static List<StateSequence> sequences(List<Row> rows) {

@@ -150,17 +150,21 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                 Column.text(
                         "From", "Where it starts", 11, row -> row.wire().from().text()),
                 Column.text("To", "Where it ends", 11, row -> row.wire().to().text()),
-                new Column<>(
-                        "Conductor",
-                        "",
-                        "Conductor size; type 2.5 mm2, 2,5 or 14 AWG; nothing leaves it open",
-                        10,
-                        Row::size,
-                        Optional.of(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
-                                row -> true,
-                                row -> row.wire().gauge().map(TradeWords::size).orElse(""),
-                                row -> row.wire().id(),
-                                TypedEdits::conductor))),
+                new Column<Row>(
+                                "Conductor",
+                                "",
+                                "Conductor size; type 2.5 mm2, 2,5 or 14 AWG; nothing leaves it open",
+                                10,
+                                Row::size,
+                                Optional.of(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
+                                        row -> true,
+                                        row -> row.wire()
+                                                .gauge()
+                                                .map(TradeWords::size)
+                                                .orElse(""),
+                                        row -> row.wire().id(),
+                                        TypedEdits::conductor)))
+                        .sizes(),
                 Column.number(
                                 "Length",
                                 "m",
@@ -189,7 +193,8 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                 Column.number("Heat", "W", "Mean power turned into heat", Row::watts),
                 Column.number("Temp.", "°C", "Conductor temperature in its worst state", Row::celsius),
                 Column.number("Limit", "A", "What it may carry where it lies", row -> CellText.of(row.limitAmps())),
-                new Column<Row>("Needs", "", "Smallest size that serves, and why", 10, Row::required, Optional.empty()),
+                new Column<Row>("Needs", "", "Smallest size that serves, and why", 10, Row::required, Optional.empty())
+                        .sizes(),
                 Column.text("Governed by", "What asks for that size", 15, row -> row.choice()
                         .map(each -> each.governing().governor().words())
                         .orElse("")),

@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.function.UnaryOperator;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -29,6 +30,15 @@ final class ChangesPane extends JPanel {
     private final JButton go;
 
     ChangesPane(Session session, Runnable closing) {
+        this(session, UnaryOperator.identity(), closing);
+    }
+
+    /**
+     * A pane.
+     *
+     * @param shown writes a change as a person reads it
+     */
+    ChangesPane(Session session, UnaryOperator<String> shown, Runnable closing) {
         super(new MigLayout("insets 12 14 12 14, fill, wrap 1", "[grow,fill]"));
         this.session = session;
         Words words = Words.of("personal");
@@ -39,7 +49,7 @@ final class ChangesPane extends JPanel {
         list.setVisibleRowCount(VISIBLE_ROWS);
         list.setCellRenderer(new Row());
         model.addElement(words.get("changes.start"));
-        session.steps().forEach(model::addElement);
+        session.steps().forEach(step -> model.addElement(shown.apply(step)));
         list.setSelectedIndex(session.stepsDone());
         list.ensureIndexIsVisible(session.stepsDone());
         Runnable choose = () -> {

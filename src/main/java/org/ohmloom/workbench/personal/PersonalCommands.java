@@ -86,7 +86,7 @@ public final class PersonalCommands {
             if (commit.get()) {
                 desk.document().ifPresent(open -> {
                     PaneDialog dialog = dialog(parent.get(), words.get("changes.title", open.name()));
-                    ChangesPane pane = new ChangesPane(open.session(), dialog::dispose);
+                    ChangesPane pane = new ChangesPane(open.session(), desk.units()::text, dialog::dispose);
                     dialog.fill(pane, pane.goButton());
                     dialog.setVisible(true);
                 });

@@ -1,7 +1,11 @@
 package org.ohmloom.workbench.personal;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Vector;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -10,14 +14,17 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.settings.Personal;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
+import org.ohmloom.workbench.settings.UnitChoice;
+import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
-/** Look, size, font and keys; each takes effect at once and is kept. */
+/** Look, size, font, units and keys; each takes effect at once and is kept. */
 final class SettingsPane extends JPanel {
 
     private static final long serialVersionUID = 1L;
@@ -53,12 +60,30 @@ final class SettingsPane extends JPanel {
         field("look", look);
         field("zoom", zoom);
         field("font", font);
+        unit("sizes", UnitChoice::sizes, ShownUnits.Sizes.values(), UnitChoice::withSizes);
+        unit("lengths", UnitChoice::lengths, ShownUnits.Lengths.values(), UnitChoice::withLengths);
+        unit("temperatures", UnitChoice::temperatures, ShownUnits.Temperatures.values(), UnitChoice::withTemperatures);
+        unit("decimals", UnitChoice::decimals, UnitChoice.Decimals.values(), UnitChoice::withDecimals);
+        add(WrappedText.of(words.get("units.about"), "Ohmloom.soft", 0), "skip 1, growx, wmin 0");
         add(keys, "span, grow, push, gaptop 8");
         look.addActionListener(event -> lookChosen());
         zoom.addActionListener(
                 event -> personal(before -> before.withZoomPercent(Personal.ZOOMS.get(zoom.getSelectedIndex()))));
         font.addActionListener(event -> personal(before -> before.withFontPoints(
                 font.getSelectedIndex() == 0 ? 0 : font.getSelectedIndex() - 1 + Personal.LEAST_POINTS)));
+    }
+
+    /** A box for one of the units; its choices are words under the key and the name of the constant. */
+    private <E extends Enum<E>> void unit(
+            String key, Function<UnitChoice, E> now, E[] all, BiFunction<UnitChoice, E, UnitChoice> with) {
+        JComboBox<String> box = new JComboBox<>(Arrays.stream(all)
+                .map(each -> words.get(
+                        key + "." + each.name().toLowerCase(Locale.ROOT).replace('_', '-')))
+                .toArray(String[]::new));
+        box.setSelectedIndex(now.apply(preferences.now().personal().units()).ordinal());
+        field(key, box);
+        box.addActionListener(
+                event -> personal(before -> before.withUnits(with.apply(before.units(), all[box.getSelectedIndex()]))));
     }
 
     private void field(String key, JComponent box) {

@@ -144,7 +144,7 @@ public final class PinViewPane extends StudyTab {
 
     private String text(EndOfWire end) {
         Wire wire = model.wire(end);
-        String size = wire.gauge().map(TradeWords::size).orElse("");
+        String size = wire.gauge().map(desk.units()::size).orElse("");
         String colour = wire.colour().map(each -> each.text()).orElse("");
         String other = desk.harness().map(now -> end.other(now).text()).orElse("");
         return List.of(wire.id().value(), size, colour, TradeWords.signal(wire.signalClass()), words.get("to", other))

@@ -71,19 +71,21 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
         return List.of(
                 Column.text("What", "Which test of the sheet, or a wire or joint by itself", 11, row -> row.task()
                         .words()),
-                Column.text(
-                        "Where",
-                        "From one end to another, the net, the cable, the terminal or the load",
-                        35,
-                        row -> row.task().blank().place().replace("mm2", "mm²")),
+                Column.<Row>text(
+                                "Where",
+                                "From one end to another, the net, the cable, the terminal or the load",
+                                35,
+                                row -> row.task().blank().place())
+                        .quantities(),
                 new Column<Row>(
-                        "Limit",
-                        "",
-                        "What it may measure at the temperature of the measurement, instrument included",
-                        15,
-                        row -> CellText.of(row.judgement().limitText())
-                                .saying(row.judgement().because()),
-                        Optional.empty()),
+                                "Limit",
+                                "",
+                                "What it may measure at the temperature of the measurement, instrument included",
+                                15,
+                                row -> CellText.of(row.judgement().limitText())
+                                        .saying(row.judgement().because()),
+                                Optional.empty())
+                        .quantities(),
                 new Column<Row>(
                                 "Measured",
                                 "",
@@ -95,6 +97,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                                                 ? row.judgement().valueText()
                                                 : ""),
                                 Optional.empty())
+                        .quantities()
                         .edited(valueEdit()),
                 new Column<Row>(
                         "Verdict",

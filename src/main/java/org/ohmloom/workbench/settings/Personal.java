@@ -13,8 +13,10 @@ import java.util.TreeMap;
  * @param followSystem whether the look follows the system's, where it can be told
  * @param keys         keys other than the usual ones, by id of the command, as {@link javax.swing.KeyStroke} writes them; blank
  *                     for none
+ * @param units        units and decimal sign
  */
-public record Personal(int zoomPercent, int fontPoints, boolean followSystem, Map<String, String> keys) {
+public record Personal(
+        int zoomPercent, int fontPoints, boolean followSystem, Map<String, String> keys, UnitChoice units) {
 
     /** Sizes to choose from, percent. */
     public static final List<Integer> ZOOMS = List.of(100, 125, 150, 175, 200, 250, 300);
@@ -24,6 +26,11 @@ public record Personal(int zoomPercent, int fontPoints, boolean followSystem, Ma
 
     /** As the system is. */
     public static final Personal DEFAULT = new Personal(100, 0, false, Map.of());
+
+    /** In the usual units. */
+    public Personal(int zoomPercent, int fontPoints, boolean followSystem, Map<String, String> keys) {
+        this(zoomPercent, fontPoints, followSystem, keys, UnitChoice.DEFAULT);
+    }
 
     public Personal {
         if (!ZOOMS.contains(zoomPercent)) {
@@ -37,27 +44,33 @@ public record Personal(int zoomPercent, int fontPoints, boolean followSystem, Ma
     }
 
     /** With what is damaged as it usually is. */
-    static Personal of(int zoomPercent, int fontPoints, boolean followSystem, Map<String, String> keys) {
+    static Personal of(
+            int zoomPercent, int fontPoints, boolean followSystem, Map<String, String> keys, UnitChoice units) {
         return new Personal(
                 ZOOMS.contains(zoomPercent) ? zoomPercent : DEFAULT.zoomPercent,
                 fontPoints >= LEAST_POINTS && fontPoints <= MOST_POINTS ? fontPoints : 0,
                 followSystem,
-                keys);
+                keys,
+                units);
     }
 
     public Personal withZoomPercent(int changed) {
-        return new Personal(changed, fontPoints, followSystem, keys);
+        return new Personal(changed, fontPoints, followSystem, keys, units);
     }
 
     public Personal withFontPoints(int changed) {
-        return new Personal(zoomPercent, changed, followSystem, keys);
+        return new Personal(zoomPercent, changed, followSystem, keys, units);
     }
 
     public Personal withFollowSystem(boolean changed) {
-        return new Personal(zoomPercent, fontPoints, changed, keys);
+        return new Personal(zoomPercent, fontPoints, changed, keys, units);
     }
 
     public Personal withKeys(Map<String, String> changed) {
-        return new Personal(zoomPercent, fontPoints, followSystem, changed);
+        return new Personal(zoomPercent, fontPoints, followSystem, changed, units);
+    }
+
+    public Personal withUnits(UnitChoice changed) {
+        return new Personal(zoomPercent, fontPoints, followSystem, keys, changed);
     }
 }

@@ -4,6 +4,7 @@ import java.awt.Rectangle;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,10 @@ public final class PreferenceNode implements PreferenceStore {
     private static final String ZOOM = "zoomPercent";
     private static final String FONT = "fontPoints";
     private static final String SYSTEM = "followSystem";
+    private static final String SIZES = "units.sizes";
+    private static final String LENGTHS = "units.lengths";
+    private static final String TEMPERATURES = "units.temperatures";
+    private static final String DECIMALS = "units.decimals";
     private static final String KEYS = "keys.";
     private static final String DIVIDER = "divider.";
     private static final String COLUMNS = "columns.";
@@ -91,7 +96,26 @@ public final class PreferenceNode implements PreferenceStore {
                 node.getInt(ZOOM, Personal.DEFAULT.zoomPercent()),
                 node.getInt(FONT, 0),
                 node.getBoolean(SYSTEM, false),
-                keys);
+                keys,
+                units());
+    }
+
+    private UnitChoice units() {
+        UnitChoice usual = UnitChoice.DEFAULT;
+        return new UnitChoice(
+                constant(SIZES, usual.sizes()),
+                constant(LENGTHS, usual.lengths()),
+                constant(TEMPERATURES, usual.temperatures()),
+                constant(DECIMALS, usual.decimals()));
+    }
+
+    /** The constant of that name; the usual one where none has it. */
+    private <E extends Enum<E>> E constant(String key, E usual) {
+        String kept = node.get(key, usual.name());
+        return Arrays.stream(usual.getDeclaringClass().getEnumConstants())
+                .filter(each -> each.name().equals(kept))
+                .findFirst()
+                .orElse(usual);
     }
 
     private Optional<Rectangle> window() {
@@ -128,6 +152,10 @@ public final class PreferenceNode implements PreferenceStore {
         node.putInt(ZOOM, personal.zoomPercent());
         node.putInt(FONT, personal.fontPoints());
         node.putBoolean(SYSTEM, personal.followSystem());
+        node.put(SIZES, personal.units().sizes().name());
+        node.put(LENGTHS, personal.units().lengths().name());
+        node.put(TEMPERATURES, personal.units().temperatures().name());
+        node.put(DECIMALS, personal.units().decimals().name());
         keys().stream()
                 .filter(key -> key.startsWith(KEYS) && !personal.keys().containsKey(key.substring(KEYS.length())))
                 .forEach(node::remove);

@@ -41,6 +41,11 @@ public record CellText(String text, String exact, OptionalDouble number, Tone to
         return new CellText(text, text, OptionalDouble.of(order), Tone.PLAIN, "");
     }
 
+    /** Whether it shows nothing but its number. */
+    boolean isNumber() {
+        return number.isPresent() && exact.equals(Double.toString(number.getAsDouble()));
+    }
+
     public CellText in(Tone changed) {
         return new CellText(text, exact, number, changed, tip);
     }

@@ -16,6 +16,7 @@ import org.ohmloom.draw.Mark;
  * @param edit    how it is edited; empty when it is not
  * @param sample  a small drawing before the text, where there is one
  * @param detail  whether it is only shown when a person chooses it
+ * @param holds   what its texts are, for the units a person reads
  * @param <R>     type of the rows
  */
 public record Column<R>(
@@ -27,7 +28,18 @@ public record Column<R>(
         Function<R, CellText> cell,
         Optional<CellEdit<R>> edit,
         Function<R, Optional<Mark>> sample,
-        boolean detail) {
+        boolean detail,
+        Holds holds) {
+
+    /** What the texts of a column are. */
+    public enum Holds {
+        /** Texts of a person, identities, and numbers in the unit of the column. */
+        AS_IT_IS,
+        /** Texts of the program with quantities in them; typed as they are shown but for the decimal sign. */
+        QUANTITIES,
+        /** Conductor sizes. */
+        SIZES
+    }
 
     public Column(
             String title,
@@ -36,7 +48,7 @@ public record Column<R>(
             int letters,
             Function<R, CellText> cell,
             Optional<CellEdit<R>> edit) {
-        this(title, unit, tip, !unit.isEmpty(), letters, cell, edit, row -> Optional.empty(), false);
+        this(title, unit, tip, !unit.isEmpty(), letters, cell, edit, row -> Optional.empty(), false, Holds.AS_IT_IS);
     }
 
     /** A column of texts. */
@@ -47,28 +59,47 @@ public record Column<R>(
     /** A column of numbers in a unit, or of counts. */
     public static <R> Column<R> number(String title, String unit, String tip, Function<R, CellText> cell) {
         int letters = Math.max(8, title.length() + unit.length() + 2);
-        return new Column<>(title, unit, tip, true, letters, cell, Optional.empty(), row -> Optional.empty(), false);
+        return new Column<>(
+                title,
+                unit,
+                tip,
+                true,
+                letters,
+                cell,
+                Optional.empty(),
+                row -> Optional.empty(),
+                false,
+                Holds.AS_IT_IS);
     }
 
     public Column<R> edited(CellEdit<R> how) {
-        return new Column<>(title, unit, tip, numeric, letters, cell, Optional.of(how), sample, detail);
+        return new Column<>(title, unit, tip, numeric, letters, cell, Optional.of(how), sample, detail, holds);
     }
 
     public Column<R> wide(int changed) {
-        return new Column<>(title, unit, tip, numeric, changed, cell, edit, sample, detail);
+        return new Column<>(title, unit, tip, numeric, changed, cell, edit, sample, detail, holds);
     }
 
     public Column<R> with(Function<R, Optional<Mark>> drawing) {
-        return new Column<>(title, unit, tip, numeric, letters, cell, edit, drawing, detail);
+        return new Column<>(title, unit, tip, numeric, letters, cell, edit, drawing, detail, holds);
     }
 
     /** This column, only shown when a person chooses it. */
     public Column<R> chosenOnly() {
-        return new Column<>(title, unit, tip, numeric, letters, cell, edit, sample, true);
+        return new Column<>(title, unit, tip, numeric, letters, cell, edit, sample, true, holds);
     }
 
-    /** Title with unit: "Length (m)". */
-    String head() {
-        return unit.isEmpty() ? title : title + " (" + unit + ")";
+    /** This column, its texts written by the program with quantities in them. */
+    public Column<R> quantities() {
+        return holding(Holds.QUANTITIES);
+    }
+
+    /** This column, its texts conductor sizes. */
+    public Column<R> sizes() {
+        return holding(Holds.SIZES);
+    }
+
+    private Column<R> holding(Holds changed) {
+        return new Column<>(title, unit, tip, numeric, letters, cell, edit, sample, detail, changed);
     }
 }

@@ -86,7 +86,7 @@ final class SheetEditor extends AbstractCellEditor implements TableCellEditor {
         Column<?> kind = model.column(modelColumn);
         field.setText(model.start(modelRow, modelColumn));
         field.setHorizontalAlignment(kind.numeric() ? SwingConstants.TRAILING : SwingConstants.LEADING);
-        field.getAccessibleContext().setAccessibleName(kind.head() + " of " + model.id(modelRow));
+        field.getAccessibleContext().setAccessibleName(model.getColumnName(modelColumn) + " of " + model.id(modelRow));
         TextUndo.forget(field);
         clear();
         field.selectAll();

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.table.AbstractTableModel;
 import org.ohmloom.draw.Mark;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.units.ShownUnits;
 
 /**
  * A sheet as a table model. Rows keep their places while only their numbers change, so that selection and an open cell
@@ -22,6 +24,7 @@ public final class SheetModel<R> extends AbstractTableModel {
     private final transient Sheet<R> sheet;
     private final transient List<Column<R>> columns;
     private final transient Consumer<Edit> edits;
+    private final transient Supplier<ShownUnits> units;
     private transient List<R> rows = List.of();
     private transient List<String> ids = List.of();
     private transient Map<String, Integer> places = Map.of();
@@ -33,9 +36,20 @@ public final class SheetModel<R> extends AbstractTableModel {
      * @param edits takes the edits a person makes in cells
      */
     public SheetModel(Sheet<R> sheet, Consumer<Edit> edits) {
+        this(sheet, edits, () -> ShownUnits.USUAL);
+    }
+
+    /**
+     * A model in the units a person reads.
+     *
+     * @param edits takes the edits a person makes in cells
+     * @param units the units, asked for whenever something is shown or typed
+     */
+    public SheetModel(Sheet<R> sheet, Consumer<Edit> edits, Supplier<ShownUnits> units) {
         this.sheet = sheet;
         this.columns = List.copyOf(sheet.columns());
         this.edits = edits;
+        this.units = units;
     }
 
     /** Shows other rows; those of before when the ids are the same. */
@@ -87,7 +101,24 @@ public final class SheetModel<R> extends AbstractTableModel {
 
     /** The text editing of a cell starts from. */
     String start(int row, int column) {
+        return shown(column).start(raw(row, column));
+    }
+
+    private String raw(int row, int column) {
         return columns.get(column).edit().orElseThrow().start(rows.get(row));
+    }
+
+    /** A column in the units shown. */
+    ShownColumn shown(int column) {
+        return new ShownColumn(columns.get(column), units.get());
+    }
+
+    /** Puts what stands in the cell of a row into cells of the same column, as one step, digit for digit. */
+    void fill(int from, List<Integer> chosen, int column) {
+        edits.accept(
+                isCellEditable(from, column)
+                        ? edit(chosen, column, raw(from, column))
+                        : parse(chosen, column, text(from, column)));
     }
 
     /** What stands in a cell, as it is typed where it can be, otherwise as it is copied. */
@@ -103,6 +134,10 @@ public final class SheetModel<R> extends AbstractTableModel {
      * @throws IllegalArgumentException when the text is not what the column needs; the message says what would be right
      */
     Edit parse(List<Integer> chosen, int column, String typed) {
+        return edit(chosen, column, shown(column).typed(typed));
+    }
+
+    private Edit edit(List<Integer> chosen, int column, String text) {
         CellEdit<R> edit = columns.get(column)
                 .edit()
                 .orElseThrow(
@@ -111,12 +146,18 @@ public final class SheetModel<R> extends AbstractTableModel {
         if (suited.isEmpty()) {
             throw new IllegalArgumentException(columns.get(column).title() + " cannot be edited in these rows");
         }
-        return edit.parse(suited, typed);
+        return edit.parse(suited, text);
     }
 
-    /** Puts a text into cells of a column as one step. */
+    /** Puts a text into cells of a column as one step; cells whose own text was left as it is keep what they hold. */
     public void type(List<Integer> chosen, int column, String typed) {
-        edits.accept(parse(chosen, column, typed));
+        List<Integer> others = chosen.stream()
+                .filter(row ->
+                        !isCellEditable(row, column) || !start(row, column).equals(typed))
+                .toList();
+        if (!others.isEmpty() || chosen.isEmpty()) {
+            edits.accept(parse(others, column, typed));
+        }
     }
 
     /** Applies an edit made of several. */
@@ -136,7 +177,7 @@ public final class SheetModel<R> extends AbstractTableModel {
 
     @Override
     public String getColumnName(int column) {
-        return columns.get(column).head();
+        return shown(column).head();
     }
 
     @Override
@@ -146,7 +187,7 @@ public final class SheetModel<R> extends AbstractTableModel {
 
     @Override
     public CellText getValueAt(int row, int column) {
-        return columns.get(column).cell().apply(rows.get(row));
+        return shown(column).cell(columns.get(column).cell().apply(rows.get(row)));
     }
 
     @Override

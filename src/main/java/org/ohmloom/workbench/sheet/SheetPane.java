@@ -38,7 +38,7 @@ public final class SheetPane<R> extends JPanel {
             Sheet<R> sheet, Desk desk, Samples samples, Consumer<String> problem, Consumer<List<String>> chosen) {
         super(new MigLayout("insets 0, fill, gap 0"));
         this.sheet = sheet;
-        this.model = new SheetModel<>(sheet, desk::apply);
+        this.model = new SheetModel<>(sheet, desk::apply, desk::units);
         this.table = new SheetTable(model, samples, problem);
         table.setName("list-" + sheet.title());
         table.getAccessibleContext().setAccessibleName(sheet.title());
@@ -67,6 +67,7 @@ public final class SheetPane<R> extends JPanel {
     public void show(Optional<Readout> readout) {
         quietly(() -> {
             List<String> before = selectedIds();
+            table.nameHeads();
             model.show(
                     readout.map(sheet::rows).orElse(List.of()),
                     readout.isEmpty() || readout.get().isCurrent());

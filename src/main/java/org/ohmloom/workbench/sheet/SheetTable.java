@@ -96,7 +96,7 @@ public final class SheetTable extends JTable {
         if (rows.size() < 2 || column < 0) {
             problem.accept("Select the cell to fill from and the rows below it");
         } else {
-            tell(() -> sheet.type(rows.subList(1, rows.size()), column, sheet.text(rows.get(0), column)));
+            tell(() -> sheet.fill(rows.get(0), rows.subList(1, rows.size()), column));
         }
     }
 
@@ -198,13 +198,19 @@ public final class SheetTable extends JTable {
         return header;
     }
 
+    /** Writes the heads of the columns anew where their units changed. */
+    void nameHeads() {
+        shown.nameHeads();
+        getTableHeader().repaint();
+    }
+
     void setColumnWidths() {
         int letter = getFontMetrics(getFont()).charWidth('n');
         for (int view = 0; view < getColumnCount(); view++) {
             int k = convertColumnIndexToModel(view);
             TableColumn column = getColumnModel().getColumn(view);
             int letters =
-                    Math.max(sheet.column(k).letters(), sheet.column(k).head().length());
+                    Math.max(sheet.column(k).letters(), sheet.getColumnName(k).length());
             column.setPreferredWidth(letters * letter + UIScale.scale(20));
         }
     }

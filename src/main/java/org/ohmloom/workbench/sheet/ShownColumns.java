@@ -86,6 +86,11 @@ public final class ShownColumns {
         quiet = false;
     }
 
+    /** Writes the heads of all columns, shown or not, as the list names them now. */
+    void nameHeads() {
+        all.forEach(column -> column.setHeaderValue(table.sheet().getColumnName(column.getModelIndex())));
+    }
+
     private String title(TableColumn column) {
         return table.sheet().column(column.getModelIndex()).title();
     }

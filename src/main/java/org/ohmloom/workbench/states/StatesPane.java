@@ -22,7 +22,6 @@ import org.ohmloom.edit.TakeOut;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
-import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.study.StudyTab;
@@ -263,16 +262,16 @@ public final class StatesPane extends StudyTab {
         resultTable.getColumnModel().getColumn(1).setPreferredWidth(28);
     }
 
-    private static String text(OptionalDouble value) {
-        return value.isPresent() ? Formats.number(value.getAsDouble()) : "–";
+    private String text(OptionalDouble value) {
+        return value.isPresent() ? desk.units().number(value.getAsDouble()) : "–";
     }
 
-    private static String signed(OptionalDouble value) {
+    private String signed(OptionalDouble value) {
         if (value.isEmpty()) {
             return "–";
         }
         double number = value.getAsDouble();
-        return number == 0 ? "0" : (number < 0 ? "−" : "+") + Formats.number(Math.abs(number));
+        return number == 0 ? "0" : (number < 0 ? "−" : "+") + desk.units().number(Math.abs(number));
     }
 
     @Override

@@ -86,33 +86,36 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
         List<Column<Row>> columns = new ArrayList<>();
         columns.add(Column.text(
                 "Wire", "Identity of the wire", 7, row -> row.wire().id().value()));
-        columns.add(new Column<>("Has", "", "Size entered", 8, Row::has, Optional.empty()));
-        columns.add(new Column<>(
-                "Needs",
-                "",
-                "Smallest size that meets everything",
-                8,
-                row -> Row.size(row.choice().gauge()),
-                Optional.empty()));
+        columns.add(new Column<Row>("Has", "", "Size entered", 8, Row::has, Optional.empty()).sizes());
+        columns.add(new Column<Row>(
+                        "Needs",
+                        "",
+                        "Smallest size that meets everything",
+                        8,
+                        row -> Row.size(row.choice().gauge()),
+                        Optional.empty())
+                .sizes());
         columns.add(Column.text("Because of", "What asks for the largest size", 16, row -> row.choice()
                 .governing()
                 .governor()
                 .words()));
-        columns.add(new Column<>(
-                "Together",
-                "",
-                "Size chosen with all others at once",
-                8,
-                row -> Row.size(row.chosen()),
-                Optional.empty()));
+        columns.add(new Column<Row>(
+                        "Together",
+                        "",
+                        "Size chosen with all others at once",
+                        8,
+                        row -> Row.size(row.chosen()),
+                        Optional.empty())
+                .sizes());
         for (Governor governor : Governor.values()) {
-            columns.add(new Column<>(
-                    TradeWords.capital(governor.words()),
-                    "",
-                    "Smallest size for the " + governor.words(),
-                    9,
-                    row -> row.asks(governor),
-                    Optional.empty()));
+            columns.add(new Column<Row>(
+                            TradeWords.capital(governor.words()),
+                            "",
+                            "Smallest size for the " + governor.words(),
+                            9,
+                            row -> row.asks(governor),
+                            Optional.empty())
+                    .sizes());
         }
         return columns;
     }

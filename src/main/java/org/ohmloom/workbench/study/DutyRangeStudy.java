@@ -9,6 +9,7 @@ import org.ohmloom.draw.study.DutyRangeCharts;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.Gauge;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
@@ -37,7 +38,7 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
         String needs() {
             return wire.choice()
                     .flatMap(ConductorChoice::gauge)
-                    .map(gauge -> gauge.text().replace("mm2", "mm²"))
+                    .map(Gauge::text)
                     .orElse("");
         }
 
@@ -102,7 +103,8 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
                         "°C",
                         "Conductor temperature",
                         row -> CellText.of(row.wire().celsius())),
-                Column.text("Needs", "Size this operation asks for", 8, Row::needs),
+                Column.<Row>text("Needs", "Size this operation asks for", 8, Row::needs)
+                        .sizes(),
                 Column.text("Because of", "What decides that size", 20, Row::governor));
     }
 
@@ -120,7 +122,8 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
     public Optional<Readout> reading(Desk desk) {
         return Readout.of(desk).map(now -> desk.dutySteps()
                 .map(swept -> new Readout(
-                        now.harness(), Optional.of(swept.analysis()), now.state(), Optional.of(swept.steps())))
+                                now.harness(), Optional.of(swept.analysis()), now.state(), Optional.of(swept.steps()))
+                        .in(now.units()))
                 .orElse(now));
     }
 

@@ -163,13 +163,14 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         "A",
                         "Current it can interrupt",
                         row -> row.number(DeviceProtection::breakingAmps)),
-                new Column<>(
-                        "Proposed",
-                        "",
-                        "Type and rating that meets most, the present type first",
-                        18,
-                        Row::proposed,
-                        Optional.empty()),
+                new Column<Row>(
+                                "Proposed",
+                                "",
+                                "Type and rating that meets most, the present type first",
+                                18,
+                                Row::proposed,
+                                Optional.empty())
+                        .quantities(),
                 Column.text("Name", "What people call it", 22, Row::name));
     }
 

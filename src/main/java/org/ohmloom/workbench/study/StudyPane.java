@@ -207,10 +207,10 @@ public final class StudyPane<R> extends StudyTab {
         Optional<Readout> readout = study.reading(desk);
         Optional<R> row = chosen();
         mark();
-        chart.show(readout.flatMap(numbers -> row.flatMap(
-                each -> study.picture(numbers, each, desk.selection().lead()))));
+        chart.show(readout.flatMap(numbers -> row.flatMap(each ->
+                study.picture(numbers, each, desk.selection().lead()).map(picture -> picture.in(desk.units())))));
         String text = readout.flatMap(numbers -> row.map(each -> String.join("\n", study.steps(numbers, each))))
-                .map(lines -> lines.replace("mm2", "mm²"))
+                .map(desk.units()::text)
                 .orElse("");
         if (!text.equals(steps.getText())) {
             steps.setText(text);

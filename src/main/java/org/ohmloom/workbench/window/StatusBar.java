@@ -11,7 +11,7 @@ import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.review.Severity;
-import org.ohmloom.units.Formats;
+import org.ohmloom.units.Dimension;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.CalculationStatus;
 import org.ohmloom.workbench.desk.Desk;
@@ -87,7 +87,8 @@ final class StatusBar extends JPanel {
                     showResults();
                 }
             }
-            case HARNESS, SELECTION, VIEW -> {}
+            case VIEW -> showResults();
+            case HARNESS, SELECTION -> {}
         }
     }
 
@@ -118,12 +119,12 @@ final class StatusBar extends JPanel {
             button.getAccessibleContext().setAccessibleName(words);
             button.setVisible(desk.analysis().isPresent());
         });
-        totals.setText(desk.analysis().map(StatusBar::totals).orElse(""));
+        totals.setText(desk.analysis().map(this::totals).orElse(""));
     }
 
-    private static String totals(Analysis results) {
+    private String totals(Analysis results) {
         return TradeWords.count(results.totals().wires(), "wire") + " to make, "
-                + Formats.metres(results.totals().lengthMetres()) + ", copper "
-                + Formats.kilograms(results.totals().copperKg());
+                + desk.units().metres(results.totals().lengthMetres()) + ", copper "
+                + desk.units().quantity(results.totals().copperKg(), Dimension.MASS);
     }
 }

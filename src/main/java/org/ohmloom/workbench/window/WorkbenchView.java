@@ -113,6 +113,7 @@ public final class WorkbenchView extends JPanel {
         super(new CardLayout());
         reader = services.reader();
         desk = new Desk(services.calculation(), services.eventThread());
+        takeUpUnits(services.preferences());
         filing =
                 new Filing(desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
         layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
@@ -172,6 +173,11 @@ public final class WorkbenchView extends JPanel {
         return desk;
     }
 
+    /** Shows everything in the units a person has settled. */
+    void takeUpUnits(PreferenceStore preferences) {
+        desk.showIn(preferences.now().personal().units().shown());
+    }
+
     public Filing filing() {
         return filing;
     }
@@ -227,7 +233,7 @@ public final class WorkbenchView extends JPanel {
     private List<Command> commands(
             Bench bench, List<Command> cures, List<Command> revisions, List<Command> sides, WindowTasks windows) {
         List<Command> all = new ArrayList<>();
-        all.addAll(GuideCommands.of(() -> this, filing, reader));
+        all.addAll(GuideCommands.of(() -> this, desk::units, filing, reader));
         all.add(new OpenFile(filing));
         Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
         all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));
@@ -239,7 +245,10 @@ public final class WorkbenchView extends JPanel {
                 desk,
                 bench.preferences(),
                 this::book,
-                () -> windows.looks().accept(bench.preferences().now().look()),
+                () -> {
+                    takeUpUnits(bench.preferences());
+                    windows.looks().accept(bench.preferences().now().look());
+                },
                 lists::commit));
         all.addAll(cures);
         all.addAll(List.of(new NewLoadGroup(desk), new NewSequence(desk)));

@@ -7,6 +7,7 @@ import java.awt.GraphicsConfiguration;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
+import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -130,6 +131,11 @@ public final class WorkbenchWindow extends JFrame {
 
     private void putOn(Look look) {
         Appearance.install(preferences);
+        for (Window each : getWindows()) {
+            if (each instanceof WorkbenchWindow other && other.preferences == preferences) {
+                other.view.takeUpUnits(preferences);
+            }
+        }
     }
 
     private void showTitle() {

@@ -25,6 +25,7 @@ import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.Switch;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.units.ShownUnits;
 
 /** Words of the trade for what the model calls by its types. */
 public final class TradeWords {
@@ -142,9 +143,9 @@ public final class TradeWords {
         return lower(mode);
     }
 
-    /** A size as people read it: "2.5 mm²", "14 AWG". */
+    /** A size by its own name: "2.5 mm²", "14 AWG". */
     public static String size(Gauge gauge) {
-        return gauge.text().replace("mm2", "mm²");
+        return ShownUnits.USUAL.name(gauge);
     }
 
     /** A size, or a dash. */
