@@ -42,6 +42,7 @@ final class Floors {
             new Library("EJML", List.of("org.ejml"), Set.of("solve")),
             new Library(
                     "PDFBox", List.of("org.apache.pdfbox", "org.apache.fontbox", "de.rototor.pdfbox"), Set.of("pack")),
+            new Library("commonmark", List.of("org.commonmark"), Set.of("manual")),
             new Library("fastexcel", List.of("org.dhatim"), Set.of("pack")),
             new Library("picocli", List.of("picocli"), Set.of("cli")),
             new Library("FlatLaf", List.of("com.formdev.flatlaf"), Set.of("workbench")),
@@ -95,7 +96,7 @@ final class Floors {
         put(floors, 4, "size", "ground", "signal", "bench");
         put(floors, 5, "review", "analysis", "remedy");
         put(floors, 6, "draw");
-        put(floors, 7, "pack");
+        put(floors, 7, "pack", "manual");
         put(floors, 8, "workbench", "cli");
         return java.util.Collections.unmodifiableMap(floors);
     }

@@ -62,6 +62,9 @@ class SourceFilesTest {
                     "bench",
                     "The finished harness on the bench: what each test must measure, and the judged record of what was measured."),
             Map.entry("pack", "The build pack: PDF, CSV, spreadsheet, labels."),
+            Map.entry(
+                    "manual",
+                    "The manual: its pages, those written from rules, tables and formulas, and the search in them."),
             Map.entry("workbench", "The Swing workbench."),
             Map.entry("cli", "The command line; {@code org.ohmloom.Ohmloom} is the launcher."));
 

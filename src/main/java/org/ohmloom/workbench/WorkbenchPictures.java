@@ -25,6 +25,7 @@ import org.ohmloom.workbench.command.PlainCommand;
 import org.ohmloom.workbench.desk.CalculationStatus;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.SilentPrompts;
+import org.ohmloom.workbench.manual.ManualDesk;
 import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
@@ -128,12 +129,12 @@ public final class WorkbenchPictures {
         PreferenceStore preferences =
                 PreferenceStore.inMemory(Preferences.DEFAULT.withLook(look).withCautionsRead());
         Command quit = new PlainCommand("quit", "Quit", "Close the program", Keys.menu('Q'), 'Q', () -> {});
+        JRootPane root = new JRootPane();
         WorkbenchView[] made = new WorkbenchView[1];
-        List<Command> help = HelpCommands.of(() -> null, () -> made[0]);
+        List<Command> help = HelpCommands.of(() -> null, () -> made[0], new ManualDesk(() -> root));
         made[0] = new WorkbenchView(
                 Workbench.services(preferences, new SilentPrompts()),
                 new WindowTasks(chosen -> {}, desk -> {}, () -> {}, quit, help));
-        JRootPane root = new JRootPane();
         root.setJMenuBar(made[0].menus());
         root.setContentPane(made[0]);
         root.setSize(width, height);

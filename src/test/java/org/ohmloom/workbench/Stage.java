@@ -7,6 +7,7 @@ import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.PlainCommand;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.manual.ManualDesk;
 import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
@@ -48,7 +49,7 @@ public final class Stage {
                 own.reader(),
                 own.eventThread());
         Command quit = new PlainCommand("quit", "Quit", "Close the program", Keys.menu('Q'), 'Q', () -> {});
-        List<Command> help = HelpCommands.of(() -> null, () -> null);
+        List<Command> help = HelpCommands.of(() -> null, () -> null, new ManualDesk(() -> null));
         return new WorkbenchView(services, new WindowTasks(look -> {}, desk -> {}, () -> {}, quit, help));
     }
 

@@ -41,7 +41,7 @@ public final class Studies {
             new ConductorStudy());
 
     /** The studies of the return paths in the order of their lists, all behind one tab. */
-    static final List<Study<?>> RETURNS = List.of(
+    public static final List<Study<?>> RETURNS = List.of(
             new GroundStudy(),
             new LoopStudy(),
             new OffsetStudy(),

@@ -16,6 +16,7 @@ import org.ohmloom.workbench.study.ReturnsPane;
 import org.ohmloom.workbench.study.Study;
 import org.ohmloom.workbench.study.StudyPane;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Reveal;
 import org.ohmloom.workbench.widget.Samples;
 
@@ -56,7 +57,8 @@ public final class ViewTabs extends JTabbedPane {
         // Thirteen views: with narrow margins they stand side by side in a small window too.
         putClientProperty(FlatClientProperties.STYLE, "tabInsets: 4,8,4,8");
         addTab("Layout", layout);
-        this.studies.forEach(tab -> addTab(tab.title(), null, tab, tab.about()));
+        HelpPage.name(layout, "views/layout");
+        this.studies.forEach(tab -> addTab(tab.title(), null, HelpPage.name(tab, "views/" + tab.key()), tab.about()));
         addChangeListener(event -> studies().stream()
                 .filter(pane -> pane == getSelectedComponent())
                 .forEach(pane -> {

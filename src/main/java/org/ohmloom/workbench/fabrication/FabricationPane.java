@@ -47,7 +47,7 @@ public final class FabricationPane extends StudyTab {
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
     private final HintLine hint = new HintLine("fabrication-hint", HINT);
-    private final SheetPane<RoutingSheet.Row> routing;
+    private final SheetPane<?> routing;
     private final transient List<SheetPane<?>> lists;
     private final JButton add = new JButton("New rule…");
     private final JButton remove = new JButton("Remove rule");
@@ -55,13 +55,10 @@ public final class FabricationPane extends StudyTab {
     public FabricationPane(Desk desk, Samples samples) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
         this.desk = desk;
-        this.routing = list(new RoutingSheet(), samples);
-        this.lists = List.of(
-                routing,
-                list(new SegmentSheet(), samples),
-                list(new AllowanceSheet(), samples),
-                list(new FabricationSheet(), samples),
-                list(new SpliceSheet(), samples));
+        this.lists = sheets().stream()
+                .<SheetPane<?>>map(sheet -> list(sheet, samples))
+                .toList();
+        this.routing = lists.get(0);
         lists.forEach(each -> tabs.addTab(each.sheet().title(), each));
         tabs.setName("fabrication-lists");
         tabs.getAccessibleContext().setAccessibleName("How the harness is made");
@@ -73,6 +70,16 @@ public final class FabricationPane extends StudyTab {
         add(tabs, "grow, push, hmin 60");
         add(hint, "growx, gap 10 10 4 4, wmin 0");
         refreshButtons();
+    }
+
+    /** What is listed, in the order of the tabs. */
+    public static List<Sheet<?>> sheets() {
+        return List.of(
+                new RoutingSheet(),
+                new SegmentSheet(),
+                new AllowanceSheet(),
+                new FabricationSheet(),
+                new SpliceSheet());
     }
 
     private <R> SheetPane<R> list(Sheet<R> sheet, Samples samples) {

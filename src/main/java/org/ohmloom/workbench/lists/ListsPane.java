@@ -2,7 +2,9 @@ package org.ohmloom.workbench.lists;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JMenuItem;
@@ -22,6 +24,7 @@ import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.widget.FilterField;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.words.Words;
@@ -49,28 +52,13 @@ public final class ListsPane extends JPanel {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
         this.desk = desk;
         ThingLists things = new ThingLists(desk::harness);
-        List<Sheet<?>> sheets = new ArrayList<>(List.of(
-                things.wires(),
-                things.loads(),
-                things.connectors(),
-                new CavitySheet(desk::harness),
-                things.components(),
-                things.junctions(),
-                things.states(),
-                new SequenceSheet(),
-                new GroupSheet(),
-                new SourceSheet(),
-                new AlternatorSheet(),
-                new OutputSheet(),
-                new SensorSheet(),
-                new InputSheet(),
-                things.parts(),
-                things.contacts(),
-                new WorkshopSheet()));
-        sheets.addAll(things.others());
-        this.panes =
-                sheets.stream().<SheetPane<?>>map(sheet -> pane(sheet, samples)).toList();
+        Map<String, Sheet<?>> sheets = sheets(desk);
+        this.panes = sheets.values().stream()
+                .<SheetPane<?>>map(sheet -> pane(sheet, samples))
+                .toList();
+        List<String> keys = List.copyOf(sheets.keySet());
         panes.forEach(pane -> pane.keepColumns(preferences));
+        panes.forEach(pane -> HelpPage.name(pane, "lists/" + keys.get(panes.indexOf(pane))));
         panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.setName("lists");
@@ -81,6 +69,31 @@ public final class ListsPane extends JPanel {
         add(hint, "growx, gap 10 10 4 4, wmin 0");
         desk.listen(this::hear);
         showRows();
+    }
+
+    /** All lists by a key that stays, in the order of their tabs. */
+    public static Map<String, Sheet<?>> sheets(Desk desk) {
+        ThingLists things = new ThingLists(desk::harness);
+        Map<String, Sheet<?>> sheets = new LinkedHashMap<>();
+        sheets.put("wires", things.wires());
+        sheets.put("loads", things.loads());
+        sheets.put("connectors", things.connectors());
+        sheets.put("cavities", new CavitySheet(desk::harness));
+        sheets.put("components", things.components());
+        sheets.put("junctions", things.junctions());
+        sheets.put("states", things.states());
+        sheets.put("sequences", new SequenceSheet());
+        sheets.put("groups", new GroupSheet());
+        sheets.put("sources", new SourceSheet());
+        sheets.put("alternators", new AlternatorSheet());
+        sheets.put("outputs", new OutputSheet());
+        sheets.put("sensors", new SensorSheet());
+        sheets.put("inputs", new InputSheet());
+        sheets.put("parts", things.parts());
+        sheets.put("contacts", things.contacts());
+        sheets.put("workshop", new WorkshopSheet());
+        sheets.putAll(things.others());
+        return sheets;
     }
 
     /** Finishes an open cell, here or in a list elsewhere; whether none is open any more. */

@@ -3,6 +3,7 @@ package org.ohmloom.workbench.lists;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -264,75 +265,91 @@ final class ThingLists {
                 adds(NewThing.CONTACT));
     }
 
-    /** What had no list of its own: everything else a harness is made of. */
-    List<Sheet<?>> others() {
-        List<Sheet<?>> sheets = new ArrayList<>();
-        sheets.add(thing(
+    /** What had no list of its own, by key: everything else a harness is made of. */
+    Map<String, Sheet<?>> others() {
+        Map<String, Sheet<?>> sheets = new LinkedHashMap<>();
+        sheets.put(
                 "bodies",
-                s -> s.bodies().all(),
-                NewThing.BODY,
-                of -> List.of(of.text("name", 22, "name"), of.text("isolated", 8, "isolated"))));
-        sheets.add(thing(
+                thing(
+                        "bodies",
+                        s -> s.bodies().all(),
+                        NewThing.BODY,
+                        of -> List.of(of.text("name", 22, "name"), of.text("isolated", 8, "isolated"))));
+        sheets.put(
                 "straps",
-                s -> s.straps().all(),
-                NewThing.STRAP,
-                of -> List.of(
-                        of.text("name", 22, "name"),
-                        of.text("from", 9, "from"),
-                        of.text("to", 9, "to"),
-                        of.number("own-resistance", Unit.MILLIOHM, "ohms"),
-                        of.number("length", Unit.METRE, "lengthMetres"),
-                        of.number("area", Unit.SQUARE_MILLIMETRE, "areaMm2"),
-                        of.text("part", 14, "part"),
-                        of.text("existing", 8, "existing"))));
-        sheets.add(thing(
+                thing(
+                        "straps",
+                        s -> s.straps().all(),
+                        NewThing.STRAP,
+                        of -> List.of(
+                                of.text("name", 22, "name"),
+                                of.text("from", 9, "from"),
+                                of.text("to", 9, "to"),
+                                of.number("own-resistance", Unit.MILLIOHM, "ohms"),
+                                of.number("length", Unit.METRE, "lengthMetres"),
+                                of.number("area", Unit.SQUARE_MILLIMETRE, "areaMm2"),
+                                of.text("part", 14, "part"),
+                                of.text("existing", 8, "existing"))));
+        sheets.put(
                 "breakouts",
-                s -> s.breakouts().all(),
-                NewThing.BREAKOUT,
-                of -> List.of(of.text("name", 26, "name"), of.text("assembly", 10, "assembly"))));
-        sheets.add(thing(
+                thing(
+                        "breakouts",
+                        s -> s.breakouts().all(),
+                        NewThing.BREAKOUT,
+                        of -> List.of(of.text("name", 26, "name"), of.text("assembly", 10, "assembly"))));
+        sheets.put(
                 "segments",
-                s -> s.segments().all(),
-                NewThing.SEGMENT,
-                of -> List.of(
-                        of.text("from", 9, "from"),
-                        of.text("to", 9, "to"),
-                        of.number("length", Unit.METRE, "lengthMetres"),
-                        of.text("zone", 12, "zone"),
-                        of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
-                        of.text("assembly", 10, "assembly"))));
-        sheets.add(thing(
+                thing(
+                        "segments",
+                        s -> s.segments().all(),
+                        NewThing.SEGMENT,
+                        of -> List.of(
+                                of.text("from", 9, "from"),
+                                of.text("to", 9, "to"),
+                                of.number("length", Unit.METRE, "lengthMetres"),
+                                of.text("zone", 12, "zone"),
+                                of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
+                                of.text("assembly", 10, "assembly"))));
+        sheets.put(
                 "zones",
-                s -> s.zones().all(),
-                NewThing.ZONE,
-                of -> List.of(
-                        of.text("name", 22, "name"),
-                        of.number("ambient", Unit.DEGREE_CELSIUS, "ambientCelsius"),
-                        of.text("engine-space", 12, "engineSpace"))));
-        sheets.add(thing(
+                thing(
+                        "zones",
+                        s -> s.zones().all(),
+                        NewThing.ZONE,
+                        of -> List.of(
+                                of.text("name", 22, "name"),
+                                of.number("ambient", Unit.DEGREE_CELSIUS, "ambientCelsius"),
+                                of.text("engine-space", 12, "engineSpace"))));
+        sheets.put(
                 "cables",
-                s -> s.cables().all(),
-                NewThing.CABLE,
-                of -> List.of(
-                        of.text("name", 22, "name"),
-                        of.text("cable-kind", 14, "kind"),
-                        of.text("shielded", 8, "shielded"),
-                        of.number("outside-diameter", Unit.MILLIMETRE, "outsideDiameterMm"),
-                        of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
-                        of.text("part", 14, "part"))));
-        sheets.add(thing(
+                thing(
+                        "cables",
+                        s -> s.cables().all(),
+                        NewThing.CABLE,
+                        of -> List.of(
+                                of.text("name", 22, "name"),
+                                of.text("cable-kind", 14, "kind"),
+                                of.text("shielded", 8, "shielded"),
+                                of.number("outside-diameter", Unit.MILLIMETRE, "outsideDiameterMm"),
+                                of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
+                                of.text("part", 14, "part"))));
+        sheets.put(
                 "assemblies",
-                s -> s.assemblies().all(),
-                NewThing.ASSEMBLY,
-                of -> List.of(
-                        of.text("name", 26, "name"),
-                        of.text("number", 14, "number"),
-                        of.text("revision", 8, "revision"))));
-        sheets.add(thing(
+                thing(
+                        "assemblies",
+                        s -> s.assemblies().all(),
+                        NewThing.ASSEMBLY,
+                        of -> List.of(
+                                of.text("name", 26, "name"),
+                                of.text("number", 14, "number"),
+                                of.text("revision", 8, "revision"))));
+        sheets.put(
                 "notes",
-                s -> s.notes().all(),
-                NewThing.NOTE,
-                of -> List.of(of.text("about", 10, "about"), of.text("note", 70, "text"))));
+                thing(
+                        "notes",
+                        s -> s.notes().all(),
+                        NewThing.NOTE,
+                        of -> List.of(of.text("about", 10, "about"), of.text("note", 70, "text"))));
         return sheets;
     }
 

@@ -21,6 +21,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
@@ -148,6 +149,11 @@ public final class RecordPane extends StudyTab {
 
     private static Optional<String> words(String text) {
         return Optional.of(text.strip()).filter(each -> !each.isEmpty() && !each.equals("null"));
+    }
+
+    /** What is listed. */
+    public Sheet<?> sheet() {
+        return list.sheet();
     }
 
     /** Shows the record of a built harness. */

@@ -11,6 +11,7 @@ import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Samples;
 
 /** The return paths: the picture of the ground points, loops, offsets, sensors, coupling and lost returns, each with its list. */
@@ -42,6 +43,7 @@ public final class ReturnsPane extends StudyTab {
         tabs.getAccessibleContext().setAccessibleName("Lists of the return paths");
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, states());
+        panes.forEach(pane -> HelpPage.name(pane, "views/" + pane.key()));
         panes.forEach(pane -> tabs.addTab(pane.title(), null, pane, pane.about()));
         tabs.addChangeListener(event -> {
             showRows();

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.CommandSearch;
 import org.ohmloom.workbench.command.PlainCommand;
+import org.ohmloom.workbench.manual.ManualDesk;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.words.Words;
 
@@ -20,8 +21,9 @@ public final class HelpCommands {
      *
      * @param parent the window
      * @param view   the view in it, once it is there
+     * @param manual opens the manual
      */
-    public static List<Command> of(Supplier<Component> parent, Supplier<WorkbenchView> view) {
+    public static List<Command> of(Supplier<Component> parent, Supplier<WorkbenchView> view, ManualDesk manual) {
         Words words = Words.of("help");
         return List.of(
                 new PlainCommand(
@@ -31,6 +33,20 @@ public final class HelpCommands {
                         Keys.menu(KeyEvent.VK_L),
                         words.letter("show-log"),
                         () -> TextDialogs.log(parent.get(), view.get().desk())),
+                new PlainCommand(
+                        "help-here",
+                        words.get("help-here"),
+                        words.get("help-here.about"),
+                        Keys.plain(KeyEvent.VK_F1),
+                        words.letter("help-here"),
+                        manual::openHere),
+                new PlainCommand(
+                        "open-manual",
+                        words.get("open-manual"),
+                        words.get("open-manual.about"),
+                        Keys.menu(KeyEvent.VK_K),
+                        words.letter("open-manual"),
+                        manual::open),
                 new PlainCommand(
                         "find-command",
                         words.get("find-command"),
@@ -42,7 +58,7 @@ public final class HelpCommands {
                         "show-keys",
                         words.get("show-keys"),
                         words.get("show-keys.about"),
-                        Keys.plain(KeyEvent.VK_F1),
+                        Keys.menuShift(KeyEvent.VK_K),
                         words.letter("show-keys"),
                         () -> TextDialogs.keys(parent.get(), view.get().book())),
                 new PlainCommand(

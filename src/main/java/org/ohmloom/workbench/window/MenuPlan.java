@@ -145,7 +145,18 @@ final class MenuPlan {
                             "take-up-side-copy",
                             LINE,
                             "show-log")),
-            new Menu("Help", 'H', List.of("find-command", "show-keys", "show-cautions", LINE, "about")));
+            new Menu(
+                    "Help",
+                    'H',
+                    List.of(
+                            "help-here",
+                            "open-manual",
+                            LINE,
+                            "find-command",
+                            "show-keys",
+                            "show-cautions",
+                            LINE,
+                            "about")));
 
     private MenuPlan() {}
 }

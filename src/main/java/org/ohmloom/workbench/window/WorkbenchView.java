@@ -78,6 +78,7 @@ import org.ohmloom.workbench.whatif.WhatIfBand;
 import org.ohmloom.workbench.whatif.WhatIfCommands;
 import org.ohmloom.workbench.whatif.WhatIfPane;
 import org.ohmloom.workbench.widget.EdgeLine;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
 
@@ -157,6 +158,10 @@ public final class WorkbenchView extends JPanel {
         layout.furnish(new ToolStrip(MenuPlan.TOOLS.stream().map(book::get).toList()), new ToolLine(toolbox));
         menus = new Menus(book, filing, services.preferences()).bar();
         start = new StartView(book, filing, services.preferences());
+        HelpPage.name(start, "views/start");
+        HelpPage.name(inspector, "views/inspector");
+        HelpPage.name(findings, "views/findings");
+        HelpPage.name(this, "views/window");
         add(start, "start");
         WhatIfBand band = new WhatIfBand(
                 whatIf, List.of(book.get("study-what-if"), book.get("keep-side-copy"), book.get("drop-side-copy")));

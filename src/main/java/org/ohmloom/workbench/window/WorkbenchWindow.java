@@ -21,6 +21,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.manual.ManualDesk;
 import org.ohmloom.workbench.settings.Appearance;
 import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.settings.PreferenceStore;
@@ -51,6 +52,7 @@ public final class WorkbenchWindow extends JFrame {
         this.closed = closed;
         Command quit =
                 new PlainCommand("quit", "Quit", "Close the program", Keys.menu(KeyEvent.VK_Q), 'Q', this::askToClose);
+        ManualDesk manual = new ManualDesk(() -> this);
         this.view = new WorkbenchView(
                 services,
                 new WindowTasks(
@@ -58,7 +60,8 @@ public final class WorkbenchWindow extends JFrame {
                         export,
                         () -> TextDialogs.cautions(this),
                         quit,
-                        HelpCommands.of(() -> this, this::view)));
+                        HelpCommands.of(() -> this, this::view, manual)));
+        manual.listen(() -> view.book().get("help-here").keys());
         setName("workbench");
         setIconImages(AppIcon.images());
         setJMenuBar(view.menus());

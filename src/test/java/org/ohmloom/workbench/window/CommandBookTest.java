@@ -110,8 +110,10 @@ class CommandBookTest {
             drop-side-copy | Drop side copy | Ctrl+Shift+Backspace
             take-up-side-copy | Take up dropped side copy |
             show-log | Calculation log | Ctrl+L
+            help-here | Manual: what is in front | F1
+            open-manual | Manual | Ctrl+K
             find-command | Find a command… | Ctrl+Shift+P
-            show-keys | Keys | F1
+            show-keys | Keys | Ctrl+Shift+K
             show-cautions | Cautions | Shift+F1
             about | About Ohmloom | Ctrl+I
             """;
