@@ -58,7 +58,7 @@ public final class HelpCommands {
                         "show-keys",
                         words.get("show-keys"),
                         words.get("show-keys.about"),
-                        Keys.menuShift(KeyEvent.VK_K),
+                        Keys.menuShift(KeyEvent.VK_F1),
                         words.letter("show-keys"),
                         () -> TextDialogs.keys(parent.get(), view.get().book())),
                 new PlainCommand(

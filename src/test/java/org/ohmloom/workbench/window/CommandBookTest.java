@@ -113,7 +113,7 @@ class CommandBookTest {
             help-here | Manual: what is in front | F1
             open-manual | Manual | Ctrl+K
             find-command | Find a command… | Ctrl+Shift+P
-            show-keys | Keys | Ctrl+Shift+K
+            show-keys | Keys | Ctrl+Shift+F1
             show-cautions | Cautions | Shift+F1
             about | About Ohmloom | Ctrl+I
             """;
