@@ -35,6 +35,18 @@ public final class ScriptedPrompts implements Prompts {
     }
 
     @Override
+    public Optional<Path> unitSheet(Optional<Path> folder) {
+        asked.add("unit sheet");
+        return target;
+    }
+
+    @Override
+    public Optional<Path> fileForUnitSheet(Optional<Path> folder, String suggestedName) {
+        asked.add("write unit sheet " + suggestedName);
+        return target;
+    }
+
+    @Override
     public Optional<Path> fileToCompare(Optional<Path> folder) {
         asked.add("compare");
         return target;

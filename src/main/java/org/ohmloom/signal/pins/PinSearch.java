@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 /**
  * The cheapest allocation of claims to slots by branch and bound (Land and Doig, Econometrica 28, 1960). A part allocation is
@@ -30,12 +32,13 @@ public final class PinSearch {
     private final Standing standing;
     private final double stepPoints;
     private final int mostNodes;
+    private final BooleanSupplier stopped;
     private Optional<Map<Claim, Slot>> best = Optional.empty();
     private double bestCost = Double.POSITIVE_INFINITY;
     private double openBound = Double.POSITIVE_INFINITY;
     private int nodes;
 
-    private PinSearch(PinProblem problem, int mostNodes) {
+    private PinSearch(PinProblem problem, int mostNodes, BooleanSupplier stopped) {
         this.problem = problem;
         this.around = new Surroundings(problem);
         this.standing = new Standing(problem, around);
@@ -43,21 +46,36 @@ public final class PinSearch {
                 problem.claims().stream().allMatch(claim -> claim.unitMetres().isEmpty());
         this.stepPoints = stepped ? problem.preferences().stepPoints() : 0;
         this.mostNodes = mostNodes;
+        this.stopped = stopped;
     }
 
     /** The cheapest allocation, or why there is none. */
     public static PinPlan plan(PinProblem problem) {
+        return plan(problem, () -> false);
+    }
+
+    /**
+     * The cheapest allocation, or why there is none.
+     *
+     * @param stopped asked at every part allocation whether nobody waits for the answer any more
+     * @throws CancellationException when nobody does
+     */
+    public static PinPlan plan(PinProblem problem, BooleanSupplier stopped) {
         long pairs =
                 Math.max(1, (long) problem.claims().size() * problem.slots().size());
-        return plan(problem, (int) Math.max(1, Math.min(MOST_NODES, MOST_PAIRS / pairs)));
+        return plan(problem, (int) Math.max(1, Math.min(MOST_NODES, MOST_PAIRS / pairs)), stopped);
     }
 
     static PinPlan plan(PinProblem problem, int mostNodes) {
+        return plan(problem, mostNodes, () -> false);
+    }
+
+    private static PinPlan plan(PinProblem problem, int mostNodes, BooleanSupplier stopped) {
         Optional<PinPlan.Impossible> scarce = Scarcity.of(problem);
         if (scarce.isPresent()) {
             return scarce.get();
         }
-        PinSearch search = new PinSearch(problem, mostNodes);
+        PinSearch search = new PinSearch(problem, mostNodes, stopped);
         FirstPlan.of(problem, search.around).ifPresent(search::keep);
         search.branch();
         return search.answer();
@@ -84,6 +102,9 @@ public final class PinSearch {
     }
 
     private void branch() {
+        if (stopped.getAsBoolean()) {
+            throw new CancellationException();
+        }
         if (standing.chosen().size() == problem.claims().size()) {
             keep(standing.chosen());
             return;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import org.ohmloom.edit.ChangeDevice;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
@@ -48,8 +49,21 @@ public record ChannelPlan(
      * @param preferences what costs how much
      */
     public static ChannelPlan of(Harness harness, Set<ComponentId> without, Preferences preferences) {
+        return of(harness, without, preferences, () -> false);
+    }
+
+    /**
+     * The plan.
+     *
+     * @param without     components that are to get no pins
+     * @param preferences what costs how much
+     * @param stopped     asked while it is looked for whether nobody waits for it any more
+     * @throws java.util.concurrent.CancellationException when nobody does
+     */
+    public static ChannelPlan of(
+            Harness harness, Set<ComponentId> without, Preferences preferences, BooleanSupplier stopped) {
         ChannelProblem problem = ChannelProblem.of(harness, without, preferences);
-        PinPlan answer = PinSearch.plan(problem.problem());
+        PinPlan answer = PinSearch.plan(problem.problem(), stopped);
         Map<ComponentId, List<Channel>> channels =
                 answer instanceof PinPlan.Found found ? channels(harness, problem, found) : Map.of();
         return new ChannelPlan(harness, problem, answer, channels);

@@ -2,6 +2,7 @@ package org.ohmloom.workbench.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmloom.workbench.channel.ChannelsPane;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.compare.ComparePane;
 import org.ohmloom.workbench.fabrication.FabricationPane;
@@ -73,6 +74,8 @@ public final class Studies {
         all.add(new ShowStudy(bench, ReturnsPane.KEY, ReturnsPane.TITLE, ReturnsPane.ABOUT, 'R'));
         Words pins = Words.of("pin-view");
         all.add(new ShowStudy(bench, PinViewPane.KEY, pins.get("title"), pins.get("title.about"), 'G'));
+        Words channels = Words.of("channels");
+        all.add(new ShowStudy(bench, ChannelsPane.KEY, channels.get("title"), channels.get("title.about"), 'Z'));
         Words states = Words.of("state-matrix");
         all.add(new ShowStudy(bench, StatesPane.KEY, states.get("title"), states.get("title.about"), 'Q'));
         all.add(new ShowStudy(bench, FabricationPane.KEY, FabricationPane.TITLE, FabricationPane.ABOUT, 'K'));

@@ -36,6 +36,12 @@ public interface Prompts {
     /** Which filled-in table of a test sheet to take values from. */
     Optional<Path> tableToTakeIn(Optional<Path> folder);
 
+    /** Which sheet of a control unit to read. */
+    Optional<Path> unitSheet(Optional<Path> folder);
+
+    /** Where to write the sheet of a control unit; asks by itself before an existing file is replaced. */
+    Optional<Path> fileForUnitSheet(Optional<Path> folder, String suggestedName);
+
     /** Which harness file to compare with. */
     Optional<Path> fileToCompare(Optional<Path> folder);
 

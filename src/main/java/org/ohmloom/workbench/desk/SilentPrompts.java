@@ -22,6 +22,16 @@ public final class SilentPrompts implements Prompts {
     }
 
     @Override
+    public Optional<Path> unitSheet(Optional<Path> folder) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileForUnitSheet(Optional<Path> folder, String suggestedName) {
+        return Optional.empty();
+    }
+
+    @Override
     public Optional<Path> fileToCompare(Optional<Path> folder) {
         return Optional.empty();
     }

@@ -121,6 +121,7 @@ final class MenuPlan {
                             "study-conductors",
                             "study-returns",
                             "study-pin-view",
+                            "study-channels",
                             "study-state-matrix",
                             "study-fabrication",
                             "study-as-built",

@@ -83,6 +83,32 @@ public final class WindowPrompts implements Prompts {
     }
 
     @Override
+    public Optional<Path> unitSheet(Optional<Path> folder) {
+        SystemFileChooser chooser = unitChooser(folder);
+        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> fileForUnitSheet(Optional<Path> folder, String suggestedName) {
+        SystemFileChooser chooser = unitChooser(folder);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName + ".csv"));
+        return chooser.showSaveDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    private static SystemFileChooser unitChooser(Optional<Path> folder) {
+        SystemFileChooser chooser = new SystemFileChooser();
+        folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        chooser.addChoosableFileFilter(
+                new SystemFileChooser.FileNameExtensionFilter("Sheets of control units (*.csv)", "csv"));
+        chooser.setDialogTitle("Sheet of a control unit");
+        return chooser;
+    }
+
+    @Override
     public Optional<Path> fileToCompare(Optional<Path> folder) {
         SystemFileChooser chooser = chooser(folder);
         chooser.setDialogTitle("Compare with the old revision in");

@@ -39,6 +39,7 @@ import org.ohmloom.workbench.bench.Undo;
 import org.ohmloom.workbench.bench.ViewTabs;
 import org.ohmloom.workbench.bench.ZoomLayout;
 import org.ohmloom.workbench.canvas.LayoutPane;
+import org.ohmloom.workbench.channel.ChannelsPane;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.compare.CompareCommands;
@@ -139,7 +140,14 @@ public final class WorkbenchView extends JPanel {
                 layout,
                 currents,
                 Studies.ALL,
-                List.of(new PinViewPane(desk, samples), new StatesPane(desk), fabrication, record, compare, tried),
+                List.of(
+                        new PinViewPane(desk, samples),
+                        new ChannelsPane(desk, services),
+                        new StatesPane(desk),
+                        fabrication,
+                        record,
+                        compare,
+                        tried),
                 services,
                 samples);
         inspector = new InspectorPane(desk, services.painter());

@@ -94,6 +94,7 @@ class CommandBookTest {
             study-conductors | Conductors |
             study-returns | Returns |
             study-pin-view | Pin view |
+            study-channels | Channels |
             study-state-matrix | State matrix |
             study-fabrication | Fabrication |
             study-as-built | As-built |

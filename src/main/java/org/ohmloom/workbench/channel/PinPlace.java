@@ -1,0 +1,31 @@
+package org.ohmloom.workbench.channel;
+
+import java.util.List;
+import java.util.Optional;
+import org.ohmloom.model.Channel;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.Pin;
+import org.ohmloom.signal.unit.ChannelProblem.UnitPin;
+
+/**
+ * A pin of a unit.
+ *
+ * @param unit     the unit
+ * @param pin      the pin
+ * @param cavity   where it lies in a connector, as {@code X5.12}
+ * @param channels channels that have it as input, output, supply or return
+ */
+record PinPlace(Component unit, Pin pin, Optional<String> cavity, List<Channel> channels) {
+    PinPlace {
+        channels = List.copyOf(channels);
+    }
+
+    UnitPin at() {
+        return new UnitPin(unit.id(), pin.name());
+    }
+
+    /** {@code U1.AN3}. */
+    String text() {
+        return unit.id() + "." + pin.name();
+    }
+}

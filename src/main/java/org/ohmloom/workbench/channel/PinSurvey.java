@@ -1,0 +1,151 @@
+package org.ohmloom.workbench.channel;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.ohmloom.model.Channel;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Connector;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.pins.Claim;
+import org.ohmloom.signal.pins.Preferences;
+import org.ohmloom.signal.pins.Slot;
+import org.ohmloom.signal.unit.ChannelProblem;
+import org.ohmloom.signal.unit.ChannelProblem.UnitPin;
+import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.signal.unit.Line;
+
+/**
+ * What the sensors, loads and relays of a harness need, and the pins there are.
+ *
+ * @param harness the harness
+ * @param problem claims and slots
+ * @param needs   what needs pins, sensors first
+ * @param places  the pins, unit by unit
+ */
+record PinSurvey(Harness harness, ChannelProblem problem, List<PinNeed> needs, List<PinPlace> places) {
+
+    /** How a pin suits a need. */
+    enum Fit {
+        FITS,
+        /** It cannot be what is needed. */
+        OTHER_KIND,
+        /** It tells another range. */
+        OTHER_RANGE,
+        /** It gives too little current. */
+        TOO_WEAK,
+        /** A channel has it. */
+        TAKEN,
+        /** Wires join it to something else. */
+        WIRED
+    }
+
+    PinSurvey {
+        needs = List.copyOf(needs);
+        places = List.copyOf(places);
+    }
+
+    static PinSurvey of(Harness harness) {
+        ChannelProblem problem = ChannelProblem.of(harness, Set.of(), Preferences.USUAL);
+        Map<ComponentId, List<Line>> lines = new HashMap<>();
+        problem.lines().values().forEach(line -> lines.computeIfAbsent(line.component(), id -> new ArrayList<>())
+                .add(line));
+        lines.values().forEach(each -> each.sort(java.util.Comparator.comparing(Line::role)));
+        Map<ComponentId, Channel> channels = new HashMap<>();
+        Map<ComponentId, UnitPin> pins = new HashMap<>();
+        List<PinPlace> places = new ArrayList<>();
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof ControlUnit unit) {
+                Map<String, String> cavities = cavities(harness, component.id());
+                for (Pin pin : unit.pins()) {
+                    places.add(new PinPlace(
+                            component,
+                            pin,
+                            Optional.ofNullable(cavities.get(pin.name())),
+                            unit.channelsAt(pin.name()).toList()));
+                }
+                unit.channels().forEach(channel -> {
+                    channels.put(channel.component(), channel);
+                    pins.put(channel.component(), new UnitPin(component.id(), channel.pin()));
+                });
+            }
+        }
+        Joints joints = Joints.of(harness);
+        List<PinNeed> sensors = new ArrayList<>();
+        List<PinNeed> others = new ArrayList<>();
+        for (Component component : harness.components().all()) {
+            PinNeed need = new PinNeed(
+                    component,
+                    lines.getOrDefault(component.id(), List.of()),
+                    Optional.ofNullable(channels.get(component.id())),
+                    Optional.ofNullable(pins.get(component.id())),
+                    lines.getOrDefault(component.id(), List.of()).stream()
+                            .filter(line -> line.role().isInput() || line.role().isOutput())
+                            .anyMatch(line -> joints.isJoined(line.component(), line.terminal())));
+            if (component.device() instanceof Sensor) {
+                sensors.add(need);
+            } else if (!need.lines().isEmpty() || need.channel().isPresent()) {
+                others.add(need);
+            }
+        }
+        sensors.addAll(others);
+        return new PinSurvey(harness, problem, sensors, places);
+    }
+
+    private static Map<String, String> cavities(Harness harness, ComponentId unit) {
+        Map<String, String> cavities = new LinkedHashMap<>();
+        for (Connector connector : harness.connectors().all()) {
+            if (connector.component().filter(unit::equals).isPresent()) {
+                connector.cavities().forEach(cavity -> cavity.terminal()
+                        .ifPresent(pin -> cavities.putIfAbsent(pin, connector.id() + "." + cavity.name())));
+            }
+        }
+        return cavities;
+    }
+
+    /** How a pin suits the line of a need that is read or switched; empty for a need without one. */
+    Optional<Fit> fit(PinNeed need, PinPlace place) {
+        return need.mainLine().flatMap(line -> claim(line).map(claim -> fit(need, claim, place)));
+    }
+
+    private Fit fit(PinNeed need, Claim claim, PinPlace place) {
+        if (!place.pin().capabilities().contains(claim.role())) {
+            return Fit.OTHER_KIND;
+        }
+        Optional<Slot> slot = problem.problem().slots().stream()
+                .filter(each -> place.at().equals(problem.pins().get(each.id())))
+                .findFirst();
+        if (slot.isEmpty()) {
+            return Fit.WIRED;
+        }
+        if (claim.barred().contains(slot.get().id())) {
+            return Fit.OTHER_RANGE;
+        }
+        if (slot.get().limitAmps().isPresent()
+                && claim.amps() > slot.get().limitAmps().getAsDouble()) {
+            return Fit.TOO_WEAK;
+        }
+        boolean taken = place.channels().stream().anyMatch(channel -> !channel.component()
+                .equals(need.component().id()));
+        return taken ? Fit.TAKEN : Fit.FITS;
+    }
+
+    private Optional<Claim> claim(Line line) {
+        return problem.problem().claims().stream()
+                .filter(claim -> line.equals(problem.lines().get(claim.id())))
+                .findFirst();
+    }
+
+    /** The need of a component. */
+    Optional<PinNeed> need(String id) {
+        return needs.stream().filter(need -> need.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,19 @@
+package org.ohmloom.signal.unit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+/** What is written of a unit is read again as that unit. */
+class UnitSheetTextTest {
+
+    @Test
+    void everyShippedUnitIsReadAgainAsItWasWritten() throws Exception {
+        for (UnitDescription unit : UnitLibrary.shipped()) {
+            UnitDescription again = UnitSheet.read(UnitSheetText.of(unit).csv(), unit.name());
+            assertEquals(unit.unit(), again.unit(), unit.name());
+            assertEquals(unit.connectors(), again.connectors(), unit.name());
+            assertEquals(unit.title(), again.title());
+        }
+    }
+}
