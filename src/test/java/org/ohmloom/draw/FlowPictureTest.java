@@ -16,9 +16,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.flow.FlowPicture;
+import org.ohmloom.graph.PointId;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.StateId;
+import org.ohmloom.solve.PointDrop;
 
 /** The currents as a picture: nothing on anything else, every load in it, the way from source to return with its volts. */
 class FlowPictureTest {
@@ -101,13 +103,23 @@ class FlowPictureTest {
     }
 
     @Test
-    void twoPointsReadTheDropBetweenThem() {
+    void theWayBetweenTwoPointsShowsTheVoltsAlongIt() {
         FlowPicture picture = FlowPicture.of(AnalysedExamples.of("teaching"), Optional.empty(), Drawn.FONTS);
         assertTrue(picture.isPoint("H1.+"));
         assertFalse(picture.isPoint("H1"));
         // Note 6: 11.9544 V across the heater, largest of all states when it runs alone or with the pump.
-        String words = picture.between("H1.+", "H1.-", Optional.of(new StateId("both")));
-        assertTrue(words.startsWith("From H1.+ to H1.-: 12 V, mean, in Heater and pump"), words);
+        PointDrop drop = picture.drop(new PointId("H1.+"), new PointId("H1.-"), new StateId("both"))
+                .orElseThrow();
+        assertEquals(11.9544, drop.volts(), 5e-5);
+        PointDrop feed =
+                picture.largestDrop(new PointId("BT1.+"), new PointId("H1.+")).orElseThrow();
+        assertEquals(
+                List.of("W1", "W2", "W3", "W4"),
+                picture.trail(feed).stream()
+                        .flatMap(item -> item.element().stream())
+                        .sorted()
+                        .toList());
+        assertEquals(Optional.of(new PointId("SP1")), picture.pointAt("SP1"));
         assertTrue(picture.trail("no-such-thing").isEmpty());
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Ink;
@@ -18,6 +17,7 @@ import org.ohmloom.draw.Weight;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.solve.PointDrop;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
 
@@ -118,40 +118,40 @@ public final class FlowPicture {
         return analysis.evidence().drawn().points().contains(new PointId(id));
     }
 
-    /**
-     * The voltage between two points, in words: in the state shown, or in the one in which it is largest.
-     *
-     * @param state the state shown; empty for all
-     */
-    public String between(String one, String other, Optional<StateId> state) {
-        Optional<Solution> most = Optional.empty();
-        double volts = 0;
-        for (Solution solution : analysis.evidence().solutions().values()) {
-            OptionalDouble first = solution.volts(new PointId(one));
-            OptionalDouble second = solution.volts(new PointId(other));
-            boolean shown =
-                    state.isEmpty() || state.get().equals(solution.network().state());
-            if (shown && first.isPresent() && second.isPresent()) {
-                double between = first.getAsDouble() - second.getAsDouble();
-                if (most.isEmpty() || Math.abs(between) > Math.abs(volts)) {
-                    most = Optional.of(solution);
-                    volts = between;
-                }
-            }
-        }
-        double found = volts;
-        return most.map(solution -> "From " + one + " to " + other + ": " + Formats.volts(found) + ", mean, in "
-                        + Named.state(analysis.harness(), solution.network().state()))
-                .orElse("Between " + one + " and " + other + " no voltage is known");
+    /** The points whose voltage can be read, in order. */
+    public List<PointId> points() {
+        return List.copyOf(analysis.evidence().drawn().points());
     }
 
-    /** The voltage of a point against the reference, in words, in the state shown or in the one in which it is largest. */
-    public String at(String point, Optional<StateId> state) {
-        return analysis.evidence()
-                .drawn()
-                .datum()
-                .map(datum ->
-                        between(point, datum.value(), state) + "; pick another point for the drop between the two")
-                .orElse("");
+    /** The point all voltages are relative to; empty without a source. */
+    public Optional<PointId> datum() {
+        return analysis.evidence().drawn().datum();
+    }
+
+    /** The point of a place by its text, such as {@code X1.3} or {@code SP1}, be it that the point is named by another place. */
+    public Optional<PointId> pointAt(String place) {
+        return isPoint(place)
+                ? Optional.of(new PointId(place))
+                : analysis.evidence().drawn().index().at(place);
+    }
+
+    /** The voltage between two points in a state; empty where one of them has none. */
+    public Optional<PointDrop> drop(PointId from, PointId to, StateId state) {
+        return analysis.solution(state).flatMap(solution -> PointDrop.between(from, to, solution));
+    }
+
+    /** The largest voltage between two points in any state; empty where one of them has none. */
+    public Optional<PointDrop> largestDrop(PointId from, PointId to) {
+        return PointDrop.largest(from, to, analysis.evidence().solutions().values());
+    }
+
+    /** The way between two points as marks, with the volts along it. */
+    public List<Item> trail(PointDrop drop) {
+        return trails.of(drop);
+    }
+
+    /** Name of a state. */
+    public String stateName(StateId state) {
+        return Named.state(analysis.harness(), state);
     }
 }

@@ -24,8 +24,10 @@ import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Text;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.graph.Branch;
+import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.solve.PointDrop;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
 
@@ -149,7 +151,21 @@ final class FlowTrails {
         }
         Optional<FlowEdge> asked =
                 ways.stream().filter(edge -> concerns(edge, id)).findFirst();
-        Solution solution = widths.shown(asked.orElse(ways.get(0))).orElseThrow();
+        return marks(ways, widths.shown(asked.orElse(ways.get(0))).orElseThrow());
+    }
+
+    /** The ways that the way between two points goes along, with the volts of its state. */
+    List<Item> of(PointDrop drop) {
+        Set<BranchId> on = new HashSet<>();
+        drop.parts().forEach(part -> on.add(part.flow().branch().id()));
+        List<FlowEdge> ways = graph.edges().stream()
+                .filter(edge -> edge.steps().stream()
+                        .anyMatch(step -> on.contains(step.branch().id())))
+                .toList();
+        return marks(ways, drop.solution());
+    }
+
+    private List<Item> marks(List<FlowEdge> ways, Solution solution) {
         List<Item> lines = new ArrayList<>();
         List<Item> texts = new ArrayList<>();
         for (FlowEdge edge : ways) {

@@ -188,6 +188,8 @@ public final class LayoutCanvas extends SceneCanvas {
 
     public void select(Selection changed) {
         selection = changed;
+        trailOf = Optional.empty();
+        trail = List.of();
         if (changed.centre()) {
             centreSelection();
         }

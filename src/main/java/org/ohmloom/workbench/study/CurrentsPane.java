@@ -2,23 +2,29 @@ package org.ohmloom.workbench.study;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Function;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.draw.Item;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.flow.FlowPicture;
+import org.ohmloom.graph.PointId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.solve.PointDrop;
 import org.ohmloom.workbench.canvas.LayoutCanvas;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.widget.HintLine;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * The currents: from the sources through the loads and back, in one operating state or the largest of all. Pointing at something
@@ -38,15 +44,17 @@ public final class CurrentsPane extends StudyTab {
     public static final String ABOUT =
             "What current flows where: from the sources through the loads and back over the returns";
 
-    private static final String HINT =
-            "Point at a wire or load to see its way; pick two dots to read the drop between them";
-    private static final int MOST_PROBES = 2;
-
+    private final transient Words words = Words.of("currents");
     private final transient Desk desk;
     private final LayoutCanvas canvas;
-    private final JLabel reading = new JLabel(HINT);
+    private final HintLine reading = new HintLine("currents-reading", words.get("hint"));
+    private transient Probes probes = Probes.NONE;
+    private final PointBox from = new PointBox(
+            "currents-from", words.get("from.about"), name -> type(name, point -> new Probes(point, probes.to())));
+    private final PointBox to = new PointBox(
+            "currents-to", words.get("to.about"), name -> type(name, point -> new Probes(probes.from(), point)));
+    private final DropTable parts;
     private final transient LatestWins<Asked, FlowPicture> layouts;
-    private final transient List<String> probes = new ArrayList<>();
     private transient Optional<Asked> asked = Optional.empty();
     private transient Optional<FlowPicture> picture = Optional.empty();
     private transient Optional<Document> shownOf = Optional.empty();
@@ -73,7 +81,7 @@ public final class CurrentsPane extends StudyTab {
      * @param eventThread runs a task on the event thread
      */
     public CurrentsPane(Desk desk, ScenePainter painter, Executor eventThread) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
         this.desk = desk;
         this.canvas = new LayoutCanvas(TITLE, "The currents", painter, this::pick);
         this.layouts = new LatestWins<>(
@@ -83,17 +91,53 @@ public final class CurrentsPane extends StudyTab {
                 eventThread,
                 this::receive);
         setName("view-" + KEY);
-        canvas.showTrails(id -> picture.map(shown -> shown.trail(id)).orElse(List.of()));
+        this.parts = new DropTable(id -> desk.select(Selection.of(List.of(id))));
+        canvas.showTrails(id -> picture.map(shown -> trail(shown, id)).orElse(List.of()));
         add(head(), "growx");
         add(canvas, "grow, push, wmin 120, hmin 80");
+        add(parts, "growx, wmin 0, hmin pref");
     }
 
     private JComponent head() {
-        JPanel head = new JPanel(new MigLayout("insets 4 10 4 8, fillx", "[grow,fill]", "[center]"));
-        reading.setName("currents-reading");
-        reading.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        head.add(reading, "wmin 0");
+        JPanel head = new JPanel(new MigLayout("insets 4 10 4 8, fillx", "[][][][][][grow,fill]", "[center]"));
+        for (PointBox box : List.of(from, to)) {
+            JLabel label = new JLabel(words.get(box == from ? "from" : "to"));
+            label.setLabelFor(box);
+            head.add(label);
+            head.add(box);
+        }
+        JButton clear = new JButton(words.get("clear"));
+        clear.setName("currents-clear");
+        clear.setToolTipText(words.get("clear.about"));
+        clear.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+        clear.addActionListener(event -> probe(Probes.NONE));
+        head.add(clear);
+        head.add(reading, "wmin 0, gapleft 8");
         return head;
+    }
+
+    /** The way between the two points while nothing else is pointed at, otherwise that of the current through what is. */
+    private List<Item> trail(FlowPicture shown, String id) {
+        Optional<PointDrop> drop =
+                probes.ids().contains(id) ? probes.drop(shown, desk.view().state()) : Optional.empty();
+        return drop.map(shown::trail).orElseGet(() -> shown.trail(id));
+    }
+
+    private void type(String name, Function<Optional<PointId>, Probes> changed) {
+        if (picture.isEmpty()) {
+            return;
+        }
+        Probes.Typed typed = Probes.typed(picture.get(), name, words);
+        if (typed.problem().isEmpty()) {
+            probe(changed.apply(typed.point()));
+        } else {
+            reading.say(typed.problem());
+        }
+    }
+
+    private void probe(Probes changed) {
+        probes = changed;
+        showSelection();
     }
 
     @Override
@@ -127,19 +171,16 @@ public final class CurrentsPane extends StudyTab {
     }
 
     private void pick(List<String> ids) {
-        Optional<String> point = ids.stream()
+        Optional<PointId> point = ids.stream()
                 .filter(id -> picture.filter(shown -> shown.isPoint(id)).isPresent())
                 .filter(id -> desk.harness().flatMap(now -> now.element(id)).isEmpty())
-                .findFirst();
+                .findFirst()
+                .map(PointId::new);
         if (point.isEmpty()) {
-            probes.clear();
+            probes = Probes.NONE;
             desk.select(Selection.of(ids));
         } else {
-            probes.remove(point.get());
-            probes.add(point.get());
-            while (probes.size() > MOST_PROBES) {
-                probes.remove(0);
-            }
+            probes = probes.with(point.get());
         }
         showSelection();
     }
@@ -152,7 +193,7 @@ public final class CurrentsPane extends StudyTab {
             layouts.stop();
             asked = Optional.empty();
             picture = Optional.empty();
-            canvas.show(Optional.empty(), desk.status().isBusy() ? "Being worked out…" : "No currents yet", true);
+            canvas.show(Optional.empty(), words.get(desk.status().isBusy() ? "waiting" : "none"), true);
             return;
         }
         if (asked.filter(now.get()::isLike).isEmpty()) {
@@ -166,9 +207,15 @@ public final class CurrentsPane extends StudyTab {
         boolean anew = !shownOf.equals(desk.document());
         shownOf = desk.document();
         picture = outcome.answer();
-        probes.removeIf(id -> picture.filter(shown -> shown.isPoint(id)).isEmpty());
+        probes = probes.within(picture);
+        List<String> points = picture.stream()
+                .flatMap(shown -> shown.points().stream())
+                .map(PointId::value)
+                .toList();
+        from.offer(points);
+        to.offer(points);
         String reason = outcome.failure()
-                .map(failure -> "The currents cannot be drawn: " + failure.getMessage())
+                .map(failure -> words.get("failed", failure.getMessage()))
                 .orElse("");
         canvas.show(picture.map(FlowPicture::scene), reason, anew);
         showSelection();
@@ -177,17 +224,13 @@ public final class CurrentsPane extends StudyTab {
     @Override
     public void showSelection() {
         Selection selection = desk.selection();
-        canvas.select(probes.isEmpty() ? selection : new Selection(probes, selection.path(), Optional.empty(), false));
+        canvas.select(
+                probes.isEmpty() ? selection : new Selection(probes.ids(), selection.path(), Optional.empty(), false));
         Optional<StateId> state = desk.view().state();
-        String text = picture.map(shown -> probes.size() == MOST_PROBES
-                        ? shown.between(probes.get(0), probes.get(1), state)
-                        : probes.isEmpty() ? old() : shown.at(probes.get(0), state))
-                .orElse(HINT);
-        reading.setText(text);
-        reading.setToolTipText(text);
-    }
-
-    private String old() {
-        return desk.isCurrent() ? HINT : "Being worked out again; these are the currents from before the change.";
+        from.show(probes.from().map(PointId::value));
+        to.show(probes.to().map(PointId::value));
+        parts.show(picture.flatMap(shown -> probes.drop(shown, state)));
+        String read = picture.map(shown -> probes.sentence(shown, state, words)).orElse("");
+        reading.tell(read.isEmpty() && !desk.isCurrent() && picture.isPresent() ? words.get("old") : read);
     }
 }

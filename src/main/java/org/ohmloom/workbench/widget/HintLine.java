@@ -22,6 +22,16 @@ public final class HintLine extends JLabel {
         say("");
     }
 
+    /** Says something that is not wrong; the hint again without a text. */
+    public void tell(String text) {
+        say("");
+        if (!text.isEmpty()) {
+            setText(text);
+            setToolTipText(text);
+            putClientProperty(FlatClientProperties.STYLE, null);
+        }
+    }
+
     /** Says what is wrong, or the hint again when nothing is. */
     public void say(String problem) {
         boolean wrong = !problem.isEmpty();
