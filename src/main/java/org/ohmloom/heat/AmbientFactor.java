@@ -42,7 +42,7 @@ record AmbientFactor(Optional<AmbientFactors> published, double baseCelsius) {
         if (ambientCelsius >= limit || baseCelsius >= limit) {
             return new Factor(air + ", insulation limit " + Formats.celsius(limit), 0, insulation.citation());
         }
-        Factor formula = new Factor(air, Math.sqrt((limit - ambientCelsius) / (limit - baseCelsius)), SQUARE_ROOT);
+        Factor formula = new Factor(air, AmbientRatio.of(limit, ambientCelsius, baseCelsius), SQUARE_ROOT);
         if (published.isEmpty()) {
             return formula;
         }

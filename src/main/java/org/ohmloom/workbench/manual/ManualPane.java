@@ -215,7 +215,7 @@ public final class ManualPane extends JPanel {
             filling = false;
         }
         count.setText(found.isEmpty() ? words.get("found-none") : words.get("found", String.valueOf(found.size())));
-        if (searching && !found.isEmpty()) {
+        if (field.getText().strip().length() > 1 && !found.isEmpty()) {
             hits.setSelectedIndex(0);
         }
     }

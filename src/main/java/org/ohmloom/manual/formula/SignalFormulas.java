@@ -1,0 +1,137 @@
+package org.ohmloom.manual.formula;
+
+import java.util.List;
+import org.ohmloom.model.Calibration;
+import org.ohmloom.signal.bus.FrameFormat;
+import org.ohmloom.signal.bus.Message;
+import org.ohmloom.signal.bus.ResponseTimes;
+import org.ohmloom.signal.bus.wiring.LineFormulas;
+import org.ohmloom.signal.channel.UpdateRate;
+import org.ohmloom.tables.WireTables;
+
+/** What sensors give and how long messages take. */
+final class SignalFormulas {
+
+    static final List<Formula> ALL = List.of(
+            new Formula(
+                    "thermistor",
+                    "Resistance of a thermistor",
+                    "R = R0 x exp(B x (1 / T - 1 / T0))",
+                    Symbol.of(
+                            """
+                    R | resistance | ohm
+                    R0 | resistance at the reference temperature | ohm
+                    B | Beta | K
+                    T, T0 | temperature and reference temperature, from absolute zero | K
+                    """),
+                    "Good over some tens of kelvins; three points (Steinhart and Hart) hold further.",
+                    "Textbook",
+                    "",
+                    List.of("lists/sensors"),
+                    new Worked(
+                            "2.5 kohm at 20 °C, Beta 3500 K, at 80 °C.",
+                            "1/353.15 - 1/293.15 = -5.7956e-4; x 3500 = -2.0285; exp 0.13154; x 2500 = 328.8 ohm",
+                            328.8,
+                            "ohm",
+                            () -> new Calibration.Beta(2500, 20, 3500).ohms(80))),
+            new Formula(
+                    "update-rate",
+                    "How often a sensor must be read",
+                    "f = 10 / (2 x pi x tau), rounded up to 1, 2, 5, 10, ...",
+                    Symbol.of(
+                            """
+                    f | suggested update rate | Hz
+                    tau | time constant of what is measured | s
+                    """),
+                    "Ten values for each turn of a sine at the corner frequency.",
+                    "Common practice, no source",
+                    "",
+                    List.of("rules/update-rate-unfit"),
+                    new Worked(
+                            "tau = 0.1 s.",
+                            "10 / 0.6283 = 15.9 Hz, rounded up to 20 Hz",
+                            20,
+                            "Hz",
+                            () -> UpdateRate.suggested(0.1))),
+            new Formula(
+                    "bus-line-resistance",
+                    "Most resistance of a bus line",
+                    "RL = R x (Vo / Vt - 1),   R = RT x Rd / (Rd + (n - 1) x RT)",
+                    Symbol.of(
+                            """
+                    RL | most resistance of high and low line together | ohm
+                    Vo | least voltage of the driver | V
+                    Vt | threshold of the receiver with its margin | V
+                    RT | termination | ohm
+                    Rd | input resistance of a receiver | ohm
+                    n | nodes |
+                    """),
+                    "The figures are rows of the table of bus figures: Vo 1.5 V, threshold 1.0 V with a margin of 0.2 of the way from it to the driver, RT 118 ohm, Rd 20 kohm.",
+                    "Algebra; figures as CiA 303-1 takes them",
+                    "",
+                    List.of("rules/bus-beyond-limits"),
+                    new Worked(
+                            "32 nodes with these figures.",
+                            "Vt = 1.0 + 0.2 x 0.5 = 1.1; R = 118 x 20 000 / (20 000 + 31 x 118) = 99.75; x (1.5 / 1.1 - 1) = 99.75 x 0.3636 = 36.27 ohm",
+                            36.27,
+                            "ohm",
+                            () -> LineFormulas.allowedOhms(
+                                    32, WireTables.bundled().signals()))),
+            new Formula(
+                    "frame-length",
+                    "Longest frame of a data bus",
+                    "n = g + 8 x s + 13 + floor((g + 8 x s - 1) / 4)",
+                    Symbol.of(
+                            """
+                    n | bits with the three between frames |
+                    g | 34 for identifiers of 11 bits, 54 for 29 |
+                    s | bytes of data |
+                    """),
+                    "A stuff bit follows every five equal bits, and may begin the next five.",
+                    "ISO 11898-1; Davis, Burns, Bril and Lukkien, Real-Time Systems 35, 2007, section 3.1 (from memory)",
+                    "",
+                    List.of("rules/bus-message-late"),
+                    new Worked(
+                            "11 bits, 8 bytes.",
+                            "34 + 64 + 13 = 111; floor(97 / 4) = 24; 135 bits",
+                            135,
+                            "bits",
+                            () -> FrameFormat.ofIdentifierBits(11).mostBits(8))),
+            new Formula(
+                    "response-time",
+                    "How late a message can come",
+                    "R = J + w + C,   w = B + sum of ceil((w + J' + bit) / T') x C'",
+                    Symbol.of(
+                            """
+                    R | response time | s
+                    J | jitter of the message | s
+                    w | longest wait until it begins | s
+                    C | its own frame | s
+                    B | longest frame of lower priority | s
+                    C', T', J' | frame, period and jitter of each message of higher priority | s
+                    bit | time of a bit | s
+                    """),
+                    "Solved from w = B upwards until it stays. Where a message's own next one can fall due in the busy time, each of them is looked at and the largest counts.",
+                    "Davis, Burns, Bril and Lukkien, Real-Time Systems 35, 2007, section 4 (from memory)",
+                    "",
+                    List.of("rules/bus-message-late"),
+                    new Worked(
+                            "Two messages of 8 bytes, 11 bits, every 10 ms at 500 kbit/s; the one with the higher priority.",
+                            "a frame takes 135 / 500 000 = 270 µs; it waits for one of lower priority: 270 + 270 = 540 µs",
+                            540,
+                            "µs",
+                            () -> 1e6
+                                    * ResponseTimes.of(
+                                                    List.of(
+                                                            Message.of(
+                                                                    "A", FrameFormat.ofIdentifierBits(11), 1, 8, 0.01),
+                                                            Message.of(
+                                                                    "B", FrameFormat.ofIdentifierBits(11), 2, 8, 0.01)),
+                                                    500_000)
+                                            .messages()
+                                            .get(0)
+                                            .responseSeconds()
+                                            .orElseThrow())));
+
+    private SignalFormulas() {}
+}
