@@ -2,6 +2,7 @@ package org.ohmloom.heat;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.function.ToDoubleFunction;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.heat.balance.BundleSection;
 import org.ohmloom.heat.balance.Bundled;
-import org.ohmloom.heat.balance.OpenAir;
+import org.ohmloom.heat.balance.OneTried;
 import org.ohmloom.heat.balance.SteadyState;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
@@ -99,18 +100,23 @@ public final class BundleHeat {
     public final class Neighbours {
         private final Function<Wire, Gauge> gauge;
         private final ToDoubleFunction<Wire> rmsAmps;
-        private final Map<WireId, Bundled> known = new HashMap<>();
+        private final Map<HeatPlace, OneTried> known = new IdentityHashMap<>();
 
         private Neighbours(Function<Wire, Gauge> gauge, ToDoubleFunction<Wire> rmsAmps) {
             this.gauge = gauge;
             this.rmsAmps = rmsAmps;
         }
 
-        private Bundled of(WireId id) {
-            return known.computeIfAbsent(id, each -> {
-                Wire wire = harness.wires().get(each);
-                return bundled(wire, gauge.apply(wire), rmsAmps.applyAsDouble(wire));
-            });
+        private OneTried at(HeatPlace place) {
+            return known.computeIfAbsent(
+                    place,
+                    each -> new OneTried(
+                            each.wires().stream()
+                                    .map(harness.wires()::get)
+                                    .map(wire -> bundled(wire, gauge.apply(wire), rmsAmps.applyAsDouble(wire)))
+                                    .toList(),
+                            each.cover(),
+                            ampacities.air(each.ambientCelsius())));
         }
 
         /**
@@ -124,15 +130,7 @@ public final class BundleHeat {
             Optional<WireHeat> hottest = Optional.empty();
             Bundled own = bundled(wire, tried, amps);
             for (HeatPlace place : placesOf.getOrDefault(wire.id(), List.of())) {
-                List<Bundled> wires = new ArrayList<>(place.wires().size());
-                int index = -1;
-                for (WireId id : place.wires()) {
-                    boolean isOwn = id.equals(wire.id());
-                    index = isOwn && index < 0 ? wires.size() : index;
-                    wires.add(isOwn ? own : of(id));
-                }
-                SteadyState state =
-                        BundleHeat.this.settle(place, wires, Map.of()).get(index);
+                SteadyState state = at(place).settle(place.wires().indexOf(wire.id()), own);
                 WireHeat here = new WireHeat(
                         state.celsius(),
                         state.surfaceCelsius(),
@@ -150,17 +148,9 @@ public final class BundleHeat {
     }
 
     private List<SteadyState> settle(HeatPlace place, List<Bundled> wires, Map<WireId, Double> near) {
-        OpenAir air = ampacities.air(place.ambientCelsius());
-        if (wires.stream().allMatch(wire -> wire.rmsAmps() == 0)) {
-            List<SteadyState> cold = new ArrayList<>();
-            wires.forEach(wire -> cold.add(new SteadyState(place.ambientCelsius(), place.ambientCelsius(), 0, false)));
-            return cold;
-        }
         double[] start = place.wires().stream()
                 .mapToDouble(id -> Math.max(place.ambientCelsius(), near.getOrDefault(id, place.ambientCelsius())))
                 .toArray();
-        BundleSection section = new BundleSection(wires, place.cover(), air);
-        List<SteadyState> states = section.settle(start);
-        return states.stream().anyMatch(SteadyState::runaway) ? section.settle() : states;
+        return new BundleSection(wires, place.cover(), ampacities.air(place.ambientCelsius())).settle(start);
     }
 }

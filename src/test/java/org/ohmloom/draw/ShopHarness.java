@@ -65,6 +65,7 @@ public final class ShopHarness {
 
     private final Random random;
     private final int most;
+    private final boolean sized;
     private final Map<String, Element> grown = new LinkedHashMap<>();
     private final List<BreakoutId> breakouts = new ArrayList<>();
     private final List<String> rails = new ArrayList<>(List.of("in"));
@@ -75,14 +76,20 @@ public final class ShopHarness {
     private int number;
     private Optional<String> circuit = Optional.empty();
 
-    private ShopHarness(long seed, int most) {
+    private ShopHarness(long seed, int most, boolean sized) {
         this.random = new Random(seed);
         this.most = most;
+        this.sized = sized;
     }
 
     /** The harness of a seed with so many wires, at least 10. */
     public static Harness of(long seed, int wires) {
-        return new ShopHarness(seed, wires).harness();
+        return new ShopHarness(seed, wires, false).harness();
+    }
+
+    /** The same with a size at every wire, so that none has to be chosen. */
+    public static Harness sized(long seed, int wires) {
+        return new ShopHarness(seed, wires, true).harness();
     }
 
     private Harness harness() {
@@ -336,7 +343,7 @@ public final class ShopHarness {
             return;
         }
         Wire plain = Wire.of("W" + ++wires, from, to, carries);
-        boolean open = random.nextInt(12) == 0;
+        boolean open = random.nextInt(12) == 0 && !sized;
         put(new Wire(
                 plain.id(),
                 from,

@@ -28,6 +28,9 @@ public record TimeCurrentChart(
     /** The shortest and the longest time shown, s. */
     static final double SHORTEST_SECONDS = 0.01;
 
+    /** A current less than this is none beside what devices open at, A. */
+    private static final double LEAST_AMPS = 1e-3;
+
     private static final double LONGEST_SECONDS = 1000;
     private static final double ROOM = 1.3;
 
@@ -38,7 +41,7 @@ public record TimeCurrentChart(
         bands = List.copyOf(bands);
         curves = curves.stream().filter(curve -> !curve.points().isEmpty()).toList();
         currents = currents.stream()
-                .filter(current -> current.amps() > 0 && Double.isFinite(current.amps()))
+                .filter(current -> current.amps() >= LEAST_AMPS && Double.isFinite(current.amps()))
                 .toList();
         if (bands.stream().allMatch(band -> band.rows().isEmpty()) && curves.isEmpty() && currents.isEmpty()) {
             throw new IllegalArgumentException("a time-current chart shows something, had nothing in " + title);

@@ -16,6 +16,7 @@ import org.ohmloom.draw.Line;
 import org.ohmloom.draw.Paper;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.SheetPen;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SegmentId;
@@ -121,7 +122,10 @@ public final class FormBoards {
                 things.addAll(along(
                         laid.ways().get(k).points(), laid.tree().runs().get(k).widthMm()));
             }
-            laid.cards().forEach(card -> card.ifPresent(things::add));
+            for (int k = 0; k < laid.cards().size(); k++) {
+                laid.cards().get(k).ifPresent(things::add);
+                laid.pointer(k).ifPresent(line -> things.addAll(along(line, SheetPen.THIN_MM)));
+            }
         }
         return things;
     }

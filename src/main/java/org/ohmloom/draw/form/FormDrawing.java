@@ -17,9 +17,12 @@ import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.Lettering;
+import org.ohmloom.draw.Line;
+import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Mark;
 import org.ohmloom.draw.Placement;
 import org.ohmloom.draw.Point;
+import org.ohmloom.draw.SheetPen;
 import org.ohmloom.draw.Text;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.model.Breakout;
@@ -113,6 +116,10 @@ final class FormDrawing {
         for (int k = 0; k < laid.cards().size(); k++) {
             if (laid.cards().get(k).isPresent() && piece.cards().get(k).isPresent()) {
                 Extent extent = laid.cards().get(k).get();
+                laid.pointer(k)
+                        .ifPresent(line -> items.add(Item.of(
+                                Layer.CONNECTORS,
+                                new Line(line, SheetPen.THIN_MM, Ink.COMPONENT_EDGE, LinePattern.DASHED))));
                 room.take(extent.grown(0.5));
                 items.add(
                         Item.of(Layer.CONNECTORS, new Box(extent, 1.5, Fill.of(Ink.PLATE, Ink.COMPONENT_EDGE, 0.35))));

@@ -16,10 +16,23 @@ import org.ohmloom.draw.Point;
  */
 record Laid(FormTree tree, List<Way> ways, List<Point> nodes, List<Optional<Extent>> cards) {
 
+    private static final double AT_HAND_MM = WaySearch.CARD_GAP_MM + 2;
+
     Laid {
         ways = List.copyOf(ways);
         nodes = List.copyOf(nodes);
         cards = List.copyOf(cards);
+    }
+
+    /** The line from a node to its card where that lies away from it; empty where it is at hand, or there is none. */
+    Optional<List<Point>> pointer(int node) {
+        return cards.get(node).flatMap(card -> {
+            Point from = nodes.get(node);
+            Point to = new Point(
+                    Math.max(card.leftMm(), Math.min(card.rightMm(), from.xMm())),
+                    Math.max(card.topMm(), Math.min(card.bottomMm(), from.yMm())));
+            return from.distanceMm(to) > AT_HAND_MM ? Optional.of(List.of(from, to)) : Optional.empty();
+        });
     }
 
     /** The smallest rectangle around it. */

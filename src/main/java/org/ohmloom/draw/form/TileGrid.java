@@ -75,11 +75,16 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
 
     /** Name of a tile: rows by letters, columns by numbers. */
     static String name(int column, int row) {
+        return rowName(row) + (column + 1);
+    }
+
+    /** Letters of a row: A to Z, then AA. */
+    static String rowName(int row) {
         StringBuilder letters = new StringBuilder();
         for (int left = row; left >= 0; left = left / 26 - 1) {
             letters.insert(0, (char) ('A' + left % 26));
         }
-        return letters + String.valueOf(column + 1);
+        return letters.toString();
     }
 
     /** The cells that something lies in, row by row. */

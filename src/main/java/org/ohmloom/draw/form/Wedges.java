@@ -10,7 +10,7 @@ import org.ohmloom.draw.Point;
 /**
  * A tree with every run straight, as large as it comes: each branch gets a sector of directions of its own, as wide as it has ends.
  * Whatever lies beyond a node lies in the cone of its sector, and cones of sectors side by side do not meet, so no runs cross,
- * however long they are (as for trees of descent drawn to scale; from memory).
+ * however long they are (as for trees of descent drawn to scale; from memory). A card that has no room at its end lies further out.
  */
 final class Wedges {
 
@@ -21,6 +21,7 @@ final class Wedges {
     private final Way[] ways;
     private final Point[] nodes;
     private final Extent[] cards;
+    private final double[] arrives;
 
     private Wedges(FormTree tree) {
         this.tree = tree;
@@ -28,6 +29,7 @@ final class Wedges {
         this.ways = new Way[tree.runs().size()];
         this.nodes = new Point[tree.nodes().size()];
         this.cards = new Extent[tree.nodes().size()];
+        this.arrives = new double[tree.nodes().size()];
     }
 
     private record Sector(int node, int by, double fromDegrees, double toDegrees) {}
@@ -40,11 +42,12 @@ final class Wedges {
         int root = middle();
         int[] ends = ends(root);
         nodes[root] = new Point(0, 0);
-        card(root, 180);
+        arrives[root] = 180;
         List<Sector> waiting = new ArrayList<>(List.of(new Sector(root, -1, 0, 360)));
         for (int k = 0; k < waiting.size(); k++) {
             share(waiting.get(k), ends, waiting);
         }
+        cards();
         return new Laid(
                 tree,
                 Arrays.asList(ways),
@@ -68,16 +71,20 @@ final class Wedges {
             nodes[to] = Headings.from(nodes[sector.node()], middle, run.lengthMm());
             Way way = new Way(List.of(nodes[sector.node()], nodes[to]), 0);
             ways[number] = sector.node() == run.from() ? way : way.reversed();
-            card(to, middle);
+            arrives[to] = middle;
             waiting.add(new Sector(to, number, middle - half, middle + half));
             at += part;
         }
     }
 
-    private void card(int node, double degrees) {
-        FormNode what = tree.nodes().get(node);
-        if (what.hasCard() && runsAt.get(node).size() <= 1) {
-            cards[node] = WaySearch.card(nodes[node], degrees, what.cardWidthMm(), what.cardHeightMm());
+    private void cards() {
+        CardSpots spots = new CardSpots(tree, ways);
+        for (int node = 0; node < nodes.length; node++) {
+            FormNode what = tree.nodes().get(node);
+            if (what.hasCard() && runsAt.get(node).size() == 1) {
+                int run = runsAt.get(node).get(0);
+                cards[node] = spots.take(nodes[node], run, arrives[node], what.cardWidthMm(), what.cardHeightMm());
+            }
         }
     }
 

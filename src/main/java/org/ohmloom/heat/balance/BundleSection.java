@@ -2,6 +2,7 @@ package org.ohmloom.heat.balance;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -27,6 +28,7 @@ public final class BundleSection {
     static final double AGREEMENT_KELVIN = 1e-3;
 
     private static final int MOST_ROUNDS = 400;
+    private static final double LARGEST_FORESEEN_SHARE = 0.6;
 
     private final List<Bundled> wires;
     private final Cover cover;
@@ -77,32 +79,85 @@ public final class BundleSection {
 
     /** Where each wire settles in its worst place, in the order the wires were given. */
     public List<SteadyState> settle() {
-        double[] ambient = new double[wires.size()];
-        Arrays.fill(ambient, air.ambientCelsius());
-        return settle(ambient);
+        return settle(ambient());
     }
 
     /** The same, begun from temperatures near those expected, deg C: sooner done. */
     public List<SteadyState> settle(double[] startCelsius) {
+        return settle(startCelsius, anyOrder());
+    }
+
+    /**
+     * The same.
+     *
+     * @param order the rings in an order near the one expected; brought into the one found
+     */
+    List<SteadyState> settle(double[] startCelsius, int[] order) {
+        if (wires.stream().allMatch(wire -> wire.rmsAmps() == 0)) {
+            SteadyState cold = new SteadyState(air.ambientCelsius(), air.ambientCelsius(), 0, false);
+            return Collections.nCopies(wires.size(), cold);
+        }
+        List<SteadyState> states = settle(startCelsius, order, true);
+        return states.stream().anyMatch(SteadyState::runaway) ? settle(ambient(), order, false) : states;
+    }
+
+    /** Every wire at the temperature of the air, deg C. */
+    double[] ambient() {
+        double[] ambient = new double[wires.size()];
+        Arrays.fill(ambient, air.ambientCelsius());
+        return ambient;
+    }
+
+    private List<SteadyState> settle(double[] startCelsius, int[] order, boolean leaps) {
         double[] celsius = startCelsius.clone();
+        double[] moveBefore = new double[celsius.length];
         Surface surface = cover.over(diameterMm);
-        int[] order = rings.anyOrder();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double[] heat = heat(celsius);
             double total = Arrays.stream(heat).sum();
             double outside = surface.celsius(total, air);
             double[] next = temperatures(heat, outside + total * cover.kelvinMetresPerWatt(diameterMm), order);
+            double[] move = new double[next.length];
             double moved = 0;
             for (int i = 0; i < next.length; i++) {
-                moved = Math.max(moved, Math.abs(next[i] - celsius[i]));
+                move[i] = next[i] - celsius[i];
+                moved = Math.max(moved, Math.abs(move[i]));
             }
-            celsius = next;
-            boolean melts = Arrays.stream(celsius).anyMatch(each -> each >= RoundWire.MELTING_CELSIUS);
+            boolean melts = Arrays.stream(next).anyMatch(each -> each >= RoundWire.MELTING_CELSIUS);
             if (melts || moved < AGREEMENT_KELVIN || round == MOST_ROUNDS - 1) {
-                return states(celsius, heat, outside, melts || moved >= AGREEMENT_KELVIN);
+                return states(next, heat, outside, melts || moved >= AGREEMENT_KELVIN);
             }
+            celsius = leaps ? leapt(next, move, moveBefore) : next;
+            moveBefore = move;
         }
         throw new IllegalStateException("unreachable: the last round returns");
+    }
+
+    /**
+     * Where the rounds to come would lead if each moved on by the same share of the one before: the sum of that geometric series
+     * (Aitken's way). Where a leap would be long nothing is foreseen.
+     */
+    private static double[] leapt(double[] next, double[] move, double[] moveBefore) {
+        double along = 0;
+        double before = 0;
+        for (int i = 0; i < move.length; i++) {
+            along += move[i] * moveBefore[i];
+            before += moveBefore[i] * moveBefore[i];
+        }
+        double share = before == 0 ? 0 : along / before;
+        if (Math.abs(share) > LARGEST_FORESEEN_SHARE) {
+            return next;
+        }
+        double[] leapt = new double[next.length];
+        for (int i = 0; i < next.length; i++) {
+            leapt[i] = next[i] + share / (1 - share) * move[i];
+        }
+        return leapt;
+    }
+
+    /** The rings in the order the wires were given. */
+    int[] anyOrder() {
+        return rings.anyOrder();
     }
 
     private List<SteadyState> states(double[] celsius, double[] heat, double outside, boolean runaway) {

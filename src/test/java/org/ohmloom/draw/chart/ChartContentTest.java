@@ -45,6 +45,17 @@ class ChartContentTest {
     }
 
     @Test
+    void aCurrentThatIsNoneDoesNotWidenTheChart() {
+        // a wire that nothing flows in comes out of the solver with some 1e-30 A
+        TimeCurrentChart fuse = ChartExamples.fuse();
+        List<CurrentLimit> currents = new ArrayList<>(fuse.currents());
+        currents.add(new CurrentLimit("runs at 0 A", 1e-30, CurrentLimit.Kind.USE));
+        TimeCurrentChart with =
+                new TimeCurrentChart(fuse.title(), fuse.subtitle(), fuse.bands(), fuse.curves(), currents);
+        assertEquals(fuse.currentAxis(), with.currentAxis());
+    }
+
+    @Test
     void betweenTwoRowsTheLatestOpeningIsThatOfTheLowerRow() {
         // 15 A fuse at 40 A: the row at or below is 200 % = 30 A, which has opened by 5 s; the next, 52.5 A, by 0.5 s.
         List<TimeCurrentCurve.At> latest =

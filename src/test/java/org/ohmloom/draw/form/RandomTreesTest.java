@@ -1,13 +1,16 @@
 package org.ohmloom.draw.form;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Point;
 
 /** Trees of all shapes: laid on a board or, when it is too small, on a larger one; never across themselves, always at true length. */
@@ -43,6 +46,12 @@ class RandomTreesTest {
         List<String> names = tree.runs().stream().map(FormRun::id).toList();
         List<List<Point>> lines = laid.ways().stream().map(Way::points).toList();
         assertEquals(List.of(), Boards.crossings(names, lines), what);
+        List<Extent> cards = laid.cards().stream().flatMap(Optional::stream).toList();
+        for (int k = 0; k < cards.size(); k++) {
+            for (Extent other : cards.subList(0, k)) {
+                assertFalse(cards.get(k).overlaps(other), what + ": cards " + cards.get(k) + " and " + other);
+            }
+        }
         for (int k = 0; k < tree.runs().size(); k++) {
             FormRun run = tree.runs().get(k);
             Way way = laid.ways().get(k);
