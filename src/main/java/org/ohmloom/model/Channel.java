@@ -29,6 +29,11 @@ public record Channel(
         returnPin.ifPresent(value -> notBlank(value, "return pin of channel " + name));
     }
 
+    /** This channel at other pins. */
+    public Channel withPins(String itsPin, Optional<String> itsSupply, Optional<String> itsReturn) {
+        return new Channel(name, itsPin, component, itsSupply, itsReturn, locked);
+    }
+
     /** This channel under another name. */
     public Channel withName(String changed) {
         return new Channel(changed, pin, component, supplyPin, returnPin, locked);

@@ -66,6 +66,24 @@ public record DataBus(
                 List.of());
     }
 
+    /** This bus at another bit rate, bit/s, more than 0. */
+    public DataBus atRate(double changed) {
+        return new DataBus(id, name, changed, identifierBits, limits, nodes, terminations, packing, messages);
+    }
+
+    /** This bus with other terminations. */
+    public DataBus terminated(List<Termination> changed) {
+        return new DataBus(id, name, bitsPerSecond, identifierBits, limits, nodes, changed, packing, messages);
+    }
+
+    /** This bus with a message of its own under another identifier of the same length. */
+    public DataBus sendingUnder(String message, int identifier) {
+        List<Sent> changed = messages.stream()
+                .map(each -> each.name().equals(message) ? each.withIdentifier(identifier) : each)
+                .toList();
+        return new DataBus(id, name, bitsPerSecond, identifierBits, limits, nodes, terminations, packing, changed);
+    }
+
     private static void length(int bits, String name) {
         that(
                 bits == SHORT_BITS || bits == LONG_BITS,
@@ -171,6 +189,11 @@ public record DataBus(
 
         /** Most bytes of data in a classical frame. */
         public static final int MOST_BYTES = 8;
+
+        private Sent withIdentifier(int changed) {
+            return new Sent(
+                    name, sender, changed, identifierBits, dataBytes, periodSeconds, jitterSeconds, deadlineSeconds);
+        }
 
         public Sent {
             notBlank(name, "name of a message");

@@ -175,6 +175,16 @@ public record Measurement(
         return with(allowedError, tolerances, dissipationWattsPerKelvin, changed);
     }
 
+    /** This measurement sent at a rate, Hz, more than 0; what else is said of its use stays. */
+    public Measurement sentAt(double updateHertz) {
+        return used(Optional.of(new Use(
+                use.map(Use::lowest).orElse(OptionalDouble.empty()),
+                use.map(Use::highest).orElse(OptionalDouble.empty()),
+                use.map(Use::timeConstantSeconds).orElse(OptionalDouble.empty()),
+                use.map(Use::bandwidthHertz).orElse(OptionalDouble.empty()),
+                OptionalDouble.of(updateHertz))));
+    }
+
     private Measurement with(
             OptionalDouble error, List<Tolerance> errors, OptionalDouble wattsPerKelvin, Optional<Use> inUse) {
         return new Measurement(quantity, unit, lowest, highest, calibration, error, errors, wattsPerKelvin, inUse);

@@ -3,6 +3,7 @@ package org.ohmloom.review;
 import java.util.function.Consumer;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.signal.bus.wiring.BusProblem;
+import org.ohmloom.signal.study.BusMending;
 import org.ohmloom.signal.study.BusReading;
 
 /** Turns what is wrong with the wiring of data buses into findings. */
@@ -13,11 +14,14 @@ final class BusFindings {
     /** Reports all problems of a topic, bus by bus. */
     static void report(Evidence evidence, RuleInfo info, BusProblem.Topic topic, Consumer<Finding> report) {
         for (BusReading reading : evidence.signals().buses()) {
+            BusMending mending =
+                    new BusMending(evidence.harness(), evidence.tables().signals(), reading);
             for (BusProblem problem : reading.wiring().problems(topic)) {
                 FindingDraft draft = new FindingDraft(info, "{words}.")
                         .word("words", problem.words())
                         .severity(severity(problem, info))
                         .source(problem.source())
+                        .fix(mending.of(problem))
                         .subject(reading.bus().id());
                 for (ElementId element : problem.elements()) {
                     draft.subject(element);

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.ohmloom.signal.bus.MessageTiming;
 import org.ohmloom.signal.bus.traffic.BusTraffic;
 import org.ohmloom.signal.study.BusReading;
+import org.ohmloom.signal.study.TrafficMending;
 import org.ohmloom.tables.BusFigure;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.units.Formats;
@@ -36,20 +37,24 @@ final class BusMessageLate implements Rule {
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         CitedValue most = evidence.tables().signals().figure(BusFigure.LOAD_MOST);
+        TrafficMending mending =
+                new TrafficMending(evidence.signals(), evidence.tables().signals());
         for (BusReading reading : evidence.signals().buses()) {
             BusTraffic traffic = reading.traffic();
             traffic.clashing()
                     .forEach(name -> report.accept(
                             draft(reading, "Message {name} of bus {bus} has the identifier of another one.")
                                     .word("name", name)
+                                    .fix(mending.identifier(reading, name))
                                     .build()));
-            late(reading, report);
+            late(reading, mending, report);
             if (Limits.exceeds(traffic.loadFraction(), most.value()) && traffic.loadFraction() < 1) {
                 report.accept(draft(reading, "Bus {bus} is busy for {load} of its time, more than {limit}.")
                         .beyond("load", traffic.loadFraction(), "limit", most.value(), Unit.FRACTION)
                         .word("load", Formats.percent(traffic.loadFraction()))
                         .word("limit", Formats.percent(most.value()))
                         .severity(Severity.WARNING)
+                        .fix(mending.calmer(reading))
                         .source(most.citation().text())
                         .build());
             }
@@ -62,11 +67,12 @@ final class BusMessageLate implements Rule {
         }
     }
 
-    private static void late(BusReading reading, Consumer<Finding> report) {
+    private static void late(BusReading reading, TrafficMending mending, Consumer<Finding> report) {
         if (reading.traffic().loadFraction() >= 1) {
             report.accept(draft(reading, "Bus {bus} has more to send than fits: {load} of its time.")
                     .value("load", reading.traffic().loadFraction(), Unit.FRACTION)
                     .word("load", Formats.percent(reading.traffic().loadFraction()))
+                    .fix(mending.calmer(reading))
                     .build());
             return;
         }
@@ -78,6 +84,7 @@ final class BusMessageLate implements Rule {
                                 reading,
                                 "Message {name} of bus {bus} can take {response}, more than its deadline of {limit}.")
                         .word("name", timing.message().id())
+                        .fix(mending.sooner(reading, timing))
                         .beyond(
                                 "response",
                                 response.getAsDouble(),

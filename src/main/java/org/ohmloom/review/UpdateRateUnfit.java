@@ -3,6 +3,7 @@ package org.ohmloom.review;
 import java.util.function.Consumer;
 import org.ohmloom.signal.channel.UpdateRate;
 import org.ohmloom.signal.study.ChannelReading;
+import org.ohmloom.signal.study.TrafficMending;
 
 /**
  * A value is sent often enough for how fast it changes, and nothing faster than half the rate reaches its converter.
@@ -26,6 +27,8 @@ final class UpdateRateUnfit implements Rule {
 
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
+        TrafficMending mending =
+                new TrafficMending(evidence.signals(), evidence.tables().signals());
         for (ChannelReading reading : evidence.signals().channels()) {
             for (UpdateRate.Remark remark : reading.rate().remarks()) {
                 report.accept(new FindingDraft(INFO, "{sensor} {words}.")
@@ -33,6 +36,7 @@ final class UpdateRateUnfit implements Rule {
                         .word("words", remark.words())
                         .severity(remark.kind() == UpdateRate.Kind.ALIASED ? Severity.NOTE : Severity.WARNING)
                         .subject(reading.channel().component().id())
+                        .fix(mending.rate(reading, remark.kind()))
                         .build());
             }
         }

@@ -30,6 +30,16 @@ public final class SignalTables {
                 .min(Comparator.comparingDouble(BusLimit::bitsPerSecond));
     }
 
+    /** The bit rates a set lists, bit/s, the highest first. */
+    public List<Double> rates(String set) {
+        return shelf.limits.stream()
+                .filter(each -> each.set().equals(set))
+                .map(BusLimit::bitsPerSecond)
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .toList();
+    }
+
     /** A figure of {@link BusFigure}, in the unit named there. */
     public CitedValue figure(String item) {
         return shelf.figures.get(item).value();

@@ -67,6 +67,13 @@ class RuleExamplesTest {
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(
                 Set.of(
+                        "bus-beyond-limits",
+                        "bus-message-late",
+                        "bus-not-joined",
+                        "bus-pair-open",
+                        "bus-termination",
+                        "channel-miswired",
+                        "channel-name-unfit",
                         "conductor-not-protected",
                         "conductor-over-ampacity",
                         "covering-does-not-fit",
@@ -75,9 +82,12 @@ class RuleExamplesTest {
                         "device-overloaded",
                         "drop-over-limit",
                         "fault-not-cleared",
+                        "pin-clash",
                         "reading-implausible",
+                        "shared-pin-over-limit",
                         "splice-misplaced",
                         "start-opens-device",
+                        "update-rate-unfit",
                         "voltage-rating-exceeded",
                         "wire-not-routable"),
                 fixed);

@@ -33,6 +33,11 @@ public record SensorChannel(
         boolean supplied,
         boolean wired) {
 
+    /** This channel with its sensor changed. */
+    public SensorChannel with(Sensor changed) {
+        return new SensorChannel(name, component, changed, unit, device, pin, fedBy, supplied, wired);
+    }
+
     /** What the sensor measures, if entered. */
     public Optional<Measurement> measurement() {
         return sensor.measurement();

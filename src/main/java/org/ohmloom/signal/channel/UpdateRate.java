@@ -75,7 +75,16 @@ public record UpdateRate(
      */
     public static double suggested(double timeConstantSeconds) {
         positive(timeConstantSeconds, "time constant");
-        double least = VALUES_PER_TURN / (2 * Math.PI * timeConstantSeconds);
+        return usual(VALUES_PER_TURN / (2 * Math.PI * timeConstantSeconds));
+    }
+
+    /** The least of 1, 2, 5, 10, ... Hz that is more than a frequency, Hz. */
+    public static double above(double hertz) {
+        double usual = usual(hertz);
+        return usual > hertz * (1 + NOISE_RATIO) ? usual : usual(hertz * (1 + 3 * NOISE_RATIO));
+    }
+
+    private static double usual(double least) {
         double decade = Math.pow(10, Math.max(0, Math.floor(Math.log10(least))));
         for (int step : STEPS) {
             if (least <= step * decade * (1 + NOISE_RATIO)) {

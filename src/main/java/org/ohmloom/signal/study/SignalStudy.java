@@ -14,6 +14,8 @@ import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.signal.channel.SensorChannels;
 import org.ohmloom.signal.channel.UpdateRate;
+import org.ohmloom.signal.plan.PlanCheck;
+import org.ohmloom.signal.plan.PlanProblem;
 import org.ohmloom.tables.SignalTables;
 
 /**
@@ -22,11 +24,13 @@ import org.ohmloom.tables.SignalTables;
  *
  * @param channels channels in the order of the units and their pins
  * @param buses    data buses in the order of their ids
+ * @param plan     what is wrong with the plans of the units' pins
  */
-public record SignalStudy(List<ChannelReading> channels, List<BusReading> buses) {
+public record SignalStudy(List<ChannelReading> channels, List<BusReading> buses, List<PlanProblem> plan) {
     public SignalStudy {
         channels = List.copyOf(channels);
         buses = List.copyOf(buses);
+        plan = List.copyOf(plan);
     }
 
     /** A channel on each bus its unit is a node of. */
@@ -66,6 +70,7 @@ public record SignalStudy(List<ChannelReading> channels, List<BusReading> buses)
                                 bus,
                                 BusWiringStudy.of(harness, network, lengths, tables, bus),
                                 BusTraffic.of(bus, channels, tables)))
-                        .toList());
+                        .toList(),
+                PlanCheck.of(harness, channels));
     }
 }

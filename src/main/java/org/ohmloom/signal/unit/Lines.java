@@ -3,16 +3,13 @@ package org.ohmloom.signal.unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
-import org.ohmloom.model.Measurement;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Relay;
-import org.ohmloom.model.ResistanceCurve;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.Setting;
 
@@ -54,34 +51,12 @@ final class Lines {
 
     private List<Line> ofSensor(Component component, Sensor sensor) {
         List<Line> lines = new ArrayList<>();
-        lines.add(new Line(component.id(), Sensor.SIGNAL, signalRole(sensor), 0, false));
+        lines.add(new Line(component.id(), Sensor.SIGNAL, SensorNeeds.signalRole(sensor), 0, false));
         if (sensor.drawAmps() > 0) {
             lines.add(new Line(component.id(), Sensor.SUPPLY, PinRole.REFERENCE_SUPPLY, sensor.drawAmps(), false));
         }
         lines.add(new Line(component.id(), Sensor.RETURN, PinRole.SENSOR_RETURN, sensor.drawAmps(), false));
         return lines;
-    }
-
-    /** What the pin must be able to be that reads a sensor: by its calibration where it is known, else by its kind. */
-    static PinRole signalRole(Sensor sensor) {
-        Optional<Calibration> calibration = sensor.measurement().map(Measurement::calibration);
-        if (calibration.isPresent()) {
-            if (calibration.get() instanceof ResistanceCurve) {
-                return PinRole.THERMISTOR_INPUT;
-            }
-            if (calibration.get() instanceof Calibration.PulseLevels) {
-                return PinRole.FREQUENCY_INPUT;
-            }
-            return calibration.get() instanceof Calibration.SwitchContact
-                    ? PinRole.SWITCH_TO_GROUND_INPUT
-                    : PinRole.ANALOGUE_INPUT;
-        }
-        return switch (sensor.kind()) {
-            case THERMISTOR, RESISTANCE_THERMOMETER, SENDER -> PinRole.THERMISTOR_INPUT;
-            case HALL, VARIABLE_RELUCTANCE -> PinRole.FREQUENCY_INPUT;
-            case SWITCH -> PinRole.SWITCH_TO_GROUND_INPUT;
-            case RATIOMETRIC, THERMOCOUPLE, EXHAUST_OXYGEN, OTHER -> PinRole.ANALOGUE_INPUT;
-        };
     }
 
     private List<Line> ofOutput(Component component, String plus, String minus, double amps, boolean switching) {

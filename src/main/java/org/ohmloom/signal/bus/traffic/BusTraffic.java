@@ -93,6 +93,19 @@ public record BusTraffic(
         return new BusTraffic(bus, sent, times.messages(), times.utilisation(), unsent, clashing);
     }
 
+    /**
+     * Whether every message would come in time at another bit rate, without the bus being busier than so much of its time.
+     *
+     * @param bitsPerSecond bit rate, bit/s, more than 0
+     * @param mostFraction  share of its time
+     */
+    public boolean isInTimeAt(double bitsPerSecond, double mostFraction) {
+        ResponseTimes times =
+                ResponseTimes.of(messages.stream().map(PackedMessage::message).toList(), bitsPerSecond);
+        return times.utilisation() <= Math.max(mostFraction, loadFraction)
+                && times.messages().stream().allMatch(MessageTiming::isInTime);
+    }
+
     /** The message a channel's value is in. */
     public Optional<PackedMessage> messageOf(SensorChannel channel) {
         return messages.stream()

@@ -16,6 +16,7 @@ import org.ohmloom.tables.BusLimit;
  * @param bus          the bus
  * @param limits       the limits it is held against; empty where the set lists none for the bit rate
  * @param nodes        its nodes, in the order of the bus
+ * @param farthest     the two joined nodes furthest apart along the high line; empty where fewer than two are joined
  * @param trunkMetres  length of the trunk, m
  * @param stubsMetres  length of all stubs together, m
  * @param wires        wires of both lines
@@ -31,6 +32,7 @@ public record BusWiring(
         DataBus bus,
         Optional<BusLimit> limits,
         List<NodePlace> nodes,
+        List<DataBus.Node> farthest,
         double trunkMetres,
         double stubsMetres,
         List<WireId> wires,
@@ -44,6 +46,7 @@ public record BusWiring(
 
     public BusWiring {
         nodes = List.copyOf(nodes);
+        farthest = List.copyOf(farthest);
         wires = List.copyOf(wires);
         trunkWires = List.copyOf(trunkWires);
         unmeasured = List.copyOf(unmeasured);

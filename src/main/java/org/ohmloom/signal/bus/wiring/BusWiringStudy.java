@@ -111,6 +111,7 @@ public final class BusWiringStudy {
                 bus,
                 limits,
                 places,
+                farthest(high.get()),
                 trunk,
                 stubs,
                 List.copyOf(wires),
@@ -121,6 +122,16 @@ public final class BusWiringStudy {
                 nodes,
                 pair.untwisted(),
                 problems);
+    }
+
+    private List<DataBus.Node> farthest(LineTree high) {
+        Optional<BusPlan> between = BusPlan.of(high, highs, List.of());
+        return between.map(plan -> List.of(plan.first(), plan.last())).orElse(List.of()).stream()
+                .flatMap(point -> highs.entrySet().stream()
+                        .filter(each -> each.getValue().equals(point))
+                        .map(Map.Entry::getKey)
+                        .limit(1))
+                .toList();
     }
 
     /** The line that most of the pins are on; their first one is its root. */
@@ -213,6 +224,7 @@ public final class BusWiringStudy {
                 bus.nodes().stream()
                         .map(node -> NodePlace.notJoined(node.unit()))
                         .toList(),
+                List.of(),
                 0,
                 0,
                 List.of(),

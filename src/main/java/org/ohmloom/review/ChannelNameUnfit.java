@@ -1,0 +1,31 @@
+package org.ohmloom.review;
+
+import java.util.Set;
+import java.util.function.Consumer;
+import org.ohmloom.signal.plan.PlanProblem;
+
+/**
+ * A channel's name has no more characters than its unit takes, and no other channel of its unit or bus has it.
+ * <p>Capitals and spaces do not make a name another one.
+ */
+final class ChannelNameUnfit implements Rule {
+
+    private static final RuleInfo INFO = new RuleInfo(
+            "channel-name-unfit",
+            "A channel's name is too long or taken",
+            Severity.WARNING,
+            "Most characters of a name as entered for the unit",
+            "A unit cuts what is too long, and of two values named alike on a bus nobody knows which is meant.",
+            "Shorten the name, or give one of the two another.");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public void review(Evidence evidence, Consumer<Finding> report) {
+        PlanFindings.report(
+                evidence, INFO, Set.of(PlanProblem.Kind.NAME_TOO_LONG, PlanProblem.Kind.NAMES_ALIKE), Set.of(), report);
+    }
+}

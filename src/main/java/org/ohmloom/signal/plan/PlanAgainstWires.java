@@ -1,0 +1,181 @@
+package org.ohmloom.signal.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import org.ohmloom.edit.ChangeChannel;
+import org.ohmloom.edit.Compound;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.model.Channel;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Device;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.PinRole;
+import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.channel.SensorChannel;
+import org.ohmloom.signal.plan.PlanProblem.Kind;
+import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.signal.unit.SensorNeeds;
+
+/** Channels whose wires lead to other pins than planned, and pins that are not set up for what is at them. */
+final class PlanAgainstWires {
+    private final Harness harness;
+    private final PlanMending mending;
+    private final List<SensorChannel> channels;
+    private final Map<ComponentId, ControlUnit> units;
+
+    PlanAgainstWires(Harness harness, PlanMending mending, List<SensorChannel> channels) {
+        this.harness = harness;
+        this.mending = mending;
+        this.channels = channels;
+        this.units = mending.units();
+    }
+
+    /** A pin of a unit. */
+    private record At(ComponentId unit, Pin pin) {
+        String text() {
+            return unit + "." + pin.name();
+        }
+    }
+
+    List<PlanProblem> problems() {
+        List<PlanProblem> problems = new ArrayList<>();
+        Map<ComponentId, List<Channel>> followed = new TreeMap<>();
+        units.forEach((id, unit) -> followed.put(
+                id,
+                unit.channels().stream().map(each -> followed(id, unit, each)).toList()));
+        units.forEach((id, unit) -> unit.channels().forEach(channel -> elsewhere(id, unit, channel)
+                .ifPresent(words -> problems.add(PlanProblem.of(
+                        Kind.WIRED_ELSEWHERE,
+                        words,
+                        List.of(channel.component(), id),
+                        following(followed, id, channel))))));
+        channels.forEach(channel -> role(channel, problems));
+        units.forEach((id, unit) -> unit.channels().forEach(channel -> outputRole(id, unit, channel, problems)));
+        return problems;
+    }
+
+    /** What is joined to a line of a channel instead of the planned pin, if anything of its kind is. */
+    private Optional<At> instead(
+            ComponentId unit, String planned, ComponentId component, String terminal, Predicate<PinRole> kind) {
+        var joined = mending.joints().with(component, terminal);
+        if (joined.contains(Joints.terminal(unit, planned))) {
+            return Optional.empty();
+        }
+        return units.entrySet().stream()
+                .flatMap(each -> each.getValue().pins().stream()
+                        .filter(pin -> kind.test(pin.role()))
+                        .filter(pin -> joined.contains(Joints.terminal(each.getKey(), pin.name())))
+                        .map(pin -> new At(each.getKey(), pin)))
+                .findFirst();
+    }
+
+    private Optional<At> signal(ComponentId id, Channel channel) {
+        Component served = harness.components().get(channel.component());
+        if (served.device() instanceof Sensor) {
+            return instead(id, channel.pin(), served.id(), Sensor.SIGNAL, PinRole::isInput);
+        }
+        boolean reached = served.terminals().stream()
+                .anyMatch(
+                        name -> mending.joints().with(served.id(), name).contains(Joints.terminal(id, channel.pin())));
+        return reached
+                ? Optional.empty()
+                : served.terminals().stream()
+                        .flatMap(name -> instead(id, channel.pin(), served.id(), name, PinRole::isOutput).stream())
+                        .findFirst();
+    }
+
+    private Optional<At> shared(ComponentId id, Channel channel, Optional<String> pin, String terminal, PinRole role) {
+        boolean sensor = harness.components().get(channel.component()).device() instanceof Sensor;
+        return pin.filter(name -> sensor)
+                .flatMap(name -> instead(id, name, channel.component(), terminal, role::equals));
+    }
+
+    private Optional<String> elsewhere(ComponentId id, ControlUnit unit, Channel channel) {
+        Optional<String> signal = signal(id, channel)
+                .map(at -> channel.component() + " is planned for " + id + "." + channel.pin() + " and wired to "
+                        + at.text());
+        Optional<String> supply = shared(id, channel, channel.supplyPin(), Sensor.SUPPLY, PinRole.REFERENCE_SUPPLY)
+                .map(at -> channel.component() + " is planned to take its supply from " + id + "."
+                        + channel.supplyPin().orElse("") + " and takes it from " + at.text());
+        Optional<String> back = shared(id, channel, channel.returnPin(), Sensor.RETURN, PinRole.SENSOR_RETURN)
+                .map(at -> channel.component() + " is planned to return to " + id + "."
+                        + channel.returnPin().orElse("") + " and returns to " + at.text());
+        return signal.or(() -> supply).or(() -> back);
+    }
+
+    /** A channel with the pins of its own unit that its wires lead to. */
+    private Channel followed(ComponentId id, ControlUnit unit, Channel channel) {
+        Predicate<At> own = at -> at.unit().equals(id);
+        return channel.withPins(
+                signal(id, channel).filter(own).map(at -> at.pin().name()).orElse(channel.pin()),
+                shared(id, channel, channel.supplyPin(), Sensor.SUPPLY, PinRole.REFERENCE_SUPPLY)
+                        .filter(own)
+                        .map(at -> at.pin().name())
+                        .or(channel::supplyPin),
+                shared(id, channel, channel.returnPin(), Sensor.RETURN, PinRole.SENSOR_RETURN)
+                        .filter(own)
+                        .map(at -> at.pin().name())
+                        .or(channel::returnPin));
+    }
+
+    /** The plan of a unit after its wires, where that gives each of its inputs and outputs to one channel. */
+    private Optional<Edit> following(Map<ComponentId, List<Channel>> followed, ComponentId id, Channel channel) {
+        List<Channel> now = units.get(id).channels();
+        List<Channel> changed = followed.get(id);
+        String label = "Let the plan of " + id + " follow its wires";
+        List<Edit> edits = new ArrayList<>();
+        for (int k = 0; k < now.size(); k++) {
+            if (!now.get(k).equals(changed.get(k))) {
+                edits.add(new ChangeChannel(label, id, now.get(k).name(), changed.get(k)));
+            }
+        }
+        boolean moves = !changed.contains(channel);
+        boolean clear = changed.stream().map(Channel::pin).distinct().count() == changed.size();
+        return moves && clear ? Optional.of(new Compound(label, edits)) : Optional.empty();
+    }
+
+    private void role(SensorChannel channel, List<PlanProblem> problems) {
+        Pin pin = channel.pin();
+        PinRole needed = SensorNeeds.signalRole(channel.sensor());
+        List<ComponentId> about =
+                List.of(channel.component().id(), channel.unit().id());
+        String place = channel.component().id() + " at " + channel.at();
+        Optional<Edit> mend = mending.settingUp(channel.unit().id(), pin, needed);
+        if (!SensorNeeds.accepts(channel.sensor(), pin)) {
+            problems.add(PlanProblem.of(
+                    Kind.WRONG_ROLE,
+                    place + " needs a " + PlanMending.words(needed) + "; the pin is set up as "
+                            + PlanMending.words(pin.role()) + (mend.isPresent() ? "" : " and cannot be that"),
+                    about,
+                    mend));
+        } else if (SensorNeeds.missesPullUp(channel.sensor(), pin)) {
+            problems.add(PlanProblem.of(
+                    Kind.PULL_UP, place + " is a resistance, and the pin has no pull-up to read it with", about, mend));
+        } else if (SensorNeeds.fightsPullUp(channel.sensor(), pin)) {
+            problems.add(PlanProblem.of(
+                    Kind.PULL_UP, place + " gives a voltage, and the pin has a pull-up that lifts it", about, mend));
+        }
+    }
+
+    private void outputRole(ComponentId id, ControlUnit unit, Channel channel, List<PlanProblem> problems) {
+        Device served = harness.components().get(channel.component()).device();
+        Pin pin = unit.pin(channel.pin()).orElseThrow();
+        if (!(served instanceof Sensor) && !pin.role().isOutput()) {
+            Optional<Edit> mend = mending.settingUp(id, pin, PinRole.HIGH_SIDE_OUTPUT)
+                    .or(() -> mending.settingUp(id, pin, PinRole.LOW_SIDE_OUTPUT));
+            problems.add(PlanProblem.of(
+                    Kind.WRONG_ROLE,
+                    channel.component() + " at " + id + "." + pin.name() + " needs an output; the pin is set up as "
+                            + PlanMending.words(pin.role()) + (mend.isPresent() ? "" : " and cannot be that"),
+                    List.of(channel.component(), id),
+                    mend));
+        }
+    }
+}

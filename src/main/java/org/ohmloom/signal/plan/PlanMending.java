@@ -1,0 +1,108 @@
+package org.ohmloom.signal.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import org.ohmloom.edit.ChangeChannel;
+import org.ohmloom.edit.Compound;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.SetUpPin;
+import org.ohmloom.model.Channel;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.PinRole;
+import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.signal.unit.SensorNeeds;
+
+/** Changes of plans: a channel to another pin, a pin to another role, the plan after the wires. */
+final class PlanMending {
+    private final Harness harness;
+    private final Joints joints;
+
+    PlanMending(Harness harness) {
+        this.harness = harness;
+        this.joints = Joints.of(harness);
+    }
+
+    Joints joints() {
+        return joints;
+    }
+
+    /** The units of the harness by identity. */
+    Map<ComponentId, ControlUnit> units() {
+        Map<ComponentId, ControlUnit> units = new TreeMap<>();
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof ControlUnit unit) {
+                units.put(component.id(), unit);
+            }
+        }
+        return units;
+    }
+
+    /** Whether a wire leads from the signal of a sensor to anything, or from the pin of a channel to its load or coil. */
+    private boolean isWired(ComponentId unit, Channel channel) {
+        Component served = harness.components().get(channel.component());
+        return served.device() instanceof Sensor
+                ? joints.isJoined(served.id(), Sensor.SIGNAL)
+                : served.terminals().stream().anyMatch(name -> joints.with(unit, channel.pin())
+                        .contains(Joints.terminal(served.id(), name)));
+    }
+
+    /** Sets a pin up for a role it can take up; empty when it cannot. */
+    Optional<Edit> settingUp(ComponentId unit, Pin pin, PinRole role) {
+        if (!pin.capabilities().contains(role)) {
+            return Optional.empty();
+        }
+        return Optional.of(new SetUpPin(unit, pin.name(), role));
+    }
+
+    /** Moves a channel no wire leads to yet onto a free pin of its unit that serves; empty without one. */
+    Optional<Edit> moving(ComponentId id, ControlUnit unit, Channel channel, Predicate<Pin> wanted) {
+        Component served = harness.components().get(channel.component());
+        PinRole role = role(served, unit.pin(channel.pin()).orElseThrow());
+        if (isWired(id, channel) || channel.locked()) {
+            return Optional.empty();
+        }
+        return unit.pins().stream()
+                .filter(pin -> pin.capabilities().contains(role) && wanted.test(pin))
+                .filter(pin -> unit.channelsAt(pin.name()).findAny().isEmpty() && !joints.isJoined(id, pin.name()))
+                .filter(pin -> serves(unit, pin, role, served))
+                .findFirst()
+                .map(pin -> {
+                    String label = "Move " + channel.name() + " to " + id + "." + pin.name();
+                    Channel moved = channel.withPins(pin.name(), channel.supplyPin(), channel.returnPin());
+                    return new Compound(
+                            label,
+                            List.of(
+                                    new SetUpPin(id, pin.name(), role),
+                                    new ChangeChannel(label, id, channel.name(), moved)));
+                });
+    }
+
+    private static PinRole role(Component served, Pin now) {
+        if (served.device() instanceof Sensor sensor) {
+            return SensorNeeds.signalRole(sensor);
+        }
+        return now.role().isOutput() ? now.role() : PinRole.HIGH_SIDE_OUTPUT;
+    }
+
+    private static boolean serves(ControlUnit unit, Pin pin, PinRole role, Component served) {
+        if (served.device() instanceof Sensor sensor) {
+            return SensorNeeds.suits(unit, pin, role, sensor);
+        }
+        double amps = served.device() instanceof Load load ? load.draw().ratedAmps() : 0;
+        return pin.use(role).limitAmps().orElse(Double.POSITIVE_INFINITY) >= amps;
+    }
+
+    static String words(PinRole role) {
+        return role.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}
