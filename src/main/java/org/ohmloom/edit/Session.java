@@ -98,6 +98,12 @@ public final class Session {
         tell(current());
     }
 
+    /** Notes that what was saved is gone: the harness counts as changed until it is saved again, whatever is undone. */
+    public void savedIsGone() {
+        saved = Harness.empty(saved.titleBlock(), saved.rules());
+        tell(current());
+    }
+
     /** Adds a listener. */
     public void listen(Listener listener) {
         listeners.add(listener);

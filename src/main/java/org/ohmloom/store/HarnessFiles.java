@@ -60,6 +60,16 @@ public final class HarnessFiles {
         return new StoredHarness(read(content, path), FileStamp.of(content, modified));
     }
 
+    /** What a file is now, whether it is a harness or not; empty when it is not there or cannot be read. */
+    public static Optional<FileStamp> stamp(Path path) {
+        try {
+            FileTime modified = Files.getLastModifiedTime(path);
+            return Optional.of(FileStamp.of(Files.readAllBytes(path), modified));
+        } catch (IOException gone) {
+            return Optional.empty();
+        }
+    }
+
     /** Reads the bytes of a file. */
     static Harness read(byte[] content, Path path) throws HarnessFileException {
         return HarnessText.read(text(content, path), path);

@@ -110,6 +110,17 @@ public final class RecoveryFolder {
         }
     }
 
+    /** Whether two snapshots of one run hold the same harness: it was open in two windows. False when that cannot be told. */
+    public boolean isSame(RecoverySnapshot one, RecoverySnapshot other) {
+        try {
+            return one.owner().equals(other.owner())
+                    && one.file().equals(other.file())
+                    && HarnessText.write(read(one)).equals(HarnessText.write(read(other)));
+        } catch (HarnessFileException unreadable) {
+            return false;
+        }
+    }
+
     /**
      * Puts the file of a snapshot that was restored into a second folder and forgets the snapshot.
      *

@@ -1,24 +1,21 @@
 package org.ohmloom.workbench;
 
 import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
-import java.util.function.Consumer;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.SceneLayout;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.store.RecoveryFolder;
 import org.ohmloom.tables.WireTables;
-import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.OpenDocuments;
 import org.ohmloom.workbench.desk.Prompts;
 import org.ohmloom.workbench.desk.Services;
-import org.ohmloom.workbench.export.PackDialog;
-import org.ohmloom.workbench.recovery.Autosave;
 import org.ohmloom.workbench.recovery.Recovery;
 import org.ohmloom.workbench.recovery.RecoveryPlace;
 import org.ohmloom.workbench.settings.Appearance;
@@ -55,16 +52,13 @@ public final class Workbench {
         Appearance.install(preferences);
         RecoveryFolder folder = RecoveryPlace.ofUser();
         Executor writer = background("recovery");
-        Autosave[] autosave = new Autosave[1];
-        WorkbenchWindow window = window(preferences, () -> {
-            autosave[0].close();
-            // What is still to be forgotten is, before the program ends.
-            writer.execute(closed);
-        });
-        Desk desk = window.view().desk();
-        autosave[0] = new Autosave(desk, folder, writer, Clock.systemUTC(), 1, Autosave.USUAL_PAUSE_MILLIS);
-        Thread.setDefaultUncaughtExceptionHandler(
-                new ErrorReport(() -> window, window.view().journal()));
+        // What is still to be forgotten is, before the program ends.
+        OpenWindows windows = new OpenWindows(
+                preferences, Optional.of(new OpenWindows.Kept(folder, writer)), () -> writer.execute(closed));
+        WorkbenchWindow window = windows.make();
+        Thread.setDefaultUncaughtExceptionHandler(new ErrorReport(
+                () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getActiveWindow(),
+                window.view().journal()));
         window.setVisible(true);
         file.ifPresent(window.view().filing()::open);
         Words words = Words.of("recovery");
@@ -86,11 +80,7 @@ public final class Workbench {
 
     /** A window that is not shown yet. */
     public static WorkbenchWindow window(PreferenceStore preferences, Runnable closed) {
-        WorkbenchWindow[] made = new WorkbenchWindow[1];
-        Prompts prompts = new WindowPrompts(() -> made[0]);
-        Consumer<Desk> export = desk -> PackDialog.show(made[0], desk, prompts, preferences);
-        made[0] = new WorkbenchWindow(services(preferences, prompts), export, closed);
-        return made[0];
+        return new OpenWindows(preferences, Optional.empty(), closed).make();
     }
 
     /** What a workbench is built on in earnest. */
@@ -112,6 +102,7 @@ public final class Workbench {
                 preferences,
                 prompts,
                 reader,
-                EventQueue::invokeLater);
+                EventQueue::invokeLater,
+                new OpenDocuments());
     }
 }

@@ -21,7 +21,6 @@ import javax.swing.JRootPane;
 import javax.swing.RepaintManager;
 import org.ohmloom.workbench.bench.Studies;
 import org.ohmloom.workbench.command.Command;
-import org.ohmloom.workbench.command.PlainCommand;
 import org.ohmloom.workbench.desk.CalculationStatus;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.SilentPrompts;
@@ -33,8 +32,8 @@ import org.ohmloom.workbench.study.CurrentsPane;
 import org.ohmloom.workbench.study.DutyRangeStudy;
 import org.ohmloom.workbench.study.ReturnsPane;
 import org.ohmloom.workbench.study.Study;
-import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.window.HelpCommands;
+import org.ohmloom.workbench.window.WindowActions;
 import org.ohmloom.workbench.window.WindowTasks;
 import org.ohmloom.workbench.window.WorkbenchView;
 
@@ -128,13 +127,12 @@ public final class WorkbenchPictures {
         look.install();
         PreferenceStore preferences =
                 PreferenceStore.inMemory(Preferences.DEFAULT.withLook(look).withCautionsRead());
-        Command quit = new PlainCommand("quit", "Quit", "Close the program", Keys.menu('Q'), 'Q', () -> {});
         JRootPane root = new JRootPane();
         WorkbenchView[] made = new WorkbenchView[1];
         List<Command> help = HelpCommands.of(() -> null, () -> made[0], new ManualDesk(() -> root));
         made[0] = new WorkbenchView(
                 Workbench.services(preferences, new SilentPrompts()),
-                new WindowTasks(chosen -> {}, desk -> {}, () -> {}, quit, help));
+                new WindowTasks(chosen -> {}, desk -> {}, () -> {}, WindowActions.NONE, help));
         root.setJMenuBar(made[0].menus());
         root.setContentPane(made[0]);
         root.setSize(width, height);

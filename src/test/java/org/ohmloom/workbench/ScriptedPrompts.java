@@ -14,7 +14,7 @@ public final class ScriptedPrompts implements Prompts {
     public Optional<Path> target = Optional.empty();
     public Unsaved unsaved = Unsaved.CANCEL;
     public SideCopy sideCopy = SideCopy.CANCEL;
-    ChangedOnDisk changedOnDisk = ChangedOnDisk.CANCEL;
+    public ChangedOnDisk changedOnDisk = ChangedOnDisk.CANCEL;
 
     @Override
     public Optional<Path> fileToOpen(Optional<Path> folder) {
@@ -77,8 +77,8 @@ public final class ScriptedPrompts implements Prompts {
     }
 
     @Override
-    public ChangedOnDisk changedOnDisk(String sentence) {
-        asked.add("changed " + sentence);
+    public ChangedOnDisk changedOnDisk(String name, String sentence) {
+        asked.add("changed " + name + ": " + sentence);
         return changedOnDisk;
     }
 

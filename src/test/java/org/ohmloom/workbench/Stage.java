@@ -1,18 +1,19 @@
 package org.ohmloom.workbench;
 
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.workbench.command.Command;
-import org.ohmloom.workbench.command.PlainCommand;
 import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.OpenDocuments;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.manual.ManualDesk;
 import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
-import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.window.HelpCommands;
+import org.ohmloom.workbench.window.WindowActions;
 import org.ohmloom.workbench.window.WindowTasks;
 import org.ohmloom.workbench.window.WorkbenchView;
 
@@ -22,9 +23,15 @@ public final class Stage {
     public final ScriptedPrompts prompts = new ScriptedPrompts();
     public final PreferenceStore preferences = PreferenceStore.inMemory(Preferences.DEFAULT);
     public final WorkbenchView view;
+    private volatile Executor reader;
 
     public Stage() {
         this(results -> results);
+    }
+
+    /** A workbench beside others whose documents it knows. */
+    public Stage(OpenDocuments documents) {
+        view = OnEventThread.get(() -> make(results -> results, documents));
     }
 
     /**
@@ -33,12 +40,13 @@ public final class Stage {
      * @param changed what becomes of the results
      */
     public Stage(UnaryOperator<Analysis> changed) {
-        view = OnEventThread.get(() -> make(changed));
+        view = OnEventThread.get(() -> make(changed, new OpenDocuments()));
     }
 
-    private WorkbenchView make(UnaryOperator<Analysis> changed) {
+    private WorkbenchView make(UnaryOperator<Analysis> changed, OpenDocuments documents) {
         Look.LIGHT.install();
         Services own = Workbench.services(preferences, prompts);
+        reader = own.reader();
         Services services = new Services(
                 (question, cancel, soFar) -> changed.apply(
                         own.calculation().of(question, cancel, results -> soFar.accept(changed.apply(results)))),
@@ -47,10 +55,15 @@ public final class Stage {
                 own.preferences(),
                 own.prompts(),
                 own.reader(),
-                own.eventThread());
-        Command quit = new PlainCommand("quit", "Quit", "Close the program", Keys.menu('Q'), 'Q', () -> {});
+                own.eventThread(),
+                documents);
         List<Command> help = HelpCommands.of(() -> null, () -> null, new ManualDesk(() -> null));
-        return new WorkbenchView(services, new WindowTasks(look -> {}, desk -> {}, () -> {}, quit, help));
+        return new WorkbenchView(services, new WindowTasks(look -> {}, desk -> {}, () -> {}, WindowActions.NONE, help));
+    }
+
+    /** What reads files. */
+    public Executor reader() {
+        return reader;
     }
 
     public Desk desk() {

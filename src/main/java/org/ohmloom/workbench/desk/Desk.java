@@ -29,6 +29,7 @@ public final class Desk {
     private final LatestWins<Calculation.Question, Analysis> calculator;
     private final DutyRanges dutyRanges;
     private final Session.Listener listener = this::harnessChanged;
+    private final Session.Listener ofOriginal = (before, after) -> tell(Topic.DOCUMENT);
     private Optional<Document> document = Optional.empty();
     private Optional<Analysis> originalResults = Optional.empty();
     private Optional<Document> droppedCopy = Optional.empty();
@@ -144,8 +145,12 @@ public final class Desk {
 
     private void putDown(Optional<Document> changed) {
         document.ifPresent(before -> before.session().unlisten(listener));
+        document.flatMap(Document::original)
+                .ifPresent(before -> before.session().unlisten(ofOriginal));
         document = changed;
         document.ifPresent(now -> now.session().listen(listener));
+        // It may be edited in another window: then the copy cannot be kept as it is.
+        document.flatMap(Document::original).ifPresent(now -> now.session().listen(ofOriginal));
     }
 
     /** Whether a side copy lies on the desk: every edit goes to it, and the original stays as it is. */
@@ -188,7 +193,9 @@ public final class Desk {
      */
     public void keepSideCopy() {
         document.flatMap(Document::original).ifPresent(original -> {
-            document.orElseThrow().keepInOriginal();
+            Document copy = document.orElseThrow();
+            original.session().unlisten(ofOriginal);
+            copy.keepInOriginal();
             change(original);
             originalResults = Optional.empty();
         });

@@ -147,6 +147,24 @@ public final class Document {
         write(file, Optional.empty());
     }
 
+    /** What its file was when it was read or written last; empty when it lives in none. */
+    Optional<FileStamp> stamp() {
+        return stamp;
+    }
+
+    /** Takes over what is on disk as one step that can be undone, and counts as saved. */
+    void takeFromDisk(StoredHarness stored) {
+        session.apply(new Whole(Words.of("disk").get("step"), stored.harness()));
+        stamp = Optional.of(stored.stamp());
+        session.savedAs(stored.harness(), file().orElseThrow());
+    }
+
+    /** Counts as changed against what is on disk; saving replaces just that. */
+    void standAgainst(FileStamp onDisk) {
+        stamp = Optional.of(onDisk);
+        session.savedIsGone();
+    }
+
     private void write(Path file, Optional<FileStamp> expected) throws HarnessFileException {
         Harness written = session.current();
         stamp = Optional.of(HarnessFiles.write(file, written, expected));

@@ -9,6 +9,7 @@ import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Opens, saves and closes documents, asking what has to be asked. Files are read off the event thread; everything else
@@ -24,19 +25,50 @@ public final class Filing {
     private final PreferenceStore preferences;
     private final Executor reader;
     private final Executor eventThread;
+    private final OpenDocuments documents;
+    private final DiskWatch watch;
+    private Runnable compare = () -> {};
 
     /**
      * Filing at a desk.
      *
-     * @param reader      runs the reading of a file
-     * @param eventThread brings its result back
+     * @param services prompts, preferences, what reads files and what lies on the desks of other windows
      */
-    public Filing(Desk desk, Prompts prompts, PreferenceStore preferences, Executor reader, Executor eventThread) {
+    public Filing(Desk desk, Services services) {
         this.desk = desk;
-        this.prompts = prompts;
-        this.preferences = preferences;
-        this.reader = reader;
-        this.eventThread = eventThread;
+        this.prompts = services.prompts();
+        this.preferences = services.preferences();
+        this.reader = services.reader();
+        this.eventThread = services.eventThread();
+        this.documents = services.documents();
+        this.watch = new DiskWatch(desk, prompts, reader, eventThread);
+        documents.add(desk);
+    }
+
+    /** Whether the file of the document is still what it was. */
+    public DiskWatch watch() {
+        return watch;
+    }
+
+    /** Shows what differs from the file by this when a person asks for it. */
+    public void compareBy(Runnable comparing) {
+        compare = comparing;
+    }
+
+    /** Puts a document on the desk that lies on that of another window: both show the same one from then on. */
+    public void share(Document open) {
+        put(open, Words.of("windows").get("shared", open.name()));
+    }
+
+    /** Whether the document lies on the desk of another window too. */
+    public boolean isElsewhere() {
+        return documents.isElsewhere(desk);
+    }
+
+    /** Leaves the document as it is and counts the desk out: its window is gone. */
+    public void leave() {
+        documents.remove(desk);
+        desk.close();
     }
 
     /** Asks which file to open and opens it. */
@@ -110,7 +142,7 @@ public final class Filing {
             return false;
         }
         Optional<Document> document = desk.document();
-        if (document.isEmpty() || !document.get().session().isChanged()) {
+        if (document.isEmpty() || !document.get().session().isChanged() || isElsewhere()) {
             return true;
         }
         return switch (prompts.unsavedChanges(document.get().name())) {
@@ -145,6 +177,12 @@ public final class Filing {
 
     private void read(Path file) {
         Path full = file.toAbsolutePath().normalize();
+        Optional<Document> elsewhere = documents.of(full, desk);
+        if (elsewhere.isPresent()) {
+            share(elsewhere.get());
+            remember(full);
+            return;
+        }
         load(
                 () -> Document.read(full),
                 opened -> remember(full),
@@ -185,10 +223,18 @@ public final class Filing {
         try {
             writing.write();
         } catch (FileChangedException changed) {
-            return switch (prompts.changedOnDisk(changed.getMessage())) {
+            return switch (prompts.changedOnDisk(document.name(), changed.getMessage())) {
+                case REPLACE -> {
+                    document.standAgainst(changed.found());
+                    yield write(document, document::save);
+                }
                 case SAVE_UNDER_ANOTHER_NAME -> saveAs();
-                case OPEN_FROM_DISK -> {
-                    document.file().ifPresent(this::read);
+                case READ_AGAIN -> {
+                    watch.readAgain();
+                    yield false;
+                }
+                case COMPARE -> {
+                    compare.run();
                     yield false;
                 }
                 case CANCEL -> false;

@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -20,6 +20,8 @@ import org.ohmloom.analysis.Cancel;
  * @param <O> what comes of it
  */
 public final class LatestWins<I, O> {
+
+    private static final int IDLE_SECONDS = 20;
 
     private final Work<I, O> work;
     private final Duration pause;
@@ -66,11 +68,15 @@ public final class LatestWins<I, O> {
         this.pause = pause;
         this.delivery = delivery;
         this.receiver = receiver;
-        this.worker = Executors.newSingleThreadScheduledExecutor(task -> {
+        ScheduledThreadPoolExecutor one = new ScheduledThreadPoolExecutor(1, task -> {
             Thread thread = new Thread(task, name);
             thread.setDaemon(true);
             return thread;
         });
+        // The threads of a window that is closed go with it.
+        one.setKeepAliveTime(IDLE_SECONDS, TimeUnit.SECONDS);
+        one.allowCoreThreadTimeOut(true);
+        this.worker = one;
     }
 
     /** Asks; whatever was asked before is stopped and will not be delivered. */

@@ -15,8 +15,13 @@ public interface Prompts {
 
     /** What to do when a file was changed on disk by somebody else. */
     enum ChangedOnDisk {
+        /** Write over it; what is there stays beside it as a backup. */
+        REPLACE,
         SAVE_UNDER_ANOTHER_NAME,
-        OPEN_FROM_DISK,
+        /** Take over what is on disk, as a step that can be undone. */
+        READ_AGAIN,
+        /** Show what differs before deciding. */
+        COMPARE,
         CANCEL
     }
 
@@ -58,7 +63,7 @@ public interface Prompts {
     SideCopy sideCopy(Document copy);
 
     /** What to do now that saving was refused. */
-    ChangedOnDisk changedOnDisk(String sentence);
+    ChangedOnDisk changedOnDisk(String name, String sentence);
 
     /** Says in one plain sentence what did not work. */
     void problem(String title, String sentence);

@@ -16,6 +16,7 @@ import org.ohmloom.workbench.settings.PreferenceStore;
  * @param prompts     how the person is asked
  * @param reader      runs the reading of files
  * @param eventThread runs a task on the event thread
+ * @param documents   what lies on the desks of all windows
  */
 public record Services(
         Calculation calculation,
@@ -24,4 +25,11 @@ public record Services(
         PreferenceStore preferences,
         Prompts prompts,
         Executor reader,
-        Executor eventThread) {}
+        Executor eventThread,
+        OpenDocuments documents) {
+
+    /** The same for a window of its own, which asks in its own dialogs. */
+    public Services asking(Prompts other) {
+        return new Services(calculation, layout, painter, preferences, other, reader, eventThread, documents);
+    }
+}

@@ -57,7 +57,7 @@ public final class SilentPrompts implements Prompts {
     }
 
     @Override
-    public ChangedOnDisk changedOnDisk(String sentence) {
+    public ChangedOnDisk changedOnDisk(String name, String sentence) {
         return ChangedOnDisk.CANCEL;
     }
 

@@ -51,7 +51,7 @@ public final class Recovery {
     }
 
     /**
-     * Looks for snapshots and asks about each until one is restored.
+     * Looks for snapshots and asks about each until one is restored; what two windows kept of one harness is asked about once.
      *
      * @param open    puts a restored document on the desk
      * @param compare shows what differs from the saved state
@@ -61,7 +61,7 @@ public final class Recovery {
         worker.execute(() -> {
             List<RecoverySnapshot> left = new ArrayList<>();
             for (RecoverySnapshot each : folder.left()) {
-                if (folder.differs(each)) {
+                if (folder.differs(each) && left.stream().noneMatch(later -> folder.isSame(later, each))) {
                     left.add(each);
                 } else {
                     folder.forget(each.key());

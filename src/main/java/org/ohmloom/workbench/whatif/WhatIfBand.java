@@ -52,7 +52,8 @@ public final class WhatIfBand extends JPanel {
     private void refresh() {
         boolean copy = whatIf.copy().isPresent();
         whatIf.copy().flatMap(Document::original).ifPresent(original -> {
-            title.setText(words.get("band", original.name()));
+            boolean moved = whatIf.copy().filter(open -> !open.canBeKept()).isPresent();
+            title.setText(words.get(moved ? "band.moved" : "band", original.name()));
             title.setToolTipText(title.getText());
             effect.setText(WhatIfText.of(whatIf, words));
             effect.setToolTipText(effect.getText());

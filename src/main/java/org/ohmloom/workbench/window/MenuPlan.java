@@ -48,7 +48,11 @@ final class MenuPlan {
                             "compare-file",
                             "compare-saved",
                             LINE,
+                            "new-window",
+                            "same-in-window",
+                            LINE,
                             "close-file",
+                            "close-window",
                             "quit")),
             new Menu(
                     "Edit",

@@ -174,14 +174,22 @@ public final class WindowPrompts implements Prompts {
     }
 
     @Override
-    public ChangedOnDisk changedOnDisk(String sentence) {
+    public ChangedOnDisk changedOnDisk(String name, String sentence) {
+        Words words = Words.of("disk");
         int answer = ask(
-                "The file was changed by somebody else",
-                sentence,
-                List.of("Save under another name", "Open the file from disk", "Cancel"));
+                words.get("save.title", name),
+                words.get("save", sentence),
+                List.of(
+                        words.get("compare"),
+                        words.get("save.replace"),
+                        words.get("read-again"),
+                        words.get("save.other-name"),
+                        words.get("save.cancel")));
         return switch (answer) {
-            case 0 -> ChangedOnDisk.SAVE_UNDER_ANOTHER_NAME;
-            case 1 -> ChangedOnDisk.OPEN_FROM_DISK;
+            case 0 -> ChangedOnDisk.COMPARE;
+            case 1 -> ChangedOnDisk.REPLACE;
+            case 2 -> ChangedOnDisk.READ_AGAIN;
+            case 3 -> ChangedOnDisk.SAVE_UNDER_ANOTHER_NAME;
             default -> ChangedOnDisk.CANCEL;
         };
     }

@@ -12,8 +12,8 @@ import org.ohmloom.workbench.settings.Look;
  * @param looks    puts a look on
  * @param export   asks how to write the build pack and writes it
  * @param cautions shows all cautions
- * @param quit     closes the program
+ * @param actions  opens and closes windows
  * @param help     commands that show something in a dialog
  */
 public record WindowTasks(
-        Consumer<Look> looks, Consumer<Desk> export, Runnable cautions, Command quit, List<Command> help) {}
+        Consumer<Look> looks, Consumer<Desk> export, Runnable cautions, WindowActions actions, List<Command> help) {}

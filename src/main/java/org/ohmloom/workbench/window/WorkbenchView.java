@@ -116,8 +116,7 @@ public final class WorkbenchView extends JPanel {
         reader = services.reader();
         desk = new Desk(services.calculation(), services.eventThread());
         takeUpUnits(services.preferences());
-        filing =
-                new Filing(desk, services.prompts(), services.preferences(), services.reader(), services.eventThread());
+        filing = new Filing(desk, services);
         layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
         toolbox = new Toolbox(desk, layout, services.painter());
         Samples samples = new Samples(services.painter());
@@ -173,7 +172,10 @@ public final class WorkbenchView extends JPanel {
         add(start, "start");
         WhatIfBand band = new WhatIfBand(
                 whatIf, List.of(book.get("study-what-if"), book.get("keep-side-copy"), book.get("drop-side-copy")));
-        add(work(services.preferences(), band, windows), "work");
+        filing.compareBy(() -> book.get("compare-saved").run());
+        DiskBand disk = new DiskBand(
+                desk, filing.watch(), () -> book.get("compare-saved").run());
+        add(work(services.preferences(), List.of(disk, band), windows), "work");
         desk.listen(topic -> {
             if (topic == Topic.DOCUMENT) {
                 showCard();
@@ -251,7 +253,8 @@ public final class WorkbenchView extends JPanel {
         Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
         all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));
         all.addAll(revisions);
-        all.addAll(List.of(new CloseFile(bench), windows.quit()));
+        all.add(new CloseFile(bench));
+        all.addAll(WindowCommands.of(windows.actions(), desk));
         all.addAll(List.of(new Undo(bench), new Redo(bench)));
         all.addAll(PersonalCommands.of(
                 () -> this,
@@ -294,11 +297,11 @@ public final class WorkbenchView extends JPanel {
         return targets;
     }
 
-    private JPanel work(PreferenceStore preferences, WhatIfBand band, WindowTasks windows) {
+    private JPanel work(PreferenceStore preferences, List<JComponent> bands, WindowTasks windows) {
         JPanel work = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
         work.add(new ToolBar(book, desk), "growx, wmin 0");
         work.add(new CautionBanner(preferences, windows.cautions()), "growx, wmin 0");
-        work.add(band, "growx, wmin 0");
+        bands.forEach(band -> work.add(band, "growx, wmin 0"));
         work.add(new FirstStepBanner(desk, book.get("new-guided")), "growx, wmin 0");
         work.add(views(), "grow, push, wmin 0");
         work.add(

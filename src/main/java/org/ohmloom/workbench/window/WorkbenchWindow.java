@@ -8,15 +8,12 @@ import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.Window;
-import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
-import org.ohmloom.workbench.command.Command;
-import org.ohmloom.workbench.command.PlainCommand;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Services;
@@ -26,7 +23,7 @@ import org.ohmloom.workbench.settings.Appearance;
 import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.widget.AppIcon;
-import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.words.Words;
 
 /** The window: its title, its place on the screen, and the question before it closes. */
 public final class WorkbenchWindow extends JFrame {
@@ -38,20 +35,20 @@ public final class WorkbenchWindow extends JFrame {
     private final transient PreferenceStore preferences;
     private final transient Runnable closed;
     private final WorkbenchView view;
+    private final transient FileDrop drop;
 
     /**
      * A window, not shown yet.
      *
      * @param services what it is built on; its prompts are made for it
      * @param export   asks how to write the build pack and writes it
+     * @param around   opens other windows and closes them all
      * @param closed   called once when the window is gone
      */
-    public WorkbenchWindow(Services services, Consumer<Desk> export, Runnable closed) {
+    public WorkbenchWindow(Services services, Consumer<Desk> export, WindowActions around, Runnable closed) {
         super("Ohmloom");
         this.preferences = services.preferences();
         this.closed = closed;
-        Command quit =
-                new PlainCommand("quit", "Quit", "Close the program", Keys.menu(KeyEvent.VK_Q), 'Q', this::askToClose);
         ManualDesk manual = new ManualDesk(() -> this);
         this.view = new WorkbenchView(
                 services,
@@ -59,19 +56,25 @@ public final class WorkbenchWindow extends JFrame {
                         this::putOn,
                         export,
                         () -> TextDialogs.cautions(this),
-                        quit,
+                        around.closing(this::askToClose),
                         HelpCommands.of(() -> this, this::view, manual)));
         manual.listen(() -> view.book().get("help-here").keys());
+        this.drop = new FileDrop(view.filing()::open, around.open());
         setName("workbench");
         setIconImages(AppIcon.images());
         setJMenuBar(view.menus());
         setContentPane(view);
-        view.setTransferHandler(new FileDrop(view.filing()::open));
+        drop.takeOver(view);
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent event) {
                 askToClose();
+            }
+
+            @Override
+            public void windowActivated(WindowEvent event) {
+                view.filing().watch().look();
             }
         });
         view.desk().listen(topic -> {
@@ -79,7 +82,8 @@ public final class WorkbenchWindow extends JFrame {
                 showTitle();
             }
         });
-        onSystemQuit();
+        services.documents().listen(view.desk(), this::showTitle);
+        onSystemQuit(around.quit());
         place();
     }
 
@@ -139,30 +143,37 @@ public final class WorkbenchWindow extends JFrame {
                 other.view.takeUpUnits(preferences);
             }
         }
+        // A look gives fields and lists drop targets of their own again.
+        drop.takeOver(view);
     }
 
     private void showTitle() {
         Optional<Document> document = view.desk().document();
         boolean changed = document.filter(open -> open.session().isChanged()).isPresent();
-        setTitle(document.map(open -> (changed ? "*" : "") + open.name() + " – Ohmloom")
+        String key = view.filing().isElsewhere() ? "title.elsewhere" : "title";
+        setTitle(document.map(open -> Words.of("windows").get(key, (changed ? "*" : "") + open.name()))
                 .orElse("Ohmloom"));
         getRootPane().putClientProperty("Window.documentModified", changed);
     }
 
-    private void onSystemQuit() {
+    private static void onSystemQuit(Runnable quit) {
         if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_QUIT_HANDLER)) {
             Desktop.getDesktop().setQuitHandler((event, response) -> {
                 response.cancelQuit();
-                askToClose();
+                quit.run();
             });
         }
     }
 
-    private void askToClose() {
-        if (view.lists().commit() && view.filing().mayLeave()) {
-            preferences.change(before -> before.withWindow(getBounds(), view.dividerPlaces()));
-            dispose();
-            closed.run();
+    /** Closes the window unless a person wants to stay. Whether it is closed. */
+    public boolean askToClose() {
+        if (!view.lists().commit() || !view.filing().mayLeave()) {
+            return false;
         }
+        preferences.change(before -> before.withWindow(getBounds(), view.dividerPlaces()));
+        view.filing().leave();
+        dispose();
+        closed.run();
+        return true;
     }
 }

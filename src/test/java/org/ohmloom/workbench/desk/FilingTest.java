@@ -2,15 +2,19 @@ package org.ohmloom.workbench.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.EventQueue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
@@ -69,6 +73,124 @@ class FilingTest {
         assertTrue(stage.prompts.asked.get(0).startsWith("changed "), stage.prompts.asked.toString());
         assertTrue(OnEventThread.get(
                 () -> stage.desk().document().orElseThrow().session().isChanged()));
+    }
+
+    @Test
+    void whenSavingIsRefusedMineMayReplaceTheOtherWhichStaysBesideIt() throws IOException {
+        Path file = saved();
+        edit();
+        String other = Files.readString(file).replace("Two-load teaching harness", "Changed by another");
+        Files.writeString(file, other);
+        stage.prompts.changedOnDisk = Prompts.ChangedOnDisk.REPLACE;
+        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(Files.readString(file).contains("\"gauge\": \"6 mm2\""));
+        assertEquals(other, Files.readString(file.resolveSibling(file.getFileName() + ".bak")));
+        assertTrue(stage.prompts.asked.get(0).startsWith("changed mine"), stage.prompts.asked.toString());
+    }
+
+    @Test
+    void aFileChangedOnDiskIsNoticedWhenLookedAtAndReadAgainAsAStepThatCanBeUndone() throws IOException {
+        Path file = saved();
+        DiskWatch watch = stage.view.filing().watch();
+        look();
+        assertEquals(DiskWatch.Standing.SAME, watch.standing());
+        edit();
+        Harness mine = stage.desk().harness().orElseThrow();
+        Files.writeString(file, Files.readString(file).replace("Two-load teaching harness", "Changed by another"));
+        look();
+        OnEventThread.await("the notice", () -> watch.standing() == DiskWatch.Standing.CHANGED);
+        assertSame(mine, stage.desk().harness().orElseThrow(), "noticing changes nothing");
+
+        OnEventThread.run(watch::readAgain);
+        OnEventThread.await("the file read again", () -> watch.standing() == DiskWatch.Standing.SAME);
+        Document document = stage.desk().document().orElseThrow();
+        assertEquals("Changed by another", document.harness().titleBlock().title());
+        assertFalse(document.session().isChanged());
+        OnEventThread.run(() -> document.session().undo());
+        assertSame(mine, document.harness(), "what was edited is one step back");
+        assertTrue(document.session().isChanged());
+        assertTrue(OnEventThread.get(() -> stage.view.filing().save()), "the file was read, so it may be replaced");
+        assertEquals(List.of(), stage.prompts.asked);
+    }
+
+    @Test
+    void keepingMineCountsAsAChangeAndSavesOverTheOtherWithoutAskingAgain() throws IOException {
+        Path file = saved();
+        DiskWatch watch = stage.view.filing().watch();
+        Files.writeString(file, Files.readString(file).replace("Two-load teaching harness", "Changed by another"));
+        look();
+        OnEventThread.await("the notice", () -> watch.standing() == DiskWatch.Standing.CHANGED);
+        OnEventThread.run(watch::keepMine);
+        assertEquals(DiskWatch.Standing.SAME, watch.standing());
+        assertTrue(OnEventThread.get(
+                () -> stage.desk().document().orElseThrow().session().isChanged()));
+        look();
+        assertEquals(DiskWatch.Standing.SAME, watch.standing(), "asked once");
+        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(Files.readString(file).contains("Two-load teaching harness"));
+
+        Files.delete(file);
+        look();
+        OnEventThread.await("the notice", () -> watch.standing() == DiskWatch.Standing.GONE);
+        OnEventThread.run(watch::keepMine);
+        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(Files.exists(file));
+        assertEquals(List.of(), stage.prompts.asked);
+    }
+
+    /** Looks and waits until what was found is there: reading is done in the order it is asked for. */
+    private void look() {
+        AtomicBoolean looked = new AtomicBoolean();
+        OnEventThread.run(() -> {
+            stage.view.filing().watch().look();
+            stage.reader().execute(() -> EventQueue.invokeLater(() -> looked.set(true)));
+        });
+        OnEventThread.await("a look at the disk", looked::get);
+    }
+
+    @Test
+    void aFileOpenInAnotherWindowIsTheSameDocumentThereAndNothingIsLost() throws IOException {
+        Path file = saved();
+        OpenDocuments documents = new OpenDocuments();
+        Stage one = new Stage(documents);
+        Stage other = new Stage(documents);
+        OnEventThread.run(() -> one.view.filing().open(file));
+        OnEventThread.await("the file", () -> one.desk().document().isPresent());
+        OnEventThread.run(() -> one.desk().apply(TypedEdits.conductor(List.of(new WireId("W4")), "6")));
+        OnEventThread.run(() -> other.view.filing().open(file));
+        assertSame(one.desk().document().orElseThrow(), other.desk().document().orElseThrow());
+        assertTrue(
+                other.desk().message().contains("another window"), other.desk().message());
+
+        OnEventThread.run(() -> other.view.book().get("undo").run());
+        assertFalse(one.desk().document().orElseThrow().session().isChanged(), "undone in one, undone in both");
+        OnEventThread.run(() -> other.view.book().get("redo").run());
+        assertTrue(OnEventThread.get(() -> other.view.filing().close()), "the other window still holds the changes");
+        assertEquals(List.of(), other.prompts.asked);
+        assertTrue(one.desk().document().orElseThrow().session().isChanged());
+        assertFalse(OnEventThread.get(() -> one.view.filing().close()), "the last window asks");
+        assertEquals(List.of("unsaved mine"), one.prompts.asked);
+    }
+
+    @Test
+    void aSideCopyWhoseOriginalIsEditedInAnotherWindowCannotBeKeptUntilThatIsTakenBack() throws IOException {
+        Path file = saved();
+        OpenDocuments documents = new OpenDocuments();
+        Stage one = new Stage(documents);
+        Stage other = new Stage(documents);
+        OnEventThread.run(() -> one.view.filing().open(file));
+        OnEventThread.await("the file", () -> one.desk().document().isPresent());
+        OnEventThread.run(() -> {
+            other.view.filing().open(file);
+            one.view.book().get("begin-side-copy").run();
+            one.desk().apply(TypedEdits.conductor(List.of(new WireId("W4")), "6"));
+        });
+        assertTrue(one.view.book().get("keep-side-copy").isEnabled());
+        OnEventThread.run(() -> other.desk().apply(TypedEdits.conductor(List.of(new WireId("W5")), "4")));
+        assertFalse(one.view.book().get("keep-side-copy").isEnabled());
+        OnEventThread.run(() -> other.view.book().get("undo").run());
+        OnEventThread.run(() -> one.view.book().get("keep-side-copy").run());
+        assertEquals(one.desk().harness().orElseThrow(), other.desk().harness().orElseThrow(), "kept for both windows");
     }
 
     @Test

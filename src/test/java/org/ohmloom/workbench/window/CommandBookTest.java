@@ -39,6 +39,9 @@ class CommandBookTest {
             compare-file | Compare with a file… |
             compare-saved | Changes since saved |
             close-file | Close | Ctrl+W
+            new-window | New window | Ctrl+Alt+N
+            same-in-window | Same harness in a new window |
+            close-window | Close window | Ctrl+Shift+W
             quit | Quit | Ctrl+Q
             undo | Undo | Ctrl+Z
             redo | Redo | Ctrl+Shift+Z

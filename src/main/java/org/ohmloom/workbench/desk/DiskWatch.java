@@ -1,0 +1,134 @@
+package org.ohmloom.workbench.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import org.ohmloom.store.FileStamp;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.store.StoredHarness;
+
+/**
+ * Whether the file of the document on a desk is still what it was when it was read or written. Looked at when it is asked
+ * to, off the event thread; everything else belongs to it.
+ */
+public final class DiskWatch {
+
+    /** How the file stands. */
+    public enum Standing {
+        /** As it was, or nobody has looked yet, or the document lives in no file. */
+        SAME,
+        /** Somebody else wrote to it. */
+        CHANGED,
+        /** It is not there any more. */
+        GONE
+    }
+
+    private final Desk desk;
+    private final Prompts prompts;
+    private final Executor reader;
+    private final Executor eventThread;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Standing standing = Standing.SAME;
+    private Optional<Found> latest = Optional.empty();
+    private Optional<Found> accepted = Optional.empty();
+
+    /**
+     * What was found.
+     *
+     * @param document the document
+     * @param expected what its file was
+     * @param now      what it is; empty when it is gone
+     */
+    private record Found(Document document, FileStamp expected, Optional<FileStamp> now) {}
+
+    /**
+     * A watch.
+     *
+     * @param reader      runs the reading of a file
+     * @param eventThread brings its result back
+     */
+    public DiskWatch(Desk desk, Prompts prompts, Executor reader, Executor eventThread) {
+        this.desk = desk;
+        this.prompts = prompts;
+        this.reader = reader;
+        this.eventThread = eventThread;
+        desk.listen(topic -> {
+            if (topic == Topic.DOCUMENT) {
+                settle();
+            }
+        });
+    }
+
+    /** Calls a listener when the standing changes. */
+    public void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    public Standing standing() {
+        return standing;
+    }
+
+    /** Looks at the file; listeners hear of it when it stands otherwise. A side copy lives in no file. */
+    public void look() {
+        Optional<Path> file = desk.document().flatMap(Document::file);
+        Optional<FileStamp> expected = desk.document().flatMap(Document::stamp);
+        if (file.isPresent() && expected.isPresent()) {
+            Document open = desk.document().orElseThrow();
+            reader.execute(() -> {
+                Found found = new Found(open, expected.get(), HarnessFiles.stamp(file.get()));
+                eventThread.execute(() -> {
+                    latest = Optional.of(found);
+                    settle();
+                });
+            });
+        }
+    }
+
+    /** Reads the file again as one step that can be undone; what was edited meanwhile is behind that step. */
+    public void readAgain() {
+        desk.document().ifPresent(open -> open.file().ifPresent(file -> reader.execute(() -> readAgain(open, file))));
+    }
+
+    private void readAgain(Document open, Path file) {
+        try {
+            StoredHarness stored = HarnessFiles.readStored(file);
+            eventThread.execute(() -> {
+                if (desk.document().equals(Optional.of(open))) {
+                    open.takeFromDisk(stored);
+                }
+            });
+        } catch (HarnessFileException unreadable) {
+            eventThread.execute(
+                    () -> prompts.problem("The file was not read again", String.valueOf(unreadable.getMessage())));
+        }
+    }
+
+    /** Keeps what is in the window: it counts as changed, and saving it replaces what is on disk now. */
+    public void keepMine() {
+        if (standing != Standing.SAME) {
+            Found found = latest.orElseThrow();
+            accepted = latest;
+            found.document().standAgainst(found.now().orElse(found.expected()));
+        }
+    }
+
+    private void settle() {
+        Optional<Found> holds = latest.filter(found -> desk.document().equals(Optional.of(found.document())))
+                .filter(found -> found.document().stamp().equals(Optional.of(found.expected())))
+                .filter(found -> !accepted.equals(Optional.of(found)));
+        Standing now = holds.map(DiskWatch::standing).orElse(Standing.SAME);
+        if (now != standing) {
+            standing = now;
+            listeners.forEach(Runnable::run);
+        }
+    }
+
+    private static Standing standing(Found found) {
+        return found.now()
+                .map(stamp -> stamp.sameContent(found.expected()) ? Standing.SAME : Standing.CHANGED)
+                .orElse(Standing.GONE);
+    }
+}
