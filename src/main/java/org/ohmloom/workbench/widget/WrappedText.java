@@ -34,6 +34,13 @@ public final class WrappedText extends JTextArea {
         });
     }
 
+    /** It takes nothing that is dropped, so what lies behind it may. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setDropTarget(null);
+    }
+
     /**
      * A text.
      *
