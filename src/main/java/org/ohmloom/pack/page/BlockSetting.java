@@ -238,7 +238,7 @@ final class BlockSetting {
     }
 
     private void beside(Block.Beside beside) {
-        Scene picture = beside.picture();
+        Scene picture = onOnePage(beside.picture());
         double left = Math.max(BESIDE_LEAST_MM, picture.widthMm()) + BESIDE_GAP_MM;
         List<Mark> marks = new ArrayList<>();
         double y = 0;
