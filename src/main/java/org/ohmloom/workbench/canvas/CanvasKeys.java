@@ -29,7 +29,7 @@ final class CanvasKeys {
         bind(canvas, KeyEvent.VK_SUBTRACT, "smaller-pad", () -> canvas.zoom(-1));
         bind(canvas, KeyEvent.VK_ENTER, "enter", () -> canvas.tool().enter());
         bind(canvas, KeyEvent.VK_ESCAPE, "nothing", () -> {
-            if (!canvas.tool().cancel()) {
+            if (!canvas.tool().escape()) {
                 picking.picked(List.of());
             }
         });

@@ -51,9 +51,14 @@ public interface CanvasTool {
         return false;
     }
 
-    /** Escape: ends what is under way without a change; whether anything was. */
+    /** Ends what is under way without a change; whether anything was. */
     default boolean cancel() {
         return false;
+    }
+
+    /** Escape; whether it was of use, otherwise nothing is selected from then on. */
+    default boolean escape() {
+        return cancel();
     }
 
     /** Another scene is shown. */

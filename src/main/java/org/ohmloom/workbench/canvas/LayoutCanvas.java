@@ -242,6 +242,17 @@ public final class LayoutCanvas extends SceneCanvas {
         });
     }
 
+    /** Brings a point of the scene into view, if it is not there. */
+    public void reveal(Point at) {
+        java.awt.geom.Point2D here = transform.toScreen(at);
+        double margin = UIScale.scale(24);
+        double dx = Math.max(0, margin - here.getX()) - Math.max(0, here.getX() - (getWidth() - margin));
+        double dy = Math.max(0, margin - here.getY()) - Math.max(0, here.getY() - (getHeight() - margin));
+        if (dx != 0 || dy != 0) {
+            pan(dx, dy);
+        }
+    }
+
     /** What lies under a pixel, topmost first. */
     public List<String> under(int xPx, int yPx) {
         Point point = transform.toScene(xPx, yPx);

@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JComponent;
+import javax.swing.KeyStroke;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Reveal;
 import org.ohmloom.workbench.words.Words;
 
-/** The commands of the tools: every tool by itself, the grid, and selecting everything. */
+/** The commands of drawing: every tool by itself, the grid, copying, arranging, and selecting everything. */
 public final class DrawingCommands {
 
     /** The letter of each tool: alone on the layout, with Ctrl and Shift anywhere. */
@@ -18,7 +19,7 @@ public final class DrawingCommands {
             "select", KeyEvent.VK_A,
             "lasso", KeyEvent.VK_L,
             "component", KeyEvent.VK_C,
-            "connector", KeyEvent.VK_K,
+            "connector", KeyEvent.VK_X,
             "breakout", KeyEvent.VK_B,
             "ground", KeyEvent.VK_G,
             "segment", KeyEvent.VK_E,
@@ -26,23 +27,48 @@ public final class DrawingCommands {
             "splice", KeyEvent.VK_J,
             "zone", KeyEvent.VK_O);
 
+    private static final int HANG = KeyEvent.VK_H;
+
     private DrawingCommands() {}
 
     /** The commands; the keys that hold on the layout alone are put on it. */
     public static List<Command> of(Toolbox box) {
         List<Command> all = new ArrayList<>();
         for (String key : box.keys()) {
-            all.add(new TakeTool(box, key).withKeys(Keys.menuShift(LETTERS.get(key))));
-            onLayout(box, LETTERS.get(key), "tool-" + key, () -> box.take(key));
+            int letter = LETTERS.getOrDefault(key, HANG);
+            all.add(new TakeTool(box, key).withKeys(Keys.menuShift(letter)));
+            onLayout(box, Keys.plain(letter), "tool-" + key, () -> box.take(key));
         }
         all.add(new SwitchGrid(box).withKeys(Keys.menuShift(KeyEvent.VK_R)));
-        all.add(new SelectAll(box));
-        Keys.bind(box.canvas(), JComponent.WHEN_FOCUSED, Keys.menu(KeyEvent.VK_A), "select-all", box::selectAll);
+        all.addAll(copying(box));
+        for (Arranging each : Arranging.values()) {
+            all.add(new OnSelection(box, each.id(), each.least(), () -> box.arrange(each)));
+        }
+        all.add(new OnSelection(box, "select-all", 0, () -> {
+            Reveal.inFront(box.canvas()).requestFocusInWindow();
+            box.selectAll();
+        }));
+        onLayout(box, Keys.menu(KeyEvent.VK_A), "select-all", box::selectAll);
+        onLayout(box, Keys.plain(KeyEvent.VK_DELETE), "take-out", box::takeOut);
         return all;
     }
 
-    private static void onLayout(Toolbox box, int key, String name, Runnable task) {
-        Keys.bind(box.canvas(), JComponent.WHEN_FOCUSED, Keys.plain(key), name, task);
+    /** The keys of copying hold on the layout alone: in texts and lists they copy those. */
+    private static List<Command> copying(Toolbox box) {
+        Copying copying = box.copying();
+        onLayout(box, Keys.menu(KeyEvent.VK_X), "board-cut", copying::cut);
+        onLayout(box, Keys.menu(KeyEvent.VK_C), "board-copy", copying::copy);
+        onLayout(box, Keys.menu(KeyEvent.VK_V), "board-paste", copying::paste);
+        onLayout(box, Keys.menu(KeyEvent.VK_D), "duplicate", copying::duplicate);
+        return List.of(
+                new OnSelection(box, "board-cut", 1, copying::cut),
+                new OnSelection(box, "board-copy", 1, copying::copy),
+                new OnSelection(box, "board-paste", 0, copying::paste),
+                new OnSelection(box, "duplicate", 1, copying::duplicate));
+    }
+
+    private static void onLayout(Toolbox box, KeyStroke keys, String name, Runnable task) {
+        Keys.bind(box.canvas(), JComponent.WHEN_FOCUSED, keys, name, task);
     }
 
     /** A command of the drawing words, ready while a harness is open. */
@@ -120,19 +146,31 @@ public final class DrawingCommands {
         }
     }
 
-    /** Selects everything on the layout. */
-    private static final class SelectAll extends OnBoard {
+    /** Does something with what is selected. */
+    private static final class OnSelection extends OnBoard {
         private static final long serialVersionUID = 1L;
 
-        SelectAll(Toolbox box) {
-            super(box, "select-all");
+        private final int least;
+        private final transient Runnable task;
+
+        OnSelection(Toolbox box, String id, int least, Runnable task) {
+            super(box, id);
+            this.least = least;
+            this.task = task;
             refresh();
         }
 
         @Override
         public void run() {
-            Reveal.inFront(box().canvas()).requestFocusInWindow();
-            box().selectAll();
+            task.run();
+        }
+
+        @Override
+        public void refresh() {
+            super.refresh();
+            if (isEnabled() && box().easel().selected().size() < least) {
+                setReady(false, box().easel().words().get("select-more", String.valueOf(least)));
+            }
         }
     }
 }

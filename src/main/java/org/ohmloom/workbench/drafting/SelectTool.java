@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.BoardPlaces;
+import org.ohmloom.draw.Point;
 import org.ohmloom.model.Position;
 import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.canvas.Clicking;
@@ -27,6 +28,7 @@ import org.ohmloom.workbench.widget.Tone;
 final class SelectTool implements DrawingTool {
 
     private static final double LEVEL_PX = 5;
+    private static final double HANG_PX = 8;
     private static final int FAR = 5;
 
     private final Easel easel;
@@ -35,6 +37,15 @@ final class SelectTool implements DrawingTool {
     private Optional<PickedArea> area = Optional.empty();
     private Optional<Drag> drag = Optional.empty();
     private Optional<Drag> dropped = Optional.empty();
+    private Optional<Carried> carried = Optional.empty();
+
+    /**
+     * Things without a place that are carried to a breakout.
+     *
+     * @param ids their ids
+     * @param at  where the pointer is in the scene
+     */
+    private record Carried(Set<String> ids, Point at) {}
 
     /** A move under way. */
     private static final class Drag {
@@ -94,7 +105,7 @@ final class SelectTool implements DrawingTool {
         if (pressedAt == null) {
             return;
         }
-        if (drag.isEmpty() && area.isEmpty()) {
+        if (drag.isEmpty() && area.isEmpty() && carried.isEmpty()) {
             if (!at.isDragFrom(pressedAt)) {
                 return;
             }
@@ -102,6 +113,7 @@ final class SelectTool implements DrawingTool {
         }
         area.ifPresent(each -> each.to(at.scene()));
         drag.ifPresent(each -> move(each, pressedAt, at));
+        carried = carried.map(each -> new Carried(each.ids(), at.scene()));
         easel.canvas().repaint();
     }
 
@@ -114,6 +126,9 @@ final class SelectTool implements DrawingTool {
                 .filter(id -> selected.contains(id))
                 .findFirst()
                 .or(() -> here.stream().limit(1).filter(known::has).findFirst()));
+        if (held.isEmpty() && places.isPresent() && isUnplaced(here, selected, start)) {
+            return;
+        }
         if (held.isEmpty()) {
             area = Optional.of(new PickedArea(lasso, start.scene()));
             easel.say("hint.area");
@@ -127,6 +142,40 @@ final class SelectTool implements DrawingTool {
         }
         drag = Moves.of(places.orElseThrow(), List.copyOf(ids))
                 .map(moves -> new Drag(easel, places.orElseThrow(), moves));
+    }
+
+    /** Whether something that hangs nowhere yet was taken hold of; it is carried from then on. */
+    private boolean isUnplaced(List<String> here, List<String> selected, Pointed start) {
+        Optional<String> held = here.stream().limit(1).filter(this::hangs).findFirst();
+        held.ifPresent(id -> {
+            Set<String> ids = new LinkedHashSet<>(List.of(id));
+            if (selected.contains(id)) {
+                selected.stream().filter(this::hangs).forEach(ids::add);
+            } else {
+                easel.pane().pick(List.of(id));
+            }
+            carried = Optional.of(new Carried(ids, start.scene()));
+            easel.say("hint.carrying");
+        });
+        return held.isPresent();
+    }
+
+    private boolean hangs(String id) {
+        return easel.harness()
+                .flatMap(harness -> harness.element(id))
+                .filter(HangTool::hangs)
+                .isPresent();
+    }
+
+    private void hang(Carried things) {
+        Aim aim = new Aim(
+                easel.grid()
+                        .snap(easel.toBoard(things.at()), List.of(), 0, false)
+                        .at(),
+                things.at());
+        easel.harness()
+                .ifPresent(harness -> easel.apply(
+                        HangTool.edit(harness, things.ids(), easel.breakoutAt(aim, easel.reachMm(HANG_PX)), aim)));
     }
 
     private void move(Drag each, Pointed start, Pointed at) {
@@ -149,12 +198,15 @@ final class SelectTool implements DrawingTool {
         }
         Optional<Drag> moved = drag;
         Optional<PickedArea> drawn = area;
+        Optional<Carried> hung = carried;
         boolean adding = at.adding();
         end();
         if (moved.isPresent()) {
             dropped = moved;
             Drag each = moved.get();
             easel.apply(each.moves.drag(easel.words(), each.dxMm(), each.dyMm()));
+        } else if (hung.isPresent()) {
+            hang(hung.get());
         } else if (drawn.isPresent()) {
             pick(drawn.get(), adding);
         } else {
@@ -175,6 +227,7 @@ final class SelectTool implements DrawingTool {
         pressedAt = null;
         drag = Optional.empty();
         area = Optional.empty();
+        carried = Optional.empty();
         easel.canvas().repaint();
     }
 
@@ -190,7 +243,7 @@ final class SelectTool implements DrawingTool {
 
     @Override
     public boolean cancel() {
-        boolean under = drag.isPresent() || area.isPresent();
+        boolean under = drag.isPresent() || area.isPresent() || carried.isPresent();
         end();
         if (under) {
             hint();
@@ -201,6 +254,9 @@ final class SelectTool implements DrawingTool {
     @Override
     public void sceneChanged() {
         dropped = Optional.empty();
+        if (drag.isEmpty() && area.isEmpty()) {
+            hint();
+        }
     }
 
     @Override
@@ -219,6 +275,10 @@ final class SelectTool implements DrawingTool {
             each.preview.paint(g, each.dxMm(), each.dyMm());
         });
         dropped.ifPresent(each -> each.preview.paint(g, each.dxMm(), each.dyMm()));
+        carried.ifPresent(each -> {
+            Aim aim = new Aim(easel.toBoard(each.at()), each.at());
+            easel.breakoutAt(aim, easel.reachMm(HANG_PX)).ifPresent(joint -> easel.mark(g, joint));
+        });
         area.ifPresent(each -> {
             Shape shape = easel.canvas().transform().affine().createTransformedShape(each.outline());
             Color colour = Tone.colour("Ohmloom.selection");

@@ -6,7 +6,9 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.review.Severity;
 import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.widget.SeverityIcon;
 
 /** The line above the layout: what to do next, what can be set for the tool in hand, and the grid's pitch. */
 public final class ToolLine extends JPanel {
@@ -37,9 +39,12 @@ public final class ToolLine extends JPanel {
         title.setLabelFor(pitch);
         add(title);
         add(pitch);
-        easel.hints(text -> {
+        easel.hints((text, wrong) -> {
             hint.setText(text);
             hint.setToolTipText(text);
+            hint.setIcon(wrong ? new SeverityIcon(Severity.ERROR) : null);
+            hint.putClientProperty(
+                    FlatClientProperties.STYLE, "foreground: $" + (wrong ? "Ohmloom.error" : "Ohmloom.soft"));
         });
         box.listen(() -> show(box));
         show(box);

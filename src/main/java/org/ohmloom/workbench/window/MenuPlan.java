@@ -24,7 +24,18 @@ final class MenuPlan {
     static final String EXAMPLES = "examples";
 
     /** The commands on the strip beside the layout, from top to bottom. */
-    static final List<String> TOOLS = List.of("tool-select", "tool-lasso", "snap-grid");
+    static final List<String> TOOLS = List.of(
+            "tool-select",
+            "tool-lasso",
+            "tool-component",
+            "tool-connector",
+            "tool-ground",
+            "tool-breakout",
+            "tool-segment",
+            "tool-wire",
+            "tool-splice",
+            "tool-zone",
+            "snap-grid");
 
     /** The menus from left to right. */
     static final List<Menu> MENUS = List.of(
@@ -83,7 +94,51 @@ final class MenuPlan {
                             "filter-rows",
                             LINE,
                             "settings")),
-            new Menu("Draw", 'D', List.of("tool-select", "tool-lasso", LINE, "snap-grid", LINE, "select-all")),
+            new Menu(
+                    "Draw",
+                    'D',
+                    List.of(
+                            "tool-select",
+                            "tool-lasso",
+                            LINE,
+                            "tool-component",
+                            "tool-connector",
+                            "tool-ground",
+                            "tool-breakout",
+                            "tool-segment",
+                            "tool-wire",
+                            "tool-splice",
+                            "tool-zone",
+                            "tool-hang",
+                            LINE,
+                            "snap-grid",
+                            LINE,
+                            "select-all")),
+            new Menu(
+                    "Arrange",
+                    'A',
+                    List.of(
+                            "board-cut",
+                            "board-copy",
+                            "board-paste",
+                            "duplicate",
+                            LINE,
+                            "align-left",
+                            "align-centre",
+                            "align-right",
+                            "align-top",
+                            "align-middle",
+                            "align-bottom",
+                            LINE,
+                            "share-across",
+                            "share-down",
+                            LINE,
+                            "mirror-across",
+                            "mirror-down",
+                            "turn-clockwise",
+                            "turn-anticlockwise",
+                            LINE,
+                            "put-on-grid")),
             new Menu(
                     "View",
                     'V',

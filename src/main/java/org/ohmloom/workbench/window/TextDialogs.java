@@ -59,6 +59,11 @@ final class TextDialogs {
         model.addRow(
                 new Object[] {"On the layout", "Arrows", "Nudge what is selected, otherwise pan; with Shift farther"});
         model.addRow(new Object[] {"On the layout", "Ctrl+A", "Select everything"});
+        model.addRow(new Object[] {"On the layout", "Ctrl+C, Ctrl+X, Ctrl+V", "Copy, cut, paste what is selected"});
+        model.addRow(new Object[] {"On the layout", "Ctrl+D", "Duplicate what is selected"});
+        model.addRow(new Object[] {"On the layout", "Delete", "Take out what is selected"});
+        model.addRow(new Object[] {"On the layout", "Enter", "Use the tool where its cross is; the arrows move it"});
+        model.addRow(new Object[] {"On the layout", "Shift+F10, right button", "Show the menu of what is selected"});
         model.addRow(new Object[] {
             "On the layout", "A letter alone", "Take the tool that has this letter with Ctrl and Shift"
         });

@@ -118,7 +118,7 @@ public final class WorkbenchView extends JPanel {
         takeUpUnits(services.preferences());
         filing = new Filing(desk, services);
         layout = new LayoutPane(desk, services.painter(), services.layout(), services.eventThread());
-        toolbox = new Toolbox(desk, layout, services.painter());
+        toolbox = new Toolbox(desk, layout, services.painter(), services.reader(), services.eventThread());
         Samples samples = new Samples(services.painter());
         lists = new ListsPane(desk, samples, services.preferences());
         CurrentsPane currents = new CurrentsPane(desk, services.painter(), services.eventThread());
@@ -163,6 +163,7 @@ public final class WorkbenchView extends JPanel {
                 journal::note);
         book.rebind(services.preferences().now().personal().keys());
         layout.furnish(new ToolStrip(MenuPlan.TOOLS.stream().map(book::get).toList()), new ToolLine(toolbox));
+        toolbox.offerMenu(book::get);
         menus = new Menus(book, filing, services.preferences()).bar();
         start = new StartView(book, filing, services.preferences());
         HelpPage.name(start, "views/start");
@@ -211,6 +212,11 @@ public final class WorkbenchView extends JPanel {
 
     public LayoutPane layoutPane() {
         return layout;
+    }
+
+    /** The tools for drawing on the layout. */
+    public Toolbox toolbox() {
+        return toolbox;
     }
 
     public ViewTabs viewTabs() {

@@ -79,7 +79,33 @@ class CommandBookTest {
             look | Dark | Ctrl+Shift+D
             tool-select | Select and move | Ctrl+Shift+A
             tool-lasso | Lasso | Ctrl+Shift+L
+            tool-component | Place component | Ctrl+Shift+C
+            tool-connector | Place connector | Ctrl+Shift+X
+            tool-ground | Drop ground point | Ctrl+Shift+G
+            tool-breakout | Place breakout | Ctrl+Shift+B
+            tool-segment | Draw segment | Ctrl+Shift+E
+            tool-wire | Draw wire | Ctrl+Shift+W
+            tool-splice | Insert splice | Ctrl+Shift+J
+            tool-zone | Paint zone | Ctrl+Shift+O
+            tool-hang | Hang at breakout | Ctrl+Shift+H
             snap-grid | Snap to grid | Ctrl+Shift+R
+            board-cut | Cut from layout |
+            board-copy | Copy from layout |
+            board-paste | Paste on layout |
+            duplicate | Duplicate on layout |
+            align-left | Align left sides |
+            align-centre | Align centres |
+            align-right | Align right sides |
+            align-top | Align upper sides |
+            align-middle | Align middles |
+            align-bottom | Align lower sides |
+            share-across | Share out sideways |
+            share-down | Share out downwards |
+            mirror-across | Mirror left and right |
+            mirror-down | Mirror top and bottom |
+            turn-clockwise | Turn clockwise |
+            turn-anticlockwise | Turn anticlockwise |
+            put-on-grid | Put on the grid |
             select-all | Select everything on layout |
             focus-layout | Layout | Ctrl+1
             focus-lists | Lists | Ctrl+2
