@@ -23,7 +23,7 @@ public final class DrawingCommands {
             "breakout", KeyEvent.VK_B,
             "ground", KeyEvent.VK_G,
             "segment", KeyEvent.VK_E,
-            "wire", KeyEvent.VK_W,
+            "wire", KeyEvent.VK_I,
             "splice", KeyEvent.VK_J,
             "zone", KeyEvent.VK_O);
 

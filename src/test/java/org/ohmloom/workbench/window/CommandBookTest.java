@@ -84,7 +84,7 @@ class CommandBookTest {
             tool-ground | Drop ground point | Ctrl+Shift+G
             tool-breakout | Place breakout | Ctrl+Shift+B
             tool-segment | Draw segment | Ctrl+Shift+E
-            tool-wire | Draw wire | Ctrl+Shift+W
+            tool-wire | Draw wire | Ctrl+Shift+I
             tool-splice | Insert splice | Ctrl+Shift+J
             tool-zone | Paint zone | Ctrl+Shift+O
             tool-hang | Hang at breakout | Ctrl+Shift+H

@@ -147,7 +147,7 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
         assertNotEquals(segment.from(), segment.to());
 
         Harness joined = harness();
-        press(KeyEvent.VK_W);
+        press(KeyEvent.VK_I);
         press(KeyEvent.VK_PAGE_DOWN);
         press(KeyEvent.VK_ENTER);
         chooseIfAsked();
@@ -195,7 +195,7 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
         Point to = breakout("B2");
         drag(from, to.x - from.x, to.y - from.y);
         assertTrue(hint().contains("'long'"), hint());
-        press(KeyEvent.VK_W, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        press(KeyEvent.VK_I, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
         frame.textBox("tool-from").enterText("X1.9");
         frame.textBox("tool-to").enterText("G1\n");
         assertTrue(hint().contains("'9'"), hint());
