@@ -71,7 +71,7 @@ final class ConductorSection {
         columns.add(Column.code("Wire"));
         columns.add(Column.code("Has"));
         columns.add(Column.code("Needs"));
-        columns.add(Column.words("Governed by"));
+        columns.add(Column.code("Governed by"));
         for (Governor governor : Governor.values()) {
             columns.add(Column.words(governor.words().substring(0, 1).toUpperCase(Locale.ROOT)
                     + governor.words().substring(1)));

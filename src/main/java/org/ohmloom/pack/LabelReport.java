@@ -56,9 +56,6 @@ final class LabelReport {
             "Sleeves go on before the ends are crimped. Print sheets at 100 % and check the bar. Texts, sizes and"
                     + " counts for a label printer stand in the table file.";
 
-    /** Height of lines of labels that stay together, mm. */
-    private static final double SHEET_MM = 108;
-
     private final Analysis analysis;
     private final Harness harness;
     private final SceneFonts fonts;
@@ -144,33 +141,10 @@ final class LabelReport {
             List<Scene> lines = new ArrayList<>();
             lines.add(sheet.bar());
             lines.addAll(sheet.lines(members));
-            blocks.addAll(sheets(heading, lines));
+            blocks.add(new Block.Heading(heading));
+            blocks.add(new Block.Pictures(lines));
         });
         return new Report(blocks, REMARK);
-    }
-
-    /** Lines of labels in parts that stay together, each under its heading, so that every page says what size it is. */
-    private static List<Block> sheets(String heading, List<Scene> lines) {
-        List<Block> blocks = new ArrayList<>();
-        List<Scene> part = new ArrayList<>();
-        double high = 0;
-        for (Scene line : lines) {
-            if (part.size() > 1 && high + line.heightMm() > SHEET_MM) {
-                blocks.add(sheet(heading, blocks.isEmpty(), part));
-                part = new ArrayList<>();
-                high = 0;
-            }
-            part.add(line);
-            high += line.heightMm();
-        }
-        blocks.add(sheet(heading, blocks.isEmpty(), part));
-        return blocks;
-    }
-
-    private static Block sheet(String heading, boolean first, List<Scene> lines) {
-        return new Block.Kept(List.of(
-                first ? new Block.Heading(heading) : new Block.Prose(heading + " (continued)"),
-                new Block.Pictures(lines)));
     }
 
     private List<Row> sizes(Map<LabelSize, List<LabelChoice>> bySize) {

@@ -26,7 +26,7 @@ final class MethodSection {
             Column.number("By the table", Unit.AMP, 1),
             Column.number("By heat balance", Unit.AMP, 1),
             Column.number("Apart", Unit.PERCENT, 0),
-            Column.words("Designed to"),
+            Column.code("Designed to"),
             Column.number("Runs at", Unit.DEGREE_CELSIUS, 0),
             Column.number("Time constant", Unit.SECOND, 0),
             Column.number("To limit", Unit.SECOND, 0),

@@ -28,7 +28,7 @@ final class SweepSection {
             Column.number("Drop", Unit.VOLT, 3),
             Column.number("Runs at", Unit.DEGREE_CELSIUS, 0),
             Column.code("Needs"),
-            Column.words("Governed by"));
+            Column.code("Governed by"));
 
     private final Analysis analysis;
 

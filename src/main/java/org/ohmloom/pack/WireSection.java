@@ -33,11 +33,11 @@ final class WireSection {
             Column.number("Drop", Unit.VOLT, 3),
             Column.number("Heat", Unit.WATT, 2),
             Column.code("Needs"),
-            Column.words("Governed by"),
+            Column.code("Governed by"),
             Column.words("Sources"));
 
     private static final List<Column> REASONS =
-            List.of(Column.code("Wire"), Column.code("Needs"), Column.words("Governed by"), Column.words("Because"));
+            List.of(Column.code("Wire"), Column.code("Needs"), Column.code("Governed by"), Column.words("Because"));
 
     private final Analysis analysis;
     private final Sources sources;

@@ -29,6 +29,7 @@ final class BlockSetting {
     private static final double BESIDE_GAP_MM = 6;
     private static final double BESIDE_LEAST_MM = 50;
     private static final double PICTURE_GAP_MM = 4;
+    private static final double PICTURE_BEFORE_MM = 3;
 
     /** Room for a heading above a picture that fills its page, mm. */
     private static final double PICTURE_ABOVE_MM = 12;
@@ -36,8 +37,17 @@ final class BlockSetting {
     /** Height of a page that takes everything, mm. */
     private static final double LONGEST_MM = 1e7;
 
-    /** Room a heading needs below itself, mm. */
+    /** Room a heading needs below itself when nothing tells more, mm. */
     private static final double FOLLOWING_MM = 30;
+
+    /** A table that takes no more of a page than that is not torn apart. */
+    private static final double KEPT_SHARE = 0.6;
+
+    /** So many rows of a table stand together below its first head, and above its end. */
+    private static final int TOGETHER_ROWS = 3;
+
+    /** Lines kept free for what a new page says before its rows: what they belong to, and their group. */
+    private static final int ABOVE_LINES = 7;
 
     /** Wider lines than this are hard to follow, mm. */
     private static final double WIDEST_LINE_MM = 200;
@@ -88,11 +98,11 @@ final class BlockSetting {
     /**
      * Sets a block.
      *
-     * @param next what follows it: a heading stays with pictures
+     * @param following what follows it: a heading stays with that
      */
-    void put(Block block, Optional<Block> next) {
+    void put(Block block, List<Block> following) {
         if (block instanceof Block.Heading heading) {
-            heading(heading, next);
+            heading(heading, following);
         } else if (block instanceof Block.Prose prose) {
             flow.gap(1.5);
             lines(prose.text(), 0).forEach(flow::put);
@@ -128,7 +138,7 @@ final class BlockSetting {
 
     private void putAll(List<Block> blocks) {
         for (int k = 0; k < blocks.size(); k++) {
-            put(blocks.get(k), blocks.stream().skip(k + 1L).findFirst());
+            put(blocks.get(k), blocks.subList(k + 1, blocks.size()));
         }
     }
 
@@ -138,8 +148,7 @@ final class BlockSetting {
         for (Scene drawn : scenes) {
             Scene scene = onOnePage(drawn);
             if (!line.isEmpty() && used + scene.widthMm() > flow.widthMm()) {
-                flow.gap(3);
-                flow.put(line, PICTURE_GAP_MM);
+                line(line);
                 line = new ArrayList<>();
                 used = 0;
             }
@@ -147,9 +156,23 @@ final class BlockSetting {
             used += scene.widthMm() + PICTURE_GAP_MM;
         }
         if (!line.isEmpty()) {
-            flow.gap(3);
-            flow.put(line, PICTURE_GAP_MM);
+            line(line);
         }
+    }
+
+    /** Pictures of one line; at the top of a new page below what they belong to. */
+    private void line(List<Scene> line) {
+        flow.gap(PICTURE_BEFORE_MM);
+        if (flow.isFull(highest(line))) {
+            flow.turn();
+            continued();
+            flow.gap(PICTURE_BEFORE_MM);
+        }
+        flow.put(line, PICTURE_GAP_MM);
+    }
+
+    private static double highest(List<Scene> line) {
+        return line.stream().mapToDouble(Scene::heightMm).max().orElse(0);
     }
 
     /** A picture, made smaller when it is higher than a page. */
@@ -166,18 +189,65 @@ final class BlockSetting {
                 scene.items().stream().map(item -> item.placed(smaller)).toList());
     }
 
-    /** Room that what follows a heading needs on its page, mm: pictures that of their first, anything else a few lines. */
-    private static double followingMm(Optional<Block> next) {
-        return next.orElse(null) instanceof Block.Pictures pictures
-                ? pictures.scenes().stream()
-                                .limit(1)
-                                .mapToDouble(Scene::heightMm)
-                                .sum()
-                        + 3
-                : FOLLOWING_MM;
+    /** Room that what follows a heading needs on its page, mm: all before its table or pictures, and how these begin. */
+    private double followingMm(List<Block> following) {
+        List<Block> before = new ArrayList<>();
+        double least = FOLLOWING_MM;
+        for (Block block : following) {
+            if (block instanceof Block.Table table) {
+                least = beforeMm(before) + beginningMm(table);
+                break;
+            } else if (block instanceof Block.Pictures pictures) {
+                least = beforeMm(before) + beginningMm(pictures.scenes());
+                break;
+            } else if (block instanceof Block.Heading || block instanceof Block.Kept) {
+                break;
+            }
+            before.add(block);
+        }
+        return least < flow.pageMm() * 0.95 - HEADING_MM ? least : FOLLOWING_MM;
     }
 
-    private void heading(Block.Heading heading, Optional<Block> next) {
+    private double beforeMm(List<Block> blocks) {
+        Flow trial = new Flow(Extent.at(0, 0, flow.widthMm(), LONGEST_MM));
+        new BlockSetting(this, trial).putAll(blocks);
+        return trial.usedMm() + PICTURE_BEFORE_MM;
+    }
+
+    /** Of pictures as many as show what they are: a bar to measure by does not stay alone. */
+    private static double beginningMm(List<Scene> scenes) {
+        double high = 0;
+        for (Scene scene : scenes) {
+            high += scene.heightMm() + PICTURE_BEFORE_MM;
+            if (high > FOLLOWING_MM / 2) {
+                break;
+            }
+        }
+        return high;
+    }
+
+    /** A table that is kept together whole, any other its head and first rows, mm. */
+    private double beginningMm(Block.Table table) {
+        if (table.rows().isEmpty()) {
+            return lines(table.none(), 0).size() * PITCH_MM;
+        }
+        TableSetting setting = setting(table);
+        List<List<Piece>> rows = pieces(table, setting);
+        double whole = setting.head().heightMm() + heightMm(rows);
+        return whole <= keptMm()
+                ? whole
+                : setting.head().heightMm() + heightMm(rows.subList(0, Math.min(TOGETHER_ROWS, rows.size())));
+    }
+
+    private double keptMm() {
+        return KEPT_SHARE * flow.pageMm();
+    }
+
+    private static double heightMm(List<List<Piece>> rows) {
+        return rows.stream().flatMap(List::stream).mapToDouble(Piece::heightMm).sum();
+    }
+
+    private void heading(Block.Heading heading, List<Block> following) {
         flow.gap(HEADING_GAP_MM);
         List<Mark> marks = new ArrayList<>();
         double y = 0;
@@ -190,7 +260,7 @@ final class BlockSetting {
                 .map(id -> List.of(new Mention(0, extent, id, true)))
                 .orElse(List.of());
         Piece piece = new Piece(y + 1, marks, mentions);
-        flow.need(piece.heightMm() + followingMm(next));
+        flow.need(piece.heightMm() + followingMm(following));
         lastHeading = heading.text();
         flow.bookmark(lastHeading);
         flow.put(piece);
@@ -269,34 +339,67 @@ final class BlockSetting {
             lines(table.none(), 0).forEach(flow::put);
             return;
         }
-        TableSetting setting = settings.computeIfAbsent(
-                table.file(), name -> new TableSetting(typesetter, tables.get(name), flow.widthMm()));
-        double room = flow.pageMm() - setting.head().heightMm() - 4 * PITCH_MM;
-        boolean banded = false;
-        boolean begun = false;
-        List<Row> rows = table.rows();
+        TableSetting setting = setting(table);
+        List<List<Piece>> rows = pieces(table, setting);
+        double whole = setting.head().heightMm() + heightMm(rows);
+        if (whole <= keptMm() && flow.isFull(whole)) {
+            flow.turn();
+            continued();
+        }
+        Optional<Row> group = Optional.empty();
         for (int k = 0; k < rows.size(); k++) {
-            Row row = rows.get(k);
-            banded = row.kind() != Row.Kind.GROUP && !banded;
-            List<Piece> pieces = setting.row(row, !banded, room);
-            double needed = pieces.get(0).heightMm();
-            if (row.kind() == Row.Kind.GROUP && k + 1 < rows.size()) {
-                needed += setting.row(rows.get(k + 1), false, room).get(0).heightMm();
-            }
-            for (Piece piece : pieces) {
+            boolean heads = table.rows().get(k).kind() == Row.Kind.GROUP;
+            double needed = neededMm(rows, k, heads);
+            for (Piece piece : rows.get(k)) {
                 double together = Math.max(needed, piece.heightMm());
                 needed = 0;
-                if (!begun) {
+                if (k == 0 && piece == rows.get(0).get(0)) {
                     flow.need(setting.head().heightMm() + together);
                     flow.put(setting.head());
-                    begun = true;
                 } else if (flow.isFull(together)) {
                     flow.turn();
                     continued();
                     flow.put(setting.head());
+                    if (!heads && group.isPresent()) {
+                        continued(group.get(), setting);
+                    }
                 }
                 flow.put(piece);
             }
+            if (heads) {
+                group = Optional.of(table.rows().get(k));
+            }
         }
+    }
+
+    /** Says on a new page to which group the rows below belong. */
+    private void continued(Row group, TableSetting setting) {
+        Row again = Row.group(group.cells().get(0).text() + " (continued)");
+        setting.row(again, false, flow.pageMm()).forEach(flow::put);
+    }
+
+    /** Room for a row and for those that stay with it, mm: behind a group's name its first, at either end of the table a few. */
+    private double neededMm(List<List<Piece>> rows, int k, boolean heads) {
+        boolean end = k == 0 || k == rows.size() - TOGETHER_ROWS;
+        int count = end ? TOGETHER_ROWS : heads ? 2 : 1;
+        double all = heightMm(rows.subList(k, Math.min(rows.size(), k + count)));
+        return all < flow.pageMm() / 2 ? all : rows.get(k).get(0).heightMm();
+    }
+
+    private TableSetting setting(Block.Table table) {
+        return settings.computeIfAbsent(
+                table.file(), name -> new TableSetting(typesetter, tables.get(name), flow.widthMm()));
+    }
+
+    /** The rows as pieces, every other with a light ground. */
+    private List<List<Piece>> pieces(Block.Table table, TableSetting setting) {
+        double room = flow.pageMm() - setting.head().heightMm() - ABOVE_LINES * PITCH_MM;
+        List<List<Piece>> all = new ArrayList<>();
+        boolean banded = false;
+        for (Row row : table.rows()) {
+            banded = row.kind() != Row.Kind.GROUP && !banded;
+            all.add(setting.row(row, !banded, room));
+        }
+        return all;
     }
 }

@@ -2,7 +2,6 @@ package org.ohmloom.pack.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Paper;
 import org.ohmloom.draw.Scene;
@@ -56,10 +55,9 @@ public final class ReportPages {
                 fields.number() + ", revision " + fields.revision()
                         + fields.supplementaryTitle().map(text -> ", " + text).orElse(""));
         for (int k = 0; k < report.blocks().size(); k++) {
-            boolean last = k + 1 == report.blocks().size();
             setting.put(
                     report.blocks().get(k),
-                    last ? Optional.empty() : Optional.of(report.blocks().get(k + 1)));
+                    report.blocks().subList(k + 1, report.blocks().size()));
         }
         List<Scene> scenes = new ArrayList<>();
         int of = flow.pages().size();
