@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
@@ -80,6 +81,17 @@ final class AssignCommand implements Callable<Integer> {
             out.println();
             out.println(made.wires().size() + " wires, " + made.splices().size() + " splices and "
                     + made.cables().size() + " twisted pairs made.");
+            made.fuses().forEach(each -> out.println(each.name() + " (" + each.id() + ") made."));
+            made.buses()
+                    .forEach(bus -> out.println("Data bus " + bus.id() + " joins "
+                            + bus.nodes().stream()
+                                    .map(node -> node.unit().value())
+                                    .collect(Collectors.joining(", "))
+                            + (bus.terminations().isEmpty() ? "." : "; terminations at ")
+                            + bus.terminations().stream()
+                                    .map(each -> each.high().text())
+                                    .collect(Collectors.joining(" and "))
+                            + (bus.terminations().isEmpty() ? "" : ".")));
             made.problems().forEach(each -> out.println("Not made: " + each + "."));
         }
         HarnessFiles.write(target, planned);

@@ -71,6 +71,12 @@ public record DataBus(
         return new DataBus(id, name, changed, identifierBits, limits, nodes, terminations, packing, messages);
     }
 
+    /** This bus with other nodes. */
+    public DataBus joining(List<Node> changed) {
+        return new DataBus(
+                id, name, bitsPerSecond, identifierBits, limits, changed, terminations, packing, messages);
+    }
+
     /** This bus with other terminations. */
     public DataBus terminated(List<Termination> changed) {
         return new DataBus(id, name, bitsPerSecond, identifierBits, limits, nodes, changed, packing, messages);

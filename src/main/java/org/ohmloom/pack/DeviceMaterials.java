@@ -2,6 +2,10 @@ package org.ohmloom.pack;
 
 import java.util.Optional;
 import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.DataBus;
+import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
@@ -54,10 +58,31 @@ final class DeviceMaterials {
                         strap.id().value());
             }
         }
+        harness.buses().all().forEach(this::terminations);
         for (Component component : harness.components().all()) {
             if (!component.existing()) {
                 component(component);
             }
+        }
+    }
+
+    /** Resistors of a bus: parts of their own, or inside a unit and to be switched on or ordered with it. */
+    private void terminations(DataBus bus) {
+        for (DataBus.Termination each : bus.terminations()) {
+            Optional<ComponentId> inside = each.part().isEmpty() && each.high() instanceof WireEnd.AtTerminal at
+                    ? Optional.of(at.component())
+                    : Optional.empty();
+            boolean unit = inside.map(harness.components()::get)
+                    .filter(found -> found.device() instanceof ControlUnit)
+                    .isPresent();
+            materials.piece(
+                    Material.piece(
+                            Optional.empty(),
+                            MaterialKind.EQUIPMENT,
+                            each.part(),
+                            "bus termination " + Formats.ohms(each.ohms())
+                                    + (unit ? ", inside " + inside.get() : "")),
+                    bus.id() + " at " + each.high().text());
         }
     }
 

@@ -64,6 +64,11 @@ public final class Joints {
         return terminals.getOrDefault(root(terminal(component, name)), new TreeSet<>());
     }
 
+    /** Whether a terminal hangs together with a place a wire can end. */
+    public boolean isWith(ComponentId component, String name, WireEnd end) {
+        return root(terminal(component, name)).equals(root(place(end)));
+    }
+
     private void join(String one, String other) {
         above.put(root(one), root(other));
         joined.add(one);

@@ -14,10 +14,8 @@ import org.ohmloom.model.Connector;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
-import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Splice;
-import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
@@ -27,17 +25,10 @@ import org.ohmloom.model.WireId;
  * the last stretch that all branches share; a line goes through each pair once.
  */
 final class LineMaking {
-    /** Joint of one wire in a splice, ohm: a good crimped splice, common practice, no source. */
-    private static final double SPLICE_OHMS = 0.0002;
-
-    /** How far a splice is put from a breakout and from the next splice, m: common practice, no source. */
-    private static final double APART_METRES = 0.1;
-
     private final Harness harness;
     private final Places places;
     private final FreshIds fresh;
-    private final String spliceLetters;
-    private final Map<SegmentId, Integer> splicesOn;
+    private final SplicePlaces splicePlaces;
     private final SignalClass signalClass;
     private final String circuit;
     private final List<Wire> wires = new ArrayList<>();
@@ -48,20 +39,15 @@ final class LineMaking {
             Harness harness,
             Places places,
             FreshIds fresh,
-            Map<SegmentId, Integer> splicesOn,
+            SplicePlaces splicePlaces,
             SignalClass signalClass,
             String circuit) {
         this.harness = harness;
         this.places = places;
         this.fresh = fresh;
-        this.splicesOn = splicesOn;
+        this.splicePlaces = splicePlaces;
         this.signalClass = signalClass;
         this.circuit = circuit;
-        this.spliceLetters = harness.splices().ids().stream()
-                .map(id -> id.value().replaceAll("\\d+$", ""))
-                .filter(letters -> !letters.isEmpty())
-                .findFirst()
-                .orElse("S");
     }
 
     List<Wire> wires() {
@@ -147,13 +133,13 @@ final class LineMaking {
         Optional<Ways.Step> last = shared == 0
                 ? Optional.empty()
                 : Optional.of(targets.get(0).way().get(shared - 1));
-        SpliceId id = new SpliceId(fresh.next(spliceLetters));
-        Optional<Place> place = last.map(this::before).or(() -> at.map(Place.AtBreakout::new));
+        Optional<Place> place = last.map(splicePlaces::before).or(() -> at.map(Place.AtBreakout::new));
         Optional<AssemblyId> own = last.flatMap(Ways.Step::segment)
                 .flatMap(segment -> harness.segments().get(segment).assembly())
                 .or(() -> assembly);
-        splices.add(new Splice(id, circuit, SPLICE_OHMS, place, Optional.empty(), false, own));
-        WireEnd joint = new WireEnd.AtSplice(id);
+        Splice made = splicePlaces.splice(circuit, place, own);
+        splices.add(made);
+        WireEnd joint = new WireEnd.AtSplice(made.id());
         wire(root, joint, signalClass, circuit, Optional.empty(), own, OptionalDouble.empty());
         return joint;
     }
@@ -167,19 +153,6 @@ final class LineMaking {
                 && targets.stream()
                         .allMatch(target -> target.way().size() > step
                                 && target.way().get(step).equals(first));
-    }
-
-    /** On the last shared segment, short of its end and of the splices made there before; at the breakout where there is no room. */
-    private Place before(Ways.Step step) {
-        SegmentId segment = step.segment().orElseThrow();
-        double length = harness.segments().get(segment).lengthMetres();
-        int earlier = splicesOn.merge(segment, 1, Integer::sum) - 1;
-        double fromEnd = APART_METRES * (earlier + 1);
-        if (fromEnd > length - APART_METRES / 2) {
-            return new Place.AtBreakout(step.to());
-        }
-        boolean forward = harness.segments().get(segment).to().equals(step.to());
-        return new Place.OnSegment(segment, forward ? length - fromEnd : fromEnd);
     }
 
     private void wire(
@@ -196,7 +169,9 @@ final class LineMaking {
                 new WireId(fresh.next("W")),
                 from,
                 to,
-                harness.rules().wiringRules().signalGauge(),
+                isPower(itsClass)
+                        ? Optional.empty()
+                        : harness.rules().wiringRules().signalGauge(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -208,5 +183,12 @@ final class LineMaking {
                 OptionalDouble.empty(),
                 false,
                 assembly));
+    }
+
+    /** Power wires take the size that is chosen for their current. */
+    private static boolean isPower(SignalClass signalClass) {
+        return signalClass == SignalClass.FEED
+                || signalClass == SignalClass.RETURN
+                || signalClass == SignalClass.SWITCHED_OUTPUT;
     }
 }

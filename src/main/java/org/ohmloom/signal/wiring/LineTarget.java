@@ -37,6 +37,11 @@ record LineTarget(
         return new LineTarget(end, at, way.subList(steps, way.size()), signalClass, circuit, cable, assembly);
     }
 
+    /** This target by another way. */
+    LineTarget along(List<Ways.Step> changed) {
+        return new LineTarget(end, at, changed, signalClass, circuit, cable, assembly);
+    }
+
     /** The step through the first pair of connectors on the way; -1 without one. */
     int firstPair() {
         for (int k = 0; k < way.size(); k++) {

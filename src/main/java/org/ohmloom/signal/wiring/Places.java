@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Cavity;
@@ -68,11 +69,15 @@ final class Places {
 
     /** The first cavity that is free on both sides of an in-line pair. */
     Optional<String> freeCavity(Connector connector) {
-        return connector.mate().map(harness.connectors()::get).flatMap(mate -> connector.cavities().stream()
+        return freeCavities(connector).findFirst();
+    }
+
+    /** The cavities that are free on both sides of an in-line pair, in order. */
+    Stream<String> freeCavities(Connector connector) {
+        return connector.mate().map(harness.connectors()::get).stream().flatMap(mate -> connector.cavities().stream()
                 .map(Cavity::name)
                 .filter(name -> mate.cavity(name).isPresent())
                 .filter(name -> !isTaken(new WireEnd.AtCavity(connector.id(), name))
-                        && !isTaken(new WireEnd.AtCavity(mate.id(), name)))
-                .findFirst());
+                        && !isTaken(new WireEnd.AtCavity(mate.id(), name))));
     }
 }

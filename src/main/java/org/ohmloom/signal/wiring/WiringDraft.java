@@ -17,14 +17,15 @@ import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Load;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.Relay;
-import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Splice;
@@ -32,6 +33,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.tables.WireTables;
 
 /** Gathers what each pin must reach and makes the lines, pin by pin. */
 final class WiringDraft {
@@ -41,11 +43,15 @@ final class WiringDraft {
     private final Ways ways;
     private final FreshIds fresh;
     private final ColourScheme colours;
-    private final Map<SegmentId, Integer> splicesOn = new HashMap<>();
+    private final SplicePlaces splicePlaces;
+    private final WireTables tables = WireTables.bundled();
     private final Map<ComponentId, CableId> cableOf = new HashMap<>();
     private final List<Wire> wires = new ArrayList<>();
     private final List<Splice> splices = new ArrayList<>();
     private final List<Cable> cables = new ArrayList<>();
+    private final List<Component> fuses = new ArrayList<>();
+    private final List<DataBus> buses = new ArrayList<>();
+    private final List<Wire> moved = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
 
     WiringDraft(Harness harness) {
@@ -55,15 +61,11 @@ final class WiringDraft {
         this.ways = new Ways(harness, connector -> places.freeCavity(connector).isPresent());
         this.fresh = new FreshIds(harness);
         this.colours = new ColourScheme(harness);
-        harness.splices().all().forEach(splice -> splice.place().ifPresent(place -> {
-            if (place instanceof Place.OnSegment on) {
-                splicesOn.merge(on.segment(), 1, Integer::sum);
-            }
-        }));
+        this.splicePlaces = new SplicePlaces(harness, fresh);
     }
 
     WiringMade made() {
-        return new WiringMade(wires, splices, cables, problems);
+        return new WiringMade(wires, splices, cables, fuses, buses, moved, problems);
     }
 
     /** Makes the lines of all channels of a unit. */
@@ -211,11 +213,14 @@ final class WiringDraft {
             return;
         }
         WireEnd end = places.end(served.id(), other);
-        Optional<GroundPoint> ground = high ? nearest(end) : Optional.empty();
+        if (!high) {
+            feed(served, other, end);
+            return;
+        }
+        Optional<GroundPoint> ground = nearest(end);
         if (ground.isEmpty()) {
-            problems.add(served.id() + "." + other + " is joined to nothing: "
-                    + (high ? "a ground point it can be reached from" : "a fused feed of its own")
-                    + " is for a person to choose");
+            problems.add(served.id() + "." + other
+                    + " is joined to nothing: a ground point it can be reached from is for a person to choose");
             return;
         }
         WireEnd earth = new WireEnd.AtGround(ground.get().id());
@@ -236,6 +241,27 @@ final class WiringDraft {
         finish(making, SignalClass.RETURN);
     }
 
+    /** The fused feed of what a low-side output switches. */
+    private void feed(Component served, String terminal, WireEnd end) {
+        LineMaking tap = making(SignalClass.FEED, served.name());
+        LineMaking line = making(SignalClass.FEED, served.name());
+        double amps = served.device() instanceof Load load
+                ? load.draw().ratedAmps()
+                : served.device() instanceof Relay relay
+                        ? relay.ratedVolts().orElse(harness.rules().nominalVolts()) / relay.coilOhms()
+                        : 0;
+        Optional<Component> fuse = new FeedMaking(harness, joints, places, ways, fresh, tables)
+                .make(end, served.name(), amps, tap, line);
+        fuse.ifPresentOrElse(
+                made -> {
+                    fuses.add(made);
+                    finish(tap, SignalClass.FEED);
+                    finish(line, SignalClass.FEED);
+                },
+                () -> problems.add(served.id() + "." + terminal + " is joined to nothing: a fused feed of its own is"
+                        + " for a person to choose, as there is no fuse with studs it could be put beside"));
+    }
+
     private Optional<GroundPoint> nearest(WireEnd end) {
         Map<GroundPoint, Double> metres = new LinkedHashMap<>();
         places.at(end).ifPresent(from -> harness.grounds().all().forEach(ground -> ground.at()
@@ -245,7 +271,7 @@ final class WiringDraft {
     }
 
     private LineMaking making(SignalClass signalClass, String circuit) {
-        return new LineMaking(harness, places, fresh, splicesOn, signalClass, circuit);
+        return new LineMaking(harness, places, fresh, splicePlaces, signalClass, circuit);
     }
 
     private void make(Component unit, Pin pin, List<LineTarget> targets) {
@@ -255,9 +281,7 @@ final class WiringDraft {
         WireEnd root = places.end(unit.id(), pin.name());
         SignalClass signalClass = signalClass(unit, pin.name());
         if (joints.isJoined(unit.id(), pin.name())) {
-            problems.add(unit.id() + "." + pin.name() + " has wires already; "
-                    + targets.stream().map(LineTarget::circuit).distinct().toList()
-                    + " would have to join a splice there: put one in, or plan these sensors onto another pin");
+            join(unit, pin, root, signalClass, targets);
             return;
         }
         String circuit = targets.size() == 1 ? targets.get(0).circuit() : unit.name() + " " + pin.name();
@@ -266,12 +290,76 @@ final class WiringDraft {
         finish(making, signalClass);
     }
 
+    /** More ends for a pin that has wires already: from the nearest splice of its line, else from a new one beside the pin. */
+    private void join(Component unit, Pin pin, WireEnd root, SignalClass signalClass, List<LineTarget> targets) {
+        if (signalClass != SignalClass.REFERENCE_SUPPLY && signalClass != SignalClass.REFERENCE_RETURN) {
+            problems.add(unit.id() + "." + pin.name() + " has wires already and takes no more: plan "
+                    + targets.stream().map(LineTarget::circuit).distinct().toList() + " onto another pin");
+            return;
+        }
+        List<Wire> there = harness.wires().all().stream()
+                .filter(wire -> wire.ends().contains(root))
+                .toList();
+        LineMaking making = making(signalClass, unit.name() + " " + pin.name());
+        Optional<Splice> known = harness.splices().all().stream()
+                .filter(splice -> joints.isWith(unit.id(), pin.name(), new WireEnd.AtSplice(splice.id())))
+                .min(Comparator.comparingDouble(splice -> targets.stream()
+                        .mapToDouble(target -> metres(splicePlaces.at(splice), target.at()))
+                        .sum()));
+        Splice joint = known.orElseGet(() -> {
+            Splice made = splicePlaces.splice(
+                    unit.name() + " " + pin.name(),
+                    places.at(root).map(Place.AtBreakout::new),
+                    places.assembly(root));
+            WireEnd at = new WireEnd.AtSplice(made.id());
+            there.forEach(wire -> moved.add(wire.unmeasured()
+                    .withEnds(
+                            wire.from().equals(root) ? at : wire.from(),
+                            wire.to().equals(root) ? at : wire.to())));
+            splices.add(made);
+            making.from(root, places.at(root), places.assembly(root), List.of(new LineTarget(
+                    at,
+                    places.at(root),
+                    List.of(),
+                    signalClass,
+                    unit.name() + " " + pin.name(),
+                    Optional.empty(),
+                    places.assembly(root))));
+            return made;
+        });
+        Optional<BreakoutId> from = known.flatMap(splicePlaces::at).or(() -> places.at(root));
+        making.from(
+                new WireEnd.AtSplice(joint.id()),
+                from,
+                joint.assembly(),
+                targets.stream()
+                        .map(target -> target.along(way(from, target)))
+                        .toList());
+        finish(making, signalClass, there.stream().findFirst().flatMap(Wire::colour));
+    }
+
+    private double metres(Optional<BreakoutId> from, Optional<BreakoutId> to) {
+        return from.isPresent() && to.isPresent()
+                ? ways.metres(from.get(), to.get()).orElse(0)
+                : 0;
+    }
+
+    private List<Ways.Step> way(Optional<BreakoutId> from, LineTarget target) {
+        return from.isPresent() && target.at().isPresent()
+                ? ways.way(from.get(), target.at().get()).orElse(List.of())
+                : List.of();
+    }
+
     private void finish(LineMaking making, SignalClass signalClass) {
+        finish(making, signalClass, Optional.empty());
+    }
+
+    private void finish(LineMaking making, SignalClass signalClass, Optional<WireColour> known) {
         List<Wire> line = making.wires().stream()
                 .filter(wire -> wire.signalClass() != SignalClass.SHIELD)
                 .toList();
         if (!line.isEmpty()) {
-            WireColour colour = colours.next(signalClass, line);
+            WireColour colour = known.orElseGet(() -> colours.next(signalClass, line));
             making.wires()
                     .forEach(wire -> wires.add(
                             wire.signalClass() == SignalClass.SHIELD ? wire : wire.withColour(Optional.of(colour))));
@@ -280,55 +368,21 @@ final class WiringDraft {
         problems.addAll(making.problems());
     }
 
-    /** Joins the bus pins of two units as a twisted pair; the trunk of more units is for a person. */
-    void bus(List<Component> units) {
-        List<Component> nodes = units.stream()
-                .filter(unit -> busPin(unit, PinRole.BUS_HIGH).isPresent()
-                        && busPin(unit, PinRole.BUS_LOW).isPresent())
-                .toList();
-        List<Component> free = nodes.stream()
-                .filter(unit -> !joints.isJoined(
-                                unit.id(), busPin(unit, PinRole.BUS_HIGH).orElseThrow())
-                        && !joints.isJoined(
-                                unit.id(), busPin(unit, PinRole.BUS_LOW).orElseThrow()))
-                .toList();
-        if (nodes.size() < 2 || free.isEmpty()) {
-            return;
+    /** Wires the data buses. */
+    void buses() {
+        BusDraft draft = new BusDraft(harness, joints, places, fresh, splicePlaces, tables.signals());
+        draft.make();
+        for (BusMaking making : draft.makings()) {
+            for (List<Wire> line : making.wires()) {
+                boolean shield = line.isEmpty() || line.get(0).signalClass() == SignalClass.SHIELD;
+                Optional<WireColour> colour =
+                        shield ? Optional.empty() : Optional.of(colours.next(SignalClass.DATA_BUS, line));
+                line.forEach(wire -> wires.add(colour.isPresent() ? wire.withColour(colour) : wire));
+            }
+            splices.addAll(making.splices());
+            cables.addAll(making.cables());
         }
-        if (nodes.size() > 2 || free.size() < 2) {
-            problems.add("the data bus of " + nodes.size() + " units is not wired: where its trunk runs and where"
-                    + " it is terminated is for a person to choose");
-            return;
-        }
-        Component one = free.get(0);
-        Component other = free.get(1);
-        CableId pair = cable("Data bus", false, places.assembly(places.end(one.id(), pin(one, PinRole.BUS_HIGH))));
-        for (PinRole role : List.of(PinRole.BUS_HIGH, PinRole.BUS_LOW)) {
-            WireEnd from = places.end(one.id(), pin(one, role));
-            WireEnd to = places.end(other.id(), pin(other, role));
-            LineMaking making = making(SignalClass.DATA_BUS, "data bus");
-            making.from(
-                    from,
-                    places.at(from),
-                    places.assembly(from),
-                    List.of(target(
-                            one,
-                            pin(one, role),
-                            to,
-                            places.at(to),
-                            SignalClass.DATA_BUS,
-                            "data bus",
-                            Optional.of(pair),
-                            places.assembly(to))));
-            finish(making, SignalClass.DATA_BUS);
-        }
-    }
-
-    private static Optional<String> busPin(Component unit, PinRole role) {
-        return ((ControlUnit) unit.device()).pinsOf(role).map(Pin::name).findFirst();
-    }
-
-    private static String pin(Component unit, PinRole role) {
-        return busPin(unit, role).orElseThrow();
+        buses.addAll(draft.buses());
+        problems.addAll(draft.problems());
     }
 }

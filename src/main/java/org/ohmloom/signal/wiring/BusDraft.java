@@ -1,0 +1,245 @@
+package org.ohmloom.signal.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.ohmloom.edit.FreshIds;
+import org.ohmloom.model.BreakoutId;
+import org.ohmloom.model.BusId;
+import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.DataBus;
+import org.ohmloom.model.GroundPoint;
+import org.ohmloom.model.Harness;
+import org.ohmloom.model.Pin;
+import org.ohmloom.model.PinRole;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.WireEnd;
+import org.ohmloom.signal.bus.wiring.BusWiringStudy;
+import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.tables.BusFigure;
+import org.ohmloom.tables.BusLimit;
+import org.ohmloom.tables.SignalTables;
+
+/**
+ * Wires the nodes of data buses: a trunk with stubs where no node is wired yet, else a stub from what is there to each new one. Units
+ * with bus pins that are on no bus join the only one there is, or make one together.
+ */
+final class BusDraft {
+    /** Bit rate of a bus nobody has entered, bit/s: common practice in vehicles, no source. */
+    private static final double USUAL_BITS_PER_SECOND = 500_000;
+
+    /** What the ends of a stub take from the length it may have, m: common practice, no source. */
+    private static final double ENDS_METRES = 0.2;
+
+    private final Harness harness;
+    private final Joints joints;
+    private final Places places;
+    private final Ways ways;
+    private final FreshIds fresh;
+    private final SplicePlaces splicePlaces;
+    private final SignalTables tables;
+    private final List<BusMaking> makings = new ArrayList<>();
+    private final List<DataBus> buses = new ArrayList<>();
+    private final List<String> problems = new ArrayList<>();
+
+    BusDraft(
+            Harness harness,
+            Joints joints,
+            Places places,
+            FreshIds fresh,
+            SplicePlaces splicePlaces,
+            SignalTables tables) {
+        this.harness = harness;
+        this.joints = joints;
+        this.places = places;
+        this.ways = new Ways(harness, connector -> places.freeCavities(connector).limit(2).count() == 2);
+        this.fresh = fresh;
+        this.splicePlaces = splicePlaces;
+        this.tables = tables;
+    }
+
+    List<BusMaking> makings() {
+        return makings;
+    }
+
+    /** Buses that are new, have a node more, or got their terminations. */
+    List<DataBus> buses() {
+        return buses;
+    }
+
+    List<String> problems() {
+        return problems;
+    }
+
+    void make() {
+        List<DataBus> known = new ArrayList<>(harness.buses().all());
+        List<DataBus.Node> others = onNoBus();
+        boolean anyFree = others.stream().anyMatch(this::isFree);
+        if (anyFree && known.size() == 1) {
+            List<DataBus.Node> nodes = new ArrayList<>(known.get(0).nodes());
+            others.stream().filter(this::isFree).forEach(nodes::add);
+            known.set(0, known.get(0).joining(nodes));
+        } else if (anyFree && known.isEmpty() && others.size() >= 2) {
+            known.add(DataBus.of(
+                    new BusId(fresh.next("CAN")), "Data bus", USUAL_BITS_PER_SECOND, DataBus.SHORT_BITS, others));
+        } else if (anyFree && known.size() > 1) {
+            problems.add("on which bus " + others.get(0).unit() + " is to be is for a person to choose: enter it as a node");
+        }
+        known.forEach(this::bus);
+    }
+
+    /** Units with pins for both lines that no bus names. */
+    private List<DataBus.Node> onNoBus() {
+        Set<ComponentId> named = new LinkedHashSet<>();
+        harness.buses().all().forEach(bus -> bus.nodes().forEach(node -> named.add(node.unit())));
+        List<DataBus.Node> nodes = new ArrayList<>();
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof ControlUnit unit && !named.contains(component.id())) {
+                Optional<Pin> high = unit.pinsOf(PinRole.BUS_HIGH).findFirst();
+                Optional<Pin> low = unit.pinsOf(PinRole.BUS_LOW).findFirst();
+                if (high.isPresent() && low.isPresent()) {
+                    nodes.add(DataBus.Node.of(
+                            component.id(), high.get().name(), low.get().name()));
+                }
+            }
+        }
+        return nodes;
+    }
+
+    private boolean isFree(DataBus.Node node) {
+        return !joints.isJoined(node.unit(), node.high()) && !joints.isJoined(node.unit(), node.low());
+    }
+
+    private void bus(DataBus bus) {
+        List<DataBus.Node> free = bus.nodes().stream().filter(this::isFree).toList();
+        List<DataBus.Node> there = bus.nodes().stream()
+                .filter(node -> joints.isJoined(node.unit(), node.high()) && joints.isJoined(node.unit(), node.low()))
+                .toList();
+        if (free.isEmpty() || bus.nodes().size() < 2) {
+            return;
+        }
+        Optional<BusLimit> limits = tables.limit(BusWiringStudy.limitSet(bus, tables), bus.bitsPerSecond());
+        boolean shielded = limits.flatMap(BusLimit::shield).filter("yes"::equals).isPresent();
+        BusMaking making = new BusMaking(harness, places, splicePlaces, fresh, bus.name(), shielded);
+        makings.add(making);
+        DataBus wired = bus;
+        if (there.isEmpty()) {
+            double stub = limits.flatMap(BusLimit::stubMetres).map(each -> each.value()).orElse(1.0);
+            BusTrunk trunk = trunk(making, free, Math.max(0, stub - ENDS_METRES), shielded);
+            if (bus.terminations().isEmpty()) {
+                wired = bus.terminated(List.of(inside(free.get(trunk.first())), inside(free.get(trunk.last()))));
+            }
+        } else {
+            free.forEach(node -> hang(making, node, there));
+        }
+        if (!harness.element(bus.id().value()).filter(wired::equals).isPresent()) {
+            buses.add(wired);
+        }
+        problems.addAll(making.problems());
+    }
+
+    private DataBus.Termination inside(DataBus.Node node) {
+        return new DataBus.Termination(
+                tables.figure(BusFigure.TERMINATION).value(),
+                new WireEnd.AtTerminal(node.unit(), node.high()),
+                new WireEnd.AtTerminal(node.unit(), node.low()),
+                Optional.empty());
+    }
+
+    private BusTrunk trunk(BusMaking making, List<DataBus.Node> nodes, double stubMetres, boolean shielded) {
+        List<BusMaking.Spot> spots = nodes.stream().map(this::spot).toList();
+        BusTrunk trunk = BusTrunk.of(spots.stream().map(BusMaking.Spot::at).toList(), ways, stubMetres);
+        BusMaking.Spot here = spots.get(trunk.first());
+        if (shielded) {
+            here = grounded(here, nodes.get(trunk.first()));
+        }
+        for (BusTrunk.Passed passed : trunk.passed()) {
+            BusMaking.Spot node = spots.get(passed.node());
+            List<Ways.Step> way = way(here.at(), passed.leave());
+            BusMaking.Spot joint = making.spliced(passed.leave(), way, node.assembly());
+            making.run(here, joint, way);
+            making.run(joint, node, way(passed.leave(), node.at()));
+            here = joint;
+        }
+        making.run(here, spots.get(trunk.last()), way(here.at(), spots.get(trunk.last()).at()));
+        return trunk;
+    }
+
+    private BusMaking.Spot spot(DataBus.Node node) {
+        WireEnd high = places.end(node.unit(), node.high());
+        WireEnd low = places.end(node.unit(), node.low());
+        return new BusMaking.Spot(List.of(high, low, new WireEnd.Loose()), places.at(high), places.assembly(high));
+    }
+
+    /** The same with the drain on the nearest ground point: a shield is grounded once. */
+    private BusMaking.Spot grounded(BusMaking.Spot spot, DataBus.Node node) {
+        Optional<GroundPoint> nearest = harness.grounds().all().stream()
+                .filter(ground -> metres(spot.at(), ground.at()).isPresent())
+                .min(Comparator.comparingDouble(
+                        ground -> metres(spot.at(), ground.at()).orElseThrow()));
+        if (nearest.isEmpty()) {
+            problems.add("the shield of the bus at " + node.unit()
+                    + " is grounded nowhere: there is no ground point it can be reached from");
+        }
+        return nearest.map(ground -> new BusMaking.Spot(
+                        List.of(spot.ends().get(0), spot.ends().get(1), new WireEnd.AtGround(ground.id())),
+                        spot.at(),
+                        spot.assembly()))
+                .orElse(spot);
+    }
+
+    /** A new node on the nearest splices of both lines; on new ones at the nearest node that is wired where there are none. */
+    private void hang(BusMaking making, DataBus.Node node, List<DataBus.Node> there) {
+        BusMaking.Spot spot = spot(node);
+        Optional<Splice> high = nearest(there.get(0).unit(), there.get(0).high(), spot.at());
+        Optional<Splice> low = nearest(there.get(0).unit(), there.get(0).low(), spot.at());
+        if (high.isEmpty() || low.isEmpty()) {
+            DataBus.Node beside = there.stream()
+                    .min(Comparator.comparingDouble(each -> metres(spot(each).at(), spot.at()).orElse(0)))
+                    .orElseThrow();
+            problems.add("the bus has no splices that " + node.unit() + " could hang on, and " + beside.unit()
+                    + " has its wires in the pins: put a splice into each line there");
+            return;
+        }
+        Optional<BreakoutId> at = splicePlaces.at(high.get());
+        making.run(
+                new BusMaking.Spot(
+                        List.of(
+                                new WireEnd.AtSplice(high.get().id()),
+                                new WireEnd.AtSplice(low.get().id()),
+                                new WireEnd.Loose()),
+                        at,
+                        high.get().assembly()),
+                spot,
+                way(at, spot.at()));
+    }
+
+    private Optional<Splice> nearest(ComponentId unit, String pin, Optional<BreakoutId> to) {
+        return harness.splices().all().stream()
+                .filter(splice -> joints.isWith(unit, pin, new WireEnd.AtSplice(splice.id())))
+                .min(Comparator.comparingDouble(
+                        splice -> metres(splicePlaces.at(splice), to).orElse(0)));
+    }
+
+    private OptionalDouble metres(Optional<BreakoutId> from, Optional<BreakoutId> to) {
+        return from.isPresent() && to.isPresent() ? ways.metres(from.get(), to.get()) : OptionalDouble.empty();
+    }
+
+    private List<Ways.Step> way(Optional<BreakoutId> from, Optional<BreakoutId> to) {
+        if (from.isEmpty() || to.isEmpty()) {
+            return List.of();
+        }
+        Optional<List<Ways.Step>> found = ways.way(from.get(), to.get());
+        if (found.isEmpty()) {
+            problems.add("no way for the data bus from " + from.get() + " to " + to.get()
+                    + ": a bundle segment is missing, or free cavities of the connectors on the way");
+        }
+        return found.orElse(List.of());
+    }
+}
