@@ -23,7 +23,7 @@ public final class Stage {
     public final ScriptedPrompts prompts = new ScriptedPrompts();
     public final PreferenceStore preferences = PreferenceStore.inMemory(Preferences.DEFAULT);
     public final WorkbenchView view;
-    private volatile Executor reader;
+    private volatile Services services;
 
     public Stage() {
         this(results -> results);
@@ -46,8 +46,7 @@ public final class Stage {
     private WorkbenchView make(UnaryOperator<Analysis> changed, OpenDocuments documents) {
         Look.LIGHT.install();
         Services own = Workbench.services(preferences, prompts);
-        reader = own.reader();
-        Services services = new Services(
+        services = new Services(
                 (question, cancel, soFar) -> changed.apply(
                         own.calculation().of(question, cancel, results -> soFar.accept(changed.apply(results)))),
                 own.layout(),
@@ -61,9 +60,14 @@ public final class Stage {
         return new WorkbenchView(services, new WindowTasks(look -> {}, desk -> {}, () -> {}, WindowActions.NONE, help));
     }
 
+    /** What it is built on. */
+    public Services services() {
+        return services;
+    }
+
     /** What reads files. */
     public Executor reader() {
-        return reader;
+        return services.reader();
     }
 
     public Desk desk() {

@@ -13,6 +13,7 @@ import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.ReadyCommand;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.words.Words;
@@ -41,6 +42,7 @@ public final class PrintCommands {
     private static void show(Desk desk, Analysis analysis, Services services, Container within, Words words) {
         PaneDialog dialog = new PaneDialog(within, "print", words.get("title"));
         PrintPane pane = new PrintPane(Printables.of(analysis, within), services, desk::say, dialog::dispose);
+        HelpPage.name(pane, "dialogs/print");
         dialog.onEscape(pane::stop);
         dialog.fill(pane, pane.printButton());
         services.reader().execute(() -> {

@@ -11,6 +11,8 @@ import java.awt.image.BufferedImage;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.JViewport;
 import javax.swing.Scrollable;
@@ -130,6 +132,21 @@ final class SheetPreview extends JComponent implements Scrollable {
         return getGraphicsConfiguration() == null
                 ? 1
                 : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+            };
+        }
+        return accessibleContext;
     }
 
     @Override

@@ -53,6 +53,7 @@ final class MenuPlan {
                             "save",
                             "save-as",
                             LINE,
+                            "print",
                             "export-pack",
                             "take-in-values",
                             LINE,

@@ -68,6 +68,7 @@ import org.ohmloom.workbench.lists.ListsPane;
 import org.ohmloom.workbench.lists.NewLoadGroup;
 import org.ohmloom.workbench.lists.NewSequence;
 import org.ohmloom.workbench.personal.PersonalCommands;
+import org.ohmloom.workbench.print.PrintCommands;
 import org.ohmloom.workbench.pinview.PinViewPane;
 import org.ohmloom.workbench.record.RecordPane;
 import org.ohmloom.workbench.record.TakeInValues;
@@ -157,8 +158,10 @@ public final class WorkbenchView extends JPanel {
         List<Command> cures = new ArrayList<>(List.of(fix, remedies));
         cures.addAll(FindingCommands.of(desk, this, services.calculation(), Clock.systemDefaultZone()));
         findings.offer(cures);
+        List<Command> revisions = new ArrayList<>(PrintCommands.of(desk, services, this, lists::commit));
+        revisions.addAll(List.of(takeIn, compares.get(0), compares.get(1)));
         book = new CommandBook(
-                commands(bench, cures, List.of(takeIn, compares.get(0), compares.get(1)), sides, windows),
+                commands(bench, cures, revisions, sides, windows),
                 desk,
                 journal::note);
         book.rebind(services.preferences().now().personal().keys());

@@ -35,6 +35,7 @@ class CommandBookTest {
             save | Save | Ctrl+S
             save-as | Save as… | Ctrl+Shift+S
             export-pack | Build pack… | Ctrl+E
+            print | Print… | Ctrl+P
             take-in-values | Take in measured values… |
             compare-file | Compare with a file… |
             compare-saved | Changes since saved |
