@@ -134,13 +134,16 @@ final class Squeeze {
 
     /** Spreads all places until nothing overlaps, and takes the ring that then holds them. */
     private void clear() {
-        double spread = 0;
+        double square = 0;
         for (int k = 0; k < radii.length; k++) {
             for (int j = 0; j < k; j++) {
-                double distance = Math.hypot(x[k] - x[j], y[k] - y[j]);
-                spread = Math.max(spread, (radii[j] + radii[k]) / Math.max(distance, 1e-300));
+                double dx = x[k] - x[j];
+                double dy = y[k] - y[j];
+                double apart = radii[j] + radii[k];
+                square = Math.max(square, apart * apart / Math.max(dx * dx + dy * dy, 1e-300));
             }
         }
+        double spread = Math.sqrt(square);
         radius = 0;
         for (int k = 0; k < radii.length; k++) {
             if (spread > 0) {

@@ -46,8 +46,8 @@ public final class PrintCommands {
         dialog.onEscape(pane::stop);
         dialog.fill(pane, pane.printButton());
         services.reader().execute(() -> {
-            List<PrintService> found = List.of(
-                    PrintServiceLookup.lookupPrintServices(DocFlavor.SERVICE_FORMATTED.PAGEABLE, null));
+            List<PrintService> found =
+                    List.of(PrintServiceLookup.lookupPrintServices(DocFlavor.SERVICE_FORMATTED.PAGEABLE, null));
             Optional<PrintService> usual = Optional.ofNullable(PrintServiceLookup.lookupDefaultPrintService());
             services.eventThread().execute(() -> pane.offer(found, usual));
         });

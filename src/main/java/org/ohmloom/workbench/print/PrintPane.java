@@ -7,7 +7,6 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -25,7 +24,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.Paper;
 import org.ohmloom.pack.PrintedDocument;
@@ -250,12 +248,13 @@ final class PrintPane extends JPanel {
     }
 
     private List<Integer> chosen() {
-        return SheetRanges.of(ranges.getText(), set.map(PrintedDocument::sheetCount).orElse(0));
+        return SheetRanges.of(
+                ranges.getText(), set.map(PrintedDocument::sheetCount).orElse(0));
     }
 
     private void refresh() {
-        place.setText(set.map(document -> words.get(
-                        "place", String.valueOf(sheet + 1), String.valueOf(document.sheetCount())))
+        place.setText(set.map(document ->
+                        words.get("place", String.valueOf(sheet + 1), String.valueOf(document.sheetCount())))
                 .orElse(words.get("setting")));
         turning.forEach(button -> button.setEnabled(set.isPresent()));
         boolean printer = printers.getSelectedItem() != null;
@@ -303,8 +302,8 @@ final class PrintPane extends JPanel {
         } else if (result.cancelled()) {
             say(words.get("stopped"), "Ohmloom.soft");
         } else {
-            told.accept(words.get(
-                    "printed", set.map(PrintedDocument::title).orElse(""), String.valueOf(result.sheets())));
+            told.accept(
+                    words.get("printed", set.map(PrintedDocument::title).orElse(""), String.valueOf(result.sheets())));
             close.run();
         }
     }

@@ -100,9 +100,10 @@ final class Printing {
     private Result result(Job job) {
         try {
             PrintedSheets sheets = new PrintedSheets(job.document(), job.sheets(), job.onto(), progress());
-            boolean counts = job.service().isAttributeValueSupported(
-                    new Copies(job.copies()), DocFlavor.SERVICE_FORMATTED.PAGEABLE, null);
-            PrintRequestAttributeSet wanted = new HashPrintRequestAttributeSet(new JobName(job.document().title(), null));
+            boolean counts = job.service()
+                    .isAttributeValueSupported(new Copies(job.copies()), DocFlavor.SERVICE_FORMATTED.PAGEABLE, null);
+            PrintRequestAttributeSet wanted =
+                    new HashPrintRequestAttributeSet(new JobName(job.document().title(), null));
             if (counts) {
                 wanted.add(new Copies(job.copies()));
             }

@@ -49,7 +49,11 @@ final class SheetPreview extends JComponent implements Scrollable {
 
     SheetPreview(Executor eventThread) {
         this.painter = new LatestWins<>(
-                "print preview", (wish, cancel, soFar) -> painted(wish), Duration.ofMillis(20), eventThread, outcome -> {
+                "print preview",
+                (wish, cancel, soFar) -> painted(wish),
+                Duration.ofMillis(20),
+                eventThread,
+                outcome -> {
                     picture = outcome.answer();
                     repaint();
                 });

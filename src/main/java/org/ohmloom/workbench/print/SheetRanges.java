@@ -37,7 +37,9 @@ final class SheetRanges {
                 throw new IllegalArgumentException(
                         Words.of("print").get("ranges.outside", part.strip(), String.valueOf(count)));
             }
-            IntStream.range(first - 1, last).filter(each -> !sheets.contains(each)).forEach(sheets::add);
+            IntStream.range(first - 1, last)
+                    .filter(each -> !sheets.contains(each))
+                    .forEach(sheets::add);
         }
         return sheets;
     }
