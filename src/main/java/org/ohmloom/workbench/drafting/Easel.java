@@ -7,12 +7,15 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.BoardPlaces;
+import org.ohmloom.draw.Mark;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.edit.Edit;
@@ -141,14 +144,21 @@ final class Easel {
 
     /** The middles of things of some kind in the scene. */
     List<Point> centres(Predicate<Element> kind) {
-        return canvas().scene().stream()
-                .flatMap(scene -> scene.elements().stream()
-                        .filter(id -> harness()
-                                .flatMap(now -> now.element(id))
-                                .filter(kind)
-                                .isPresent())
-                        .flatMap(id -> scene.itemsOf(id).stream().limit(1)))
-                .map(item -> item.mark().bounds().centre())
+        return firstMarks(kind).stream().map(mark -> mark.bounds().centre()).toList();
+    }
+
+    /** The first mark of every thing of some kind in the scene, in the order they are painted. */
+    List<Mark> firstMarks(Predicate<Element> kind) {
+        Map<String, Mark> first = new LinkedHashMap<>();
+        canvas().scene()
+                .ifPresent(scene -> scene.items()
+                        .forEach(item -> item.element().ifPresent(id -> first.putIfAbsent(id, item.mark()))));
+        return first.entrySet().stream()
+                .filter(each -> harness()
+                        .flatMap(now -> now.element(each.getKey()))
+                        .filter(kind)
+                        .isPresent())
+                .map(Map.Entry::getValue)
                 .toList();
     }
 

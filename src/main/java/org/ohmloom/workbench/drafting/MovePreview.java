@@ -32,6 +32,8 @@ final class MovePreview {
     /** More marks than these are shown as outlines, so that dragging stays smooth. */
     private static final int MOST_MARKS = 1500;
 
+    private static final int MOST_THINGS = 200;
+
     private final Easel easel;
     private final BoardPlaces places;
     private final List<Item> marks = new ArrayList<>();
@@ -55,7 +57,8 @@ final class MovePreview {
                     each.widthMm(),
                     each.heightMm()));
         }
-        for (Item item : scene.items()) {
+        boolean few = outlines.size() <= MOST_THINGS;
+        for (Item item : few ? scene.items() : List.<Item>of()) {
             if (item.layer() == Layer.CONNECTORS
                     && item.element().filter(ids::contains).isPresent()) {
                 Point middle = item.mark().bounds().centre();

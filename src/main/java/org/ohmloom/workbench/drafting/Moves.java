@@ -30,7 +30,8 @@ record Moves(String lead, List<Footprint> things) {
     /** The moves of some things, the leading one first; empty when none of them has a place. */
     static Optional<Moves> of(BoardPlaces places, List<String> ids) {
         List<Footprint> things = places.moving(Set.copyOf(ids));
-        return ids.stream().filter(places::has).findFirst().map(lead -> new Moves(lead, things));
+        Set<String> placed = places.positions().keySet();
+        return ids.stream().filter(placed::contains).findFirst().map(lead -> new Moves(lead, things));
     }
 
     /** Where the leading one stands. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.BoardPlaces;
+import org.ohmloom.draw.Line;
 import org.ohmloom.draw.Point;
 import org.ohmloom.edit.board.InsertSplice;
 import org.ohmloom.graph.Route;
@@ -14,6 +15,7 @@ import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.SegmentId;
+import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 
 /** Cuts a wire where it is pointed at and joins its halves in a splice, at a breakout or along a segment. */
@@ -35,13 +37,10 @@ final class SpliceTool extends BoardTool {
 
     @Override
     List<Point> targets() {
-        return easel().canvas().scene().stream()
-                .flatMap(scene -> easel().harness().stream()
-                        .flatMap(harness -> harness.wires().ids().stream())
-                        .flatMap(id -> scene.itemsOf(id.value()).stream().limit(1)))
-                .map(item -> item.mark() instanceof org.ohmloom.draw.Line line
+        return easel().firstMarks(Wire.class::isInstance).stream()
+                .map(mark -> mark instanceof Line line
                         ? line.points().get(0).towards(line.points().get(1), 0.5)
-                        : item.mark().bounds().centre())
+                        : mark.bounds().centre())
                 .toList();
     }
 

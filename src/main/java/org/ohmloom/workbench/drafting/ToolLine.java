@@ -5,6 +5,7 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.review.Severity;
 import org.ohmloom.units.Formats;
@@ -62,6 +63,8 @@ public final class ToolLine extends JPanel {
                 || wanted != null && options.getComponent(0) != wanted) {
             options.removeAll();
             if (wanted != null) {
+                // While it was away it may have missed a change of the look or the scale.
+                SwingUtilities.updateComponentTreeUI(wanted);
                 options.add(wanted);
             }
             options.setVisible(wanted != null);

@@ -176,12 +176,13 @@ public final class Toolbox {
 
     /** Selects everything on the layout. */
     void selectAll() {
+        Set<String> zones = zones();
         canvas().scene().ifPresent(scene -> easel.desk()
                 .select(Selection.of(scene.elements().stream()
                         .filter(id -> easel.harness()
                                 .flatMap(harness -> harness.element(id))
                                 .isPresent())
-                        .filter(id -> !zones().contains(id))
+                        .filter(id -> !zones.contains(id))
                         .toList())));
     }
 
