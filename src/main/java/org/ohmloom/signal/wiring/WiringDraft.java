@@ -270,6 +270,52 @@ final class WiringDraft {
         return metres.keySet().stream().min(Comparator.comparingDouble(metres::get));
     }
 
+    /** Leads a feed to the supply pins of a unit. */
+    void feed(Component unit, WireEnd.AtTerminal from) {
+        WireEnd root = places.end(from.component(), from.terminal());
+        String circuit = unit.name() + " feed";
+        List<LineTarget> targets = new ArrayList<>();
+        ((ControlUnit) unit.device())
+                .pinsOf(PinRole.SUPPLY)
+                .forEach(pin -> targets.add(toPin(unit, pin.name(), root, SignalClass.FEED, circuit)));
+        if (!targets.isEmpty()) {
+            LineMaking making = making(SignalClass.FEED, circuit);
+            making.from(root, places.at(root), places.assembly(root), targets);
+            finish(making, SignalClass.FEED);
+        }
+    }
+
+    /** Leads each ground pin of a unit to a ground point. */
+    void ground(Component unit, GroundPoint ground) {
+        WireEnd earth = new WireEnd.AtGround(ground.id());
+        String circuit = unit.name() + " ground";
+        ((ControlUnit) unit.device()).pinsOf(PinRole.GROUND).forEach(pin -> {
+            LineMaking making = making(SignalClass.RETURN, circuit);
+            making.from(
+                    earth,
+                    ground.at(),
+                    places.assembly(places.end(unit.id(), pin.name())),
+                    List.of(toPin(unit, pin.name(), earth, SignalClass.RETURN, circuit)));
+            finish(making, SignalClass.RETURN);
+        });
+    }
+
+    private LineTarget toPin(Component unit, String pin, WireEnd from, SignalClass signalClass, String circuit) {
+        WireEnd end = places.end(unit.id(), pin);
+        Optional<BreakoutId> start = places.at(from);
+        Optional<BreakoutId> at = places.at(end);
+        List<Ways.Step> way = List.of();
+        if (start.isPresent() && at.isPresent()) {
+            Optional<List<Ways.Step>> found = ways.way(start.get(), at.get());
+            if (found.isEmpty()) {
+                problems.add("no way from " + start.get() + " to " + at.get() + " (" + circuit
+                        + "): a bundle segment is missing, or a free cavity of the connectors on the way");
+            }
+            way = found.orElse(List.of());
+        }
+        return new LineTarget(end, at, way, signalClass, circuit, Optional.empty(), places.assembly(end));
+    }
+
     private LineMaking making(SignalClass signalClass, String circuit) {
         return new LineMaking(harness, places, fresh, splicePlaces, signalClass, circuit);
     }

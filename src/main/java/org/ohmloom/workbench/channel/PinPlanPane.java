@@ -55,6 +55,7 @@ final class PinPlanPane extends JPanel {
     private final PlanOutcomePane outcome = new PlanOutcomePane(words);
     private final JComboBox<String> units = new JComboBox<>();
     private final JCheckBox onlyFitting = new JCheckBox(words.get("only-fitting"));
+    private final JButton list = button("list");
     private final JButton unit = button("unit");
     private final JButton plan = button("plan");
     private final JButton stop = button("stop");
@@ -104,7 +105,7 @@ final class PinPlanPane extends JPanel {
     }
 
     private JComponent bar() {
-        JPanel bar = new JPanel(new MigLayout("insets 6 10 6 8, fillx, gapx 6, hidemode 3", "[][][][][grow][][]"));
+        JPanel bar = new JPanel(new MigLayout("insets 6 10 6 8, fillx, gapx 6, hidemode 3", "[][][][][][grow][][]"));
         plan.putClientProperty(
                 FlatClientProperties.STYLE,
                 "background: $Button.default.background; foreground: $Button.default.foreground;"
@@ -115,7 +116,7 @@ final class PinPlanPane extends JPanel {
         progress.setVisible(false);
         progress.getAccessibleContext().setAccessibleName(words.get("planning"));
         stop.setVisible(false);
-        List.of(unit, plan, apply, wire).forEach(bar::add);
+        List.of(list, unit, plan, apply, wire).forEach(bar::add);
         bar.add(progress, "w 40:120:160, growx 0");
         bar.add(stop);
         bar.add(asked, "gapleft push");
@@ -171,6 +172,8 @@ final class PinPlanPane extends JPanel {
             }
         });
         onlyFitting.addActionListener(event -> quietly(() -> places.onlyFitting(onlyFitting.isSelected())));
+        list.addActionListener(event ->
+                desk.harness().ifPresent(now -> ThingListDialog.ask(this, now).ifPresent(desk::apply)));
         unit.addActionListener(event -> desk.harness()
                 .ifPresent(now -> UnitDialog.ask(this, now, desk, services).ifPresent(desk::apply)));
         plan.addActionListener(event -> plan());
@@ -297,6 +300,7 @@ final class PinPlanPane extends JPanel {
                 .ifPresent(edit -> {
                     desk.apply(edit);
                     desk.say(words.get("applied"));
+                    outcome.say(words.get("applied"));
                 });
     }
 
@@ -362,6 +366,7 @@ final class PinPlanPane extends JPanel {
                 .isPresent();
         progress.setVisible(busy);
         stop.setVisible(busy);
+        list.setEnabled(open);
         unit.setEnabled(open);
         plan.setEnabled(open && !busy && needs.getRowCount() > 0);
         apply.setEnabled(found);

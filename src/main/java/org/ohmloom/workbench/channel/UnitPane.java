@@ -60,7 +60,7 @@ final class UnitPane extends JPanel {
         super(new MigLayout("insets 14 16 12 16, fill, wrap 2, gap 12 6, hidemode 3", "[230::,fill]12[grow,fill]"));
         this.services = services;
         this.folder = folder;
-        this.place = new UnitPlace(harness, words, this::refresh);
+        this.place = new UnitPlace(harness, words);
         this.form = new UnitForm(words, services, folder, this::typed);
         setName("unit");
         UnitLibrary.shipped().forEach(units::addElement);

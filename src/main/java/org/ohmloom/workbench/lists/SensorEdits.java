@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.ohmloom.edit.ChangeDevice;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Calibration;
@@ -16,11 +14,10 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.CalibrationText;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.TypedRange;
 
 /** What is typed about what sensors measure, as edits. A calibration begins a measurement; the rest changes one. */
 final class SensorEdits {
-
-    private static final Pattern RANGE = Pattern.compile("(-?[0-9.,]+)\\s*(?:to|–)\\s*(-?[0-9.,]+)\\s*(\\S.*)?");
 
     private SensorEdits() {}
 
@@ -76,21 +73,15 @@ final class SensorEdits {
 
     /** The range used and its unit, "0 to 10 bar"; without a unit it stays as it was. */
     static Edit range(List<Component> sensors, String typed) {
-        Matcher range = RANGE.matcher(typed.strip());
-        if (!range.matches()) {
-            throw new IllegalArgumentException("a range is needed, such as 0 to 10 bar");
-        }
-        double lowest = TypedNumbers.needed(range.group(1), Unit.FRACTION, "the lowest value");
-        double highest = TypedNumbers.needed(range.group(2), Unit.FRACTION, "the highest value");
-        Optional<String> unit = Optional.ofNullable(range.group(3));
+        TypedRange range = TypedRange.parse(typed);
         return known(
                 sensors,
                 "range",
                 was -> new Measurement(
                         was.quantity(),
-                        unit.orElse(was.unit()),
-                        lowest,
-                        highest,
+                        range.unit().orElse(was.unit()),
+                        range.lowest(),
+                        range.highest(),
                         was.calibration(),
                         was.allowedError(),
                         was.tolerances(),

@@ -27,7 +27,7 @@ import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.Tone;
 
 /** Shows a chart as large as its pane; the pointer reads lines and bars out, a click selects what they belong to. */
-final class ChartCanvas extends SceneCanvas implements Scrollable {
+public final class ChartCanvas extends SceneCanvas implements Scrollable {
 
     private static final long serialVersionUID = 1L;
 
@@ -45,7 +45,7 @@ final class ChartCanvas extends SceneCanvas implements Scrollable {
     private transient Selection marked = Selection.NONE;
     private transient Dimension laidOutFor = new Dimension();
 
-    ChartCanvas(String accessibleName, ScenePainter painter, Consumer<List<String>> picked) {
+    public ChartCanvas(String accessibleName, ScenePainter painter, Consumer<List<String>> picked) {
         super(accessibleName);
         this.painter = painter;
         setName("chart");
@@ -62,7 +62,7 @@ final class ChartCanvas extends SceneCanvas implements Scrollable {
     }
 
     /** Shows another chart, or none. */
-    void show(Optional<Picture> changed) {
+    public void show(Optional<Picture> changed) {
         picture = changed;
         scene = null;
         getAccessibleContext()

@@ -142,7 +142,7 @@ public final class WorkbenchView extends JPanel {
                 Studies.ALL,
                 List.of(
                         new PinViewPane(desk, samples),
-                        new ChannelsPane(desk, services),
+                        new ChannelsPane(desk, services, samples),
                         new StatesPane(desk),
                         fabrication,
                         record,
