@@ -10,6 +10,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * Paints scenes into any {@code Graphics2D}: screen, picture, PDF, printer. One unit of the given graphics is one
@@ -24,6 +25,14 @@ public final class ScenePainter {
 
     /** Height of the whole letters of the smallest names of wires painted on a screen, px. */
     private static final double LEAST_NAME_PX = 7;
+
+    /** Width below which a line of a screen is drawn one pixel wide, px. */
+    private static final double HAIR_PX = 0.25;
+
+    /** Gap of dashes below which they run together on a screen, px. */
+    private static final double LEAST_GAP_PX = 0.8;
+
+    private static final int ITEMS_AT_A_TIME = 256;
 
     private final SceneFonts fonts;
 
@@ -58,21 +67,49 @@ public final class ScenePainter {
      *
      * @param seen           the part shown
      * @param pixelsForAMm   pixels of the screen for a millimetre
+     * @param stop           asks to leave off half way
      */
-    public void paintSeen(Graphics2D g, Scene scene, DrawStyle style, Extent seen, double pixelsForAMm) {
+    public void paintSeen(
+            Graphics2D g, Scene scene, DrawStyle style, Extent seen, double pixelsForAMm, BooleanSupplier stop) {
         Graphics2D own = (Graphics2D) g.create();
         try {
             prepare(own);
             own.setColor(style.colour(Ink.GROUND));
             own.fill(rectangle(scene.extent()));
-            for (Item item : scene.items()) {
+            List<Item> items = scene.items();
+            for (int k = 0; k < items.size() && !(k % ITEMS_AT_A_TIME == 0 && stop.getAsBoolean()); k++) {
+                Item item = items.get(k);
                 if (isSeen(item, seen, pixelsForAMm)) {
-                    paint(own, item.mark(), style);
+                    if (item.mark() instanceof Line line) {
+                        fine(own, line, style, pixelsForAMm);
+                    } else {
+                        paint(own, item.mark(), style);
+                    }
                 }
             }
         } finally {
             own.dispose();
         }
+    }
+
+    /** A line as it can be told on a screen: dashes that would run together are left out, a hair's breadth is one pixel. */
+    private static void fine(Graphics2D g, Line line, DrawStyle style, double pixelsForAMm) {
+        g.setColor(style.colour(line.ink()));
+        double widthPx = line.widthMm() * pixelsForAMm;
+        if (widthPx < HAIR_PX) {
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+            g.setStroke(new BasicStroke(0));
+            g.draw(path(line.points(), false));
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            return;
+        }
+        List<Double> dashes = line.pattern().widths();
+        boolean runTogether = !dashes.isEmpty() && dashes.get(1) * widthPx < LEAST_GAP_PX;
+        g.setStroke(
+                runTogether
+                        ? new BasicStroke((float) line.widthMm(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
+                        : stroke(line));
+        g.draw(path(line.points(), false));
     }
 
     private static boolean isSeen(Item item, Extent seen, double pixelsForAMm) {

@@ -3,6 +3,7 @@ package org.ohmloom.workbench.canvas;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
@@ -10,10 +11,11 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
-import java.awt.image.BufferedImage;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.ohmloom.analysis.Cancel;
 import org.ohmloom.draw.Area;
 import org.ohmloom.draw.Disc;
 import org.ohmloom.draw.DrawStyle;
@@ -26,6 +28,7 @@ import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.Text;
+import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.Tone;
@@ -38,50 +41,66 @@ final class CanvasPainting {
     /** Of the way of what a study shows, such as a loop: a band wider than that of what is selected in it. */
     private static final int BAND = 9;
 
+    /** How much of a large scene is painted beyond each side of the view, so that it can be dragged about. */
+    private static final double ROOM = 0.25;
+
+    /** How long a large scene must lie still before it is painted anew, ms. */
+    private static final int STILL_MILLIS = 40;
+
     private final ScenePainter painter;
-    private @Nullable BufferedImage kept;
-    private @Nullable ViewTransform keptAt;
-    private @Nullable DrawStyle keptIn;
+    private @Nullable KeptPicture kept;
+    private @Nullable KeptPicture whole;
+    private KeptPicture.@Nullable Asked asked;
+    private @Nullable LatestWins<KeptPicture.Asked, KeptPicture> pictures;
 
     CanvasPainting(ScenePainter painter) {
         this.painter = painter;
     }
 
-    /** Forgets the kept picture, after the scene or the look changed. */
+    /** Forgets the kept pictures, after another document or look came. */
     void forget() {
         kept = null;
+        whole = null;
+        asked = null;
     }
 
     void paint(Graphics2D g, LayoutCanvas canvas, Scene scene, Optional<String> hovered) {
-        int width = canvas.getWidth();
-        int height = canvas.getHeight();
-        AffineTransform device = g.getTransform();
-        double pixels = Math.max(1, device.getScaleX());
-        int wide = (int) Math.ceil(width * pixels);
-        int high = (int) Math.ceil(height * pixels);
+        double pixels = Math.max(1, g.getTransform().getScaleX());
         DrawStyle style = Samples.style();
-        if (kept == null
-                || kept.getWidth() != wide
-                || kept.getHeight() != high
-                || !canvas.transform().equals(keptAt)
-                || style != keptIn) {
-            kept = picture(canvas.transform(), scene, style, wide, high, pixels);
-            keptAt = canvas.transform();
-            keptIn = style;
+        ViewTransform transform = canvas.transform();
+        boolean large = canvas.isShowing() && scene.items().size() >= SceneLookup.LARGE;
+        KeptPicture.Asked view = new KeptPicture.Asked(
+                scene, transform, style, canvas.getWidth(), canvas.getHeight(), pixels, large ? ROOM : 0);
+        if (kept == null || !kept.asked().covers(view)) {
+            if (large) {
+                ask(view, canvas);
+            } else {
+                kept = KeptPicture.of(view, painter, Cancel.NEVER);
+            }
         }
-        g.drawImage(kept, 0, 0, width, height, null);
+        if (large) {
+            g.setColor(style.colour(Ink.GROUND));
+            g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+            if (whole != null && kept != null && !kept.asked().covers(view)) {
+                whole.show(g, transform);
+            }
+        }
+        if (kept != null) {
+            kept.show(g, transform);
+        }
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         Selection selection = canvas.selection();
-        paintPath(g, selection, canvas.transform(), scene);
+        SceneLookup lookup = canvas.lookup();
+        paintPath(g, selection, canvas.transform(), lookup);
         hovered.filter(id -> !selection.ids().contains(id))
-                .ifPresent(id -> highlight(g, canvas.transform(), scene, id, Tone.colour("Ohmloom.hover"), 0.25));
+                .ifPresent(id -> highlight(g, canvas.transform(), lookup, id, Tone.colour("Ohmloom.hover"), 0.25));
         selection.ids().forEach(id -> {
-            highlight(g, canvas.transform(), scene, id, Tone.colour("Ohmloom.selection"), 0.45);
+            highlight(g, canvas.transform(), lookup, id, Tone.colour("Ohmloom.selection"), 0.45);
         });
         paintTrail(g, canvas, style);
         if (selection.ids().size() == 1) {
-            again(g, canvas.transform(), scene, selection.ids(), style);
+            again(g, canvas.transform(), lookup, selection.ids(), style);
         }
     }
 
@@ -110,43 +129,54 @@ final class CanvasPainting {
     }
 
     /** Paints what a selection shows besides its elements: a loop as one band, what a finding points at more faintly. */
-    private static void paintPath(Graphics2D g, Selection selection, ViewTransform transform, Scene scene) {
+    private static void paintPath(Graphics2D g, Selection selection, ViewTransform transform, SceneLookup lookup) {
         boolean found = selection.finding().isPresent();
         selection.path().stream()
                 .filter(id -> !found || !selection.ids().contains(id))
                 .forEach(id -> highlight(
-                        g, transform, scene, id, Tone.colour("Ohmloom.path"), found ? 0.25 : 0.4, found ? HALO : BAND));
+                        g, transform, lookup, id, Tone.colour("Ohmloom.path"), found ? 0.25 : 0.4, found ? HALO : BAND));
     }
 
-    private BufferedImage picture(
-            ViewTransform transform, Scene scene, DrawStyle style, int wide, int high, double pixels) {
-        BufferedImage image = new BufferedImage(Math.max(1, wide), Math.max(1, high), BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        try {
-            g.setColor(style.colour(Ink.GROUND));
-            g.fillRect(0, 0, wide, high);
-            g.scale(pixels, pixels);
-            Graphics2D inMm = (Graphics2D) g.create();
-            inMm.transform(transform.affine());
-            painter.paintSeen(
-                    inMm, scene, style, transform.seen(wide / pixels, high / pixels), transform.scale() * pixels);
-            inMm.dispose();
-            if (FarLabels.areNeeded(transform.scale())) {
-                FarLabels.paint(g, scene, transform, painter, style);
-            }
-        } finally {
-            g.dispose();
+    /** Has a large scene painted on a thread of its own; until it is there, the pictures that are there are moved and scaled. */
+    private void ask(KeptPicture.Asked view, LayoutCanvas canvas) {
+        if (asked != null && asked.covers(view)) {
+            return;
         }
-        return image;
+        if (pictures == null) {
+            pictures = new LatestWins<>(
+                    "canvas",
+                    (question, cancel, soFar) -> KeptPicture.of(question, painter, cancel),
+                    Duration.ofMillis(STILL_MILLIS),
+                    EventQueue::invokeLater,
+                    outcome -> outcome.answer().ifPresent(picture -> receive(picture, canvas)));
+        }
+        asked = view;
+        pictures.ask(view);
+    }
+
+    /** Whether what was painted last is as sharp as it will be. */
+    boolean isSharp() {
+        return asked == null;
+    }
+
+    private void receive(KeptPicture picture, LayoutCanvas canvas) {
+        kept = picture;
+        asked = null;
+        if (picture.asked().part().contains(picture.asked().scene().extent())) {
+            whole = picture;
+        } else if (whole != null && whole.asked().scene() != picture.asked().scene()) {
+            whole = null;
+        }
+        canvas.repaint();
     }
 
     /** Draws what is selected once more over the halo, so that it stays sharp. */
-    private void again(Graphics2D g, ViewTransform transform, Scene scene, List<String> ids, DrawStyle style) {
+    private void again(Graphics2D g, ViewTransform transform, SceneLookup lookup, List<String> ids, DrawStyle style) {
         Graphics2D own = (Graphics2D) g.create();
         try {
             own.transform(transform.affine());
             for (String id : ids) {
-                for (Item item : scene.itemsOf(id)) {
+                for (Item item : lookup.itemsOf(id)) {
                     painter.paintMark(own, item.mark(), style);
                 }
             }
@@ -157,19 +187,19 @@ final class CanvasPainting {
 
     /** Paints a halo along lines and an outline around the other shapes of an element. */
     private static void highlight(
-            Graphics2D g, ViewTransform transform, Scene scene, String id, Color colour, double strength) {
-        highlight(g, transform, scene, id, colour, strength, HALO);
+            Graphics2D g, ViewTransform transform, SceneLookup lookup, String id, Color colour, double strength) {
+        highlight(g, transform, lookup, id, colour, strength, HALO);
     }
 
     private static void highlight(
-            Graphics2D g, ViewTransform transform, Scene scene, String id, Color colour, double strength, int reach) {
+            Graphics2D g, ViewTransform transform, SceneLookup lookup, String id, Color colour, double strength, int reach) {
         Graphics2D own = (Graphics2D) g.create();
         try {
             own.transform(transform.affine());
             double px = 1 / transform.scale();
             Color halo =
                     new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), (int) Math.round(255 * strength));
-            for (Item item : scene.itemsOf(id)) {
+            for (Item item : lookup.itemsOf(id)) {
                 Mark mark = item.mark();
                 if (mark instanceof Line line) {
                     own.setColor(halo);

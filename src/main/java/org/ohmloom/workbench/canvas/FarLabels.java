@@ -6,7 +6,9 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.Ink;
@@ -46,7 +48,7 @@ final class FarLabels {
      */
     static List<Text> chosen(Scene scene, double scale) {
         List<Text> chosen = new ArrayList<>();
-        List<Rectangle2D> taken = new ArrayList<>();
+        Taken taken = new Taken();
         List<Predicate<Item>> ranks = List.of(
                 item -> names(item) && ((Text) item.mark()).heightMm() >= COMPONENT_MM,
                 FarLabels::isNumber,
@@ -56,8 +58,7 @@ final class FarLabels {
                 if (item.mark() instanceof Text text && rank.test(item)) {
                     Text label = enlarged(text, scale);
                     Rectangle2D room = room(label, scale);
-                    if (taken.stream().noneMatch(room::intersects)) {
-                        taken.add(room);
+                    if (taken.take(room)) {
                         chosen.add(label);
                     }
                 }
@@ -88,6 +89,37 @@ final class FarLabels {
             }
         } finally {
             inMm.dispose();
+        }
+    }
+
+    /** Places that labels have taken, by cells of the screen, so that each is held against its neighbours only. */
+    private static final class Taken {
+
+        private static final double CELL_PX = 64;
+
+        private final Map<Long, List<Rectangle2D>> cells = new HashMap<>();
+
+        /** Takes a place unless a part of it is taken. */
+        boolean take(Rectangle2D room) {
+            List<Long> own = cells(room);
+            boolean free = own.stream()
+                    .flatMap(cell -> cells.getOrDefault(cell, List.of()).stream())
+                    .noneMatch(room::intersects);
+            if (free) {
+                own.forEach(cell ->
+                        cells.computeIfAbsent(cell, each -> new ArrayList<>()).add(room));
+            }
+            return free;
+        }
+
+        private static List<Long> cells(Rectangle2D room) {
+            List<Long> all = new ArrayList<>();
+            for (long x = (long) Math.floor(room.getMinX() / CELL_PX); x <= room.getMaxX() / CELL_PX; x++) {
+                for (long y = (long) Math.floor(room.getMinY() / CELL_PX); y <= room.getMaxY() / CELL_PX; y++) {
+                    all.add((x << 32) + y);
+                }
+            }
+            return all;
         }
     }
 

@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.Function;
 import javax.swing.ToolTipManager;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +35,7 @@ public final class LayoutCanvas extends SceneCanvas {
 
     private final transient CanvasPainting painting;
     private transient Optional<Scene> scene = Optional.empty();
+    private transient Optional<SceneLookup> lookup = Optional.empty();
     private transient ViewTransform transform = new ViewTransform(1, 0, 0);
     private transient Selection selection = Selection.NONE;
     private transient Optional<String> hovered = Optional.empty();
@@ -142,8 +144,11 @@ public final class LayoutCanvas extends SceneCanvas {
     /** Shows a scene, or a text where there is none; another document's scene is fitted. */
     public void show(Optional<Scene> changed, String whenEmpty, boolean anew) {
         scene = changed;
+        lookup = changed.map(shown -> new SceneLookup(shown, ForkJoinPool.commonPool()));
         emptyText = whenEmpty;
-        painting.forget();
+        if (anew || changed.isEmpty()) {
+            painting.forget();
+        }
         hovered = Optional.empty();
         trailOf = Optional.empty();
         trail = List.of();
@@ -160,6 +165,11 @@ public final class LayoutCanvas extends SceneCanvas {
 
     public Optional<Scene> scene() {
         return scene;
+    }
+
+    /** What lies where in the scene; fails without one. */
+    SceneLookup lookup() {
+        return lookup.orElseThrow();
     }
 
     /** Shows more about what is pointed at, or else selected, on top of the scene. */
@@ -179,6 +189,11 @@ public final class LayoutCanvas extends SceneCanvas {
 
     public ViewTransform transform() {
         return transform;
+    }
+
+    /** Whether the scene was painted as sharp as it will be; a large one is moved and scaled as a picture before. */
+    public boolean isSharp() {
+        return painting.isSharp();
     }
 
     /** Whether the whole scene is shown and stays so when the canvas changes its size. */
@@ -227,7 +242,7 @@ public final class LayoutCanvas extends SceneCanvas {
 
     /** Brings the selection into view, as large as is useful. */
     public void centreSelection() {
-        Optional<Extent> around = scene.flatMap(shown -> Extent.union(selection.ids().stream()
+        Optional<Extent> around = lookup.flatMap(shown -> Extent.union(selection.ids().stream()
                 .flatMap(id -> shown.bounds(id).stream())
                 .toList()));
         around.ifPresent(part -> {
@@ -257,7 +272,7 @@ public final class LayoutCanvas extends SceneCanvas {
     public List<String> under(int xPx, int yPx) {
         Point point = transform.toScene(xPx, yPx);
         double tolerance = UIScale.scale((float) TOLERANCE) / transform.scale();
-        return scene.map(shown -> shown.hit(point.xMm(), point.yMm(), tolerance))
+        return lookup.map(shown -> shown.hit(point, tolerance))
                 .orElse(List.of());
     }
 
@@ -312,7 +327,7 @@ public final class LayoutCanvas extends SceneCanvas {
     public @Nullable String getToolTipText(MouseEvent event) {
         return under(event.getX(), event.getY()).stream()
                 .findFirst()
-                .flatMap(id -> scene.flatMap(shown -> shown.description(id)))
+                .flatMap(id -> lookup.flatMap(shown -> shown.description(id)))
                 .orElse(null);
     }
 
