@@ -54,4 +54,20 @@ public record WireColour(String base, List<String> tracers) {
                 "'%s' is not a colour of IEC 60757; the codes are BK BN RD OG YE GN BU VT GY WH PK GD TQ SR",
                 code);
     }
+
+    /** Usual colour of a wire by what it carries: our own choice, no source; codes of IEC 60757. */
+    public static WireColour usual(SignalClass signalClass) {
+        return parse(
+                switch (signalClass) {
+                    case FEED -> "RD";
+                    case SWITCHED_OUTPUT -> "OG";
+                    case RETURN -> "BK";
+                    case REFERENCE_SUPPLY -> "PK";
+                    case REFERENCE_RETURN -> "GN";
+                    case ANALOGUE_SIGNAL -> "BU";
+                    case PULSE_SIGNAL -> "VT";
+                    case DATA_BUS -> "YE";
+                    case SHIELD -> "GY";
+                });
+    }
 }

@@ -83,7 +83,7 @@ final class StartDraft {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(WireColour.parse(colour(signal))),
+                Optional.of(WireColour.usual(signal)),
                 metres,
                 signal,
                 Optional.of(circuit),
@@ -97,19 +97,5 @@ final class StartDraft {
     /** A terminal of a component as the end of a wire. */
     static WireEnd terminal(Component component, String terminal) {
         return new WireEnd.AtTerminal(component.id(), terminal);
-    }
-
-    private static String colour(SignalClass signal) {
-        return switch (signal) {
-            case FEED -> "RD";
-            case SWITCHED_OUTPUT -> "YE";
-            case RETURN -> "BK";
-            case REFERENCE_SUPPLY -> "PK";
-            case REFERENCE_RETURN -> "GN";
-            case ANALOGUE_SIGNAL -> "BU";
-            case PULSE_SIGNAL -> "VT";
-            case DATA_BUS -> "WH";
-            case SHIELD -> "GY";
-        };
     }
 }

@@ -16,7 +16,7 @@ public final class UnitLibrary {
 
     /** Names of the units that come with the program. */
     public static final List<String> NAMES =
-            List.of("compact-unit", "main-unit", "input-module", "output-module", "remote-node", "thermocouple-module");
+            List.of("compact-unit", "main-unit", "input-module", "output-module", "remote-node", "thermocouple-module", "oxygen-module");
 
     private static final long MOST_BYTES = 4L << 20;
 

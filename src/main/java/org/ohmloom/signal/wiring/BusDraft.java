@@ -1,12 +1,16 @@
 package org.ohmloom.signal.wiring;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import org.ohmloom.edit.FreshIds;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BusId;
@@ -19,7 +23,10 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Splice;
+import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
 import org.ohmloom.signal.bus.wiring.BusWiringStudy;
 import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.tables.BusFigure;
@@ -47,6 +54,8 @@ final class BusDraft {
     private final List<BusMaking> makings = new ArrayList<>();
     private final List<DataBus> buses = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
+    private final Map<WireId, Wire> moved = new TreeMap<>();
+    private final Map<DataBus.Node, BusMaking.Spot> jointsMade = new HashMap<>();
 
     BusDraft(
             Harness harness,
@@ -71,6 +80,11 @@ final class BusDraft {
     /** Buses that are new, have a node more, or got their terminations. */
     List<DataBus> buses() {
         return buses;
+    }
+
+    /** Wires that were at the pins of a node and now end at splices beside it. */
+    Collection<Wire> moved() {
+        return moved.values();
     }
 
     List<String> problems() {
@@ -199,12 +213,14 @@ final class BusDraft {
         BusMaking.Spot spot = spot(node);
         Optional<Splice> high = nearest(there.get(0).unit(), there.get(0).high(), spot.at());
         Optional<Splice> low = nearest(there.get(0).unit(), there.get(0).low(), spot.at());
+        known(making, there.get(0));
         if (high.isEmpty() || low.isEmpty()) {
             DataBus.Node beside = there.stream()
-                    .min(Comparator.comparingDouble(each -> metres(spot(each).at(), spot.at()).orElse(0)))
+                    .min(Comparator.comparingDouble(
+                            each -> metres(spot(each).at(), spot.at()).orElse(0)))
                     .orElseThrow();
-            problems.add("the bus has no splices that " + node.unit() + " could hang on, and " + beside.unit()
-                    + " has its wires in the pins: put a splice into each line there");
+            BusMaking.Spot joint = jointsMade.computeIfAbsent(beside, each -> spliced(making, each));
+            making.run(joint, spot, way(joint.at(), spot.at()));
             return;
         }
         Optional<BreakoutId> at = splicePlaces.at(high.get());
@@ -218,6 +234,43 @@ final class BusDraft {
                         high.get().assembly()),
                 spot,
                 way(at, spot.at()));
+    }
+
+    /** New splices of both lines beside the pins of a node, on which its wires go on. */
+    private BusMaking.Spot spliced(BusMaking making, DataBus.Node node) {
+        BusMaking.Spot pins = spot(node);
+        BusMaking.Spot joint = making.spliced(pins.at(), List.of(), pins.assembly());
+        List<String> names = List.of(node.high(), node.low());
+        for (int line = 0; line < names.size(); line++) {
+            List<WireEnd> old = harness.endsAt(node.unit(), names.get(line));
+            WireEnd at = joint.ends().get(line);
+            for (Wire each : harness.wires().all()) {
+                Wire wire = moved.getOrDefault(each.id(), each);
+                if (old.contains(wire.from()) || old.contains(wire.to())) {
+                    moved.put(
+                            wire.id(),
+                            wire.unmeasured()
+                                    .withEnds(
+                                            old.contains(wire.from()) ? at : wire.from(),
+                                            old.contains(wire.to()) ? at : wire.to()));
+                }
+            }
+        }
+        making.run(pins, joint, List.of());
+        return joint;
+    }
+
+    /** Lines go on in the colours they have. */
+    private void known(BusMaking making, DataBus.Node node) {
+        List<String> names = List.of(node.high(), node.low());
+        for (int line = 0; line < names.size(); line++) {
+            List<WireEnd> ends = harness.endsAt(node.unit(), names.get(line));
+            Optional<WireColour> colour = harness.wires().all().stream()
+                    .filter(wire -> wire.ends().stream().anyMatch(ends::contains))
+                    .findFirst()
+                    .flatMap(Wire::colour);
+            making.colour(line, colour);
+        }
     }
 
     private Optional<Splice> nearest(ComponentId unit, String pin, Optional<BreakoutId> to) {

@@ -16,6 +16,7 @@ import org.ohmloom.model.Place;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 
@@ -31,6 +32,8 @@ final class BusMaking {
     private final String name;
     private final boolean shielded;
     private final List<List<Wire>> wires = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+    private final List<Optional<WireColour>> colours =
+            new ArrayList<>(List.of(Optional.empty(), Optional.empty(), Optional.empty()));
     private final List<Splice> splices = new ArrayList<>();
     private final List<Cable> cables = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
@@ -66,6 +69,16 @@ final class BusMaking {
     /** Wires of the high line, the low line, and the drain. */
     List<List<Wire>> wires() {
         return wires;
+    }
+
+    /** The colour a line has already; empty where it is to get one. */
+    List<Optional<WireColour>> colours() {
+        return colours;
+    }
+
+    /** Gives a line the colour it has elsewhere. */
+    void colour(int line, Optional<WireColour> colour) {
+        colours.set(line, colour);
     }
 
     List<Splice> splices() {

@@ -2,12 +2,12 @@ package org.ohmloom.signal.wiring;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Harness;
@@ -22,7 +22,6 @@ import org.ohmloom.model.WiringRules;
  * 60757). All wires of one line have one colour; of the choices the first is taken that fewest wires in the connectors it passes have.
  */
 final class ColourScheme {
-    private static final Map<SignalClass, String> USUAL = usual();
     private static final List<String> TRACERS =
             List.of("", "WH", "RD", "YE", "GN", "GY", "VT", "BN", "BK", "OG", "PK", "BU");
 
@@ -40,22 +39,8 @@ final class ColourScheme {
                 .ifPresent(colour -> connectors(wire).forEach(connector -> use(connector, colour, wire.id()))));
     }
 
-    private static Map<SignalClass, String> usual() {
-        Map<SignalClass, String> usual = new EnumMap<>(SignalClass.class);
-        usual.put(SignalClass.FEED, "RD");
-        usual.put(SignalClass.SWITCHED_OUTPUT, "OG");
-        usual.put(SignalClass.RETURN, "BK");
-        usual.put(SignalClass.REFERENCE_SUPPLY, "PK");
-        usual.put(SignalClass.REFERENCE_RETURN, "GN");
-        usual.put(SignalClass.ANALOGUE_SIGNAL, "BU");
-        usual.put(SignalClass.PULSE_SIGNAL, "VT");
-        usual.put(SignalClass.DATA_BUS, "YE");
-        usual.put(SignalClass.SHIELD, "GY");
-        return Collections.unmodifiableMap(usual);
-    }
-
     private static List<WireColour> usual(SignalClass signalClass) {
-        String base = USUAL.getOrDefault(signalClass, "WH");
+        String base = WireColour.usual(signalClass).text();
         List<WireColour> colours = new ArrayList<>();
         for (String tracer : TRACERS) {
             if (!tracer.equals(base)) {
@@ -83,17 +68,19 @@ final class ColourScheme {
 
     /** The colour of a line; from then on it is in use in the connectors the line passes. */
     WireColour next(SignalClass signalClass, Collection<Wire> line) {
+        return next(signalClass, line, Optional.empty());
+    }
+
+    /** The colour of a line that runs beside another one whose colour it is not to have. */
+    WireColour next(SignalClass signalClass, Collection<Wire> line, Optional<WireColour> beside) {
         Set<ConnectorId> passed = new HashSet<>();
         line.forEach(wire -> passed.addAll(connectors(wire)));
         List<WireColour> possible = choices.getOrDefault(signalClass, List.of());
         WireColour best = possible.get(0);
         long fewest = Long.MAX_VALUE;
         for (WireColour colour : possible) {
-            long alike = passed.stream()
-                    .mapToLong(connector -> used.getOrDefault(connector, Map.of())
-                            .getOrDefault(colour, Set.of())
-                            .size())
-                    .sum();
+            boolean same = possible.size() > 1 && beside.filter(colour::equals).isPresent();
+            long alike = same ? Long.MAX_VALUE - 1 : alike(passed, colour);
             if (alike < fewest) {
                 fewest = alike;
                 best = colour;
@@ -103,5 +90,14 @@ final class ColourScheme {
             use(connector, best, new Object());
         }
         return best;
+    }
+
+    /** How many lines of the connectors a line passes have a colour. */
+    private long alike(Set<ConnectorId> passed, WireColour colour) {
+        return passed.stream()
+                .mapToLong(connector -> used.getOrDefault(connector, Map.of())
+                        .getOrDefault(colour, Set.of())
+                        .size())
+                .sum();
     }
 }

@@ -419,16 +419,23 @@ final class WiringDraft {
         BusDraft draft = new BusDraft(harness, joints, places, fresh, splicePlaces, tables.signals());
         draft.make();
         for (BusMaking making : draft.makings()) {
-            for (List<Wire> line : making.wires()) {
+            for (int number = 0; number < making.wires().size(); number++) {
+                List<Wire> line = making.wires().get(number);
                 boolean shield = line.isEmpty() || line.get(0).signalClass() == SignalClass.SHIELD;
-                Optional<WireColour> colour =
-                        shield ? Optional.empty() : Optional.of(colours.next(SignalClass.DATA_BUS, line));
+                Optional<WireColour> beside = number == 0 ? Optional.empty() : making.colours().get(0);
+                Optional<WireColour> colour = shield
+                        ? Optional.empty()
+                        : making.colours()
+                                .get(number)
+                                .or(() -> Optional.of(colours.next(SignalClass.DATA_BUS, line, beside)));
+                making.colour(number, colour);
                 line.forEach(wire -> wires.add(colour.isPresent() ? wire.withColour(colour) : wire));
             }
             splices.addAll(making.splices());
             cables.addAll(making.cables());
         }
         buses.addAll(draft.buses());
+        moved.addAll(draft.moved());
         problems.addAll(draft.problems());
     }
 }

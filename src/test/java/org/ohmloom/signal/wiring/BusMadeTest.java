@@ -143,6 +143,33 @@ class BusMadeTest {
         assertEquals(List.of(), wiring.problems().stream().map(BusProblem::words).toList());
     }
 
+    /** Two units wired straight, pin to pin: a third gets splices beside the nearer one, and the wires there move onto them. */
+    @Test
+    void aUnitMoreOnABusWithoutSplicesGetsThemBesideTheNearestNode() {
+        HarnessSketch sketch = new HarnessSketch()
+                .segment("G1", "B1", "B2", 2)
+                .segment("G2", "B2", "B3", 1)
+                .component("U1", unit())
+                .component("U2", unit())
+                .at("U1", "B1")
+                .at("U2", "B2");
+        HarnessSketch later = new HarnessSketch();
+        made(sketch.harness()).elements().forEach(later::with);
+        later.component("U3", unit()).at("U3", "B3");
+        WiringMade made = WiringMade.of(later.harness());
+        assertEquals(List.of(), made.problems());
+        assertEquals(2, made.moved().size());
+        assertEquals(2, made.splices().size());
+        Harness three = made.edit().orElseThrow().apply(later.harness());
+        BusWiring wiring = study(three, three.buses().ids().iterator().next().value());
+        assertEquals(List.of(), wiring.problems().stream().map(BusProblem::words).toList());
+        assertEquals(1, wiring.stubsMetres(), 1e-9);
+        assertEquals(
+                2,
+                three.wires().all().stream().map(Wire::colour).distinct().count(),
+                "one colour for each line");
+    }
+
     /** A valve of 3 A on a low-side output: 1.25 x 3 = 3.75 A, so a fuse of 4 or 5 A beside the one that is there. */
     @Test
     void whatALowSideOutputSwitchesGetsAFusedFeed() {
