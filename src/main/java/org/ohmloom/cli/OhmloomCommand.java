@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             CompareCommand.class,
             RecordCommand.class,
             TablesCommand.class,
+            ManualCommand.class,
             CommandLine.HelpCommand.class
         },
         footer = {"", "Exit status: 0 no error findings, 1 error findings, 2 usage, or a file that cannot be read."})

@@ -92,6 +92,11 @@ public final class ViewTabs extends JTabbedPane {
         return returns;
     }
 
+    /** Keys of the views beside the layout, in the order of their tabs. */
+    public List<String> keys() {
+        return studies.stream().map(StudyTab::key).toList();
+    }
+
     /** The study of a key. */
     public StudyTab study(String key) {
         return studies.stream()

@@ -20,6 +20,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.TextChanges;
 
 /** Finds a command by a few letters and runs it. */
@@ -63,6 +64,7 @@ public final class CommandSearch {
     }
 
     private void build() {
+        HelpPage.name(dialog.getRootPane(), "dialogs/find-command");
         field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "What do you want to do?");
         field.getAccessibleContext().setAccessibleName("Words of the command");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);

@@ -146,7 +146,7 @@ public final class ComparePane extends StudyTab {
     }
 
     /** Whether a comparison is under way. */
-    boolean isBusy() {
+    public boolean isBusy() {
         return comparer.isBusy();
     }
 

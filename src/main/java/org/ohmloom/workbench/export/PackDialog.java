@@ -30,6 +30,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Prompts;
 import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.TextUndo;
@@ -63,6 +64,7 @@ public final class PackDialog extends JDialog {
 
     private PackDialog(Window parent, Desk desk, Analysis analysis, Prompts prompts, PreferenceStore preferences) {
         super(parent, "Build pack", Dialog.ModalityType.DOCUMENT_MODAL);
+        HelpPage.name(getRootPane(), "dialogs/build-pack");
         this.desk = desk;
         this.prompts = prompts;
         this.preferences = preferences;

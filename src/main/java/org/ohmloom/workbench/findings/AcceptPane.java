@@ -18,6 +18,7 @@ import org.ohmloom.edit.AcceptFindings;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.review.Finding;
 import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.TextChanges;
@@ -48,6 +49,7 @@ final class AcceptPane extends JPanel {
      */
     AcceptPane(List<Finding> alike, Clock clock, Consumer<Edit> answer, Runnable close) {
         super(new MigLayout("insets 12, fill, wrap 2, gapy 6, hidemode 3", "[][grow,fill]"));
+        HelpPage.name(this, "dialogs/accept");
         this.alike = List.copyOf(alike);
         this.clock = clock;
         add(WrappedText.of(alike.get(0).message(), "Label.foreground", 0), "span 2, growx, wmin 0");

@@ -25,6 +25,7 @@ import javax.swing.JToggleButton;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.manual.WrittenPages;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
@@ -35,6 +36,7 @@ import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.FilterField;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.ListWithFoot;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.SeverityIcon;
@@ -64,6 +66,7 @@ public final class FindingsPane extends JPanel {
      */
     public FindingsPane(Desk desk, Command... cures) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        HelpPage.ask(list, () -> desk.selection().finding().map(finding -> WrittenPages.ofRule(finding.rule())));
         this.desk = desk;
         list.setName("findings");
         list.getAccessibleContext().setAccessibleName("Findings");

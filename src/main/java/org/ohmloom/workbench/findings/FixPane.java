@@ -27,6 +27,7 @@ import org.ohmloom.workbench.desk.Calculation;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Results;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.ReadRows;
@@ -56,6 +57,7 @@ final class FixPane extends JPanel {
      */
     FixPane(Desk desk, Edit fix, Calculation calculation, Executor delivery, Runnable close) {
         super(new MigLayout("insets 12, fill, wrap 1, gapy 6", "[grow,fill]"));
+        HelpPage.name(this, "dialogs/fix");
         this.desk = desk;
         this.fix = fix;
         this.before = desk.harness().orElseThrow();

@@ -24,6 +24,7 @@ import org.ohmloom.remedy.RemedySearch;
 import org.ohmloom.review.Finding;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.LatestWins;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.WrappedText;
 
 /**
@@ -56,6 +57,7 @@ final class RemediesPane extends JPanel {
      */
     RemediesPane(Desk desk, Finding finding, Executor delivery, Runnable close) {
         super(new MigLayout("insets 16, fill, wrap 1, gapy 6, hidemode 3", "[grow,fill]", "[][grow,fill][]"));
+        HelpPage.name(this, "dialogs/remedies");
         this.desk = desk;
         this.model = new RemediesModel(desk.units());
         this.table = new JTable(model);

@@ -17,6 +17,7 @@ import org.ohmloom.analysis.start.StartPlan;
 import org.ohmloom.analysis.start.StartSensor;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.ShownUnits;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
@@ -73,6 +74,7 @@ final class GuidePane extends JPanel {
             Consumer<Harness> done,
             Runnable closing) {
         super(new MigLayout("insets 16 18 14 18, fill, wrap 1, hidemode 3", "[grow,fill]"));
+        HelpPage.name(this, "dialogs/new-harness");
         this.layer = layer;
         this.supply = new GuideSupply(units);
         this.worker = worker;

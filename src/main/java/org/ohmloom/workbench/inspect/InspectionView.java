@@ -8,8 +8,11 @@ import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.workbench.widget.FocusEdge;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.CitedPages;
 
 /** Builds the components that show an inspection. */
 final class InspectionView {
@@ -97,6 +100,8 @@ final class InspectionView {
 
     private static JComponent reason(Inspection.Reason reason) {
         JPanel pane = new JPanel(new MigLayout("insets 7 9 8 9, fillx, gapy 2, wrap 1", "[grow,fill]"));
+        FocusEdge.on(pane, reason.title() + ": " + reason.text() + "; " + reason.source());
+        HelpPage.ask(pane, () -> CitedPages.in(reason.source()).or(() -> CitedPages.in(reason.text())));
         pane.putClientProperty(
                 FlatClientProperties.STYLE,
                 "arc: 8; background: $" + (reason.governs() ? "Ohmloom.noteGround" : "TableHeader.background"));

@@ -14,9 +14,11 @@ import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.manual.WrittenPages;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.widget.HelpPage;
 
 /** Shows the selected thing; a selected finding above what it is about. */
 public final class InspectorPane extends JPanel {
@@ -41,6 +43,7 @@ public final class InspectorPane extends JPanel {
         scroll.putClientProperty(FlatClientProperties.SCROLL_PANE_SMOOTH_SCROLLING, Boolean.TRUE);
         content.setName("inspector");
         content.setFocusable(true);
+        HelpPage.ask(content, () -> desk.selection().finding().map(finding -> WrittenPages.ofRule(finding.rule())));
         content.getAccessibleContext().setAccessibleName("Inspector");
         add(scroll, "grow, push");
         desk.listen(topic -> {

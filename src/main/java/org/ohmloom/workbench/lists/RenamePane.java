@@ -23,6 +23,7 @@ import org.ohmloom.edit.RenamePlan;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.ReadRows;
 import org.ohmloom.workbench.widget.TextChanges;
@@ -51,6 +52,7 @@ final class RenamePane extends JPanel {
      */
     RenamePane(Harness harness, List<ElementId> things, Consumer<Optional<Edit>> answer) {
         super(new MigLayout("insets 12, fill, wrap 2", "[][grow,fill]"));
+        HelpPage.name(this, "dialogs/rename");
         this.harness = harness;
         this.things = List.copyOf(things);
         JLabel label = new JLabel(words.get("pattern"));

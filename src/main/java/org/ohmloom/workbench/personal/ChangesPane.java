@@ -15,6 +15,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.Session;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.words.Words;
 
@@ -40,6 +41,7 @@ final class ChangesPane extends JPanel {
      */
     ChangesPane(Session session, UnaryOperator<String> shown, Runnable closing) {
         super(new MigLayout("insets 12 14 12 14, fill, wrap 1", "[grow,fill]"));
+        HelpPage.name(this, "dialogs/changes");
         this.session = session;
         Words words = Words.of("personal");
         go = new JButton(words.get("changes.go"));

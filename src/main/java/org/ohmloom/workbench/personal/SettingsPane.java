@@ -21,6 +21,7 @@ import org.ohmloom.workbench.settings.Personal;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
 import org.ohmloom.workbench.settings.UnitChoice;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
@@ -40,6 +41,7 @@ final class SettingsPane extends JPanel {
 
     SettingsPane(PreferenceStore preferences, CommandBook book, Runnable apply) {
         super(new MigLayout("insets 14 16 14 16, fill, wrap 2, gapy 6", "[][grow,fill]"));
+        HelpPage.name(this, "dialogs/settings");
         this.preferences = preferences;
         this.apply = apply;
         Personal now = preferences.now().personal();

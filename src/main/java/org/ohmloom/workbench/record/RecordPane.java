@@ -26,6 +26,7 @@ import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.widget.FilterField;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.TypedNumbers;
@@ -101,6 +102,7 @@ public final class RecordPane extends StudyTab {
         JButton take = new JButton(takeIn);
         take.setHideActionText(false);
         take.setName("as-built-take-in");
+        HelpPage.name(take, "dialogs/take-in-values");
         head.add(take, "gapleft 8, wrap");
         summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
         summary.setName("as-built-summary");

@@ -18,6 +18,7 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.Tone;
@@ -42,6 +43,7 @@ public final class ChangesPane extends JPanel {
      */
     public ChangesPane(CellChanges changes, Consumer<Optional<Edit>> answer) {
         super(new MigLayout("insets 12, fill, wrap 1, gapy 8, hidemode 3", "[grow,fill]"));
+        HelpPage.name(this, "dialogs/paste");
         this.changes = changes;
         this.answer = answer;
         int refused = changes.refused().size();

@@ -13,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.Words;
@@ -37,6 +38,7 @@ public final class FindReplacePane extends JPanel {
     /** A pane for a list. */
     public FindReplacePane(SheetTable table) {
         super(new MigLayout("insets 12, fillx, wrap 2", "[][grow,fill]"));
+        HelpPage.name(this, "dialogs/find-replace");
         this.table = table;
         field("find", find, words.get("find"));
         field("replace-with", with, words.get("replace-with"));

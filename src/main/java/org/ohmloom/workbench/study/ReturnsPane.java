@@ -74,7 +74,7 @@ public final class ReturnsPane extends StudyTab {
     }
 
     /** Brings a list to the front. */
-    void showList(String key) {
+    public void showList(String key) {
         panes.stream().filter(pane -> pane.key().equals(key)).forEach(tabs::setSelectedComponent);
     }
 

@@ -21,11 +21,13 @@ import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.widget.EdgeLine;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.widget.SharedSplit;
 import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.CitedPages;
 
 /**
  * One study in its pane: its list, below it how the numbers of the chosen row came about, beside it the chart of that
@@ -108,6 +110,7 @@ public final class StudyPane<R> extends StudyTab {
         steps.setLineWrap(true);
         steps.setWrapStyleWord(true);
         steps.setName("steps-" + study.key());
+        HelpPage.ask(steps, () -> CitedPages.at(steps));
         steps.setBorder(BorderFactory.createEmptyBorder(6, 10, 8, 10));
         steps.getAccessibleContext().setAccessibleName("How these numbers of " + study.title() + " came about");
         steps.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");

@@ -75,6 +75,11 @@ public final class WhatIfPane extends StudyTab {
         return tabs.table(place);
     }
 
+    /** Whether what it shows is still being worked out. */
+    public boolean isBusy() {
+        return whatIf.isBusy() || !whatIf.isCurrent();
+    }
+
     Optional<Compared> shown() {
         return whatIf.shown();
     }

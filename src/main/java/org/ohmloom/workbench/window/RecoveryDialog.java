@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import javax.swing.JOptionPane;
 import org.ohmloom.store.RecoverySnapshot;
 import org.ohmloom.workbench.recovery.Recovery;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.words.Words;
 
 /** Asks what to do with what a stopped program has left: its time, size and number of changes. */
@@ -30,7 +31,10 @@ public final class RecoveryDialog implements Recovery.Question {
                 List.of(words.get("restore"), words.get("compare"), words.get("discard"), words.get("later"));
         int answer = JOptionPane.showOptionDialog(
                 parent.get(),
-                DialogText.of(words.get("title", snapshot.name()), sentence(words, snapshot, sizeBytes), COLUMNS),
+                HelpPage.name(
+                        DialogText.of(
+                                words.get("title", snapshot.name()), sentence(words, snapshot, sizeBytes), COLUMNS),
+                        "dialogs/recovery"),
                 "Ohmloom",
                 JOptionPane.DEFAULT_OPTION,
                 JOptionPane.QUESTION_MESSAGE,

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
@@ -14,8 +15,10 @@ import org.ohmloom.analysis.Analysis;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.ReadRows;
+import org.ohmloom.workbench.words.CitedPages;
 
 /** Dialogs that show a text or a table to read. */
 final class TextDialogs {
@@ -27,7 +30,10 @@ final class TextDialogs {
     static void cautions(Component parent) {
         String text = Cautions.everything().stream().collect(Collectors.joining("\n\n"));
         JOptionPane.showMessageDialog(
-                parent, DialogText.of("Before you rely on it", text, 70), TITLE, JOptionPane.WARNING_MESSAGE);
+                parent,
+                HelpPage.name(DialogText.of("Before you rely on it", text, 70), "dialogs/cautions"),
+                TITLE,
+                JOptionPane.WARNING_MESSAGE);
     }
 
     static void about(Component parent) {
@@ -47,6 +53,7 @@ final class TextDialogs {
         area.setFont(area.getFont().deriveFont(area.getFont().getSize2D()));
         area.setCaretPosition(0);
         area.getAccessibleContext().setAccessibleName("Calculation log");
+        HelpPage.ask(area, () -> CitedPages.at(area).or(() -> Optional.of("dialogs/calculation-log")));
         show(parent, "Calculation log", area, 860, 560);
     }
 
@@ -81,6 +88,7 @@ final class TextDialogs {
         table.getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(150));
         table.getColumnModel().getColumn(2).setPreferredWidth(UIScale.scale(460));
         table.getAccessibleContext().setAccessibleName("Commands and their keys");
+        HelpPage.name(table, "dialogs/keys");
         show(parent, "Keys", table, 820, 560);
     }
 

@@ -12,6 +12,7 @@ import javax.swing.JOptionPane;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Prompts;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
@@ -203,7 +204,7 @@ public final class WindowPrompts implements Prompts {
     private int ask(String title, String sentence, List<String> answers) {
         return JOptionPane.showOptionDialog(
                 parent.get(),
-                DialogText.of(title, sentence, COLUMNS),
+                HelpPage.name(DialogText.of(title, sentence, COLUMNS), "dialogs/saving"),
                 "Ohmloom",
                 JOptionPane.DEFAULT_OPTION,
                 JOptionPane.QUESTION_MESSAGE,

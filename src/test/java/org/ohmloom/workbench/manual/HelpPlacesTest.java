@@ -5,15 +5,26 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.manual.Manual;
+import org.ohmloom.manual.Page;
 import org.ohmloom.review.Rules;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
+import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.lists.ListsPane;
 import org.ohmloom.workbench.widget.HelpPage;
 
@@ -63,6 +74,73 @@ class HelpPlacesTest {
             assertEquals("views/layout", ManualDesk.here(stage.view.layoutPane().canvas()));
             assertEquals(Manual.HOME, ManualDesk.here(null));
         });
+    }
+
+    @Test
+    void everyPageAComponentNamesIsThereAndEveryDialogPageIsNamedBySomething() throws IOException {
+        Set<String> named = new TreeSet<>();
+        Matcher names = Pattern.compile("\"((?:views|lists|dialogs)/[a-z-]+)\"").matcher(sources());
+        while (names.find()) {
+            named.add(names.group(1));
+        }
+        assertEquals(
+                List.of(),
+                named.stream().filter(page -> manual.find(page).isEmpty()).toList());
+        assertEquals(
+                List.of(),
+                manual.pages().stream()
+                        .filter(page ->
+                                page.folder().equals("dialogs") && !page.id().endsWith(Manual.HOME))
+                        .map(Page::id)
+                        .filter(page -> !named.contains(page))
+                        .toList());
+    }
+
+    @Test
+    void aFindingLeadsToItsRuleAndAReasonToItsTable() {
+        stage.openExample("teaching");
+        OnEventThread.run(() -> {
+            stage.desk().findings().stream().findFirst().ifPresent(standing -> stage.desk()
+                    .select(Selection.of(standing.finding())));
+            stage.desk().selection().finding().ifPresent(finding -> {
+                assertEquals(
+                        "rules/" + finding.rule(),
+                        ManualDesk.here(stage.view.findings().findings()));
+                assertEquals(
+                        "rules/" + finding.rule(),
+                        ManualDesk.here(stage.view.inspector().content()));
+            });
+            assertTrue(stage.desk().selection().finding().isPresent());
+            stage.desk().select(Selection.of(List.of("W2")));
+            List<String> pages = new ArrayList<>();
+            reasons(stage.view.inspector().content(), pages);
+            assertTrue(pages.contains("tables/iso-6722-1-conductors"), pages.toString());
+            assertTrue(pages.contains("tables/fuse-time-current"), pages.toString());
+        });
+    }
+
+    /** The pages of the texts of the inspector that take the keyboard. */
+    private static void reasons(Container container, List<String> pages) {
+        for (Component child : container.getComponents()) {
+            if (child instanceof JPanel panel
+                    && panel.isFocusable()
+                    && panel.getAccessibleContext().getAccessibleName() != null) {
+                pages.add(ManualDesk.here(panel));
+            } else if (child instanceof Container inner) {
+                reasons(inner, pages);
+            }
+        }
+    }
+
+    private static String sources() throws IOException {
+        StringBuilder all = new StringBuilder();
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java/org/ohmloom/workbench"))) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
+                all.append(Files.readString(file));
+            }
+        }
+        return all.toString();
     }
 
     /** The page of every tab; the tabs of a view that only groups lists have theirs by the view. */
