@@ -88,7 +88,7 @@ public final class Filing {
     /** Opens an example after asking about changes that are not saved. */
     public void openExample(String name) {
         if (mayLeave()) {
-            load(() -> Examples.open(name), opened -> {}, () -> {});
+            load(name, () -> Examples.open(name), opened -> {}, () -> {});
         }
     }
 
@@ -184,6 +184,7 @@ public final class Filing {
             return;
         }
         load(
+                Document.nameOf(full),
                 () -> Document.read(full),
                 opened -> remember(full),
                 () -> preferences.change(before -> before.withoutRecent(full)));
@@ -201,7 +202,8 @@ public final class Filing {
         void write() throws HarnessFileException;
     }
 
-    private void load(Reading reading, Consumer<Document> opened, Runnable refused) {
+    private void load(String name, Reading reading, Consumer<Document> opened, Runnable refused) {
+        desk.say(Words.of("windows").get("reading", name));
         reader.execute(() -> {
             try {
                 Document document = reading.read();
@@ -212,6 +214,7 @@ public final class Filing {
                 });
             } catch (HarnessFileException unreadable) {
                 eventThread.execute(() -> {
+                    desk.say("");
                     refused.run();
                     prompts.problem("The file was not opened", unreadable.getMessage());
                 });

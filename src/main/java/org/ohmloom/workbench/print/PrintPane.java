@@ -145,6 +145,8 @@ final class PrintPane extends JPanel {
         JLabel label = new JLabel(words.get(key));
         label.setLabelFor(field);
         field.setName("print-" + key);
+        // A box would take these for its own list.
+        Keys.leave(field, KeyEvent.VK_PAGE_DOWN, KeyEvent.VK_PAGE_UP);
         field.getAccessibleContext().setAccessibleName(words.get(key));
         pane.add(label, "gaptop 6");
         pane.add(field, "wmin 0");

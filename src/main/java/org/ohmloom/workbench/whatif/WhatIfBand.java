@@ -9,6 +9,7 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.widget.EdgeLine;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Icons;
 import org.ohmloom.workbench.words.Words;
 
@@ -31,6 +32,7 @@ public final class WhatIfBand extends JPanel {
         super(new MigLayout("insets 6 12 6 10, fillx, gapy 1", "[][grow,fill][][][]", "[][]"));
         this.whatIf = whatIf;
         setName("side-copy-band");
+        HelpPage.name(this, "views/what-if");
         putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.noteGround");
         setBorder(EdgeLine.around());
         Icons.find("side-copy").ifPresent(icon -> add(new JLabel(icon), "span 1 2, aligny top, gapright 4"));

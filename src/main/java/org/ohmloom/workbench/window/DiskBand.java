@@ -10,6 +10,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.DiskWatch;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.widget.EdgeLine;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
@@ -36,6 +37,7 @@ final class DiskBand extends JPanel {
         this.desk = desk;
         this.watch = watch;
         setName("disk-band");
+        HelpPage.name(this, "dialogs/saving");
         setBorder(EdgeLine.around());
         putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.warningGround");
         text.setName("disk-text");

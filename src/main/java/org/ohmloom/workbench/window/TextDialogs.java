@@ -83,6 +83,7 @@ final class TextDialogs {
         model.addRow(new Object[] {"In a list", "Enter, or start typing", "Edit the cell"});
         model.addRow(new Object[] {"In a list", "Ctrl+Enter", "Put what was typed into all selected rows"});
         model.addRow(new Object[] {"In a list", "Ctrl+C, Ctrl+V", "Copy rows; paste a block of cells"});
+        model.addRow(new Object[] {"In the print window", "Page Down, Page Up", "Turn to the next or previous sheet"});
         JTable table = new JTable(model);
         table.getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(190));
         table.getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(150));
