@@ -163,8 +163,9 @@ class PinPlanPaneTest {
         OnEventThread.run(() -> {
             ReadTable needs = (ReadTable) table("channels-needs");
             ReadTable places = (ReadTable) table("channels-places");
-            pane.setSize(1600, 3000);
-            layOut(pane);
+            stage.view.setSize(1600, 3000);
+            layOut(stage.view);
+            layOut(stage.view);
             int from = ((NeedModel) needs.getModel()).rowOf("B1");
             int to = -1;
             needs.choose(from);
