@@ -29,7 +29,6 @@ import org.ohmloom.draw.Paper;
 import org.ohmloom.pack.PrintedDocument;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Services;
-import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
@@ -76,7 +75,6 @@ final class PrintPane extends JPanel {
      */
     PrintPane(List<Printed> all, Services services, Consumer<String> told, Runnable close) {
         super(new MigLayout("insets 14, fill, hidemode 3", "[310lp!,fill]14[grow,fill]", "[grow,fill][][]"));
-        HelpPage.name(this, "dialogs/print");
         this.told = told;
         this.close = close;
         this.documents = new JComboBox<>(all.toArray(Printed[]::new));
