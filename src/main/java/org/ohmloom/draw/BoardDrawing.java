@@ -230,7 +230,8 @@ final class BoardDrawing {
             items.add(labels.breakout(name, at, Anchor.MIDDLE, id));
         }
         double radius = Math.max(1.1, thickness.bodyMm(id) / 2 + 0.35);
-        if (strands.isEmpty()) {
+        boolean bare = !texts.onSheet() && thickness.count(id) == 0;
+        if (strands.isEmpty() || bare) {
             items.add(Item.of(
                     Layer.BUNDLES,
                     new Disc(joint.at(), radius, Fill.of(Ink.PLATE, Ink.BUNDLE, 0.4)),

@@ -55,6 +55,16 @@ class BoardPositionsTest {
     }
 
     @Test
+    void aBreakoutWithoutWiresIsADotThatCanBeTakenHoldOf() {
+        Harness harness = ExamplesDrawTest.example("teaching")
+                .with(new org.ohmloom.model.Breakout(
+                        new org.ohmloom.model.BreakoutId("B99"), "Spare", java.util.Optional.empty()));
+        Scene scene = ExamplesDrawTest.board(harness, new SceneOptions(SceneOptions.Numbers.NONE, true));
+        assertTrue(scene.itemsOf("B99").stream().anyMatch(item -> item.mark() instanceof Disc));
+        assertTrue(scene.itemsOf("B1").stream().noneMatch(item -> item.mark() instanceof Disc));
+    }
+
+    @Test
     void twoCardsPutOnTheSamePlaceAreDrawnApart() {
         Harness harness = free("star-ground");
         Position place = LAYOUT.positions(harness).get("F2");
