@@ -73,8 +73,7 @@ public record DataBus(
 
     /** This bus with other nodes. */
     public DataBus joining(List<Node> changed) {
-        return new DataBus(
-                id, name, bitsPerSecond, identifierBits, limits, changed, terminations, packing, messages);
+        return new DataBus(id, name, bitsPerSecond, identifierBits, limits, changed, terminations, packing, messages);
     }
 
     /** This bus with other terminations. */

@@ -3,14 +3,14 @@ package org.ohmloom.pack;
 import java.util.Optional;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
-import org.ohmloom.model.WireEnd;
-import org.ohmloom.model.DataBus;
 import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.DataBus;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Strap;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.units.Formats;
 
 /** What is neither wire nor connector: splices, ground points, straps, protective devices, equipment. */
@@ -80,8 +80,7 @@ final class DeviceMaterials {
                             Optional.empty(),
                             MaterialKind.EQUIPMENT,
                             each.part(),
-                            "bus termination " + Formats.ohms(each.ohms())
-                                    + (unit ? ", inside " + inside.get() : "")),
+                            "bus termination " + Formats.ohms(each.ohms()) + (unit ? ", inside " + inside.get() : "")),
                     bus.id() + " at " + each.high().text());
         }
     }

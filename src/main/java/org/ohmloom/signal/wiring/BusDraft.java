@@ -67,7 +67,8 @@ final class BusDraft {
         this.harness = harness;
         this.joints = joints;
         this.places = places;
-        this.ways = new Ways(harness, connector -> places.freeCavities(connector).limit(2).count() == 2);
+        this.ways = new Ways(
+                harness, connector -> places.freeCavities(connector).limit(2).count() == 2);
         this.fresh = fresh;
         this.splicePlaces = splicePlaces;
         this.tables = tables;
@@ -103,7 +104,8 @@ final class BusDraft {
             known.add(DataBus.of(
                     new BusId(fresh.next("CAN")), "Data bus", USUAL_BITS_PER_SECOND, DataBus.SHORT_BITS, others));
         } else if (anyFree && known.size() > 1) {
-            problems.add("on which bus " + others.get(0).unit() + " is to be is for a person to choose: enter it as a node");
+            problems.add(
+                    "on which bus " + others.get(0).unit() + " is to be is for a person to choose: enter it as a node");
         }
         known.forEach(this::bus);
     }
@@ -139,12 +141,15 @@ final class BusDraft {
             return;
         }
         Optional<BusLimit> limits = tables.limit(BusWiringStudy.limitSet(bus, tables), bus.bitsPerSecond());
-        boolean shielded = limits.flatMap(BusLimit::shield).filter("yes"::equals).isPresent();
+        boolean shielded =
+                limits.flatMap(BusLimit::shield).filter("yes"::equals).isPresent();
         BusMaking making = new BusMaking(harness, places, splicePlaces, fresh, bus.name(), shielded);
         makings.add(making);
         DataBus wired = bus;
         if (there.isEmpty()) {
-            double stub = limits.flatMap(BusLimit::stubMetres).map(each -> each.value()).orElse(1.0);
+            double stub = limits.flatMap(BusLimit::stubMetres)
+                    .map(each -> each.value())
+                    .orElse(1.0);
             BusTrunk trunk = trunk(making, free, Math.max(0, stub - ENDS_METRES), shielded);
             if (bus.terminations().isEmpty()) {
                 wired = bus.terminated(List.of(inside(free.get(trunk.first())), inside(free.get(trunk.last()))));
@@ -181,7 +186,10 @@ final class BusDraft {
             making.run(joint, node, way(passed.leave(), node.at()));
             here = joint;
         }
-        making.run(here, spots.get(trunk.last()), way(here.at(), spots.get(trunk.last()).at()));
+        making.run(
+                here,
+                spots.get(trunk.last()),
+                way(here.at(), spots.get(trunk.last()).at()));
         return trunk;
     }
 

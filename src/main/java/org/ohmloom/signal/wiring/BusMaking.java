@@ -39,12 +39,7 @@ final class BusMaking {
     private final List<String> problems = new ArrayList<>();
 
     BusMaking(
-            Harness harness,
-            Places places,
-            SplicePlaces splicePlaces,
-            FreshIds fresh,
-            String name,
-            boolean shielded) {
+            Harness harness, Places places, SplicePlaces splicePlaces, FreshIds fresh, String name, boolean shielded) {
         this.harness = harness;
         this.places = places;
         this.splicePlaces = splicePlaces;
@@ -121,9 +116,8 @@ final class BusMaking {
                 ConnectorId near = step.near().orElseThrow();
                 Connector entered = harness.connectors().get(near);
                 Connector left = harness.connectors().get(step.far().orElseThrow());
-                List<String> free = places.freeCavities(entered)
-                        .limit(shielded ? 3 : 2)
-                        .toList();
+                List<String> free =
+                        places.freeCavities(entered).limit(shielded ? 3 : 2).toList();
                 if (free.size() < (shielded ? 3 : 2)) {
                     problems.add("no cavities of " + near + " and its mate are free for " + name
                             + ": a larger pair, or one more, on the way");

@@ -80,8 +80,7 @@ record BusTrunk(int first, int last, List<Passed> passed) {
         List<BreakoutId> places = new ArrayList<>();
         if (from.isPresent() && to.isPresent()) {
             places.add(from.get());
-            ways.way(from.get(), to.get())
-                    .ifPresent(steps -> steps.forEach(step -> places.add(step.to())));
+            ways.way(from.get(), to.get()).ifPresent(steps -> steps.forEach(step -> places.add(step.to())));
         }
         return places;
     }

@@ -53,20 +53,24 @@ final class FeedMaking {
         WireEnd source = new WireEnd.AtTerminal(sibling.id(), ProtectiveDevice.SUPPLY_SIDE);
         WireEnd in = new WireEnd.AtTerminal(fuse, ProtectiveDevice.SUPPLY_SIDE);
         WireEnd out = new WireEnd.AtTerminal(fuse, ProtectiveDevice.LOAD_SIDE);
-        tap.from(source, sibling.at(), sibling.assembly(), List.of(target(in, sibling.at(), List.of(), name, sibling.assembly())));
+        tap.from(
+                source,
+                sibling.at(),
+                sibling.assembly(),
+                List.of(target(in, sibling.at(), List.of(), name, sibling.assembly())));
         List<Ways.Step> way = places.at(end)
                 .flatMap(to -> sibling.at().flatMap(from -> ways.way(from, to)))
                 .orElse(List.of());
-        feed.from(out, sibling.at(), sibling.assembly(), List.of(target(end, places.at(end), way, name, places.assembly(end))));
+        feed.from(
+                out,
+                sibling.at(),
+                sibling.assembly(),
+                List.of(target(end, places.at(end), way, name, places.assembly(end))));
         return made;
     }
 
     private static LineTarget target(
-            WireEnd end,
-            Optional<BreakoutId> at,
-            List<Ways.Step> way,
-            String circuit,
-            Optional<AssemblyId> assembly) {
+            WireEnd end, Optional<BreakoutId> at, List<Ways.Step> way, String circuit, Optional<AssemblyId> assembly) {
         return new LineTarget(end, at, way, SignalClass.FEED, circuit, Optional.empty(), assembly);
     }
 

@@ -250,8 +250,8 @@ final class WiringDraft {
                 : served.device() instanceof Relay relay
                         ? relay.ratedVolts().orElse(harness.rules().nominalVolts()) / relay.coilOhms()
                         : 0;
-        Optional<Component> fuse = new FeedMaking(harness, joints, places, ways, fresh, tables)
-                .make(end, served.name(), amps, tap, line);
+        Optional<Component> fuse =
+                new FeedMaking(harness, joints, places, ways, fresh, tables).make(end, served.name(), amps, tap, line);
         fuse.ifPresentOrElse(
                 made -> {
                     fuses.add(made);
@@ -354,23 +354,25 @@ final class WiringDraft {
                         .sum()));
         Splice joint = known.orElseGet(() -> {
             Splice made = splicePlaces.splice(
-                    unit.name() + " " + pin.name(),
-                    places.at(root).map(Place.AtBreakout::new),
-                    places.assembly(root));
+                    unit.name() + " " + pin.name(), places.at(root).map(Place.AtBreakout::new), places.assembly(root));
             WireEnd at = new WireEnd.AtSplice(made.id());
             there.forEach(wire -> moved.add(wire.unmeasured()
                     .withEnds(
                             wire.from().equals(root) ? at : wire.from(),
                             wire.to().equals(root) ? at : wire.to())));
             splices.add(made);
-            making.from(root, places.at(root), places.assembly(root), List.of(new LineTarget(
-                    at,
+            making.from(
+                    root,
                     places.at(root),
-                    List.of(),
-                    signalClass,
-                    unit.name() + " " + pin.name(),
-                    Optional.empty(),
-                    places.assembly(root))));
+                    places.assembly(root),
+                    List.of(new LineTarget(
+                            at,
+                            places.at(root),
+                            List.of(),
+                            signalClass,
+                            unit.name() + " " + pin.name(),
+                            Optional.empty(),
+                            places.assembly(root))));
             return made;
         });
         Optional<BreakoutId> from = known.flatMap(splicePlaces::at).or(() -> places.at(root));
@@ -378,9 +380,7 @@ final class WiringDraft {
                 new WireEnd.AtSplice(joint.id()),
                 from,
                 joint.assembly(),
-                targets.stream()
-                        .map(target -> target.along(way(from, target)))
-                        .toList());
+                targets.stream().map(target -> target.along(way(from, target))).toList());
         finish(making, signalClass, there.stream().findFirst().flatMap(Wire::colour));
     }
 

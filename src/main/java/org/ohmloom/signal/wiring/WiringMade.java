@@ -34,7 +34,6 @@ public record WiringMade(
         List<Wire> moved,
         List<String> problems) {
 
-
     public WiringMade {
         wires = List.copyOf(wires);
         splices = List.copyOf(splices);

@@ -1,10 +1,11 @@
 package org.ohmloom.workbench.bench;
 
-import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JComponent;
-import javax.swing.JTabbedPane;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.workbench.canvas.LayoutCanvas;
 import org.ohmloom.workbench.canvas.LayoutPane;
@@ -16,15 +17,20 @@ import org.ohmloom.workbench.study.ReturnsPane;
 import org.ohmloom.workbench.study.Study;
 import org.ohmloom.workbench.study.StudyPane;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.widget.CardPages;
 import org.ohmloom.workbench.widget.HelpPage;
+import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Reveal;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.words.Words;
 
-/** The layout and the studies behind tabs. */
-public final class ViewTabs extends JTabbedPane {
+/** The layout and the studies, one of them in front; a bar above chooses. */
+public final class ViewTabs extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
+    private final CardPages pages = new CardPages("views");
+    private final ViewBar bar;
     private final transient Desk desk;
     private final transient List<StudyTab> studies;
     private final ReturnsPane returns;
@@ -40,6 +46,7 @@ public final class ViewTabs extends JTabbedPane {
             List<StudyTab> others,
             Services services,
             Samples samples) {
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
         ScenePainter painter = services.painter();
         this.desk = desk;
         this.returns = new ReturnsPane(Studies.RETURNS, desk, painter, samples);
@@ -51,26 +58,58 @@ public final class ViewTabs extends JTabbedPane {
         tabs.addAll(others);
         this.studies = List.copyOf(tabs);
         this.latest = this.studies.get(0);
-        setName("views");
-        getAccessibleContext().setAccessibleName("Views");
-        setTabLayoutPolicy(SCROLL_TAB_LAYOUT);
-        // Thirteen views: with narrow margins they stand side by side in a small window too.
-        putClientProperty(FlatClientProperties.STYLE, "tabInsets: 4,8,4,8");
-        addTab("Layout", layout);
-        HelpPage.name(layout, "views/layout");
-        this.studies.forEach(tab -> addTab(tab.title(), null, HelpPage.name(tab, "views/" + tab.key()), tab.about()));
-        addChangeListener(event -> studies().stream()
+        getAccessibleContext().setAccessibleName(Words.of("views").get("views"));
+        bar = new ViewBar(pages);
+        addView("layout", "Layout", "", HelpPage.name(layout, "views/layout"));
+        this.studies.forEach(
+                tab -> addView(tab.key(), tab.title(), tab.about(), HelpPage.name(tab, "views/" + tab.key())));
+        bar.arrange();
+        add(bar, "growx, wmin 0");
+        add(pages, "grow, push");
+        pages.onChange(() -> studies().stream()
                 .filter(pane -> pane == getSelectedComponent())
                 .forEach(pane -> {
                     latest = pane;
                     pane.showRows();
                     pane.showSelection();
                 }));
+        Keys.bind(
+                this,
+                WHEN_ANCESTOR_OF_FOCUSED_COMPONENT,
+                Keys.menu(KeyEvent.VK_PAGE_DOWN),
+                "next-view",
+                () -> pages.step(1));
+        Keys.bind(
+                this,
+                WHEN_ANCESTOR_OF_FOCUSED_COMPONENT,
+                Keys.menu(KeyEvent.VK_PAGE_UP),
+                "previous-view",
+                () -> pages.step(-1));
         desk.listen(this::hear);
     }
 
     private <R> StudyPane<R> pane(Study<R> study, ScenePainter painter, Samples samples) {
         return new StudyPane<>(study, desk, painter, samples);
+    }
+
+    private void addView(String key, String title, String about, JComponent page) {
+        pages.addPage(page);
+        bar.addView(key, title, about, page);
+    }
+
+    /** The view in front. */
+    public JComponent getSelectedComponent() {
+        return pages.front();
+    }
+
+    /** All views. */
+    public List<JComponent> views() {
+        return pages.pages();
+    }
+
+    /** Brings a view to the front. */
+    public void bring(JComponent view) {
+        pages.bring(view);
     }
 
     List<StudyTab> studies() {

@@ -9,6 +9,7 @@ import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import org.ohmloom.workbench.widget.ColumnHeads;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Tone;
 
@@ -38,6 +39,7 @@ final class ReadTable extends JTable {
         for (int k = 0; k < widths.length; k++) {
             getColumnModel().getColumn(k).setPreferredWidth(UIScale.scale(widths[k]));
         }
+        ColumnHeads.keep(this);
         // Tab leaves the table, and F8 belongs to a command.
         for (int way :
                 new int[] {KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS}) {

@@ -10,13 +10,14 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.review.Severity;
 import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.widget.SeverityIcon;
+import org.ohmloom.workbench.widget.WrappedLabel;
 
 /** The line above the layout: what to do next, what can be set for the tool in hand, and the grid's pitch. */
 public final class ToolLine extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
-    private final JLabel hint = new JLabel();
+    private final WrappedLabel hint = new WrappedLabel("");
     private final JPanel options = new JPanel(new MigLayout("insets 0, gap 6", "", "[center]"));
 
     /** The line of a box of tools. */
@@ -24,7 +25,7 @@ public final class ToolLine extends JPanel {
         super(new MigLayout("insets 3 10 3 8, fillx, hidemode 3", "[grow,fill][]10[][]", "[center]"));
         hint.setName("tool-hint");
         hint.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        add(hint, "wmin 0");
+        add(hint, "growx, wmin 0");
         add(options);
         Easel easel = box.easel();
         JLabel title = new JLabel(easel.words().get("grid"));
@@ -41,9 +42,9 @@ public final class ToolLine extends JPanel {
         add(title);
         add(pitch);
         easel.hints((text, wrong) -> {
-            hint.setText(text);
-            hint.setToolTipText(text);
             hint.setIcon(wrong ? new SeverityIcon(Severity.ERROR) : null);
+            hint.say(text);
+            hint.setToolTipText(text);
             hint.putClientProperty(
                     FlatClientProperties.STYLE, "foreground: $" + (wrong ? "Ohmloom.error" : "Ohmloom.soft"));
         });
@@ -54,7 +55,7 @@ public final class ToolLine extends JPanel {
 
     /** What it says. */
     String text() {
-        return hint.getText();
+        return String.valueOf(hint.getToolTipText());
     }
 
     private void show(Toolbox box) {

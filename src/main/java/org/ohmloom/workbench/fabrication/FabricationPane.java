@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.fabrication;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -25,6 +24,7 @@ import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.WrapLayout;
 
 /** How the harness is made: where wires may lie, what they get at their ends, figures, coverings, splices that stay. */
 public final class FabricationPane extends StudyTab {
@@ -62,12 +62,12 @@ public final class FabricationPane extends StudyTab {
         lists.forEach(each -> tabs.addTab(each.sheet().title(), each));
         tabs.setName("fabrication-lists");
         tabs.getAccessibleContext().setAccessibleName("How the harness is made");
-        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, buttons());
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         tabs.addChangeListener(event -> refreshButtons());
         routing.table().getSelectionModel().addListSelectionListener(event -> refreshButtons());
         setName("view-" + KEY);
         add(tabs, "grow, push, hmin 60");
+        add(buttons(), "growx, wmin 0");
         add(hint, "growx, gap 10 10 4 4, wmin 0");
         refreshButtons();
     }
@@ -89,7 +89,8 @@ public final class FabricationPane extends StudyTab {
     }
 
     private JComponent buttons() {
-        JPanel bar = new JPanel(new MigLayout("insets 0 0 0 8, fill", "push[][]"));
+        JPanel bar = new JPanel();
+        WrapLayout.on(bar, 4);
         bar.setOpaque(false);
         add.setName("new-routing-rule");
         add.setToolTipText("A rule for the selected wires, or for a signal where no wire is selected");

@@ -40,6 +40,7 @@ import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.ListWithFoot;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.SeverityIcon;
+import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
@@ -77,8 +78,8 @@ public final class FindingsPane extends JPanel {
                 chosen().ifPresent(finding -> desk.select(Selection.of(finding)));
             }
         });
-        add(head(List.of(cures)), "growx");
-        add(filterBar(), "growx");
+        add(head(List.of(cures)), "growx, wmin 0, hmin pref");
+        add(filterBar(), "growx, wmin 0, hmin pref");
         add(middle(), "grow, push");
         desk.listen(this::hear);
         showFindings();
@@ -104,7 +105,8 @@ public final class FindingsPane extends JPanel {
     }
 
     private Component head(List<Command> cures) {
-        JPanel head = new JPanel(new MigLayout("insets 4 10 4 8, fillx", "[]push[]2[]2[]8[]4[]"));
+        JPanel head = new JPanel();
+        WrapLayout.on(head, 4);
         head.add(PaneTitle.of("Findings"));
         for (Severity severity : Severity.values()) {
             JToggleButton filter = new JToggleButton("0", new SeverityIcon(severity), true);

@@ -66,7 +66,7 @@ final class GuideTable extends JPanel {
         table.setFillsViewportHeight(true);
         add(PaneTitle.of(title));
         add(WrappedText.of(about, "Ohmloom.soft", 0), "wmin 0");
-        add(new JScrollPane(table), "grow, push");
+        add(new JScrollPane(table), "grow, push, hmin 40");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 6"));
         JButton more = new JButton(words.get("add-row"));
         more.setName("add-" + name);
@@ -76,7 +76,7 @@ final class GuideTable extends JPanel {
         less.addActionListener(event -> removeRow());
         buttons.add(more);
         buttons.add(less);
-        add(buttons);
+        add(buttons, "hmin pref");
     }
 
     private int widest(Head head) {

@@ -11,6 +11,7 @@ import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.workbench.widget.FocusEdge;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.CitedPages;
 
@@ -24,9 +25,9 @@ final class InspectionView {
 
     /** Puts an inspection on a panel; numbers that are not up to date are marked. */
     static void fill(JPanel panel, Inspection shown, boolean current, ScenePainter painter) {
-        JLabel title = new JLabel(shown.title());
+        JLabel title = new WrappedLabel(shown.title());
         title.putClientProperty(FlatClientProperties.STYLE_CLASS, "h2");
-        panel.add(title, "wmin 0");
+        panel.add(title, "growx, wmin 0");
         if (!shown.subtitle().isEmpty()) {
             panel.add(WrappedText.of(shown.subtitle(), "Ohmloom.soft", 0), "growx, wmin 0, gaptop 1");
         }
@@ -43,9 +44,9 @@ final class InspectionView {
             return;
         }
         if (!section.title().isEmpty()) {
-            JLabel heading = new JLabel(section.title());
+            JLabel heading = new WrappedLabel(section.title());
             heading.putClientProperty(FlatClientProperties.STYLE, "font: semibold");
-            panel.add(heading, "gaptop 14, gapbottom 4, wmin 0");
+            panel.add(heading, "growx, gaptop 14, gapbottom 4, wmin 0");
         }
         if (section instanceof Inspection.Facts facts) {
             panel.add(facts(facts), "growx, wmin 0");
@@ -105,9 +106,9 @@ final class InspectionView {
         pane.putClientProperty(
                 FlatClientProperties.STYLE,
                 "arc: 8; background: $" + (reason.governs() ? "Ohmloom.noteGround" : "TableHeader.background"));
-        JLabel title = new JLabel(reason.title() + (reason.governs() ? "   governs" : ""));
+        JLabel title = new WrappedLabel(reason.title() + (reason.governs() ? "   governs" : ""));
         title.setFont(title.getFont().deriveFont(reason.governs() ? Font.BOLD : Font.PLAIN));
-        pane.add(title, "wmin 0");
+        pane.add(title, "growx, wmin 0");
         pane.add(WrappedText.of(reason.text(), "Label.foreground", 0), "growx, wmin 0");
         pane.add(WrappedText.of(reason.source(), "Ohmloom.soft", -1), "growx, wmin 0");
         return pane;

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
-import javax.swing.JTabbedPane;
+import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.desk.Desk;
@@ -23,23 +24,33 @@ import org.ohmloom.workbench.sheet.ColumnMenu;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
+import org.ohmloom.workbench.widget.CardPages;
 import org.ohmloom.workbench.widget.FilterField;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.HintLine;
+import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.SharedSplit;
+import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.words.Words;
 
-/** All lists behind tabs, with a filter above and, below, a line that says what a cell takes or what is wrong in it. */
+/** All lists, chosen by name at the side, with a filter above and, below, a line that says what a cell takes or what is wrong. */
 public final class ListsPane extends JPanel {
 
     private static final long serialVersionUID = 1L;
+
+    /** Share of the width that the names of the lists get at first. */
+    private static final double NAMES_SHARE = 0.17;
+
     private static final String HINT =
             "Double-click or type to edit a cell; a column's head says what it takes. Ctrl+Enter fills all selected"
                     + " rows.";
 
     private final transient Desk desk;
-    private final JTabbedPane tabs = new JTabbedPane();
+    private final CardPages pages = new CardPages("list-pages");
+    private final ListChooser chooser = new ListChooser(pages);
     private final JTextField filter = new FilterField(14, "Filter rows", "Filter rows of the list", this::applyFilter);
+    private final JLabel title = PaneTitle.of("");
     private final HintLine hint = new HintLine("list-hint", HINT);
     private final transient List<SheetPane<?>> panes;
     private final List<SheetTable> elsewhere = new ArrayList<>();
@@ -59,13 +70,14 @@ public final class ListsPane extends JPanel {
         List<String> keys = List.copyOf(sheets.keySet());
         panes.forEach(pane -> pane.keepColumns(preferences));
         panes.forEach(pane -> HelpPage.name(pane, "lists/" + keys.get(panes.indexOf(pane))));
-        panes.forEach(pane -> tabs.addTab(pane.sheet().title(), pane));
-        tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
-        tabs.setName("lists");
-        tabs.getAccessibleContext().setAccessibleName("Lists");
-        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, filterBar());
-        tabs.addChangeListener(event -> applyFilter());
-        add(tabs, "grow, push, hmin 80");
+        panes.forEach(pages::addPage);
+        pages.onChange(this::applyFilter);
+        JPanel shown = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
+        shown.add(filterBar(), "growx, wmin 0");
+        shown.add(pages, "grow, push, hmin 60");
+        SharedSplit split = new SharedSplit("list-names", JSplitPane.HORIZONTAL_SPLIT, chooser, shown, NAMES_SHARE);
+        split.setResizeWeight(0);
+        add(split, "grow, push, hmin 80");
         add(hint, "growx, gap 10 10 4 4, wmin 0");
         desk.listen(this::hear);
         showRows();
@@ -109,7 +121,7 @@ public final class ListsPane extends JPanel {
 
     /** The list in front. */
     public SheetTable front() {
-        return panes.get(Math.max(0, tabs.getSelectedIndex())).table();
+        return currentPane().table();
     }
 
     /** What the list in front holds. */
@@ -165,7 +177,7 @@ public final class ListsPane extends JPanel {
         panes.stream()
                 .filter(pane -> pane.sheet().title().equals(title))
                 .findFirst()
-                .ifPresent(tabs::setSelectedComponent);
+                .ifPresent(pages::bring);
     }
 
     /** The list in front with what can be added to it. */
@@ -183,8 +195,10 @@ public final class ListsPane extends JPanel {
     }
 
     private JPanel filterBar() {
-        JPanel bar = new JPanel(new MigLayout("insets 0 0 0 8, fill", "push[]"));
+        JPanel bar = new JPanel();
+        WrapLayout.on(bar, 4);
         bar.setOpaque(false);
+        bar.add(title);
         filter.setName("list-filter");
         for (JButton button : List.of(addButton, columnsButton)) {
             button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
@@ -202,6 +216,7 @@ public final class ListsPane extends JPanel {
 
     private void applyFilter() {
         front().filter(filter.getText());
+        title.setText(currentPane().sheet().title());
         addButton.setEnabled(!currentPane().sheet().adds().isEmpty());
     }
 
@@ -224,11 +239,13 @@ public final class ListsPane extends JPanel {
 
     private void showRows() {
         Optional<Readout> readout = Readout.of(desk);
-        panes.forEach(pane -> {
-            pane.show(readout);
-            int rows = pane.table().getModel().getRowCount();
-            tabs.setTitleAt(panes.indexOf(pane), pane.sheet().title() + (rows == 0 ? "" : "  " + rows));
-        });
+        panes.forEach(pane -> pane.show(readout));
+        chooser.show(
+                panes.stream().map(pane -> pane.sheet().title()).toList(),
+                panes.stream()
+                        .map(pane -> pane.table().getModel().getRowCount())
+                        .toList());
+        title.setText(currentPane().sheet().title());
     }
 
     private void showSelection() {
@@ -243,7 +260,7 @@ public final class ListsPane extends JPanel {
                     .findFirst()
                     .ifPresent(pane -> {
                         if (commit()) {
-                            tabs.setSelectedComponent(pane);
+                            pages.bring(pane);
                         }
                     });
         }
@@ -251,6 +268,6 @@ public final class ListsPane extends JPanel {
     }
 
     private SheetPane<?> currentPane() {
-        return panes.get(Math.max(0, tabs.getSelectedIndex()));
+        return (SheetPane<?>) pages.front();
     }
 }

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.lists;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -23,11 +22,13 @@ import org.ohmloom.edit.RenamePlan;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.workbench.widget.ColumnHeads;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.ReadRows;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
 /** Gives things new identities by a pattern: the pattern above, below it every thing with its new identity as it is typed. */
@@ -62,23 +63,21 @@ final class RenamePane extends JPanel {
         TextUndo.install(pattern);
         add(label);
         add(pattern);
-        JLabel help = new JLabel("<html>"
-                + words.get(
-                        "pattern-help",
-                        "{001}",
-                        "{10+5}",
-                        "{number+100}",
-                        "{letters}",
-                        "{old}",
-                        "{circuit}, {class}, {size}, {from}, {to}, {name}")
-                + "</html>");
-        help.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        add(help, "skip 1, wmin 0, w 480");
+        String help = words.get(
+                "pattern-help",
+                "{001}",
+                "{10+5}",
+                "{number+100}",
+                "{letters}",
+                "{old}",
+                "{circuit}, {class}, {size}, {from}, {to}, {name}");
+        add(WrappedText.of(help, "Ohmloom.soft", 0), "skip 1, growx, wmin 0, w 480");
         lines = new ReadRows(List.of(words.get("now"), words.get("then"), words.get("because")));
         JTable table = new JTable(lines);
         table.setName("rename-lines");
         table.getAccessibleContext().setAccessibleName(words.get("rename-lines"));
         table.setFillsViewportHeight(true);
+        ColumnHeads.keep(table);
         JScrollPane scroll = new JScrollPane(table);
         scroll.setPreferredSize(new Dimension(UIScale.scale(560), UIScale.scale(280)));
         add(scroll, "span 2, grow, push");

@@ -60,7 +60,7 @@ final class KeysTable extends JPanel {
         add(PaneTitle.of(words.get("keys")));
         add(said, "wmin 0");
         add(new JScrollPane(table), "grow, push");
-        add(usual, "growx 0");
+        add(usual, "growx 0, hmin pref");
     }
 
     JTable table() {

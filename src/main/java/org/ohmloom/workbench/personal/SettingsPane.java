@@ -62,10 +62,30 @@ final class SettingsPane extends JPanel {
         field("look", look);
         field("zoom", zoom);
         field("font", font);
-        unit("sizes", UnitChoice::sizes, ShownUnits.Sizes.values(), UnitChoice::withSizes);
-        unit("lengths", UnitChoice::lengths, ShownUnits.Lengths.values(), UnitChoice::withLengths);
-        unit("temperatures", UnitChoice::temperatures, ShownUnits.Temperatures.values(), UnitChoice::withTemperatures);
-        unit("decimals", UnitChoice::decimals, UnitChoice.Decimals.values(), UnitChoice::withDecimals);
+        unit(
+                "sizes",
+                word -> words.get("sizes." + word),
+                UnitChoice::sizes,
+                ShownUnits.Sizes.values(),
+                UnitChoice::withSizes);
+        unit(
+                "lengths",
+                word -> words.get("lengths." + word),
+                UnitChoice::lengths,
+                ShownUnits.Lengths.values(),
+                UnitChoice::withLengths);
+        unit(
+                "temperatures",
+                word -> words.get("temperatures." + word),
+                UnitChoice::temperatures,
+                ShownUnits.Temperatures.values(),
+                UnitChoice::withTemperatures);
+        unit(
+                "decimals",
+                word -> words.get("decimals." + word),
+                UnitChoice::decimals,
+                UnitChoice.Decimals.values(),
+                UnitChoice::withDecimals);
         add(WrappedText.of(words.get("units.about"), "Ohmloom.soft", 0), "skip 1, growx, wmin 0");
         add(keys, "span, grow, push, gaptop 8");
         look.addActionListener(event -> lookChosen());
@@ -75,12 +95,15 @@ final class SettingsPane extends JPanel {
                 font.getSelectedIndex() == 0 ? 0 : font.getSelectedIndex() - 1 + Personal.LEAST_POINTS)));
     }
 
-    /** A box for one of the units; its choices are words under the key and the name of the constant. */
+    /** A box for one of the units; its choices are called by the names of the constants. */
     private <E extends Enum<E>> void unit(
-            String key, Function<UnitChoice, E> now, E[] all, BiFunction<UnitChoice, E, UnitChoice> with) {
+            String key,
+            UnaryOperator<String> word,
+            Function<UnitChoice, E> now,
+            E[] all,
+            BiFunction<UnitChoice, E, UnitChoice> with) {
         JComboBox<String> box = new JComboBox<>(Arrays.stream(all)
-                .map(each -> words.get(
-                        key + "." + each.name().toLowerCase(Locale.ROOT).replace('_', '-')))
+                .map(each -> word.apply(each.name().toLowerCase(Locale.ROOT).replace('_', '-')))
                 .toArray(String[]::new));
         box.setSelectedIndex(now.apply(preferences.now().personal().units()).ordinal());
         field(key, box);

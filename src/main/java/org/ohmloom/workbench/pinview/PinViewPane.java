@@ -36,6 +36,8 @@ import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.WrapLayout;
+import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
@@ -55,7 +57,7 @@ public final class PinViewPane extends StudyTab {
     private final JToggleButton mating = new JToggleButton(words.get("mating-side"));
     private final DefaultListModel<EndOfWire> ends = new DefaultListModel<>();
     private final JList<EndOfWire> loose = new JList<>(ends);
-    private final JLabel about = new JLabel(" ");
+    private final WrappedLabel about = new WrappedLabel(" ");
     private final HintLine clashes = new HintLine("pin-view-clashes", words.get("keys"));
     private final JButton fill = new JButton(words.get("fill"));
     private final JButton plug = new JButton(words.get("plug"));
@@ -68,7 +70,8 @@ public final class PinViewPane extends StudyTab {
         this.desk = desk;
         this.cavities = new CavityTable(model, new CavityRenderer(model, samples, words), words, desk::apply);
         setName("view-" + KEY);
-        add(head(), "growx");
+        add(head(), "growx, wmin 0");
+        add(about, "growx, wmin 0, gap 8 8 0 2");
         JPanel middle = new JPanel(new MigLayout("insets 0, fill, gap 0", "[grow 70,fill][grow 30,fill,200:260:]"));
         JScrollPane board = new JScrollPane(cavities);
         board.setBorder(javax.swing.BorderFactory.createEmptyBorder(8, 8, 8, 8));
@@ -81,7 +84,8 @@ public final class PinViewPane extends StudyTab {
     }
 
     private JComponent head() {
-        JPanel head = new JPanel(new MigLayout("insets 6 10 6 8, fillx", "[][220:260:][grow,fill,0:100:][][][][]"));
+        JPanel head = new JPanel();
+        WrapLayout.on(head, 4);
         JLabel label = new JLabel(words.get("connector"));
         label.setLabelFor(chooser);
         chooser.setName("pin-view-connector");
@@ -110,7 +114,6 @@ public final class PinViewPane extends StudyTab {
         lift.addActionListener(event -> cavities.liftChosen());
         head.add(label);
         head.add(chooser);
-        head.add(about, "wmin 0");
         for (JComponent each : List.of(mating, fill, plug, lift)) {
             head.add(each);
         }
@@ -255,7 +258,7 @@ public final class PinViewPane extends StudyTab {
             }
         }));
         String grid = connector.filter(each -> each.grid().isEmpty()).isPresent() ? words.get("in-order") : "";
-        about.setText(connector.map(this::matesWith).orElse(words.get("no-connector")) + grid);
+        about.say(connector.map(this::matesWith).orElse(words.get("no-connector")) + grid);
         about.setToolTipText(about.getText());
         showClashes();
         fill.setEnabled(connector.isPresent() && !ends.isEmpty());

@@ -29,6 +29,8 @@ import org.ohmloom.workbench.widget.FilterField;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.widget.WrapLayout;
+import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.words.TypedNumbers;
 
 /** The as-built record of one built harness: which one, with what and by whom, and below it what was measured. */
@@ -54,7 +56,7 @@ public final class RecordPane extends StudyTab {
     private final JTextField by = new JTextField(6);
     private final JTextField filter =
             new FilterField(11, "Filter rows", "Filter rows of the as-built record", this::applyFilter);
-    private final JLabel summary = new JLabel(" ");
+    private final WrappedLabel summary = new WrappedLabel(" ");
     private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "[center]", "push[]push"));
     private boolean filling;
     private transient Optional<Document> shownOf = Optional.empty();
@@ -73,7 +75,7 @@ public final class RecordPane extends StudyTab {
                 new RecordSheet(this::settings), desk, samples, desk::say, ids -> desk.select(Selection.of(ids)));
         list.table().setName("as-built-list");
         JPanel content = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1"));
-        content.add(head(takeIn), "growx");
+        content.add(head(takeIn), "growx, wmin 0");
         content.add(list, "grow, push, hmin 60");
         nothing.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
         nothing.add(new JLabel("Being worked out…"));
@@ -83,17 +85,17 @@ public final class RecordPane extends StudyTab {
     }
 
     private JComponent head(Command takeIn) {
-        JPanel head = new JPanel(
-                new MigLayout("insets 6 10 6 8, fillx, hidemode 3", "[][][][][][][][]push[]", "[center][center]"));
+        JPanel fields = new JPanel();
+        WrapLayout.on(fields, 4);
         serial.setEditable(true);
         serial.setName("as-built-serial");
         serial.setPrototypeDisplayValue("000000000");
         serial.setToolTipText("Which built harness of this design; empty where only one is built");
         serial.addActionListener(event -> settingsChanged());
-        labelled(head, "Serial number", serial, "w 80:110:110");
-        labelled(head, "At °C", celsius, "w 40:56:56");
-        labelled(head, "Instrument", instrument, "w 60:130:130");
-        labelled(head, "By", by, "w 40:64:64");
+        labelled(fields, "Serial number", serial, "w 80:130:160");
+        labelled(fields, "At °C", celsius, "w 40:56:56");
+        labelled(fields, "Instrument", instrument, "w 60:130:130");
+        labelled(fields, "By", by, "w 40:64:64");
         celsius.setToolTipText("Temperature of the conductors for values typed now; empty counts as 20 °C");
         celsius.addActionListener(event -> settingsChanged());
         for (JTextField field : List.of(celsius, instrument, by)) {
@@ -103,12 +105,14 @@ public final class RecordPane extends StudyTab {
         take.setHideActionText(false);
         take.setName("as-built-take-in");
         HelpPage.name(take, "dialogs/take-in-values");
-        head.add(take, "gapleft 8, wrap");
+        fields.add(take);
         summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
         summary.setName("as-built-summary");
-        head.add(summary, "span 8, growx, wmin 0");
+        JPanel head = new JPanel(new MigLayout("insets 2 4 4 6, fillx, wrap 2", "[grow,fill][]", "[][center]"));
+        head.add(fields, "span 2, growx, wmin 0");
+        head.add(summary, "growx, wmin 0");
         filter.setName("as-built-filter");
-        head.add(filter, "growx");
+        head.add(filter);
         return head;
     }
 
@@ -116,12 +120,14 @@ public final class RecordPane extends StudyTab {
         list.table().filter(filter.getText());
     }
 
-    private static void labelled(JPanel head, String text, JComponent field, String width) {
+    private static void labelled(JPanel fields, String text, JComponent field, String width) {
         JLabel label = new JLabel(text);
         label.setLabelFor(field);
         field.getAccessibleContext().setAccessibleName(text);
-        head.add(label);
-        head.add(field, width);
+        JPanel both = new JPanel(new MigLayout("insets 1, gapx 6", "", "[center]"));
+        both.add(label);
+        both.add(field, width + ", h pref!");
+        fields.add(both);
     }
 
     private void settingsChanged() {
@@ -206,7 +212,7 @@ public final class RecordPane extends StudyTab {
                 .map(record -> "All serial numbers, " + record.summary() + ".")
                 .orElse(
                         "Nothing was measured yet: type a value into the column Measured, or take in a filled-in test sheet.");
-        summary.setText(all);
+        summary.say(all);
         summary.setToolTipText(all);
     }
 

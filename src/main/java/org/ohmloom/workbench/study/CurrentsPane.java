@@ -13,11 +13,13 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.flow.FlowPicture;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.solve.PointDrop;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.canvas.LayoutCanvas;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
@@ -64,12 +66,14 @@ public final class CurrentsPane extends StudyTab {
      *
      * @param results the results
      * @param state   the state; empty for the largest of all
+     * @param units   units it is written in
      */
-    private record Asked(Analysis results, Optional<StateId> state) {
+    private record Asked(Analysis results, Optional<StateId> state, ShownUnits units) {
 
         /** Whether the same picture would come of it: later stages of one calculation hold the same currents. */
         boolean isLike(Asked other) {
             return state.equals(other.state)
+                    && units.equals(other.units)
                     && results.harness() == other.results.harness()
                     && results.ratings() == other.results.ratings();
         }
@@ -188,7 +192,7 @@ public final class CurrentsPane extends StudyTab {
     @Override
     public void showRows() {
         Optional<Asked> now =
-                desk.analysis().map(results -> new Asked(results, desk.view().state()));
+                desk.analysis().map(results -> new Asked(results, desk.view().state(), desk.units()));
         if (now.isEmpty()) {
             layouts.stop();
             asked = Optional.empty();
@@ -201,6 +205,10 @@ public final class CurrentsPane extends StudyTab {
             layouts.ask(now.get());
         }
         showSelection();
+    }
+
+    private Scene inUnits(Scene scene) {
+        return desk.units().equals(ShownUnits.USUAL) ? scene : scene.saying(desk.units()::label);
     }
 
     private void receive(LatestWins.Outcome<Asked, FlowPicture> outcome) {
@@ -217,7 +225,7 @@ public final class CurrentsPane extends StudyTab {
         String reason = outcome.failure()
                 .map(failure -> words.get("failed", failure.getMessage()))
                 .orElse("");
-        canvas.show(picture.map(FlowPicture::scene), reason, anew);
+        canvas.show(picture.map(FlowPicture::scene).map(this::inUnits), reason, anew);
         showSelection();
     }
 

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.study;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
@@ -42,13 +41,13 @@ public final class ReturnsPane extends StudyTab {
         tabs.setName("returns-lists");
         tabs.getAccessibleContext().setAccessibleName("Lists of the return paths");
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
-        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, states());
         panes.forEach(pane -> HelpPage.name(pane, "views/" + pane.key()));
         panes.forEach(pane -> tabs.addTab(pane.title(), null, pane, pane.about()));
         tabs.addChangeListener(event -> {
             showRows();
             showSelection();
         });
+        add(states(), BorderLayout.NORTH);
         add(tabs);
     }
 
@@ -57,13 +56,13 @@ public final class ReturnsPane extends StudyTab {
     }
 
     private JComponent states() {
-        JPanel panel = new JPanel(new MigLayout("insets 2 8 2 8, gapx 6", "push[][]", "[center]"));
+        JPanel panel = new JPanel(new MigLayout("insets 4 10 0 8, gapx 6", "", "[center]"));
         StateChooser chooser = new StateChooser(desk);
         chooser.setName("returns-state");
         JLabel label = new JLabel("State");
         label.setLabelFor(chooser);
         panel.add(label);
-        panel.add(chooser, "w 120::200");
+        panel.add(chooser, "w 120::220, h pref!");
         panel.setOpaque(false);
         return panel;
     }

@@ -60,6 +60,12 @@ public final class HelpPage {
                 return ofFront;
             }
         }
+        if (component instanceof CardPages pages) {
+            Optional<String> ofFront = own(pages.front());
+            if (ofFront.isPresent()) {
+                return ofFront;
+            }
+        }
         return component instanceof JComponent each ? own(each) : Optional.empty();
     }
 

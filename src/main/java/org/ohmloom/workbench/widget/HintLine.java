@@ -1,11 +1,10 @@
 package org.ohmloom.workbench.widget;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import javax.swing.JLabel;
 import org.ohmloom.review.Severity;
 
 /** A line below a list that says what can be done there or, with the sign of an error before it, what is wrong. */
-public final class HintLine extends JLabel {
+public final class HintLine extends WrappedLabel {
 
     private static final long serialVersionUID = 1L;
 
@@ -17,6 +16,7 @@ public final class HintLine extends JLabel {
      * @param hint what it says while nothing is wrong
      */
     public HintLine(String name, String hint) {
+        super(hint);
         this.hint = hint;
         setName(name);
         say("");
@@ -26,18 +26,19 @@ public final class HintLine extends JLabel {
     public void tell(String text) {
         say("");
         if (!text.isEmpty()) {
-            setText(text);
+            super.say(text);
             setToolTipText(text);
             putClientProperty(FlatClientProperties.STYLE, null);
         }
     }
 
     /** Says what is wrong, or the hint again when nothing is. */
+    @Override
     public void say(String problem) {
         boolean wrong = !problem.isEmpty();
-        setText(wrong ? problem : hint);
-        setToolTipText(getText());
         setIcon(wrong ? new SeverityIcon(Severity.ERROR) : null);
+        super.say(wrong ? problem : hint);
+        setToolTipText(wrong ? problem : hint);
         putClientProperty(FlatClientProperties.STYLE, "foreground: $" + (wrong ? "Ohmloom.error" : "Ohmloom.soft"));
     }
 }

@@ -16,6 +16,8 @@ public final class Reveal {
             Container outer = inner.getParent();
             if (outer instanceof JTabbedPane tabs && tabs.indexOfComponent(inner) >= 0) {
                 tabs.setSelectedComponent(inner);
+            } else if (outer instanceof CardPages pages && pages.has(inner) && inner instanceof JComponent page) {
+                pages.bring(page);
             }
             inner = outer;
         }

@@ -64,7 +64,8 @@ class BusMadeTest {
         SortedMap<WireId, Double> lengths = new TreeMap<>();
         harness.wires()
                 .all()
-                .forEach(wire -> lengths.put(wire.id(), routes.lengthMetres(wire).orElse(0)));
+                .forEach(
+                        wire -> lengths.put(wire.id(), routes.lengthMetres(wire).orElse(0)));
         return BusWiringStudy.of(
                 harness,
                 NetworkBuilder.build(harness, HarnessSketch.state(), wire -> 0.1, TABLES),
@@ -85,7 +86,8 @@ class BusMadeTest {
         Harness harness = made(four().harness());
         DataBus bus = harness.buses().all().iterator().next();
         BusWiring wiring = study(harness, bus.id().value());
-        assertEquals(List.of(), wiring.problems().stream().map(BusProblem::words).toList());
+        assertEquals(
+                List.of(), wiring.problems().stream().map(BusProblem::words).toList());
         assertEquals(12, wiring.trunkMetres(), SPLICES_METRES);
         assertEquals(4.5, wiring.stubsMetres(), SPLICES_METRES);
         assertEquals(2, bus.terminations().size());
@@ -110,7 +112,8 @@ class BusMadeTest {
                 Optional.empty(),
                 List.of());
         BusWiring wiring = study(made(four().with(bus).harness()), "CAN1");
-        assertEquals(List.of(), wiring.problems().stream().map(BusProblem::words).toList());
+        assertEquals(
+                List.of(), wiring.problems().stream().map(BusProblem::words).toList());
         assertEquals(20, wiring.trunkMetres(), SPLICES_METRES);
         assertEquals(0.5, wiring.stubsMetres(), 0.5);
     }
@@ -140,7 +143,8 @@ class BusMadeTest {
         Harness four = made(fourth.component("U4", unit()).at("U4", "B5").harness());
         BusWiring wiring = study(four, four.buses().ids().iterator().next().value());
         assertEquals(4, wiring.nodes().stream().filter(each -> each.joined()).count());
-        assertEquals(List.of(), wiring.problems().stream().map(BusProblem::words).toList());
+        assertEquals(
+                List.of(), wiring.problems().stream().map(BusProblem::words).toList());
     }
 
     /** Two units wired straight, pin to pin: a third gets splices beside the nearer one, and the wires there move onto them. */
@@ -174,8 +178,8 @@ class BusMadeTest {
     @Test
     void whatALowSideOutputSwitchesGetsAFusedFeed() {
         ControlUnit driving = unit(Pin.of("L1", PinRole.LOW_SIDE_OUTPUT))
-                .withChannels(List.of(new Channel(
-                        "Valve", "L1", new ComponentId("Y1"), Optional.empty(), Optional.empty(), false)));
+                .withChannels(List.of(
+                        new Channel("Valve", "L1", new ComponentId("Y1"), Optional.empty(), Optional.empty(), false)));
         Harness harness = made(new HarnessSketch()
                 .segment("G1", "B1", "B2", 1)
                 .segment("G2", "B2", "B3", 2)
@@ -206,8 +210,8 @@ class BusMadeTest {
                         Pin.of("REF", PinRole.REFERENCE_SUPPLY),
                         Pin.of("A1", PinRole.ANALOGUE_INPUT),
                         Pin.of("A2", PinRole.ANALOGUE_INPUT))
-                .withChannels(List.of(new Channel(
-                        "Oil", "A2", new ComponentId("S2"), Optional.of("REF"), Optional.empty(), false)));
+                .withChannels(List.of(
+                        new Channel("Oil", "A2", new ComponentId("S2"), Optional.of("REF"), Optional.empty(), false)));
         HarnessSketch sketch = new HarnessSketch()
                 .component("U1", reading)
                 .component("S1", sensor)
@@ -215,11 +219,12 @@ class BusMadeTest {
                 .wire("W1", "U1.REF", "S1.supply", 0.1);
         WiringMade made = WiringMade.of(sketch.harness());
         assertEquals(List.of(), made.problems());
-        assertEquals(List.of("W1"), made.moved().stream().map(Wire::id).map(WireId::value).toList());
+        assertEquals(
+                List.of("W1"),
+                made.moved().stream().map(Wire::id).map(WireId::value).toList());
         Harness harness = made.edit().orElseThrow().apply(sketch.harness());
-        assertTrue(Joints.of(harness)
-                .with(new ComponentId("U1"), "REF")
-                .containsAll(List.of("S1.supply", "S2.supply")));
+        assertTrue(
+                Joints.of(harness).with(new ComponentId("U1"), "REF").containsAll(List.of("S1.supply", "S2.supply")));
         assertEquals(1, harness.splices().size());
         assertEquals(4, harness.wires().size(), "W1, from the pin to the splice, and two of S2");
     }

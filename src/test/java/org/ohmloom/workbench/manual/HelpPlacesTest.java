@@ -26,6 +26,7 @@ import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.lists.ListsPane;
+import org.ohmloom.workbench.widget.CardPages;
 import org.ohmloom.workbench.widget.HelpPage;
 
 /** F1 finds a page for everything: views, lists and rules are counted against the program's own. */
@@ -145,8 +146,11 @@ class HelpPlacesTest {
 
     /** The page of every tab; the tabs of a view that only groups lists have theirs by the view. */
     private static void tabs(Container container, List<String> pages) {
-        if (container instanceof JTabbedPane tabs
-                && List.of("views", "lists", "returns-lists").contains(tabs.getName())) {
+        if (container instanceof CardPages cards
+                && List.of("views", "list-pages").contains(cards.getName())) {
+            cards.pages().forEach(page -> pages.add(HelpPage.of(page).orElse("no page for " + page.getName())));
+        }
+        if (container instanceof JTabbedPane tabs && "returns-lists".equals(tabs.getName())) {
             for (Component tab : tabs.getComponents()) {
                 if (tabs.indexOfComponent(tab) >= 0) {
                     Optional<String> page = HelpPage.of(tab);
