@@ -44,7 +44,9 @@ public final class ManualDesk {
 
     /** Opens the page about what has the keyboard. */
     public void openHere() {
-        open(here(KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner()));
+        Component focused =
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        open(here(focused == null ? over.get() : focused));
     }
 
     /** The page about a component; the first one when nothing tells. */
