@@ -183,8 +183,8 @@ public final class CavityView {
 
     /** The words below it: the side it is seen from, whether as the housing, and the cavity that is marked. */
     private List<String> caption(Lettering lettering, double roomMm) {
-        String order = schematic ? "wire side, in the order of the list" : "wire side, as the housing";
-        return lettering.wrapped(order + "; marked: " + marked, Weight.REGULAR, NAME_MM, roomMm, 2);
+        String order = schematic ? "wire side, in the order of the list" : "wire side";
+        return lettering.wrapped(order + "; cavity " + marked + " marked", Weight.REGULAR, NAME_MM, roomMm, 2);
     }
 
     private void cavity(SheetPen pen, Place place, Extent room) {

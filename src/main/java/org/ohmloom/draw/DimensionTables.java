@@ -163,7 +163,7 @@ final class DimensionTables {
         }
         return table(
                 "Splices",
-                "middle of the splice from the nearer breakout, mm",
+                "middle of the splice from the breakout named, mm",
                 rows,
                 column("Splice", 0.14),
                 column("Name", 0.28),
@@ -178,15 +178,13 @@ final class DimensionTables {
         }
         Place.OnSegment on = (Place.OnSegment) place;
         BundleSegment segment = harness.segments().get(on.segment());
-        double rest = segment.lengthMetres() - on.distanceMetres();
-        boolean nearer = on.distanceMetres() <= rest;
         return row(
                 splice.id().value(),
                 id,
                 splice.name(),
-                name(nearer ? segment.from() : segment.to()),
+                name(segment.from()),
                 on.segment().value(),
-                Words.millimetres(nearer ? on.distanceMetres() : rest));
+                Words.millimetres(on.distanceMetres()));
     }
 
     private TableBlock notes() {

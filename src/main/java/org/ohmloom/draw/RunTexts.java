@@ -186,17 +186,15 @@ final class RunTexts {
                 .sum());
     }
 
-    /** What is written at a splice along a tie: its id, on a sheet with its distance from the nearer breakout. */
+    /** What is written at a splice along a tie: its id, on a sheet with its distance from the breakout its segment begins at. */
     String splice(Tie tie, Splice splice) {
         String id = splice.id().value();
         if (detail.isEmpty() || !(splice.place().orElse(null) instanceof Place.OnSegment on)) {
             return id;
         }
         String flag = detail.get().flags().of(id);
-        boolean fromNearer = on.distanceMetres() <= tie.lengthMetres() / 2;
-        double metres = fromNearer ? on.distanceMetres() : tie.lengthMetres() - on.distanceMetres();
-        return id + (flag.isEmpty() ? "" : " (" + flag + ")") + " " + Words.millimetres(metres) + " from "
-                + (fromNearer ? tie.from() : tie.to());
+        return id + (flag.isEmpty() ? "" : " (" + flag + ")") + " " + Words.millimetres(on.distanceMetres()) + " from "
+                + tie.from();
     }
 
     /** Splices along a tie, nearest to its {@code from} end first. */

@@ -40,4 +40,9 @@ public record Cable(
         outsideDiameterMm.ifPresent(value -> positive(value, "outside diameter of cable " + id));
         layLengthMm.ifPresent(value -> positive(value, "lay length of cable " + id));
     }
+
+    /** Whether it is bought as a cable; a plain pair without a part is twisted at the bench from single wires. */
+    public boolean isBought() {
+        return part.isPresent() || shielded || kind == Kind.MULTICORE;
+    }
 }

@@ -103,33 +103,27 @@ final class BillOfMaterials {
     Report report(SceneFonts fonts) {
         Map<Material, MaterialCount> materials = everything(fonts);
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
-        blocks.add(totals(materials));
-        blocks.add(new Block.Points(rests(materials)));
-        List<Optional<AssemblyId>> assemblies = materials.keySet().stream()
-                .map(Material::assembly)
-                .distinct()
-                .sorted(Comparator.comparing((Optional<AssemblyId> assembly) -> assembly.isEmpty()))
-                .toList();
-        int item = 1;
+        List<Line> lines = lines(materials);
+        blocks.add(totals(lines));
+        blocks.add(new Block.Points(rests(lines)));
         List<Row> bought = new ArrayList<>();
         BigDecimal price = BigDecimal.ZERO;
-        for (Optional<AssemblyId> assembly : assemblies) {
+        for (Optional<AssemblyId> assembly : assemblies(materials)) {
             if (!harness.assemblies().isEmpty()) {
                 blocks.add(new Block.Heading(heading(assembly)));
                 bought.add(Row.group(heading(assembly)));
             }
             List<Row> rows = new ArrayList<>();
             MaterialKind kind = null;
-            for (Map.Entry<Material, MaterialCount> entry : materials.entrySet()) {
-                if (entry.getKey().assembly().equals(assembly)) {
-                    if (entry.getKey().kind() != kind) {
-                        kind = entry.getKey().kind();
+            for (Line line : lines) {
+                if (line.material().assembly().equals(assembly)) {
+                    if (line.material().kind() != kind) {
+                        kind = line.material().kind();
                         rows.add(Row.group(kind.words()));
                     }
-                    rows.add(row(item, entry.getKey(), entry.getValue()));
-                    bought.add(purchase(item++, entry.getKey(), entry.getValue()));
-                    price = price.add(
-                            purchase(entry.getKey(), entry.getValue()).total().orElse(BigDecimal.ZERO));
+                    rows.add(row(line));
+                    bought.add(bought(line));
+                    price = price.add(line.purchase().total().orElse(BigDecimal.ZERO));
                 }
             }
             blocks.add(new Block.Table("", COLUMNS, rows, ""));
@@ -145,6 +139,35 @@ final class BillOfMaterials {
             blocks.add(new Block.Table("", COLUMNS, List.of(), "Nothing is to be bought."));
         }
         return new Report(blocks, REMARK);
+    }
+
+    /**
+     * A line of the bill.
+     *
+     * @param item     its number, from 1
+     * @param purchase what buying it takes
+     */
+    private record Line(int item, Material material, MaterialCount count, Purchase purchase) {}
+
+    private static List<Optional<AssemblyId>> assemblies(Map<Material, MaterialCount> materials) {
+        return materials.keySet().stream()
+                .map(Material::assembly)
+                .distinct()
+                .sorted(Comparator.comparing((Optional<AssemblyId> assembly) -> assembly.isEmpty()))
+                .toList();
+    }
+
+    /** The lines numbered through, assembly after assembly. */
+    private List<Line> lines(Map<Material, MaterialCount> materials) {
+        List<Line> lines = new ArrayList<>();
+        for (Optional<AssemblyId> assembly : assemblies(materials)) {
+            materials.forEach((material, count) -> {
+                if (material.assembly().equals(assembly)) {
+                    lines.add(new Line(lines.size() + 1, material, count, purchase(material, count)));
+                }
+            });
+        }
+        return lines;
     }
 
     /** Of each line where it is bought and what it costs, with room for what the shop is told. */
@@ -173,12 +196,14 @@ final class BillOfMaterials {
         return Row.total(none, none, words, none, none, none, none, none, none, sum, none, none, none);
     }
 
-    private Row purchase(int item, Material material, MaterialCount count) {
+    private Row bought(Line line) {
+        Material material = line.material();
+        MaterialCount count = line.count();
         Optional<Part> part = material.part().map(harness.parts()::get);
         boolean wire = material.kind() == MaterialKind.WIRE;
-        Purchase purchase = purchase(material, count);
+        Purchase purchase = line.purchase();
         return Row.of(
-                Cell.number(item),
+                Cell.number(line.item()),
                 wire ? Cell.text("by description").toned(Cell.Tone.SOFT) : Wording.part(material.part()),
                 Cell.text(description(material, part, count)),
                 material.colour().map(Cell::colour).orElse(wire ? Cell.missing(Wording.NOT_CHOSEN) : Cell.empty()),
@@ -210,31 +235,31 @@ final class BillOfMaterials {
         return Purchase.of(material, gauge, count.quantity(), wasteFraction(), harness);
     }
 
-    private List<String> rests(Map<Material, MaterialCount> materials) {
+    private List<String> rests(List<Line> lines) {
         List<String> points = new ArrayList<>();
         points.add("Waste of wire, cable, covering and sleeve " + Formats.percent(wasteFraction()) + ": "
                 + (harness.rules().fabricationRules().wasteFraction().isPresent()
                         ? "design rules of the harness"
                         : waste().citation().text())
-                + example(materials));
+                + example(lines));
         points.add("Coverings hold what winding and shrinking take; supports and ties are those of the segments'"
                 + " plans; labels those of the document of labels.");
         return points;
     }
 
     /** The formula with the numbers of the first line bought by length. */
-    private String example(Map<Material, MaterialCount> materials) {
-        return materials.entrySet().stream()
-                .filter(entry -> entry.getKey().unit().equals(Material.METRE)
-                        && entry.getValue().quantity() > 0)
+    private String example(List<Line> lines) {
+        return lines.stream()
+                .filter(line -> line.material().unit().equals(Material.METRE)
+                        && line.count().quantity() > 0)
                 .findFirst()
-                .map(entry -> String.format(
+                .map(line -> String.format(
                         Locale.ROOT,
                         ". To buy = used x (1 + waste), as %.2f m x %s = %.3f m, so %.1f m",
-                        entry.getValue().quantity(),
+                        line.count().quantity(),
                         Formats.number(1 + wasteFraction()),
-                        entry.getValue().quantity() * (1 + wasteFraction()),
-                        purchase(entry.getKey(), entry.getValue()).quantity()))
+                        line.count().quantity() * (1 + wasteFraction()),
+                        line.purchase().quantity()))
                 .orElse("");
     }
 
@@ -245,15 +270,15 @@ final class BillOfMaterials {
                 .orElse("In no assembly: for the whole harness");
     }
 
-    private Block totals(Map<Material, MaterialCount> materials) {
+    private Block totals(List<Line> lines) {
         double pieces = 0;
         double metres = 0;
         double massKg = 0;
         int withoutMass = 0;
         int missing = 0;
-        for (Map.Entry<Material, MaterialCount> entry : materials.entrySet()) {
-            Material material = entry.getKey();
-            double quantity = entry.getValue().quantity();
+        for (Line line : lines) {
+            Material material = line.material();
+            double quantity = line.count().quantity();
             if (material.kind() == MaterialKind.WIRE) {
                 metres += quantity;
                 continue;
@@ -267,7 +292,7 @@ final class BillOfMaterials {
             }
         }
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(new Block.Fact("Lines", String.valueOf(materials.size())));
+        facts.add(new Block.Fact("Lines", String.valueOf(lines.size())));
         facts.add(new Block.Fact("Pieces", String.valueOf(Math.round(pieces))));
         facts.add(new Block.Fact("Single wire", Formats.metres(metres)));
         facts.add(new Block.Fact(
@@ -276,18 +301,18 @@ final class BillOfMaterials {
                 "Mass of the pieces",
                 Formats.kilograms(massKg) + (withoutMass > 0 ? ", " + withoutMass + " lines without a mass" : "")));
         facts.add(new Block.Fact("Lines without a part number, wire apart", String.valueOf(missing)));
-        money(materials, facts);
+        money(lines, facts);
         facts.add(new Block.Fact("Conductor unless a wire names its own", conductor()));
         return new Block.Facts(facts);
     }
 
     /** The grand total, and what is not in it. */
-    private void money(Map<Material, MaterialCount> materials, List<Block.Fact> facts) {
+    private void money(List<Line> lines, List<Block.Fact> facts) {
         BigDecimal total = BigDecimal.ZERO;
         int without = 0;
         int supplied = 0;
-        for (Map.Entry<Material, MaterialCount> entry : materials.entrySet()) {
-            Purchase purchase = purchase(entry.getKey(), entry.getValue());
+        for (Line line : lines) {
+            Purchase purchase = line.purchase();
             total = total.add(purchase.total().orElse(BigDecimal.ZERO));
             supplied += purchase.customerSupplied() ? 1 : 0;
             without += purchase.unitPrice().isEmpty() && !purchase.customerSupplied() ? 1 : 0;
@@ -296,7 +321,7 @@ final class BillOfMaterials {
         if (total.signum() > 0) {
             facts.add(new Block.Fact("Price of all lines that have one", total.toPlainString() + " " + currency));
         }
-        facts.add(new Block.Fact("Lines without a price", without + " of " + materials.size()));
+        facts.add(new Block.Fact("Lines without a price", without + " of " + lines.size()));
         facts.add(new Block.Fact("Lines the customer supplies", String.valueOf(supplied)));
     }
 
@@ -309,12 +334,14 @@ final class BillOfMaterials {
                 .title();
     }
 
-    private Row row(int item, Material material, MaterialCount count) {
+    private Row row(Line line) {
+        Material material = line.material();
+        MaterialCount count = line.count();
         Optional<Part> part = material.part().map(harness.parts()::get);
         boolean wire = material.kind() == MaterialKind.WIRE;
-        Purchase purchase = purchase(material, count);
+        Purchase purchase = line.purchase();
         return Row.of(
-                Cell.number(item),
+                Cell.number(line.item()),
                 Cell.text(wording.assembly(material.assembly())),
                 Cell.text(material.kind().words()),
                 quantity(material, count, count.quantity(), 2),
@@ -343,7 +370,7 @@ final class BillOfMaterials {
         String text = part.map(each -> own.isEmpty() ? each.description() : each.description() + "; " + own)
                 .orElse(own);
         List<String> unknown = count.withoutLength();
-        return unknown.isEmpty() ? text : text + "; without a length: " + String.join(", ", unknown);
+        return Wording.printed(unknown.isEmpty() ? text : text + "; without a length: " + String.join(", ", unknown));
     }
 
     /** Cavities of one connector together: "X1.1, X1.2" becomes "X1: 1 2". */

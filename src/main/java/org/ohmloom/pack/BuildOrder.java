@@ -42,7 +42,7 @@ import org.ohmloom.units.Gauge;
  */
 final class BuildOrder {
     private static final String REMARK =
-            "Work from the top. Cut lengths, cavities and limits stand in the wire list, the pin tables and the test"
+            "Work from the top. Cut lengths, cavities and limits stand in the wire and cut list, the pin tables and the test"
                     + " sheet of the same revision. A crimp that failed is replaced, never crimped again.";
 
     private static final List<Column> COLUMNS = List.of(
@@ -124,7 +124,7 @@ final class BuildOrder {
         stage("Cut and mark");
         Map<String, List<Wire>> drums = new TreeMap<>(NaturalOrder.INSTANCE);
         for (Wire wire : harness.wires().all()) {
-            if (!wire.existing()) {
+            if (!wire.existing() && !isCore(wire)) {
                 String size = wire.gauge().map(Wording::size).orElse("size " + Wording.NOT_CHOSEN);
                 String colour = wire.colour().map(each -> each.text()).orElse("colour " + Wording.NOT_CHOSEN);
                 drums.computeIfAbsent(size + " " + wording.insulation(wire) + ", " + colour, key -> new ArrayList<>())
@@ -133,16 +133,44 @@ final class BuildOrder {
         }
         drums.forEach((drum, wires) -> step(
                 "Cut to the cut list, mark, slide label sleeves on: " + ids(wires),
-                drum + length(wires),
+                drum + length(wires.stream().mapToDouble(this::metres).sum(), wires.size() > 1 ? " in all" : ""),
                 wires.size()));
+        for (Cable cable : harness.cables().all()) {
+            List<Wire> cores = cores(cable);
+            if (cable.isBought() && !cores.isEmpty()) {
+                step(
+                        "Cut cable " + cable.id() + " " + cable.name()
+                                + " to the cut list, mark its cores at both ends: " + ids(cores),
+                        cable.part().map(wording::described).orElse("cable " + Wording.NOT_CHOSEN)
+                                + length(
+                                        cores.stream()
+                                                .mapToDouble(this::metres)
+                                                .max()
+                                                .orElse(0),
+                                        ""),
+                        cores.size());
+            }
+        }
     }
 
-    /** Length of wires together, as they are cut. */
-    private String length(List<Wire> wires) {
-        double metres = wires.stream()
-                .mapToDouble(wire -> analysis.routes().lengthMetres(wire).orElse(0))
-                .sum();
-        return metres > 0 ? ", " + Formats.metres(metres) : "";
+    /** Whether a wire comes as a core of a cable that is bought. */
+    private boolean isCore(Wire wire) {
+        return wire.cable().map(harness.cables()::get).filter(Cable::isBought).isPresent();
+    }
+
+    private List<Wire> cores(Cable cable) {
+        return harness.wires().all().stream()
+                .filter(wire -> !wire.existing() && wire.cable().equals(Optional.of(cable.id())))
+                .toList();
+    }
+
+    /** Length a wire is cut to, m; 0 when nobody knows it. */
+    private double metres(Wire wire) {
+        return analysis.routes().lengthMetres(wire).orElse(0);
+    }
+
+    private static String length(double metres, String of) {
+        return metres > 0 ? ", " + Formats.metres(metres) + of : "";
     }
 
     private static String ids(List<Wire> wires) {
@@ -152,15 +180,11 @@ final class BuildOrder {
     private void twist() {
         stage("Twist and shield");
         for (Cable cable : harness.cables().all()) {
-            List<Wire> cores = harness.wires().all().stream()
-                    .filter(wire -> !wire.existing() && wire.cable().equals(Optional.of(cable.id())))
-                    .toList();
+            List<Wire> cores = cores(cable);
             if (cores.isEmpty()) {
                 continue;
             }
-            boolean pair = cable.kind() == Cable.Kind.TWISTED_PAIR
-                    && !cable.shielded()
-                    && cable.part().isEmpty();
+            boolean pair = !cable.isBought();
             String lay = cable.layLengthMm().isPresent()
                     ? ", one turn in " + Formats.millimetres(cable.layLengthMm().getAsDouble())
                     : "";
@@ -170,9 +194,9 @@ final class BuildOrder {
                             + wire.to().text())
                     .collect(Collectors.joining());
             step(
-                    (pair ? "Twist " : "Cut and strip cable ") + cable.id() + " " + cable.name() + ": " + ids(cores)
-                            + lay + shield,
-                    cable.part().map(wording::described).orElse(pair ? "the wires cut before" : Wording.NOT_CHOSEN),
+                    (pair ? "Twist " : "Prepare cable ") + cable.id() + " " + cable.name() + ": " + ids(cores) + lay
+                            + shield,
+                    "the " + (pair ? "wires" : "cable") + " cut before",
                     cores.size());
         }
     }
@@ -198,7 +222,7 @@ final class BuildOrder {
                                     .map(least -> ", "
                                             + Formats.number(
                                                     least.forceNewtons().value()) + " N at least")
-                                    .orElse(""),
+                                    .orElse(", by the terminal maker's force: none is listed for this size"),
                     tool,
                     family.crimps());
         }

@@ -43,10 +43,10 @@ final class BundleReport {
             Column.code("To").mentioning(),
             Column.number("Length", Unit.MILLIMETRE, 0),
             Column.count("Wires", 0),
-            Column.number("Ideal", Unit.MILLIMETRE, 1),
-            Column.number("Practical", Unit.MILLIMETRE, 1),
-            Column.number("Finished", Unit.MILLIMETRE, 1),
-            Column.number("Bend radius", Unit.MILLIMETRE, 0),
+            Column.number("Ideal diameter", Unit.MILLIMETRE, 1),
+            Column.number("Practical diameter", Unit.MILLIMETRE, 1),
+            Column.number("Finished diameter", Unit.MILLIMETRE, 1),
+            Column.number("Bend radius, least", Unit.MILLIMETRE, 0),
             Column.number("Copper", Unit.GRAM, 0),
             Column.number("Mass", Unit.GRAM, 0),
             Column.count("Supports", 0),
@@ -141,8 +141,8 @@ final class BundleReport {
                     Cell.number(section.bendLastingMm()),
                     Cell.number(Unit.GRAM.fromCanonical(section.copperKg())),
                     Cell.number(Unit.GRAM.fromCanonical(section.massKg())),
-                    Cell.number(section.supports().supportMetres().size()),
-                    Cell.number(section.supports().tieMetres().size())));
+                    Cell.number(Fixings.of(section).supportMetres().size()),
+                    Cell.number(Fixings.of(section).tieMetres().size())));
         }
         return rows;
     }
@@ -203,7 +203,7 @@ final class BundleReport {
         for (Wire wire : harness.wires().all()) {
             if (!wire.existing()) {
                 analysis.evidence().lengths().of(wire.id()).ifPresent(length -> {
-                    LabelPlan plan = label(length.metres());
+                    LabelPlan plan = label(wire, length.metres());
                     rows.add(Row.of(
                             Cell.text(wire.id().value()),
                             Cell.number(plan.metres().size()),
@@ -216,11 +216,9 @@ final class BundleReport {
         return rows;
     }
 
-    private LabelPlan label(double lengthMetres) {
+    private LabelPlan label(Wire wire, double lengthMetres) {
         return LabelPlan.of(
-                lengthMetres,
-                harness.rules().fabricationRules(),
-                analysis.evidence().tables().fabrication());
+                wire, lengthMetres, harness, analysis.evidence().tables().fabrication());
     }
 
     private Set<String> sources() {
@@ -248,7 +246,12 @@ final class BundleReport {
                         .value("bend-lasting")
                         .citation()
                         .text());
-        sources.add("Markings: " + label(1).source());
+        sources.add("Markings: "
+                + LabelPlan.of(
+                                1,
+                                harness.rules().fabricationRules(),
+                                analysis.evidence().tables().fabrication())
+                        .source());
         return sources;
     }
 

@@ -105,16 +105,19 @@ final class BusSheet {
         if (!wrong.isEmpty()) {
             blocks.add(new Block.Notice("To be put right", wrong));
         }
+        blocks.add(new Block.Heading("Nodes of " + bus.id()));
         blocks.add(new Block.Table(
                 "nodes",
                 NODES,
                 reading.wiring().nodes().stream().map(node -> node(bus, node)).toList(),
                 "Bus " + bus.id() + " has no node."));
+        blocks.add(new Block.Heading("Terminations of " + bus.id()));
         blocks.add(new Block.Table(
                 "terminations",
                 TERMINATIONS,
                 bus.terminations().stream().map(each -> termination(bus, each)).toList(),
                 "Bus " + bus.id() + " has no termination."));
+        blocks.add(new Block.Heading("Messages of " + bus.id()));
         blocks.add(new Block.Table(
                 "messages",
                 MESSAGES,

@@ -33,9 +33,9 @@ final class CalibrationSheet {
             Column.code("Sensor"),
             Column.code("Read by"),
             Column.count("Value", 3),
-            Column.code("In"),
+            Column.code("Unit"),
             Column.count("Gives", 4),
-            Column.code("Of"),
+            Column.code("Unit given"),
             Column.number("At the pin", Unit.VOLT, 4));
 
     private static final List<Column> BY_VOLTAGE = List.of(
@@ -139,7 +139,7 @@ final class CalibrationSheet {
         return Row.of(
                 Cell.text(reading.channel().component().id().value()),
                 Cell.text(reading.channel().at()),
-                Cell.number(point.value()),
+                Cell.number(point.value(), Formats.number(point.value())),
                 Cell.text(measurement.map(Measurement::unit)),
                 Cell.number(point.signal(), Formats.number(point.signal())),
                 Cell.text(calibration

@@ -28,7 +28,7 @@ final class CavityTables {
             Column.fileOnly("Connector"),
             Column.fileOnly("Connector name"),
             Column.code("Cavity"),
-            Column.code("Meets"),
+            Column.code("Unit pin"),
             Column.code("Wire").mentioning(),
             Column.code("Size"),
             Column.colour("Colour"),
@@ -108,7 +108,7 @@ final class CavityTables {
                 .at()
                 .map(harness.breakouts()::get)
                 .ifPresent(at -> facts.add(new Block.Fact("Ends at", at.id() + " " + at.name())));
-        connector.limitCelsius().ifPresent(limit -> facts.add(new Block.Fact("Stands", Formats.celsius(limit))));
+        connector.limitCelsius().ifPresent(limit -> facts.add(new Block.Fact("Rated to", Formats.celsius(limit))));
         if (!wording.assembly(connector.assembly()).isEmpty()) {
             facts.add(new Block.Fact("Assembly", wording.assembly(connector.assembly())));
         }

@@ -18,6 +18,8 @@ import org.ohmloom.units.Formats;
 
 /** What asks for which size of every wire, and how the open sizes were chosen together. */
 final class ConductorSection {
+    /** Loads in the chart, few enough that it stands below its heading. */
+    private static final int CHART_ROWS = 12;
 
     private final Analysis analysis;
     private final SceneFonts fonts;
@@ -36,7 +38,7 @@ final class ConductorSection {
         blocks.add(new Block.Heading("Conductors chosen together"));
         blocks.add(new Block.Prose(Wording.printed(joint.sentence())));
         blocks.add(new Block.Facts(facts(joint)));
-        BudgetCharts.of(analysis.harness(), joint)
+        BudgetCharts.of(analysis.harness(), joint, CHART_ROWS)
                 .ifPresent(chart ->
                         blocks.add(new Block.Pictures(List.of(chart.scene(fonts, Block.Pictures.WIDTH_MM * 0.75)))));
         blocks.add(new Block.Heading("Size each requirement asks for"));

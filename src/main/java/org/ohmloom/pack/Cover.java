@@ -56,12 +56,14 @@ final class Cover {
     private final Harness harness;
     private final Set<PackDocument> documents;
     private final FileNames names;
+    private final BuildTimes bench;
 
     Cover(Analysis analysis, Set<PackDocument> documents, FileNames names) {
         this.analysis = analysis;
         this.harness = analysis.harness();
         this.documents = documents;
         this.names = names;
+        this.bench = BuildTimes.of(analysis);
     }
 
     Report report() {
@@ -83,7 +85,6 @@ final class Cover {
 
     private Block totals() {
         Totals totals = analysis.totals();
-        BuildTimes times = BuildTimes.of(analysis);
         return new Block.Facts(List.of(
                 new Block.Fact("Wires to be made", String.valueOf(totals.wires())),
                 new Block.Fact("Length of them", Formats.metres(totals.lengthMetres())),
@@ -94,11 +95,11 @@ final class Cover {
                 new Block.Fact("Connectors to be fitted", String.valueOf(totals.connectors())),
                 new Block.Fact(
                         "Crimps and splices",
-                        times.counts().get(BuildTime.CRIMP) + " and "
-                                + times.counts().get(BuildTime.SPLICE)),
+                        bench.counts().get(BuildTime.CRIMP) + " and "
+                                + bench.counts().get(BuildTime.SPLICE)),
                 new Block.Fact(
                         "Time at the bench, a rough estimate (common practice, no source)",
-                        Math.max(1, Math.round(times.minutes() / 60)) + " h"),
+                        Math.max(1, Math.round(bench.minutes() / 60)) + " h"),
                 new Block.Fact("Design basis", analysis.evidence().basis().title()),
                 Workmanship.fact(analysis),
                 new Block.Fact("Open findings", open()),
@@ -123,7 +124,7 @@ final class Cover {
 
     private List<Row> times() {
         List<Row> rows = new ArrayList<>();
-        BuildTimes.of(analysis).counts().forEach((operation, count) -> {
+        bench.counts().forEach((operation, count) -> {
             double each = analysis.evidence().tables().buildMinutes(operation).value();
             rows.add(Row.of(
                     Cell.text(WORDS.getOrDefault(operation, operation)),
@@ -131,8 +132,8 @@ final class Cover {
                     Cell.number(each),
                     Cell.number(count * each)));
         });
-        double all = BuildTimes.of(analysis).minutes();
-        rows.add(Row.of(Cell.text("in all").toned(Cell.Tone.STRONG), Cell.empty(), Cell.empty(), Cell.number(all)));
+        rows.add(Row.of(
+                Cell.text("in all").toned(Cell.Tone.STRONG), Cell.empty(), Cell.empty(), Cell.number(bench.minutes())));
         return rows;
     }
 

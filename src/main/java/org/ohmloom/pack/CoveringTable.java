@@ -27,7 +27,7 @@ final class CoveringTable {
             Column.code("Part").mentioning(),
             Column.number("Over", Unit.MILLIMETRE, 1),
             Column.number("Covered", Unit.MILLIMETRE, 0),
-            Column.number("For a metre", Unit.METRE, 3),
+            Column.number("Per metre", Unit.METRE, 3),
             Column.number("Cut to", Unit.MILLIMETRE, 0),
             Column.words("Ends held"),
             Column.tick("On"));

@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bundle.section.SegmentSection;
-import org.ohmloom.bundle.section.SupportPlan;
 import org.ohmloom.model.Assembly;
 import org.ohmloom.model.Breakout;
 import org.ohmloom.model.BundleSegment;
@@ -110,7 +109,7 @@ final class InstallationSheet {
         List<Row> rows = new ArrayList<>();
         for (BundleSegment segment : harness.segments().all()) {
             Optional<SegmentSection> section = analysis.evidence().bundles().of(segment.id());
-            Optional<SupportPlan> supports = section.map(SegmentSection::supports);
+            Optional<Fixings> supports = section.map(Fixings::of);
             rows.add(Row.of(
                     Cell.empty(),
                     Cell.text(segment.id().value()).toned(Cell.Tone.STRONG),
@@ -137,8 +136,8 @@ final class InstallationSheet {
         return harness.zones().get(id).name();
     }
 
-    private static String places(SupportPlan plan) {
-        return plan.supportMetres().stream()
+    private static String places(Fixings fixings) {
+        return fixings.supportMetres().stream()
                 .map(metres -> String.valueOf(Math.round(Unit.MILLIMETRE.fromCanonical(metres))))
                 .collect(Collectors.joining(", "));
     }
@@ -191,7 +190,7 @@ final class InstallationSheet {
     private List<Row> fasteners() {
         List<Row> rows = new ArrayList<>();
         long supports = analysis.evidence().bundles().bySegment().values().stream()
-                .mapToLong(section -> section.supports().supportMetres().size())
+                .mapToLong(section -> Fixings.of(section).supportMetres().size())
                 .sum();
         if (supports > 0) {
             rows.add(Row.of(

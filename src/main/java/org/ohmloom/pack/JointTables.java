@@ -28,7 +28,8 @@ import org.ohmloom.units.Unit;
 /** The splices, with the wires of each side and the barrel they need, and the ground points, with the order of their terminals. */
 final class JointTables {
     private static final String BARRELS = "Barrels: next size up of the sum of the areas crimped together"
-            + " (NASA-STD-8739.4, change 6, 19.11); the wires lie parallel in them, not twisted.";
+            + " (NASA-STD-8739.4, change 6, 19.11); the wires lie parallel in them, not twisted. Sides: in brackets the breakout from"
+            + " which the wires come.";
     private static final String ORDER =
             "Terminals on a stud: the largest conductor at the bottom, on the clean metal (common practice, no source).";
 

@@ -1,7 +1,9 @@
 package org.ohmloom.pack;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -22,12 +24,12 @@ final class LengthTables {
     private static final List<Column> COLUMNS = List.of(
             Column.code("Wire").mentioning(),
             column("Entered"),
-            column("Way"),
+            column("Route"),
             column("Twist"),
             column("Into connectors"),
             column("Strip"),
             column("Service loops"),
-            column("Terminations anew"),
+            column("Re-termination"),
             column("Drip loops"),
             column("In splices"),
             column("Rounded up"),
@@ -47,6 +49,9 @@ final class LengthTables {
             Kind.DRIP_LOOP,
             Kind.SPLICE_OVERLAP,
             Kind.ROUNDING);
+
+    private static final double NOISE_MM = 1e-6;
+    private static final String ROW = ", row ";
 
     private final Analysis analysis;
     private final List<Wire> wires;
@@ -75,9 +80,10 @@ final class LengthTables {
             });
         }
         List<Row> from = new ArrayList<>();
-        sources.forEach(
-                (kind, texts) -> texts.forEach(text -> from.add(Row.of(Cell.text(kind.words()), Cell.text(text)))));
-        tolerances.forEach(text -> from.add(Row.of(Cell.text("may be longer, never shorter"), Cell.text(text))));
+        sources.forEach((kind, texts) ->
+                together(texts).forEach(text -> from.add(Row.of(Cell.text(kind.words()), Cell.text(text)))));
+        together(tolerances)
+                .forEach(text -> from.add(Row.of(Cell.text("may be longer, never shorter"), Cell.text(text))));
         return List.of(
                 new Block.Heading("What the lengths are made of"),
                 new Block.Table("lengths", COLUMNS, rows, "No wire has a length."),
@@ -92,11 +98,33 @@ final class LengthTables {
                     .filter(part -> part.kind() == kind)
                     .mapToDouble(LengthPart::millimetres)
                     .sum();
-            cells.add(sum == 0 ? Cell.empty() : Cell.number(sum));
+            cells.add(sum < NOISE_MM ? Cell.empty() : Cell.number(sum, shown(sum)));
         }
         cells.add(Cell.number(Unit.MILLIMETRE.fromCanonical(length.metres())));
         cells.add(Cell.number(Unit.MILLIMETRE.fromCanonical(length.toleranceMetres())));
         return Row.of(cells.toArray(Cell[]::new));
+    }
+
+    /** Whole millimetres, or one decimal where it is needed for the parts to sum up on paper. */
+    private static String shown(double millimetres) {
+        boolean whole = Math.abs(millimetres - Math.rint(millimetres)) < NOISE_MM;
+        return String.format(Locale.ROOT, whole ? "%.0f" : "%.1f", millimetres);
+    }
+
+    /** Sources that differ in one place only, said once: what they share behind it, or before the row. */
+    private static List<String> together(Set<String> sources) {
+        Map<String, List<String>> shared = new LinkedHashMap<>();
+        for (String source : sources) {
+            int row = source.lastIndexOf(ROW);
+            int tail = source.indexOf("; ");
+            String key = tail > 0 ? source.substring(tail) : row > 0 ? source.substring(0, row + ROW.length()) : "";
+            String own = tail > 0 ? source.substring(0, tail) : row > 0 ? source.substring(row + ROW.length()) : source;
+            shared.computeIfAbsent(key, each -> new ArrayList<>()).add(own);
+        }
+        List<String> texts = new ArrayList<>();
+        shared.forEach((key, own) ->
+                texts.add(key.endsWith(ROW) ? key + String.join("; ", own) : String.join(", ", own) + key));
+        return texts;
     }
 
     private static Column column(String head) {

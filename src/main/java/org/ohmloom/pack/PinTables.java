@@ -132,7 +132,7 @@ final class PinTables {
                     rows.add(Row.of(
                             Cell.text(text).toned(Cell.Tone.STRONG),
                             Cell.text(wording.joinedTo(here)),
-                            Cell.text(wire.id().value()),
+                            Cell.text(Wording.wire(wire)),
                             Wording.size(wire),
                             Wording.colour(wire),
                             Cell.text(Wording.signalClass(wire)),

@@ -70,10 +70,8 @@ final class ShopMaterials {
     }
 
     private void fixings(BundleSegment segment, SegmentSection section) {
-        int supports = section.supports().supportMetres().size();
-        if (section.members().isEmpty()) {
-            return;
-        }
+        Fixings fixings = Fixings.of(section);
+        int supports = fixings.supportMetres().size();
         if (supports > 0) {
             String words = "support or clip for " + Math.round(Math.ceil(section.finishedMm() / STEP_MM) * STEP_MM)
                     + " mm and less";
@@ -82,7 +80,7 @@ final class ShopMaterials {
                     supports,
                     segment.id().value());
         }
-        int ties = section.supports().tieMetres().size();
+        int ties = fixings.tieMetres().size();
         if (ties > 0) {
             materials.pieces(
                     Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), "tie"),

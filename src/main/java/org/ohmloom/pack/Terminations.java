@@ -42,7 +42,7 @@ final class Terminations {
         return end instanceof WireEnd.AtSplice ? Cell.text("splice") : Cell.missing("left open");
     }
 
-    /** How far the end is stripped, mm; nothing for a loose one. */
+    /** How far the end is stripped, mm; in words where the barrel of a terminal decides; nothing for a loose one. */
     Cell strip(WireEnd end) {
         if (end instanceof WireEnd.AtCavity) {
             return Cell.number(
@@ -52,8 +52,6 @@ final class Terminations {
         if (end instanceof WireEnd.AtSplice) {
             return Cell.number(tables.value("strip-splice").value());
         }
-        return end instanceof WireEnd.Loose
-                ? Cell.empty()
-                : Cell.number(tables.value("strip-terminal").value());
+        return end instanceof WireEnd.Loose ? Cell.empty() : Cell.text("barrel");
     }
 }

@@ -26,7 +26,7 @@ import org.ohmloom.units.Unit;
 
 /**
  * Every wire to be made, one a row, in the order of cutting within each assembly: by conductor, colour and length, the longest
- * first, with what each end gets. Behind it the splices, ground points and coverings, the way of each wire, what each length is made of,
+ * first, with what each end gets. Behind it the splices, ground points and coverings, the route of each wire, what each length is made of,
  * and where the allowances are from.
  */
 final class WireList {
@@ -63,13 +63,13 @@ final class WireList {
             Column.words("From name"),
             Column.code("To").mentioning(),
             Column.words("To name"),
-            Column.words("Way"),
-            Column.number("Way length", Unit.MILLIMETRE, 0),
+            Column.words("Route"),
+            Column.number("Route length", Unit.MILLIMETRE, 0),
             Column.words("Splices it ends in"));
 
     private static final String REMARK =
-            "Lengths are cut lengths, to the last digit those the resistances are reckoned with; never shorter. \"Entered\": given"
-                    + " by a person, nothing is added; \"route\": sum of the bundle segments and the allowances listed at the end."
+            "Lengths are cut lengths, never shorter. \"Entered\": given by a person, nothing is added; \"route\": bundle"
+                    + " segments and the allowances listed at the end. Strip \"barrel\": as deep as the barrel of the terminal."
                     + " Order: conductor, insulation, colour, longest first.";
 
     private final Analysis analysis;
@@ -95,7 +95,7 @@ final class WireList {
         blocks.addAll(new JointTables(analysis).blocks());
         blocks.addAll(new CoveringTable(analysis).blocks());
         if (!wires.isEmpty()) {
-            blocks.add(new Block.Heading("Ways of the wires"));
+            blocks.add(new Block.Heading("Routes of the wires"));
             blocks.add(new Block.Table(
                     "ways",
                     WAYS,
@@ -188,17 +188,18 @@ final class WireList {
                 Cell.text(Wording.signalClass(wire)),
                 Cell.text(wire.cable().map(cable -> cable.value())),
                 Cell.text(wording.lay(wire)),
-                marks(length),
+                marks(wire, length),
                 Cell.empty());
     }
 
-    private Cell marks(OptionalDouble lengthMm) {
+    private Cell marks(Wire wire, OptionalDouble lengthMm) {
         if (lengthMm.isEmpty()) {
             return Cell.empty();
         }
         LabelPlan plan = LabelPlan.of(
+                wire,
                 Unit.MILLIMETRE.toCanonical(lengthMm.getAsDouble()),
-                harness.rules().fabricationRules(),
+                harness,
                 analysis.evidence().tables().fabrication());
         return Cell.number(plan.metres().size());
     }
@@ -224,6 +225,6 @@ final class WireList {
     }
 
     private static String tolerance(CutLength length) {
-        return "+" + Math.round(Unit.MILLIMETRE.fromCanonical(length.toleranceMetres())) + " -0";
+        return "+" + Math.round(Unit.MILLIMETRE.fromCanonical(length.toleranceMetres())) + " / 0";
     }
 }

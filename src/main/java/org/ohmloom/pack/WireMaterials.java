@@ -37,7 +37,7 @@ final class WireMaterials {
             if (!wire.existing()) {
                 if (wire.cable()
                         .map(harness.cables()::get)
-                        .filter(WireMaterials::isBought)
+                        .filter(Cable::isBought)
                         .isEmpty()) {
                     wire(wire);
                 }
@@ -45,17 +45,13 @@ final class WireMaterials {
             }
         }
         for (Cable cable : harness.cables().all()) {
-            if (isBought(cable)) {
+            if (cable.isBought()) {
                 cable(cable);
             }
         }
         for (BundleSegment segment : harness.segments().all()) {
             segment.covering().ifPresent(covering -> covering(segment, covering));
         }
-    }
-
-    private static boolean isBought(Cable cable) {
-        return cable.part().isPresent() || cable.shielded() || cable.kind() == Cable.Kind.MULTICORE;
     }
 
     private void wire(Wire wire) {

@@ -64,9 +64,9 @@ final class Wording {
         return printed(gauge.text());
     }
 
-    /** A sentence of the calculation with its conductor sizes as they are printed. */
+    /** A sentence with its units as they are printed. */
     static String printed(String sentence) {
-        return sentence.replace("mm2", "mm²");
+        return sentence.replace("mm2", "mm²").replace("I2t", "I²t").replace("A2s", "A²s");
     }
 
     /** The size of a wire, or that it is not chosen. */
@@ -97,7 +97,7 @@ final class Wording {
     /** A part in words: "EX-1 (Example, two-way housing)". */
     String described(PartId id) {
         Part part = harness.parts().get(id);
-        return id + " (" + part.maker() + ", " + part.description() + ")";
+        return id + " (" + part.maker() + ", " + printed(part.description()) + ")";
     }
 
     /** An assembly in words, empty without one. */

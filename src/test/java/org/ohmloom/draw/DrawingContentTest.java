@@ -245,12 +245,12 @@ class DrawingContentTest {
     }
 
     @Test
-    void aSpliceAlongASegmentIsDimensionedFromTheNearerBreakout() {
+    void aSpliceAlongASegmentIsDimensionedFromWhereItsSegmentBeginsAsOnEveryOtherDocument() {
         Harness harness = ExamplesDrawTest.example("rescue-pickup");
         List<String> all = new ArrayList<>();
         sheets(harness, Paper.A1).forEach(sheet -> all.addAll(texts(sheet)));
         assertTrue(all.contains("SL9 250 from P8"), all.toString());
-        assertTrue(all.contains("SL10 200 from BN"), all.toString());
+        assertTrue(all.contains("SL10 300 from P8"), all.toString());
     }
 
     @Test

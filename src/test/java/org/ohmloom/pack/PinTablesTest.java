@@ -167,7 +167,7 @@ class PinTablesTest {
             assertTrue(
                     scene.items().stream()
                             .anyMatch(item -> item.mark() instanceof Text text
-                                    && text.text().endsWith("marked: " + view.marked())),
+                                    && text.text().endsWith("cavity " + view.marked() + " marked")),
                     connector.id().value());
             long swatches = scene.items().stream()
                     .filter(item -> item.mark() instanceof Swatch)

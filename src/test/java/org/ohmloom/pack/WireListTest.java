@@ -109,7 +109,7 @@ class WireListTest {
                 assertEquals(end instanceof WireEnd.AtGround, gets.startsWith("ring"), end.text());
             }
             String tolerance = row.get("Tolerance mm").text();
-            assertTrue(tolerance.matches("\\+[0-9]+ -0"), "never shorter: " + tolerance);
+            assertTrue(tolerance.matches("\\+[0-9]+ / 0"), "never shorter: " + tolerance);
         }
     }
 

@@ -17,12 +17,12 @@ public record LengthPart(Kind kind, Optional<String> end, double millimetres, St
     /** What lengths are for. */
     public enum Kind {
         ENTERED("entered as cut"),
-        ROUTE("way over the bundle segments"),
+        ROUTE("route over the bundle segments"),
         TWIST("take-up of the twist"),
         CONNECTOR_DEPTH("into the connector"),
         STRIP("strip"),
         SERVICE_LOOP("service loop"),
-        RETERMINATION("terminations anew"),
+        RETERMINATION("re-termination"),
         DRIP_LOOP("drip loop"),
         SPLICE_OVERLAP("overlap in the splice"),
         ROUNDING("rounded up");

@@ -84,7 +84,7 @@ public record BarChart(
         double most = rows.stream()
                 .flatMapToDouble(row -> row.limit().stream())
                 .filter(value -> value <= LIMIT_REACH * largest)
-                .reduce(largest, Math::max);
+                .reduce(largest * area.widthMm() / (area.widthMm() - numberMm), Math::max);
         Axis across = Axes.linear(dimension, 0, most, (int) Math.max(2, Math.min(8, area.widthMm() / 18)));
         Axis left = new Axis("", dimension.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
         Plot plot = new Plot(area, across, left, Optional.empty(), 0);

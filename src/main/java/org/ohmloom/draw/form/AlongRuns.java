@@ -60,8 +60,8 @@ final class AlongRuns {
             return;
         }
         double cutMetres = evidence.lengths().of(wire.id()).get().metres();
-        LabelPlan plan = LabelPlan.of(
-                cutMetres, harness.rules().fabricationRules(), evidence.tables().fabrication());
+        LabelPlan plan =
+                LabelPlan.of(wire, cutMetres, harness, evidence.tables().fabrication());
         List<Boolean> forwards = senses(route);
         for (double metres : plan.metres()) {
             double left = Math.min(1, metres / cutMetres) * route.lengthMetres();

@@ -15,15 +15,21 @@ import org.ohmloom.units.Formats;
 /** How loads spend the voltage they may lose, with the conductors as they were chosen. */
 public final class BudgetCharts {
 
+    /** Rows of a chart that is scrolled. */
     private static final int MOST_ROWS = 20;
 
     private BudgetCharts() {}
 
     /** The budgets with least left first; empty when there are none. */
     public static Optional<BarChart> of(Harness harness, JointChoice choice) {
+        return of(harness, choice, MOST_ROWS);
+    }
+
+    /** The same for so many loads at most. */
+    public static Optional<BarChart> of(Harness harness, JointChoice choice, int mostRows) {
         List<BarRow> rows = choice.budgets().stream()
                 .sorted(Comparator.comparingDouble(each -> each.leftVolts() / each.limitVolts()))
-                .limit(MOST_ROWS)
+                .limit(mostRows)
                 .map(budget -> row(harness, budget))
                 .toList();
         return rows.isEmpty()

@@ -91,10 +91,13 @@ public record LabelFit(LabelSize size, double letteringMm, double lengthMm, Stri
         String on = text.diameterMm().isPresent() ? Formats.millimetres(diameter(text)) : "a diameter not known";
         String range = Formats.millimetres(size.leastMm()) + " to " + Formats.millimetres(size.mostMm());
         return switch (size.kind()) {
-            case SLEEVE -> range + " over " + on
-                    + (isTight(size, diameter(text), tables) ? ", tight" : ", holds, short of three quarters shrunk");
-            case WRAP -> "goes round " + range + ", is on " + on;
-            case FLAG -> "goes round up to " + Formats.millimetres(size.mostMm()) + ", is on " + on;
+            case SLEEVE ->
+                range + " over " + on
+                        + (isTight(size, diameter(text), tables)
+                                ? ", tight"
+                                : ", holds, short of three quarters shrunk");
+            case WRAP -> "for " + range + " round, here " + on;
+            case FLAG -> "for up to " + Formats.millimetres(size.mostMm()) + " round, here " + on;
         };
     }
 }

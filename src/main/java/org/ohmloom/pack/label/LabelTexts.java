@@ -62,8 +62,9 @@ public final class LabelTexts {
                     : Optional.of(wire(wire, 2, "both ends; its length is not known"));
         }
         LabelPlan plan = LabelPlan.of(
+                wire,
                 length.getAsDouble(),
-                harness.rules().fabricationRules(),
+                harness,
                 analysis.evidence().tables().fabrication());
         if (plan.metres().isEmpty()) {
             return Optional.empty();
