@@ -34,7 +34,7 @@ public enum NewDevice {
     SOLENOID("Y", "Solenoid", true, volts -> Load.of(new Draw.Inductive(1, volts, 0.05))),
     CONSTANT_POWER("E", "Constant-power load", true, volts -> Load.of(new Draw.ConstantPower(2 * volts, volts))),
     CONSTANT_CURRENT("E", "Constant-current load", true, volts -> Load.of(new Draw.ConstantCurrent(1, volts))),
-    BATTERY("BT", "Battery", false, volts -> new Battery(volts, 0.01, 60)),
+    BATTERY("BT", "Battery", false, volts -> new Battery(1.05 * volts, 0.01, 60)),
     ALTERNATOR("AL", "Alternator", false, volts -> new Alternator(1.2 * volts, 0.01, 100)),
     CONVERTER("T", "Converter", false, volts -> new Converter(volts, 0.01, 10, 0.9, false)),
     FUSE(
@@ -59,7 +59,7 @@ public enum NewDevice {
                     0.2,
                     OptionalDouble.empty(),
                     OptionalDouble.empty())),
-    BUS_BAR("BB", "Bus bar", false, volts -> new BusBar(List.of("1", "2", "3", "4"), 0)),
+    BUS_BAR("BB", "Bus bar", false, volts -> new BusBar(List.of("1", "2", "3", "4"), 0.0001)),
     DIODE("V", "Diode", false, volts -> new Diode(0.7, 0.01, 5));
 
     private final String letters;
@@ -84,10 +84,19 @@ public enum NewDevice {
         return load;
     }
 
+    /**
+     * The device for a system.
+     *
+     * @param volts nominal voltage of the system, V, more than 0
+     */
+    public Device at(double volts) {
+        return device.apply(volts);
+    }
+
     /** The edit that adds one, with the next identity of its letters. */
     public PutElements added(Harness harness) {
         String id = new FreshIds(harness).next(letters);
-        Device made = device.apply(harness.rules().nominalVolts());
+        Device made = at(harness.rules().nominalVolts());
         return PutElements.one(
                 "Add " + words.toLowerCase(Locale.ROOT) + " " + id, Component.of(id, words + " " + id, made));
     }

@@ -15,8 +15,14 @@ import org.ohmloom.store.CsvTableException;
 public final class UnitLibrary {
 
     /** Names of the units that come with the program. */
-    public static final List<String> NAMES =
-            List.of("compact-unit", "main-unit", "input-module", "output-module", "remote-node", "thermocouple-module", "oxygen-module");
+    public static final List<String> NAMES = List.of(
+            "compact-unit",
+            "main-unit",
+            "input-module",
+            "output-module",
+            "remote-node",
+            "thermocouple-module",
+            "oxygen-module");
 
     private static final long MOST_BYTES = 4L << 20;
 

@@ -422,7 +422,8 @@ final class WiringDraft {
             for (int number = 0; number < making.wires().size(); number++) {
                 List<Wire> line = making.wires().get(number);
                 boolean shield = line.isEmpty() || line.get(0).signalClass() == SignalClass.SHIELD;
-                Optional<WireColour> beside = number == 0 ? Optional.empty() : making.colours().get(0);
+                Optional<WireColour> beside =
+                        number == 0 ? Optional.empty() : making.colours().get(0);
                 Optional<WireColour> colour = shield
                         ? Optional.empty()
                         : making.colours()

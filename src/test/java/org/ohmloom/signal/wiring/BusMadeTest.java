@@ -166,12 +166,11 @@ class BusMadeTest {
         assertEquals(2, made.splices().size());
         Harness three = made.edit().orElseThrow().apply(later.harness());
         BusWiring wiring = study(three, three.buses().ids().iterator().next().value());
-        assertEquals(List.of(), wiring.problems().stream().map(BusProblem::words).toList());
+        assertEquals(
+                List.of(), wiring.problems().stream().map(BusProblem::words).toList());
         assertEquals(1, wiring.stubsMetres(), 1e-9);
         assertEquals(
-                2,
-                three.wires().all().stream().map(Wire::colour).distinct().count(),
-                "one colour for each line");
+                2, three.wires().all().stream().map(Wire::colour).distinct().count(), "one colour for each line");
     }
 
     /** A valve of 3 A on a low-side output: 1.25 x 3 = 3.75 A, so a fuse of 4 or 5 A beside the one that is there. */
