@@ -150,9 +150,8 @@ final class Easel {
     /** The first mark of every thing of some kind in the scene, in the order they are painted. */
     List<Mark> firstMarks(Predicate<Element> kind) {
         Map<String, Mark> first = new LinkedHashMap<>();
-        canvas().scene()
-                .ifPresent(scene -> scene.items()
-                        .forEach(item -> item.element().ifPresent(id -> first.putIfAbsent(id, item.mark()))));
+        canvas().scene().ifPresent(scene -> scene.items()
+                .forEach(item -> item.element().ifPresent(id -> first.putIfAbsent(id, item.mark()))));
         return first.entrySet().stream()
                 .filter(each -> harness()
                         .flatMap(now -> now.element(each.getKey()))
