@@ -1,10 +1,11 @@
 package org.ohmloom.workbench.manual;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JList;
-import javax.swing.UIManager;
 import org.ohmloom.manual.Hit;
 import org.ohmloom.manual.SearchWords;
 
@@ -31,7 +32,8 @@ final class HitRenderer extends DefaultListCellRenderer {
             setText("<html><body width=" + width + "><b>" + marked(hit.page().title(), false) + "</b><br>"
                     + marked(hit.passage(), true) + "</body></html>");
             getAccessibleContext().setAccessibleName(hit.page().title() + ": " + hit.passage());
-            setBorder(UIManager.getBorder("MenuItem.border"));
+            int gap = UIScale.scale(4);
+            setBorder(BorderFactory.createEmptyBorder(gap, 2 * gap, gap, 2 * gap));
         }
         return this;
     }

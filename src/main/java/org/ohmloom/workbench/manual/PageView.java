@@ -15,6 +15,7 @@ import javax.swing.Timer;
 import javax.swing.UIManager;
 import javax.swing.event.HyperlinkEvent;
 import javax.swing.text.BadLocationException;
+import javax.swing.text.DefaultCaret;
 import javax.swing.text.DefaultHighlighter;
 import javax.swing.text.Document;
 import javax.swing.text.html.HTMLEditorKit;
@@ -112,6 +113,7 @@ final class PageView extends JEditorPane {
         Page now = page.orElseThrow();
         int widest = room();
         width = widest;
+        getHighlighter().removeAllHighlights();
         HTMLEditorKit kit = new HTMLEditorKit() {
             private static final long serialVersionUID = 1L;
 
@@ -130,6 +132,12 @@ final class PageView extends JEditorPane {
         fresh.putProperty("imageCache", pictures.shown());
         setDocument(fresh);
         setText("<html><body>" + PageHtml.body(now, file -> pictures.attributes(file, widest)) + "</body></html>");
+        if (getCaret() instanceof DefaultCaret caret) {
+            // The page is scrolled by its keys and links alone; it has no place to type at.
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+            caret.setVisible(false);
+        }
+        setCaretPosition(0);
         links.read();
         markWords();
     }

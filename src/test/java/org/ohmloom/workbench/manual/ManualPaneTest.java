@@ -75,6 +75,10 @@ class ManualPaneTest {
             assertEquals(
                     Optional.of(((Hit) hits.getModel().getElementAt(0)).page().id()), pane.shown());
             assertTrue(view().marks() > 1, "words are marked");
+            int marks = view().marks();
+            named(JTextField.class, "manual-search").setText("cavity");
+            named(JTextField.class, "manual-search").setText("cavity double");
+            assertEquals(marks, view().marks(), "marks of an earlier page are gone");
             named(JTextField.class, "manual-search").setText("");
             assertEquals(0, hits.getModel().getSize());
         });
