@@ -52,6 +52,7 @@ class UnitsEverywhereTest {
     void everyViewFollowsTheUnitsAndTheHarnessStaysAsItIs() {
         Stage stage = new Stage().openExample("star-ground");
         Harness before = OnEventThread.get(() -> stage.desk().harness().orElseThrow());
+        choose(stage, ShownUnits.USUAL);
         List<String> usual = texts(stage);
         assertTrue(
                 count(usual, METRIC) > 40,
@@ -69,7 +70,12 @@ class UnitsEverywhereTest {
     }
 
     private static void choose(Stage stage, ShownUnits units) {
-        OnEventThread.run(() -> stage.desk().showIn(units));
+        OnEventThread.run(() -> {
+            stage.desk().showIn(units);
+            // Drawn on a thread of its own, and only while in front.
+            stage.view.viewTabs().bring(stage.view.viewTabs().currents());
+        });
+        OnEventThread.await("currents", () -> !stage.view.viewTabs().currents().isBusy());
         OnEventThread.await("layout", () -> !stage.view.layoutPane().isBusy());
     }
 
