@@ -1,5 +1,7 @@
 package org.ohmloom.pack;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -125,6 +127,14 @@ final class CalibrationSheet {
         return facts;
     }
 
+    /** A value to the thousandth, without zeros at its end: the voltage beside it belongs to that value and no rounder one. */
+    private static String exactly(double value) {
+        return BigDecimal.valueOf(value)
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
     private static Row typed(ChannelReading reading, CurvePoint point) {
         return Row.of(
                 Cell.text(reading.channel().component().id().value()),
@@ -139,7 +149,7 @@ final class CalibrationSheet {
         return Row.of(
                 Cell.text(reading.channel().component().id().value()),
                 Cell.text(reading.channel().at()),
-                Cell.number(point.value(), Formats.number(point.value())),
+                Cell.number(point.value(), exactly(point.value())),
                 Cell.text(measurement.map(Measurement::unit)),
                 Cell.number(point.signal(), Formats.number(point.signal())),
                 Cell.text(calibration
