@@ -13,7 +13,8 @@ final class CardSpots {
 
     private static final double STEP_MM = 20;
     private static final int MOST_STEPS = 400;
-    private static final double[] ASIDE_DEGREES = {0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75, 90, -90};
+    private static final List<Integer> ASIDE_DEGREES =
+            List.of(0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75, 90, -90);
 
     private final List<Extent> runBounds = new ArrayList<>();
     private final List<Capsule> runs = new ArrayList<>();
@@ -47,7 +48,7 @@ final class CardSpots {
     private Extent free(Point end, int own, double degrees, double widthMm, double heightMm) {
         Extent last = WaySearch.card(end, degrees, widthMm, heightMm);
         for (int step = 0; step < MOST_STEPS; step++) {
-            for (double aside : ASIDE_DEGREES) {
+            for (int aside : ASIDE_DEGREES) {
                 double heading = Headings.normal(degrees + aside);
                 last = WaySearch.card(Headings.from(end, heading, step * STEP_MM), heading, widthMm, heightMm);
                 if (isFree(last, own)) {
