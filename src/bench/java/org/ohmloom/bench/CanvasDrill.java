@@ -139,8 +139,8 @@ final class CanvasDrill {
     }
 
     private void mouse(int kind, int x, int y) {
-        canvas.dispatchEvent(new MouseEvent(
-                canvas, kind, 0, MouseEvent.BUTTON1_DOWN_MASK, x, y, 1, false, MouseEvent.BUTTON1));
+        canvas.dispatchEvent(
+                new MouseEvent(canvas, kind, 0, MouseEvent.BUTTON1_DOWN_MASK, x, y, 1, false, MouseEvent.BUTTON1));
     }
 
     private void paint() {

@@ -104,7 +104,9 @@ public final class BuildPack {
     /** The pages of one document as it is in a pack of all those of the options. */
     static List<Scene> pages(Analysis analysis, PackOptions options, PackDocument document) {
         PackPart whole = new PackPart("", analysis, options.documents());
-        return new BuildPack(whole, options, new Steps(Progress.NONE, 1)).prepared(document).pages();
+        return new BuildPack(whole, options, new Steps(Progress.NONE, 1))
+                .prepared(document)
+                .pages();
     }
 
     private void make(StagedFiles files) throws PackException {

@@ -46,7 +46,13 @@ public final class PrintedDocument {
      */
     public static PrintedDocument of(Analysis analysis, PackDocument document, Paper paper, boolean monochrome) {
         PackOptions options = new PackOptions(
-                EnumSet.allOf(PackDocument.class), paper, monochrome, false, false, BoardOptions.USUAL, PictureOptions.USUAL);
+                EnumSet.allOf(PackDocument.class),
+                paper,
+                monochrome,
+                false,
+                false,
+                BoardOptions.USUAL,
+                PictureOptions.USUAL);
         List<Scene> sheets = BuildPack.pages(analysis, options, document);
         return new PrintedDocument(document.title(), sheets, SceneFonts.load(), style(monochrome));
     }

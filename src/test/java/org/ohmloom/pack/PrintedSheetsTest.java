@@ -85,8 +85,8 @@ class PrintedSheetsTest {
     @Test
     void everyDocumentHasSheetsAndTheSameAsItsPdf() {
         PackOptions options = PackOptions.ALL;
-        for (PackDocument document :
-                List.of(PackDocument.COVER, PackDocument.PIN_TABLES, PackDocument.TEST_SHEET, PackDocument.FORM_BOARD)) {
+        for (PackDocument document : List.of(
+                PackDocument.COVER, PackDocument.PIN_TABLES, PackDocument.TEST_SHEET, PackDocument.FORM_BOARD)) {
             PrintedDocument printed = PrintedDocument.of(TEACHING, document, Paper.A3, false);
             assertEquals(
                     BuildPack.pages(TEACHING, options).get(document).size(), printed.sheetCount(), document.title());

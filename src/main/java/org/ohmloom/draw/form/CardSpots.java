@@ -13,8 +13,7 @@ final class CardSpots {
 
     private static final double STEP_MM = 20;
     private static final int MOST_STEPS = 400;
-    private static final List<Integer> ASIDE_DEGREES =
-            List.of(0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75, 90, -90);
+    private static final List<Integer> ASIDE_DEGREES = List.of(0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75, 90, -90);
 
     private final List<Extent> runBounds = new ArrayList<>();
     private final List<Capsule> runs = new ArrayList<>();

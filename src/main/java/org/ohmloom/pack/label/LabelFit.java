@@ -91,11 +91,8 @@ public record LabelFit(LabelSize size, double letteringMm, double lengthMm, Stri
         String on = text.diameterMm().isPresent() ? Formats.millimetres(diameter(text)) : "a diameter not known";
         String range = Formats.millimetres(size.leastMm()) + " to " + Formats.millimetres(size.mostMm());
         return switch (size.kind()) {
-            case SLEEVE ->
-                range + " over " + on
-                        + (isTight(size, diameter(text), tables)
-                                ? ", tight"
-                                : ", holds, short of three quarters shrunk");
+            case SLEEVE -> range + " over " + on
+                    + (isTight(size, diameter(text), tables) ? ", tight" : ", holds, short of three quarters shrunk");
             case WRAP -> "for " + range + " round, here " + on;
             case FLAG -> "for up to " + Formats.millimetres(size.mostMm()) + " round, here " + on;
         };

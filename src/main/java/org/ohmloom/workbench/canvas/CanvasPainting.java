@@ -7,7 +7,6 @@ import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
@@ -134,7 +133,13 @@ final class CanvasPainting {
         selection.path().stream()
                 .filter(id -> !found || !selection.ids().contains(id))
                 .forEach(id -> highlight(
-                        g, transform, lookup, id, Tone.colour("Ohmloom.path"), found ? 0.25 : 0.4, found ? HALO : BAND));
+                        g,
+                        transform,
+                        lookup,
+                        id,
+                        Tone.colour("Ohmloom.path"),
+                        found ? 0.25 : 0.4,
+                        found ? HALO : BAND));
     }
 
     /** Has a large scene painted on a thread of its own; until it is there, the pictures that are there are moved and scaled. */
@@ -192,7 +197,13 @@ final class CanvasPainting {
     }
 
     private static void highlight(
-            Graphics2D g, ViewTransform transform, SceneLookup lookup, String id, Color colour, double strength, int reach) {
+            Graphics2D g,
+            ViewTransform transform,
+            SceneLookup lookup,
+            String id,
+            Color colour,
+            double strength,
+            int reach) {
         Graphics2D own = (Graphics2D) g.create();
         try {
             own.transform(transform.affine());

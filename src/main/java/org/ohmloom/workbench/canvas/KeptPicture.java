@@ -77,7 +77,12 @@ record KeptPicture(Asked asked, BufferedImage image) {
             Graphics2D inMm = (Graphics2D) g.create();
             inMm.transform(transform.affine());
             painter.paintSeen(
-                    inMm, asked.scene(), asked.style(), asked.part(), transform.scale() * asked.pixels(), stop::isRequested);
+                    inMm,
+                    asked.scene(),
+                    asked.style(),
+                    asked.part(),
+                    transform.scale() * asked.pixels(),
+                    stop::isRequested);
             inMm.dispose();
             if (FarLabels.areNeeded(transform.scale())) {
                 FarLabels.paint(g, asked.scene(), transform, painter, asked.style());
@@ -93,17 +98,16 @@ record KeptPicture(Asked asked, BufferedImage image) {
         double ratio = now.scale() / asked.transform().scale();
         Graphics2D own = (Graphics2D) g.create();
         try {
-            own.setRenderingHint(
-                    RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR);
+            own.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR);
             own.translate(
-                    now.xPx() - asked.transform().xPx() * ratio, now.yPx() - asked.transform().yPx() * ratio);
+                    now.xPx() - asked.transform().xPx() * ratio,
+                    now.yPx() - asked.transform().yPx() * ratio);
             if (ratio != 1) {
                 own.scale(ratio, ratio);
             }
             int x = -asked.roomX();
             int y = -asked.roomY();
-            own.drawImage(
-                    image, x, y, asked.widthPx() + 2 * asked.roomX(), asked.heightPx() + 2 * asked.roomY(), null);
+            own.drawImage(image, x, y, asked.widthPx() + 2 * asked.roomX(), asked.heightPx() + 2 * asked.roomY(), null);
         } finally {
             own.dispose();
         }

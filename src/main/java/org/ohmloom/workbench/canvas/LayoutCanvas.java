@@ -272,8 +272,7 @@ public final class LayoutCanvas extends SceneCanvas {
     public List<String> under(int xPx, int yPx) {
         Point point = transform.toScene(xPx, yPx);
         double tolerance = UIScale.scale((float) TOLERANCE) / transform.scale();
-        return lookup.map(shown -> shown.hit(point, tolerance))
-                .orElse(List.of());
+        return lookup.map(shown -> shown.hit(point, tolerance)).orElse(List.of());
     }
 
     void hover(Optional<String> id) {

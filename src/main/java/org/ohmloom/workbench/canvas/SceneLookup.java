@@ -44,9 +44,7 @@ final class SceneLookup {
     /** The elements at a point, topmost first, each once; the same as {@link Scene#hit}. */
     List<String> hit(Point point, double toleranceMm) {
         Grid known = grid;
-        return known == null
-                ? scene.hit(point.xMm(), point.yMm(), toleranceMm)
-                : known.hit(point, toleranceMm);
+        return known == null ? scene.hit(point.xMm(), point.yMm(), toleranceMm) : known.hit(point, toleranceMm);
     }
 
     /** The items that stand for an element. */
@@ -135,8 +133,9 @@ final class SceneLookup {
         List<String> hit(Point point, double toleranceMm) {
             int[] near = new int[0];
             List<int[]> found = new ArrayList<>();
-            cells(Extent.at(point.xMm(), point.yMm(), 0, 0).grown(toleranceMm), cell -> found.add(
-                    Arrays.copyOfRange(held, starts[cell], starts[cell + 1])));
+            cells(
+                    Extent.at(point.xMm(), point.yMm(), 0, 0).grown(toleranceMm),
+                    cell -> found.add(Arrays.copyOfRange(held, starts[cell], starts[cell + 1])));
             for (int[] each : found) {
                 int before = near.length;
                 near = Arrays.copyOf(near, before + each.length);

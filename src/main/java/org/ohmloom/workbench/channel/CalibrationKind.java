@@ -150,60 +150,49 @@ enum CalibrationKind {
     Calibration read(List<String[]> rows, Optional<Calibration> before) {
         Optional<Calibration> same = before.filter(model::isInstance);
         return switch (this) {
-            case SHARE ->
-                new Calibration.RatiometricLine(
-                        needed(rows, 0, Unit.PERCENT),
-                        needed(rows, 1, Unit.PERCENT),
-                        same.map(each -> ((Calibration.RatiometricLine) each).outputOhms())
-                                .orElse(OptionalDouble.empty()));
-            case VOLTS ->
-                new Calibration.VoltageLine(
-                        needed(rows, 0, Unit.VOLT),
-                        needed(rows, 1, Unit.VOLT),
-                        same.map(each -> ((Calibration.VoltageLine) each).outputOhms())
-                                .orElse(OptionalDouble.empty()));
-            case CURRENT ->
-                new Calibration.CurrentLine(
-                        needed(rows, 0, Unit.AMP),
-                        needed(rows, 1, Unit.AMP),
-                        same.map(each -> ((Calibration.CurrentLine) each).minimumVolts())
-                                .orElse(OptionalDouble.empty()));
-            case VOLT_TABLE ->
-                new Calibration.VoltageTable(
-                        filled(rows).stream()
-                                .map(row -> new Calibration.VoltagePoint(
-                                        number(row[0], Unit.FRACTION), number(row[1], Unit.VOLT)))
-                                .toList(),
-                        same.map(each -> ((Calibration.VoltageTable) each).supplyVolts())
-                                .orElse(OptionalDouble.empty()),
-                        same.map(each -> ((Calibration.VoltageTable) each).outputOhms())
-                                .orElse(OptionalDouble.empty()));
-            case OHM_TABLE ->
-                new Calibration.ResistanceTable(filled(rows).stream()
-                        .map(row -> new Calibration.ResistancePoint(
-                                number(row[0], Unit.FRACTION), number(row[1], Unit.OHM)))
-                        .toList());
-            case BETA ->
-                new Calibration.Beta(
-                        needed(rows, 0, Unit.OHM),
-                        needed(rows, 1, Unit.DEGREE_CELSIUS),
-                        needed(rows, 2, Unit.FRACTION));
-            case STEINHART_HART ->
-                new Calibration.SteinhartHart(constant(rows, 0), constant(rows, 1), constant(rows, 2));
-            case AMPLIFIED ->
-                new Calibration.AmplifiedThermocouple(
-                        Calibration.Thermocouple.Type.K,
-                        needed(rows, 0, Unit.FRACTION),
-                        needed(rows, 1, Unit.VOLT),
-                        same.map(each -> ((Calibration.AmplifiedThermocouple) each).outputOhms())
-                                .orElse(OptionalDouble.empty()));
-            case THERMOCOUPLE ->
-                same.orElseGet(() -> new Calibration.Thermocouple(
-                        Calibration.Thermocouple.Type.K, Optional.empty(), OptionalDouble.empty()));
+            case SHARE -> new Calibration.RatiometricLine(
+                    needed(rows, 0, Unit.PERCENT),
+                    needed(rows, 1, Unit.PERCENT),
+                    same.map(each -> ((Calibration.RatiometricLine) each).outputOhms())
+                            .orElse(OptionalDouble.empty()));
+            case VOLTS -> new Calibration.VoltageLine(
+                    needed(rows, 0, Unit.VOLT),
+                    needed(rows, 1, Unit.VOLT),
+                    same.map(each -> ((Calibration.VoltageLine) each).outputOhms())
+                            .orElse(OptionalDouble.empty()));
+            case CURRENT -> new Calibration.CurrentLine(
+                    needed(rows, 0, Unit.AMP),
+                    needed(rows, 1, Unit.AMP),
+                    same.map(each -> ((Calibration.CurrentLine) each).minimumVolts())
+                            .orElse(OptionalDouble.empty()));
+            case VOLT_TABLE -> new Calibration.VoltageTable(
+                    filled(rows).stream()
+                            .map(row -> new Calibration.VoltagePoint(
+                                    number(row[0], Unit.FRACTION), number(row[1], Unit.VOLT)))
+                            .toList(),
+                    same.map(each -> ((Calibration.VoltageTable) each).supplyVolts())
+                            .orElse(OptionalDouble.empty()),
+                    same.map(each -> ((Calibration.VoltageTable) each).outputOhms())
+                            .orElse(OptionalDouble.empty()));
+            case OHM_TABLE -> new Calibration.ResistanceTable(filled(rows).stream()
+                    .map(row ->
+                            new Calibration.ResistancePoint(number(row[0], Unit.FRACTION), number(row[1], Unit.OHM)))
+                    .toList());
+            case BETA -> new Calibration.Beta(
+                    needed(rows, 0, Unit.OHM), needed(rows, 1, Unit.DEGREE_CELSIUS), needed(rows, 2, Unit.FRACTION));
+            case STEINHART_HART -> new Calibration.SteinhartHart(
+                    constant(rows, 0), constant(rows, 1), constant(rows, 2));
+            case AMPLIFIED -> new Calibration.AmplifiedThermocouple(
+                    Calibration.Thermocouple.Type.K,
+                    needed(rows, 0, Unit.FRACTION),
+                    needed(rows, 1, Unit.VOLT),
+                    same.map(each -> ((Calibration.AmplifiedThermocouple) each).outputOhms())
+                            .orElse(OptionalDouble.empty()));
+            case THERMOCOUPLE -> same.orElseGet(() -> new Calibration.Thermocouple(
+                    Calibration.Thermocouple.Type.K, Optional.empty(), OptionalDouble.empty()));
             case PULSES -> pulses(rows, same);
-            case CONTACT ->
-                new Calibration.SwitchContact(
-                        needed(rows, 0, Unit.OHM), TypedNumbers.optional(rows.get(1)[1], Unit.OHM));
+            case CONTACT -> new Calibration.SwitchContact(
+                    needed(rows, 0, Unit.OHM), TypedNumbers.optional(rows.get(1)[1], Unit.OHM));
         };
     }
 

@@ -142,15 +142,14 @@ enum ListedType {
             return new Sensor(sensor.get().kind(), current, OptionalDouble.empty(), changed);
         }
         return switch (this) {
-            case RELAY ->
-                new Relay(
-                        volts / current,
-                        PULL_IN_SHARE * volts,
-                        DROP_OUT_SHARE * volts,
-                        CONTACT_OHMS,
-                        CONTACT_AMPS,
-                        false,
-                        OptionalDouble.empty());
+            case RELAY -> new Relay(
+                    volts / current,
+                    PULL_IN_SHARE * volts,
+                    DROP_OUT_SHARE * volts,
+                    CONTACT_OHMS,
+                    CONTACT_AMPS,
+                    false,
+                    OptionalDouble.empty());
             case SOLENOID -> Load.of(new Draw.Inductive(current, volts, COIL_HENRIES));
             case LAMP -> Load.of(new Draw.Lamp(current * volts, volts));
             default -> Load.of(new Draw.Motor(current, START_RATIO * current, volts));

@@ -68,8 +68,8 @@ import org.ohmloom.workbench.lists.ListsPane;
 import org.ohmloom.workbench.lists.NewLoadGroup;
 import org.ohmloom.workbench.lists.NewSequence;
 import org.ohmloom.workbench.personal.PersonalCommands;
-import org.ohmloom.workbench.print.PrintCommands;
 import org.ohmloom.workbench.pinview.PinViewPane;
+import org.ohmloom.workbench.print.PrintCommands;
 import org.ohmloom.workbench.record.RecordPane;
 import org.ohmloom.workbench.record.TakeInValues;
 import org.ohmloom.workbench.settings.PreferenceStore;
@@ -160,10 +160,7 @@ public final class WorkbenchView extends JPanel {
         findings.offer(cures);
         List<Command> revisions = new ArrayList<>(PrintCommands.of(desk, services, this, lists::commit));
         revisions.addAll(List.of(takeIn, compares.get(0), compares.get(1)));
-        book = new CommandBook(
-                commands(bench, cures, revisions, sides, windows),
-                desk,
-                journal::note);
+        book = new CommandBook(commands(bench, cures, revisions, sides, windows), desk, journal::note);
         book.rebind(services.preferences().now().personal().keys());
         layout.furnish(new ToolStrip(MenuPlan.TOOLS.stream().map(book::get).toList()), new ToolLine(toolbox));
         toolbox.offerMenu(book::get);

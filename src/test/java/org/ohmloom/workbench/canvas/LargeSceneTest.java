@@ -70,7 +70,8 @@ class LargeSceneTest {
 
     @Test
     void aPictureWithRoomAroundItServesWhileTheSceneIsDraggedWithinThatRoomOnly() {
-        ViewTransform fitted = ViewTransform.fitting(SCENE.extent(), 400, 300, 10).zoomed(4, 200, 150);
+        ViewTransform fitted =
+                ViewTransform.fitting(SCENE.extent(), 400, 300, 10).zoomed(4, 200, 150);
         KeptPicture.Asked asked = asked(fitted, 0.25);
         assertTrue(asked.covers(asked(fitted.moved(99, -74), 0)));
         assertFalse(asked.covers(asked(fitted.moved(102, 0), 0)));
