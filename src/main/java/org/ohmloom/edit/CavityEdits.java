@@ -68,7 +68,7 @@ public final class CavityEdits {
 
     /**
      * The names of all cavities of a connector, with commas between, or a count of them: {@code 1, 2, A} or {@code 12}. Those that
-     * stay keep what they have; one with a wire cannot go.
+     * stay keep what they have; one with a wire cannot go; a new one meets the terminal of its name.
      */
     public static Edit names(Harness harness, ConnectorId connector, String typed) {
         Connector now = harness.connectors().get(connector);
@@ -81,10 +81,21 @@ public final class CavityEdits {
         }
         return ChangeElements.tried("Set cavities of " + connector, now, was -> {
             List<Cavity> cavities = new ArrayList<>();
-            names.forEach(name -> cavities.add(was.cavity(name)
-                    .orElse(new Cavity(name, Optional.empty(), Optional.empty(), Optional.empty(), false))));
+            names.forEach(name ->
+                    cavities.add(was.cavity(name).orElse(new Cavity(
+                            name, terminalNamed(harness, was, name), Optional.empty(), Optional.empty(), false))));
             return with(was, cavities);
         });
+    }
+
+    /** The terminal a new cavity meets: that of its name, of the component the connector plugs into, if no other cavity meets it. */
+    private static Optional<String> terminalNamed(Harness harness, Connector connector, String name) {
+        return connector
+                .component()
+                .filter(id -> harness.components().get(id).terminals().contains(name))
+                .filter(id -> connector.cavities().stream()
+                        .noneMatch(cavity -> cavity.terminal().filter(name::equals).isPresent()))
+                .map(id -> name);
     }
 
     private static List<String> names(String typed) {

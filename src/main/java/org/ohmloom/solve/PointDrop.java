@@ -80,7 +80,7 @@ public record PointDrop(PointId from, PointId to, Solution solution, double volt
         return one.isOpen() == other.isOpen() ? Math.abs(one.volts) > Math.abs(other.volts) : other.isOpen();
     }
 
-    private record Reached(PointId point, double cost) {}
+    private record Reached(PointId point, double costRatio) {}
 
     /** The cheapest way by Dijkstra's method. */
     private static List<Part> way(PointId from, PointId to, Solution solution) {
@@ -91,20 +91,20 @@ public record PointDrop(PointId from, PointId to, Solution solution, double volt
         }
         Map<PointId, Double> costs = new HashMap<>(Map.of(from, 0.0));
         Map<PointId, BranchFlow> by = new HashMap<>();
-        PriorityQueue<Reached> waiting =
-                new PriorityQueue<>(Comparator.comparingDouble(Reached::cost).thenComparing(Reached::point));
+        PriorityQueue<Reached> waiting = new PriorityQueue<>(
+                Comparator.comparingDouble(Reached::costRatio).thenComparing(Reached::point));
         waiting.add(new Reached(from, 0));
         while (!waiting.isEmpty()) {
             Reached here = waiting.remove();
             if (here.point().equals(to)) {
                 break;
             }
-            if (here.cost() > costs.getOrDefault(here.point(), 0.0)) {
+            if (here.costRatio() > costs.getOrDefault(here.point(), 0.0)) {
                 continue;
             }
             for (BranchFlow flow : at.getOrDefault(here.point(), List.of())) {
                 PointId there = other(flow.branch(), here.point());
-                double cost = here.cost() + cost(flow);
+                double cost = here.costRatio() + cost(flow);
                 if (cost < costs.getOrDefault(there, Double.POSITIVE_INFINITY)) {
                     costs.put(there, cost);
                     by.put(there, flow);

@@ -51,12 +51,12 @@ class DeskTest {
         OnEventThread.run(() -> {
             stage.desk().apply(TypedEdits.conductor(List.of(new WireId("W4")), "4"));
             assertEquals(
-                    "Undo Set conductor of W4 to 4 mm2",
+                    "Undo Set conductor of W4 to 4 mm²",
                     stage.view.book().get("undo").name());
             stage.view.book().get("undo").run();
             assertFalse(stage.desk().document().orElseThrow().session().isChanged());
             assertEquals(
-                    "Redo Set conductor of W4 to 4 mm2",
+                    "Redo Set conductor of W4 to 4 mm²",
                     stage.view.book().get("redo").name());
         });
         stage.awaitResults();

@@ -114,7 +114,6 @@ class ListsAloneTest {
         add("Components", "Control unit");
         type("Connectors", "X3", "Mates with", "U1");
         type("Connectors", "X3", "Cavities", "2");
-        type("Connectors", "X3", "Mates with", "U1");
         type("Cavities", "X3", "Contact", "CT-T");
         assertEquals(
                 List.of(Optional.of("1"), Optional.of("2")),
