@@ -81,8 +81,8 @@ public final class CavityEdits {
         }
         return ChangeElements.tried("Set cavities of " + connector, now, was -> {
             List<Cavity> cavities = new ArrayList<>();
-            names.forEach(name ->
-                    cavities.add(was.cavity(name).orElse(new Cavity(
+            names.forEach(name -> cavities.add(was.cavity(name)
+                    .orElse(new Cavity(
                             name, terminalNamed(harness, was, name), Optional.empty(), Optional.empty(), false))));
             return with(was, cavities);
         });
@@ -94,7 +94,8 @@ public final class CavityEdits {
                 .component()
                 .filter(id -> harness.components().get(id).terminals().contains(name))
                 .filter(id -> connector.cavities().stream()
-                        .noneMatch(cavity -> cavity.terminal().filter(name::equals).isPresent()))
+                        .noneMatch(
+                                cavity -> cavity.terminal().filter(name::equals).isPresent()))
                 .map(id -> name);
     }
 
