@@ -22,6 +22,7 @@ import org.ohmloom.pack.PackException;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.CommandButton;
 import org.ohmloom.workbench.desk.Calculation;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
@@ -101,7 +102,7 @@ public final class ComparePane extends StudyTab {
         JPanel head =
                 new JPanel(new MigLayout("insets 6 10 4 8, fillx, hidemode 3", "[][][][]push", "[center][center]"));
         for (Command command : commands) {
-            JButton button = new JButton(command);
+            JButton button = CommandButton.of(command);
             button.setName("revision-" + command.id());
             head.add(button);
         }

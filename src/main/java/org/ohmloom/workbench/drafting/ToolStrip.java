@@ -12,6 +12,7 @@ import javax.swing.Action;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.CommandButton;
 import org.ohmloom.workbench.widget.Keys;
 
 /** The tools one below the other at the side of the layout; in a low window they stand in several columns. */
@@ -29,7 +30,7 @@ public final class ToolStrip extends JPanel {
     }
 
     private static AbstractButton button(Command command) {
-        JToggleButton button = new JToggleButton(command);
+        JToggleButton button = CommandButton.toggle(command);
         button.setHideActionText(true);
         button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
         button.setName("strip-" + command.id());

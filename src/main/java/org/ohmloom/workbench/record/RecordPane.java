@@ -17,6 +17,7 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.CommandButton;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Readout;
@@ -101,7 +102,7 @@ public final class RecordPane extends StudyTab {
         for (JTextField field : List.of(celsius, instrument, by)) {
             TextUndo.install(field);
         }
-        JButton take = new JButton(takeIn);
+        JButton take = CommandButton.of(takeIn);
         take.setHideActionText(false);
         take.setName("as-built-take-in");
         HelpPage.name(take, "dialogs/take-in-values");

@@ -7,6 +7,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.CommandButton;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.HelpPage;
@@ -40,7 +41,7 @@ public final class WhatIfBand extends JPanel {
         title.putClientProperty(FlatClientProperties.STYLE, "font: bold");
         add(title, "growx, wmin 0");
         for (Command command : commands) {
-            JButton button = new JButton(command);
+            JButton button = CommandButton.of(command);
             button.setName("band-" + command.id());
             button.setIcon(null);
             add(button, "span 1 2, aligny center");

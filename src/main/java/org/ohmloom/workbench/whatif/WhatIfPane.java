@@ -11,6 +11,7 @@ import javax.swing.RowSorter;
 import javax.swing.SortOrder;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.command.CommandButton;
 import org.ohmloom.workbench.compare.Compared;
 import org.ohmloom.workbench.compare.ComparedTabs;
 import org.ohmloom.workbench.desk.Desk;
@@ -60,7 +61,7 @@ public final class WhatIfPane extends StudyTab {
         JPanel head =
                 new JPanel(new MigLayout("insets 6 10 4 8, fillx, hidemode 3", "[][][][]push", "[center][center]"));
         for (Command command : commands) {
-            JButton button = new JButton(command);
+            JButton button = CommandButton.of(command);
             button.setName(KEY + "-" + command.id());
             head.add(button);
         }

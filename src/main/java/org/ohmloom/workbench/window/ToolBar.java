@@ -14,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.bench.NumberChooser;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.CommandBook;
+import org.ohmloom.workbench.command.CommandButton;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.study.StateChooser;
 import org.ohmloom.workbench.widget.Icons;
@@ -44,7 +45,7 @@ final class ToolBar extends JPanel {
         List.of("zoom-out", "zoom-in", "fit-layout", "show-selection").forEach(id -> add(icon(book.get(id))));
         add(new JLabel(), "growx, pushx");
         add(icon(book.get("look")));
-        JButton pack = new JButton(book.get("export-pack"));
+        JButton pack = CommandButton.of(book.get("export-pack"));
         pack.setHideActionText(false);
         pack.setIcon(Icons.onAccent("pack"));
         pack.putClientProperty(
@@ -71,14 +72,14 @@ final class ToolBar extends JPanel {
     }
 
     private static AbstractButton icon(Command command) {
-        JButton button = new JButton(command);
+        JButton button = CommandButton.of(command);
         button.setHideActionText(true);
         button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
         return name(button, command);
     }
 
     private static AbstractButton toggle(Command command) {
-        JToggleButton button = new JToggleButton(command);
+        JToggleButton button = CommandButton.toggle(command);
         button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
         return name(button, command);
     }

@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -42,6 +43,33 @@ class AccessibilityTest {
             return nameless;
         });
         assertEquals(1, found.size());
+    }
+
+    @Test
+    void noButtonTakesTheLetterOfAMenu() {
+        // Alt with a letter presses a button of the window before it opens a menu
+        Stage stage = new Stage().openExample("teaching");
+        List<Integer> menus =
+                MenuPlan.MENUS.stream().map(menu -> (int) menu.mnemonic()).toList();
+        assertEquals(List.of(), OnEventThread.get(() -> {
+            List<String> taking = new ArrayList<>();
+            buttons(stage.view, button -> {
+                if (menus.contains(button.getMnemonic())) {
+                    taking.add((char) button.getMnemonic() + " " + button.getName() + " " + button.getText());
+                }
+            });
+            return taking;
+        }));
+    }
+
+    private static void buttons(Container container, Consumer<AbstractButton> each) {
+        for (Component child : container.getComponents()) {
+            if (child instanceof AbstractButton button) {
+                each.accept(button);
+            } else if (child instanceof Container inner) {
+                buttons(inner, each);
+            }
+        }
     }
 
     private static void walk(Component component, List<String> nameless) {
