@@ -37,6 +37,7 @@ import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.SharedSplit;
+import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.words.Words;
 
 /** What needs pins on the left, the pins on the right, and what came of planning below. */
@@ -105,7 +106,8 @@ final class PinPlanPane extends JPanel {
     }
 
     private JComponent bar() {
-        JPanel bar = new JPanel(new MigLayout("insets 6 10 6 8, fillx, gapx 6, hidemode 3", "[][][][][][grow][][]"));
+        JPanel bar = new JPanel();
+        WrapLayout.on(bar, 6);
         plan.putClientProperty(
                 FlatClientProperties.STYLE,
                 "background: $Button.default.background; foreground: $Button.default.foreground;"
@@ -117,16 +119,16 @@ final class PinPlanPane extends JPanel {
         progress.getAccessibleContext().setAccessibleName(words.get("planning"));
         stop.setVisible(false);
         List.of(list, unit, plan, apply, wire).forEach(bar::add);
-        bar.add(progress, "w 40:120:160, growx 0");
+        bar.add(asked);
+        bar.add(progress);
         bar.add(stop);
-        bar.add(asked, "gapleft push");
         return bar;
     }
 
     private JComponent left() {
         JPanel left = side();
         JPanel head = head();
-        head.add(PaneTitle.of(words.get("needs")), "growx, pushx, wmin 0");
+        head.add(PaneTitle.of(words.get("needs")));
         head.add(unlock);
         left.add(head, "growx, wmin 0");
         left.add(scroll(needTable), "grow, push");
@@ -139,7 +141,7 @@ final class PinPlanPane extends JPanel {
         units.setName("channels-unit-shown");
         units.getAccessibleContext().setAccessibleName(words.get("unit-shown"));
         onlyFitting.setName("channels-only-fitting");
-        head.add(units, "w 60:150:220, growx, pushx");
+        head.add(units);
         head.add(onlyFitting);
         head.add(lock);
         right.add(head, "growx, wmin 0");
@@ -154,7 +156,9 @@ final class PinPlanPane extends JPanel {
     }
 
     private static JPanel head() {
-        return new JPanel(new MigLayout("insets 2 10 4 8, fillx, gapx 6", "", "[center]"));
+        JPanel head = new JPanel();
+        WrapLayout.on(head, 4);
+        return head;
     }
 
     private static JScrollPane scroll(JComponent content) {

@@ -9,7 +9,6 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
@@ -31,6 +30,8 @@ import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.WrapLayout;
+import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.words.TradeWords;
 
 /**
@@ -57,7 +58,7 @@ public final class ComparePane extends StudyTab {
     private final transient Desk desk;
     private final transient Services services;
     private final transient LatestWins<Asked, Compared> comparer;
-    private final JLabel summary = new JLabel(HINT);
+    private final WrappedLabel summary = new WrappedLabel(HINT);
     private final JButton stop = new JButton("Stop");
     private final JButton write = new JButton("Write change sheet…");
     private final ComparedTabs tabs;
@@ -99,22 +100,24 @@ public final class ComparePane extends StudyTab {
     }
 
     private JComponent head(List<Command> commands) {
-        JPanel head =
-                new JPanel(new MigLayout("insets 6 10 4 8, fillx, hidemode 3", "[][][][]push", "[center][center]"));
+        JPanel buttons = new JPanel();
+        WrapLayout.on(buttons, 6);
         for (Command command : commands) {
             JButton button = CommandButton.of(command);
             button.setName("revision-" + command.id());
-            head.add(button);
+            buttons.add(button);
         }
         write.setName("revision-write");
         write.addActionListener(event -> write());
-        head.add(write);
+        buttons.add(write);
         stop.setName("revision-stop");
         stop.addActionListener(event -> stop());
-        head.add(stop);
+        buttons.add(stop);
         summary.setName("revision-summary");
         summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        head.add(summary, "newline, span 5, growx, wmin 0");
+        JPanel head = new JPanel(new MigLayout("insets 2 4 4 8, fillx, wrap 1, gap 0"));
+        head.add(buttons, "growx, wmin 0");
+        head.add(summary, "growx, wmin 0, gapleft 6");
         return head;
     }
 
@@ -216,7 +219,7 @@ public final class ComparePane extends StudyTab {
 
     /** What is said above the lists. */
     String summaryText() {
-        return summary.getText();
+        return summary.said();
     }
 
     @Override
@@ -260,7 +263,7 @@ public final class ComparePane extends StudyTab {
         String text = busy
                 ? "Reading and calculating the other revision…"
                 : shown.map(this::words).orElse(HINT);
-        summary.setText(text);
+        summary.say(text);
         summary.setToolTipText(text);
     }
 

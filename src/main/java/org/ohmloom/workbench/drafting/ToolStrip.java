@@ -6,6 +6,8 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.Action;
@@ -27,6 +29,14 @@ public final class ToolStrip extends JPanel {
         setLayout(new Columns());
         setName("tools");
         commands.forEach(command -> add(button(command)));
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                if (getPreferredSize().width != getWidth()) {
+                    revalidate();
+                }
+            }
+        });
     }
 
     private static AbstractButton button(Command command) {

@@ -62,7 +62,7 @@ public final class FabricationPane extends StudyTab {
         lists.forEach(each -> tabs.addTab(each.sheet().title(), each));
         tabs.setName("fabrication-lists");
         tabs.getAccessibleContext().setAccessibleName("How the harness is made");
-        tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+        tabs.setTabLayoutPolicy(JTabbedPane.WRAP_TAB_LAYOUT);
         tabs.addChangeListener(event -> refreshButtons());
         routing.table().getSelectionModel().addListSelectionListener(event -> refreshButtons());
         setName("view-" + KEY);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.RowSorter;
 import javax.swing.SortOrder;
@@ -18,6 +17,8 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.WrapLayout;
+import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.words.Words;
 
 /** What the side copy changes against its original: numbers by the size of their change, findings, parts, elements. */
@@ -30,7 +31,7 @@ public final class WhatIfPane extends StudyTab {
 
     private final transient WhatIf whatIf;
     private final transient Words words = Words.of("what-if");
-    private final JLabel summary = new JLabel();
+    private final WrappedLabel summary = new WrappedLabel(" ");
     private final ComparedTabs tabs;
 
     /**
@@ -58,16 +59,18 @@ public final class WhatIfPane extends StudyTab {
     }
 
     private JComponent head(List<Command> commands) {
-        JPanel head =
-                new JPanel(new MigLayout("insets 6 10 4 8, fillx, hidemode 3", "[][][][]push", "[center][center]"));
+        JPanel buttons = new JPanel();
+        WrapLayout.on(buttons, 6);
         for (Command command : commands) {
             JButton button = CommandButton.of(command);
             button.setName(KEY + "-" + command.id());
-            head.add(button);
+            buttons.add(button);
         }
         summary.setName(KEY + "-summary");
         summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        head.add(summary, "newline, span 5, growx, wmin 0");
+        JPanel head = new JPanel(new MigLayout("insets 2 4 4 8, fillx, wrap 1, gap 0"));
+        head.add(buttons, "growx, wmin 0");
+        head.add(summary, "growx, wmin 0, gapleft 6");
         return head;
     }
 
@@ -87,7 +90,7 @@ public final class WhatIfPane extends StudyTab {
 
     /** What is said above the lists. */
     String summaryText() {
-        return summary.getText();
+        return summary.said();
     }
 
     @Override
@@ -113,8 +116,8 @@ public final class WhatIfPane extends StudyTab {
     @Override
     public void showRows() {
         tabs.refresh();
-        summary.setText(WhatIfText.of(whatIf, words));
-        summary.setToolTipText(summary.getText());
+        summary.say(WhatIfText.of(whatIf, words));
+        summary.setToolTipText(summary.said());
     }
 
     @Override

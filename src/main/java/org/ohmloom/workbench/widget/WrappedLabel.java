@@ -24,6 +24,12 @@ public class WrappedLabel extends JLabel {
                 wrap();
             }
         });
+        addPropertyChangeListener("font", event -> wrap());
+    }
+
+    /** What it says, however it is wrapped. */
+    public String said() {
+        return whole;
     }
 
     /** Says something else. */

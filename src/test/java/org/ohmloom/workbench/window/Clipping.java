@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -24,8 +25,10 @@ import javax.swing.table.TableColumn;
 /** Finds what is written in a window and cannot be read whole: each text by the size it wants against the size it has. */
 final class Clipping {
 
-    /** Rounding of fonts and scales, px. */
-    private static final int SLACK = 1;
+    /** Rounding of fonts and scales: a pixel as large as the scale makes it. */
+    private static int slack() {
+        return UIScale.scale(1);
+    }
 
     private final Window window;
     private final List<String> found = new ArrayList<>();
@@ -70,14 +73,14 @@ final class Clipping {
 
     private void look(JComponent component, String text) {
         Dimension wanted = component.getPreferredSize();
-        if (wanted.width > component.getWidth() + SLACK || wanted.height > component.getHeight() + SLACK) {
+        if (wanted.width > component.getWidth() + slack() || wanted.height > component.getHeight() + slack()) {
             say(
                     component,
                     text,
                     wanted.width + "x" + wanted.height + " in " + component.getWidth() + "x" + component.getHeight());
         } else if (SwingUtilities.getAncestorOfClass(JViewport.class, component) == null) {
             Rectangle visible = component.getVisibleRect();
-            if (visible.width + SLACK < component.getWidth() || visible.height + SLACK < component.getHeight()) {
+            if (visible.width + slack() < component.getWidth() || visible.height + slack() < component.getHeight()) {
                 Point at = SwingUtilities.convertPoint(component, 0, 0, window);
                 say(
                         component,
@@ -91,7 +94,7 @@ final class Clipping {
     private void tabs(JTabbedPane tabs) {
         for (int k = 0; k < tabs.getTabCount(); k++) {
             Rectangle bounds = tabs.getBoundsAt(k);
-            if (bounds == null || bounds.x < 0 || bounds.x + bounds.width > tabs.getWidth() + SLACK) {
+            if (bounds == null || bounds.x < 0 || bounds.x + bounds.width > tabs.getWidth() + slack()) {
                 say(tabs, tabs.getTitleAt(k), "tab " + (k + 1) + " of " + tabs.getTabCount() + " is scrolled out");
             }
         }
@@ -109,7 +112,7 @@ final class Clipping {
             int wanted = renderer.getTableCellRendererComponent(table, column.getHeaderValue(), false, false, -1, k)
                     .getPreferredSize()
                     .width;
-            if (wanted > column.getWidth() + SLACK) {
+            if (wanted > column.getWidth() + slack()) {
                 say(table, "head " + column.getHeaderValue(), wanted + " in " + column.getWidth());
             }
         }

@@ -42,6 +42,8 @@ import org.ohmloom.workbench.words.Words;
  */
 class ClippingTest {
 
+    private static final int ROUNDS_OF_LAYOUT = 4;
+
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
 
@@ -148,6 +150,10 @@ class ClippingTest {
     }
 
     private static List<String> cut(String where, Window of) {
+        // texts take their lines when they have their width, and what is around them makes room then
+        for (int round = 0; round < ROUNDS_OF_LAYOUT; round++) {
+            OnEventThread.run(of::validate);
+        }
         return OnEventThread.get(() -> Clipping.in(of)).stream()
                 .map(each -> where + " | " + each)
                 .toList();

@@ -69,11 +69,12 @@ class DrawingWindowTest extends HandAtTheLayout {
 
     @Test
     void aRectangleSelectsWhatLiesWithinAndTheArrowsNudgeItAllAsOneStep() {
+        // from the empty lower right corner: at the left the plug X1 touches the heater, and a drag that began there would move it
         Extent room = OnEventThread.get(
                         () -> canvas().scene().orElseThrow().bounds("H1").orElseThrow())
                 .grown(3);
-        Point from = pixel(room.leftMm(), room.topMm());
-        Point to = pixel(room.rightMm(), room.bottomMm());
+        Point from = pixel(room.rightMm(), room.bottomMm());
+        Point to = pixel(room.leftMm(), room.topMm());
         drag(from, to.x - from.x, to.y - from.y);
         assertTrue(selected().contains("H1"), selected().toString());
         assertFalse(selected().contains("BT1"), selected().toString());
