@@ -2,7 +2,6 @@ package org.ohmloom.pack;
 
 import java.util.Optional;
 import org.ohmloom.model.Component;
-import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.GroundPoint;
@@ -66,22 +65,24 @@ final class DeviceMaterials {
         }
     }
 
-    /** Resistors of a bus: parts of their own, or inside a unit and to be switched on or ordered with it. */
+    /**
+     * Resistors of a bus that are parts of their own; those inside a unit come with it and are told on the sheet of the bus. A bus joins
+     * assemblies, so they are on the bill of the whole.
+     */
     private void terminations(DataBus bus) {
         for (DataBus.Termination each : bus.terminations()) {
-            Optional<ComponentId> inside = each.part().isEmpty() && each.high() instanceof WireEnd.AtTerminal at
-                    ? Optional.of(at.component())
-                    : Optional.empty();
-            boolean unit = inside.map(harness.components()::get)
-                    .filter(found -> found.device() instanceof ControlUnit)
-                    .isPresent();
-            materials.piece(
-                    Material.piece(
-                            Optional.empty(),
-                            MaterialKind.EQUIPMENT,
-                            each.part(),
-                            "bus termination " + Formats.ohms(each.ohms()) + (unit ? ", inside " + inside.get() : "")),
-                    bus.id() + " at " + each.high().text());
+            boolean inside = each.part().isEmpty()
+                    && each.high() instanceof WireEnd.AtTerminal at
+                    && harness.components().get(at.component()).device() instanceof ControlUnit;
+            if (!inside) {
+                materials.piece(
+                        Material.piece(
+                                Optional.empty(),
+                                MaterialKind.EQUIPMENT,
+                                each.part(),
+                                "bus termination " + Formats.ohms(each.ohms())),
+                        bus.id() + " at " + each.high().text());
+            }
         }
     }
 

@@ -49,6 +49,11 @@ final class SensorReturnShared implements Rule {
     }
 
     @Override
+    public Set<StudyPart> needs() {
+        return Set.of(StudyPart.SENSORS);
+    }
+
+    @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         Passages passages = new Passages(evidence.drawn());
         for (ReadingUnits.Reading reading :

@@ -69,7 +69,8 @@ class DrawingWindowTest extends HandAtTheLayout {
 
     @Test
     void aRectangleSelectsWhatLiesWithinAndTheArrowsNudgeItAllAsOneStep() {
-        // from the empty lower right corner: at the left the plug X1 touches the heater, and a drag that began there would move it
+        // from the empty lower right corner: at the left the plug X1 touches the heater, and a drag that began there
+        // would move it
         Extent room = OnEventThread.get(
                         () -> canvas().scene().orElseThrow().bounds("H1").orElseThrow())
                 .grown(3);
