@@ -65,6 +65,8 @@ abstract class HandAtTheLayout {
         Files.copy(Path.of("examples", example + ".harness.json"), file);
         OnEventThread.run(() -> window.view().filing().open(file));
         OnEventThread.await("the file", () -> desk().document().isPresent());
+        // the numbers come onto the layout when they are there, and it may be fitted anew
+        OnEventThread.await("results", () -> desk().isCurrent());
         settle();
         OnEventThread.run(() -> canvas().requestFocusInWindow());
     }
