@@ -17,6 +17,7 @@ import org.ohmloom.model.Cable;
 import org.ohmloom.model.Cavity;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.ContactPart;
+import org.ohmloom.model.Covering;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
@@ -37,7 +38,7 @@ import org.ohmloom.units.Gauge;
 
 /**
  * What a bench worker does, step by step, each with what it needs and a box to tick: cut and mark, twist, crimp, splice,
- * lay on the board, populate, cover, label, test, fit, test. Only what is to be made counts. The order is the trade's; there is no
+ * lay on the board, slide closed sleeves on, populate, cover, label, test, fit, test. Only what is to be made counts. The order is the trade's; there is no
  * published source for it.
  */
 final class BuildOrder {
@@ -89,6 +90,7 @@ final class BuildOrder {
         crimp();
         splice();
         lay();
+        slide();
         populate();
         cover();
         label();
@@ -346,12 +348,30 @@ final class BuildOrder {
         return new WireEnd.AtCavity(connector.id(), cavity.name()).text();
     }
 
+    /** Closed sleeves pass no filled housing: they go on before it. */
+    private static boolean isClosed(Covering covering) {
+        return switch (covering.kind()) {
+            case BRAIDED_SLEEVE, HEAT_SHRINK, TUBE -> true;
+            case TAPE, CONDUIT -> false;
+        };
+    }
+
+    private void slide() {
+        stage("Slide sleeves on");
+        cover("Slide onto ", true);
+    }
+
     private void cover() {
         stage("Cover");
+        cover("Cover ", false);
+    }
+
+    private void cover(String what, boolean closed) {
         for (BundleSegment segment : harness.segments().all()) {
             segment.covering()
+                    .filter(covering -> isClosed(covering) == closed)
                     .ifPresent(covering -> step(
-                            "Cover " + segment.id() + " from " + segment.from() + " to " + segment.to() + ", "
+                            what + segment.id() + " from " + segment.from() + " to " + segment.to() + ", "
                                     + Formats.metres(segment.lengthMetres()) + cut(segment)
                                     + covering.endFinish()
                                             .map(finish -> ", ends "
