@@ -271,9 +271,8 @@ final class TimeCurrentLayout {
 
     private void write(String label, Optional<Labels.Found> found) {
         found.ifPresent(place -> {
-            if (!place.clear()) {
-                pen.plate(Layer.CONNECTORS, place.extent(), Ink.GROUND);
-            }
+            // even where no curve runs through, the close lines of a logarithmic grid do
+            pen.plate(Layer.CONNECTORS, place.extent(), Ink.GROUND);
             pen.put(Layer.NUMBERS, pen.text(label, Plot.base(place.extent()), Anchor.START, Ink.TEXT));
         });
     }
