@@ -2,7 +2,6 @@ package org.ohmloom.workbench.channel;
 
 import java.awt.Component;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.signal.pins.Preferences;
@@ -23,15 +22,7 @@ final class AskedDialog {
     record Answer(Preferences preferences, Optional<Edit> edit) {}
 
     static Optional<Answer> ask(Component over, Harness harness, Preferences now) {
-        PaneDialog dialog =
-                new PaneDialog(over, "asked-dialog", Words.of("channels").get("asked.title"));
-        AtomicReference<Optional<Answer>> settled = new AtomicReference<>(Optional.empty());
-        AskedPane pane = new AskedPane(harness, now, answer -> {
-            settled.set(answer);
-            dialog.dispose();
-        });
-        dialog.fill(pane, pane.okButton());
-        dialog.setVisible(true);
-        return settled.get();
+        return new PaneDialog(over, "asked-dialog", Words.of("channels").get("asked.title"))
+                .ask(answer -> new AskedPane(harness, now, answer), AskedPane::okButton);
     }
 }

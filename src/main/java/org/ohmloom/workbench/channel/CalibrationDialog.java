@@ -2,7 +2,6 @@ package org.ohmloom.workbench.channel;
 
 import java.awt.Component;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.ReturnRules;
@@ -30,25 +29,16 @@ final class CalibrationDialog {
                                 .isPresent()
                         ? 0
                         : 1));
-        AtomicReference<Optional<Edit>> agreed = new AtomicReference<>(Optional.empty());
-        reading.ifPresent(each -> {
-            PaneDialog dialog = new PaneDialog(
-                    over,
-                    "calibration-dialog",
-                    Words.of("channels")
-                            .get(
-                                    "calibrate.title",
-                                    each.channel().component().name(),
-                                    each.channel().at()));
+        return reading.flatMap(each -> {
+            String title = Words.of("channels")
+                    .get(
+                            "calibrate.title",
+                            each.channel().component().name(),
+                            each.channel().at());
             ReturnRules rules = desk.harness().orElseThrow().rules().returnRules();
-            CalibrationPane pane = new CalibrationPane(each, rules, painter, edit -> {
-                agreed.set(edit);
-                dialog.dispose();
-            });
-            dialog.fill(pane, pane.okButton());
-            dialog.setMinimumSize(dialog.getSize());
-            dialog.setVisible(true);
+            return new PaneDialog(over, "calibration-dialog", title)
+                    .noSmaller()
+                    .ask(answer -> new CalibrationPane(each, rules, painter, answer), CalibrationPane::okButton);
         });
-        return agreed.get();
     }
 }

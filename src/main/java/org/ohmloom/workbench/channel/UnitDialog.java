@@ -3,7 +3,6 @@ package org.ohmloom.workbench.channel;
 import java.awt.Component;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.workbench.desk.Desk;
@@ -19,17 +18,9 @@ final class UnitDialog {
 
     /** The edit that puts it in; empty when a person gives up. */
     static Optional<Edit> ask(Component over, Harness harness, Desk desk, Services services) {
-        PaneDialog dialog =
-                new PaneDialog(over, "unit-dialog", Words.of("channels").get("unit.title"));
-        AtomicReference<Optional<Edit>> agreed = new AtomicReference<>(Optional.empty());
         Optional<Path> folder = desk.document().flatMap(Document::file).map(Path::getParent);
-        UnitPane pane = new UnitPane(harness, folder, services, edit -> {
-            agreed.set(edit);
-            dialog.dispose();
-        });
-        dialog.fill(pane, pane.okButton());
-        dialog.setMinimumSize(dialog.getSize());
-        dialog.setVisible(true);
-        return agreed.get();
+        return new PaneDialog(over, "unit-dialog", Words.of("channels").get("unit.title"))
+                .noSmaller()
+                .ask(answer -> new UnitPane(harness, folder, services, answer), UnitPane::okButton);
     }
 }

@@ -2,7 +2,6 @@ package org.ohmloom.workbench.channel;
 
 import java.awt.Component;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.workbench.desk.Services;
@@ -18,15 +17,13 @@ final class WiringDialog {
     static Optional<Edit> ask(Component over, Harness harness, Services services) {
         PaneDialog dialog =
                 new PaneDialog(over, "wiring-dialog", Words.of("channels").get("wiring.title"));
-        AtomicReference<Optional<Edit>> agreed = new AtomicReference<>(Optional.empty());
-        WiringPane pane = new WiringPane(harness, services, edit -> {
-            agreed.set(edit);
-            dialog.dispose();
-        });
-        dialog.onClosed(pane::stop);
-        dialog.fill(pane, pane.okButton());
-        dialog.setMinimumSize(dialog.getSize());
-        dialog.setVisible(true);
-        return agreed.get();
+        return dialog.noSmaller()
+                .ask(
+                        answer -> {
+                            WiringPane pane = new WiringPane(harness, services, answer);
+                            dialog.onClosed(pane::stop);
+                            return pane;
+                        },
+                        WiringPane::okButton);
     }
 }

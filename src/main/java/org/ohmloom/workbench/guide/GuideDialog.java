@@ -42,8 +42,7 @@ final class GuideDialog {
                 dialog::dispose);
         dialog.onEscape(pane::giveUp);
         dialog.onClosed(pane::giveUp);
-        dialog.fill(pane, pane.nextButton());
-        dialog.setMinimumSize(dialog.getSize());
+        dialog.noSmaller().fill(pane, pane.nextButton());
         dialog.setVisible(true);
     }
 }

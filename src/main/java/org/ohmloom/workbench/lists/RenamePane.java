@@ -5,7 +5,6 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -139,15 +138,7 @@ final class RenamePane extends JPanel {
 
     /** Shows a dialog and waits for the answer. */
     static Optional<Edit> ask(Component owner, Harness harness, List<ElementId> things) {
-        PaneDialog dialog =
-                new PaneDialog(owner, "rename-dialog", Words.of("lists").get("rename-title", things.size()));
-        AtomicReference<Optional<Edit>> agreed = new AtomicReference<>(Optional.empty());
-        RenamePane pane = new RenamePane(harness, things, given -> {
-            agreed.set(given);
-            dialog.dispose();
-        });
-        dialog.fill(pane, pane.rename);
-        dialog.setVisible(true);
-        return agreed.get();
+        return new PaneDialog(owner, "rename-dialog", Words.of("lists").get("rename-title", things.size()))
+                .ask(answer -> new RenamePane(harness, things, answer), RenamePane::renameButton);
     }
 }

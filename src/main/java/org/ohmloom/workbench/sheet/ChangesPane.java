@@ -6,7 +6,6 @@ import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -106,16 +105,8 @@ public final class ChangesPane extends JPanel {
 
     /** Shows a dialog and waits for the answer. */
     public static Optional<Edit> ask(Component owner, CellChanges changes) {
-        PaneDialog dialog =
-                new PaneDialog(owner, "changes-dialog", Words.of("sheets").get("title", changes.what()));
-        AtomicReference<Optional<Edit>> agreed = new AtomicReference<>(Optional.empty());
-        ChangesPane pane = new ChangesPane(changes, given -> {
-            agreed.set(given);
-            dialog.dispose();
-        });
-        dialog.fill(pane, pane.apply);
-        dialog.setVisible(true);
-        return agreed.get();
+        return new PaneDialog(owner, "changes-dialog", Words.of("sheets").get("title", changes.what()))
+                .ask(answer -> new ChangesPane(changes, answer), ChangesPane::applyButton);
     }
 
     private static final class Model extends AbstractTableModel {

@@ -4,6 +4,10 @@ import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -14,6 +18,8 @@ import javax.swing.WindowConstants;
 public final class PaneDialog extends JDialog {
 
     private static final long serialVersionUID = 1L;
+
+    private boolean noSmaller;
 
     /** A window to be filled and shown; the other one waits for it. */
     public PaneDialog(Component over, String name, String title) {
@@ -45,10 +51,19 @@ public final class PaneDialog extends JDialog {
         });
     }
 
+    /** Lets nobody make it smaller than what is put in asks for. */
+    public PaneDialog noSmaller() {
+        noSmaller = true;
+        return this;
+    }
+
     /** Puts the pane in, at the size it asks for. */
     public void fill(JComponent pane) {
         setContentPane(pane);
         pack();
+        if (noSmaller) {
+            setMinimumSize(getSize());
+        }
         setLocationRelativeTo(getOwner());
     }
 
@@ -56,5 +71,24 @@ public final class PaneDialog extends JDialog {
     public void fill(JComponent pane, JButton button) {
         fill(pane);
         getRootPane().setDefaultButton(button);
+    }
+
+    /**
+     * Puts in a pane that ends with an answer, shows it and waits for that.
+     *
+     * @param pane   makes the pane, handed what takes its answer: empty when a person gives up
+     * @param button its button that Enter presses
+     * @return the answer; empty too when the window was closed without one
+     */
+    public <T, P extends JComponent> Optional<T> ask(
+            Function<Consumer<Optional<T>>, P> pane, Function<P, JButton> button) {
+        AtomicReference<Optional<T>> answer = new AtomicReference<>(Optional.empty());
+        P made = pane.apply(given -> {
+            answer.set(given);
+            dispose();
+        });
+        fill(made, button.apply(made));
+        setVisible(true);
+        return answer.get();
     }
 }
