@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.bench;
 
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.study.TabName;
 
 /** Brings a study to the front. */
 final class ShowStudy extends Command {
@@ -13,14 +14,12 @@ final class ShowStudy extends Command {
     /**
      * A command.
      *
-     * @param key   key of the tab
-     * @param title what stands on it
-     * @param about what it answers
+     * @param name what its tab is called
      */
-    ShowStudy(Bench bench, String key, String title, String about, char mnemonic) {
-        super("study-" + key, title, about);
+    ShowStudy(Bench bench, TabName name, char mnemonic) {
+        super("study-" + name.key(), name.title(), name.about());
         this.bench = bench;
-        this.key = key;
+        this.key = name.key();
         withMnemonic(mnemonic);
     }
 

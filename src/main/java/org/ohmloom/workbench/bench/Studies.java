@@ -25,8 +25,8 @@ import org.ohmloom.workbench.study.ReturnsPane;
 import org.ohmloom.workbench.study.SensorStudy;
 import org.ohmloom.workbench.study.StartStudy;
 import org.ohmloom.workbench.study.Study;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.whatif.WhatIfPane;
-import org.ohmloom.workbench.words.Words;
 
 /** The studies in the order of their tabs. */
 public final class Studies {
@@ -68,21 +68,16 @@ public final class Studies {
     /** A command for each that brings it to the front. */
     public static List<Command> commands(Bench bench) {
         List<Command> all = new ArrayList<>();
-        all.add(new ShowStudy(bench, CurrentsPane.KEY, CurrentsPane.TITLE, CurrentsPane.ABOUT, 'C'));
-        ALL.forEach(
-                study -> all.add(new ShowStudy(bench, study.key(), study.title(), study.about(), letter(study.key()))));
-        all.add(new ShowStudy(bench, ReturnsPane.KEY, ReturnsPane.TITLE, ReturnsPane.ABOUT, 'R'));
-        Words pins = Words.of("pin-view");
-        all.add(new ShowStudy(bench, PinViewPane.KEY, pins.get("title"), pins.get("title.about"), 'G'));
-        Words channels = Words.of("channels");
-        all.add(new ShowStudy(bench, ChannelsPane.KEY, channels.get("title"), channels.get("title.about"), 'Z'));
-        Words states = Words.of("state-matrix");
-        all.add(new ShowStudy(bench, StatesPane.KEY, states.get("title"), states.get("title.about"), 'Q'));
-        all.add(new ShowStudy(bench, FabricationPane.KEY, FabricationPane.TITLE, FabricationPane.ABOUT, 'K'));
-        all.add(new ShowStudy(bench, RecordPane.KEY, RecordPane.TITLE, RecordPane.ABOUT, 'B'));
-        all.add(new ShowStudy(bench, ComparePane.KEY, ComparePane.TITLE, ComparePane.ABOUT, 'M'));
-        Words whatIf = Words.of("what-if");
-        all.add(new ShowStudy(bench, WhatIfPane.KEY, whatIf.get("title"), whatIf.get("title.about"), 'J'));
+        all.add(new ShowStudy(bench, CurrentsPane.NAME, 'C'));
+        ALL.forEach(study -> all.add(new ShowStudy(bench, TabName.of(study), letter(study.key()))));
+        all.add(new ShowStudy(bench, ReturnsPane.NAME, 'R'));
+        all.add(new ShowStudy(bench, TabName.of(PinViewPane.KEY), 'G'));
+        all.add(new ShowStudy(bench, TabName.of(ChannelsPane.KEY), 'Z'));
+        all.add(new ShowStudy(bench, TabName.of(StatesPane.KEY), 'Q'));
+        all.add(new ShowStudy(bench, FabricationPane.NAME, 'K'));
+        all.add(new ShowStudy(bench, RecordPane.NAME, 'B'));
+        all.add(new ShowStudy(bench, ComparePane.NAME, 'M'));
+        all.add(new ShowStudy(bench, TabName.of(WhatIfPane.KEY), 'J'));
         return all;
     }
 }

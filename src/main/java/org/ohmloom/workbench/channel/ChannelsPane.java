@@ -11,6 +11,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.study.StudyPane;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.words.Words;
 
@@ -25,22 +26,19 @@ public final class ChannelsPane extends StudyTab {
     private final transient Words words = Words.of("channels");
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
-    private final PinPlanPane pins;
-    private final StudyPane<?> calibration;
-    private final StudyPane<?> buses;
+    private final StudyTab calibration;
     private final JButton edit = new JButton(words.get("calibrate"));
 
     /** A pane. */
     public ChannelsPane(Desk desk, Services services, Samples samples) {
-        super(new BorderLayout());
+        super(new BorderLayout(), TabName.of(KEY));
         this.desk = desk;
-        this.pins = new PinPlanPane(desk, services);
         this.calibration = new StudyPane<>(new CalibrationStudy(), desk, services.painter(), samples);
-        this.buses = new StudyPane<>(new BusStudy(), desk, services.painter(), samples);
-        setName("view-" + KEY);
+        StudyTab pins = new PinPlanPane(desk, services);
+        StudyTab buses = new StudyPane<>(new BusStudy(), desk, services.painter(), samples);
         tabs.setName("channels-lists");
         tabs.getAccessibleContext().setAccessibleName(words.get("tabs"));
-        tabs.addTab(words.get("tab.pins"), pins);
+        tabs.addTab(pins.title(), pins);
         tabs.addTab(calibration.title(), null, calibration, calibration.about());
         tabs.addTab(buses.title(), null, buses, buses.about());
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, trailing(services));
@@ -69,54 +67,23 @@ public final class ChannelsPane extends StudyTab {
         edit.setEnabled(desk.analysis().isPresent());
     }
 
-    /** The plan of the pins. */
-    PinPlanPane pins() {
-        return pins;
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return words.get("title");
-    }
-
-    @Override
-    public String about() {
-        return words.get("title.about");
+    private StudyTab shown() {
+        return (StudyTab) tabs.getSelectedComponent();
     }
 
     @Override
     public JComponent front() {
-        if (tabs.getSelectedComponent() == calibration) {
-            return calibration.front();
-        }
-        return tabs.getSelectedComponent() == buses ? buses.front() : pins.front();
+        return shown().front();
     }
 
     @Override
     public void showRows() {
-        if (tabs.getSelectedComponent() == calibration) {
-            calibration.showRows();
-        } else if (tabs.getSelectedComponent() == buses) {
-            buses.showRows();
-        } else {
-            pins.showRows();
-        }
+        shown().showRows();
         refresh();
     }
 
     @Override
     public void showSelection() {
-        if (tabs.getSelectedComponent() == calibration) {
-            calibration.showSelection();
-        } else if (tabs.getSelectedComponent() == buses) {
-            buses.showSelection();
-        } else {
-            pins.showSelection();
-        }
+        shown().showSelection();
     }
 }

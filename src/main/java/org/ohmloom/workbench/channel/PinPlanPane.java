@@ -32,6 +32,8 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Keys;
@@ -41,7 +43,7 @@ import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.words.Words;
 
 /** What needs pins on the left, the pins on the right, and what came of planning below. */
-final class PinPlanPane extends JPanel {
+final class PinPlanPane extends StudyTab {
 
     private static final long serialVersionUID = 1L;
 
@@ -73,7 +75,12 @@ final class PinPlanPane extends JPanel {
     private boolean quiet;
 
     PinPlanPane(Desk desk, Services services) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        super(
+                new MigLayout("insets 0, fill, gap 0, wrap 1"),
+                new TabName(
+                        "channels-pins",
+                        Words.of("channels").get("tab.pins"),
+                        Words.of("channels").get("title.about")));
         this.desk = desk;
         this.services = services;
         this.run = new PlanRun(services.eventThread(), this::receive);
@@ -88,7 +95,6 @@ final class PinPlanPane extends JPanel {
                 words.get("pins"),
                 new int[] {72, 90, 74, 150, 150, 60},
                 (row, column) -> chosenNeed().isPresent() && !places.suits(places.place(row)));
-        setName("channels-pins");
         needTable.setName("channels-needs");
         placeTable.setName("channels-places");
         add(bar(), "growx, wmin 0");
@@ -201,8 +207,8 @@ final class PinPlanPane extends JPanel {
         answer.edit().ifPresent(desk::apply);
     }
 
-    /** What takes the keyboard. */
-    JComponent front() {
+    @Override
+    public JComponent front() {
         return needTable;
     }
 
@@ -322,7 +328,8 @@ final class PinPlanPane extends JPanel {
         }
     }
 
-    void showRows() {
+    @Override
+    public void showRows() {
         Optional<Harness> now = desk.harness();
         if (!survey.map(PinSurvey::harness).equals(now)) {
             survey = now.map(PinSurvey::of);
@@ -351,7 +358,8 @@ final class PinPlanPane extends JPanel {
                 .findFirst();
     }
 
-    void showSelection() {
+    @Override
+    public void showSelection() {
         desk.selection().lead().map(needs::rowOf).filter(row -> row >= 0).ifPresent(row -> {
             if (needTable.getSelectedRow() != row) {
                 quietly(() -> needTable.choose(row));

@@ -29,6 +29,7 @@ import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.widget.WrappedLabel;
@@ -45,12 +46,9 @@ public final class ComparePane extends StudyTab {
     /** Key of the tab. */
     public static final String KEY = "revision";
 
-    /** What stands on the tab. */
-    public static final String TITLE = "Compare";
-
-    /** What it answers. */
-    public static final String ABOUT =
-            "What differs from another revision, and what that does to parts, numbers and findings";
+    /** What the tab is called. */
+    public static final TabName NAME = new TabName(
+            KEY, "Compare", "What differs from another revision, and what that does to parts, numbers and findings");
 
     private static final String HINT =
             "Compare the harness with an old revision in another file, or with what was saved last.";
@@ -83,7 +81,7 @@ public final class ComparePane extends StudyTab {
             Optional<Analysis> known) {}
 
     public ComparePane(Desk desk, Services services, Samples samples, List<Command> commands) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"), NAME);
         this.desk = desk;
         this.services = services;
         this.comparer = new LatestWins<>(
@@ -93,7 +91,6 @@ public final class ComparePane extends StudyTab {
                 services.eventThread(),
                 this::receive);
         this.tabs = new ComparedTabs(desk, samples, KEY, () -> shown);
-        setName("view-" + KEY);
         add(head(commands), "growx");
         add(tabs, "grow, push, hmin 60");
         refresh();
@@ -220,21 +217,6 @@ public final class ComparePane extends StudyTab {
     /** What is said above the lists. */
     String summaryText() {
         return summary.said();
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return TITLE;
-    }
-
-    @Override
-    public String about() {
-        return ABOUT;
     }
 
     @Override

@@ -22,6 +22,7 @@ import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.WrapLayout;
@@ -34,12 +35,11 @@ public final class FabricationPane extends StudyTab {
     /** Key of the tab. */
     public static final String KEY = "fabrication";
 
-    /** What stands on the tab. */
-    public static final String TITLE = "Fabrication";
-
-    /** What it answers. */
-    public static final String ABOUT =
-            "How the harness is made: routing rules, allowances, figures, coverings and splices that stay";
+    /** What the tab is called. */
+    public static final TabName NAME = new TabName(
+            KEY,
+            "Fabrication",
+            "How the harness is made: routing rules, allowances, figures, coverings and splices that stay");
 
     private static final String HINT =
             "Double-click or type to edit a cell; a column's head says what it takes. What is empty is as the tables say.";
@@ -53,7 +53,7 @@ public final class FabricationPane extends StudyTab {
     private final JButton remove = new JButton("Remove rule");
 
     public FabricationPane(Desk desk, Samples samples) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"), NAME);
         this.desk = desk;
         this.lists = sheets().stream()
                 .<SheetPane<?>>map(sheet -> list(sheet, samples))
@@ -65,7 +65,6 @@ public final class FabricationPane extends StudyTab {
         tabs.setTabLayoutPolicy(JTabbedPane.WRAP_TAB_LAYOUT);
         tabs.addChangeListener(event -> refreshButtons());
         routing.table().getSelectionModel().addListSelectionListener(event -> refreshButtons());
-        setName("view-" + KEY);
         add(tabs, "grow, push, hmin 60");
         add(buttons(), "growx, wmin 0");
         add(hint, "growx, gap 10 10 4 4, wmin 0");
@@ -186,21 +185,6 @@ public final class FabricationPane extends StudyTab {
     /** Brings a list to the front. */
     void showList(int place) {
         tabs.setSelectedIndex(place);
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return TITLE;
-    }
-
-    @Override
-    public String about() {
-        return ABOUT;
     }
 
     @Override

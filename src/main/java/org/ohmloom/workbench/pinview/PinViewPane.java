@@ -32,6 +32,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Keys;
@@ -66,10 +67,9 @@ public final class PinViewPane extends StudyTab {
 
     /** A pane. */
     public PinViewPane(Desk desk, Samples samples) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"), TabName.of(KEY));
         this.desk = desk;
         this.cavities = new CavityTable(model, new CavityRenderer(model, samples, words), words, desk::apply);
-        setName("view-" + KEY);
         add(head(), "growx, wmin 0");
         add(about, "growx, wmin 0, gap 8 8 0 2");
         JPanel middle = new JPanel(new MigLayout("insets 0, fill, gap 0", "[grow 70,fill][grow 30,fill,200:260:]"));
@@ -201,21 +201,6 @@ public final class PinViewPane extends StudyTab {
                         .stream()
                         .max(java.util.Map.Entry.comparingByValue())
                         .map(java.util.Map.Entry::getKey));
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return words.get("title");
-    }
-
-    @Override
-    public String about() {
-        return words.get("title.about");
     }
 
     @Override

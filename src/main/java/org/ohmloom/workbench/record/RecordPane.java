@@ -26,6 +26,7 @@ import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.FilterField;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Samples;
@@ -42,11 +43,9 @@ public final class RecordPane extends StudyTab {
     /** Key of the tab. */
     public static final String KEY = "as-built";
 
-    /** What stands on the tab. */
-    public static final String TITLE = "As-built";
-
-    /** What it answers. */
-    public static final String ABOUT = "What was measured on each built harness, held against its limits";
+    /** What the tab is called. */
+    public static final TabName NAME =
+            new TabName(KEY, "As-built", "What was measured on each built harness, held against its limits");
 
     private final transient Desk desk;
     private final transient Clock clock;
@@ -69,7 +68,7 @@ public final class RecordPane extends StudyTab {
      * @param clock  tells the date of values typed now
      */
     public RecordPane(Desk desk, Samples samples, Command takeIn, Clock clock) {
-        super(new CardLayout());
+        super(new CardLayout(), NAME);
         this.desk = desk;
         this.clock = clock;
         list = new SheetPane<>(
@@ -82,7 +81,6 @@ public final class RecordPane extends StudyTab {
         nothing.add(new JLabel("Being worked out…"));
         add(content, "content");
         add(nothing, "nothing");
-        setName("view-" + KEY);
     }
 
     private JComponent head(Command takeIn) {
@@ -169,21 +167,6 @@ public final class RecordPane extends StudyTab {
     void showSerial(String number) {
         serial.getEditor().setItem(number);
         showRows();
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return TITLE;
-    }
-
-    @Override
-    public String about() {
-        return ABOUT;
     }
 
     @Override

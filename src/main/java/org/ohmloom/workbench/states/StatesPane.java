@@ -25,6 +25,7 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.ReadRows;
@@ -55,11 +56,10 @@ public final class StatesPane extends StudyTab {
 
     /** A pane. */
     public StatesPane(Desk desk) {
-        super(new BorderLayout());
+        super(new BorderLayout(), TabName.of(KEY));
         this.desk = desk;
         this.model = new MatrixModel(words, desk::apply);
         this.table = new MatrixTable(model, words, hint::say);
-        setName("view-" + KEY);
         add(head(), BorderLayout.NORTH);
         JPanel middle = new JPanel(new MigLayout("insets 0, fill, gap 0, hidemode 3", "[grow,fill][]"));
         JScrollPane scroll = new JScrollPane(table);
@@ -140,21 +140,6 @@ public final class StatesPane extends StudyTab {
             return Optional.empty();
         }
         return Optional.of(states.get(column));
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return words.get("title");
-    }
-
-    @Override
-    public String about() {
-        return words.get("title.about");
     }
 
     @Override

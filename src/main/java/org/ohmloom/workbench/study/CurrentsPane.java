@@ -39,12 +39,9 @@ public final class CurrentsPane extends StudyTab {
     /** Key of the tab. */
     public static final String KEY = "currents";
 
-    /** What stands on the tab. */
-    public static final String TITLE = "Currents";
-
-    /** What it answers. */
-    public static final String ABOUT =
-            "What current flows where: from the sources through the loads and back over the returns";
+    /** What the tab is called. */
+    public static final TabName NAME = new TabName(
+            KEY, "Currents", "What current flows where: from the sources through the loads and back over the returns");
 
     private final transient Words words = Words.of("currents");
     private final transient Desk desk;
@@ -85,16 +82,15 @@ public final class CurrentsPane extends StudyTab {
      * @param eventThread runs a task on the event thread
      */
     public CurrentsPane(Desk desk, ScenePainter painter, Executor eventThread) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"), NAME);
         this.desk = desk;
-        this.canvas = new LayoutCanvas(TITLE, "The currents", painter, this::pick);
+        this.canvas = new LayoutCanvas(NAME.title(), "The currents", painter, this::pick);
         this.layouts = new LatestWins<>(
                 "currents",
                 (question, cancel, soFar) -> FlowPicture.of(question.results(), question.state(), painter.fonts()),
                 Duration.ZERO,
                 eventThread,
                 this::receive);
-        setName("view-" + KEY);
         this.parts = new DropTable(id -> desk.select(Selection.of(List.of(id))));
         canvas.showTrails(id -> picture.map(shown -> trail(shown, id)).orElse(List.of()));
         add(head(), "growx");
@@ -142,21 +138,6 @@ public final class CurrentsPane extends StudyTab {
     private void probe(Probes changed) {
         probes = changed;
         showSelection();
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return TITLE;
-    }
-
-    @Override
-    public String about() {
-        return ABOUT;
     }
 
     @Override

@@ -21,23 +21,21 @@ public final class ReturnsPane extends StudyTab {
     /** Key of the tab. */
     public static final String KEY = "returns";
 
-    /** What stands on the tab. */
-    public static final String TITLE = "Returns";
-
-    /** What it answers. */
-    public static final String ABOUT =
-            "Where the current goes back: ground points, loops, who offsets whom, sensor errors, coupling, lost returns";
+    /** What the tab is called. */
+    public static final TabName NAME = new TabName(
+            KEY,
+            "Returns",
+            "Where the current goes back: ground points, loops, who offsets whom, sensor errors, coupling, lost returns");
 
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
     private final transient List<StudyPane<?>> panes;
 
     public ReturnsPane(List<Study<?>> studies, Desk desk, ScenePainter painter, Samples samples) {
-        super(new BorderLayout());
+        super(new BorderLayout(), NAME);
         this.desk = desk;
         panes = List.copyOf(
                 studies.stream().map(study -> pane(study, painter, samples)).toList());
-        setName("view-" + KEY);
         tabs.setName("returns-lists");
         tabs.getAccessibleContext().setAccessibleName("Lists of the return paths");
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
@@ -81,21 +79,6 @@ public final class ReturnsPane extends StudyTab {
         return panes.stream()
                 .filter(pane -> pane == tabs.getSelectedComponent())
                 .findFirst();
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return TITLE;
-    }
-
-    @Override
-    public String about() {
-        return ABOUT;
     }
 
     @Override

@@ -50,7 +50,7 @@ public final class StudyPane<R> extends StudyTab {
     private boolean choosing;
 
     public StudyPane(Study<R> study, Desk desk, ScenePainter painter, Samples samples) {
-        super(new CardLayout());
+        super(new CardLayout(), TabName.of(study));
         this.study = study;
         this.desk = desk;
         this.list = new SheetPane<>(study, desk, samples, desk::say, this::choose);
@@ -65,26 +65,10 @@ public final class StudyPane<R> extends StudyTab {
         nothing.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
         add(content(), "content");
         add(nothing, "nothing");
-        setName("view-" + study.key());
     }
 
     Study<R> study() {
         return study;
-    }
-
-    @Override
-    public String key() {
-        return study.key();
-    }
-
-    @Override
-    public String title() {
-        return study.title();
-    }
-
-    @Override
-    public String about() {
-        return study.about();
     }
 
     ChartCanvas chart() {

@@ -9,18 +9,28 @@ public abstract class StudyTab extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
-    public StudyTab(LayoutManager layout) {
+    private final transient TabName name;
+
+    public StudyTab(LayoutManager layout, TabName name) {
         super(layout);
+        this.name = name;
+        setName("view-" + name.key());
     }
 
     /** Stable kebab-case text. */
-    public abstract String key();
+    public final String key() {
+        return name.key();
+    }
 
     /** What stands on the tab. */
-    public abstract String title();
+    public final String title() {
+        return name.title();
+    }
 
     /** What it answers, in a sentence. */
-    public abstract String about();
+    public final String about() {
+        return name.about();
+    }
 
     /** What takes the keyboard when the tab is gone to. */
     public abstract JComponent front();

@@ -16,6 +16,7 @@ import org.ohmloom.workbench.compare.ComparedTabs;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
+import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.widget.WrappedLabel;
@@ -40,10 +41,9 @@ public final class WhatIfPane extends StudyTab {
      * @param commands begin, keep and drop
      */
     public WhatIfPane(Desk desk, WhatIf whatIf, Samples samples, List<Command> commands) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"), TabName.of(KEY));
         this.whatIf = whatIf;
         this.tabs = new ComparedTabs(desk, samples, KEY, whatIf::shown);
-        setName("view-" + KEY);
         SheetTable numbers = tabs.table(ComparedTabs.NUMBERS);
         int size = numbers.getModel().getColumnCount() - 1;
         numbers.getRowSorter().setSortKeys(List.of(new RowSorter.SortKey(size, SortOrder.DESCENDING)));
@@ -91,21 +91,6 @@ public final class WhatIfPane extends StudyTab {
     /** What is said above the lists. */
     String summaryText() {
         return summary.said();
-    }
-
-    @Override
-    public String key() {
-        return KEY;
-    }
-
-    @Override
-    public String title() {
-        return words.get("title");
-    }
-
-    @Override
-    public String about() {
-        return words.get("title.about");
     }
 
     @Override
