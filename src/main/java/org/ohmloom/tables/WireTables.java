@@ -16,6 +16,11 @@ import org.ohmloom.units.Gauge;
 public final class WireTables {
     private static final String COPPER = "copper";
 
+    /** Holds those that come with the program from when they are first asked for. */
+    private static final class Bundled {
+        static final WireTables TABLES = new WireTables(readBundled());
+    }
+
     private final TableLibrary library;
     private final Map<String, FuseSeries> fuses;
     private final Map<String, BatteryType> batteries;
@@ -28,13 +33,9 @@ public final class WireTables {
         library.copper.get(COPPER);
     }
 
-    /**
-     * Reads the tables that come with the program.
-     *
-     * @throws TableFormatException when one is malformed
-     */
+    /** The tables that come with the program; they are read the first time. */
     public static WireTables bundled() {
-        return new WireTables(read(TableFiles.bundled(), "wire-tables/", new TableLibrary()));
+        return Bundled.TABLES;
     }
 
     /**
@@ -56,8 +57,11 @@ public final class WireTables {
      * @throws TableFormatException when the folder cannot be read or a file in it is malformed
      */
     public static WireTables load(Path directory) {
-        TableLibrary library = read(TableFiles.bundled(), "wire-tables/", new TableLibrary());
-        return new WireTables(read(TableFiles.in(directory), "", library));
+        return new WireTables(read(TableFiles.in(directory), "", readBundled()));
+    }
+
+    private static TableLibrary readBundled() {
+        return read(TableFiles.bundled(), "wire-tables/", new TableLibrary());
     }
 
     private static TableLibrary read(Map<String, String> texts, String folder, TableLibrary library) {
