@@ -11,7 +11,9 @@ import javax.swing.JComboBox;
 final class PointBox extends JComboBox<String> {
 
     private static final long serialVersionUID = 1L;
-    private static final String USUAL_WIDTH = "XXXXXX.XXX";
+    /** A point with a name as long as they usually are; the box is as wide as it needs. */
+    private static final String LONG_POINT = "WMOTOR.GND";
+
     private static final String EDITED = "comboBoxEdited";
 
     private boolean quiet;
@@ -25,7 +27,7 @@ final class PointBox extends JComboBox<String> {
         setName(name);
         setEditable(true);
         setMaximumRowCount(16);
-        setPrototypeDisplayValue(USUAL_WIDTH);
+        setPrototypeDisplayValue(LONG_POINT);
         setToolTipText(accessibleName);
         getAccessibleContext().setAccessibleName(accessibleName);
         getEditor().getEditorComponent().setName(name + "-text");
