@@ -8,13 +8,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * All pages that can be reached from the first one, and the contents made of them: the first page lists the chapters, a
@@ -25,10 +26,11 @@ public final class Manual {
     /** The first page. */
     public static final String HOME = "README";
 
-    private final Map<String, Page> pages = new LinkedHashMap<>();
-    private final List<PageLink> dead = new ArrayList<>();
+    private final Map<String, Page> pages;
 
-    private Manual() {}
+    private Manual(Map<String, Page> pages) {
+        this.pages = pages;
+    }
 
     /** The manual that comes with the program. */
     public static Manual bundled() {
@@ -36,29 +38,30 @@ public final class Manual {
     }
 
     /**
-     * Reads a manual.
+     * Reads a manual, every page once.
      *
      * @param texts the Markdown of a page, by its id; empty where there is no such page
+     * @throws IllegalArgumentException without a first page
      */
     public static Manual read(Function<String, Optional<String>> texts) {
-        Manual manual = new Manual();
+        Map<String, Page> pages = new LinkedHashMap<>();
         Deque<String> ahead = new ArrayDeque<>(List.of(HOME));
-        Set<String> seen = new LinkedHashSet<>(ahead);
+        Set<String> seen = new HashSet<>(ahead);
         while (!ahead.isEmpty()) {
             String id = ahead.remove();
-            Page page = Page.of(id, texts.apply(id).orElseThrow());
-            manual.pages.put(id, page);
-            for (PageLink link : page.links()) {
-                link.page().ifPresent(target -> {
-                    if (texts.apply(target).isEmpty()) {
-                        manual.dead.add(link);
-                    } else if (seen.add(target)) {
-                        ahead.add(target);
-                    }
-                });
-            }
+            texts.apply(id).map(text -> Page.of(id, text)).ifPresent(page -> {
+                pages.put(id, page);
+                targets(page).filter(seen::add).forEach(ahead::add);
+            });
         }
-        return manual;
+        if (!pages.containsKey(HOME)) {
+            throw new IllegalArgumentException("the manual has no page '" + HOME + "'");
+        }
+        return new Manual(pages);
+    }
+
+    private static Stream<String> targets(Page page) {
+        return page.links().stream().flatMap(link -> link.page().stream());
     }
 
     /** One page of the manual that comes with the program, without reading the others; empty when there is none. */
@@ -82,17 +85,19 @@ public final class Manual {
 
     /** Links to pages that are not there. */
     public List<PageLink> deadLinks() {
-        return List.copyOf(dead);
+        return pages.values().stream()
+                .flatMap(page -> page.links().stream())
+                .filter(link -> !link.page().map(pages::containsKey).orElse(true))
+                .toList();
     }
 
     /** The contents. */
     public List<Chapter> chapters() {
         List<Chapter> chapters = new ArrayList<>();
-        Set<String> placed = new LinkedHashSet<>(List.of(HOME));
-        for (Page chapter : linked(pages.get(HOME), placed)) {
+        for (Page chapter : linked(pages.get(HOME))) {
             boolean hasFolder = chapter.id().endsWith("/" + HOME);
             List<Page> below = hasFolder
-                    ? linked(chapter, placed).stream()
+                    ? linked(chapter).stream()
                             .filter(page -> page.folder().equals(chapter.folder()))
                             .toList()
                     : List.of();
@@ -101,12 +106,11 @@ public final class Manual {
         return chapters;
     }
 
-    /** The pages a page links to in its order, each once and none that has its place already. */
-    private List<Page> linked(Page page, Set<String> placed) {
-        return page.links().stream()
-                .flatMap(link -> link.page().stream())
+    /** The pages a page links to in its order, each once and without itself. */
+    private List<Page> linked(Page page) {
+        return targets(page)
                 .filter(pages::containsKey)
-                .filter(id -> !placed.contains(id))
+                .filter(id -> !id.equals(page.id()))
                 .distinct()
                 .map(pages::get)
                 .toList();

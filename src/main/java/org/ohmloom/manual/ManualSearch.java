@@ -1,6 +1,7 @@
 package org.ohmloom.manual;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -27,17 +28,22 @@ public final class ManualSearch {
     private final List<Entry> entries = new ArrayList<>();
     private final double meanLength;
 
-    private record Entry(Page page, String text, Map<String, Integer> counts, int length) {}
+    private record Line(String text, List<String> words) {}
+
+    private record Entry(Page page, List<Line> lines, Map<String, Integer> counts, int length) {}
 
     /** A search in all pages of a manual. */
     public ManualSearch(Manual manual) {
         for (Page page : manual.pages()) {
-            String text = page.plainText();
+            List<Line> lines = page.plainText()
+                    .lines()
+                    .map(text -> new Line(text, SearchWords.of(text)))
+                    .toList();
             Map<String, Integer> counts = new HashMap<>();
-            List<String> words = SearchWords.of(text);
-            words.forEach(word -> counts.merge(word, 1, Integer::sum));
+            lines.forEach(line -> line.words().forEach(word -> counts.merge(word, 1, Integer::sum)));
+            int length = counts.values().stream().mapToInt(Integer::intValue).sum();
             SearchWords.of(page.title()).forEach(word -> counts.merge(word, TITLE_WEIGHT, Integer::sum));
-            entries.add(new Entry(page, text, counts, words.size()));
+            entries.add(new Entry(page, lines, counts, length));
         }
         meanLength = entries.stream().mapToInt(Entry::length).average().orElse(1);
     }
@@ -48,19 +54,20 @@ public final class ManualSearch {
         if (words.isEmpty()) {
             return List.of();
         }
-        double[] rarity = words.stream().mapToDouble(this::rarity).toArray();
+        List<double[]> often = words.stream().map(this::often).toList();
+        double[] rarity = often.stream().mapToDouble(this::rarity).toArray();
         List<Hit> hits = new ArrayList<>();
-        for (Entry entry : entries) {
-            double score = 0;
-            boolean all = true;
-            for (int at = 0; at < words.size(); at++) {
-                double often = often(entry, words.get(at));
-                all &= often > 0;
+        for (int page = 0; page < entries.size(); page++) {
+            int at = page;
+            if (often.stream().allMatch(counts -> counts[at] > 0)) {
+                Entry entry = entries.get(page);
                 double length = 1 - LENGTH_SHARE + LENGTH_SHARE * entry.length() / meanLength;
-                score += rarity[at] * often * (SATURATION + 1) / (often + SATURATION * length);
-            }
-            if (all) {
-                hits.add(new Hit(entry.page(), score, passage(entry.text(), words)));
+                double score = 0;
+                for (int word = 0; word < rarity.length; word++) {
+                    double here = often.get(word)[page];
+                    score += rarity[word] * here * (SATURATION + 1) / (here + SATURATION * length);
+                }
+                hits.add(new Hit(entry.page(), score, passage(entry.lines(), words)));
             }
         }
         hits.sort(Comparator.comparingDouble(Hit::score).reversed().thenComparing(hit -> hit.page()
@@ -68,9 +75,14 @@ public final class ManualSearch {
         return hits;
     }
 
-    private double rarity(String typed) {
-        long holding = entries.stream().filter(entry -> often(entry, typed) > 0).count();
+    private double rarity(double[] often) {
+        long holding = Arrays.stream(often).filter(count -> count > 0).count();
         return Math.log(1 + (entries.size() - holding + 0.5) / (holding + 0.5));
+    }
+
+    /** How often each page holds a word. */
+    private double[] often(String typed) {
+        return entries.stream().mapToDouble(entry -> often(entry, typed)).toArray();
     }
 
     private static double often(Entry entry, String typed) {
@@ -83,18 +95,17 @@ public final class ManualSearch {
         return often;
     }
 
-    /** The line of the text that holds most of the words, cut round the first of them. */
-    private static String passage(String text, List<String> words) {
+    /** The line below the title that holds most of the words, cut round the first of them. */
+    private static String passage(List<Line> lines, List<String> words) {
         String best = "";
         long most = -1;
-        for (String line : text.lines().skip(1).toList()) {
-            List<String> there = SearchWords.of(line);
+        for (Line line : lines.subList(Math.min(1, lines.size()), lines.size())) {
             long held = words.stream()
-                    .filter(typed -> there.stream().anyMatch(word -> SearchWords.fits(word, typed)))
+                    .filter(typed -> line.words().stream().anyMatch(word -> SearchWords.fits(word, typed)))
                     .count();
             if (held > most) {
                 most = held;
-                best = line;
+                best = line.text();
             }
         }
         return cut(best.strip(), words);
