@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
@@ -111,18 +112,24 @@ record PinSurvey(Harness harness, ChannelProblem problem, List<PinNeed> needs, L
         return cavities;
     }
 
-    /** How a pin suits the line of a need that is read or switched; empty for a need without one. */
-    Optional<Fit> fit(PinNeed need, PinPlace place) {
-        return need.mainLine().flatMap(line -> claim(line).map(claim -> fit(need, claim, place)));
+    /** How each pin suits the line of a need that is read or switched; nothing for a need without one. */
+    Map<UnitPin, Fit> fits(PinNeed need) {
+        Optional<Claim> claim = need.mainLine().flatMap(this::claim);
+        if (claim.isEmpty()) {
+            return Map.of();
+        }
+        Map<UnitPin, Slot> slots = new HashMap<>();
+        problem.problem().slots().forEach(slot -> slots.put(problem.pins().get(slot.id()), slot));
+        return places.stream()
+                .collect(Collectors.toMap(
+                        PinPlace::at,
+                        place -> fit(need, claim.get(), place, Optional.ofNullable(slots.get(place.at())))));
     }
 
-    private Fit fit(PinNeed need, Claim claim, PinPlace place) {
+    private static Fit fit(PinNeed need, Claim claim, PinPlace place, Optional<Slot> slot) {
         if (!place.pin().capabilities().contains(claim.role())) {
             return Fit.OTHER_KIND;
         }
-        Optional<Slot> slot = problem.problem().slots().stream()
-                .filter(each -> place.at().equals(problem.pins().get(each.id())))
-                .findFirst();
         if (slot.isEmpty()) {
             return Fit.WIRED;
         }
@@ -142,10 +149,5 @@ record PinSurvey(Harness harness, ChannelProblem problem, List<PinNeed> needs, L
         return problem.problem().claims().stream()
                 .filter(claim -> line.equals(problem.lines().get(claim.id())))
                 .findFirst();
-    }
-
-    /** The need of a component. */
-    Optional<PinNeed> need(String id) {
-        return needs.stream().filter(need -> need.id().equals(id)).findFirst();
     }
 }

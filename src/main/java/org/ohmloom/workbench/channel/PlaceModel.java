@@ -32,6 +32,7 @@ final class PlaceModel extends AbstractTableModel {
     private transient Optional<PinSurvey> survey = Optional.empty();
     private transient Map<UnitPin, String> proposed = Map.of();
     private transient Optional<PinNeed> need = Optional.empty();
+    private transient Map<UnitPin, PinSurvey.Fit> fits = Map.of();
     private transient Optional<Component> unit = Optional.empty();
     private transient List<PinPlace> places = List.of();
     private boolean onlyFitting;
@@ -44,6 +45,7 @@ final class PlaceModel extends AbstractTableModel {
     void show(Optional<PinSurvey> shown, Optional<Component> ofUnit) {
         survey = shown;
         unit = ofUnit;
+        judge();
         choose();
     }
 
@@ -56,6 +58,7 @@ final class PlaceModel extends AbstractTableModel {
     /** Says of every pin how it suits a need. */
     void lookAt(Optional<PinNeed> changed) {
         need = changed;
+        judge();
         if (onlyFitting) {
             choose();
         } else if (!places.isEmpty()) {
@@ -69,6 +72,10 @@ final class PlaceModel extends AbstractTableModel {
         if (!places.isEmpty()) {
             fireTableRowsUpdated(0, places.size() - 1);
         }
+    }
+
+    private void judge() {
+        fits = survey.flatMap(now -> need.map(now::fits)).orElse(Map.of());
     }
 
     private void choose() {
@@ -96,7 +103,7 @@ final class PlaceModel extends AbstractTableModel {
     }
 
     private Optional<PinSurvey.Fit> fit(PinPlace place) {
-        return survey.flatMap(now -> need.flatMap(each -> now.fit(each, place)));
+        return Optional.ofNullable(fits.get(place.at()));
     }
 
     PinPlace place(int row) {
