@@ -10,17 +10,15 @@ import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
-import org.ohmloom.model.Device;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.Load;
 import org.ohmloom.model.LoadGroup;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinGroup;
 import org.ohmloom.model.PinRole;
-import org.ohmloom.model.Relay;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.signal.plan.PlanProblem.Kind;
+import org.ohmloom.signal.unit.DrivenCurrent;
 import org.ohmloom.units.Formats;
 
 /** What reference supplies and groups of pins carry by plan and wires, against their limits. */
@@ -180,14 +178,7 @@ final class PlanCurrents {
         return amps + left.stream().mapToDouble(this::amps).sum();
     }
 
-    /** Rated current of a load, or that of a coil, A; 0 for a sensor. */
     private double amps(ComponentId component) {
-        Device device = harness.components().get(component).device();
-        if (device instanceof Load load) {
-            return load.draw().ratedAmps();
-        }
-        return device instanceof Relay relay
-                ? relay.ratedVolts().orElse(harness.rules().nominalVolts()) / relay.coilOhms()
-                : 0;
+        return DrivenCurrent.ofAmps(harness.components().get(component), harness);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.ohmloom.edit.ChangeChannel;
@@ -15,10 +16,10 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.Load;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.unit.DrivenCurrent;
 import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.signal.unit.SensorNeeds;
 
@@ -26,10 +27,16 @@ import org.ohmloom.signal.unit.SensorNeeds;
 final class PlanMending {
     private final Harness harness;
     private final Joints joints;
+    private final Map<ComponentId, ControlUnit> units = new TreeMap<>();
 
     PlanMending(Harness harness) {
         this.harness = harness;
         this.joints = Joints.of(harness);
+        for (Component component : harness.components().all()) {
+            if (component.device() instanceof ControlUnit unit) {
+                units.put(component.id(), unit);
+            }
+        }
     }
 
     Joints joints() {
@@ -38,12 +45,6 @@ final class PlanMending {
 
     /** The units of the harness by identity. */
     Map<ComponentId, ControlUnit> units() {
-        Map<ComponentId, ControlUnit> units = new TreeMap<>();
-        for (Component component : harness.components().all()) {
-            if (component.device() instanceof ControlUnit unit) {
-                units.put(component.id(), unit);
-            }
-        }
         return units;
     }
 
@@ -52,8 +53,13 @@ final class PlanMending {
         Component served = harness.components().get(channel.component());
         return served.device() instanceof Sensor
                 ? joints.isJoined(served.id(), Sensor.SIGNAL)
-                : served.terminals().stream().anyMatch(name -> joints.with(unit, channel.pin())
-                        .contains(Joints.terminal(served.id(), name)));
+                : reaches(unit, channel.pin(), served);
+    }
+
+    /** Whether any terminal of a component hangs together with a pin. */
+    boolean reaches(ComponentId unit, String pin, Component served) {
+        SortedSet<String> joined = joints.with(unit, pin);
+        return served.terminals().stream().anyMatch(name -> joined.contains(Joints.terminal(served.id(), name)));
     }
 
     /** Sets a pin up for a role it can take up; empty when it cannot. */
@@ -94,12 +100,11 @@ final class PlanMending {
         return now.role().isOutput() ? now.role() : PinRole.HIGH_SIDE_OUTPUT;
     }
 
-    private static boolean serves(ControlUnit unit, Pin pin, PinRole role, Component served) {
+    private boolean serves(ControlUnit unit, Pin pin, PinRole role, Component served) {
         if (served.device() instanceof Sensor sensor) {
             return SensorNeeds.suits(unit, pin, role, sensor);
         }
-        double amps = served.device() instanceof Load load ? load.draw().ratedAmps() : 0;
-        return pin.use(role).limitAmps().orElse(Double.POSITIVE_INFINITY) >= amps;
+        return pin.use(role).limitAmps().orElse(Double.POSITIVE_INFINITY) >= DrivenCurrent.ofAmps(served, harness);
     }
 
     static String words(PinRole role) {

@@ -39,12 +39,10 @@ final class Lines {
                     || load.draw() instanceof Draw.MagnetMotor
                     || load.draw() instanceof Draw.Inductive
                     || isSwitched(component);
-            return ofOutput(
-                    component, Device.POSITIVE, Device.NEGATIVE, load.draw().ratedAmps(), switching);
+            return ofOutput(component, Device.POSITIVE, Device.NEGATIVE, switching);
         }
-        if (component.device() instanceof Relay relay) {
-            double amps = relay.ratedVolts().orElse(harness.rules().nominalVolts()) / relay.coilOhms();
-            return ofOutput(component, Relay.COIL_B, Relay.COIL_A, amps, false);
+        if (component.device() instanceof Relay) {
+            return ofOutput(component, Relay.COIL_B, Relay.COIL_A, false);
         }
         return List.of();
     }
@@ -59,12 +57,13 @@ final class Lines {
         return lines;
     }
 
-    private List<Line> ofOutput(Component component, String plus, String minus, double amps, boolean switching) {
+    private List<Line> ofOutput(Component component, String plus, String minus, boolean switching) {
         boolean fed = joints.isJoined(component.id(), plus);
         boolean returned = joints.isJoined(component.id(), minus);
         if (fed && returned) {
             return List.of();
         }
+        double amps = DrivenCurrent.ofAmps(component, harness);
         return fed || !returned && !anyHighSide
                 ? List.of(new Line(component.id(), minus, PinRole.LOW_SIDE_OUTPUT, amps, switching))
                 : List.of(new Line(component.id(), plus, PinRole.HIGH_SIDE_OUTPUT, amps, switching));

@@ -20,6 +20,7 @@ import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinGroup;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.PinUse;
+import org.ohmloom.model.Relay;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.signal.channel.SensorChannels;
 import org.ohmloom.signal.plan.PlanProblem.Kind;
@@ -158,5 +159,39 @@ class PlanCheckTest {
         assertEquals("The pins of group 'bank' of U1 carry 3.5 A together, more than 3 A", over.words());
         assertEquals("Move Lamp to U1.H3", over.mending().orElseThrow().label());
         assertEquals(List.of(), kinds(mended(harness)));
+    }
+
+    /** Coils of 6 ohm and 60 ohm at 12 V take 2 A and 0.2 A, more than 2 A together; a pin of 0.1 A takes neither of them. */
+    @Test
+    void aCoilIsMovedOnlyToAPinThatCarriesItsCurrent() {
+        Harness harness = coils(0.1);
+        assertEquals(
+                "The pins of group 'bank' of U1 carry 2.2 A together, more than 2 A",
+                problems(harness).get(0).words());
+        assertEquals(Optional.empty(), problems(harness).get(0).mending());
+        assertEquals(
+                "Move Fan to U1.H3",
+                problems(coils(0.2)).get(0).mending().orElseThrow().label());
+    }
+
+    private static Harness coils(double limitAmps) {
+        Pin limited =
+                new Pin("H3", PinRole.HIGH_SIDE_OUTPUT, Set.of(), OptionalDouble.of(limitAmps), NONE, NONE, NONE, NONE);
+        ControlUnit unit = new ControlUnit(
+                List.of(Pin.of("H1", PinRole.HIGH_SIDE_OUTPUT), Pin.of("H2", PinRole.HIGH_SIDE_OUTPUT), limited),
+                0.2,
+                NONE,
+                NONE,
+                NONE,
+                NONE,
+                NONE,
+                Optional.empty(),
+                List.of(new PinGroup("bank", List.of("H1", "H2"), 2)),
+                List.of(channel("Starter", "H1", "K1"), channel("Fan", "H2", "K2")));
+        return new HarnessSketch()
+                .component("U1", unit)
+                .component("K1", new Relay(6, 7, 2, 0.001, 100, false))
+                .component("K2", new Relay(60, 7, 2, 0.001, 30, false))
+                .harness();
     }
 }
