@@ -41,6 +41,19 @@ public record Cable(
         layLengthMm.ifPresent(value -> positive(value, "lay length of cable " + id));
     }
 
+    /** A twisted pair of no entered diameter, lay and part. */
+    public static Cable pair(CableId id, String name, boolean shielded, Optional<AssemblyId> assembly) {
+        return new Cable(
+                id,
+                name,
+                Kind.TWISTED_PAIR,
+                shielded,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                assembly);
+    }
+
     /** Whether it is bought as a cable; a plain pair without a part is twisted at the bench from single wires. */
     public boolean isBought() {
         return part.isPresent() || shielded || kind == Kind.MULTICORE;

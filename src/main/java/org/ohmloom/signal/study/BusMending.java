@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
@@ -177,15 +176,7 @@ public final class BusMending {
                 waiting.put(between, wire);
             } else {
                 CableId id = new CableId(fresh.next("C"));
-                made.add(new Cable(
-                        id,
-                        bus.name(),
-                        Cable.Kind.TWISTED_PAIR,
-                        false,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        wire.assembly()));
+                made.add(Cable.pair(id, bus.name(), false, wire.assembly()));
                 made.add(other.inCable(Optional.of(id)));
                 made.add(wire.inCable(Optional.of(id)));
             }

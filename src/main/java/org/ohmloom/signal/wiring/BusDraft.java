@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import org.ohmloom.edit.FreshIds;
@@ -47,7 +46,6 @@ final class BusDraft {
     private final Harness harness;
     private final Joints joints;
     private final Places places;
-    private final Ways ways;
     private final FreshIds fresh;
     private final SplicePlaces splicePlaces;
     private final SignalTables tables;
@@ -67,8 +65,6 @@ final class BusDraft {
         this.harness = harness;
         this.joints = joints;
         this.places = places;
-        this.ways = new Ways(
-                harness, connector -> places.freeCavities(connector).limit(2).count() == 2);
         this.fresh = fresh;
         this.splicePlaces = splicePlaces;
         this.tables = tables;
@@ -173,23 +169,21 @@ final class BusDraft {
 
     private BusTrunk trunk(BusMaking making, List<DataBus.Node> nodes, double stubMetres, boolean shielded) {
         List<BusMaking.Spot> spots = nodes.stream().map(this::spot).toList();
-        BusTrunk trunk = BusTrunk.of(spots.stream().map(BusMaking.Spot::at).toList(), ways, stubMetres);
+        BusTrunk trunk = BusTrunk.of(spots.stream().map(BusMaking.Spot::at).toList(), making.ways(), stubMetres);
         BusMaking.Spot here = spots.get(trunk.first());
         if (shielded) {
-            here = grounded(here, nodes.get(trunk.first()));
+            here = grounded(making, here, nodes.get(trunk.first()));
         }
         for (BusTrunk.Passed passed : trunk.passed()) {
             BusMaking.Spot node = spots.get(passed.node());
-            List<Ways.Step> way = way(here.at(), passed.leave());
+            List<Ways.Step> way = way(making, here.at(), passed.leave());
             BusMaking.Spot joint = making.spliced(passed.leave(), way, node.assembly());
             making.run(here, joint, way);
-            making.run(joint, node, way(passed.leave(), node.at()));
+            making.run(joint, node, way(making, passed.leave(), node.at()));
             here = joint;
         }
-        making.run(
-                here,
-                spots.get(trunk.last()),
-                way(here.at(), spots.get(trunk.last()).at()));
+        BusMaking.Spot end = spots.get(trunk.last());
+        making.run(here, end, way(making, here.at(), end.at()));
         return trunk;
     }
 
@@ -200,11 +194,9 @@ final class BusDraft {
     }
 
     /** The same with the drain on the nearest ground point: a shield is grounded once. */
-    private BusMaking.Spot grounded(BusMaking.Spot spot, DataBus.Node node) {
-        Optional<GroundPoint> nearest = harness.grounds().all().stream()
-                .filter(ground -> metres(spot.at(), ground.at()).isPresent())
-                .min(Comparator.comparingDouble(
-                        ground -> metres(spot.at(), ground.at()).orElseThrow()));
+    private BusMaking.Spot grounded(BusMaking making, BusMaking.Spot spot, DataBus.Node node) {
+        Optional<GroundPoint> nearest =
+                making.ways().nearest(spot.at(), harness.grounds().all(), GroundPoint::at);
         if (nearest.isEmpty()) {
             problems.add("the shield of the bus at " + node.unit()
                     + " is grounded nowhere: there is no ground point it can be reached from");
@@ -219,16 +211,17 @@ final class BusDraft {
     /** A new node on the nearest splices of both lines; on new ones at the nearest node that is wired where there are none. */
     private void hang(BusMaking making, DataBus.Node node, List<DataBus.Node> there) {
         BusMaking.Spot spot = spot(node);
-        Optional<Splice> high = nearest(there.get(0).unit(), there.get(0).high(), spot.at());
-        Optional<Splice> low = nearest(there.get(0).unit(), there.get(0).low(), spot.at());
+        Optional<Splice> high =
+                nearest(making, there.get(0).unit(), there.get(0).high(), spot.at());
+        Optional<Splice> low = nearest(making, there.get(0).unit(), there.get(0).low(), spot.at());
         known(making, there.get(0));
         if (high.isEmpty() || low.isEmpty()) {
             DataBus.Node beside = there.stream()
-                    .min(Comparator.comparingDouble(
-                            each -> metres(spot(each).at(), spot.at()).orElse(0)))
+                    .min(Comparator.comparingDouble(each ->
+                            making.ways().metres(spot(each).at(), spot.at()).orElse(0)))
                     .orElseThrow();
             BusMaking.Spot joint = jointsMade.computeIfAbsent(beside, each -> spliced(making, each));
-            making.run(joint, spot, way(joint.at(), spot.at()));
+            making.run(joint, spot, way(making, joint.at(), spot.at()));
             return;
         }
         Optional<BreakoutId> at = splicePlaces.at(high.get());
@@ -241,7 +234,7 @@ final class BusDraft {
                         at,
                         high.get().assembly()),
                 spot,
-                way(at, spot.at()));
+                way(making, at, spot.at()));
     }
 
     /** New splices of both lines beside the pins of a node, on which its wires go on. */
@@ -281,23 +274,16 @@ final class BusDraft {
         }
     }
 
-    private Optional<Splice> nearest(ComponentId unit, String pin, Optional<BreakoutId> to) {
+    private Optional<Splice> nearest(BusMaking making, ComponentId unit, String pin, Optional<BreakoutId> to) {
         return harness.splices().all().stream()
                 .filter(splice -> joints.isWith(unit, pin, new WireEnd.AtSplice(splice.id())))
-                .min(Comparator.comparingDouble(
-                        splice -> metres(splicePlaces.at(splice), to).orElse(0)));
+                .min(Comparator.comparingDouble(splice ->
+                        making.ways().metres(splicePlaces.at(splice), to).orElse(0)));
     }
 
-    private OptionalDouble metres(Optional<BreakoutId> from, Optional<BreakoutId> to) {
-        return from.isPresent() && to.isPresent() ? ways.metres(from.get(), to.get()) : OptionalDouble.empty();
-    }
-
-    private List<Ways.Step> way(Optional<BreakoutId> from, Optional<BreakoutId> to) {
-        if (from.isEmpty() || to.isEmpty()) {
-            return List.of();
-        }
-        Optional<List<Ways.Step>> found = ways.way(from.get(), to.get());
-        if (found.isEmpty()) {
+    private List<Ways.Step> way(BusMaking making, Optional<BreakoutId> from, Optional<BreakoutId> to) {
+        Optional<List<Ways.Step>> found = making.ways().way(from, to);
+        if (found.isEmpty() && from.isPresent() && to.isPresent()) {
             problems.add("no way for the data bus from " + from.get() + " to " + to.get()
                     + ": a bundle segment is missing, or free cavities of the connectors on the way");
         }

@@ -31,6 +31,8 @@ final class BusMaking {
     private final FreshIds fresh;
     private final String name;
     private final boolean shielded;
+    private final int lines;
+    private final Ways ways;
     private final List<List<Wire>> wires = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     private final List<Optional<WireColour>> colours =
             new ArrayList<>(List.of(Optional.empty(), Optional.empty(), Optional.empty()));
@@ -46,6 +48,10 @@ final class BusMaking {
         this.fresh = fresh;
         this.name = name;
         this.shielded = shielded;
+        this.lines = shielded ? 3 : 2;
+        this.ways = new Ways(
+                harness,
+                connector -> places.freeCavities(connector).limit(lines).count() == lines);
     }
 
     /**
@@ -59,6 +65,11 @@ final class BusMaking {
         Spot {
             ends = List.copyOf(ends);
         }
+    }
+
+    /** Ways through the pairs of connectors that have room for all lines. */
+    Ways ways() {
+        return ways;
     }
 
     /** Wires of the high line, the low line, and the drain. */
@@ -92,7 +103,7 @@ final class BusMaking {
     Spot spliced(Optional<BreakoutId> at, List<Ways.Step> way, Optional<AssemblyId> assembly) {
         Optional<Ways.Step> last = way.isEmpty() ? Optional.empty() : Optional.of(way.get(way.size() - 1));
         List<WireEnd> ends = new ArrayList<>();
-        for (int line = 0; line < (shielded ? 3 : 2); line++) {
+        for (int line = 0; line < lines; line++) {
             Optional<Place> place = last.filter(step -> !step.isThrough())
                     .map(splicePlaces::before)
                     .or(() -> at.map(Place.AtBreakout::new));
@@ -116,9 +127,8 @@ final class BusMaking {
                 ConnectorId near = step.near().orElseThrow();
                 Connector entered = harness.connectors().get(near);
                 Connector left = harness.connectors().get(step.far().orElseThrow());
-                List<String> free =
-                        places.freeCavities(entered).limit(shielded ? 3 : 2).toList();
-                if (free.size() < (shielded ? 3 : 2)) {
+                List<String> free = places.freeCavities(entered).limit(lines).toList();
+                if (free.size() < lines) {
                     problems.add("no cavities of " + near + " and its mate are free for " + name
                             + ": a larger pair, or one more, on the way");
                     return;
@@ -145,16 +155,8 @@ final class BusMaking {
     private void part(Spot from, Spot to, double metres) {
         Optional<AssemblyId> assembly = to.assembly().or(from::assembly);
         CableId cable = new CableId(fresh.next("C"));
-        cables.add(new Cable(
-                cable,
-                name,
-                Cable.Kind.TWISTED_PAIR,
-                shielded,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                assembly));
-        for (int line = 0; line < (shielded ? 3 : 2); line++) {
+        cables.add(Cable.pair(cable, name, shielded, assembly));
+        for (int line = 0; line < lines; line++) {
             WireEnd one = from.ends().get(line);
             WireEnd other = to.ends().get(line);
             boolean loose = one instanceof WireEnd.Loose || other instanceof WireEnd.Loose;

@@ -42,7 +42,7 @@ record BusTrunk(int first, int last, List<Passed> passed) {
         double longest = -1;
         for (int i = 0; i < places.size(); i++) {
             for (int j = i + 1; j < places.size(); j++) {
-                OptionalDouble metres = metres(places.get(i), places.get(j), ways);
+                OptionalDouble metres = ways.metres(places.get(i), places.get(j));
                 if (metres.isPresent() && metres.getAsDouble() > longest) {
                     longest = metres.getAsDouble();
                     first = i;
@@ -61,26 +61,20 @@ record BusTrunk(int first, int last, List<Passed> passed) {
         return new BusTrunk(first, last, between.stream().map(Along::passed).toList());
     }
 
-    private static OptionalDouble metres(Optional<BreakoutId> from, Optional<BreakoutId> to, Ways ways) {
-        return from.isPresent() && to.isPresent() ? ways.metres(from.get(), to.get()) : OptionalDouble.empty();
-    }
-
     /** Length of a way and a little for each pair of connectors on it, m: a stub leaves behind a pair, not before it. */
     private static OptionalDouble metresAndPairs(Optional<BreakoutId> from, Optional<BreakoutId> to, Ways ways) {
-        return from.isPresent() && to.isPresent()
-                ? ways.way(from.get(), to.get()).stream()
-                        .mapToDouble(steps -> steps.stream()
-                                .mapToDouble(step -> step.isThrough() ? PAIR_METRES : step.metres())
-                                .sum())
-                        .findFirst()
-                : OptionalDouble.empty();
+        return ways.way(from, to).stream()
+                .mapToDouble(steps -> steps.stream()
+                        .mapToDouble(step -> step.isThrough() ? PAIR_METRES : step.metres())
+                        .sum())
+                .findFirst();
     }
 
     private static List<BreakoutId> along(Optional<BreakoutId> from, Optional<BreakoutId> to, Ways ways) {
         List<BreakoutId> places = new ArrayList<>();
         if (from.isPresent() && to.isPresent()) {
             places.add(from.get());
-            ways.way(from.get(), to.get()).ifPresent(steps -> steps.forEach(step -> places.add(step.to())));
+            ways.way(from, to).ifPresent(steps -> steps.forEach(step -> places.add(step.to())));
         }
         return places;
     }

@@ -1,6 +1,5 @@
 package org.ohmloom.signal.wiring;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -53,14 +52,8 @@ final class FeedMaking {
         WireEnd source = new WireEnd.AtTerminal(sibling.id(), ProtectiveDevice.SUPPLY_SIDE);
         WireEnd in = new WireEnd.AtTerminal(fuse, ProtectiveDevice.SUPPLY_SIDE);
         WireEnd out = new WireEnd.AtTerminal(fuse, ProtectiveDevice.LOAD_SIDE);
-        tap.from(
-                source,
-                sibling.at(),
-                sibling.assembly(),
-                List.of(target(in, sibling.at(), List.of(), name, sibling.assembly())));
-        List<Ways.Step> way = places.at(end)
-                .flatMap(to -> sibling.at().flatMap(from -> ways.way(from, to)))
-                .orElse(List.of());
+        tap.from(source, List.of(target(in, sibling.at(), List.of(), name, sibling.assembly())));
+        List<Ways.Step> way = ways.way(sibling.at(), places.at(end)).orElse(List.of());
         feed.from(
                 out,
                 sibling.at(),
@@ -75,17 +68,13 @@ final class FeedMaking {
     }
 
     private Optional<Component> nearest(Optional<BreakoutId> at) {
-        return harness.components().all().stream()
+        List<Component> fuses = harness.components().all().stream()
                 .filter(each -> each.device() instanceof ProtectiveDevice device
                         && device.kind() == ProtectiveDevice.Kind.FUSE
                         && joints.isJoined(each.id(), ProtectiveDevice.SUPPLY_SIDE)
-                        && places.end(each.id(), ProtectiveDevice.SUPPLY_SIDE) instanceof WireEnd.AtTerminal
-                        && metres(each.at(), at).isPresent())
-                .min(Comparator.comparingDouble(each -> metres(each.at(), at).orElseThrow()));
-    }
-
-    private OptionalDouble metres(Optional<BreakoutId> from, Optional<BreakoutId> to) {
-        return from.isPresent() && to.isPresent() ? ways.metres(from.get(), to.get()) : OptionalDouble.empty();
+                        && places.end(each.id(), ProtectiveDevice.SUPPLY_SIDE) instanceof WireEnd.AtTerminal)
+                .toList();
+        return ways.nearest(at, fuses, Component::at);
     }
 
     private Optional<Component> fuse(Component beside, String name, double amps) {

@@ -62,7 +62,12 @@ final class LineMaking {
         return problems;
     }
 
-    /** Makes the wires from an end to the targets. */
+    /** Makes the wires from an end that is there to the targets. */
+    void from(WireEnd root, List<LineTarget> targets) {
+        from(root, places.at(root), places.assembly(root), targets);
+    }
+
+    /** Makes the wires from an end, which lies at a place and belongs to an assembly, to the targets. */
     void from(WireEnd root, Optional<BreakoutId> at, Optional<AssemblyId> assembly, List<LineTarget> targets) {
         Map<ConnectorId, List<LineTarget>> through = new LinkedHashMap<>();
         List<LineTarget> local = new ArrayList<>();

@@ -1,9 +1,11 @@
 package org.ohmloom.signal.wiring;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jgrapht.GraphPath;
 import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
@@ -57,8 +59,15 @@ final class Ways {
         this.open = open;
     }
 
-    /** The shortest way; empty when there is none. A way from a place to itself has no steps. */
-    Optional<List<Step>> way(BreakoutId from, BreakoutId to) {
+    /**
+     * The shortest way; empty when there is none, or where one of the places is not known. A way from a place to itself has no
+     * steps.
+     */
+    Optional<List<Step>> way(Optional<BreakoutId> from, Optional<BreakoutId> to) {
+        return from.isPresent() && to.isPresent() ? way(from.get(), to.get()) : Optional.empty();
+    }
+
+    private Optional<List<Step>> way(BreakoutId from, BreakoutId to) {
         WeightedMultigraph<BreakoutId, Stretch> graph = new WeightedMultigraph<>(Stretch.class);
         harness.breakouts().ids().forEach(graph::addVertex);
         harness.segments().all().forEach(segment -> {
@@ -111,10 +120,24 @@ final class Ways {
                 0);
     }
 
-    /** Length of the shortest way, m; empty when there is none. */
-    OptionalDouble metres(BreakoutId from, BreakoutId to) {
+    /** Length of the shortest way, m; empty when there is none, or where one of the places is not known. */
+    OptionalDouble metres(Optional<BreakoutId> from, Optional<BreakoutId> to) {
         return way(from, to).stream()
                 .mapToDouble(steps -> steps.stream().mapToDouble(Step::metres).sum())
                 .findFirst();
+    }
+
+    /** The thing that is reached by the shortest way, the first of equal ones; empty where no way leads to any. */
+    <T> Optional<T> nearest(Optional<BreakoutId> from, Collection<T> things, Function<T, Optional<BreakoutId>> at) {
+        Optional<T> nearest = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
+        for (T thing : things) {
+            double metres = metres(from, at.apply(thing)).orElse(Double.POSITIVE_INFINITY);
+            if (metres < least) {
+                nearest = Optional.of(thing);
+                least = metres;
+            }
+        }
+        return nearest;
     }
 }

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.ohmloom.edit.FreshIds;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.BreakoutId;
@@ -21,7 +20,6 @@ import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.Load;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Place;
@@ -32,6 +30,7 @@ import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.signal.unit.DrivenCurrent;
 import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.tables.WireTables;
 
@@ -114,15 +113,7 @@ final class WiringDraft {
 
     private CableId cable(String name, boolean shielded, Optional<AssemblyId> assembly) {
         CableId id = new CableId(fresh.next("C"));
-        cables.add(new Cable(
-                id,
-                name,
-                Cable.Kind.TWISTED_PAIR,
-                shielded,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                assembly));
+        cables.add(Cable.pair(id, name, shielded, assembly));
         return id;
     }
 
@@ -177,17 +168,19 @@ final class WiringDraft {
             String circuit,
             Optional<CableId> cable,
             Optional<AssemblyId> assembly) {
-        Optional<BreakoutId> from = places.at(places.end(unit.id(), pin));
-        List<Ways.Step> way = List.of();
-        if (from.isPresent() && at.isPresent()) {
-            Optional<List<Ways.Step>> found = ways.way(from.get(), at.get());
-            if (found.isEmpty()) {
-                problems.add("no way from " + from.get() + " (" + unit.id() + "." + pin + ") to " + at.get() + " ("
-                        + circuit + "): a bundle segment is missing, or a free cavity of the connectors on the way");
-            }
-            way = found.orElse(List.of());
-        }
+        List<Ways.Step> way =
+                way(places.at(places.end(unit.id(), pin)), " (" + unit.id() + "." + pin + ")", at, circuit);
         return new LineTarget(end, at, way, signalClass, circuit, cable, assembly);
+    }
+
+    /** The way between two places; a problem where there is none though both are known. */
+    private List<Ways.Step> way(Optional<BreakoutId> from, String ofPin, Optional<BreakoutId> to, String circuit) {
+        Optional<List<Ways.Step>> found = ways.way(from, to);
+        if (found.isEmpty() && from.isPresent() && to.isPresent()) {
+            problems.add("no way from " + from.get() + ofPin + " to " + to.get() + " (" + circuit
+                    + "): a bundle segment is missing, or a free cavity of the connectors on the way");
+        }
+        return found.orElse(List.of());
     }
 
     private SignalClass signalClass(Component unit, String pin) {
@@ -217,7 +210,8 @@ final class WiringDraft {
             feed(served, other, end);
             return;
         }
-        Optional<GroundPoint> ground = nearest(end);
+        Optional<GroundPoint> ground =
+                ways.nearest(places.at(end), harness.grounds().all(), GroundPoint::at);
         if (ground.isEmpty()) {
             problems.add(served.id() + "." + other
                     + " is joined to nothing: a ground point it can be reached from is for a person to choose");
@@ -227,13 +221,10 @@ final class WiringDraft {
         LineMaking making = making(SignalClass.RETURN, served.name());
         making.from(
                 end,
-                places.at(end),
-                places.assembly(end),
                 List.of(new LineTarget(
                         earth,
                         ground.get().at(),
-                        ways.way(places.at(end).orElseThrow(), ground.get().at().orElseThrow())
-                                .orElse(List.of()),
+                        ways.way(places.at(end), ground.get().at()).orElse(List.of()),
                         SignalClass.RETURN,
                         served.name(),
                         Optional.empty(),
@@ -245,13 +236,8 @@ final class WiringDraft {
     private void feed(Component served, String terminal, WireEnd end) {
         LineMaking tap = making(SignalClass.FEED, served.name());
         LineMaking line = making(SignalClass.FEED, served.name());
-        double amps = served.device() instanceof Load load
-                ? load.draw().ratedAmps()
-                : served.device() instanceof Relay relay
-                        ? relay.ratedVolts().orElse(harness.rules().nominalVolts()) / relay.coilOhms()
-                        : 0;
-        Optional<Component> fuse =
-                new FeedMaking(harness, joints, places, ways, fresh, tables).make(end, served.name(), amps, tap, line);
+        Optional<Component> fuse = new FeedMaking(harness, joints, places, ways, fresh, tables)
+                .make(end, served.name(), DrivenCurrent.ofAmps(served, harness), tap, line);
         fuse.ifPresentOrElse(
                 made -> {
                     fuses.add(made);
@@ -260,14 +246,6 @@ final class WiringDraft {
                 },
                 () -> problems.add(served.id() + "." + terminal + " is joined to nothing: a fused feed of its own is"
                         + " for a person to choose, as there is no fuse with studs it could be put beside"));
-    }
-
-    private Optional<GroundPoint> nearest(WireEnd end) {
-        Map<GroundPoint, Double> metres = new LinkedHashMap<>();
-        places.at(end).ifPresent(from -> harness.grounds().all().forEach(ground -> ground.at()
-                .map(at -> ways.metres(from, at))
-                .ifPresent(found -> found.ifPresent(length -> metres.put(ground, length)))));
-        return metres.keySet().stream().min(Comparator.comparingDouble(metres::get));
     }
 
     /** Leads a feed to the supply pins of a unit. */
@@ -280,7 +258,7 @@ final class WiringDraft {
                 .forEach(pin -> targets.add(toPin(unit, pin.name(), root, SignalClass.FEED, circuit)));
         if (!targets.isEmpty()) {
             LineMaking making = making(SignalClass.FEED, circuit);
-            making.from(root, places.at(root), places.assembly(root), targets);
+            making.from(root, targets);
             finish(making, SignalClass.FEED);
         }
     }
@@ -302,17 +280,8 @@ final class WiringDraft {
 
     private LineTarget toPin(Component unit, String pin, WireEnd from, SignalClass signalClass, String circuit) {
         WireEnd end = places.end(unit.id(), pin);
-        Optional<BreakoutId> start = places.at(from);
         Optional<BreakoutId> at = places.at(end);
-        List<Ways.Step> way = List.of();
-        if (start.isPresent() && at.isPresent()) {
-            Optional<List<Ways.Step>> found = ways.way(start.get(), at.get());
-            if (found.isEmpty()) {
-                problems.add("no way from " + start.get() + " to " + at.get() + " (" + circuit
-                        + "): a bundle segment is missing, or a free cavity of the connectors on the way");
-            }
-            way = found.orElse(List.of());
-        }
+        List<Ways.Step> way = way(places.at(from), "", at, circuit);
         return new LineTarget(end, at, way, signalClass, circuit, Optional.empty(), places.assembly(end));
     }
 
@@ -332,7 +301,7 @@ final class WiringDraft {
         }
         String circuit = targets.size() == 1 ? targets.get(0).circuit() : unit.name() + " " + pin.name();
         LineMaking making = making(signalClass, circuit);
-        making.from(root, places.at(root), places.assembly(root), targets);
+        making.from(root, targets);
         finish(making, signalClass);
     }
 
@@ -350,7 +319,8 @@ final class WiringDraft {
         Optional<Splice> known = harness.splices().all().stream()
                 .filter(splice -> joints.isWith(unit.id(), pin.name(), new WireEnd.AtSplice(splice.id())))
                 .min(Comparator.comparingDouble(splice -> targets.stream()
-                        .mapToDouble(target -> metres(splicePlaces.at(splice), target.at()))
+                        .mapToDouble(target -> ways.metres(splicePlaces.at(splice), target.at())
+                                .orElse(0))
                         .sum()));
         Splice joint = known.orElseGet(() -> {
             Splice made = splicePlaces.splice(
@@ -363,8 +333,6 @@ final class WiringDraft {
             splices.add(made);
             making.from(
                     root,
-                    places.at(root),
-                    places.assembly(root),
                     List.of(new LineTarget(
                             at,
                             places.at(root),
@@ -380,20 +348,10 @@ final class WiringDraft {
                 new WireEnd.AtSplice(joint.id()),
                 from,
                 joint.assembly(),
-                targets.stream().map(target -> target.along(way(from, target))).toList());
+                targets.stream()
+                        .map(target -> target.along(ways.way(from, target.at()).orElse(List.of())))
+                        .toList());
         finish(making, signalClass, there.stream().findFirst().flatMap(Wire::colour));
-    }
-
-    private double metres(Optional<BreakoutId> from, Optional<BreakoutId> to) {
-        return from.isPresent() && to.isPresent()
-                ? ways.metres(from.get(), to.get()).orElse(0)
-                : 0;
-    }
-
-    private List<Ways.Step> way(Optional<BreakoutId> from, LineTarget target) {
-        return from.isPresent() && target.at().isPresent()
-                ? ways.way(from.get(), target.at().get()).orElse(List.of())
-                : List.of();
     }
 
     private void finish(LineMaking making, SignalClass signalClass) {

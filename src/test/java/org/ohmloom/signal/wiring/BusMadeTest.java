@@ -25,6 +25,7 @@ import org.ohmloom.model.PinRole;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 import org.ohmloom.signal.bus.wiring.BusProblem;
 import org.ohmloom.signal.bus.wiring.BusWiring;
@@ -145,6 +146,56 @@ class BusMadeTest {
         assertEquals(4, wiring.nodes().stream().filter(each -> each.joined()).count());
         assertEquals(
                 List.of(), wiring.problems().stream().map(BusProblem::words).toList());
+    }
+
+    /**
+     * SAE J1939-11 asks for a shield: high, low and drain need three cavities. The pair 1 m on has two, the one 3 m on has three, so
+     * the bus goes by that one.
+     */
+    @Test
+    void aShieldedBusGoesThroughThePairWithRoomForItsDrain() {
+        DataBus bus = new DataBus(
+                new BusId("CAN1"),
+                "Bus",
+                250_000,
+                29,
+                Optional.of("sae-j1939-11"),
+                List.of(
+                        DataBus.Node.of(new ComponentId("U1"), "H", "L"),
+                        DataBus.Node.of(new ComponentId("U2"), "H", "L")),
+                List.of(),
+                Optional.empty(),
+                List.of());
+        Harness harness = made(new HarnessSketch()
+                .segment("G1", "B1", "B2", 1)
+                .segment("G2", "B3", "B4", 1)
+                .segment("G3", "B1", "B5", 3)
+                .segment("G4", "B6", "B4", 3)
+                .inline("X1", "X2", "1", "2")
+                .inline("X3", "X4", "1", "2", "3")
+                .at("X1", "B2")
+                .at("X2", "B3")
+                .at("X3", "B5")
+                .at("X4", "B6")
+                .body("M1")
+                .ground("GP1", "M1", 0.001)
+                .at("GP1", "B1")
+                .component("U1", unit())
+                .component("U2", unit())
+                .at("U1", "B1")
+                .at("U2", "B4")
+                .with(bus)
+                .harness());
+        assertEquals(6, harness.wires().size());
+        assertEquals(
+                List.of("X3", "X4"),
+                harness.wires().all().stream()
+                        .flatMap(wire -> wire.ends().stream())
+                        .filter(WireEnd.AtCavity.class::isInstance)
+                        .map(end -> ((WireEnd.AtCavity) end).connector().value())
+                        .distinct()
+                        .sorted()
+                        .toList());
     }
 
     /** Two units wired straight, pin to pin: a third gets splices beside the nearer one, and the wires there move onto them. */
