@@ -115,6 +115,15 @@ class ExamplesTest {
         assertEquals(all, fired);
     }
 
+    /** B-P is planned for one pin and wired to another; what its calibration lacks is one thing all the same. */
+    @Test
+    void nothing_is_found_twice_of_the_faults() throws Exception {
+        List<String> told = analyse("faults").findings().stream()
+                .map(finding -> finding.rule() + " " + finding.subjects() + " " + finding.message())
+                .toList();
+        assertEquals(told.stream().distinct().toList(), told);
+    }
+
     @Test
     void every_fault_is_named_in_a_note_on_the_element_it_sits_at() throws Exception {
         Harness harness = HarnessFiles.read(file("faults"));

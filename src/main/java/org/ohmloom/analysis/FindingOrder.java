@@ -2,8 +2,10 @@ package org.ohmloom.analysis;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.review.Evidence;
@@ -16,7 +18,9 @@ final class FindingOrder {
 
     private FindingOrder() {}
 
-    /** Findings, errors first, then in the order of the rules, then by subject; of rules that need not wait for a study. */
+    /**
+     * Findings, errors first, then in the order of the rules, then by subject, each once; of rules that need not wait for a study.
+     */
     static List<Finding> of(Evidence evidence, Cancel cancel) {
         List<Finding> findings = new ArrayList<>();
         for (Rule rule : Rules.ALL) {
@@ -24,8 +28,9 @@ final class FindingOrder {
             if (!evidence.isReadyFor(rule)) {
                 continue;
             }
-            List<Finding> found = new ArrayList<>();
-            rule.review(evidence, finding -> found.add(accepted(evidence, finding)));
+            Set<Finding> told = new LinkedHashSet<>();
+            rule.review(evidence, finding -> told.add(accepted(evidence, finding)));
+            List<Finding> found = new ArrayList<>(told);
             found.sort(Comparator.comparing(FindingOrder::firstSubject, NaturalOrder.INSTANCE));
             findings.addAll(found);
         }
