@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.ohmloom.edit.ChangeChannel;
 import org.ohmloom.edit.Compound;
@@ -44,18 +44,20 @@ final class PlanAgainstWires {
         }
     }
 
+    /** A channel and where its lines lead instead of the planned pins, if they do. */
+    private record Led(Channel channel, Optional<At> signal, Optional<At> supply, Optional<At> back) {}
+
     List<PlanProblem> problems() {
         List<PlanProblem> problems = new ArrayList<>();
-        Map<ComponentId, List<Channel>> followed = new TreeMap<>();
-        units.forEach((id, unit) -> followed.put(
-                id,
-                unit.channels().stream().map(each -> followed(id, unit, each)).toList()));
-        units.forEach((id, unit) -> unit.channels().forEach(channel -> elsewhere(id, unit, channel)
-                .ifPresent(words -> problems.add(PlanProblem.of(
-                        Kind.WIRED_ELSEWHERE,
-                        words,
-                        List.of(channel.component(), id),
-                        following(followed, id, channel))))));
+        units.forEach((id, unit) -> {
+            List<Led> all = unit.channels().stream().map(each -> led(id, each)).toList();
+            all.forEach(led -> elsewhere(id, led)
+                    .ifPresent(words -> problems.add(PlanProblem.of(
+                            Kind.WIRED_ELSEWHERE,
+                            words,
+                            List.of(led.channel().component(), id),
+                            following(id, all, led.channel())))));
+        });
         channels.forEach(channel -> role(channel, problems));
         units.forEach((id, unit) -> unit.channels().forEach(channel -> outputRole(id, unit, channel, problems)));
         return problems;
@@ -81,10 +83,7 @@ final class PlanAgainstWires {
         if (served.device() instanceof Sensor) {
             return instead(id, channel.pin(), served.id(), Sensor.SIGNAL, PinRole::isInput);
         }
-        boolean reached = served.terminals().stream()
-                .anyMatch(
-                        name -> mending.joints().with(served.id(), name).contains(Joints.terminal(id, channel.pin())));
-        return reached
+        return mending.reaches(id, channel.pin(), served)
                 ? Optional.empty()
                 : served.terminals().stream()
                         .flatMap(name -> instead(id, channel.pin(), served.id(), name, PinRole::isOutput).stream())
@@ -97,43 +96,48 @@ final class PlanAgainstWires {
                 .flatMap(name -> instead(id, name, channel.component(), terminal, role::equals));
     }
 
-    private Optional<String> elsewhere(ComponentId id, ControlUnit unit, Channel channel) {
-        Optional<String> signal = signal(id, channel)
+    private Led led(ComponentId id, Channel channel) {
+        return new Led(
+                channel,
+                signal(id, channel),
+                shared(id, channel, channel.supplyPin(), Sensor.SUPPLY, PinRole.REFERENCE_SUPPLY),
+                shared(id, channel, channel.returnPin(), Sensor.RETURN, PinRole.SENSOR_RETURN));
+    }
+
+    private static Optional<String> elsewhere(ComponentId id, Led led) {
+        Channel channel = led.channel();
+        Optional<String> signal = led.signal()
                 .map(at -> channel.component() + " is planned for " + id + "." + channel.pin() + " and wired to "
                         + at.text());
-        Optional<String> supply = shared(id, channel, channel.supplyPin(), Sensor.SUPPLY, PinRole.REFERENCE_SUPPLY)
+        Optional<String> supply = led.supply()
                 .map(at -> channel.component() + " is planned to take its supply from " + id + "."
                         + channel.supplyPin().orElse("") + " and takes it from " + at.text());
-        Optional<String> back = shared(id, channel, channel.returnPin(), Sensor.RETURN, PinRole.SENSOR_RETURN)
+        Optional<String> back = led.back()
                 .map(at -> channel.component() + " is planned to return to " + id + "."
                         + channel.returnPin().orElse("") + " and returns to " + at.text());
         return signal.or(() -> supply).or(() -> back);
     }
 
     /** A channel with the pins of its own unit that its wires lead to. */
-    private Channel followed(ComponentId id, ControlUnit unit, Channel channel) {
-        Predicate<At> own = at -> at.unit().equals(id);
+    private static Channel followed(ComponentId id, Led led) {
+        Function<Optional<At>, Optional<String>> own = at ->
+                at.filter(each -> each.unit().equals(id)).map(each -> each.pin().name());
+        Channel channel = led.channel();
         return channel.withPins(
-                signal(id, channel).filter(own).map(at -> at.pin().name()).orElse(channel.pin()),
-                shared(id, channel, channel.supplyPin(), Sensor.SUPPLY, PinRole.REFERENCE_SUPPLY)
-                        .filter(own)
-                        .map(at -> at.pin().name())
-                        .or(channel::supplyPin),
-                shared(id, channel, channel.returnPin(), Sensor.RETURN, PinRole.SENSOR_RETURN)
-                        .filter(own)
-                        .map(at -> at.pin().name())
-                        .or(channel::returnPin));
+                own.apply(led.signal()).orElse(channel.pin()),
+                own.apply(led.supply()).or(channel::supplyPin),
+                own.apply(led.back()).or(channel::returnPin));
     }
 
     /** The plan of a unit after its wires, where that gives each of its inputs and outputs to one channel. */
-    private Optional<Edit> following(Map<ComponentId, List<Channel>> followed, ComponentId id, Channel channel) {
-        List<Channel> now = units.get(id).channels();
-        List<Channel> changed = followed.get(id);
+    private static Optional<Edit> following(ComponentId id, List<Led> all, Channel channel) {
+        List<Channel> changed = all.stream().map(led -> followed(id, led)).toList();
         String label = "Let the plan of " + id + " follow its wires";
         List<Edit> edits = new ArrayList<>();
-        for (int k = 0; k < now.size(); k++) {
-            if (!now.get(k).equals(changed.get(k))) {
-                edits.add(new ChangeChannel(label, id, now.get(k).name(), changed.get(k)));
+        for (int k = 0; k < all.size(); k++) {
+            Channel now = all.get(k).channel();
+            if (!now.equals(changed.get(k))) {
+                edits.add(new ChangeChannel(label, id, now.name(), changed.get(k)));
             }
         }
         boolean moves = !changed.contains(channel);

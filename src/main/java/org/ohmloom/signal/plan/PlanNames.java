@@ -2,10 +2,11 @@ package org.ohmloom.signal.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.edit.ChangeChannel;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Channel;
@@ -44,41 +45,37 @@ final class PlanNames {
     }
 
     private void alike(List<PlanProblem> problems) {
-        Map<String, List<List<ComponentId>>> groups = new LinkedHashMap<>();
-        units.keySet().forEach(id -> groups.computeIfAbsent("of " + id, key -> new ArrayList<>())
-                .add(List.of(id)));
+        Set<Named> told = new HashSet<>();
+        units.keySet().forEach(id -> alike(List.of(id), "of " + id, told, problems));
         for (DataBus bus : harness.buses().all()) {
             List<ComponentId> nodes = bus.nodes().stream()
                     .map(DataBus.Node::unit)
                     .filter(units::containsKey)
                     .distinct()
                     .toList();
-            groups.computeIfAbsent("on bus " + bus.id(), key -> new ArrayList<>())
-                    .add(nodes);
+            alike(nodes, "on bus " + bus.id(), told, problems);
         }
-        List<Named> told = new ArrayList<>();
-        groups.forEach((where, lists) -> lists.forEach(ids -> {
-            Map<String, Named> first = new HashMap<>();
-            List<Channel> all = ids.stream()
-                    .flatMap(id -> units.get(id).channels().stream())
-                    .toList();
-            for (ComponentId id : ids) {
-                for (Channel channel : units.get(id).channels()) {
-                    Named here = new Named(id, channel);
-                    Named before = first.putIfAbsent(ChannelNames.key(channel.name()), here);
-                    if (before != null && !told.contains(here)) {
-                        told.add(here);
-                        problems.add(PlanProblem.of(
-                                Kind.NAMES_ALIKE,
-                                "Channels at " + before.unit() + "."
-                                        + before.channel().pin() + " and " + id + "." + channel.pin()
-                                        + " are both named '" + channel.name() + "' " + where,
-                                List.of(id, before.channel().component(), channel.component()),
-                                Optional.of(renamed(here, all))));
-                    }
+    }
+
+    private void alike(List<ComponentId> ids, String where, Set<Named> told, List<PlanProblem> problems) {
+        Map<String, Named> first = new HashMap<>();
+        List<Channel> all =
+                ids.stream().flatMap(id -> units.get(id).channels().stream()).toList();
+        for (ComponentId id : ids) {
+            for (Channel channel : units.get(id).channels()) {
+                Named here = new Named(id, channel);
+                Named before = first.putIfAbsent(ChannelNames.key(channel.name()), here);
+                if (before != null && told.add(here)) {
+                    problems.add(PlanProblem.of(
+                            Kind.NAMES_ALIKE,
+                            "Channels at " + before.unit() + "."
+                                    + before.channel().pin() + " and " + id + "." + channel.pin()
+                                    + " are both named '" + channel.name() + "' " + where,
+                            List.of(id, before.channel().component(), channel.component()),
+                            Optional.of(renamed(here, all))));
                 }
             }
-        }));
+        }
     }
 
     /** Gives a channel the next name its unit takes that none of the others has. */

@@ -174,12 +174,16 @@ final class PinRow {
     }
 
     /** Constants as they are written in a sheet: {@code low-side-output}. */
-    private static <T extends Enum<T>> Map<String, T> words(T[] values) {
+    static <T extends Enum<T>> Map<String, T> words(T[] values) {
         Map<String, T> words = new LinkedHashMap<>();
         for (T value : values) {
-            words.put(value.name().toLowerCase(Locale.ROOT).replace('_', '-'), value);
+            words.put(word(value), value);
         }
         return words;
+    }
+
+    static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     UnitSheetException wrong(String column, String what) {

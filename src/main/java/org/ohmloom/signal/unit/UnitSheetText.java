@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,18 +41,14 @@ public record UnitSheetText(Map<String, String> head, List<Map<String, String>> 
             case "scale" -> words(InputStage.Scale.values());
             case "coldJunction" -> words(InputStage.ColdJunction.values());
             case "freewheel" -> words(Driver.Freewheel.values()).stream()
-                    .filter(word -> !word.equals(word(Driver.Freewheel.ACTIVE_CLAMP)))
+                    .filter(word -> !word.equals(PinRow.word(Driver.Freewheel.ACTIVE_CLAMP)))
                     .toList();
             default -> List.of();
         };
     }
 
-    private static List<String> words(Enum<?>[] values) {
-        return java.util.Arrays.stream(values).map(UnitSheetText::word).toList();
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private static <T extends Enum<T>> List<String> words(T[] values) {
+        return List.copyOf(PinRow.words(values).keySet());
     }
 
     /** A unit as a sheet. An active clamp, which a sheet cannot say, is left out with its switching frequency. */
@@ -98,7 +93,7 @@ public record UnitSheetText(Map<String, String> head, List<Map<String, String>> 
     private static Map<String, String> row(String pin, PinUse use) {
         Map<String, String> row = new LinkedHashMap<>();
         row.put("pin", pin);
-        row.put("role", word(use.role()));
+        row.put("role", PinRow.word(use.role()));
         put(row, "limitAmps", use.limitAmps());
         put(row, "onOhms", use.onOhms());
         put(row, "referenceVolts", use.referenceVolts());
@@ -110,7 +105,7 @@ public record UnitSheetText(Map<String, String> head, List<Map<String, String>> 
                 .filter(driver -> driver.freewheel() != Driver.Freewheel.ACTIVE_CLAMP)
                 .ifPresent(driver -> {
                     row.put("frequencyHertz", number(driver.frequencyHertz()));
-                    row.put("freewheel", word(driver.freewheel()));
+                    row.put("freewheel", PinRow.word(driver.freewheel()));
                 });
         return row;
     }
@@ -127,9 +122,9 @@ public record UnitSheetText(Map<String, String> head, List<Map<String, String>> 
         put(row, "filterHertz", input.filterHertz());
         put(row, "risingVolts", input.risingVolts());
         put(row, "fallingVolts", input.fallingVolts());
-        input.scale().ifPresent(scale -> row.put("scale", word(scale)));
+        input.scale().ifPresent(scale -> row.put("scale", PinRow.word(scale)));
         put(row, "shuntOhms", input.shuntOhms());
-        input.coldJunction().ifPresent(junction -> row.put("coldJunction", word(junction)));
+        input.coldJunction().ifPresent(junction -> row.put("coldJunction", PinRow.word(junction)));
         input.converterBits().ifPresent(bits -> row.put("converterBits", String.valueOf(bits)));
     }
 

@@ -44,22 +44,12 @@ record BusPlan(
         List<PointId> candidates = terminated
                 ? ends
                 : nodes.values().stream().filter(high::has).distinct().toList();
-        PointId first = null;
-        PointId last = null;
-        double longest = -1;
-        for (int i = 0; i < candidates.size(); i++) {
-            for (int j = i + 1; j < candidates.size(); j++) {
-                double metres = high.metres(high.way(candidates.get(i), candidates.get(j)));
-                if (metres > longest) {
-                    longest = metres;
-                    first = candidates.get(i);
-                    last = candidates.get(j);
-                }
-            }
-        }
-        if (first == null || last == null) {
+        List<PointId> farthest = farthest(high, candidates);
+        if (farthest.isEmpty()) {
             return Optional.empty();
         }
+        PointId first = farthest.get(0);
+        PointId last = farthest.get(1);
         List<Branch> trunk = high.way(first, last);
         List<PointId> points = LineTree.points(first, trunk);
         Map<PointId, Double> along = new HashMap<>(Map.of(first, 0.0));
@@ -70,17 +60,32 @@ record BusPlan(
         }
         Map<DataBus.Node, List<Branch>> stubs = new HashMap<>();
         Set<Branch> onTrunk = new HashSet<>(trunk);
-        PointId from = first;
         nodes.forEach((node, point) -> {
             if (high.has(point)) {
                 stubs.put(
                         node,
-                        high.way(from, point).stream()
+                        high.way(first, point).stream()
                                 .filter(branch -> !onTrunk.contains(branch))
                                 .toList());
             }
         });
         return Optional.of(new BusPlan(first, last, trunk, along, stubs, terminated));
+    }
+
+    /** The two of some points of a line that are furthest apart along it; none where there are fewer. */
+    static List<PointId> farthest(LineTree high, List<PointId> points) {
+        List<PointId> farthest = List.of();
+        double longest = -1;
+        for (int i = 0; i < points.size(); i++) {
+            for (int j = i + 1; j < points.size(); j++) {
+                double metres = high.metres(high.way(points.get(i), points.get(j)));
+                if (metres > longest) {
+                    longest = metres;
+                    farthest = List.of(points.get(i), points.get(j));
+                }
+            }
+        }
+        return farthest;
     }
 
     /** The point where a node's stub leaves the trunk. */

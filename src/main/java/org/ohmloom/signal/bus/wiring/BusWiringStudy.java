@@ -125,13 +125,18 @@ public final class BusWiringStudy {
     }
 
     private List<DataBus.Node> farthest(LineTree high) {
-        Optional<BusPlan> between = BusPlan.of(high, highs, List.of());
-        return between.map(plan -> List.of(plan.first(), plan.last())).orElse(List.of()).stream()
-                .flatMap(point -> highs.entrySet().stream()
-                        .filter(each -> each.getValue().equals(point))
-                        .map(Map.Entry::getKey)
-                        .limit(1))
+        List<PointId> points =
+                highs.values().stream().filter(high::has).distinct().toList();
+        return BusPlan.farthest(high, points).stream()
+                .flatMap(point -> nodeAt(point).stream())
                 .toList();
+    }
+
+    private Optional<DataBus.Node> nodeAt(PointId high) {
+        return highs.entrySet().stream()
+                .filter(each -> each.getValue().equals(high))
+                .map(Map.Entry::getKey)
+                .findFirst();
     }
 
     /** The line that most of the pins are on; their first one is its root. */
@@ -169,10 +174,7 @@ public final class BusWiringStudy {
                         BusPlan.point(network, each.high()).filter(end::equals).isPresent())
                 .findFirst()
                 .flatMap(each -> BusPlan.point(network, each.low()))
-                .or(() -> highs.entrySet().stream()
-                        .filter(each -> each.getValue().equals(end))
-                        .findFirst()
-                        .map(each -> lows.get(each.getKey())));
+                .or(() -> nodeAt(end).map(lows::get));
     }
 
     /** Both lines and the terminations between them. */
