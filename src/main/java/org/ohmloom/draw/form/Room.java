@@ -20,6 +20,7 @@ final class Room {
     private final int across;
     private final int down;
     private final List<List<Capsule>> cells = new ArrayList<>();
+    private final List<Extent> cards = new ArrayList<>();
     private long looks;
 
     /** An empty board; nothing may leave the extent. */
@@ -62,6 +63,17 @@ final class Room {
                 return true;
             });
         }
+    }
+
+    /** Adds a card: no run may pass it, and no other card may lie on it. */
+    void addCard(Extent card) {
+        cards.add(card);
+        Capsule.of(card, CARD).forEach(this::add);
+    }
+
+    /** Whether a card would lie on another, corners and all, which the room around its rows leaves out. */
+    boolean isOnCard(Extent card) {
+        return cards.stream().anyMatch(card::overlaps);
     }
 
     /** Frees the room kept around a node. */

@@ -78,10 +78,11 @@ final class TreeLaying {
             return true;
         }
         Extent card = WaySearch.card(nodes[node], degrees, what.cardWidthMm(), what.cardHeightMm());
-        boolean free =
-                Capsule.of(card, Room.CARD).stream().allMatch(row -> room.isFree(row, owner -> touches(owner, node)));
+        boolean free = !room.isOnCard(card)
+                && Capsule.of(card, Room.CARD).stream()
+                        .allMatch(row -> room.isFree(row, owner -> touches(owner, node)));
         cards[node] = card;
-        Capsule.of(card, Room.CARD).forEach(room::add);
+        room.addCard(card);
         return free;
     }
 

@@ -155,6 +155,9 @@ final class WaySearch {
             return true;
         }
         Extent card = card(points.get(points.size() - 1), degrees, task.cardWidthMm(), task.cardHeightMm());
+        if (room.isOnCard(card)) {
+            return false;
+        }
         for (Capsule row : Capsule.of(card, Room.CARD)) {
             if (!room.isFree(row, owner -> false)) {
                 return false;
