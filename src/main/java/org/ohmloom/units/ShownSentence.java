@@ -57,8 +57,17 @@ record ShownSentence(ShownUnits shown, boolean areasAreSizes) {
         String gauged = shown.sizes() == ShownUnits.Sizes.METRIC
                 ? GAUGE.matcher(sentence).replaceAll(found -> shown.size(Gauge.parse(found.group())))
                 : sentence;
-        String converted = QUANTITY.matcher(gauged).replaceAll(this::quantity);
+        String converted =
+                convertsNothingIn(gauged) ? gauged : QUANTITY.matcher(gauged).replaceAll(this::quantity);
         return shown.decimals() == ShownUnits.Decimals.COMMA ? decimals(converted) : converted;
+    }
+
+    /** Whether every quantity would be put back as it stands: so it is for most people, and a list asks for thousands of texts. */
+    private boolean convertsNothingIn(String text) {
+        return shown.lengths() == ShownUnits.Lengths.METRIC
+                && shown.temperatures() == ShownUnits.Temperatures.CELSIUS
+                && shown.sizes() != ShownUnits.Sizes.AWG
+                && !text.contains("mm2");
     }
 
     private static String decimals(String text) {

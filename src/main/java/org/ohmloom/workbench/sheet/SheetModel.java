@@ -29,6 +29,9 @@ public final class SheetModel<R> extends AbstractTableModel {
     private transient List<String> ids = List.of();
     private transient Map<String, Integer> places = Map.of();
     private boolean current = true;
+    private transient ShownUnits writtenIn = ShownUnits.USUAL;
+    /** Cells as they were written for these rows in these units: painting, sorting and filtering ask for them again and again. */
+    private transient Map<Integer, CellText> written = new HashMap<>();
 
     /**
      * A model.
@@ -62,6 +65,7 @@ public final class SheetModel<R> extends AbstractTableModel {
             places.putIfAbsent(ids.get(k), k);
         }
         current = upToDate;
+        written.clear();
         if (ids.equals(before)) {
             if (!rows.isEmpty()) {
                 fireTableRowsUpdated(0, rows.size() - 1);
@@ -187,7 +191,12 @@ public final class SheetModel<R> extends AbstractTableModel {
 
     @Override
     public CellText getValueAt(int row, int column) {
-        return shown(column).cell(columns.get(column).cell().apply(rows.get(row)));
+        if (!units.get().equals(writtenIn)) {
+            writtenIn = units.get();
+            written.clear();
+        }
+        return written.computeIfAbsent(row * columns.size() + column, place -> shown(column)
+                .cell(columns.get(column).cell().apply(rows.get(row))));
     }
 
     @Override

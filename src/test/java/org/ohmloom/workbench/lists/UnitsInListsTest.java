@@ -24,6 +24,7 @@ import org.ohmloom.units.ShownUnits.Temperatures;
 import org.ohmloom.workbench.desk.Examples;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.BlockPaste;
+import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.SheetModel;
 
 /** The list of wires of the teaching harness read and typed in other units than it is written in. 1 ft = 0.3048 m, exact. */
@@ -76,6 +77,17 @@ class UnitsInListsTest {
         assertEquals("1,5 mm²", model.getValueAt(row("W4"), CONDUCTOR).text());
         assertSame(before, session.current());
         assertFalse(session.isChanged());
+    }
+
+    @Test
+    void aCellIsWrittenOnceUntilTheRowsOrTheUnitsChange() {
+        CellText before = model.getValueAt(row("W1"), LENGTH);
+        assertSame(before, model.getValueAt(row("W1"), LENGTH));
+        units = AMERICAN;
+        assertEquals("0.492", model.getValueAt(row("W1"), LENGTH).text());
+        units = ShownUnits.USUAL;
+        session.apply(new SetWireLength(List.of(new WireId("W1")), OptionalDouble.of(0.25)));
+        assertEquals("0.25", model.getValueAt(row("W1"), LENGTH).text());
     }
 
     @Test
