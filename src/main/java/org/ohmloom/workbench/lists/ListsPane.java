@@ -62,14 +62,10 @@ public final class ListsPane extends JPanel {
     public ListsPane(Desk desk, Samples samples, PreferenceStore preferences) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
         this.desk = desk;
-        ThingLists things = new ThingLists(desk::harness);
-        Map<String, Sheet<?>> sheets = sheets(desk);
-        this.panes = sheets.values().stream()
-                .<SheetPane<?>>map(sheet -> pane(sheet, samples))
+        this.panes = sheets(desk).entrySet().stream()
+                .<SheetPane<?>>map(list -> HelpPage.name(pane(list.getValue(), samples), "lists/" + list.getKey()))
                 .toList();
-        List<String> keys = List.copyOf(sheets.keySet());
         panes.forEach(pane -> pane.keepColumns(preferences));
-        panes.forEach(pane -> HelpPage.name(pane, "lists/" + keys.get(panes.indexOf(pane))));
         panes.forEach(pages::addPage);
         pages.onChange(this::applyFilter);
         JPanel shown = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));

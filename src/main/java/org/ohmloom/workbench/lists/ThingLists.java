@@ -268,92 +268,85 @@ final class ThingLists {
     /** What had no list of its own, by key: everything else a harness is made of. */
     Map<String, Sheet<?>> others() {
         Map<String, Sheet<?>> sheets = new LinkedHashMap<>();
-        sheets.put(
+        put(
+                sheets,
                 "bodies",
-                thing(
-                        "bodies",
-                        s -> s.bodies().all(),
-                        NewThing.BODY,
-                        of -> List.of(of.text("name", 22, "name"), of.text("isolated", 8, "isolated"))));
-        sheets.put(
+                s -> s.bodies().all(),
+                NewThing.BODY,
+                of -> List.of(of.text("name", 22, "name"), of.text("isolated", 8, "isolated")));
+        put(
+                sheets,
                 "straps",
-                thing(
-                        "straps",
-                        s -> s.straps().all(),
-                        NewThing.STRAP,
-                        of -> List.of(
-                                of.text("name", 22, "name"),
-                                of.text("from", 9, "from"),
-                                of.text("to", 9, "to"),
-                                of.number("own-resistance", Unit.MILLIOHM, "ohms"),
-                                of.number("length", Unit.METRE, "lengthMetres"),
-                                of.number("area", Unit.SQUARE_MILLIMETRE, "areaMm2"),
-                                of.text("part", 14, "part"),
-                                of.text("existing", 8, "existing"))));
-        sheets.put(
+                s -> s.straps().all(),
+                NewThing.STRAP,
+                of -> List.of(
+                        of.text("name", 22, "name"),
+                        of.text("from", 9, "from"),
+                        of.text("to", 9, "to"),
+                        of.number("own-resistance", Unit.MILLIOHM, "ohms"),
+                        of.number("length", Unit.METRE, "lengthMetres"),
+                        of.number("area", Unit.SQUARE_MILLIMETRE, "areaMm2"),
+                        of.text("part", 14, "part"),
+                        of.text("existing", 8, "existing")));
+        put(
+                sheets,
                 "breakouts",
-                thing(
-                        "breakouts",
-                        s -> s.breakouts().all(),
-                        NewThing.BREAKOUT,
-                        of -> List.of(of.text("name", 26, "name"), of.text("assembly", 10, "assembly"))));
-        sheets.put(
+                s -> s.breakouts().all(),
+                NewThing.BREAKOUT,
+                of -> List.of(of.text("name", 26, "name"), of.text("assembly", 10, "assembly")));
+        put(
+                sheets,
                 "segments",
-                thing(
-                        "segments",
-                        s -> s.segments().all(),
-                        NewThing.SEGMENT,
-                        of -> List.of(
-                                of.text("from", 9, "from"),
-                                of.text("to", 9, "to"),
-                                of.number("length", Unit.METRE, "lengthMetres"),
-                                of.text("zone", 12, "zone"),
-                                of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
-                                of.text("assembly", 10, "assembly"))));
-        sheets.put(
+                s -> s.segments().all(),
+                NewThing.SEGMENT,
+                of -> List.of(
+                        of.text("from", 9, "from"),
+                        of.text("to", 9, "to"),
+                        of.number("length", Unit.METRE, "lengthMetres"),
+                        of.text("zone", 12, "zone"),
+                        of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
+                        of.text("assembly", 10, "assembly")));
+        put(
+                sheets,
                 "zones",
-                thing(
-                        "zones",
-                        s -> s.zones().all(),
-                        NewThing.ZONE,
-                        of -> List.of(
-                                of.text("name", 22, "name"),
-                                of.number("ambient", Unit.DEGREE_CELSIUS, "ambientCelsius"),
-                                of.text("engine-space", 12, "engineSpace"))));
-        sheets.put(
+                s -> s.zones().all(),
+                NewThing.ZONE,
+                of -> List.of(
+                        of.text("name", 22, "name"),
+                        of.number("ambient", Unit.DEGREE_CELSIUS, "ambientCelsius"),
+                        of.text("engine-space", 12, "engineSpace")));
+        put(
+                sheets,
                 "cables",
-                thing(
-                        "cables",
-                        s -> s.cables().all(),
-                        NewThing.CABLE,
-                        of -> List.of(
-                                of.text("name", 22, "name"),
-                                of.text("cable-kind", 14, "kind"),
-                                of.text("shielded", 8, "shielded"),
-                                of.number("outside-diameter", Unit.MILLIMETRE, "outsideDiameterMm"),
-                                of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
-                                of.text("part", 14, "part"))));
-        sheets.put(
+                s -> s.cables().all(),
+                NewThing.CABLE,
+                of -> List.of(
+                        of.text("name", 22, "name"),
+                        of.text("cable-kind", 14, "kind"),
+                        of.text("shielded", 8, "shielded"),
+                        of.number("outside-diameter", Unit.MILLIMETRE, "outsideDiameterMm"),
+                        of.number("lay", Unit.MILLIMETRE, "layLengthMm"),
+                        of.text("part", 14, "part")));
+        put(
+                sheets,
                 "assemblies",
-                thing(
-                        "assemblies",
-                        s -> s.assemblies().all(),
-                        NewThing.ASSEMBLY,
-                        of -> List.of(
-                                of.text("name", 26, "name"),
-                                of.text("number", 14, "number"),
-                                of.text("revision", 8, "revision"))));
-        sheets.put(
+                s -> s.assemblies().all(),
+                NewThing.ASSEMBLY,
+                of -> List.of(
+                        of.text("name", 26, "name"),
+                        of.text("number", 14, "number"),
+                        of.text("revision", 8, "revision")));
+        put(
+                sheets,
                 "notes",
-                thing(
-                        "notes",
-                        s -> s.notes().all(),
-                        NewThing.NOTE,
-                        of -> List.of(of.text("about", 10, "about"), of.text("note", 70, "text"))));
+                s -> s.notes().all(),
+                NewThing.NOTE,
+                of -> List.of(of.text("about", 10, "about"), of.text("note", 70, "text")));
         return sheets;
     }
 
-    private <E extends Element> Sheet<E> thing(
+    private <E extends Element> void put(
+            Map<String, Sheet<?>> sheets,
             String key,
             Function<Harness, Collection<E>> all,
             NewThing kind,
@@ -362,6 +355,6 @@ final class ThingLists {
         List<Column<E>> shown = new ArrayList<>();
         shown.add(of.identity(kind.words(), words.get("identity.about"), 10));
         shown.addAll(columns.apply(of));
-        return new ThingSheet<>(words.get(key), all, shown, adds(kind));
+        sheets.put(key, new ThingSheet<>(words.get(key), all, shown, adds(kind)));
     }
 }
