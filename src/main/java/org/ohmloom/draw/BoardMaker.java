@@ -84,6 +84,11 @@ final class BoardMaker {
                                 .sum());
     }
 
+    /** The scale wires and bundles are shaded by, if they are. */
+    Optional<HeatScale> scale() {
+        return figures.scale();
+    }
+
     /** The key for a room of that width, mm, with the marks along runs or without. */
     List<Item> legend(double roomMm, boolean symbols) {
         return Legend.items(

@@ -1,10 +1,9 @@
 package org.ohmloom.draw;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.ohmloom.edit.board.Footprint;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Position;
@@ -13,16 +12,6 @@ import org.ohmloom.model.Position;
 final class BoardPositions {
 
     private BoardPositions() {}
-
-    static SortedMap<String, Position> of(Board board) {
-        SortedMap<String, Position> positions = new TreeMap<>();
-        for (Board.Placed placed : board.cards()) {
-            ids(board, placed)
-                    .forEach(id -> positions.put(id, position(placed.extent().centre())));
-        }
-        board.joints().forEach(joint -> positions.put(joint.id().value(), position(joint.at())));
-        return positions;
-    }
 
     /**
      * Where everything stands, for people who draw on the board.
@@ -35,8 +24,9 @@ final class BoardPositions {
                         each.id().value(), position(each.at()), rounded(each.topMm()), rounded(each.bottomMm())))
                 .toList();
         List<BoardPlaces.CardPlace> cards = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
         for (Board.Placed placed : board.cards()) {
-            List<String> ids = ids(board, placed);
+            List<String> ids = ids(placed.card(), seen.add(placed.card().element()));
             if (!ids.isEmpty()) {
                 Extent extent = placed.extent();
                 cards.add(new BoardPlaces.CardPlace(
@@ -48,37 +38,19 @@ final class BoardPositions {
         return new BoardPlaces(shift, joints, cards);
     }
 
-    static SortedMap<String, Position> moved(Board board, Set<String> ids, double dxMm, double dyMm) {
-        SortedMap<String, Position> positions = new TreeMap<>();
-        for (Board.Joint joint : board.joints()) {
-            if (ids.contains(joint.id().value())) {
-                positions.put(joint.id().value(), position(joint.at().plus(dxMm, dyMm)));
-            }
-        }
-        for (Board.Placed placed : board.cards()) {
-            List<String> sharing = ids(board, placed);
-            if (sharing.stream().anyMatch(ids::contains)) {
-                Position position = position(placed.extent().centre().plus(dxMm, dyMm));
-                sharing.forEach(id -> positions.put(id, position));
-            }
-        }
-        return positions;
-    }
-
-    /** Ids by which a card is placed: its connectors, and its component when this is the component's first card. */
-    private static List<String> ids(Board board, Board.Placed placed) {
+    /**
+     * Ids by which a card is placed: its connectors, and its component when this is the component's first card.
+     *
+     * @param first whether it is the first card of what it shows
+     */
+    private static List<String> ids(Card card, boolean first) {
         List<String> ids = new ArrayList<>();
-        if (placed.card().kind() == Card.Kind.CONTINUATION) {
+        if (card.kind() == Card.Kind.CONTINUATION) {
             return ids;
         }
-        placed.card().tabs().stream().filter(Tab::connector).map(Tab::element).forEach(ids::add);
-        boolean first = board.cards().stream()
-                .filter(each -> each.card().element().equals(placed.card().element()))
-                .findFirst()
-                .filter(placed::equals)
-                .isPresent();
+        card.tabs().stream().filter(Tab::connector).map(Tab::element).forEach(ids::add);
         if (first) {
-            ids.add(placed.card().element());
+            ids.add(card.element());
         }
         return ids;
     }

@@ -17,11 +17,6 @@ final class Figures {
     private final ShownUnits units;
     private final Optional<HeatScale> scale;
 
-    /** Numbers alone, no step of a scale. */
-    Figures(Harness harness, Optional<Analysis> analysis, Optional<StateId> state, SceneOptions.Numbers numbers) {
-        this(harness, analysis, state, new SceneOptions(numbers, false));
-    }
-
     Figures(Harness harness, Optional<Analysis> analysis, Optional<StateId> state, SceneOptions options) {
         this.readings = new Readings(harness, analysis, state, options.numbers());
         this.units = options.units();

@@ -3,9 +3,7 @@ package org.ohmloom.draw;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.StateId;
 import org.ohmloom.units.ShownUnits;
 
 /**
@@ -33,11 +31,6 @@ public record HeatScale(SceneOptions.Numbers numbers, List<Double> limits) {
     }
 
     /** The scale of what a layout is asked to show; empty without numbers, or where heat is not asked for. */
-    public static Optional<HeatScale> of(
-            Harness harness, Optional<Analysis> analysis, Optional<StateId> state, SceneOptions options) {
-        return of(harness, new Readings(harness, analysis, state, options.numbers()), options);
-    }
-
     static Optional<HeatScale> of(Harness harness, Readings readings, SceneOptions options) {
         if (!options.heat() || options.numbers() == SceneOptions.Numbers.NONE) {
             return Optional.empty();

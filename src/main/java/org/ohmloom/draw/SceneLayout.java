@@ -2,11 +2,8 @@ package org.ohmloom.draw;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.SortedMap;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Harness;
-import org.ohmloom.model.Position;
 import org.ohmloom.model.StateId;
 
 /**
@@ -53,7 +50,7 @@ public final class SceneLayout {
     }
 
     /**
-     * The layout view of a harness together with the places on the board behind it.
+     * The layout view of a harness together with the places on the board behind it and the scale it is shaded by.
      *
      * @param aspectRatio width over height to aim at, more than 0
      */
@@ -65,39 +62,13 @@ public final class SceneLayout {
             double aspectRatio) {
         if (Circuit.suitsScreen(harness)) {
             Figures figures = new Figures(harness, analysis, state, options);
-            return new LaidOut(new Circuit(harness, figures, lettering).scene(), Optional.empty());
+            return new LaidOut(new Circuit(harness, figures, lettering).scene(), Optional.empty(), figures.scale());
         }
         BoardMaker maker = new BoardMaker(harness, analysis, state, options, lettering, Optional.empty());
         Board board = maker.board(maker.stations().breakouts(), aspectRatio, harness.layout(), Elsewhere.SCREEN);
         List<Item> items = maker.items(board);
         Scene scene =
                 Montage.scene(items, maker.stations().unplaced(), roomMm -> maker.legend(roomMm, false), lettering);
-        return new LaidOut(scene, Optional.of(BoardPositions.places(board, Montage.shift(items))));
-    }
-
-    /**
-     * Where each breakout, and the middle of each card, lies on the board now, by id of element: its own position where
-     * the harness has one. Moving an element by some millimetres in the scene changes its position by as much.
-     */
-    public SortedMap<String, Position> positions(Harness harness) {
-        return BoardPositions.of(board(harness));
-    }
-
-    /**
-     * The positions that change when elements are dragged on the board; to be laid into the harness as one edit. A
-     * breakout takes along what hangs there and has no position of its own.
-     *
-     * @param ids  ids of breakouts, components, connectors, splices or ground points; others do not move
-     * @param dxMm to the right, mm
-     * @param dyMm downwards, mm
-     */
-    public SortedMap<String, Position> moved(Harness harness, Set<String> ids, double dxMm, double dyMm) {
-        return BoardPositions.moved(board(harness), ids, dxMm, dyMm);
-    }
-
-    private Board board(Harness harness) {
-        BoardMaker maker = new BoardMaker(
-                harness, Optional.empty(), Optional.empty(), SceneOptions.PLAIN, lettering, Optional.empty());
-        return maker.board(maker.stations().breakouts(), SCREEN_ASPECT_RATIO, harness.layout(), Elsewhere.SCREEN);
+        return new LaidOut(scene, Optional.of(BoardPositions.places(board, Montage.shift(items))), maker.scale());
     }
 }

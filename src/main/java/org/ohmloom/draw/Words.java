@@ -19,6 +19,7 @@ import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.Switch;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.units.ShownUnits;
 
 /** What things are called on drawings, in plain trade language. */
 public final class Words {
@@ -92,7 +93,7 @@ public final class Words {
 
     /** A conductor size as people write it: "2.5 mm²", "14 AWG". */
     public static String size(Gauge gauge) {
-        return gauge.text().replace("mm2", "mm²");
+        return ShownUnits.USUAL.name(gauge);
     }
 
     /** A count with its noun: "1 wire", "3 wires". */

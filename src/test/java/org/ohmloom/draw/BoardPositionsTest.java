@@ -3,11 +3,13 @@ package org.ohmloom.draw;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.edit.board.Arrangement;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
 
@@ -23,11 +25,30 @@ class BoardPositionsTest {
         return ExamplesDrawTest.example(name).withLayout(new TreeMap<>());
     }
 
+    private static BoardPlaces places(Harness harness) {
+        return LAYOUT.layOut(
+                        harness,
+                        Optional.empty(),
+                        Optional.empty(),
+                        SceneOptions.PLAIN,
+                        SceneLayout.SCREEN_ASPECT_RATIO)
+                .board()
+                .orElseThrow();
+    }
+
+    private static SortedMap<String, Position> positions(Harness harness) {
+        return places(harness).positions();
+    }
+
+    private static SortedMap<String, Position> moved(Harness harness, String id) {
+        return new Arrangement(places(harness).moving(java.util.Set.of(id))).moved(5, 2);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"teaching", "rescue-pickup", "workboat", "faults", "star-ground"})
     void keepingThePositionsThatAnAutomaticLayoutGivesChangesNothing(String name) {
         Harness harness = free(name);
-        SortedMap<String, Position> positions = LAYOUT.positions(harness);
+        SortedMap<String, Position> positions = positions(harness);
         Scene before = ExamplesDrawTest.board(harness, SceneOptions.PLAIN);
         Scene after = ExamplesDrawTest.board(harness.withLayout(positions), SceneOptions.PLAIN);
         assertEquals(before.elements().size(), after.elements().size());
@@ -44,11 +65,11 @@ class BoardPositionsTest {
     void aBreakoutThatIsMovedTakesWhatHangsThereAlong() {
         // B14 with its two switches goes 30 mm up; the battery stays.
         Harness harness = free("star-ground");
-        SortedMap<String, Position> positions = LAYOUT.positions(harness);
+        SortedMap<String, Position> positions = positions(harness);
         Position from = positions.get("B14");
         Position to = new Position(from.xMm(), from.yMm() - 30);
         Harness moved = harness.withLayout(new TreeMap<>(java.util.Map.of("B14", to)));
-        SortedMap<String, Position> after = LAYOUT.positions(moved);
+        SortedMap<String, Position> after = positions(moved);
         assertEquals(positions.get("S1").yMm() - 30, after.get("S1").yMm(), TENTH_MM);
         assertEquals(positions.get("S2").yMm() - 30, after.get("S2").yMm(), TENTH_MM);
         assertEquals(positions.get("BT1"), after.get("BT1"));
@@ -58,7 +79,7 @@ class BoardPositionsTest {
     void aBreakoutWithoutWiresIsADotThatCanBeTakenHoldOf() {
         Harness harness = ExamplesDrawTest.example("teaching")
                 .with(new org.ohmloom.model.Breakout(
-                        new org.ohmloom.model.BreakoutId("B99"), "Spare", java.util.Optional.empty()));
+                        new org.ohmloom.model.BreakoutId("B99"), "Spare", Optional.empty()));
         Scene scene = ExamplesDrawTest.board(harness, new SceneOptions(SceneOptions.Numbers.NONE, true));
         assertTrue(scene.itemsOf("B99").stream().anyMatch(item -> item.mark() instanceof Disc));
         assertTrue(scene.itemsOf("B1").stream().noneMatch(item -> item.mark() instanceof Disc));
@@ -67,7 +88,7 @@ class BoardPositionsTest {
     @Test
     void twoCardsPutOnTheSamePlaceAreDrawnApart() {
         Harness harness = free("star-ground");
-        Position place = LAYOUT.positions(harness).get("F2");
+        Position place = positions(harness).get("F2");
         TreeMap<String, Position> same = new TreeMap<>();
         same.put("F2", place);
         same.put("F3", place);
@@ -82,9 +103,9 @@ class BoardPositionsTest {
     void draggingACardByItsConnectorOrByItsComponentIsTheSame() {
         // X20 sits on WL1: both names move the one card by 5 mm and 2 mm.
         Harness harness = free("rescue-pickup");
-        Position from = LAYOUT.positions(harness).get("X20");
-        SortedMap<String, Position> byConnector = LAYOUT.moved(harness, java.util.Set.of("X20"), 5, 2);
-        assertEquals(byConnector, LAYOUT.moved(harness, java.util.Set.of("WL1"), 5, 2));
+        Position from = positions(harness).get("X20");
+        SortedMap<String, Position> byConnector = moved(harness, "X20");
+        assertEquals(byConnector, moved(harness, "WL1"));
         assertEquals(java.util.Set.of("X20", "WL1"), byConnector.keySet());
         assertEquals(from.xMm() + 5, byConnector.get("WL1").xMm(), TENTH_MM);
         assertEquals(from.yMm() + 2, byConnector.get("X20").yMm(), TENTH_MM);

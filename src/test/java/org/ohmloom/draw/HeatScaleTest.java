@@ -107,13 +107,9 @@ class HeatScaleTest {
     @Test
     void everyWireIsDrawnInTheStepOfItsNumberAndHotterOnesAreWider() {
         Analysis analysis = AnalysedExamples.of("star-ground");
-        Scene scene = shaded("star-ground", SceneOptions.Numbers.CURRENT);
-        HeatScale scale = HeatScale.of(
-                        analysis.harness(),
-                        Optional.of(analysis),
-                        Optional.empty(),
-                        new SceneOptions(SceneOptions.Numbers.CURRENT, true, true))
-                .orElseThrow();
+        LaidOut shaded = laidOut(analysis, new SceneOptions(SceneOptions.Numbers.CURRENT, true, true));
+        Scene scene = shaded.scene();
+        HeatScale scale = shaded.scale().orElseThrow();
         double coolestMm = 0;
         double hottestMm = 0;
         for (WireId wire : analysis.harness().wires().ids()) {
@@ -170,20 +166,23 @@ class HeatScaleTest {
         for (SceneOptions options : List.of(
                 new SceneOptions(SceneOptions.Numbers.CURRENT, true, false),
                 new SceneOptions(SceneOptions.Numbers.NONE, true, true))) {
-            assertEquals(
-                    Optional.empty(),
-                    HeatScale.of(analysis.harness(), Optional.of(analysis), Optional.empty(), options));
+            assertEquals(Optional.empty(), laidOut(analysis, options).scale());
         }
     }
 
     private static Scene shaded(String example, SceneOptions.Numbers numbers) {
-        Analysis analysis = AnalysedExamples.of(example);
+        return laidOut(AnalysedExamples.of(example), new SceneOptions(numbers, true, true))
+                .scene();
+    }
+
+    private static LaidOut laidOut(Analysis analysis, SceneOptions options) {
         return new SceneLayout(Drawn.FONTS)
-                .layoutBoard(
+                .layOut(
                         analysis.harness(),
                         Optional.of(analysis),
                         Optional.empty(),
-                        new SceneOptions(numbers, true, true));
+                        options,
+                        SceneLayout.SCREEN_ASPECT_RATIO);
     }
 
     private static List<Line> lines(Scene scene, String id) {

@@ -10,10 +10,8 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.BoardPlaces;
-import org.ohmloom.draw.HeatScale;
 import org.ohmloom.draw.LaidOut;
 import org.ohmloom.draw.Point;
-import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.ShownUnits;
@@ -33,31 +31,13 @@ public final class LayoutPane extends JPanel {
     private final transient Desk desk;
     private final LayoutCanvas canvas;
     private final HeatLegend legend;
-    private final transient LatestWins<SceneQuestion, Drawn> layouts;
+    private final transient LatestWins<SceneQuestion, LaidOut> layouts;
     private transient @Nullable Document shown;
     private transient @Nullable Document measuredFor;
     private double measured = USUAL_ASPECT_RATIO;
     private boolean picking;
     private transient Optional<LaidOut> laidOut = Optional.empty();
     private transient @Nullable Harness laidOutFor;
-
-    /**
-     * A layout with the scale it is shaded by.
-     *
-     * @param scale empty where it is not shaded
-     */
-    private record Drawn(LaidOut laidOut, Optional<HeatScale> scale) {
-
-        static Drawn of(SceneQuestion question, Function<SceneQuestion, LaidOut> layout) {
-            return new Drawn(
-                    layout.apply(question),
-                    HeatScale.of(
-                            question.harness(),
-                            question.analysis(),
-                            question.view().state(),
-                            question.view().options()));
-        }
-    }
 
     /**
      * A pane.
@@ -71,7 +51,7 @@ public final class LayoutPane extends JPanel {
         this.canvas = new LayoutCanvas("Layout", "The harness on its board", painter, this::pick);
         this.layouts = new LatestWins<>(
                 "layout",
-                (question, cancel, soFar) -> Drawn.of(question, layout),
+                (question, cancel, soFar) -> inUnits(layout.apply(question), question),
                 Duration.ZERO,
                 eventThread,
                 this::receive);
@@ -154,31 +134,33 @@ public final class LayoutPane extends JPanel {
         return measured;
     }
 
-    private void receive(LatestWins.Outcome<SceneQuestion, Drawn> outcome) {
+    private void receive(LatestWins.Outcome<SceneQuestion, LaidOut> outcome) {
         Document now = desk.document().orElse(null);
         boolean anew = now != shown;
         shown = now;
         String reason = outcome.failure()
                 .map(failure -> "The layout cannot be drawn: " + failure.getMessage())
                 .orElse("");
-        legend.show(outcome.question(), outcome.answer().flatMap(Drawn::scale));
         Optional<LaidOut> before = laidOut;
-        laidOut = outcome.answer().map(Drawn::laidOut);
+        laidOut = outcome.answer();
+        legend.show(outcome.question(), laidOut.flatMap(LaidOut::scale));
         laidOutFor = outcome.question().harness();
         if (!anew) {
             before.flatMap(LaidOut::board)
                     .ifPresent(old -> board().ifPresent(newer -> follow(old.shift(), newer.shift())));
         }
-        ShownUnits units = outcome.question().view().options().units();
-        canvas.show(laidOut.map(LaidOut::scene).map(scene -> in(units, scene)), reason, anew);
+        canvas.show(laidOut.map(LaidOut::scene), reason, anew);
     }
 
     private void follow(Point old, Point now) {
         canvas.follow(now.xMm() - old.xMm(), now.yMm() - old.yMm());
     }
 
-    /** A scene with what is left in it of other units written as a person reads it. */
-    private static Scene in(ShownUnits units, Scene scene) {
-        return units.equals(ShownUnits.USUAL) ? scene : scene.saying(units::label);
+    /** A layout with what is left in it of other units written as a person reads it. */
+    private static LaidOut inUnits(LaidOut layout, SceneQuestion question) {
+        ShownUnits units = question.view().options().units();
+        return units.equals(ShownUnits.USUAL)
+                ? layout
+                : layout.showing(layout.scene().saying(units::label));
     }
 }
