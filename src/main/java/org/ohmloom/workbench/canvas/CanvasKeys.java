@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.canvas;
 
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import javax.swing.JComponent;
@@ -36,12 +35,7 @@ final class CanvasKeys {
         bind(canvas, KeyEvent.VK_PAGE_DOWN, "next-thing", () -> step(canvas, picking, 1));
         bind(canvas, KeyEvent.VK_PAGE_UP, "previous-thing", () -> step(canvas, picking, -1));
         bind(canvas, KeyEvent.VK_CONTEXT_MENU, "menu", canvas::showMenu);
-        Keys.bind(
-                canvas,
-                JComponent.WHEN_FOCUSED,
-                KeyStroke.getKeyStroke(KeyEvent.VK_F10, InputEvent.SHIFT_DOWN_MASK),
-                "menu-too",
-                canvas::showMenu);
+        Keys.bind(canvas, JComponent.WHEN_FOCUSED, Keys.shift(KeyEvent.VK_F10), "menu-too", canvas::showMenu);
         bind(canvas, KeyEvent.VK_SPACE, "space", () -> mouse.hold(true));
         Keys.bind(
                 canvas,

@@ -12,9 +12,8 @@ import org.ohmloom.workbench.widget.Keys;
  * @param scene  the point of the scene there
  * @param adding whether Shift or the menu key is held
  * @param free   whether the menu key is held
- * @param clicks how often the button was pressed in a row
  */
-public record Pointed(int xPx, int yPx, Point scene, boolean adding, boolean free, int clicks) {
+public record Pointed(int xPx, int yPx, Point scene, boolean adding, boolean free) {
 
     private static final int STILL_A_CLICK = 4;
 
@@ -25,8 +24,7 @@ public record Pointed(int xPx, int yPx, Point scene, boolean adding, boolean fre
                 event.getY(),
                 canvas.transform().toScene(event.getX(), event.getY()),
                 menu || event.isShiftDown(),
-                menu,
-                event.getClickCount());
+                menu);
     }
 
     /** Whether it is far enough from where the button went down to mean a drag. */
