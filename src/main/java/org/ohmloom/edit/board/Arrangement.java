@@ -135,7 +135,7 @@ public final class Arrangement {
     }
 
     /** Positions are kept to a tenth of a millimetre, as those a person drags to. */
-    private static Position rounded(Position at) {
+    public static Position rounded(Position at) {
         return new Position(Math.round(at.xMm() * 10) / 10.0 + 0.0, Math.round(at.yMm() * 10) / 10.0 + 0.0);
     }
 }

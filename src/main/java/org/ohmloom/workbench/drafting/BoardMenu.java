@@ -13,8 +13,6 @@ import org.ohmloom.model.Breakout;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Wire;
-import org.ohmloom.model.Zone;
-import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.command.Command;
 
 /** The menu of the right button on the layout: what fits what is selected, or the board where nothing lies. */
@@ -110,27 +108,14 @@ final class BoardMenu {
     }
 
     private Optional<JMenu> zones() {
-        List<String> ids = box.easel().harness().stream()
-                .flatMap(harness -> box.easel().selected().stream()
-                        .filter(id ->
-                                harness.element(id).filter(ZoneTool::canLie).isPresent()))
+        List<String> ids = box.easel().selected().stream()
+                .filter(id -> box.easel().is(id, ZoneTool::canLie))
                 .toList();
         if (ids.isEmpty()) {
             return Optional.empty();
         }
         JMenu menu = new JMenu(box.easel().words().get("menu.zone"));
-        List<ZoneTool.ZoneChoice> choices = new ArrayList<>();
-        for (Zone zone : box.easel().harness().map(now -> now.zones().all()).orElse(List.of())) {
-            choices.add(new ZoneTool.ZoneChoice(
-                    Optional.of(zone.id()),
-                    false,
-                    box.easel().words().get("zone.choice", zone.name(), Formats.celsius(zone.ambientCelsius()))));
-        }
-        choices.add(new ZoneTool.ZoneChoice(
-                Optional.empty(), false, box.easel().words().get("zone.none")));
-        choices.add(new ZoneTool.ZoneChoice(
-                Optional.empty(), true, box.easel().words().get("zone.new")));
-        for (ZoneTool.ZoneChoice choice : choices) {
+        for (ZoneTool.ZoneChoice choice : ZoneTool.choices(box.easel())) {
             JMenuItem item = new JMenuItem(choice.text());
             item.addActionListener(event ->
                     box.easel().harness().ifPresent(harness -> box.easel().apply(ZoneTool.edit(harness, ids, choice))));

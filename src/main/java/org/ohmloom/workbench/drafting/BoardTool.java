@@ -22,9 +22,7 @@ import org.ohmloom.workbench.widget.Tone;
  */
 abstract class BoardTool implements DrawingTool {
 
-    private static final double LEVEL_PX = 5;
     private static final double REACH_PX = 6;
-    private static final int FAR = 5;
 
     private final Easel easel;
     private Optional<Grid.Snap> snap = Optional.empty();
@@ -76,7 +74,7 @@ abstract class BoardTool implements DrawingTool {
                 .flatMap(places -> places.joints().stream())
                 .map(each -> each.at())
                 .toList();
-        snap = Optional.of(easel.grid().snap(raw, others, easel.reachMm(LEVEL_PX), at.free()));
+        snap = Optional.of(easel.grid().snap(raw, others, easel.reachMm(Grid.LEVEL_PX), at.free()));
         easel.canvas().repaint();
         return new Aim(snap.get().at(), at.scene());
     }
@@ -123,7 +121,7 @@ abstract class BoardTool implements DrawingTool {
     @Override
     public boolean arrow(int right, int down, boolean far) {
         Position from = snap.map(Grid.Snap::at).orElseGet(this::start);
-        double step = easel.grid().stepMm() * (far ? FAR : 1);
+        double step = easel.grid().stepMm(far);
         pointAt(new Position(from.xMm() + right * step, from.yMm() + down * step));
         return true;
     }
@@ -143,7 +141,7 @@ abstract class BoardTool implements DrawingTool {
     }
 
     private void pointAt(Position at) {
-        snap = Optional.of(easel.grid().snap(at, List.of(), 0, false));
+        snap = Optional.of(Grid.Snap.at(easel.grid().crossing(at)));
         easel.canvas().reveal(easel.toScene(snap.get().at()));
         easel.canvas().repaint();
     }
@@ -172,8 +170,7 @@ abstract class BoardTool implements DrawingTool {
             }
         }
         Point next = all.get(Math.floorMod(at < 0 && by < 0 ? by : at + by, all.size()));
-        snap = Optional.of(
-                new Grid.Snap(easel.toBoard(next), java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty()));
+        snap = Optional.of(Grid.Snap.at(easel.toBoard(next)));
         easel.canvas().reveal(next);
         easel.canvas().repaint();
         return true;

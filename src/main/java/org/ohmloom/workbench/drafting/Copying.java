@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.drafting;
 
-import java.awt.Point;
 import java.awt.datatransfer.Clipboard;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
@@ -13,12 +12,13 @@ import java.util.TreeMap;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import org.ohmloom.draw.BoardPlaces;
+import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Point;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.TakeOut;
 import org.ohmloom.edit.board.Clip;
 import org.ohmloom.edit.board.Drawn;
 import org.ohmloom.edit.board.PasteClip;
-import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
@@ -56,33 +56,36 @@ final class Copying {
 
     /** Puts a copy of what is selected on the clipboard. */
     void copy() {
-        clip().ifPresentOrElse(
-                        clip -> {
-                            int count = easel.selected().size();
-                            pastes = 0;
-                            worker.execute(() -> {
-                                String text = HarnessText.write(clip);
-                                eventThread.execute(() -> {
-                                    clipboard.get().setContents(new StringSelection(text), null);
-                                    easel.say("copied", String.valueOf(count));
-                                });
-                            });
-                        },
-                        () -> easel.wrong(easel.words().get("copy.nothing")));
+        clip().ifPresentOrElse(this::keep, this::refuse);
     }
 
     /** Copies what is selected and takes it out. */
     void cut() {
-        if (clip().isPresent()) {
-            copy();
-            List<ElementId> ids = selected();
-            TakeOut out = new TakeOut(ids);
-            String what =
-                    ids.size() == 1 ? ids.get(0).value() : easel.words().get("things", String.valueOf(ids.size()));
-            easel.apply(new Compound(easel.words().get("cut", what), List.of(out)));
-        } else {
-            easel.wrong(easel.words().get("copy.nothing"));
-        }
+        clip().ifPresentOrElse(
+                        clip -> {
+                            keep(clip);
+                            List<ElementId> ids = easel.chosen();
+                            String what = easel.called(
+                                    ids.stream().map(ElementId::value).toList());
+                            easel.apply(new Compound(easel.words().get("cut", what), List.of(new TakeOut(ids))));
+                        },
+                        this::refuse);
+    }
+
+    private void keep(Harness clip) {
+        int count = easel.selected().size();
+        pastes = 0;
+        worker.execute(() -> {
+            String text = HarnessText.write(clip);
+            eventThread.execute(() -> {
+                clipboard.get().setContents(new StringSelection(text), null);
+                easel.say("copied", String.valueOf(count));
+            });
+        });
+    }
+
+    private void refuse() {
+        easel.wrong(easel.words().get("copy.nothing"));
     }
 
     /** Lays what is on the clipboard on the board: at the pointer while that is there, otherwise beside the original. */
@@ -94,7 +97,7 @@ final class Copying {
             easel.wrong(easel.words().get("paste.nothing"));
             return;
         }
-        Point pointer = easel.canvas().getMousePosition();
+        java.awt.Point pointer = easel.canvas().getMousePosition();
         worker.execute(() -> {
             try {
                 Harness clip = HarnessText.read(text, Path.of("clipboard"));
@@ -112,18 +115,17 @@ final class Copying {
                             double away = STEPS_AWAY * easel.grid().pitchMm();
                             lay(clip, away, away);
                         },
-                        () -> easel.wrong(easel.words().get("copy.nothing")));
+                        this::refuse);
     }
 
-    private void paste(Harness clip, Optional<Point> pointer) {
+    private void paste(Harness clip, Optional<java.awt.Point> pointer) {
         pastes++;
-        Optional<Position> centre = centre(clip);
+        Optional<Point> centre = centre(clip);
         if (pointer.isPresent() && centre.isPresent() && easel.places().isPresent()) {
-            org.ohmloom.draw.Point there = easel.canvas()
+            Point there = easel.canvas()
                     .transform()
                     .toScene(pointer.get().getX(), pointer.get().getY());
-            Position to =
-                    easel.grid().snap(easel.toBoard(there), List.of(), 0, false).at();
+            Position to = easel.grid().crossing(easel.toBoard(there));
             lay(clip, to.xMm() - centre.get().xMm(), to.yMm() - centre.get().yMm());
         } else {
             double away = STEPS_AWAY * easel.grid().pitchMm() * pastes;
@@ -143,21 +145,13 @@ final class Copying {
     }
 
     /** The middle of where a clip was copied from. */
-    private static Optional<Position> centre(Harness clip) {
-        if (clip.layout().isEmpty()) {
-            return Optional.empty();
-        }
-        double left = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        double top = Double.POSITIVE_INFINITY;
-        double bottom = Double.NEGATIVE_INFINITY;
-        for (Position at : clip.layout().values()) {
-            left = Math.min(left, at.xMm());
-            right = Math.max(right, at.xMm());
-            top = Math.min(top, at.yMm());
-            bottom = Math.max(bottom, at.yMm());
-        }
-        return Optional.of(new Position((left + right) / 2, (top + bottom) / 2));
+    private static Optional<Point> centre(Harness clip) {
+        List<Point> places = clip.layout().values().stream()
+                .map(at -> new Point(at.xMm(), at.yMm()))
+                .toList();
+        return places.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Extent.around(places).centre());
     }
 
     private Optional<Harness> clip() {
@@ -166,12 +160,5 @@ final class Copying {
                         harness,
                         easel.selected(),
                         easel.places().map(BoardPlaces::positions).orElse(new TreeMap<>())));
-    }
-
-    private List<ElementId> selected() {
-        return easel.harness().stream()
-                .flatMap(harness -> easel.selected().stream().flatMap(id -> harness.element(id).stream()))
-                .map(Element::id)
-                .toList();
     }
 }

@@ -4,6 +4,7 @@ import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import org.ohmloom.workbench.command.Command;
@@ -15,19 +16,18 @@ import org.ohmloom.workbench.words.Words;
 public final class DrawingCommands {
 
     /** The letter of each tool: alone on the layout, with Ctrl and Shift anywhere. */
-    private static final Map<String, Integer> LETTERS = Map.of(
-            "select", KeyEvent.VK_A,
-            "lasso", KeyEvent.VK_L,
-            "component", KeyEvent.VK_C,
-            "connector", KeyEvent.VK_X,
-            "breakout", KeyEvent.VK_B,
-            "ground", KeyEvent.VK_G,
-            "segment", KeyEvent.VK_E,
-            "wire", KeyEvent.VK_I,
-            "splice", KeyEvent.VK_J,
-            "zone", KeyEvent.VK_O);
-
-    private static final int HANG = KeyEvent.VK_H;
+    private static final Map<String, Integer> LETTERS = Map.ofEntries(
+            Map.entry("select", KeyEvent.VK_A),
+            Map.entry("lasso", KeyEvent.VK_L),
+            Map.entry("component", KeyEvent.VK_C),
+            Map.entry("connector", KeyEvent.VK_X),
+            Map.entry("breakout", KeyEvent.VK_B),
+            Map.entry("ground", KeyEvent.VK_G),
+            Map.entry("segment", KeyEvent.VK_E),
+            Map.entry("wire", KeyEvent.VK_I),
+            Map.entry("splice", KeyEvent.VK_J),
+            Map.entry("zone", KeyEvent.VK_O),
+            Map.entry("hang", KeyEvent.VK_H));
 
     private DrawingCommands() {}
 
@@ -35,7 +35,7 @@ public final class DrawingCommands {
     public static List<Command> of(Toolbox box) {
         List<Command> all = new ArrayList<>();
         for (String key : box.keys()) {
-            int letter = LETTERS.getOrDefault(key, HANG);
+            int letter = Objects.requireNonNull(LETTERS.get(key), key);
             all.add(new TakeTool(box, key).withKeys(Keys.menuShift(letter)));
             onLayout(box, Keys.plain(letter), "tool-" + key, () -> box.take(key));
         }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.BoardPlaces;
@@ -22,6 +23,7 @@ import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.board.Drawn;
 import org.ohmloom.edit.board.Pinned;
 import org.ohmloom.model.Element;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
 import org.ohmloom.workbench.canvas.LayoutCanvas;
@@ -79,6 +81,24 @@ final class Easel {
 
     List<String> selected() {
         return desk.selection().ids();
+    }
+
+    /** The ids of what is selected of the harness. */
+    List<ElementId> chosen() {
+        return harness().stream()
+                .flatMap(harness -> selected().stream().flatMap(id -> harness.element(id).stream()))
+                .<ElementId>map(Element::id)
+                .toList();
+    }
+
+    /** Whether an id is that of something of a kind. */
+    boolean is(String id, Predicate<Element> kind) {
+        return harness().flatMap(harness -> harness.element(id)).filter(kind).isPresent();
+    }
+
+    /** One thing by its id, several by their count. */
+    String called(List<String> ids) {
+        return ids.size() == 1 ? ids.get(0) : words.get("things", String.valueOf(ids.size()));
     }
 
     Grid grid() {
@@ -153,10 +173,7 @@ final class Easel {
         canvas().scene().ifPresent(scene -> scene.items()
                 .forEach(item -> item.element().ifPresent(id -> first.putIfAbsent(id, item.mark()))));
         return first.entrySet().stream()
-                .filter(each -> harness()
-                        .flatMap(now -> now.element(each.getKey()))
-                        .filter(kind)
-                        .isPresent())
+                .filter(each -> is(each.getKey(), kind))
                 .map(Map.Entry::getValue)
                 .toList();
     }
@@ -165,6 +182,17 @@ final class Easel {
     List<String> under(Point at) {
         Point2D pixel = canvas().transform().toScreen(at);
         return canvas().under((int) Math.round(pixel.getX()), (int) Math.round(pixel.getY()));
+    }
+
+    /** What of some kind lies at a point of the scene, topmost first. */
+    List<String> under(Point at, Predicate<Element> kind) {
+        return under(at).stream().filter(id -> is(id, kind)).toList();
+    }
+
+    /** Lets one of several choices be taken beside a point of the scene. */
+    <T> void choose(Point at, String title, List<T> choices, int first, Consumer<T> chosen) {
+        Point2D pixel = canvas().transform().toScreen(at);
+        PickList.show(canvas(), (int) pixel.getX(), (int) pixel.getY(), title, choices, first, chosen);
     }
 
     /** Marks a breakout that is meant. */

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import org.ohmloom.edit.board.Arrangement;
 import org.ohmloom.model.Position;
 
 /**
@@ -17,6 +18,12 @@ record Grid(boolean on, double pitchMm) {
     /** Distances of the lines to choose from, mm. */
     static final List<Double> PITCHES_MM = List.of(1.0, 2.5, 5.0, 10.0, 20.0);
 
+    /** Steps of the grid that are one with Shift held. */
+    private static final int FAR = 5;
+
+    /** How near another thing must be level with a place to draw it, px. */
+    static final double LEVEL_PX = 5;
+
     /** To begin with. */
     static final Grid USUAL = new Grid(true, 5);
 
@@ -27,7 +34,13 @@ record Grid(boolean on, double pitchMm) {
      * @param guideX where it is level with another thing, board mm to the right
      * @param guideY the same downwards
      */
-    record Snap(Position at, OptionalDouble guideX, OptionalDouble guideY) {}
+    record Snap(Position at, OptionalDouble guideX, OptionalDouble guideY) {
+
+        /** A place that is level with nothing. */
+        static Snap at(Position at) {
+            return new Snap(at, OptionalDouble.empty(), OptionalDouble.empty());
+        }
+    }
 
     Grid switched() {
         return new Grid(!on, pitchMm);
@@ -42,21 +55,26 @@ record Grid(boolean on, double pitchMm) {
      */
     Snap snap(Position at, Collection<Position> others, double reachMm, boolean free) {
         if (free || !on) {
-            return new Snap(
-                    new Position(tenth(at.xMm()), tenth(at.yMm())), OptionalDouble.empty(), OptionalDouble.empty());
+            return Snap.at(Arrangement.rounded(at));
         }
         OptionalDouble x = level(at, others, reachMm, Position::xMm);
         OptionalDouble y = level(at, others, reachMm, Position::yMm);
-        return new Snap(new Position(x.orElse(crossing(at.xMm())), y.orElse(crossing(at.yMm()))), x, y);
+        Position crossing = crossing(at);
+        return new Snap(new Position(x.orElse(crossing.xMm()), y.orElse(crossing.yMm())), x, y);
     }
 
-    /** How far one press of an arrow key moves, mm. */
-    double stepMm() {
-        return on ? pitchMm : 1;
+    /** A place after it was drawn to the grid alone. */
+    Position crossing(Position at) {
+        return on ? Arrangement.snapped(at, pitchMm) : Arrangement.rounded(at);
     }
 
-    private double crossing(double mm) {
-        return tenth(pitchMm * Math.round(mm / pitchMm));
+    /**
+     * How far one press of an arrow key moves, mm.
+     *
+     * @param far whether Shift is held
+     */
+    double stepMm(boolean far) {
+        return (on ? pitchMm : 1) * (far ? FAR : 1);
     }
 
     private static OptionalDouble level(
@@ -71,9 +89,5 @@ record Grid(boolean on, double pitchMm) {
             }
         }
         return Double.isNaN(best) ? OptionalDouble.empty() : OptionalDouble.of(best);
-    }
-
-    private static double tenth(double mm) {
-        return Math.round(mm * 10) / 10.0 + 0.0;
     }
 }

@@ -54,7 +54,7 @@ final class HangTool extends BoardTool {
     void put(Aim at) {
         easel().harness().ifPresent(harness -> {
             Set<String> ids = new LinkedHashSet<>(easel().selected());
-            ids.removeIf(id -> harness.element(id).filter(HangTool::hangs).isEmpty());
+            ids.removeIf(id -> !easel().is(id, HangTool::hangs));
             if (ids.isEmpty()) {
                 easel().wrong(easel().words().get("hang.nothing"));
                 return;

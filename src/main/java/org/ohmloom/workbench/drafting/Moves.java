@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.drafting;
 
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +48,7 @@ record Moves(String lead, List<Footprint> things) {
     }
 
     /** Where the others stand that it can be drawn level with. */
-    Collection<Position> others(BoardPlaces places) {
+    List<Position> others(BoardPlaces places) {
         Set<String> own = ids();
         return places.positions().entrySet().stream()
                 .filter(each -> !own.contains(each.getKey()))

@@ -27,9 +27,7 @@ import org.ohmloom.workbench.widget.Tone;
  */
 final class SelectTool implements DrawingTool {
 
-    private static final double LEVEL_PX = 5;
     private static final double HANG_PX = 8;
-    private static final int FAR = 5;
 
     private final Easel easel;
     private final boolean lasso;
@@ -53,6 +51,7 @@ final class SelectTool implements DrawingTool {
         private final Moves moves;
         private final MovePreview preview;
         private final List<Position> others;
+        private final Position from;
         private Grid.Snap snap;
 
         Drag(Easel easel, BoardPlaces places, Moves moves) {
@@ -60,16 +59,17 @@ final class SelectTool implements DrawingTool {
             this.moves = moves;
             this.preview =
                     new MovePreview(easel, places, moves, easel.canvas().scene().orElseThrow());
-            this.others = List.copyOf(moves.others(places));
-            this.snap = new Grid.Snap(moves.at(), java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty());
+            this.others = moves.others(places);
+            this.from = moves.at();
+            this.snap = Grid.Snap.at(from);
         }
 
         double dxMm() {
-            return snap.at().xMm() - moves.at().xMm();
+            return snap.at().xMm() - from.xMm();
         }
 
         double dyMm() {
-            return snap.at().yMm() - moves.at().yMm();
+            return snap.at().yMm() - from.yMm();
         }
     }
 
@@ -161,29 +161,22 @@ final class SelectTool implements DrawingTool {
     }
 
     private boolean hangs(String id) {
-        return easel.harness()
-                .flatMap(harness -> harness.element(id))
-                .filter(HangTool::hangs)
-                .isPresent();
+        return easel.is(id, HangTool::hangs);
     }
 
     private void hang(Carried things) {
-        Aim aim = new Aim(
-                easel.grid()
-                        .snap(easel.toBoard(things.at()), List.of(), 0, false)
-                        .at(),
-                things.at());
+        Aim aim = new Aim(easel.grid().crossing(easel.toBoard(things.at())), things.at());
         easel.harness()
                 .ifPresent(harness -> easel.apply(
                         HangTool.edit(harness, things.ids(), easel.breakoutAt(aim, easel.reachMm(HANG_PX)), aim)));
     }
 
     private void move(Drag each, Pointed start, Pointed at) {
-        Position from = each.moves.at();
+        Position from = each.from;
         Position raw = new Position(
                 from.xMm() + at.scene().xMm() - start.scene().xMm(),
                 from.yMm() + at.scene().yMm() - start.scene().yMm());
-        each.snap = easel.grid().snap(raw, each.others, easel.reachMm(LEVEL_PX), at.free());
+        each.snap = easel.grid().snap(raw, each.others, easel.reachMm(Grid.LEVEL_PX), at.free());
         easel.say(
                 "hint.moving",
                 each.moves.lead(),
@@ -235,7 +228,7 @@ final class SelectTool implements DrawingTool {
     public boolean arrow(int right, int down, boolean far) {
         Optional<Moves> moves = easel.places().flatMap(places -> Moves.of(places, easel.selected()));
         moves.ifPresent(each -> {
-            double step = easel.grid().stepMm() * (far ? FAR : 1);
+            double step = easel.grid().stepMm(far);
             easel.apply(each.nudge(easel.words(), right * step, down * step));
         });
         return moves.isPresent();

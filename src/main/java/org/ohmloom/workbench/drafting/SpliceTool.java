@@ -1,7 +1,6 @@
 package org.ohmloom.workbench.drafting;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.analysis.Analysis;
@@ -53,27 +52,21 @@ final class SpliceTool extends BoardTool {
         } else if (wires.size() == 1) {
             insert(harness.get(), wires.get(0), at);
         } else {
-            Point2D pixel = easel().canvas().transform().toScreen(at.scene());
-            PickList.show(
-                    easel().canvas(),
-                    (int) pixel.getX(),
-                    (int) pixel.getY(),
-                    easel().words().get("splice.choose"),
-                    wires,
-                    0,
-                    wire -> insert(harness.get(), wire, at));
+            easel().choose(
+                            at.scene(),
+                            easel().words().get("splice.choose"),
+                            wires,
+                            0,
+                            wire -> insert(harness.get(), wire, at));
         }
     }
 
     /** The wires meant: those drawn there, otherwise those of the bundle there; the selected one alone when it is among them. */
     private List<WireId> wires(Aim at) {
         List<String> here = easel().under(at.scene());
-        List<WireId> drawn = easel().harness().stream()
-                .flatMap(harness -> here.stream()
-                        .filter(id -> harness.element(id)
-                                .filter(each -> each.id() instanceof WireId)
-                                .isPresent())
-                        .map(WireId::new))
+        List<WireId> drawn = here.stream()
+                .filter(id -> easel().is(id, Wire.class::isInstance))
+                .map(WireId::new)
                 .toList();
         List<WireId> all = drawn.isEmpty() ? inBundle(here) : drawn;
         List<WireId> selected = all.stream()

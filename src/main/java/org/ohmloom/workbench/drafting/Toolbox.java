@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -18,8 +17,8 @@ import org.ohmloom.edit.TakeOut;
 import org.ohmloom.edit.board.Drafting;
 import org.ohmloom.edit.board.StartDevice;
 import org.ohmloom.edit.board.Where;
-import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.model.Zone;
 import org.ohmloom.workbench.canvas.LayoutCanvas;
 import org.ohmloom.workbench.canvas.LayoutPane;
 import org.ohmloom.workbench.command.Command;
@@ -153,22 +152,14 @@ public final class Toolbox {
         easel.places()
                 .flatMap(places -> how.of(places, ids, easel.grid().pitchMm()))
                 .ifPresentOrElse(
-                        placed -> easel.apply(new MoveOnBoard(
-                                words.get(
-                                        "arranged",
-                                        words.get(how.id()),
-                                        ids.size() == 1 ? ids.get(0) : words.get("things", String.valueOf(ids.size()))),
-                                placed)),
+                        placed -> easel.apply(
+                                new MoveOnBoard(words.get("arranged", words.get(how.id()), easel.called(ids)), placed)),
                         () -> easel.wrong(words.get("select-placed", String.valueOf(how.least()))));
     }
 
     /** Takes what is selected out of the harness. */
     void takeOut() {
-        List<ElementId> ids = easel.harness().stream()
-                .flatMap(harness -> easel.selected().stream().flatMap(id -> harness.element(id).stream()))
-                .map(Element::id)
-                .map(id -> (ElementId) id)
-                .toList();
+        List<ElementId> ids = easel.chosen();
         if (!ids.isEmpty()) {
             easel.apply(new TakeOut(ids));
         }
@@ -176,21 +167,10 @@ public final class Toolbox {
 
     /** Selects everything on the layout. */
     void selectAll() {
-        Set<String> zones = zones();
         canvas().scene().ifPresent(scene -> easel.desk()
                 .select(Selection.of(scene.elements().stream()
-                        .filter(id -> easel.harness()
-                                .flatMap(harness -> harness.element(id))
-                                .isPresent())
-                        .filter(id -> !zones.contains(id))
+                        .filter(id -> easel.is(id, element -> !(element instanceof Zone)))
                         .toList())));
-    }
-
-    private Set<String> zones() {
-        return easel.harness().stream()
-                .flatMap(harness -> harness.zones().ids().stream())
-                .map(Object::toString)
-                .collect(java.util.stream.Collectors.toSet());
     }
 
     private void tell() {

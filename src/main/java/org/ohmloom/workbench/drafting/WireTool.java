@@ -1,7 +1,6 @@
 package org.ohmloom.workbench.drafting;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -51,8 +50,7 @@ final class WireTool extends BoardTool {
 
     @Override
     public void hint() {
-        from.ifPresentOrElse(
-                start -> easel().say("hint.wire.to", EndWords.of(start.end())), () -> easel().say("hint.wire"));
+        from.ifPresentOrElse(start -> easel().say("hint.wire.to", start.end().text()), () -> easel().say("hint.wire"));
     }
 
     @Override
@@ -91,13 +89,9 @@ final class WireTool extends BoardTool {
 
     /** Lets an end be chosen of what lies at a place. */
     private void choose(Aim at, boolean first, Consumer<End> chosen) {
-        Optional<Harness> harness = easel().harness();
-        List<WireEndChoice> choices = easel().under(at.scene()).stream()
-                .filter(id -> harness.flatMap(now -> now.element(id))
-                        .filter(WireTool::takesWires)
-                        .isPresent())
+        List<WireEndChoice> choices = easel().under(at.scene(), WireTool::takesWires).stream()
                 .findFirst()
-                .map(id -> WireEndChoice.of(harness.orElseThrow(), id, easel().words()))
+                .map(id -> WireEndChoice.of(easel().harness().orElseThrow(), id, easel().words()))
                 .orElse(List.of());
         if (choices.isEmpty()) {
             easel().wrong(easel().words().get("wire.nothing"));
@@ -112,15 +106,12 @@ final class WireTool extends BoardTool {
         while (free < choices.size() - 1 && !choices.get(free).free()) {
             free++;
         }
-        Point2D pixel = easel().canvas().transform().toScreen(at.scene());
-        PickList.show(
-                easel().canvas(),
-                (int) pixel.getX(),
-                (int) pixel.getY(),
-                easel().words().get(first ? "wire.choose-from" : "wire.choose-to"),
-                choices,
-                choices.get(free).free() ? free : 0,
-                take);
+        easel().choose(
+                        at.scene(),
+                        easel().words().get(first ? "wire.choose-from" : "wire.choose-to"),
+                        choices,
+                        choices.get(free).free() ? free : 0,
+                        take);
     }
 
     private void draw(WireEnd one, WireEnd other) {
@@ -132,7 +123,7 @@ final class WireTool extends BoardTool {
             Drawn drawn = new Drafting(harness).wire(one, other);
             from = Optional.empty();
             easel().apply(drawn);
-            easel().say("wire.drawn", drawn.ids().get(0), EndWords.of(one), EndWords.of(other));
+            easel().say("wire.drawn", drawn.ids().get(0), one.text(), other.text());
         });
     }
 
@@ -170,11 +161,7 @@ final class WireTool extends BoardTool {
     void preview(Graphics2D g, Aim at) {
         Optional<Point> start = draggedFrom().map(Aim::scene).or(() -> from.map(End::at));
         start.ifPresent(point -> dash(g, point, at.scene()));
-        easel().under(at.scene()).stream()
-                .filter(id -> easel().harness()
-                        .flatMap(now -> now.element(id))
-                        .filter(WireTool::takesWires)
-                        .isPresent())
+        easel().under(at.scene(), WireTool::takesWires).stream()
                 .findFirst()
                 .ifPresent(id ->
                         label(g, at.scene(), easel().words().get(start.isEmpty() ? "wire.at" : "wire.on-to", id)));

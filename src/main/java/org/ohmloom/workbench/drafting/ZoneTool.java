@@ -27,6 +27,7 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** Says in which zone things lie: a click paints one thing, dragging all that lies wholly within the rectangle. */
 final class ZoneTool extends BoardTool {
@@ -64,14 +65,24 @@ final class ZoneTool extends BoardTool {
     }
 
     private void fill() {
+        Choices.put(zones, choices(easel()));
+    }
+
+    /** The zones there are, none, and a new one. */
+    static List<ZoneChoice> choices(Easel easel) {
+        Words words = easel.words();
         List<ZoneChoice> all = new ArrayList<>();
-        for (Zone zone : easel().harness().map(now -> now.zones().all()).orElse(List.of())) {
-            String text = easel().words().get("zone.choice", zone.name(), Formats.celsius(zone.ambientCelsius()));
+        for (Zone zone : easel.harness().map(now -> now.zones().all()).orElse(List.of())) {
+            String text = words.get("zone.choice", zone.name(), Formats.celsius(zone.ambientCelsius()));
             all.add(new ZoneChoice(Optional.of(zone.id()), false, text));
         }
-        all.add(new ZoneChoice(Optional.empty(), false, easel().words().get("zone.none")));
-        all.add(new ZoneChoice(Optional.empty(), true, easel().words().get("zone.new")));
-        Choices.put(zones, all);
+        all.add(new ZoneChoice(Optional.empty(), false, words.get("zone.none")));
+        all.add(new ZoneChoice(Optional.empty(), true, words.get("zone.new")));
+        return all;
+    }
+
+    private ZoneChoice choice() {
+        return zones.getItemAt(Math.max(0, zones.getSelectedIndex()));
     }
 
     @Override
@@ -104,7 +115,7 @@ final class ZoneTool extends BoardTool {
 
     @Override
     void put(Aim at) {
-        paint(easel().under(at.scene()).stream().filter(this::canLie).limit(1).toList());
+        paint(easel().under(at.scene(), ZoneTool::canLie).stream().limit(1).toList());
     }
 
     @Override
@@ -113,15 +124,8 @@ final class ZoneTool extends BoardTool {
         area.to(to.scene());
         paint(easel().canvas().scene().stream()
                 .flatMap(scene -> area.picked(scene).stream())
-                .filter(this::canLie)
+                .filter(id -> easel().is(id, ZoneTool::canLie))
                 .toList());
-    }
-
-    private boolean canLie(String id) {
-        return easel().harness()
-                .flatMap(now -> now.element(id))
-                .filter(ZoneTool::canLie)
-                .isPresent();
     }
 
     private void paint(List<String> ids) {
@@ -130,7 +134,7 @@ final class ZoneTool extends BoardTool {
             return;
         }
         easel().harness().ifPresent(harness -> {
-            ZoneChoice choice = zones.getItemAt(Math.max(0, zones.getSelectedIndex()));
+            ZoneChoice choice = choice();
             easel().apply(edit(harness, ids, choice));
             if (choice.added()) {
                 fill();
@@ -161,9 +165,6 @@ final class ZoneTool extends BoardTool {
             g.setStroke(new BasicStroke(UIScale.scale(1.2f)));
             g.draw(shape);
         });
-        label(
-                g,
-                at.scene(),
-                zones.getItemAt(Math.max(0, zones.getSelectedIndex())).text());
+        label(g, at.scene(), choice().text());
     }
 }

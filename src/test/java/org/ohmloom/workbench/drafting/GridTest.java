@@ -41,7 +41,7 @@ class GridTest {
 
     @Test
     void anArrowKeyMovesByTheGridOrByAMillimetre() {
-        assertEquals(5, FIVE.stepMm());
-        assertEquals(1, FIVE.switched().stepMm());
+        assertEquals(5, FIVE.stepMm(false));
+        assertEquals(1, FIVE.switched().stepMm(false));
     }
 }
