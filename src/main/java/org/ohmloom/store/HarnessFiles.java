@@ -60,10 +60,18 @@ public final class HarnessFiles {
         return new StoredHarness(read(content, path), FileStamp.of(content, modified));
     }
 
-    /** What a file is now, whether it is a harness or not; empty when it is not there or cannot be read. */
-    public static Optional<FileStamp> stamp(Path path) {
+    /**
+     * What a file is now, whether it is a harness or not; empty when it is not there or cannot be read. It is read only where its
+     * size or its time is another than before, so that looking often costs little; saving compares what is in it.
+     *
+     * @param before what it was
+     */
+    public static Optional<FileStamp> stamp(Path path, FileStamp before) {
         try {
             FileTime modified = Files.getLastModifiedTime(path);
+            if (modified.toInstant().equals(before.modified()) && Files.size(path) == before.sizeBytes()) {
+                return Optional.of(before);
+            }
             return Optional.of(FileStamp.of(Files.readAllBytes(path), modified));
         } catch (IOException gone) {
             return Optional.empty();

@@ -116,6 +116,23 @@ class HarnessFilesTest {
     }
 
     @Test
+    void aLookReadsAFileOnlyWhereItsSizeOrTimeIsAnotherAndSavingComparesWhatIsInIt() throws Exception {
+        FileStamp before = HarnessFiles.readStored(file).stamp();
+        Files.writeString(file, SmallExample.with("\"lengthMetres\": 2.4", "\"lengthMetres\": 2.5"));
+        Files.setLastModifiedTime(file, FileTime.from(before.modified().plusSeconds(1)));
+        FileStamp other = HarnessFiles.stamp(file, before).orElseThrow();
+        assertEquals(before.sizeBytes(), other.sizeBytes());
+        assertFalse(other.sameContent(before), "another time: read");
+
+        Files.setLastModifiedTime(file, FileTime.from(before.modified()));
+        assertEquals(Optional.of(before), HarnessFiles.stamp(file, before), "same size and time: not read");
+        assertThrows(FileChangedException.class, () -> HarnessFiles.write(file, changed(), Optional.of(before)));
+
+        Files.delete(file);
+        assertEquals(Optional.empty(), HarnessFiles.stamp(file, before));
+    }
+
+    @Test
     void aFileDeletedMeanwhileIsSavedAgain() throws Exception {
         StoredHarness stored = HarnessFiles.readStored(file);
         Files.delete(file);

@@ -78,7 +78,7 @@ public final class DiskWatch {
         if (file.isPresent() && expected.isPresent()) {
             Document open = desk.document().orElseThrow();
             reader.execute(() -> {
-                Found found = new Found(open, expected.get(), HarnessFiles.stamp(file.get()));
+                Found found = new Found(open, expected.get(), HarnessFiles.stamp(file.get(), expected.get()));
                 eventThread.execute(() -> {
                     latest = Optional.of(found);
                     settle();
