@@ -63,6 +63,7 @@ final class PrintPane extends JPanel {
     private final JButton cancel = new JButton();
     private final transient List<JButton> turning = new ArrayList<>();
     private transient Optional<PrintedDocument> set = Optional.empty();
+    private transient Optional<Throwable> notSet = Optional.empty();
     private int sheet;
 
     private record Wish(Printed printed, Paper paper, boolean monochrome) {}
@@ -220,6 +221,7 @@ final class PrintPane extends JPanel {
 
     private void wish() {
         set = Optional.empty();
+        notSet = Optional.empty();
         preview.clear();
         setter.ask(new Wish(
                 (Printed) documents.getSelectedItem(), (Paper) paper.getSelectedItem(), monochrome.isSelected()));
@@ -228,11 +230,9 @@ final class PrintPane extends JPanel {
 
     private void receive(LatestWins.Outcome<Wish, PrintedDocument> outcome) {
         set = outcome.answer();
-        outcome.failure().ifPresent(failure -> say(String.valueOf(failure.getMessage()), "Ohmloom.error"));
+        notSet = outcome.failure();
         sheet = 0;
-        if (set.isPresent()) {
-            turnTo(0);
-        }
+        turnTo(0);
         refresh();
     }
 
@@ -257,10 +257,11 @@ final class PrintPane extends JPanel {
     private void refresh() {
         place.setText(set.map(document ->
                         words.get("place", String.valueOf(sheet + 1), String.valueOf(document.sheetCount())))
-                .orElse(words.get("setting")));
+                .orElse(notSet.isPresent() ? " " : words.get("setting")));
         turning.forEach(button -> button.setEnabled(set.isPresent()));
         boolean printer = printers.getSelectedItem() != null;
-        String problem = printer ? "" : words.get("no-printer.about");
+        String problem = notSet.map(failure -> String.valueOf(failure.getMessage()))
+                .orElse(printer ? "" : words.get("no-printer.about"));
         if (set.isPresent()) {
             try {
                 chosen();
@@ -269,7 +270,7 @@ final class PrintPane extends JPanel {
             }
         }
         if (!printing.isRunning()) {
-            say(problem, printer ? "Ohmloom.error" : "Ohmloom.soft");
+            say(problem, printer || notSet.isPresent() ? "Ohmloom.error" : "Ohmloom.soft");
             print.setEnabled(set.isPresent() && problem.isEmpty());
             cancel.setText(words.get("close"));
         }
@@ -317,6 +318,7 @@ final class PrintPane extends JPanel {
             say(words.get("stopping"), "Ohmloom.soft");
         } else {
             setter.stop();
+            preview.clear();
             close.run();
         }
     }

@@ -128,6 +128,32 @@ class PrintPaneTest {
     }
 
     @Test
+    void aDocumentThatCannotBeSetSaysWhyAndTheNextOneIsSet() {
+        Printed broken = new Printed() {
+            @Override
+            public String name() {
+                return "broken";
+            }
+
+            @Override
+            public PrintedDocument set(Paper paper, boolean monochrome) {
+                throw new IllegalStateException("the sheet is too small");
+            }
+        };
+        Printed sound = Printables.of(TEACHING, stage.view).get(0);
+        pane = OnEventThread.get(
+                () -> new PrintPane(List.of(broken, sound), stage.services(), told::add, () -> closed.add("closed")));
+        OnEventThread.await("the refusal", () -> !pane.isBusy());
+        offerAPrinter();
+        assertEquals("the sheet is too small", pane.saysText());
+        assertFalse(named(pane, "print-start").isEnabled());
+        OnEventThread.run(() -> ((JComboBox<?>) named(pane, "print-document")).setSelectedIndex(1));
+        awaitSheets();
+        assertEquals(" ", pane.saysText());
+        assertTrue(named(pane, "print-start").isEnabled());
+    }
+
+    @Test
     void printingThatIsStoppedSaysSoAndStaysOpen() {
         List<Printing.Result> results = new ArrayList<>();
         StreamPrintServiceFactory[] found = StreamPrintServiceFactory.lookupStreamPrintServiceFactories(
