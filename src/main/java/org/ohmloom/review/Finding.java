@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.units.Quantity;
+import org.ohmloom.units.ShownUnits;
 
 /**
  * One breach of a rule.
@@ -40,6 +41,11 @@ public record Finding(
         subjects = List.copyOf(subjects);
         highlight = List.copyOf(highlight);
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+
+    /** What is wrong, with its numbers in these units. */
+    public String message(ShownUnits units) {
+        return units.text(message, values.values());
     }
 
     /** Whether it still asks for attention. */

@@ -73,7 +73,7 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         }
         Finding finding = row.finding().orElseThrow();
         sign.setIcon(new SeverityIcon(row.severity()));
-        String sentence = units.get().text(finding.message(), finding.values().values());
+        String sentence = finding.message(units.get());
         message.setText(sentence);
         source.setText((row.again() ? AGAIN : "") + line(finding));
         message.setFont(list.getFont().deriveFont(row.again() ? Font.ITALIC : Font.PLAIN));

@@ -29,6 +29,7 @@ import org.ohmloom.manual.WrittenPages;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
+import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Results;
@@ -58,6 +59,7 @@ public final class FindingsPane extends JPanel {
     private final transient Words words = Words.of("findings");
     private final JTextField filter = new FilterField(10, words.get("filter"), words.get("filter"), this::showFindings);
     private final JComboBox<String> grouping = new JComboBox<>();
+    private transient ShownUnits written = ShownUnits.USUAL;
     private boolean quiet;
 
     /**
@@ -178,13 +180,20 @@ public final class FindingsPane extends JPanel {
 
     private void hear(Topic topic) {
         switch (topic) {
-            case DOCUMENT, RESULTS, VIEW -> showFindings();
+            case DOCUMENT, RESULTS -> showFindings();
+            case VIEW -> {
+                // Of the view only the units are in the sentences.
+                if (!desk.units().equals(written)) {
+                    showFindings();
+                }
+            }
             case SELECTION -> showSelection();
             case HARNESS, MESSAGE -> {}
         }
     }
 
     private void showFindings() {
+        written = desk.units();
         List<Results.Standing> findings = desk.findings();
         Set<Severity> shown = EnumSet.noneOf(Severity.class);
         filters.forEach((severity, button) -> {

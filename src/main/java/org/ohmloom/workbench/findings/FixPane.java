@@ -168,8 +168,7 @@ final class FixPane extends JPanel {
 
     private String lines(List<Finding> findings) {
         return findings.stream()
-                .map(each -> "\n   "
-                        + desk.units().text(each.message(), each.values().values()))
+                .map(each -> "\n   " + each.message(desk.units()))
                 .collect(Collectors.joining());
     }
 

@@ -120,7 +120,7 @@ final class RemediesModel extends AbstractTableModel {
     }
 
     private void findings(List<String> lines, String what, List<Finding> findings) {
-        findings.forEach(finding -> lines.add(what + finding.severity().name().toLowerCase(Locale.ROOT) + ": "
-                + units.text(finding.message(), finding.values().values())));
+        findings.forEach(finding ->
+                lines.add(what + finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.message(units)));
     }
 }

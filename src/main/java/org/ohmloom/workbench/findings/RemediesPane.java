@@ -100,10 +100,7 @@ final class RemediesPane extends JPanel {
     }
 
     private void build() {
-        add(
-                WrappedText.of(
-                        desk.units().text(finding.message(), finding.values().values()), "Label.foreground", 0),
-                "wmin 0");
+        add(WrappedText.of(finding.message(desk.units()), "Label.foreground", 0), "wmin 0");
         table.setName("remedies");
         table.getAccessibleContext().setAccessibleName("Remedies");
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);

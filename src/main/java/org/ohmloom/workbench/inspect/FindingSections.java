@@ -20,7 +20,7 @@ final class FindingSections {
         List<Section> sections = new ArrayList<>();
         sections.add(new Prose(
                 TradeWords.capital(TradeWords.lower(finding.severity())),
-                units.text(finding.message(), finding.values().values()),
+                finding.message(units),
                 SeverityIcon.tone(finding.severity())));
         List<Fact> facts = new ArrayList<>();
         finding.values()
