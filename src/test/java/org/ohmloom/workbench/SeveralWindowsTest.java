@@ -120,6 +120,15 @@ class SeveralWindowsTest {
         assertFalse(OnEventThread.get(() -> first.view().filing().isElsewhere()));
     }
 
+    @Test
+    void anotherLookTakesTheDropOfFilesFromNoWindow() throws Exception {
+        OnEventThread.run(() -> first.view().book().get("new-window").run());
+        OnEventThread.await("another window", () -> windows.all().size() == 2);
+        OnEventThread.run(() -> first.view().book().get("look").run());
+        assertEquals(List.of(), OnEventThread.get(() -> refusing(first.view())));
+        assertEquals(List.of(), OnEventThread.get(() -> refusing(second().view())));
+    }
+
     /** What has a drop target of its own and would keep files from the window; fields that take text may. */
     private static List<String> refusing(Container within) {
         List<String> found = new ArrayList<>();

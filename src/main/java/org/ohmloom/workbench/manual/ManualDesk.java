@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.manual;
 
 import java.awt.Component;
+import java.awt.KeyEventPostProcessor;
 import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
@@ -72,9 +73,10 @@ public final class ManualDesk {
      * Lets a key that nothing else took open the page, in dialogs of its window too, where the menus do not reach.
      *
      * @param keys the keys of the command now
+     * @return ends it; all windows share the keyboard, and a closed one would be held by it
      */
-    public void listen(Supplier<Optional<KeyStroke>> keys) {
-        KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventPostProcessor(event -> {
+    public Runnable listen(Supplier<Optional<KeyStroke>> keys) {
+        KeyEventPostProcessor opening = event -> {
             boolean asked = event.getID() == KeyEvent.KEY_PRESSED
                     && !event.isConsumed()
                     && isOurs(event.getComponent())
@@ -86,6 +88,9 @@ public final class ManualDesk {
                 SwingUtilities.invokeLater(this::openHere);
             }
             return asked;
-        });
+        };
+        KeyboardFocusManager keyboard = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        keyboard.addKeyEventPostProcessor(opening);
+        return () -> keyboard.removeKeyEventPostProcessor(opening);
     }
 }

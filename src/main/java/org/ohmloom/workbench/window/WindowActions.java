@@ -16,11 +16,6 @@ import org.ohmloom.workbench.desk.Document;
 public record WindowActions(
         Runnable another, Consumer<Path> open, Consumer<Document> share, Runnable close, Runnable quit) {
 
-    /** The same with another way to close this window. */
-    WindowActions closing(Runnable other) {
-        return new WindowActions(another, open, share, other, quit);
-    }
-
     /** Where there is no window. */
     public static final WindowActions NONE =
             new WindowActions(() -> {}, file -> {}, document -> {}, () -> {}, () -> {});

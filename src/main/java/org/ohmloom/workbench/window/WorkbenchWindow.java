@@ -56,9 +56,9 @@ public final class WorkbenchWindow extends JFrame {
                         this::putOn,
                         export,
                         () -> TextDialogs.cautions(this),
-                        around.closing(this::askToClose),
+                        around,
                         HelpCommands.of(() -> this, this::view, manual)));
-        manual.listen(() -> view.book().get("help-here").keys());
+        Runnable deaf = manual.listen(() -> view.book().get("help-here").keys());
         this.drop = new FileDrop(view.filing()::open, around.open());
         setName("workbench");
         setIconImages(AppIcon.images());
@@ -70,6 +70,11 @@ public final class WorkbenchWindow extends JFrame {
             @Override
             public void windowClosing(WindowEvent event) {
                 askToClose();
+            }
+
+            @Override
+            public void windowClosed(WindowEvent event) {
+                deaf.run();
             }
 
             @Override
@@ -141,10 +146,10 @@ public final class WorkbenchWindow extends JFrame {
         for (Window each : getWindows()) {
             if (each instanceof WorkbenchWindow other && other.preferences == preferences) {
                 other.view.takeUpUnits(preferences);
+                // A look gives fields and lists drop targets of their own again.
+                other.drop.takeOver(other.view);
             }
         }
-        // A look gives fields and lists drop targets of their own again.
-        drop.takeOver(view);
     }
 
     private void showTitle() {
