@@ -36,9 +36,7 @@ public final class WindowPrompts implements Prompts {
     public Optional<Path> fileToOpen(Optional<Path> folder) {
         SystemFileChooser chooser = chooser(folder);
         chooser.setDialogTitle("Open a harness file");
-        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        return opened(chooser);
     }
 
     @Override
@@ -50,9 +48,7 @@ public final class WindowPrompts implements Prompts {
         chooser.setApproveCallback((chosen, context) -> mayReplace(chosen[0].toPath(), context)
                 ? SystemFileChooser.APPROVE_OPTION
                 : SystemFileChooser.CANCEL_OPTION);
-        return chooser.showSaveDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        return saved(chooser);
     }
 
     private static boolean mayReplace(Path chosen, SystemFileChooser.ApproveContext context) {
@@ -73,36 +69,27 @@ public final class WindowPrompts implements Prompts {
 
     @Override
     public Optional<Path> tableToTakeIn(Optional<Path> folder) {
-        SystemFileChooser chooser = new SystemFileChooser();
-        folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        SystemFileChooser chooser = chooserAt(folder);
         chooser.addChoosableFileFilter(
                 new SystemFileChooser.FileNameExtensionFilter("Tables of a test sheet (*.csv)", "csv", "txt"));
         chooser.setDialogTitle("Take in a filled-in table of the test sheet");
-        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        return opened(chooser);
     }
 
     @Override
     public Optional<Path> unitSheet(Optional<Path> folder) {
-        SystemFileChooser chooser = unitChooser(folder);
-        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        return opened(unitChooser(folder));
     }
 
     @Override
     public Optional<Path> fileForUnitSheet(Optional<Path> folder, String suggestedName) {
         SystemFileChooser chooser = unitChooser(folder);
         chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName + ".csv"));
-        return chooser.showSaveDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        return saved(chooser);
     }
 
     private static SystemFileChooser unitChooser(Optional<Path> folder) {
-        SystemFileChooser chooser = new SystemFileChooser();
-        folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        SystemFileChooser chooser = chooserAt(folder);
         chooser.addChoosableFileFilter(
                 new SystemFileChooser.FileNameExtensionFilter("Sheets of control units (*.csv)", "csv"));
         chooser.setDialogTitle("Sheet of a control unit");
@@ -113,9 +100,7 @@ public final class WindowPrompts implements Prompts {
     public Optional<Path> fileToCompare(Optional<Path> folder) {
         SystemFileChooser chooser = chooser(folder);
         chooser.setDialogTitle("Compare with the old revision in");
-        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        return opened(chooser);
     }
 
     @Override
@@ -129,13 +114,10 @@ public final class WindowPrompts implements Prompts {
     }
 
     private Optional<Path> folderFor(Optional<Path> folder, String title) {
-        SystemFileChooser chooser = new SystemFileChooser();
-        folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        SystemFileChooser chooser = chooserAt(folder);
         chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);
         chooser.setDialogTitle(title);
-        return chooser.showOpenDialog(parent.get()) == SystemFileChooser.APPROVE_OPTION
-                ? Optional.of(chooser.getSelectedFile().toPath())
-                : Optional.empty();
+        return opened(chooser);
     }
 
     @Override
@@ -213,9 +195,28 @@ public final class WindowPrompts implements Prompts {
                 answers.get(0));
     }
 
-    private static SystemFileChooser chooser(Optional<Path> folder) {
+    private Optional<Path> opened(SystemFileChooser chooser) {
+        return chosen(chooser, chooser.showOpenDialog(parent.get()));
+    }
+
+    private Optional<Path> saved(SystemFileChooser chooser) {
+        return chosen(chooser, chooser.showSaveDialog(parent.get()));
+    }
+
+    private static Optional<Path> chosen(SystemFileChooser chooser, int answer) {
+        return answer == SystemFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    private static SystemFileChooser chooserAt(Optional<Path> folder) {
         SystemFileChooser chooser = new SystemFileChooser();
         folder.filter(Files::isDirectory).ifPresent(found -> chooser.setCurrentDirectory(found.toFile()));
+        return chooser;
+    }
+
+    private static SystemFileChooser chooser(Optional<Path> folder) {
+        SystemFileChooser chooser = chooserAt(folder);
         chooser.addChoosableFileFilter(
                 new SystemFileChooser.FileNameExtensionFilter("Harness files (*.harness.json)", "json"));
         return chooser;
