@@ -62,30 +62,15 @@ final class SettingsPane extends JPanel {
         field("look", look);
         field("zoom", zoom);
         field("font", font);
-        unit(
-                "sizes",
-                word -> words.get("sizes." + word),
-                UnitChoice::sizes,
-                ShownUnits.Sizes.values(),
-                UnitChoice::withSizes);
-        unit(
-                "lengths",
-                word -> words.get("lengths." + word),
-                UnitChoice::lengths,
-                ShownUnits.Lengths.values(),
-                UnitChoice::withLengths);
+        unit("sizes", "sizes.", UnitChoice::sizes, ShownUnits.Sizes.values(), UnitChoice::withSizes);
+        unit("lengths", "lengths.", UnitChoice::lengths, ShownUnits.Lengths.values(), UnitChoice::withLengths);
         unit(
                 "temperatures",
-                word -> words.get("temperatures." + word),
+                "temperatures.",
                 UnitChoice::temperatures,
                 ShownUnits.Temperatures.values(),
                 UnitChoice::withTemperatures);
-        unit(
-                "decimals",
-                word -> words.get("decimals." + word),
-                UnitChoice::decimals,
-                UnitChoice.Decimals.values(),
-                UnitChoice::withDecimals);
+        unit("decimals", "decimals.", UnitChoice::decimals, UnitChoice.Decimals.values(), UnitChoice::withDecimals);
         add(WrappedText.of(words.get("units.about"), "Ohmloom.soft", 0), "skip 1, growx, wmin 0");
         add(keys, "span, grow, push, gaptop 8");
         look.addActionListener(event -> lookChosen());
@@ -95,15 +80,16 @@ final class SettingsPane extends JPanel {
                 font.getSelectedIndex() == 0 ? 0 : font.getSelectedIndex() - 1 + Personal.LEAST_POINTS)));
     }
 
-    /** A box for one of the units; its choices are called by the names of the constants. */
+    /** A box for one of the units; its choices are called by a prefix and the names of the constants. */
     private <E extends Enum<E>> void unit(
             String key,
-            UnaryOperator<String> word,
+            String prefix,
             Function<UnitChoice, E> now,
             E[] all,
             BiFunction<UnitChoice, E, UnitChoice> with) {
         JComboBox<String> box = new JComboBox<>(Arrays.stream(all)
-                .map(each -> word.apply(each.name().toLowerCase(Locale.ROOT).replace('_', '-')))
+                .map(each ->
+                        words.get(prefix + each.name().toLowerCase(Locale.ROOT).replace('_', '-')))
                 .toArray(String[]::new));
         box.setSelectedIndex(now.apply(preferences.now().personal().units()).ordinal());
         field(key, box);
