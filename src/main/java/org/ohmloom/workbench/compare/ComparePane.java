@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.compare;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -9,7 +8,6 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
@@ -21,7 +19,6 @@ import org.ohmloom.pack.PackException;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.workbench.command.Command;
-import org.ohmloom.workbench.command.CommandButton;
 import org.ohmloom.workbench.desk.Calculation;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
@@ -31,8 +28,6 @@ import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Samples;
-import org.ohmloom.workbench.widget.WrapLayout;
-import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.words.TradeWords;
 
 /**
@@ -56,9 +51,9 @@ public final class ComparePane extends StudyTab {
     private final transient Desk desk;
     private final transient Services services;
     private final transient LatestWins<Asked, Compared> comparer;
-    private final WrappedLabel summary = new WrappedLabel(HINT);
     private final JButton stop = new JButton("Stop");
     private final JButton write = new JButton("Write change sheet…");
+    private final ComparedHead head;
     private final ComparedTabs tabs;
     private transient Optional<Compared> shown = Optional.empty();
 
@@ -91,31 +86,14 @@ public final class ComparePane extends StudyTab {
                 services.eventThread(),
                 this::receive);
         this.tabs = new ComparedTabs(desk, samples, KEY, () -> shown);
-        add(head(commands), "growx");
-        add(tabs, "grow, push, hmin 60");
-        refresh();
-    }
-
-    private JComponent head(List<Command> commands) {
-        JPanel buttons = new JPanel();
-        WrapLayout.on(buttons, 6);
-        for (Command command : commands) {
-            JButton button = CommandButton.of(command);
-            button.setName("revision-" + command.id());
-            buttons.add(button);
-        }
         write.setName("revision-write");
         write.addActionListener(event -> write());
-        buttons.add(write);
         stop.setName("revision-stop");
         stop.addActionListener(event -> stop());
-        buttons.add(stop);
-        summary.setName("revision-summary");
-        summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        JPanel head = new JPanel(new MigLayout("insets 2 4 4 8, fillx, wrap 1, gap 0"));
-        head.add(buttons, "growx, wmin 0");
-        head.add(summary, "growx, wmin 0, gapleft 6");
-        return head;
+        head = new ComparedHead(KEY, commands, write, stop);
+        add(head, "growx");
+        add(tabs, "grow, push, hmin 60");
+        refresh();
     }
 
     private Optional<RevisionComparison> comparison() {
@@ -216,7 +194,7 @@ public final class ComparePane extends StudyTab {
 
     /** What is said above the lists. */
     String summaryText() {
-        return summary.said();
+        return head.said();
     }
 
     @Override
@@ -242,11 +220,10 @@ public final class ComparePane extends StudyTab {
         stop.setVisible(busy);
         write.setEnabled(shown.isPresent() && !busy);
         write.setToolTipText(shown.isPresent() ? "Write what differs as PDF and CSV" : "compare first");
-        String text = busy
-                ? "Reading and calculating the other revision…"
-                : shown.map(this::words).orElse(HINT);
-        summary.say(text);
-        summary.setToolTipText(text);
+        head.say(
+                busy
+                        ? "Reading and calculating the other revision…"
+                        : shown.map(this::words).orElse(HINT));
     }
 
     private String words(Compared compared) {

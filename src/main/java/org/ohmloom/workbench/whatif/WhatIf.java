@@ -55,7 +55,7 @@ public final class WhatIf {
         desk.listen(this::hear);
     }
 
-    /** Calls a listener after every change. */
+    /** Calls a listener when a comparison is there or has failed; what changes on the desk, the desk tells. */
     public void listen(Runnable listener) {
         listeners.add(listener);
     }
@@ -95,34 +95,25 @@ public final class WhatIf {
 
     private void hear(Topic topic) {
         switch (topic) {
-            case DOCUMENT -> {
-                if (copy().isEmpty()) {
-                    comparer.stop();
-                    asked = Optional.empty();
-                    shown = Optional.empty();
-                    problem = "";
-                }
-                compare();
-            }
-            case HARNESS, RESULTS -> compare();
+            case DOCUMENT, HARNESS, RESULTS -> compare();
             case SELECTION, VIEW, MESSAGE -> {}
         }
     }
 
     private void compare() {
         Optional<Document> copy = copy();
-        if (copy.isPresent() && isUntouched()) {
+        if (copy.isEmpty() || isUntouched()) {
             comparer.stop();
             asked = Optional.empty();
             shown = Optional.empty();
-        } else if (copy.isPresent() && desk.isWhole()) {
+            problem = "";
+        } else if (desk.isWhole()) {
             Analysis after = desk.analysis().orElseThrow();
             if (asked.filter(before -> before == after).isEmpty()) {
                 asked = Optional.of(after);
                 comparer.ask(question(copy.get(), after));
             }
         }
-        tell();
     }
 
     private Asked question(Document copy, Analysis after) {
@@ -149,10 +140,6 @@ public final class WhatIf {
                 .isEmpty()) {
             problem = String.valueOf(outcome.failure().orElseThrow().getMessage());
         }
-        tell();
-    }
-
-    private void tell() {
         listeners.forEach(Runnable::run);
     }
 }

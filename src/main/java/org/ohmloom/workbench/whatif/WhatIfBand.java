@@ -8,7 +8,9 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.CommandButton;
+import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
+import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Icons;
@@ -27,9 +29,10 @@ public final class WhatIfBand extends JPanel {
     /**
      * A band.
      *
+     * @param whatIf   listens at the desk already
      * @param commands show the view, keep, drop
      */
-    public WhatIfBand(WhatIf whatIf, List<Command> commands) {
+    public WhatIfBand(Desk desk, WhatIf whatIf, List<Command> commands) {
         super(new MigLayout("insets 6 12 6 10, fillx, gapy 1", "[][grow,fill][][][]", "[][]"));
         this.whatIf = whatIf;
         setName("side-copy-band");
@@ -49,6 +52,11 @@ public final class WhatIfBand extends JPanel {
         effect.setName("side-copy-effect");
         add(effect, "newline, skip 1, growx, wmin 0");
         whatIf.listen(this::refresh);
+        desk.listen(topic -> {
+            if (topic != Topic.SELECTION && topic != Topic.MESSAGE) {
+                refresh();
+            }
+        });
         refresh();
     }
 

@@ -1,25 +1,20 @@
 package org.ohmloom.workbench.whatif;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import javax.swing.RowSorter;
 import javax.swing.SortOrder;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.command.Command;
-import org.ohmloom.workbench.command.CommandButton;
 import org.ohmloom.workbench.compare.Compared;
+import org.ohmloom.workbench.compare.ComparedHead;
 import org.ohmloom.workbench.compare.ComparedTabs;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Samples;
-import org.ohmloom.workbench.widget.WrapLayout;
-import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.words.Words;
 
 /** What the side copy changes against its original: numbers by the size of their change, findings, parts, elements. */
@@ -32,7 +27,7 @@ public final class WhatIfPane extends StudyTab {
 
     private final transient WhatIf whatIf;
     private final transient Words words = Words.of("what-if");
-    private final WrappedLabel summary = new WrappedLabel(" ");
+    private final ComparedHead head;
     private final ComparedTabs tabs;
 
     /**
@@ -48,7 +43,8 @@ public final class WhatIfPane extends StudyTab {
         int size = numbers.getModel().getColumnCount() - 1;
         numbers.getRowSorter().setSortKeys(List.of(new RowSorter.SortKey(size, SortOrder.DESCENDING)));
         tabs.setSelectedIndex(ComparedTabs.NUMBERS);
-        add(head(commands), "growx");
+        head = new ComparedHead(KEY, commands);
+        add(head, "growx");
         add(tabs, "grow, push, hmin 60");
         whatIf.listen(() -> {
             if (isShowing()) {
@@ -56,22 +52,6 @@ public final class WhatIfPane extends StudyTab {
             }
         });
         showRows();
-    }
-
-    private JComponent head(List<Command> commands) {
-        JPanel buttons = new JPanel();
-        WrapLayout.on(buttons, 6);
-        for (Command command : commands) {
-            JButton button = CommandButton.of(command);
-            button.setName(KEY + "-" + command.id());
-            buttons.add(button);
-        }
-        summary.setName(KEY + "-summary");
-        summary.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
-        JPanel head = new JPanel(new MigLayout("insets 2 4 4 8, fillx, wrap 1, gap 0"));
-        head.add(buttons, "growx, wmin 0");
-        head.add(summary, "growx, wmin 0, gapleft 6");
-        return head;
     }
 
     /** The list of that place: elements, parts, numbers, findings. */
@@ -90,7 +70,7 @@ public final class WhatIfPane extends StudyTab {
 
     /** What is said above the lists. */
     String summaryText() {
-        return summary.said();
+        return head.said();
     }
 
     @Override
@@ -101,8 +81,7 @@ public final class WhatIfPane extends StudyTab {
     @Override
     public void showRows() {
         tabs.refresh();
-        summary.say(WhatIfText.of(whatIf, words));
-        summary.setToolTipText(summary.said());
+        head.say(WhatIfText.of(whatIf, words));
     }
 
     @Override

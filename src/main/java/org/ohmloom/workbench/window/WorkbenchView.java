@@ -172,10 +172,12 @@ public final class WorkbenchView extends JPanel {
         HelpPage.name(this, "views/window");
         add(start, "start");
         WhatIfBand band = new WhatIfBand(
-                whatIf, List.of(book.get("study-what-if"), book.get("keep-side-copy"), book.get("drop-side-copy")));
-        filing.compareBy(() -> book.get("compare-saved").run());
-        DiskBand disk = new DiskBand(
-                desk, filing.watch(), () -> book.get("compare-saved").run());
+                desk,
+                whatIf,
+                List.of(book.get("study-what-if"), book.get("keep-side-copy"), book.get("drop-side-copy")));
+        Command compareSaved = book.get("compare-saved");
+        filing.compareBy(compareSaved::run);
+        DiskBand disk = new DiskBand(desk, filing.watch(), compareSaved::run);
         add(work(services.preferences(), List.of(disk, band), windows), "work");
         desk.listen(topic -> {
             if (topic == Topic.DOCUMENT) {
