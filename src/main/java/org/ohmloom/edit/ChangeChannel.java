@@ -1,13 +1,17 @@
 package org.ohmloom.edit;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
+import org.ohmloom.model.DataBus;
+import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 
 /**
- * Changes one channel in the plan of a unit; the others stay as they are by then.
+ * Changes one channel in the plan of a unit; the others stay as they are by then. Messages of data buses that carry it follow its name.
  *
  * @param label   what that does
  * @param unit    the unit
@@ -23,6 +27,18 @@ public record ChangeChannel(String label, ComponentId unit, String name, Channel
         ControlUnit other = device.withChannels(device.channels().stream()
                 .map(each -> each.name().equals(name) ? changed : each)
                 .toList());
-        return other.equals(device) ? before : before.with(now.withDevice(other));
+        if (other.equals(device)) {
+            return before;
+        }
+        List<Element> elements = new ArrayList<>(List.of(now.withDevice(other)));
+        for (DataBus bus : before.buses().all()) {
+            DataBus renamed = bus.sending(bus.messages().stream()
+                    .map(each -> each.sender().equals(unit) ? each.renaming(name, changed.name()) : each)
+                    .toList());
+            if (!renamed.equals(bus)) {
+                elements.add(renamed);
+            }
+        }
+        return before.withAll(elements);
     }
 }

@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * @param nodes          who is on it
  * @param terminations   resistors across its lines
  * @param packing        how channels are put into messages; empty means the usual way
- * @param messages       what is sent besides the channels, as data sheets give it
+ * @param messages       messages as a person or a data sheet gives them; the packing makes messages of what channels are left
  */
 public record DataBus(
         BusId id,
@@ -50,6 +50,15 @@ public record DataBus(
         that(nodes.stream().distinct().count() == nodes.size(), "data bus %s names a node twice", id);
         List<String> names = messages.stream().map(Sent::name).toList();
         that(names.stream().distinct().count() == names.size(), "messages of data bus %s repeat: %s", id, names);
+        int bits = packing.orElse(Packing.USUAL).valueBits();
+        messages.forEach(each -> that(
+                bits * each.signals().size() <= Byte.SIZE * each.dataBytes(),
+                "message %s of data bus %s has %s bytes, too few for %s values of %s bits",
+                each.name(),
+                id,
+                each.dataBytes(),
+                each.signals().size(),
+                bits));
     }
 
     /** A bus of which only its nodes are known. */
@@ -81,12 +90,17 @@ public record DataBus(
         return new DataBus(id, name, bitsPerSecond, identifierBits, limits, nodes, changed, packing, messages);
     }
 
+    /** This bus with other messages. */
+    public DataBus sending(List<Sent> changed) {
+        return new DataBus(id, name, bitsPerSecond, identifierBits, limits, nodes, terminations, packing, changed);
+    }
+
     /** This bus with a message of its own under another identifier of the same length. */
     public DataBus sendingUnder(String message, int identifier) {
         List<Sent> changed = messages.stream()
                 .map(each -> each.name().equals(message) ? each.withIdentifier(identifier) : each)
                 .toList();
-        return new DataBus(id, name, bitsPerSecond, identifierBits, limits, nodes, terminations, packing, changed);
+        return sending(changed);
     }
 
     private static void length(int bits, String name) {
@@ -138,6 +152,25 @@ public record DataBus(
             positive(ohms, "resistance of a termination");
         }
 
+        /** The component whose inner resistor it is, switched on between its pins; empty for a part, and between others' points. */
+        public Optional<ComponentId> insideUnit() {
+            return part.isEmpty()
+                            && high instanceof WireEnd.AtTerminal one
+                            && low instanceof WireEnd.AtTerminal other
+                            && one.component().equals(other.component())
+                    ? Optional.of(one.component())
+                    : Optional.empty();
+        }
+
+        /** A resistor inside a node of a bus, across its pins. */
+        public static Termination inside(double ohms, Node node) {
+            return new Termination(
+                    ohms,
+                    new WireEnd.AtTerminal(node.unit(), node.high()),
+                    new WireEnd.AtTerminal(node.unit(), node.low()),
+                    Optional.empty());
+        }
+
         /** Where it is, in words. */
         public String text() {
             return high.text() + " and " + low.text();
@@ -158,6 +191,9 @@ public record DataBus(
             Optional<Integer> firstIdentifier,
             OptionalDouble jitterSeconds) {
 
+        /** Bits of a channel's value where none are entered. */
+        public static final int USUAL_BITS = 16;
+
         /** Nothing said. */
         public static final Packing USUAL =
                 new Packing(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
@@ -167,6 +203,11 @@ public record DataBus(
             signalsPerFrame.ifPresent(value -> within(value, 1, 64, "channels of a message"));
             firstIdentifier.ifPresent(value -> within(value, 0, (1 << SHORT_BITS) - 1, "first identifier"));
             jitterSeconds.ifPresent(value -> notNegative(value, "jitter of messages"));
+        }
+
+        /** Bits of a channel's value, entered or usual. */
+        public int valueBits() {
+            return signalBits.orElse(USUAL_BITS);
         }
     }
 
@@ -181,6 +222,7 @@ public record DataBus(
      * @param periodSeconds   time from one sending to the next, s, more than 0
      * @param jitterSeconds   how late it may be ready to send, s, 0 or more; empty means 0
      * @param deadlineSeconds time in which it must have arrived, s, more than 0; empty means its period
+     * @param signals         names of channels of its sender whose values it carries, the first in the first bits
      */
     public record Sent(
             String name,
@@ -190,14 +232,66 @@ public record DataBus(
             int dataBytes,
             double periodSeconds,
             OptionalDouble jitterSeconds,
-            OptionalDouble deadlineSeconds) {
+            OptionalDouble deadlineSeconds,
+            List<String> signals) {
 
         /** Most bytes of data in a classical frame. */
         public static final int MOST_BYTES = 8;
 
+        /** A message that carries no channels. */
+        public Sent(
+                String name,
+                ComponentId sender,
+                int identifier,
+                int identifierBits,
+                int dataBytes,
+                double periodSeconds,
+                OptionalDouble jitterSeconds,
+                OptionalDouble deadlineSeconds) {
+            this(
+                    name,
+                    sender,
+                    identifier,
+                    identifierBits,
+                    dataBytes,
+                    periodSeconds,
+                    jitterSeconds,
+                    deadlineSeconds,
+                    List.of());
+        }
+
+        /** This message with a channel under another name. */
+        public Sent renaming(String channel, String changed) {
+            return carrying(signals.stream()
+                    .map(each -> each.equals(channel) ? changed : each)
+                    .toList());
+        }
+
+        /** This message with other channels in it. */
+        public Sent carrying(List<String> changed) {
+            return new Sent(
+                    name,
+                    sender,
+                    identifier,
+                    identifierBits,
+                    dataBytes,
+                    periodSeconds,
+                    jitterSeconds,
+                    deadlineSeconds,
+                    changed);
+        }
+
         private Sent withIdentifier(int changed) {
             return new Sent(
-                    name, sender, changed, identifierBits, dataBytes, periodSeconds, jitterSeconds, deadlineSeconds);
+                    name,
+                    sender,
+                    changed,
+                    identifierBits,
+                    dataBytes,
+                    periodSeconds,
+                    jitterSeconds,
+                    deadlineSeconds,
+                    signals);
         }
 
         public Sent {
@@ -208,6 +302,8 @@ public record DataBus(
             positive(periodSeconds, "period of message " + name);
             jitterSeconds.ifPresent(value -> notNegative(value, "jitter of message " + name));
             deadlineSeconds.ifPresent(value -> positive(value, "deadline of message " + name));
+            signals = List.copyOf(signals);
+            that(signals.stream().distinct().count() == signals.size(), "message %s carries a channel twice", name);
         }
     }
 }

@@ -51,6 +51,7 @@ final class BusSheet {
     private static final List<Column> TERMINATIONS = List.of(
             Column.code("Bus"),
             Column.number("Resistance", Unit.OHM, 0),
+            Column.words("What"),
             Column.code("High line"),
             Column.code("Low line"),
             Column.code("Part").mentioning(),
@@ -102,6 +103,7 @@ final class BusSheet {
                 .toList());
         reading.traffic().clashing().forEach(name -> wrong.add("Message " + name + " has the identifier of another."));
         reading.traffic().unsent().forEach(name -> wrong.add(name + " has no rate and is in no message."));
+        reading.traffic().seldom().forEach(name -> wrong.add(name + " is sent less often than its rate asks."));
         if (!wrong.isEmpty()) {
             blocks.add(new Block.Notice("To be put right", wrong));
         }
@@ -213,9 +215,13 @@ final class BusSheet {
     }
 
     private static Row termination(DataBus bus, DataBus.Termination each) {
+        String what = each.insideUnit()
+                .map(unit -> "inner resistor of " + unit + ", switched on")
+                .orElseGet(() -> each.part().isPresent() ? "resistor, a part of its own" : "resistor");
         return Row.of(
                 Cell.text(bus.id().value()),
                 Cell.number(each.ohms()),
+                Cell.text(what),
                 Cell.text(each.high().text()),
                 Cell.text(each.low().text()),
                 Cell.text(each.part().map(part -> part.value())),

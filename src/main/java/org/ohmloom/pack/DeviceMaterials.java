@@ -2,14 +2,12 @@ package org.ohmloom.pack;
 
 import java.util.Optional;
 import org.ohmloom.model.Component;
-import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Strap;
-import org.ohmloom.model.WireEnd;
 import org.ohmloom.units.Formats;
 
 /** What is neither wire nor connector: splices, ground points, straps, protective devices, equipment. */
@@ -71,10 +69,7 @@ final class DeviceMaterials {
      */
     private void terminations(DataBus bus) {
         for (DataBus.Termination each : bus.terminations()) {
-            boolean inside = each.part().isEmpty()
-                    && each.high() instanceof WireEnd.AtTerminal at
-                    && harness.components().get(at.component()).device() instanceof ControlUnit;
-            if (!inside) {
+            if (each.insideUnit().isEmpty()) {
                 materials.piece(
                         Material.piece(
                                 Optional.empty(),

@@ -15,8 +15,8 @@ import org.ohmloom.units.Unit;
 /**
  * Every message of a data bus arrives before its deadline, at the worst.
  * <p>Frames as long as stuffing can make them, the longest frame of lower priority just begun, all of higher priority ready at once, and
- * jitter. Two messages with one identifier are an error too. A warning where the bus is busy for more than practice keeps; a note on
- * channels that are not among its messages.
+ * jitter. Two messages with one identifier are an error too. A warning where the bus is busy for more than practice keeps; a warning where
+ * a message comes less often than what it carries is to be sent; a note on channels that are not among its messages.
  */
 final class BusMessageLate implements Rule {
 
@@ -62,6 +62,14 @@ final class BusMessageLate implements Rule {
                 report.accept(draft(reading, "Not among the messages of bus {bus}, no rate or identifier for: {names}.")
                         .word("names", Listing.of(List.copyOf(traffic.unsent()), 50))
                         .severity(Severity.NOTE)
+                        .build());
+            }
+            if (!traffic.seldom().isEmpty()) {
+                report.accept(draft(
+                                reading,
+                                "Messages of bus {bus} come less often than the rate of what is in them: {names}.")
+                        .word("names", Listing.of(List.copyOf(traffic.seldom()), 50))
+                        .severity(Severity.WARNING)
                         .build());
             }
         }

@@ -71,6 +71,11 @@ class SignalSheetsTest {
         List<String> messages = lines(report, "messages");
         assertTrue(messages.get(1).startsWith("CAN1,Commands,0x200,U1,"), messages.get(1));
         assertTrue(messages.get(1).endsWith("135,0.27,0.27,0.54,20"), messages.get(1));
+        assertEquals(
+                List.of(
+                        "CAN1,120,\"inner resistor of U1, switched on\",U1.CANH,U1.CANL,,",
+                        "CAN1,120,\"inner resistor of N1, switched on\",N1.CANH,N1.CANL,,"),
+                lines(report, "terminations").subList(1, 3));
         for (String node : lines(report, "nodes").subList(1, 3)) {
             String[] cells = node.split(",");
             double rest = Double.parseDouble(cells[cells.length - (node.endsWith(",") ? 1 : 2)]);

@@ -33,12 +33,20 @@ final class RandomBus {
                 maybe(
                         random,
                         new DataBus.Packing(
-                                maybe(random, 1 + random.nextInt(64)),
+                                maybe(random, 1 + random.nextInt(32)),
                                 maybe(random, 4),
                                 maybe(random, 0x100),
                                 number(random))),
                 List.of(new DataBus.Sent(
-                        "Status", unit, random.nextInt(2048), 11, 8, 0.01, number(random), number(random))));
+                        "Status",
+                        unit,
+                        random.nextInt(2048),
+                        11,
+                        8,
+                        0.01,
+                        number(random),
+                        number(random),
+                        random.nextBoolean() ? List.of("Oil", "Rail 2") : List.of())));
     }
 
     private static OptionalDouble number(Random random) {

@@ -104,11 +104,7 @@ public final class BusMending {
             ends.add(bus.terminations().stream()
                     .filter(each -> places.contains(each.high()))
                     .findFirst()
-                    .orElseGet(() -> new DataBus.Termination(
-                            ohms,
-                            new WireEnd.AtTerminal(node.unit(), node.high()),
-                            new WireEnd.AtTerminal(node.unit(), node.low()),
-                            Optional.empty())));
+                    .orElseGet(() -> DataBus.Termination.inside(ohms, node)));
         }
         String where = reading.wiring().farthest().get(0).unit() + " and "
                 + reading.wiring().farthest().get(1).unit();

@@ -160,11 +160,7 @@ final class BusDraft {
     }
 
     private DataBus.Termination inside(DataBus.Node node) {
-        return new DataBus.Termination(
-                tables.figure(BusFigure.TERMINATION).value(),
-                new WireEnd.AtTerminal(node.unit(), node.high()),
-                new WireEnd.AtTerminal(node.unit(), node.low()),
-                Optional.empty());
+        return DataBus.Termination.inside(tables.figure(BusFigure.TERMINATION).value(), node);
     }
 
     private BusTrunk trunk(BusMaking making, List<DataBus.Node> nodes, double stubMetres, boolean shielded) {

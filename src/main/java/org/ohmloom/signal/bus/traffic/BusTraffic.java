@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ohmloom.model.ComponentId;
@@ -26,6 +27,7 @@ import org.ohmloom.tables.SignalTables;
  * @param loadFraction share of its time the bus is busy with every frame as long as it can be
  * @param unsent   channels of its nodes that have no rate, or for which there is no identifier left
  * @param clashing names of messages that have the identifier of another and are left out of the timing
+ * @param seldom   channels whose message a person has entered is sent less often than their rate asks
  */
 public record BusTraffic(
         DataBus bus,
@@ -33,33 +35,47 @@ public record BusTraffic(
         List<MessageTiming> timings,
         double loadFraction,
         List<String> unsent,
-        List<String> clashing) {
+        List<String> clashing,
+        List<String> seldom) {
+
+    /** A message may come later by so much of its value's period: not by rounding alone. */
+    private static final double NOISE_RATIO = 1e-9;
 
     public BusTraffic {
         messages = List.copyOf(messages);
         timings = List.copyOf(timings);
         unsent = List.copyOf(unsent);
         clashing = List.copyOf(clashing);
+        seldom = List.copyOf(seldom);
     }
 
     /** The traffic of a bus: what its nodes read, each value at its rate, and what is entered. */
     public static BusTraffic of(DataBus bus, List<SensorChannel> channels, SignalTables tables) {
         Set<ComponentId> nodes = bus.nodes().stream().map(DataBus.Node::unit).collect(Collectors.toSet());
-        int bits = bus.packing().flatMap(DataBus.Packing::signalBits).orElse(FramePacking.USUAL_SIGNAL_BITS);
+        int bits = bus.packing().orElse(DataBus.Packing.USUAL).valueBits();
         List<BusSignal> signals = new ArrayList<>();
         List<String> unsent = new ArrayList<>();
         for (SensorChannel channel : channels) {
             if (nodes.contains(channel.unit().id())) {
-                UpdateRate rate = UpdateRate.of(channel, tables);
-                if (rate.hertz().isPresent()) {
-                    signals.add(new BusSignal(
-                            channel.name(), channel.unit().id(), rate.hertz().getAsDouble(), bits));
+                OptionalDouble hertz = UpdateRate.of(channel, tables).hertz();
+                OptionalDouble sent = hertz.isPresent() ? hertz : entered(bus, channel);
+                if (sent.isPresent()) {
+                    signals.add(new BusSignal(channel.name(), channel.unit().id(), sent.getAsDouble(), bits));
                 } else {
                     unsent.add(channel.name());
                 }
             }
         }
         return of(bus, signals, unsent);
+    }
+
+    /** How often an entered message that names a channel is sent, Hz; empty where none does. */
+    private static OptionalDouble entered(DataBus bus, SensorChannel channel) {
+        return bus.messages().stream()
+                .filter(each -> each.sender().equals(channel.unit().id())
+                        && each.signals().contains(channel.name()))
+                .mapToDouble(each -> 1 / each.periodSeconds())
+                .max();
     }
 
     /** The traffic of a bus with these values on it. */
@@ -90,7 +106,17 @@ public record BusTraffic(
         List<Message> order =
                 times.messages().stream().map(MessageTiming::message).toList();
         sent.sort(Comparator.comparingInt(each -> order.indexOf(each.message())));
-        return new BusTraffic(bus, sent, times.messages(), times.utilisation(), unsent, clashing);
+        return new BusTraffic(bus, sent, times.messages(), times.utilisation(), unsent, clashing, seldom(sent));
+    }
+
+    /** Values in messages that come less often than the values are to be sent. */
+    private static List<String> seldom(List<PackedMessage> sent) {
+        return sent.stream()
+                .flatMap(message -> message.signals().stream()
+                        .filter(each -> each.rateHertz() * message.message().periodSeconds() > 1 + NOISE_RATIO))
+                .map(BusSignal::name)
+                .distinct()
+                .toList();
     }
 
     /**

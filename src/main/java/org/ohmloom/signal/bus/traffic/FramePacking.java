@@ -15,16 +15,13 @@ import org.ohmloom.signal.bus.Message;
 /**
  * Puts values into messages (our own rule).
  *
- * <p>Values of one unit and one rate share messages in the order they come, as many to one as bits and the packing allow. Messages get
+ * <p>Values that an entered message names are in that one. The others of one unit and one rate share messages in the order they come, as many to one as bits and the packing allow. Messages get
  * their identifiers by rate, the fastest first and so with the highest priority; then by the order of the nodes. Of 11 bits they count up
  * from the first one, passing over those that are taken. Of 29 bits they are laid out as SAE J1939-21 has it (from memory): priority,
  * parameter group of the range a maker is free in (65280 and up), source address; the priority is 3 from 50 Hz, 5 from 10 Hz, else 6
  * (common practice, no source).
  */
 public final class FramePacking {
-
-    /** Bits of a value where none are entered. */
-    public static final int USUAL_SIGNAL_BITS = 16;
 
     /** First identifier of 11 bits where none is entered: common practice, no source. */
     public static final int USUAL_FIRST_IDENTIFIER = 0x300;
@@ -50,14 +47,18 @@ public final class FramePacking {
     /** What units and rates share. */
     private record Group(ComponentId sender, double rateHertz) {}
 
-    /** The messages of a bus: those made of the values, the fastest first, and those entered. */
+    /** The messages of a bus: those made of the values no entered one carries, the fastest first, and those entered. */
     public static List<PackedMessage> of(DataBus bus, List<BusSignal> signals) {
         return new FramePacking(bus).pack(signals);
     }
 
     private List<PackedMessage> pack(List<BusSignal> signals) {
         List<PackedMessage> entered =
-                bus.messages().stream().map(FramePacking::entered).toList();
+                bus.messages().stream().map(sent -> entered(sent, signals)).toList();
+        List<BusSignal> left = signals.stream()
+                .filter(signal ->
+                        entered.stream().noneMatch(each -> each.signals().contains(signal)))
+                .toList();
         List<PackedMessage> all = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();
         FrameFormat format = FrameFormat.ofIdentifierBits(bus.identifierBits());
@@ -65,7 +66,8 @@ public final class FramePacking {
                 .filter(each -> each.message().format() == format)
                 .forEach(each -> taken.add(each.message().identifier()));
         int next = format == FrameFormat.BASE ? packing.firstIdentifier().orElse(USUAL_FIRST_IDENTIFIER) : 0;
-        for (Draft draft : drafts(signals)) {
+        int number = 0;
+        for (Draft draft : drafts(left)) {
             int identifier = identifier(format, next, draft);
             while (identifier >= 0 && taken.contains(identifier)) {
                 identifier = identifier(format, ++next, draft);
@@ -75,10 +77,18 @@ public final class FramePacking {
             }
             next++;
             taken.add(identifier);
-            all.add(made(draft, format, identifier, all.size() + 1));
+            number++;
+            while (isEntered("M" + number)) {
+                number++;
+            }
+            all.add(made(draft, format, identifier, number));
         }
         all.addAll(entered);
         return all;
+    }
+
+    private boolean isEntered(String name) {
+        return bus.messages().stream().anyMatch(each -> each.name().equals(name));
     }
 
     private List<Draft> drafts(List<BusSignal> signals) {
@@ -154,7 +164,7 @@ public final class FramePacking {
                 draft.signals());
     }
 
-    private static PackedMessage entered(DataBus.Sent sent) {
+    private static PackedMessage entered(DataBus.Sent sent, List<BusSignal> signals) {
         return new PackedMessage(
                 new Message(
                         sent.name(),
@@ -165,6 +175,11 @@ public final class FramePacking {
                         sent.jitterSeconds().orElse(0),
                         sent.deadlineSeconds().orElse(sent.periodSeconds())),
                 sent.sender(),
-                List.of());
+                sent.signals().stream()
+                        .flatMap(name -> signals.stream()
+                                .filter(each -> each.sender().equals(sent.sender())
+                                        && each.name().equals(name))
+                                .limit(1))
+                        .toList());
     }
 }

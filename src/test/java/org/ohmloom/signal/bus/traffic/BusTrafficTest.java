@@ -1,6 +1,7 @@
 package org.ohmloom.signal.bus.traffic;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -58,6 +59,58 @@ class BusTrafficTest {
         assertEquals(
                 List.of("M1", "Oxygen", "M2"),
                 traffic.messages().stream().map(each -> each.message().id()).toList());
+    }
+
+    /**
+     * A message entered by hand carries b and a of U1 in that order; c is left for the packing. Sent every 50 ms, it comes too seldom for
+     * a, which is to be sent at 50 Hz, and not for b at 20 Hz.
+     */
+    @Test
+    void whatAnEnteredMessageCarriesIsNotPackedAgain() {
+        DataBus.Sent own = new DataBus.Sent(
+                "Pressures",
+                MAIN,
+                0x200,
+                11,
+                4,
+                0.05,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                List.of("b", "a"));
+        BusTraffic traffic = BusTraffic.of(
+                bus(11, Optional.empty(), List.of(own)),
+                List.of(
+                        new BusSignal("a", MAIN, 50, 16),
+                        new BusSignal("b", MAIN, 20, 16),
+                        new BusSignal("c", MAIN, 20, 16)));
+        assertEquals(
+                List.of("Pressures: b, a", "M1: c"),
+                traffic.messages().stream()
+                        .map(each -> each.message().id() + ": "
+                                + String.join(
+                                        ", ",
+                                        each.signals().stream()
+                                                .map(BusSignal::name)
+                                                .toList()))
+                        .toList());
+        assertEquals(List.of("a"), traffic.seldom());
+    }
+
+    @Test
+    void aMessageTooShortForItsValuesIsRefused() {
+        DataBus.Sent own = new DataBus.Sent(
+                "Pressures",
+                MAIN,
+                0x200,
+                11,
+                3,
+                0.05,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                List.of("b", "a"));
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> bus(11, Optional.empty(), List.of(own)));
+        assertTrue(refused.getMessage().contains("3 bytes, too few for 2 values of 16 bits"), refused.getMessage());
     }
 
     @Test
