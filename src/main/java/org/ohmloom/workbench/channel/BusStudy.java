@@ -185,6 +185,10 @@ final class BusStudy implements Study<BusRow> {
             steps.add(
                     words.get("bus.unsent", String.join(", ", reading.traffic().unsent())));
         }
+        if (!reading.traffic().seldom().isEmpty()) {
+            steps.add(
+                    words.get("bus.seldom", String.join(", ", reading.traffic().seldom())));
+        }
         if (!reading.traffic().clashing().isEmpty()) {
             steps.add(words.get(
                     "bus.clashing", String.join(", ", reading.traffic().clashing())));

@@ -2,11 +2,16 @@ package org.ohmloom.workbench.channel;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.TakeOut;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.study.StudyPane;
@@ -27,7 +32,11 @@ public final class ChannelsPane extends StudyTab {
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
     private final StudyTab calibration;
+    private final StudyTab buses;
     private final JButton edit = new JButton(words.get("calibrate"));
+    private final JButton bus = new JButton(words.get("bus.change"));
+    private final JButton newBus = new JButton(words.get("bus.new"));
+    private final JButton noBus = new JButton(words.get("bus.out"));
 
     /** A pane. */
     public ChannelsPane(Desk desk, Services services, Samples samples) {
@@ -35,7 +44,7 @@ public final class ChannelsPane extends StudyTab {
         this.desk = desk;
         this.calibration = new StudyPane<>(new CalibrationStudy(), desk, services.painter(), samples);
         StudyTab pins = new PinPlanPane(desk, services);
-        StudyTab buses = new StudyPane<>(new BusStudy(), desk, services.painter(), samples);
+        this.buses = new StudyPane<>(new BusStudy(), desk, services.painter(), samples);
         tabs.setName("channels-lists");
         tabs.getAccessibleContext().setAccessibleName(words.get("tabs"));
         tabs.addTab(pins.title(), pins);
@@ -51,7 +60,7 @@ public final class ChannelsPane extends StudyTab {
     }
 
     private JComponent trailing(Services services) {
-        JPanel bar = new JPanel(new MigLayout("insets 2 0 2 8, fill", "push[]"));
+        JPanel bar = new JPanel(new MigLayout("insets 2 0 2 8, fill, hidemode 3", "push[][][][]"));
         bar.setOpaque(false);
         edit.setName("channels-calibrate");
         edit.setToolTipText(words.get("calibrate.about"));
@@ -59,12 +68,29 @@ public final class ChannelsPane extends StudyTab {
                 .flatMap(now -> CalibrationDialog.ask(this, desk, services.painter()))
                 .ifPresent(desk::apply));
         bar.add(edit);
+        button(bar, bus, "bus.change", () -> BusDialog.chosen(desk).flatMap(each -> BusDialog.ask(this, desk, each)));
+        button(bar, newBus, "bus.new", () -> desk.harness()
+                .flatMap(now -> BusDialog.ask(this, desk, BusDialog.fresh(now))));
+        button(bar, noBus, "bus.out", () -> BusDialog.chosen(desk).map(each -> new TakeOut(List.of(each.id()))));
         return bar;
+    }
+
+    private void button(JPanel bar, JButton made, String key, Supplier<Optional<? extends Edit>> edits) {
+        made.setName("channels-" + key.replace('.', '-'));
+        made.setToolTipText(words.get(key + ".about"));
+        made.addActionListener(event -> edits.get().ifPresent(desk::apply));
+        bar.add(made);
     }
 
     private void refresh() {
         edit.setVisible(tabs.getSelectedComponent() == calibration);
         edit.setEnabled(desk.analysis().isPresent());
+        boolean ofBuses = tabs.getSelectedComponent() == buses;
+        List.of(bus, newBus, noBus).forEach(each -> each.setVisible(ofBuses));
+        boolean any = BusDialog.chosen(desk).isPresent();
+        bus.setEnabled(any);
+        noBus.setEnabled(any);
+        newBus.setEnabled(desk.harness().isPresent());
     }
 
     private StudyTab shown() {

@@ -23,6 +23,7 @@ import org.ohmloom.edit.Edit;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.PinRole;
 import org.ohmloom.signal.pins.PinPlan;
 import org.ohmloom.signal.pins.Preferences;
 import org.ohmloom.signal.unit.ChannelPlan;
@@ -382,7 +383,8 @@ final class PinPlanPane extends StudyTab {
         unit.setEnabled(open);
         plan.setEnabled(open && !busy && needs.getRowCount() > 0);
         apply.setEnabled(found);
-        wire.setEnabled(open && survey.filter(PinPlanPane::hasChannels).isPresent());
+        wire.setEnabled(open
+                && survey.filter(each -> hasChannels(each) || hasBusPins(each)).isPresent());
         asked.setEnabled(open);
         lock.setEnabled(chosenNeed().isPresent() && chosenPlace().isPresent());
         unlock.setEnabled(chosenNeed().filter(PinNeed::isLocked).isPresent());
@@ -390,5 +392,12 @@ final class PinPlanPane extends StudyTab {
 
     private static boolean hasChannels(PinSurvey survey) {
         return survey.needs().stream().anyMatch(need -> need.channel().isPresent());
+    }
+
+    /** Units that a data bus can join have something to wire without any channel. */
+    private static boolean hasBusPins(PinSurvey survey) {
+        return survey.harness().components().all().stream()
+                .anyMatch(each -> each.device() instanceof ControlUnit unit
+                        && unit.pinsOf(PinRole.BUS_HIGH).findFirst().isPresent());
     }
 }
