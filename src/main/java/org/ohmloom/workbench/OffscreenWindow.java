@@ -80,6 +80,11 @@ final class OffscreenWindow {
         });
     }
 
+    /** Height of the whole window, px. */
+    int height() {
+        return height;
+    }
+
     /** Does something in the window and waits until its results and pictures are there. */
     void work(Consumer<WorkbenchView> task) {
         onEventThread(() -> {
@@ -129,24 +134,26 @@ final class OffscreenWindow {
 
     /** The window as it is painted. */
     BufferedImage picture() {
-        return picture(shown -> root);
+        return picture(shown -> root, width, height);
     }
 
-    /** A part of the window as it is painted. */
-    BufferedImage picture(Function<WorkbenchView, JComponent> part) {
+    /**
+     * A part of the window as it is painted, in a size that follows neither the fonts around it nor how often dividers were moved by
+     * a status bar that changed its height while results came.
+     */
+    BufferedImage picture(Function<WorkbenchView, JComponent> part, int across, int down) {
         // Texts learn their height from their width, so further rounds settle what the first moved.
         for (int round = 0; round < SETTLING_ROUNDS; round++) {
             onEventThread(() -> {
                 layOut(root);
+                size(part.apply(view), across, down);
                 return true;
             });
         }
         await(this::isReady);
         return onEventThread(() -> {
             JComponent painted = part.apply(view);
-            boolean all = painted == root;
-            int across = all ? width : painted.getWidth();
-            int down = all ? height : painted.getHeight();
+            size(painted, across, down);
             BufferedImage image = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image.createGraphics();
             try {
@@ -160,6 +167,13 @@ final class OffscreenWindow {
             }
             return image;
         });
+    }
+
+    private static void size(JComponent part, int across, int down) {
+        if (part.getWidth() != across || part.getHeight() != down) {
+            part.setSize(across, down);
+            layOut(part);
+        }
     }
 
     private boolean isReady(WorkbenchView shown) {

@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import javax.imageio.ImageIO;
+import javax.swing.JComponent;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
@@ -42,6 +44,16 @@ public final class WorkbenchPictures {
     private static final int SMALL = 1180;
 
     private static final double HALF = 0.5;
+
+    /** What a view gets of a window, px. */
+    private static final int VIEW_ACROSS = 880;
+
+    /** What the tabs above a view take of the height it gets, px. */
+    private static final int TABS_DOWN = 29;
+
+    private static final int SIDE_ACROSS = 433;
+    private static final int INSPECTOR_DOWN = 450;
+    private static final int FINDINGS_DOWN = 357;
 
     /** Lists that only the example of faults has something for. */
     private static final Set<String> OF_FAULTS = Set.of("returns-coupling", "returns-lost");
@@ -103,8 +115,8 @@ public final class WorkbenchPictures {
         OffscreenWindow window = OffscreenWindow.open(Look.LIGHT, WIDTH, HEIGHT, VIEWS);
         open(window, "rescue-pickup");
         window.work(WorkbenchPictures::choose);
-        write("layout", window.picture(WorkbenchView::layoutPane));
-        write("inspector", window.picture(WorkbenchView::inspector));
+        write("layout", inView(window, WorkbenchView::layoutPane));
+        write("inspector", window.picture(WorkbenchView::inspector, SIDE_ACROSS, INSPECTOR_DOWN));
         window.turn("fabrication-lists", 1);
         window.work(view -> view.viewTabs().showStudy(DutyRangeStudy.KEY));
         window.await(view -> view.desk().dutySteps().isPresent());
@@ -120,7 +132,7 @@ public final class WorkbenchPictures {
     private void faults() throws IOException {
         OffscreenWindow window = OffscreenWindow.open(Look.LIGHT, WIDTH, HEIGHT, VIEWS);
         open(window, "faults");
-        write("findings", window.picture(WorkbenchView::findings));
+        write("findings", window.picture(WorkbenchView::findings, SIDE_ACROSS, FINDINGS_DOWN));
         returns(window, OF_FAULTS::contains);
     }
 
@@ -129,7 +141,7 @@ public final class WorkbenchPictures {
         for (Study<?> study : Studies.RETURNS) {
             if (asked.test(study.key())) {
                 window.work(view -> view.viewTabs().returns().showList(study.key()));
-                write(study.key(), window.picture(view -> view.viewTabs().returns()));
+                write(study.key(), inView(window, view -> view.viewTabs().returns()));
             }
         }
     }
@@ -143,7 +155,11 @@ public final class WorkbenchPictures {
 
     private void view(OffscreenWindow window, String key) throws IOException {
         window.work(view -> view.viewTabs().showStudy(key));
-        write(key, window.picture(view -> view.viewTabs().study(key)));
+        write(key, inView(window, view -> view.viewTabs().study(key)));
+    }
+
+    private static BufferedImage inView(OffscreenWindow window, Function<WorkbenchView, JComponent> part) {
+        return window.picture(part, VIEW_ACROSS, (int) (window.height() * VIEWS) - TABS_DOWN);
     }
 
     private static void open(OffscreenWindow window, String example) {
