@@ -1,11 +1,17 @@
 package org.ohmloom.remedy;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.PutElements;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 
 /**
@@ -40,11 +46,56 @@ record Candidate(RemedyKind kind, List<Edit> steps) {
         return String.join("; ", labels);
     }
 
-    /** This and then another. */
-    Candidate with(Candidate other) {
-        List<Edit> both = new ArrayList<>(steps);
-        other.steps.stream().filter(step -> !both.contains(step)).forEach(both::add);
-        return new Candidate(RemedyKind.COMBINED, both);
+    /** This and then another, which was thought of for the harness this makes. */
+    Candidate then(Candidate other) {
+        List<Edit> all = new ArrayList<>(steps);
+        all.addAll(other.steps);
+        return new Candidate(RemedyKind.COMBINED, all);
+    }
+
+    /**
+     * This and another that was thought of for the same harness. What both do is done once: two returns that go to one pin share
+     * the splice made there. Empty when both would make something of one name that is not the same.
+     */
+    Optional<Candidate> with(Candidate other) {
+        Set<Edit> done = new HashSet<>(single(steps));
+        List<Edit> rest =
+                other.steps.stream().flatMap(step -> left(step, done).stream()).toList();
+        Set<ElementId> both = put(single(rest));
+        both.retainAll(put(done));
+        return both.isEmpty() ? Optional.of(then(new Candidate(other.kind, rest))) : Optional.empty();
+    }
+
+    /** What is left of a step to do; empty when all of it is done. */
+    private static Optional<Edit> left(Edit step, Set<Edit> done) {
+        if (step instanceof Compound compound) {
+            List<Edit> edits = compound.edits().stream()
+                    .flatMap(edit -> left(edit, done).stream())
+                    .toList();
+            return edits.equals(compound.edits())
+                    ? Optional.of(step)
+                    : edits.isEmpty() ? Optional.empty() : Optional.of(new Compound(compound.label(), edits));
+        }
+        return done.contains(step) ? Optional.empty() : Optional.of(step);
+    }
+
+    /** The steps with those in the place of a compound that it is made of. */
+    private static List<Edit> single(List<Edit> steps) {
+        return steps.stream()
+                .flatMap(
+                        step -> step instanceof Compound compound ? single(compound.edits()).stream() : Stream.of(step))
+                .toList();
+    }
+
+    /** What steps add, or put in the place of what there is. */
+    private static Set<ElementId> put(Collection<Edit> steps) {
+        Set<ElementId> ids = new HashSet<>();
+        steps.forEach(step -> {
+            if (step instanceof PutElements added) {
+                added.elements().forEach(element -> ids.add(element.id()));
+            }
+        });
+        return ids;
     }
 
     /** The changed harness; empty when a step cannot be made after those before it, or changes nothing then. */

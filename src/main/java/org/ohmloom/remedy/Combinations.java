@@ -62,9 +62,9 @@ record Combinations(List<Foreseen> alone, List<Foreseen> serving, int count, boo
                 List<Candidate> partners = new ArrayList<>(more.ofCauses(start.causes()));
                 partners.addAll(joined);
                 for (Candidate partner : partners) {
-                    Candidate both = start.candidate().with(partner);
-                    if (!foresight.isSpent() && isNew(both, changes, seen)) {
-                        Optional<Foreseen> found = foresight.of(both);
+                    Optional<Candidate> both = start.candidate().with(partner);
+                    if (!foresight.isSpent() && both.isPresent() && isNew(both.get(), changes, seen)) {
+                        Optional<Foreseen> found = foresight.of(both.get());
                         found.filter(each -> each.value() < (1 - LEAST_GAIN) * start.value())
                                 .ifPresent(next::add);
                     }

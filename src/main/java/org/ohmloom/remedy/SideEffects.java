@@ -19,18 +19,21 @@ final class SideEffects {
 
     /** The change with what takes away all it brings, as far as something is known against each. */
     static List<Candidate> against(Candidate candidate, List<Finding> grave, ReturnTrial after) {
-        List<Candidate> found = List.of(candidate);
+        List<Candidate> found = List.of();
         for (Finding finding : grave) {
             List<Candidate> ways = ways(finding, after);
             List<Candidate> next = new ArrayList<>();
             for (Candidate start : found) {
-                ways.forEach(way -> next.add(start.with(way)));
+                ways.forEach(way -> start.with(way).ifPresent(next::add));
+            }
+            if (found.isEmpty()) {
+                next.addAll(ways);
             }
             if (!next.isEmpty()) {
                 found = next.subList(0, Math.min(MOST_WAYS, next.size()));
             }
         }
-        return found.equals(List.of(candidate)) ? List.of() : List.copyOf(found);
+        return found.stream().map(candidate::then).toList();
     }
 
     private static List<Candidate> ways(Finding finding, ReturnTrial after) {

@@ -5,16 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.ReturnTrial;
+import org.ohmloom.edit.PutElements;
 import org.ohmloom.edit.RemoveWires;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.ground.Offset;
 import org.ohmloom.ground.ReferencePoint;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Splice;
+import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Finding;
 import org.ohmloom.units.Gauge;
@@ -100,6 +105,48 @@ class ForesightTest {
         Candidate larger =
                 new Candidate(RemedyKind.LARGER_RETURN, SetWireGauge.of(new WireId("W25"), Gauge.parse("2.5 mm2")));
         assertTrue(out.on(analysis.harness()).isPresent());
-        assertTrue(out.with(larger).on(analysis.harness()).isEmpty());
+        assertTrue(out.with(larger).orElseThrow().on(analysis.harness()).isEmpty());
+    }
+
+    @Test
+    void twoReturnsToOnePinShareTheSpliceMadeThere() {
+        ReturnPlaces places = new ReturnPlaces(analysis.evidence());
+        OwnReturns own = new OwnReturns(
+                places,
+                new Lengths(
+                        analysis.harness(),
+                        analysis.evidence().routes(),
+                        analysis.evidence().tables()));
+        // X8.4 has one wire, W31: W29 of the one sensor and W99 of the other can only come to it by a splice
+        Candidate one = own.of(new ComponentId("B-P")).get(0);
+        Candidate other = own.of(new ComponentId("B-T")).get(0);
+        Harness both = one.with(other).orElseThrow().on(analysis.harness()).orElseThrow();
+        assertEquals(
+                analysis.harness().splices().all().size() + 1,
+                both.splices().all().size());
+        assertEquals(List.of("W-SP-X8-4"), ending(both, "X8.4"));
+        assertEquals(List.of("W-SP-X8-4", "W29", "W31", "W99"), ending(both, "SP-X8-4"));
+    }
+
+    private static List<String> ending(Harness harness, String place) {
+        return harness.wires().all().stream()
+                .filter(wire -> wire.ends().stream().anyMatch(end -> end.text().equals(place)))
+                .map(wire -> wire.id().value())
+                .sorted()
+                .toList();
+    }
+
+    @Test
+    void changesThatWouldMakeTwoThingsOfOneNameAreNotJoined() {
+        Splice near = splice("beside the pump");
+        Candidate one = new Candidate(RemedyKind.OWN_RETURN, PutElements.one("Add a splice", near));
+        Candidate other =
+                new Candidate(RemedyKind.OWN_RETURN, PutElements.one("Add a splice", splice("beside the fan")));
+        assertTrue(one.with(other).isEmpty());
+        assertEquals(one.steps(), one.with(one).orElseThrow().steps(), "what is the same is done once");
+    }
+
+    private static Splice splice(String name) {
+        return new Splice(new SpliceId("SP-1"), name, 0, Optional.empty(), Optional.empty(), false, Optional.empty());
     }
 }
