@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import javax.swing.Action;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -193,11 +194,19 @@ class WhatIfTest {
 
         assertSame(original, desk().document().orElseThrow());
         assertSame(tried, original.harness());
-        assertEquals(1, original.session().steps().size());
-        String label = original.session().steps().get(0);
-        assertTrue(label.startsWith("keep side copy: ") && label.endsWith(" and 1 more"), label);
+        String label = "Keep side copy: Set conductor of W5 to 2.5 mm2 and 1 more";
+        assertEquals(List.of(label), original.session().steps());
+        assertEquals(
+                "Undo " + desk().units().text(label),
+                stage.view.book().get("undo").getValue(Action.NAME));
         run("undo");
         assertSame(before, desk().harness().orElseThrow());
+        assertEquals(
+                "Redo " + desk().units().text(label),
+                stage.view.book().get("redo").getValue(Action.NAME));
+        run("redo");
+        assertSame(tried, desk().harness().orElseThrow());
+        run("undo");
         assertFalse(original.session().isChanged());
         assertEquals(Optional.of(file), original.file());
     }
@@ -224,24 +233,24 @@ class WhatIfTest {
     @Test
     void savingAndClosingWithASideCopyOpenAsksByName() throws Exception {
         run("begin-side-copy");
-        assertTrue(OnEventThread.get(() -> stage.view.filing().mayLeave()), "an untouched copy is no question");
+        assertTrue(stage.answer(stage.view.filing()::mayLeave), "an untouched copy is no question");
         assertFalse(OnEventThread.get(() -> desk().isSideCopy()));
 
         run("begin-side-copy");
         thicken();
-        assertFalse(OnEventThread.get(() -> stage.view.filing().save()));
+        assertFalse(stage.answer(stage.view.filing()::save));
         assertEquals(List.of("side copy of teaching"), stage.prompts.asked);
         assertTrue(OnEventThread.get(() -> desk().isSideCopy()), "left unanswered, all stays as it is");
 
         stage.prompts.sideCopy = Prompts.SideCopy.KEEP;
-        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(stage.answer(stage.view.filing()::save));
         assertEquals(HarnessText.write(original.harness()), Files.readString(file));
         assertEquals(Optional.of(Gauge.metric(2.5)), sizeNow());
 
         run("begin-side-copy");
         OnEventThread.run(() -> desk().apply(new SetWireLength(List.of(W5), OptionalDouble.of(9))));
         stage.prompts.sideCopy = Prompts.SideCopy.DROP;
-        assertTrue(OnEventThread.get(() -> stage.view.filing().close()));
+        assertTrue(stage.answer(stage.view.filing()::close));
         assertEquals(HarnessText.write(original.harness()), Files.readString(file));
         assertTrue(stage.prompts.asked.stream().noneMatch(each -> each.startsWith("unsaved")), "nothing to save");
     }
