@@ -2,7 +2,8 @@ package org.ohmloom.workbench;
 
 import java.awt.Point;
 import java.time.Clock;
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -96,13 +97,25 @@ final class OpenWindows {
         showAnother(from).view().filing().share(document);
     }
 
-    /** Closes every window after its questions; stops at the first a person wants to keep. */
+    /** Closes every window after its questions, one after the other; stops at the first a person wants to keep. */
     private void quit() {
-        for (WorkbenchWindow window : new ArrayList<>(open.keySet())) {
-            window.toFront();
-            if (!window.askToClose()) {
+        quit(new ArrayDeque<>(open.keySet()));
+    }
+
+    private void quit(Deque<WorkbenchWindow> left) {
+        if (!left.isEmpty()) {
+            WorkbenchWindow window = left.remove();
+            if (!open.containsKey(window)) {
+                // It was closed while another one waited for a save.
+                quit(left);
                 return;
             }
+            window.toFront();
+            window.askToClose(gone -> {
+                if (gone) {
+                    quit(left);
+                }
+            });
         }
     }
 

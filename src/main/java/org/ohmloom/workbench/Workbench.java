@@ -15,6 +15,7 @@ import org.ohmloom.store.RecoveryFolder;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.workbench.desk.OpenDocuments;
 import org.ohmloom.workbench.desk.Prompts;
+import org.ohmloom.workbench.desk.Saves;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.recovery.Recovery;
 import org.ohmloom.workbench.recovery.RecoveryPlace;
@@ -103,6 +104,7 @@ public final class Workbench {
                 prompts,
                 reader,
                 EventQueue::invokeLater,
-                new OpenDocuments());
+                new OpenDocuments(),
+                new Saves(background("writer"), EventQueue::invokeLater));
     }
 }

@@ -1,7 +1,10 @@
 package org.ohmloom.workbench;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.workbench.command.Command;
@@ -43,10 +46,24 @@ public final class Stage {
         view = OnEventThread.get(() -> make(changed, new OpenDocuments()));
     }
 
+    /** A workbench built on other services, such as a disk that takes its time. */
+    public static Stage builtOn(UnaryOperator<Services> services) {
+        return new Stage(results -> results, services);
+    }
+
+    private Stage(UnaryOperator<Analysis> changed, UnaryOperator<Services> other) {
+        view = OnEventThread.get(() -> make(changed, new OpenDocuments(), other));
+    }
+
     private WorkbenchView make(UnaryOperator<Analysis> changed, OpenDocuments documents) {
+        return make(changed, documents, services -> services);
+    }
+
+    private WorkbenchView make(
+            UnaryOperator<Analysis> changed, OpenDocuments documents, UnaryOperator<Services> other) {
         Look.LIGHT.install();
         Services own = Workbench.services(preferences, prompts);
-        services = new Services(
+        services = other.apply(new Services(
                 (question, cancel, soFar) -> changed.apply(
                         own.calculation().of(question, cancel, results -> soFar.accept(changed.apply(results)))),
                 own.layout(),
@@ -55,7 +72,8 @@ public final class Stage {
                 own.prompts(),
                 own.reader(),
                 own.eventThread(),
-                documents);
+                documents,
+                own.saves()));
         List<Command> help = HelpCommands.of(() -> null, () -> null, new ManualDesk(() -> null));
         return new WorkbenchView(services, new WindowTasks(look -> {}, desk -> {}, () -> {}, WindowActions.NONE, help));
     }
@@ -84,5 +102,13 @@ public final class Stage {
     /** Waits until the results are those of the harness, all of them. */
     public void awaitResults() {
         OnEventThread.await("results", () -> desk().isWhole());
+    }
+
+    /** Asks something that is answered on the event thread, maybe later, and waits for the answer. */
+    public boolean answer(Consumer<Consumer<Boolean>> question) {
+        AtomicReference<Optional<Boolean>> answer = new AtomicReference<>(Optional.empty());
+        OnEventThread.run(() -> question.accept(said -> answer.set(Optional.of(said))));
+        OnEventThread.await("an answer", () -> answer.get().isPresent());
+        return answer.get().orElseThrow();
     }
 }

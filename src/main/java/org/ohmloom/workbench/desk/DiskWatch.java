@@ -30,6 +30,7 @@ public final class DiskWatch {
     private final Prompts prompts;
     private final Executor reader;
     private final Executor eventThread;
+    private final Saves saves;
     private final List<Runnable> listeners = new ArrayList<>();
     private Standing standing = Standing.SAME;
     private Optional<Found> latest = Optional.empty();
@@ -47,14 +48,14 @@ public final class DiskWatch {
     /**
      * A watch.
      *
-     * @param reader      runs the reading of a file
-     * @param eventThread brings its result back
+     * @param services prompts, what reads files and what writes them
      */
-    public DiskWatch(Desk desk, Prompts prompts, Executor reader, Executor eventThread) {
+    DiskWatch(Desk desk, Services services) {
         this.desk = desk;
-        this.prompts = prompts;
-        this.reader = reader;
-        this.eventThread = eventThread;
+        this.prompts = services.prompts();
+        this.reader = services.reader();
+        this.eventThread = services.eventThread();
+        this.saves = services.saves();
         desk.listen(topic -> {
             if (topic == Topic.DOCUMENT) {
                 settle();
@@ -71,17 +72,23 @@ public final class DiskWatch {
         return standing;
     }
 
-    /** Looks at the file; listeners hear of it when it stands otherwise. A side copy lives in no file. */
+    /**
+     * Looks at the file; listeners hear of it when it stands otherwise. A side copy lives in no file, and while it is being saved
+     * it is no wonder that the file changes.
+     */
     public void look() {
-        Optional<Path> file = desk.document().flatMap(Document::file);
+        Optional<Path> file =
+                desk.document().filter(open -> !saves.isBusy(open)).flatMap(Document::file);
         Optional<FileStamp> expected = desk.document().flatMap(Document::stamp);
         if (file.isPresent() && expected.isPresent()) {
             Document open = desk.document().orElseThrow();
             reader.execute(() -> {
                 Found found = new Found(open, expected.get(), HarnessFiles.stamp(file.get(), expected.get()));
                 eventThread.execute(() -> {
-                    latest = Optional.of(found);
-                    settle();
+                    if (!saves.isBusy(open)) {
+                        latest = Optional.of(found);
+                        settle();
+                    }
                 });
             });
         }
@@ -89,7 +96,8 @@ public final class DiskWatch {
 
     /** Reads the file again as one step that can be undone; what was edited meanwhile is behind that step. */
     public void readAgain() {
-        desk.document().ifPresent(open -> open.file().ifPresent(file -> reader.execute(() -> readAgain(open, file))));
+        desk.document().ifPresent(open -> open.file()
+                .ifPresent(file -> saves.afterwards(open, () -> reader.execute(() -> readAgain(open, file)))));
     }
 
     private void readAgain(Document open, Path file) {

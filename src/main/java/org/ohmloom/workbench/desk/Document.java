@@ -129,22 +129,41 @@ public final class Document {
     }
 
     /**
-     * Saves it where it lives.
+     * What is to be written to a file.
      *
-     * @throws HarnessFileException when it cannot be saved or was changed on disk meanwhile; nothing is lost then
+     * @param harness  the harness as it was when saving was asked for
+     * @param file     the file
+     * @param expected what the file has to be; empty where nothing is compared
      */
-    public void save() throws HarnessFileException {
-        Path file = file().orElseThrow(() -> new IllegalStateException("it lives in no file yet"));
-        write(file, stamp);
+    record Writing(Harness harness, Path file, Optional<FileStamp> expected) {
+
+        /**
+         * Writes it. Safe on any thread.
+         *
+         * @throws HarnessFileException when it cannot be written or the file was changed meanwhile; nothing is lost then
+         */
+        FileStamp write() throws HarnessFileException {
+            return HarnessFiles.write(file, harness, expected);
+        }
     }
 
     /**
-     * Saves it in another file, which it lives in from then on.
+     * This document as it is now, to be written where it lives or to another file.
      *
-     * @throws HarnessFileException when it cannot be saved; nothing is lost then
+     * @throws IllegalStateException when it lives in no file and none is named
      */
-    void saveAs(Path file) throws HarnessFileException {
-        write(file, Optional.empty());
+    Writing writing(Optional<Path> as) {
+        return as.map(other -> new Writing(harness(), other, Optional.empty()))
+                .orElseGet(() -> new Writing(
+                        harness(),
+                        file().orElseThrow(() -> new IllegalStateException("it lives in no file yet")),
+                        stamp));
+    }
+
+    /** It was written, and lives in that file from now on; what was edited meanwhile is not saved. */
+    void written(Writing writing, FileStamp now) {
+        stamp = Optional.of(now);
+        session.savedAs(writing.harness(), writing.file());
     }
 
     /** What its file was when it was read or written last; empty when it lives in none. */
@@ -163,12 +182,6 @@ public final class Document {
     void standAgainst(FileStamp onDisk) {
         stamp = Optional.of(onDisk);
         session.savedIsGone();
-    }
-
-    private void write(Path file, Optional<FileStamp> expected) throws HarnessFileException {
-        Harness written = session.current();
-        stamp = Optional.of(HarnessFiles.write(file, written, expected));
-        session.savedAs(written, file);
     }
 
     /** The name of a file without folder and ending. */

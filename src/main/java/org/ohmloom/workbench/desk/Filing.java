@@ -1,9 +1,12 @@
 package org.ohmloom.workbench.desk;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import org.ohmloom.model.Harness;
 import org.ohmloom.store.FileChangedException;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
@@ -12,8 +15,8 @@ import org.ohmloom.workbench.settings.Preferences;
 import org.ohmloom.workbench.words.Words;
 
 /**
- * Opens, saves and closes documents, asking what has to be asked. Files are read off the event thread; everything else
- * belongs to it.
+ * Opens, saves and closes documents, asking what has to be asked. Files are read and written off the event thread; everything else
+ * belongs to it. Who asks whether something is saved or may be left is answered on it, at once or when a save has ended.
  */
 public final class Filing {
 
@@ -26,8 +29,15 @@ public final class Filing {
     private final Executor reader;
     private final Executor eventThread;
     private final OpenDocuments documents;
+    private final Saves saves;
     private final DiskWatch watch;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final Runnable hearSaves = this::tell;
     private Runnable compare = () -> {};
+    private Optional<Object> reading = Optional.empty();
+    private Optional<String> readingName = Optional.empty();
+    private boolean leaving;
+    private boolean left;
 
     /**
      * Filing at a desk.
@@ -41,13 +51,36 @@ public final class Filing {
         this.reader = services.reader();
         this.eventThread = services.eventThread();
         this.documents = services.documents();
-        this.watch = new DiskWatch(desk, prompts, reader, eventThread);
+        this.saves = services.saves();
+        this.watch = new DiskWatch(desk, services);
         documents.add(desk);
+        saves.listen(hearSaves);
     }
 
     /** Whether the file of the document is still what it was. */
     public DiskWatch watch() {
         return watch;
+    }
+
+    /** Calls a listener when what is said of {@link #progress()} changes. */
+    public void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** What is being read or written for this desk, in words; empty when nothing is. */
+    public Optional<String> progress() {
+        Words words = Words.of("windows");
+        return readingName.map(name -> words.get("reading", name)).or(() -> lying().filter(saves::isBusy)
+                .map(open -> words.get("saving", open.name())));
+    }
+
+    /** What lies on the desk, of a side copy its original. */
+    private Optional<Document> lying() {
+        return desk.document().map(open -> open.original().orElse(open));
+    }
+
+    private void tell() {
+        listeners.forEach(Runnable::run);
     }
 
     /** Shows what differs from the file by this when a person asks for it. */
@@ -67,89 +100,160 @@ public final class Filing {
 
     /** Leaves the document as it is and counts the desk out: its window is gone. */
     public void leave() {
+        left = true;
+        saves.unlisten(hearSaves);
         documents.remove(desk);
         desk.close();
     }
 
     /** Asks which file to open and opens it. */
     public void open() {
-        if (mayLeave()) {
-            prompts.fileToOpen(folder()).ifPresent(this::read);
-        }
+        ifLeft(() -> prompts.fileToOpen(folder()).ifPresent(this::read));
     }
 
     /** Opens a file after asking about changes that are not saved. */
     public void open(Path file) {
-        if (mayLeave()) {
-            read(file);
-        }
+        ifLeft(() -> read(file));
     }
 
     /** Opens an example after asking about changes that are not saved. */
     public void openExample(String name) {
-        if (mayLeave()) {
-            load(name, () -> Examples.open(name), opened -> {}, () -> {});
-        }
+        ifLeft(() -> load(name, () -> Examples.open(name), opened -> {}, () -> {}));
+    }
+
+    /** Runs a task once the document may be left; not at all when a person wants to stay. */
+    public void ifLeft(Runnable task) {
+        mayLeave(may -> {
+            if (may) {
+                task.run();
+            }
+        });
     }
 
     /** Puts a document that begins here on the desk; the caller has asked whether the one there may be left. */
     public void put(Document begun, String message) {
+        reading = Optional.empty();
+        readingName = Optional.empty();
         desk.open(begun);
         desk.say(message);
+        tell();
     }
 
-    /** Saves; asks where when the document lives in no file yet. Whether it is saved now. */
-    public boolean save() {
-        Optional<Document> document = desk.document();
-        if (document.isEmpty()) {
-            return false;
-        }
-        if (desk.isSideCopy()) {
-            return settleSideCopy() && save();
-        }
-        if (document.get().file().isEmpty()) {
-            return saveAs();
-        }
-        return write(document.get(), document.get()::save);
+    /** Saves; asks where when the document lives in no file yet. */
+    public void save() {
+        save(saved -> {});
     }
 
-    /** Asks where to save and saves there. Whether it is saved now. */
-    public boolean saveAs() {
-        if (!settleSideCopy()) {
-            return false;
+    /**
+     * Saves; asks where when the document lives in no file yet.
+     *
+     * @param answer hears whether it is saved
+     */
+    public void save(Consumer<Boolean> answer) {
+        if (!settleSideCopy() || desk.document().isEmpty()) {
+            answer.accept(false);
+            return;
         }
-        Optional<Document> document = desk.document();
+        Document document = desk.document().get();
+        if (document.file().isPresent()) {
+            write(document, Optional.empty(), answer);
+        } else if (saves.isBusy(document)) {
+            // It is on its way to its first file: where that is has been asked already.
+            saves.afterwards(document, () -> saveAgain(document, answer));
+        } else {
+            saveAs(answer);
+        }
+    }
+
+    private void saveAgain(Document document, Consumer<Boolean> answer) {
+        if (document.file().isEmpty()) {
+            answer.accept(false);
+        } else if (document.session().isChanged()) {
+            write(document, Optional.empty(), answer);
+        } else {
+            answer.accept(true);
+        }
+    }
+
+    /** Asks where to save and saves there. */
+    public void saveAs() {
+        saveAs(saved -> {});
+    }
+
+    /**
+     * Asks where to save and saves there.
+     *
+     * @param answer hears whether it is saved
+     */
+    public void saveAs(Consumer<Boolean> answer) {
+        Optional<Document> document = settleSideCopy() ? desk.document() : Optional.empty();
         Optional<Path> target = document.flatMap(open -> prompts.fileToSave(folder(), open.name()));
-        if (document.isEmpty() || target.isEmpty()) {
-            return false;
+        if (document.isPresent() && target.isPresent()) {
+            write(document.get(), target.map(Filing::withEnding), answer);
+        } else {
+            answer.accept(false);
         }
-        Path file = withEnding(target.get());
-        return write(document.get(), () -> document.get().saveAs(file));
     }
 
-    /** Clears the desk after asking about changes that are not saved. Whether it is clear now. */
-    public boolean close() {
-        if (!mayLeave()) {
-            return false;
-        }
-        desk.close();
-        return true;
+    /** Clears the desk after asking about changes that are not saved. */
+    public void close() {
+        close(closed -> {});
     }
 
-    /** Whether the document may be left: it has no changes, they were saved, or they are to be discarded. */
-    public boolean mayLeave() {
-        if (!settleSideCopy()) {
-            return false;
+    /**
+     * Clears the desk after asking about changes that are not saved.
+     *
+     * @param answer hears whether it is clear
+     */
+    public void close(Consumer<Boolean> answer) {
+        mayLeave(may -> {
+            if (may) {
+                desk.close();
+            }
+            answer.accept(may);
+        });
+    }
+
+    /**
+     * Asks whether the document may be left: it has no changes, they were saved, or they are to be discarded. A save under way is
+     * waited for; asked again meanwhile, the answer is no.
+     *
+     * @param answer hears it
+     */
+    public void mayLeave(Consumer<Boolean> answer) {
+        if (leaving || !settleSideCopy()) {
+            answer.accept(false);
+            return;
         }
         Optional<Document> document = desk.document();
-        if (document.isEmpty() || !document.get().session().isChanged() || isElsewhere()) {
-            return true;
+        if (document.filter(saves::isBusy).isPresent()) {
+            leaving = true;
+            saves.afterwards(document.get(), () -> {
+                leaving = false;
+                mayLeave(answer);
+            });
+        } else if (document.isEmpty() || !document.get().session().isChanged() || isElsewhere()) {
+            answer.accept(true);
+        } else {
+            switch (prompts.unsavedChanges(document.get().name())) {
+                case SAVE -> saveAndLeave(answer);
+                case DISCARD -> answer.accept(true);
+                case CANCEL -> answer.accept(false);
+            }
         }
-        return switch (prompts.unsavedChanges(document.get().name())) {
-            case SAVE -> save();
-            case DISCARD -> true;
-            case CANCEL -> false;
-        };
+    }
+
+    private void saveAndLeave(Consumer<Boolean> answer) {
+        leaving = true;
+        save(saved -> {
+            leaving = false;
+            if (saved) {
+                // It may have been edited while it was written.
+                mayLeave(answer);
+            } else {
+                answer.accept(false);
+            }
+        });
     }
 
     /** Goes back to the original after asking what becomes of the side copy. Whether no side copy is on the desk now. */
@@ -196,59 +300,96 @@ public final class Filing {
         Document read() throws HarnessFileException;
     }
 
-    /** Writes a document. */
-    @FunctionalInterface
-    private interface Writing {
-        void write() throws HarnessFileException;
-    }
-
-    private void load(String name, Reading reading, Consumer<Document> opened, Runnable refused) {
-        desk.say(Words.of("windows").get("reading", name));
+    /**
+     * Reads a document and puts it on the desk. The window is used meanwhile: what is asked for last is opened, and what was edited
+     * since is asked about before it makes room.
+     */
+    private void load(String name, Reading how, Consumer<Document> opened, Runnable refused) {
+        Object mine = new Object();
+        Optional<Harness> before = desk.harness();
+        reading = Optional.of(mine);
+        readingName = Optional.of(name);
+        tell();
         reader.execute(() -> {
             try {
-                Document document = reading.read();
+                Document document = how.read();
                 eventThread.execute(() -> {
-                    opened.accept(document);
-                    desk.open(document);
-                    desk.say("Opened " + document.name());
+                    if (isWanted(mine)) {
+                        Runnable open = () -> {
+                            opened.accept(document);
+                            put(document, "Opened " + document.name());
+                        };
+                        if (isSame(before, desk.harness())) {
+                            open.run();
+                        } else {
+                            ifLeft(open);
+                        }
+                    }
                 });
             } catch (HarnessFileException unreadable) {
                 eventThread.execute(() -> {
-                    desk.say("");
-                    refused.run();
-                    prompts.problem("The file was not opened", unreadable.getMessage());
+                    if (isWanted(mine)) {
+                        refused.run();
+                        prompts.problem("The file was not opened", unreadable.getMessage());
+                    }
                 });
             }
         });
     }
 
-    private boolean write(Document document, Writing writing) {
-        try {
-            writing.write();
-        } catch (FileChangedException changed) {
-            return switch (prompts.changedOnDisk(document.name(), changed.getMessage())) {
-                case REPLACE -> {
-                    document.standAgainst(changed.found());
-                    yield write(document, document::save);
-                }
-                case SAVE_UNDER_ANOTHER_NAME -> saveAs();
-                case READ_AGAIN -> {
-                    watch.readAgain();
-                    yield false;
-                }
-                case COMPARE -> {
-                    compare.run();
-                    yield false;
-                }
-                case CANCEL -> false;
-            };
-        } catch (HarnessFileException refused) {
-            prompts.problem("The file was not saved", refused.getMessage());
+    private static boolean isSame(Optional<Harness> one, Optional<Harness> other) {
+        return one.isEmpty()
+                ? other.isEmpty()
+                : other.filter(now -> now == one.get()).isPresent();
+    }
+
+    /** Whether what was read is still what was asked for last, in a window that is still there. */
+    private boolean isWanted(Object read) {
+        if (left || reading.filter(latest -> latest == read).isEmpty()) {
             return false;
         }
-        document.file().ifPresent(this::remember);
-        desk.say("Saved " + document.name());
+        reading = Optional.empty();
+        readingName = Optional.empty();
+        tell();
         return true;
+    }
+
+    private void write(Document document, Optional<Path> as, Consumer<Boolean> answer) {
+        saves.save(document, as, outcome -> {
+            if (outcome.saved()) {
+                document.file().ifPresent(this::remember);
+                desk.say(Words.of("windows").get("saved", document.name()));
+                answer.accept(true);
+            } else if (outcome.refused().isEmpty()) {
+                answer.accept(false);
+            } else if (outcome.refused().get() instanceof FileChangedException changed) {
+                settle(document, changed, answer);
+            } else {
+                prompts.problem(
+                        "The file was not saved",
+                        String.valueOf(outcome.refused().get().getMessage()));
+                answer.accept(false);
+            }
+        });
+    }
+
+    private void settle(Document document, FileChangedException changed, Consumer<Boolean> answer) {
+        switch (prompts.changedOnDisk(document.name(), changed.getMessage())) {
+            case REPLACE -> {
+                document.standAgainst(changed.found());
+                write(document, Optional.empty(), answer);
+            }
+            case SAVE_UNDER_ANOTHER_NAME -> saveAs(answer);
+            case READ_AGAIN -> {
+                watch.readAgain();
+                answer.accept(false);
+            }
+            case COMPARE -> {
+                compare.run();
+                answer.accept(false);
+            }
+            case CANCEL -> answer.accept(false);
+        }
     }
 
     private void remember(Path file) {

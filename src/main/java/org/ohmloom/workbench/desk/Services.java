@@ -17,6 +17,7 @@ import org.ohmloom.workbench.settings.PreferenceStore;
  * @param reader      runs the reading of files
  * @param eventThread runs a task on the event thread
  * @param documents   what lies on the desks of all windows
+ * @param saves       writes the documents of all windows
  */
 public record Services(
         Calculation calculation,
@@ -26,10 +27,11 @@ public record Services(
         Prompts prompts,
         Executor reader,
         Executor eventThread,
-        OpenDocuments documents) {
+        OpenDocuments documents,
+        Saves saves) {
 
     /** The same for a window of its own, which asks in its own dialogs. */
     public Services asking(Prompts other) {
-        return new Services(calculation, layout, painter, preferences, other, reader, eventThread, documents);
+        return new Services(calculation, layout, painter, preferences, other, reader, eventThread, documents, saves);
     }
 }

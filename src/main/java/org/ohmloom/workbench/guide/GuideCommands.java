@@ -35,26 +35,18 @@ public final class GuideCommands {
                         words.get("new-guided.about"),
                         Keys.menu(KeyEvent.VK_N),
                         words.letter("new-guided"),
-                        () -> {
-                            if (filing.mayLeave()) {
-                                GuideDialog.show(
-                                        parent.get(),
-                                        units.get(),
-                                        worker,
-                                        harness -> begin(filing, NewHarness.of(harness), words));
-                            }
-                        }),
+                        () -> filing.ifLeft(() -> GuideDialog.show(
+                                parent.get(),
+                                units.get(),
+                                worker,
+                                harness -> begin(filing, NewHarness.of(harness), words)))),
                 new PlainCommand(
                         "new-empty",
                         words.get("new-empty"),
                         words.get("new-empty.about"),
                         Keys.menuShift(KeyEvent.VK_N),
                         words.letter("new-empty"),
-                        () -> {
-                            if (filing.mayLeave()) {
-                                begin(filing, NewHarness.empty(), words);
-                            }
-                        }));
+                        () -> filing.ifLeft(() -> begin(filing, NewHarness.empty(), words))));
     }
 
     private static void begin(Filing filing, Document document, Words words) {

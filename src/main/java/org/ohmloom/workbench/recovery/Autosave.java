@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.recovery;
 
+import java.awt.EventQueue;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -13,6 +14,7 @@ import org.ohmloom.store.RecoverySnapshot;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Keeps the harness on a desk aside a few seconds after it was changed, and forgets it as soon as it is saved, discarded or
@@ -145,9 +147,18 @@ public final class Autosave {
                     folder.keep(snapshot, harness);
                 } catch (HarnessFileException refused) {
                     LOG.log(Level.WARNING, "not kept for recovery: {0}", refused.getMessage());
+                    EventQueue.invokeLater(() -> notKept(harness, String.valueOf(refused.getMessage())));
                 }
             });
         });
+    }
+
+    /** Says so, and tries again after the next change. */
+    private void notKept(Harness harness, String why) {
+        if (kept.filter(before -> before == harness).isPresent()) {
+            kept = Optional.empty();
+            desk.say(Words.of("recovery").get("not-kept", why));
+        }
     }
 
     private void forget() {

@@ -83,18 +83,23 @@ public final class Recovery {
                 case DISCARD -> folder.forget(each.key());
                 case LATER -> {}
                 case RESTORE, COMPARE -> {
-                    try {
-                        open.accept(restored(each));
-                        folder.setAside(each);
-                        if (answer == Answer.COMPARE) {
-                            compare.run();
-                        }
-                    } catch (HarnessFileException unreadable) {
-                        failed.accept(unreadable.getMessage());
-                    }
+                    worker.execute(() -> restore(each, open, answer == Answer.COMPARE ? compare : () -> {}, failed));
                     return;
                 }
             }
+        }
+    }
+
+    private void restore(RecoverySnapshot each, Consumer<Document> open, Runnable then, Consumer<String> failed) {
+        try {
+            Document copy = restored(each);
+            eventThread.execute(() -> {
+                open.accept(copy);
+                worker.execute(() -> folder.setAside(each));
+                then.run();
+            });
+        } catch (HarnessFileException unreadable) {
+            eventThread.execute(() -> failed.accept(String.valueOf(unreadable.getMessage())));
         }
     }
 

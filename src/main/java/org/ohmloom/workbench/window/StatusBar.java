@@ -15,10 +15,12 @@ import org.ohmloom.units.Dimension;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.CalculationStatus;
 import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Filing;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Says how the numbers stand, how many findings there are and what happened last. */
 final class StatusBar extends JPanel {
@@ -30,6 +32,10 @@ final class StatusBar extends JPanel {
     private final JLabel state = new JLabel();
     private final JProgressBar progress = new JProgressBar();
     private final JButton stop;
+    private final transient Filing filing;
+    private final JProgressBar fileProgress = new JProgressBar();
+    private final JLabel fileWork = new JLabel();
+    private final Timer filePatience;
     private final JLabel message = new JLabel();
     private final JLabel totals = new JLabel();
     private final transient Map<Severity, JButton> counts = new EnumMap<>(Severity.class);
@@ -38,11 +44,16 @@ final class StatusBar extends JPanel {
     /**
      * A status bar.
      *
+     * @param filing     says what is being read or written
      * @param toFindings moves the keyboard to the findings
      */
-    StatusBar(Desk desk, Command stopCalculating, Runnable toFindings) {
-        super(new MigLayout("insets 2 10 2 10, fillx, gapx 6, hidemode 2", "[]6[]2[]14[]2[]2[]14[grow,fill]10[]"));
+    StatusBar(Desk desk, Filing filing, Command stopCalculating, Runnable toFindings) {
+        super(new MigLayout(
+                "insets 2 10 2 10, fillx, gapx 6, hidemode 2", "[]6[]2[]14[]2[]2[]14[grow,fill]10[]2[]10[]"));
         this.desk = desk;
+        this.filing = filing;
+        this.filePatience = new Timer(WORTH_SAYING_MILLIS, event -> showFileWork());
+        filePatience.setRepeats(false);
         this.stop = new JButton(stopCalculating);
         this.patience = new Timer(WORTH_SAYING_MILLIS, event -> showStatus());
         patience.setRepeats(false);
@@ -67,9 +78,26 @@ final class StatusBar extends JPanel {
         message.setName("message");
         message.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
         totals.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
+        fileProgress.setIndeterminate(true);
+        fileProgress.setName("file-progress");
+        fileProgress
+                .getAccessibleContext()
+                .setAccessibleName(Words.of("windows").get("progress"));
+        fileWork.setName("file-work");
         add(message, "wmin 0");
+        add(fileWork);
+        add(fileProgress, "w 70!");
         add(totals);
         desk.listen(this::hear);
+        filing.listen(() -> {
+            if (filing.progress().isPresent()) {
+                filePatience.restart();
+            } else {
+                filePatience.stop();
+                showFileWork();
+            }
+        });
+        showFileWork();
         showStatus();
         showResults();
     }
@@ -90,6 +118,12 @@ final class StatusBar extends JPanel {
             case VIEW -> showResults();
             case HARNESS, SELECTION -> {}
         }
+    }
+
+    private void showFileWork() {
+        fileWork.setText(filing.progress().orElse(""));
+        fileWork.setVisible(filing.progress().isPresent());
+        fileProgress.setVisible(filing.progress().isPresent());
     }
 
     private void showStatus() {

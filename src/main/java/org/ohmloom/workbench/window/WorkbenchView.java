@@ -313,7 +313,7 @@ public final class WorkbenchView extends JPanel {
         work.add(new FirstStepBanner(desk, book.get("new-guided")), "growx, wmin 0");
         work.add(views(), "grow, push, wmin 0");
         work.add(
-                new StatusBar(desk, book.get("stop-calculating"), () -> findings.findings()
+                new StatusBar(desk, filing, book.get("stop-calculating"), () -> findings.findings()
                         .requestFocusInWindow()),
                 "growx");
         return work;

@@ -170,15 +170,28 @@ public final class WorkbenchWindow extends JFrame {
         }
     }
 
-    /** Closes the window unless a person wants to stay. Whether it is closed. */
-    public boolean askToClose() {
-        if (!view.lists().commit() || !view.filing().mayLeave()) {
-            return false;
+    private void askToClose() {
+        askToClose(gone -> {});
+    }
+
+    /**
+     * Closes the window unless a person wants to stay; a save under way is waited for.
+     *
+     * @param answer hears whether it is closed
+     */
+    public void askToClose(Consumer<Boolean> answer) {
+        if (!view.lists().commit()) {
+            answer.accept(false);
+            return;
         }
-        preferences.change(before -> before.withWindow(getBounds(), view.dividerPlaces()));
-        view.filing().leave();
-        dispose();
-        closed.run();
-        return true;
+        view.filing().mayLeave(may -> {
+            if (may) {
+                preferences.change(before -> before.withWindow(getBounds(), view.dividerPlaces()));
+                view.filing().leave();
+                dispose();
+                closed.run();
+            }
+            answer.accept(may);
+        });
     }
 }

@@ -32,7 +32,7 @@ class FilingTest {
     void anExampleIsSavedWhereThePersonSaysAndTheEndingIsAddedOnce() {
         stage.openExample("teaching");
         stage.prompts.target = Optional.of(folder.resolve("mine"));
-        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(stage.answer(stage.view.filing()::save));
         assertTrue(Files.exists(folder.resolve("mine.harness.json")));
         assertEquals(List.of("save teaching"), stage.prompts.asked);
         assertEquals(
@@ -44,12 +44,12 @@ class FilingTest {
     void changesAreAskedAboutByNameAndCancelKeepsThem() {
         saved();
         edit();
-        assertFalse(OnEventThread.get(() -> stage.view.filing().close()));
+        assertFalse(stage.answer(stage.view.filing()::close));
         assertEquals(List.of("unsaved mine"), stage.prompts.asked);
         assertTrue(OnEventThread.get(() -> stage.desk().document().isPresent()));
 
         stage.prompts.unsaved = Prompts.Unsaved.DISCARD;
-        assertTrue(OnEventThread.get(() -> stage.view.filing().close()));
+        assertTrue(stage.answer(stage.view.filing()::close));
         assertTrue(OnEventThread.get(() -> stage.desk().document().isEmpty()));
     }
 
@@ -58,7 +58,7 @@ class FilingTest {
         Path file = saved();
         edit();
         stage.prompts.unsaved = Prompts.Unsaved.SAVE;
-        assertTrue(OnEventThread.get(() -> stage.view.filing().close()));
+        assertTrue(stage.answer(stage.view.filing()::close));
         assertTrue(Files.readString(file).contains("\"gauge\": \"6 mm2\""));
     }
 
@@ -68,7 +68,7 @@ class FilingTest {
         edit();
         String other = Files.readString(file).replace("Two-load teaching harness", "Changed by another");
         Files.writeString(file, other);
-        assertFalse(OnEventThread.get(() -> stage.view.filing().save()));
+        assertFalse(stage.answer(stage.view.filing()::save));
         assertEquals(other, Files.readString(file));
         assertTrue(stage.prompts.asked.get(0).startsWith("changed "), stage.prompts.asked.toString());
         assertTrue(OnEventThread.get(
@@ -82,7 +82,7 @@ class FilingTest {
         String other = Files.readString(file).replace("Two-load teaching harness", "Changed by another");
         Files.writeString(file, other);
         stage.prompts.changedOnDisk = Prompts.ChangedOnDisk.REPLACE;
-        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(stage.answer(stage.view.filing()::save));
         assertTrue(Files.readString(file).contains("\"gauge\": \"6 mm2\""));
         assertEquals(other, Files.readString(file.resolveSibling(file.getFileName() + ".bak")));
         assertTrue(stage.prompts.asked.get(0).startsWith("changed mine"), stage.prompts.asked.toString());
@@ -109,7 +109,7 @@ class FilingTest {
         OnEventThread.run(() -> document.session().undo());
         assertSame(mine, document.harness(), "what was edited is one step back");
         assertTrue(document.session().isChanged());
-        assertTrue(OnEventThread.get(() -> stage.view.filing().save()), "the file was read, so it may be replaced");
+        assertTrue(stage.answer(stage.view.filing()::save), "the file was read, so it may be replaced");
         assertEquals(List.of(), stage.prompts.asked);
     }
 
@@ -126,14 +126,14 @@ class FilingTest {
                 () -> stage.desk().document().orElseThrow().session().isChanged()));
         look();
         assertEquals(DiskWatch.Standing.SAME, watch.standing(), "asked once");
-        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(stage.answer(stage.view.filing()::save));
         assertTrue(Files.readString(file).contains("Two-load teaching harness"));
 
         Files.delete(file);
         look();
         OnEventThread.await("the notice", () -> watch.standing() == DiskWatch.Standing.GONE);
         OnEventThread.run(watch::keepMine);
-        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(stage.answer(stage.view.filing()::save));
         assertTrue(Files.exists(file));
         assertEquals(List.of(), stage.prompts.asked);
     }
@@ -165,10 +165,10 @@ class FilingTest {
         OnEventThread.run(() -> other.view.book().get("undo").run());
         assertFalse(one.desk().document().orElseThrow().session().isChanged(), "undone in one, undone in both");
         OnEventThread.run(() -> other.view.book().get("redo").run());
-        assertTrue(OnEventThread.get(() -> other.view.filing().close()), "the other window still holds the changes");
+        assertTrue(other.answer(other.view.filing()::close), "the other window still holds the changes");
         assertEquals(List.of(), other.prompts.asked);
         assertTrue(one.desk().document().orElseThrow().session().isChanged());
-        assertFalse(OnEventThread.get(() -> one.view.filing().close()), "the last window asks");
+        assertFalse(one.answer(one.view.filing()::close), "the last window asks");
         assertEquals(List.of("unsaved mine"), one.prompts.asked);
     }
 
@@ -211,7 +211,7 @@ class FilingTest {
     private Path saved() {
         stage.openExample("teaching");
         stage.prompts.target = Optional.of(folder.resolve("mine.harness.json"));
-        assertTrue(OnEventThread.get(() -> stage.view.filing().save()));
+        assertTrue(stage.answer(stage.view.filing()::save));
         stage.prompts.asked.clear();
         return folder.resolve("mine.harness.json");
     }

@@ -106,10 +106,7 @@ class AutosaveTest {
 
         edit(stage, 4);
         OnEventThread.await("kept again", () -> kept().left().size() == 1);
-        OnEventThread.get(() -> {
-            document.save();
-            return true;
-        });
+        assertTrue(stage.answer(stage.view.filing()::save));
         assertEquals(List.of(), kept().left());
 
         edit(stage, 10);
