@@ -60,7 +60,7 @@ final class OpenWindows {
                 () -> showAnother(window[0]),
                 file -> showAnother(window[0]).view().filing().open(file),
                 document -> share(window[0], document),
-                () -> window[0].askToClose(),
+                () -> window[0].askToClose(gone -> {}),
                 this::quit);
         window[0] = new WorkbenchWindow(
                 services.asking(prompts),

@@ -69,7 +69,7 @@ public final class WorkbenchWindow extends JFrame {
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent event) {
-                askToClose();
+                askToClose(gone -> {});
             }
 
             @Override
@@ -168,10 +168,6 @@ public final class WorkbenchWindow extends JFrame {
                 quit.run();
             });
         }
-    }
-
-    private void askToClose() {
-        askToClose(gone -> {});
     }
 
     /**
