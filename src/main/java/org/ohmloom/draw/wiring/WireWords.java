@@ -1,9 +1,10 @@
 package org.ohmloom.draw.wiring;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Lettering;
 import org.ohmloom.draw.Weight;
@@ -38,9 +39,12 @@ final class WireWords {
         this.analysis = analysis;
         this.lettering = lettering;
         this.ratings = analysis.<Map<WireId, WireRating>>map(Analysis::ratings).orElse(Map.of());
-        List<StateId> all = new ArrayList<>();
-        analysis.ifPresent(results -> results.states().forEach(state -> all.add(state.id())));
-        this.states = all;
+        Set<StateId> all = new LinkedHashSet<>();
+        analysis.ifPresent(results -> {
+            results.states().forEach(state -> all.add(state.id()));
+            all.addAll(results.evidence().solutions().keySet());
+        });
+        this.states = List.copyOf(all);
     }
 
     /** Its size: its own, or in brackets the one it was solved with; then the cable it is a core of. */
@@ -71,7 +75,7 @@ final class WireWords {
                 .orElse(state.value());
     }
 
-    /** The letter a state has on every sheet. */
+    /** The letter a state has on every sheet; an assembly is drawn with the currents of the whole, whose states are not its own. */
     String letter(StateId state) {
         int number = states.indexOf(state);
         return number < LETTERS.length() ? String.valueOf(LETTERS.charAt(number)) : String.valueOf(number + 1);
