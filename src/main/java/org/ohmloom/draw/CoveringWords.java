@@ -5,7 +5,7 @@ import org.ohmloom.model.Covering;
 import org.ohmloom.units.Formats;
 
 /** Coverings in words. */
-final class CoveringWords {
+public final class CoveringWords {
 
     private CoveringWords() {}
 
@@ -21,7 +21,7 @@ final class CoveringWords {
     }
 
     /** Kind and size: "conduit 10 mm nominal", "19 mm cloth tape". */
-    static String sized(Covering covering) {
+    public static String sized(Covering covering) {
         String kind = kind(covering);
         boolean named = covering.text().toLowerCase(Locale.ROOT).contains(kind);
         return named ? covering.text() : kind + " " + covering.text();

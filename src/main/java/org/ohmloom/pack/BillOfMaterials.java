@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.model.Assembly;
@@ -106,12 +107,9 @@ final class BillOfMaterials {
         List<Line> lines = lines(materials);
         blocks.add(totals(lines));
         blocks.add(new Block.Points(rests(lines)));
-        List<Row> bought = new ArrayList<>();
-        BigDecimal price = BigDecimal.ZERO;
         for (Optional<AssemblyId> assembly : assemblies(materials)) {
             if (!harness.assemblies().isEmpty()) {
                 blocks.add(new Block.Heading(heading(assembly)));
-                bought.add(Row.group(heading(assembly)));
             }
             List<Row> rows = new ArrayList<>();
             MaterialKind kind = null;
@@ -122,18 +120,13 @@ final class BillOfMaterials {
                         rows.add(Row.group(kind.words()));
                     }
                     rows.add(row(line));
-                    bought.add(bought(line));
-                    price = price.add(line.purchase().total().orElse(BigDecimal.ZERO));
                 }
             }
             blocks.add(new Block.Table("", COLUMNS, rows, ""));
         }
         if (!materials.isEmpty()) {
-            blocks.add(new Block.Heading("Purchasing"));
-            if (price.signum() > 0) {
-                bought.add(sum(price));
-            }
-            blocks.add(new Block.Table("purchasing", purchasing(), bought, ""));
+            blocks.add(new Block.Heading("Purchasing, all assemblies together"));
+            blocks.add(new Block.Table("purchasing", purchasing(), bought(lines), ""));
         }
         if (materials.isEmpty()) {
             blocks.add(new Block.Table("", COLUMNS, List.of(), "Nothing is to be bought."));
@@ -170,16 +163,51 @@ final class BillOfMaterials {
         return lines;
     }
 
-    /** Of each line where it is bought and what it costs, with room for what the shop is told. */
+    /** What is bought together: the lines of the same thing, whatever assembly they belong to. */
+    private static List<List<Line>> orders(List<Line> lines) {
+        Map<Material, List<Line>> orders = new TreeMap<>(Materials.ORDER);
+        for (Line line : lines) {
+            orders.computeIfAbsent(line.material().inNoAssembly(), key -> new ArrayList<>())
+                    .add(line);
+        }
+        return List.copyOf(orders.values());
+    }
+
+    private List<Row> bought(List<Line> lines) {
+        List<Row> rows = new ArrayList<>();
+        BigDecimal price = BigDecimal.ZERO;
+        MaterialKind kind = null;
+        for (List<Line> order : orders(lines)) {
+            MaterialKind own = order.get(0).material().kind();
+            if (own != kind) {
+                kind = own;
+                rows.add(Row.group(own.words()));
+            }
+            rows.add(order(order));
+            price = price.add(price(order).orElse(BigDecimal.ZERO));
+        }
+        if (price.signum() > 0) {
+            rows.add(sum(price));
+        }
+        return rows;
+    }
+
+    /** Price of lines together; empty when none has one. */
+    private static Optional<BigDecimal> price(List<Line> order) {
+        return order.stream().flatMap(line -> line.purchase().total().stream()).reduce(BigDecimal::add);
+    }
+
+    /** Of each thing where it is bought and what it costs, with room for what the shop is told. */
     private List<Column> purchasing() {
         String money = harness.rules().fabricationRules().currency().orElse("");
         return List.of(
-                Column.count("Item", 0),
+                Column.code("Items"),
                 Column.code("Part number").mentioning(),
                 Column.words("Description"),
                 Column.colour("Colour"),
                 Column.count("To buy", 0),
                 Column.code("Unit"),
+                Column.words("For each assembly"),
                 Column.words("Supplier"),
                 Column.code("Order number"),
                 new Column("Unit price", money, Column.Kind.NUMBER, 2, true),
@@ -193,31 +221,59 @@ final class BillOfMaterials {
         Cell none = Cell.empty();
         Cell words = Cell.text("Sum of the prices");
         Cell sum = Cell.number(price.doubleValue());
-        return Row.total(none, none, words, none, none, none, none, none, none, sum, none, none, none);
+        return Row.total(none, none, words, none, none, none, none, none, none, none, sum, none, none, none);
     }
 
-    private Row bought(Line line) {
+    private Row order(List<Line> order) {
+        Line line = order.get(0);
         Material material = line.material();
         MaterialCount count = line.count();
         Optional<Part> part = material.part().map(harness.parts()::get);
         boolean wire = material.kind() == MaterialKind.WIRE;
         Purchase purchase = line.purchase();
+        double quantity =
+                order.stream().mapToDouble(each -> each.purchase().quantity()).sum();
         return Row.of(
-                Cell.number(line.item()),
+                Cell.text(
+                        order.stream().map(each -> String.valueOf(each.item())).collect(Collectors.joining(", "))),
                 wire ? Cell.text("by description").toned(Cell.Tone.SOFT) : Wording.part(material.part()),
                 Cell.text(description(material, part, count)),
                 material.colour().map(Cell::colour).orElse(wire ? Cell.missing(Wording.NOT_CHOSEN) : Cell.empty()),
-                quantity(material, count, purchase.quantity(), 1),
+                quantity(material, count, quantity, 1),
                 Cell.text(material.unit()),
+                Cell.text(shares(order)),
                 Cell.text(part.flatMap(Part::supplier)),
                 Cell.text(part.flatMap(Part::orderNumber)),
                 Cell.number(purchase.unitPrice()),
-                purchase.total().map(total -> Cell.number(total.doubleValue())).orElseGet(Cell::empty),
+                price(order).map(total -> Cell.number(total.doubleValue())).orElseGet(Cell::empty),
                 purchase.customerSupplied()
                         ? Cell.text("customer supplies")
                         : purchase.unitPrice().isEmpty() ? Cell.text("no price").toned(Cell.Tone.SOFT) : Cell.empty(),
                 Cell.empty(),
                 Cell.empty());
+    }
+
+    /** How much of what is bought goes into each assembly, "EX-1: 4, EX-2: 2"; empty for a harness without assemblies. */
+    private String shares(List<Line> order) {
+        if (harness.assemblies().isEmpty()) {
+            return "";
+        }
+        return order.stream()
+                .map(line -> line.material()
+                                .assembly()
+                                .map(harness.assemblies()::get)
+                                .map(Assembly::number)
+                                .orElse("none")
+                        + ": "
+                        + amount(line))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String amount(Line line) {
+        double quantity = line.purchase().quantity();
+        return line.material().unit().equals(Material.PIECE)
+                ? String.valueOf(Math.round(quantity))
+                : String.format(Locale.ROOT, "%.1f", quantity);
     }
 
     private CitedValue waste() {
@@ -301,28 +357,28 @@ final class BillOfMaterials {
                 "Mass of the pieces",
                 Formats.kilograms(massKg) + (withoutMass > 0 ? ", " + withoutMass + " lines without a mass" : "")));
         facts.add(new Block.Fact("Lines without a part number, wire apart", String.valueOf(missing)));
-        money(lines, facts);
+        money(orders(lines), facts);
         facts.add(new Block.Fact("Conductor unless a wire names its own", conductor()));
         return new Block.Facts(facts);
     }
 
     /** The grand total, and what is not in it. */
-    private void money(List<Line> lines, List<Block.Fact> facts) {
+    private void money(List<List<Line>> orders, List<Block.Fact> facts) {
         BigDecimal total = BigDecimal.ZERO;
         int without = 0;
         int supplied = 0;
-        for (Line line : lines) {
-            Purchase purchase = line.purchase();
-            total = total.add(purchase.total().orElse(BigDecimal.ZERO));
+        for (List<Line> order : orders) {
+            Purchase purchase = order.get(0).purchase();
+            total = total.add(price(order).orElse(BigDecimal.ZERO));
             supplied += purchase.customerSupplied() ? 1 : 0;
             without += purchase.unitPrice().isEmpty() && !purchase.customerSupplied() ? 1 : 0;
         }
         String currency = harness.rules().fabricationRules().currency().orElse(NO_CURRENCY);
         if (total.signum() > 0) {
-            facts.add(new Block.Fact("Price of all lines that have one", total.toPlainString() + " " + currency));
+            facts.add(new Block.Fact("Price of all purchases that have one", total.toPlainString() + " " + currency));
         }
-        facts.add(new Block.Fact("Lines without a price", without + " of " + lines.size()));
-        facts.add(new Block.Fact("Lines the customer supplies", String.valueOf(supplied)));
+        facts.add(new Block.Fact("Purchases without a price", without + " of " + orders.size()));
+        facts.add(new Block.Fact("Purchases the customer supplies", String.valueOf(supplied)));
     }
 
     private String conductor() {

@@ -71,7 +71,7 @@ final class CoveringTable {
                 Cell.text(segment.id().value()).toned(Cell.Tone.STRONG),
                 Cell.text(segment.from().value()),
                 Cell.text(segment.to().value()),
-                Cell.text(word(covering.kind()) + ", " + covering.text()),
+                Cell.text(Wording.covering(covering)),
                 section.covering()
                         .map(fit ->
                                 Cell.text(fit.size().id() + (section.entered().isPresent() ? "" : " (proposed)")))

@@ -34,6 +34,11 @@ record Material(
         return new Material(assembly, kind, part, part.isPresent() ? "" : description, Optional.empty(), PIECE);
     }
 
+    /** The same without its assembly: what is bought does not care where it goes. */
+    Material inNoAssembly() {
+        return new Material(Optional.empty(), kind, part, description, colour, unit);
+    }
+
     /** Things bought by length. */
     static Material length(
             Optional<AssemblyId> assembly, MaterialKind kind, Optional<PartId> part, String description) {

@@ -12,7 +12,7 @@ import org.ohmloom.model.WireColour;
 
 /** Collects materials; equal ones add up. In the order of a bill: assembly, group, part number, description. */
 final class Materials {
-    private static final Comparator<Material> ORDER = Comparator.comparing(
+    static final Comparator<Material> ORDER = Comparator.comparing(
                     (Material material) ->
                             material.assembly().map(AssemblyId::value).orElse(""),
                     NaturalOrder.INSTANCE)

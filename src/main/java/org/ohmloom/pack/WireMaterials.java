@@ -1,6 +1,5 @@
 package org.ohmloom.pack;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
@@ -81,7 +80,7 @@ final class WireMaterials {
                 String size = wire.gauge().map(Wording::size).orElse("a wire without a size");
                 String words = end instanceof WireEnd.AtGround at
                         ? "ring terminal for " + size + thread(at)
-                        : "terminal for " + size;
+                        : "terminal for " + size + ", stud size: enter";
                 materials.piece(
                         Material.piece(wire.assembly(), MaterialKind.TERMINAL, Optional.empty(), words),
                         end.text() + " (" + wire.id() + ")");
@@ -91,7 +90,7 @@ final class WireMaterials {
 
     private String thread(WireEnd.AtGround at) {
         OptionalDouble stud = harness.grounds().get(at.ground()).studMm();
-        return stud.isPresent() ? ", " + JointTables.thread(stud.getAsDouble()) : "";
+        return stud.isPresent() ? ", " + JointTables.thread(stud.getAsDouble()) : ", stud size: enter";
     }
 
     private void cable(Cable cable) {
@@ -128,10 +127,12 @@ final class WireMaterials {
                 .flatMap(SegmentSection::covering)
                 .map(CoveringFit::materialMetres)
                 .orElse(1.0);
-        String kind = covering.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         materials.length(
                 Material.length(
-                        segment.assembly(), MaterialKind.COVERING, covering.part(), kind + ", " + covering.text()),
+                        segment.assembly(),
+                        MaterialKind.COVERING,
+                        covering.part(),
+                        covering.part().isPresent() ? "" : Wording.covering(covering)),
                 OptionalDouble.of(segment.lengthMetres() * perMetre),
                 segment.id().value());
     }

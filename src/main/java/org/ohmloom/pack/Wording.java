@@ -4,11 +4,13 @@ import java.util.Collection;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.ohmloom.draw.CoveringWords;
 import org.ohmloom.draw.SignalLook;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Cable;
+import org.ohmloom.model.Covering;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Part;
@@ -132,6 +134,11 @@ final class Wording {
         }
         Place.AtBreakout at = (Place.AtBreakout) place;
         return at.breakout() + " " + harness.breakouts().get(at.breakout()).name();
+    }
+
+    /** What a covering is, its kind named once: "conduit 10 mm nominal", "19 mm cloth tape". */
+    static String covering(Covering covering) {
+        return CoveringWords.sized(covering);
     }
 
     /** Ids in a row: "W1, W2". */

@@ -215,6 +215,24 @@ class BillOfMaterialsTest {
         assertEquals(6, count(bill, MaterialKind.WIRE, ""), EXACT);
     }
 
+    /** A ring or spade is bought by what it is crimped to and by what it is screwed to. */
+    @Test
+    void everyTerminalSaysItsStudOrThatItIsToBeEnteredAndNoCoveringIsDescribedTwice() {
+        int terminals = 0;
+        for (Map.Entry<Material, MaterialCount> line :
+                new BillOfMaterials(Packs.analysis("rescue-pickup")).materials().entrySet()) {
+            Material material = line.getKey();
+            if (material.kind() == MaterialKind.TERMINAL) {
+                assertTrue(material.description().matches(".*, (M[\\d.]+|stud size: enter)"), material.description());
+                terminals++;
+            }
+            if (material.kind() == MaterialKind.COVERING) {
+                assertTrue(material.part().isEmpty() || material.description().isEmpty(), material.toString());
+            }
+        }
+        assertTrue(terminals > 3, terminals + " kinds of terminal");
+    }
+
     @Test
     void aProtectiveDeviceWithoutAPartIsDescribedAndOneInTheVehicleLeftOut() {
         for (String id : List.of("F1", "F2")) {

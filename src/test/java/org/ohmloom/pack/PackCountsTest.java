@@ -125,12 +125,15 @@ class PackCountsTest {
         assertTrue(!items.isEmpty(), example + " has parts");
         items.forEach((part, count) -> assertEquals(
                 (long) count,
-                lines.stream()
-                        .filter(line -> line.size() > 3
-                                && line.get(0).matches("\\d+")
-                                && (line.indexOf(part) == 1 || line.indexOf(part) == 4))
-                        .count(),
+                lines.stream().filter(line -> isItem(line, line.indexOf(part))).count(),
                 part));
+    }
+
+    /** A line of the bill: item, two quantities, unit, part; or of the purchases: its items, part. */
+    private static boolean isItem(List<String> line, int part) {
+        return part > 0
+                && line.get(0).matches("\\d+,?")
+                && (part == 4 || line.subList(0, part).stream().allMatch(word -> word.matches("\\d+,?")));
     }
 
     @ParameterizedTest

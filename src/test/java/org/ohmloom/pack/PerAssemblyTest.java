@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ import org.ohmloom.model.Wire;
 /** The pickup is built as two harnesses that meet at two bulkhead connectors; each shop gets its own pack. */
 class PerAssemblyTest {
     private static final String DOCUMENTS =
-            "cover,drawing,pin-tables,bill-of-materials,wire-list,build-order,test-sheet";
+            "cover,drawing,wiring-diagram,pin-tables,bill-of-materials,wire-list,bundles,build-order,test-sheet,labels";
 
     private static Analysis pickup;
 
@@ -86,6 +87,47 @@ class PerAssemblyTest {
                         && !row.get("Group").equals("Labels"))
                 .mapToDouble(row -> Double.parseDouble(row.get("Quantity")))
                 .sum();
+    }
+
+    /** The currents are those of the whole vehicle, whose states an assembly does not have. */
+    @Test
+    void theWiringDiagramOfAnAssemblyHasEachOfItsWiresOnceWithItsCurrent() throws IOException {
+        List<Map<String, String>> whole = Packs.rows(folder.resolve("EX-D-0100-wiring-diagram.csv"));
+        Map<String, String> currents = new TreeMap<>();
+        whole.forEach(row -> currents.put(row.get("Wire"), row.get("Current A")));
+        for (Assembly assembly : pickup.harness().assemblies().all()) {
+            List<Map<String, String>> own = rows(assembly.number(), "wiring-diagram");
+            TreeSet<String> wires = new TreeSet<>();
+            for (Map<String, String> row : own) {
+                assertTrue(wires.add(row.get("Wire")), row.get("Wire"));
+                assertEquals(currents.get(row.get("Wire")), row.get("Current A"), row.get("Wire"));
+            }
+            assertTrue(wires.size() > 20, assembly + ": " + wires.size());
+        }
+    }
+
+    /** The same housing for two harnesses is ordered once, and each shop reads how many are its own. */
+    @Test
+    void whatBothAssembliesNeedIsOnePurchaseWithTheShareOfEach() throws IOException {
+        List<Map<String, String>> bought = Packs.rows(folder.resolve("EX-D-0100-bill-of-materials-purchasing.csv"));
+        int shared = 0;
+        for (Map<String, String> row : bought) {
+            String[] shares = row.get("For each assembly").split(", ");
+            if (row.get("Unit").equals("pc") && !row.get("Items").isEmpty()) {
+                double sum = 0;
+                for (String share : shares) {
+                    sum += Double.parseDouble(share.substring(share.indexOf(": ") + 2));
+                }
+                assertEquals(Double.parseDouble(row.get("To buy")), sum, 1e-9, row.toString());
+            }
+            shared += shares.length > 1 ? 1 : 0;
+        }
+        assertTrue(shared > 5, shared + " things go into both");
+        long keys = bought.stream()
+                .map(row -> row.get("Part number") + row.get("Description") + row.get("Colour") + row.get("Unit"))
+                .distinct()
+                .count();
+        assertEquals(bought.size(), keys, "nothing is bought in two rows");
     }
 
     @Test
