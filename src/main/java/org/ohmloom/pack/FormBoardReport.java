@@ -89,7 +89,7 @@ final class FormBoardReport {
 
     private List<String> joining() {
         return List.of(
-                "Print on " + paper
+                "Print the tiles, which follow these first sheets, on " + paper
                         + " at actual size (100 %), no fitting to the page. Measure both 100 mm bars of a tile before"
                         + " use; within 0.5 mm of 100 mm will do.",
                 "Cut each tile along its dashed line on the left and at the top; lay it over its neighbours so that crosses lie on"

@@ -79,14 +79,14 @@ public final class FormBoards {
     }
 
     private FormBoard board(String name, List<FormPiece> pieces) {
-        FormPlan plan = FormPlan.of(pieces, size.widthMm(), size.heightMm());
+        FormPlan first = FormPlan.of(pieces, size.widthMm(), size.heightMm());
+        List<Extent> before = things(first);
+        TileGrid grid =
+                paper.map(each -> TileGrid.best(each, before, cards(first))).orElseGet(() -> TileGrid.whole(before));
+        FormPlan plan = CardShift.of(first, grid);
         List<Extent> things = things(plan);
-        List<Extent> cards = plan.laid().stream()
-                .flatMap(laid -> laid.cards().stream())
-                .flatMap(Optional::stream)
-                .toList();
-        TileGrid grid = paper.map(each -> TileGrid.best(each, things)).orElseGet(() -> TileGrid.whole(things));
-        TextRoom room = new TextRoom(grid.covered().grown(-1), grid::shows);
+        List<Extent> cards = cards(plan);
+        TextRoom room = new TextRoom(grid.covered().grown(-1), new OneTile(grid, things));
         List<Item> items = FormDrawing.items(plan, analysis.evidence(), new Lettering(fonts), room);
         for (Item item : items) {
             if (!(item.mark() instanceof Line)) {
@@ -112,6 +112,13 @@ public final class FormBoards {
                 grid,
                 things,
                 cards);
+    }
+
+    private static List<Extent> cards(FormPlan plan) {
+        return plan.laid().stream()
+                .flatMap(laid -> laid.cards().stream())
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** What lies on a board in rectangles no longer than a few centimetres, so that slanting runs use no empty tile. */

@@ -11,6 +11,7 @@ import java.util.function.BiConsumer;
 import org.ohmloom.bundle.section.SegmentSection;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Box;
+import org.ohmloom.draw.CoveringWords;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Fill;
 import org.ohmloom.draw.Ink;
@@ -130,16 +131,17 @@ final class FormDrawing {
     }
 
     private void breakouts(Laid laid) {
-        List<List<Integer>> at = laid.tree().runsAt();
+        List<List<Integer>> runs = laid.tree().runsAt();
         for (int k = 0; k < laid.nodes().size(); k++) {
             FormNode node = laid.tree().nodes().get(k);
-            boolean leadered = at.get(k).size() == 1
-                    && laid.tree().runs().get(at.get(k).get(0)).leader();
+            boolean leadered = runs.get(k).size() == 1
+                    && laid.tree().runs().get(runs.get(k).get(0)).leader();
             Optional<Breakout> breakout = harness.breakouts().find(new BreakoutId(node.id()));
             if (breakout.isPresent() && !leadered) {
                 String name = breakout.get().name();
                 String words = name.equals(node.id()) ? node.id() : node.id() + " " + name;
-                write(node.id(), around(words, laid.nodes().get(k), NAME_MM, Weight.BOLD, Ink.TEXT));
+                Point at = laid.nodes().get(k);
+                write(node.id(), around(words, at, NAME_MM, Weight.BOLD, Ink.TEXT), Optional.of(at));
             }
         }
     }
@@ -150,13 +152,17 @@ final class FormDrawing {
         String name = run.id() + "  " + Formats.millimetres(run.lengthMm());
         for (int k = 0; k < times; k++) {
             double at = run.lengthMm() * (k + 0.5) / times;
-            write(run.id(), beside(run, way, at, name, NAME_MM, Weight.BOLD, Ink.TEXT, true));
+            write(run.id(), beside(run, way, at, name, NAME_MM, Weight.BOLD, Ink.TEXT, true), Optional.empty());
         }
         BundleSegment segment = segment(run);
         for (Splice splice : along.splices(segment.id())) {
             double at = Math.min(run.lengthMm(), AlongRuns.atMm(splice));
             String words = splice.id() + " splice, " + Math.round(at) + " mm from " + segment.from();
-            write(splice.id().value(), beside(run, way, at, words, SPLICE_MM, Weight.BOLD, Ink.TEXT, true));
+            Point mark = Way.along(way.points(), at);
+            write(
+                    splice.id().value(),
+                    beside(run, way, at, words, SPLICE_MM, Weight.BOLD, Ink.TEXT, true),
+                    Optional.of(mark));
         }
     }
 
@@ -181,12 +187,15 @@ final class FormDrawing {
         segment.covering().ifPresent(covering -> lines.add(words(covering, segment)));
         double middle = run.lengthMm() * 0.5 / times(run);
         for (String line : lines) {
-            write(run.id(), beside(run, way, middle, line, WORDS_MM, Weight.REGULAR, Ink.SOFT_TEXT, false));
+            write(
+                    run.id(),
+                    beside(run, way, middle, line, WORDS_MM, Weight.REGULAR, Ink.SOFT_TEXT, false),
+                    Optional.empty());
         }
     }
 
     private static String words(Covering covering, BundleSegment segment) {
-        return word(covering.kind().name()) + " " + covering.text() + ", " + segment.from() + " to " + segment.to()
+        return CoveringWords.sized(covering) + ", " + segment.from() + " to " + segment.to()
                 + covering.endFinish().map(end -> ", ends " + word(end.name())).orElse("");
     }
 
@@ -241,7 +250,7 @@ final class FormDrawing {
                 Point flag =
                         FixingMarks.flag(run, way, within(run, at)).bounds().centre();
                 String words = "×" + count;
-                write(run.id(), around(words, flag, SMALL_MM, Weight.REGULAR, Ink.SOFT_TEXT));
+                write(run.id(), around(words, flag, SMALL_MM, Weight.REGULAR, Ink.SOFT_TEXT), Optional.of(flag));
             }
         });
     }
@@ -251,8 +260,8 @@ final class FormDrawing {
         items.add(Item.of(Layer.CONNECTORS, mark, element, element + ", " + description));
     }
 
-    private void write(String element, List<Text> candidates) {
-        room.place(candidates).ifPresent(text -> items.add(Item.of(Layer.NUMBERS, text, element, text.text())));
+    private void write(String element, List<Text> candidates, Optional<Point> named) {
+        room.place(candidates, named).ifPresent(text -> items.add(Item.of(Layer.NUMBERS, text, element, text.text())));
     }
 
     /** Places along a run and beside it, the nearest to a distance from its beginning first; then around that point. */

@@ -46,6 +46,11 @@ record FormPlan(List<FormPiece> pieces, List<Laid> laid, double widthMm, double 
         return best;
     }
 
+    /** The same pieces laid otherwise on the same board. */
+    FormPlan withLaid(List<Laid> otherwise) {
+        return new FormPlan(pieces, otherwise, widthMm, heightMm);
+    }
+
     private static FormPlan laid(List<FormPiece> pieces, double wide, double high) {
         List<FormPiece> sorted = new ArrayList<>();
         List<Laid> all = new ArrayList<>();

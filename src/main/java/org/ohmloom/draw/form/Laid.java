@@ -46,6 +46,11 @@ record Laid(FormTree tree, List<Way> ways, List<Point> nodes, List<Optional<Exte
         return Extent.union(all).orElse(new Extent(0, 0, 0, 0));
     }
 
+    /** The same with its cards elsewhere. */
+    Laid withCards(List<Optional<Extent>> elsewhere) {
+        return new Laid(tree, ways, nodes, elsewhere);
+    }
+
     Laid moved(double dxMm, double dyMm) {
         return new Laid(
                 tree,

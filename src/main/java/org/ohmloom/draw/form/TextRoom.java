@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Text;
@@ -17,16 +16,16 @@ final class TextRoom {
     private static final double AIR_MM = 0.8;
 
     private final Extent board;
-    private final Predicate<Extent> onOneTile;
+    private final OneTile onOneTile;
     private final Map<Long, List<Extent>> taken = new HashMap<>();
     private final Map<Long, List<Extent>> hindered = new HashMap<>();
 
     /**
      * Room on a board.
      *
-     * @param onOneTile whether a rectangle is shown whole by a tile
+     * @param onOneTile whether a text is shown whole by a tile
      */
-    TextRoom(Extent board, Predicate<Extent> onOneTile) {
+    TextRoom(Extent board, OneTile onOneTile) {
         this.board = board;
         this.onOneTile = onOneTile;
     }
@@ -38,24 +37,29 @@ final class TextRoom {
 
     /** Nothing should be written along here. */
     void hinder(List<Point> line, double widthMm) {
-        double step = Math.max(8, widthMm / 2);
+        double step = Math.max(2, widthMm / 2);
         double length = Way.lengthMm(line);
-        for (double at = 0; at <= length; at += step) {
-            Point point = Way.along(line, at);
+        for (double at = 0; at < length + step; at += step) {
+            Point point = Way.along(line, Math.min(at, length));
             double half = widthMm / 2;
             add(hindered, new Extent(point.xMm(), point.yMm(), point.xMm(), point.yMm()).grown(half));
         }
     }
 
-    /** The first of some texts that can stand where it is; it takes its place. */
-    Optional<Text> place(List<Text> candidates) {
-        for (int strictness = 0; strictness < 3; strictness++) {
+    /**
+     * The first of some texts that can stand where it is; it takes its place. Best it lies on no bundle and on one tile with what it
+     * names, then on one tile at least, then beside the bundles only, then anywhere free.
+     *
+     * @param named what the texts name, if that is in one place
+     */
+    Optional<Text> place(List<Text> candidates, Optional<Point> named) {
+        for (int strictness = 0; strictness < 4; strictness++) {
             for (Text each : candidates) {
                 Extent extent = each.bounds().grown(AIR_MM);
                 boolean free = board.contains(extent)
                         && isFree(taken, extent)
-                        && (strictness > 1 || onOneTile.test(each.bounds()))
-                        && (strictness > 0 || isFree(hindered, extent));
+                        && (strictness > 1 || onOneTile.shows(each.bounds(), strictness > 0 ? Optional.empty() : named))
+                        && (strictness > 2 || isFree(hindered, extent));
                 if (free) {
                     take(extent);
                     return Optional.of(each);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Paper;
+import org.ohmloom.draw.Point;
 
 /**
  * How a board is cut into tiles for a paper. Each tile shows its cell and half the overlap around it; the corners of the cell are its
@@ -32,7 +33,7 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
     /** Room for texts around what lies on the board, mm. */
     private static final double AROUND_MM = 10;
 
-    private static final int SHIFTS = 4;
+    private static final int SHIFTS = 8;
 
     /** Where the picture lies on the sheet. */
     Extent pictureOnSheet() {
@@ -57,15 +58,22 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
         return cell(column, row).grown(OVERLAP_MM / 2);
     }
 
+    /** Column and row of the tile that a point belongs to; one beside the grid for a point outside. */
+    int[] tileAt(Point point) {
+        return new int[] {
+            (int) Math.floor((point.xMm() - leftMm) / cellWidthMm()),
+            (int) Math.floor((point.yMm() - topMm) / cellHeightMm())
+        };
+    }
+
     /** Whether some tile shows all of a rectangle. */
     boolean shows(Extent extent) {
-        int column = (int) Math.floor((extent.centre().xMm() - leftMm) / cellWidthMm());
-        int row = (int) Math.floor((extent.centre().yMm() - topMm) / cellHeightMm());
-        return column >= 0
-                && row >= 0
-                && column < columns
-                && row < rows
-                && picture(column, row).contains(extent);
+        int[] tile = tileAt(extent.centre());
+        return tile[0] >= 0
+                && tile[1] >= 0
+                && tile[0] < columns
+                && tile[1] < rows
+                && picture(tile[0], tile[1]).contains(extent);
     }
 
     /** All that the tiles show together. */
@@ -117,14 +125,16 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
     }
 
     /**
-     * The grid that takes the fewest sheets for what lies on a board: the paper both ways, moved in steps.
+     * The grid that takes the fewest sheets for what lies on a board: the paper both ways, moved in steps. Of grids with as many
+     * sheets the one that cuts fewest cards.
      *
      * @param things what lies there, in small rectangles
+     * @param cards  the cards among it
      */
-    static TileGrid best(Paper paper, Collection<Extent> things) {
+    static TileGrid best(Paper paper, Collection<Extent> things, Collection<Extent> cards) {
         Extent all = around(things);
         Optional<TileGrid> best = Optional.empty();
-        int fewest = Integer.MAX_VALUE;
+        long fewest = Long.MAX_VALUE;
         for (boolean turned : new boolean[] {false, true}) {
             double sheetWidth = turned ? paper.heightMm() : paper.widthMm();
             double sheetHeight = turned ? paper.widthMm() : paper.heightMm();
@@ -138,9 +148,10 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
                     int columns = count(all.rightMm() - left, w);
                     int rows = count(all.bottomMm() - top, h);
                     TileGrid grid = new TileGrid(sheetWidth, sheetHeight, left, top, columns, rows);
-                    int sheets = grid.used(things).size();
-                    if (sheets < fewest) {
-                        fewest = sheets;
+                    long cut = cards.stream().filter(card -> !grid.shows(card)).count();
+                    long weight = grid.used(things).size() * 10_000L + cut;
+                    if (weight < fewest) {
+                        fewest = weight;
                         best = Optional.of(grid);
                     }
                 }

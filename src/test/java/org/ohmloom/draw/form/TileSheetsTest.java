@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.draw.Area;
 import org.ohmloom.draw.Disc;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Ink;
@@ -109,6 +110,63 @@ class TileSheetsTest {
         harness.grounds().ids().forEach(id -> missing.add(id.value()));
         missing.removeAll(shown);
         assertEquals(new TreeSet<>(), missing, example);
+    }
+
+    /** Of a card or a text that the edge of a tile cuts, neither tile can be read before the board is glued. */
+    @ParameterizedTest
+    @CsvSource({"star-ground, A4", "rescue-pickup, A3", "rescue-pickup, ANSI_B"})
+    void noCardAndNoTextIsCutByTheEdgeOfATileAndNoneLiesOnABundle(String example, Paper paper) {
+        List<String> wrong = new ArrayList<>();
+        for (FormBoard board : Boards.of(example, paper)) {
+            board.cards().stream()
+                    .filter(card -> !board.grid().shows(card))
+                    .forEach(card -> wrong.add("a card is cut at " + card.centre()));
+            for (Item item : board.items()) {
+                if (item.mark() instanceof Text text && item.layer() == Layer.NUMBERS) {
+                    if (!board.grid().shows(text.bounds())) {
+                        wrong.add(text.text() + " is cut");
+                    }
+                    board.segments().stream()
+                            .filter(segment -> liesOn(segment, text.bounds().grown(-0.3)))
+                            .forEach(segment -> wrong.add(text.text() + " lies on " + segment.segment()));
+                }
+            }
+        }
+        assertEquals(List.of(), wrong, example + " on " + paper);
+    }
+
+    private static boolean liesOn(LaidSegment segment, Extent text) {
+        List<Point> line = segment.centreLine();
+        for (int k = 1; k < line.size(); k++) {
+            Capsule body = new Capsule(line.get(k - 1), line.get(k), segment.widthMm() / 2, 0);
+            if (Capsule.of(text, Room.CARD).stream().anyMatch(body::meets)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What a splice is called is told on the tile that shows its mark. */
+    @Test
+    void aSplicesMarkAndItsNameAreOnOneTile() {
+        int found = 0;
+        for (FormBoard board : Boards.of("rescue-pickup", Paper.A3)) {
+            for (Item item : board.items()) {
+                if (item.mark() instanceof Text text && text.text().contains(" splice, ")) {
+                    int[] tile = board.grid().tileAt(text.bounds().centre());
+                    Extent picture = board.grid().picture(tile[0], tile[1]);
+                    assertTrue(
+                            board.items().stream()
+                                    .anyMatch(mark -> mark.mark() instanceof Area area
+                                            && mark.element().equals(item.element())
+                                            && mark.layer() == Layer.CONNECTORS
+                                            && picture.contains(area.bounds().centre())),
+                            text.text());
+                    found++;
+                }
+            }
+        }
+        assertTrue(found > 3, found + " splices");
     }
 
     @Test
