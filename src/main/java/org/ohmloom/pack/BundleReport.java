@@ -31,11 +31,11 @@ import org.ohmloom.units.Unit;
 final class BundleReport {
     private static final double PICTURE_WIDTH_MM = 62;
     private static final double PICTURE_HEIGHT_MM = 74;
-    private static final double LARGE_WIDTH_MM = 126;
-    private static final double LARGE_HEIGHT_MM = 120;
+    private static final double LARGE_WIDTH_MM = 128;
+    private static final double LARGE_HEIGHT_MM = 151;
 
-    /** Ids of more wires than this stand legibly in a large picture only. */
-    private static final int MANY = 12;
+    /** Ids of more wires than this stand legibly in a large picture only, which takes the place of four. */
+    private static final int MANY = 36;
 
     private static final List<Column> SEGMENTS = List.of(
             Column.code("Segment").home(),
@@ -101,17 +101,20 @@ final class BundleReport {
         }
         blocks.add(new Block.Heading("Cross-sections"));
         List<Scene> pictures = new ArrayList<>();
+        List<Scene> largePictures = new ArrayList<>();
         for (SegmentSection section : study.bySegment().values()) {
             if (!section.members().isEmpty()) {
                 boolean large = section.members().size() > MANY;
-                pictures.add(SectionPicture.of(
-                        section,
-                        harness,
-                        fonts,
-                        large ? LARGE_WIDTH_MM : PICTURE_WIDTH_MM,
-                        large ? LARGE_HEIGHT_MM : PICTURE_HEIGHT_MM));
+                (large ? largePictures : pictures)
+                        .add(SectionPicture.of(
+                                section,
+                                harness,
+                                fonts,
+                                large ? LARGE_WIDTH_MM : PICTURE_WIDTH_MM,
+                                large ? LARGE_HEIGHT_MM : PICTURE_HEIGHT_MM));
             }
         }
+        pictures.addAll(largePictures);
         if (!pictures.isEmpty()) {
             blocks.add(new Block.Pictures(pictures));
         }
@@ -160,7 +163,7 @@ final class BundleReport {
         double coveredMm = Unit.MILLIMETRE.fromCanonical(segment.lengthMetres());
         return Row.of(
                 Cell.text(segment.id().value()).toned(Cell.Tone.STRONG),
-                Cell.text(word(covering.kind()) + ", " + covering.text()),
+                Cell.text(Wording.covering(covering)),
                 section.covering()
                         .map(fit ->
                                 Cell.text(fit.size().id() + (section.entered().isPresent() ? "" : " (proposed)")))

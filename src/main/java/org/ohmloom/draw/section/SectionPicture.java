@@ -9,6 +9,7 @@ import org.ohmloom.bundle.section.Member;
 import org.ohmloom.bundle.section.SegmentSection;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Disc;
+import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Fill;
 import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Item;
@@ -23,12 +24,13 @@ import org.ohmloom.draw.Text;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SignalClass;
+import org.ohmloom.tables.CoveringSize;
 import org.ohmloom.units.Formats;
 
 /**
  * The cross-section of one bundle segment: wires at their real diameters in the ideal packing, or in their layers where they are
- * twisted, each edged in the colour of its signal class with its id where it fits; the practical diameter as a dashed circle; the
- * covering as a ring round it.
+ * twisted, each edged in the colour of its signal class with its id, of a thin wire beside the bundle at the end of a line; the
+ * practical diameter as a dashed circle; the covering as a ring round it.
  */
 public final class SectionPicture {
     private static final double MARGIN_MM = 2;
@@ -47,6 +49,7 @@ public final class SectionPicture {
     private final Harness harness;
     private final SceneFonts fonts;
     private final List<Item> items = new ArrayList<>();
+    private final List<SideNames.Place> small = new ArrayList<>();
 
     private SectionPicture(SegmentSection section, Harness harness, SceneFonts fonts) {
         this.section = section;
@@ -84,21 +87,29 @@ public final class SectionPicture {
         double roomMm = Math.max(5, Math.min(widthMm - 2 * MARGIN_MM, bottom - top - 1));
         Point centre = new Point(widthMm / 2, (top + bottom - 1) / 2);
         if (!section.members().isEmpty()) {
-            double scale = Math.min(MOST_SCALE, roomMm / section.finishedMm());
-            rings(centre, scale);
-            if (section.lay().isPresent()) {
-                layers(section.lay().get(), centre, scale);
-            } else {
-                section.members()
-                        .forEach(member -> wire(
-                                member,
-                                centre.plus(
-                                        member.disc().xMm() * scale,
-                                        -member.disc().yMm() * scale),
-                                scale));
-            }
+            double largest = Math.min(MOST_SCALE, roomMm / section.finishedMm());
+            boolean beside = section.members().stream().anyMatch(member -> idMm(member, largest) < LEAST_ID_MM);
+            double room = Math.max(5, widthMm - 2 * (MARGIN_MM + SideNames.WIDE_MM));
+            double scale = beside ? Math.min(largest, room / section.finishedMm()) : largest;
+            draw(centre, scale);
+            Extent area = new Extent(MARGIN_MM, top, widthMm - MARGIN_MM, bottom - 1);
+            items.addAll(SideNames.items(small, centre, section.finishedMm() / 2 * scale, area, fonts));
         }
         return new Scene(widthMm, heightMm, items);
+    }
+
+    private void draw(Point centre, double scale) {
+        rings(centre, scale);
+        if (section.lay().isPresent()) {
+            layers(section.lay().get(), centre, scale);
+        } else {
+            for (Member member : section.members()) {
+                wire(
+                        member,
+                        centre.plus(member.disc().xMm() * scale, -member.disc().yMm() * scale),
+                        scale);
+            }
+        }
     }
 
     private List<String> words() {
@@ -111,9 +122,22 @@ public final class SectionPicture {
                 + Formats.millimetres(section.finishedMm()) + " finished");
         words.add("ideal " + Formats.millimetres(section.idealMm()) + ", practical "
                 + Formats.millimetres(section.practicalMm()));
-        section.covering().ifPresent(fit -> words.add(fit.size().words()));
+        section.covering().ifPresent(fit -> {
+            words.add(fit.size().words());
+            bore(fit.size()).ifPresent(words::add);
+        });
         words.add("bend " + Formats.millimetres(section.bendLastingMm()) + " or more");
         return words;
+    }
+
+    /** Bore and outside of what has a fixed bore. */
+    private static Optional<String> bore(CoveringSize size) {
+        if (size.insideMaxMm().isEmpty() || size.insideMinMm().isPresent()) {
+            return Optional.empty();
+        }
+        double bore = size.insideMaxMm().getAsDouble();
+        return Optional.of(
+                "inside " + Formats.millimetres(bore) + ", outside " + Formats.millimetres(bore + 2 * size.wallMm()));
     }
 
     private void rings(Point centre, double scale) {
@@ -164,10 +188,10 @@ public final class SectionPicture {
                         Fill.of(Ink.PLATE, SignalLook.of(signal).ink(), edge)),
                 member.id(),
                 description));
-        double room = 2 * (radius - edge) * 0.92;
-        double wide = fonts.widthMm(member.id(), Weight.REGULAR, 1);
-        double height = Math.min(MOST_ID_MM, Math.min(room / Math.hypot(wide, 1), room * 0.6));
-        if (height >= LEAST_ID_MM) {
+        double height = idMm(member, scale);
+        if (height < LEAST_ID_MM) {
+            small.add(new SideNames.Place(member.id(), description, place));
+        } else {
             items.add(Item.of(
                     Layer.NUMBERS,
                     new Text(
@@ -182,6 +206,15 @@ public final class SectionPicture {
                     member.id(),
                     description));
         }
+    }
+
+    /** Height of an id that fits into its wire, mm. */
+    private double idMm(Member member, double scale) {
+        double radius = member.disc().diameterMm() / 2 * scale;
+        double edge = Math.min(MOST_EDGE_MM, 2 * radius * EDGE_SHARE);
+        double room = 2 * (radius - edge) * 0.92;
+        double wide = fonts.widthMm(member.id(), Weight.REGULAR, 1);
+        return Math.min(MOST_ID_MM, Math.min(room / Math.hypot(wide, 1), room * 0.6));
     }
 
     private void text(String words, double widthMm, double baseMm, double heightMm, Weight weight, Ink ink) {
