@@ -5,7 +5,10 @@ import java.util.List;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Placement;
 
-/** Puts stretches of circuits onto sheets in their order: beside each other, then below, then on the next sheet. */
+/**
+ * Puts stretches of circuits onto sheets: beside each other, then below, then on the next sheet; a circuit goes onto the first sheet
+ * that still has room for all of it.
+ */
 final class Shelves {
 
     /** Room above a stretch for the name of its circuit, mm. */
@@ -18,13 +21,26 @@ final class Shelves {
 
     private record Put(Strip strip, double leftMm, double topMm) {}
 
+    /**
+     * Where the next stretch of a sheet begins.
+     *
+     * @param xMm     from the left
+     * @param yMm     upper side of its row
+     * @param shelfMm height of the row so far
+     */
+    private record Cursor(double xMm, double yMm, double shelfMm) {
+
+        /** Upper side of a row below. */
+        double belowMm() {
+            return yMm + shelfMm + (shelfMm > 0 ? GAP_MM : 0);
+        }
+    }
+
     private final double widthMm;
     private final double firstMm;
     private final double laterMm;
     private final List<List<Put>> sheets = new ArrayList<>();
-    private double xMm;
-    private double yMm;
-    private double shelfMm;
+    private final List<Cursor> cursors = new ArrayList<>();
 
     /**
      * Empty sheets.
@@ -43,55 +59,70 @@ final class Shelves {
         return sheet == 1 ? firstMm : laterMm;
     }
 
-    private double heightMm() {
-        return heightMm(sheets.size());
-    }
-
     /** Whether there is something on the first sheet, or nothing at all. */
     boolean usesFirst() {
         return sheets.isEmpty() || !sheets.get(0).isEmpty();
     }
 
-    /** Puts all stretches of a circuit, on a new sheet when that keeps them together. */
+    /** Puts all stretches of a circuit, together where a sheet holds them. */
     void put(List<Strip> strips) {
-        double together = (strips.size() - 1) * GAP_MM;
-        for (Strip strip : strips) {
-            together += strip.extent().heightMm() + HEAD_MM;
+        for (int sheet = 1; sheet <= sheets.size(); sheet++) {
+            if (put(strips, sheet, true)) {
+                return;
+            }
         }
-        double below = yMm + shelfMm + (shelfMm > 0 ? GAP_MM : 0);
-        if (strips.size() > 1 && !sheets.isEmpty() && below + together > heightMm() && together <= laterMm) {
+        if (strips.size() > 1 && !sheets.isEmpty() && togetherMm(strips) <= laterMm) {
             turn();
         }
         strips.forEach(this::put);
     }
 
+    private static double togetherMm(List<Strip> strips) {
+        double together = (strips.size() - 1) * GAP_MM;
+        for (Strip strip : strips) {
+            together += strip.extent().heightMm() + HEAD_MM;
+        }
+        return together;
+    }
+
     private void put(Strip strip) {
-        Extent extent = strip.extent();
-        double width = extent.widthMm();
-        double height = extent.heightMm() + HEAD_MM;
         if (sheets.isEmpty()) {
             turn();
         }
-        if (xMm > 0 && xMm + width > widthMm) {
-            yMm += shelfMm + GAP_MM;
-            xMm = 0;
-            shelfMm = 0;
+        if (!put(List.of(strip), sheets.size(), true)) {
+            boolean hopeless =
+                    sheets.size() > 1 && sheets.get(sheets.size() - 1).isEmpty();
+            if (!hopeless) {
+                turn();
+            }
+            put(List.of(strip), sheets.size(), false);
         }
-        boolean fits = yMm + height <= heightMm();
-        boolean hopeless = yMm == 0 && xMm == 0 && sheets.size() > 1;
-        if (!fits && !hopeless) {
-            turn();
+    }
+
+    /** Whether stretches found room on a sheet; without that, nothing is put. */
+    private boolean put(List<Strip> strips, int sheet, boolean mustFit) {
+        Cursor cursor = cursors.get(sheet - 1);
+        List<Put> found = new ArrayList<>();
+        for (Strip strip : strips) {
+            double width = strip.extent().widthMm();
+            double height = strip.extent().heightMm() + HEAD_MM;
+            if (cursor.xMm() > 0 && cursor.xMm() + width > widthMm) {
+                cursor = new Cursor(0, cursor.belowMm(), 0);
+            }
+            if (mustFit && cursor.yMm() + height > heightMm(sheet)) {
+                return false;
+            }
+            found.add(new Put(strip, cursor.xMm(), cursor.yMm()));
+            cursor = new Cursor(cursor.xMm() + width + GAP_MM, cursor.yMm(), Math.max(cursor.shelfMm(), height));
         }
-        sheets.get(sheets.size() - 1).add(new Put(strip, xMm, yMm));
-        xMm += width + GAP_MM;
-        shelfMm = Math.max(shelfMm, height);
+        sheets.get(sheet - 1).addAll(found);
+        cursors.set(sheet - 1, cursor);
+        return true;
     }
 
     private void turn() {
         sheets.add(new ArrayList<>());
-        xMm = 0;
-        yMm = 0;
-        shelfMm = 0;
+        cursors.add(new Cursor(0, 0, 0));
     }
 
     /** The stretches on their sheets, within an area of that upper left corner. */
