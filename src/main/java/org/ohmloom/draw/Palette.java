@@ -27,25 +27,25 @@ final class Palette {
             case CONNECTOR_EDGE -> dark ? new Color(0xB4C0CC) : new Color(mono ? 0x000000 : 0x33404D);
             case TABLE_HEAD -> dark ? new Color(0x2E353E) : new Color(mono ? 0xEBEBEB : 0xE6EBF1);
             case SPLICE, EARTH -> dark ? new Color(0xD5DCE4) : new Color(mono ? 0x000000 : 0x22282F);
-            case ZONE_COOL -> mono ? ground : zone(ground, new Color(0x5C8DB8), dark);
-            case ZONE_WARM -> mono ? ground : zone(ground, new Color(0xD9A33C), dark);
-            case ZONE_HOT -> mono ? ground : zone(ground, new Color(0xCB5A3C), dark);
+            case ZONE_COOL -> mono ? ground : place(ground, new Color(0x5C8DB8), dark, 0.18);
+            case ZONE_WARM -> mono ? ground : place(ground, new Color(0xD9A33C), dark, 0.32);
+            case ZONE_HOT -> mono ? ground : place(ground, new Color(0xCB5A3C), dark, 0.30);
             case ZONE_EDGE -> dark ? new Color(0xA3ADB9) : new Color(mono ? 0x555555 : 0x5A626C);
             case HEAT_FIRST -> heat(mono, dark, 0x777777, 0x4F86B0, 0x6F8FC8);
             case HEAT_SECOND -> heat(mono, dark, 0x5E5E5E, 0x5C5EAC, 0xA49BE0);
             case HEAT_THIRD -> heat(mono, dark, 0x454545, 0x7C2680, 0xF4B0A8);
             case HEAT_FOURTH -> heat(mono, dark, 0x2A2A2A, 0x680E20, 0xF6DC80);
             case HEAT_FIFTH -> heat(mono, dark, 0x000000, 0x2A0808, 0xFFFDF0);
-            case CHART_FIRST -> mono ? Color.BLACK : line(hue(Ink.DATA_BUS), dark);
-            case CHART_SECOND -> mono ? Color.BLACK : line(hue(Ink.FEED), dark);
-            case CHART_THIRD -> mono ? Color.BLACK : line(hue(Ink.REFERENCE_RETURN), dark);
-            case CHART_FOURTH -> mono ? Color.BLACK : line(hue(Ink.PULSE_SIGNAL), dark);
+            case CHART_FIRST -> mono ? Color.BLACK : line(hue(Ink.DATA_BUS), ground);
+            case CHART_SECOND -> mono ? Color.BLACK : line(hue(Ink.FEED), ground);
+            case CHART_THIRD -> mono ? Color.BLACK : line(hue(Ink.REFERENCE_RETURN), ground);
+            case CHART_FOURTH -> mono ? Color.BLACK : line(hue(Ink.PULSE_SIGNAL), ground);
             case CHART_BAND -> mono ? new Color(0xE2E2E2) : zone(ground, new Color(0x4A90C2), dark);
             case CHART_SPAN -> mono
                     ? new Color(0xF3F3F3)
                     : Contrast.mix(ground, new Color(0x8A93A0), dark ? 0.14 : 0.08);
-            case CAUTION -> mono ? Color.BLACK : line(new Color(0xB3261E), dark);
-            default -> mono ? monochrome(ink) : line(hue(ink), dark);
+            case CAUTION -> mono ? Color.BLACK : line(new Color(0xB3261E), ground);
+            default -> mono ? monochrome(ink) : line(hue(ink), ground);
         };
     }
 
@@ -70,7 +70,12 @@ final class Palette {
      * luminance from each to the next.
      */
     private static Color heat(boolean mono, boolean dark, int onPaper, int onLight, int onDark) {
-        return mono ? new Color(onPaper) : line(new Color(dark ? onDark : onLight), dark);
+        return mono
+                ? new Color(onPaper)
+                : Contrast.reach(
+                        new Color(dark ? onDark : onLight),
+                        dark ? new Color(0x3A434E) : new Color(0xE9E5DC),
+                        Contrast.LINES);
     }
 
     private static Color monochrome(Ink ink) {
@@ -81,8 +86,15 @@ final class Palette {
         return Contrast.mix(ground, tint, dark ? 0.16 : 0.13);
     }
 
+    /** A zone of the harness: faint on a screen, on paper as strong as tells zones apart in print. */
+    private static Color place(Color ground, Color tint, boolean dark, double onPaper) {
+        return ground.equals(Color.WHITE) ? Contrast.mix(ground, tint, onPaper) : zone(ground, tint, dark);
+    }
+
     /** Made to be told from the ground and from every tint behind it; the least favourable ground decides. */
-    private static Color line(Color hue, boolean dark) {
-        return Contrast.reach(hue, dark ? new Color(0x3A434E) : new Color(0xE9E5DC), Contrast.LINES);
+    private static Color line(Color hue, Color ground) {
+        boolean dark = Contrast.luminance(ground) < 0.18;
+        Color light = ground.equals(Color.WHITE) ? new Color(0xEFCDC4) : new Color(0xE9E5DC);
+        return Contrast.reach(hue, dark ? new Color(0x3A434E) : light, Contrast.LINES);
     }
 }
