@@ -34,7 +34,8 @@ final class PackCommand implements Callable<Integer> {
             paramLabel = "a,b",
             description =
                     "Only these: cover, drawing, wiring-diagram, form-board, pin-tables, bill-of-materials, wire-list, bundles,"
-                            + " build-order, test-sheet, labels, installation-sheet, calculation.")
+                            + " build-order, test-sheet, labels, channel-sheet, calibration-sheet, bus-sheet, installation-sheet,"
+                            + " calculation.")
     private @Nullable String documents;
 
     @Option(

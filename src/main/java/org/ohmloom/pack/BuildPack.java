@@ -143,7 +143,7 @@ public final class BuildPack {
         if (document == PackDocument.WIRING_DIAGRAM) {
             Harness harness = analysis.harness();
             WiringDiagram diagram = WiringDiagram.of(harness, Optional.of(analysis), options.paper(), fonts);
-            WiringTable table = new WiringTable(diagram);
+            WiringTable table = new WiringTable(diagram, harness);
             links.addDrawing(document, file, diagram.sheets());
             return new Prepared(document, Optional.of(table.report()), diagram.sheets(), table.bookmarks());
         }

@@ -75,12 +75,21 @@ final class CalibrationSheet {
                 reading.channel().name() + ", " + reading.channel().component().id() + " at "
                         + reading.channel().at()));
         List<Block.Fact> facts = facts(reading, calibration);
+        List<Block.Table> tables = tables(reading, calibration);
         CalibrationCharts.of(calibration)
                 .ifPresentOrElse(
                         chart -> blocks.add(
-                                new Block.Beside(chart.scene(fonts, CURVE_WIDTH_MM, CURVE_HEIGHT_MM), facts)),
-                        () -> blocks.add(new Block.Facts(facts)));
-        blocks.add(new Block.Table(
+                                new Block.Beside(chart.scene(fonts, CURVE_WIDTH_MM, CURVE_HEIGHT_MM), facts, tables)),
+                        () -> {
+                            blocks.add(new Block.Facts(facts));
+                            blocks.addAll(tables);
+                        });
+        return blocks;
+    }
+
+    private static List<Block.Table> tables(ChannelReading reading, SensorCalibration calibration) {
+        List<Block.Table> tables = new ArrayList<>();
+        tables.add(new Block.Table(
                 "points",
                 POINTS,
                 calibration.points().stream()
@@ -89,13 +98,13 @@ final class CalibrationSheet {
                 ""));
         List<CurvePoint> byVoltage = calibration.byVoltage();
         if (!byVoltage.isEmpty()) {
-            blocks.add(new Block.Table(
+            tables.add(new Block.Table(
                     "values-by-voltage",
                     BY_VOLTAGE,
                     byVoltage.stream().map(point -> typed(reading, point)).toList(),
                     ""));
         }
-        return blocks;
+        return tables;
     }
 
     private static List<Block.Fact> facts(ChannelReading reading, SensorCalibration calibration) {

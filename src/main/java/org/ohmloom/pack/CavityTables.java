@@ -28,7 +28,7 @@ final class CavityTables {
             Column.fileOnly("Connector"),
             Column.fileOnly("Connector name"),
             Column.code("Cavity"),
-            Column.code("Unit pin"),
+            Column.code("Unit pin or mate"),
             Column.code("Wire").mentioning(),
             Column.code("Size"),
             Column.colour("Colour"),
@@ -148,7 +148,7 @@ final class CavityTables {
                 Cell.text(connector.id().value()),
                 Cell.text(connector.name()),
                 Cell.text(cavity.name()).toned(Cell.Tone.STRONG),
-                Cell.text(cavity.terminal()),
+                beyond(connector, cavity),
                 Cell.text(Wording.wire(wire)),
                 Wording.size(wire),
                 Wording.colour(wire),
@@ -164,6 +164,20 @@ final class CavityTables {
                 crimp(cavity, wire, wires));
     }
 
+    /** Where a cavity leads when the connector is mated: the pin of the unit, or the cavity of the other half by that name. */
+    private Cell beyond(Connector connector, Cavity cavity) {
+        Optional<String> mating = connector
+                .mate()
+                .map(harness.connectors()::get)
+                .or(() -> harness.connectors().all().stream()
+                        .filter(each ->
+                                each.mate().filter(connector.id()::equals).isPresent())
+                        .findFirst())
+                .filter(mate -> mate.cavity(cavity.name()).isPresent())
+                .map(mate -> new WireEnd.AtCavity(mate.id(), cavity.name()).text());
+        return Cell.text(cavity.terminal().or(() -> mating));
+    }
+
     /** Which wires share a crimp; nothing for a wire by itself. */
     private static Cell crimp(Cavity cavity, Wire wire, List<Wire> wires) {
         if (wires.size() < 2) {
@@ -175,13 +189,13 @@ final class CavityTables {
         return cavity.doubleCrimp() ? Cell.text(words) : Cell.missing(words + ": not entered as meant");
     }
 
-    private static Row unused(Connector connector, Cavity cavity) {
+    private Row unused(Connector connector, Cavity cavity) {
         Cell empty = Cell.empty();
         return Row.of(
                 Cell.text(connector.id().value()),
                 Cell.text(connector.name()),
                 Cell.text(cavity.name()).toned(Cell.Tone.STRONG),
-                Cell.text(cavity.terminal()),
+                beyond(connector, cavity),
                 Cell.text("unused").toned(Cell.Tone.SOFT),
                 empty,
                 empty,

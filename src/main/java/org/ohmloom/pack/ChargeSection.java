@@ -7,6 +7,7 @@ import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.study.ChargeCharts;
+import org.ohmloom.draw.study.Named;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
@@ -25,7 +26,7 @@ final class ChargeSection {
     private static final double PICTURE_HEIGHT_MM = 70;
 
     private static final List<Column> STATES = List.of(
-            Column.code("State"),
+            Column.words("State"),
             Column.code("Source"),
             Column.words("Does"),
             Column.number("Gives", Unit.AMP, 1),
@@ -52,7 +53,7 @@ final class ChargeSection {
             Column.number("Empty after", Unit.MINUTE, 0));
 
     private static final List<Column> LOADS = List.of(
-            Column.code("State"),
+            Column.words("State"),
             Column.number("Continuous", Unit.AMP, 1),
             Column.number("Over 5 s", Unit.AMP, 1),
             Column.number("Over 5 min", Unit.AMP, 1),
@@ -89,7 +90,7 @@ final class ChargeSection {
         blocks.add(new Block.Table("source-balance", STATES, states, ""));
         List<Row> loads = charge.tabulations().values().stream()
                 .map(each -> Row.of(
-                        Cell.text(each.state().value()).toned(Cell.Tone.STRONG),
+                        Cell.text(Named.state(analysis.harness(), each.state())).toned(Cell.Tone.STRONG),
                         Cell.number(each.continuousAmps()),
                         Cell.number(each.fiveSecondAmps()),
                         Cell.number(each.fiveMinuteAmps()),
@@ -142,7 +143,7 @@ final class ChargeSection {
                 Cell.number(battery.emptyMinutes()));
     }
 
-    private static Row alternator(StateCharge state, AlternatorBalance each) {
+    private Row alternator(StateCharge state, AlternatorBalance each) {
         Cell does =
                 switch (each.mode()) {
                     case REGULATES -> Cell.text("holds its set point");
@@ -151,7 +152,7 @@ final class ChargeSection {
                     case AT_REST -> Cell.text("at rest");
                 };
         return Row.of(
-                Cell.text(state.state().value()).toned(Cell.Tone.STRONG),
+                Cell.text(Named.state(analysis.harness(), state.state())).toned(Cell.Tone.STRONG),
                 Cell.text(each.alternator().value()),
                 does,
                 Cell.number(each.amps()),
@@ -165,9 +166,9 @@ final class ChargeSection {
                 Cell.empty());
     }
 
-    private static Row battery(StateCharge state, BatteryBalance each) {
+    private Row battery(StateCharge state, BatteryBalance each) {
         return Row.of(
-                Cell.text(state.state().value()).toned(Cell.Tone.STRONG),
+                Cell.text(Named.state(analysis.harness(), state.state())).toned(Cell.Tone.STRONG),
                 Cell.text(each.battery().value()),
                 Cell.text(each.discharges() ? "gives" : each.charges() ? "is charged" : "rests"),
                 Cell.number(each.amps()),

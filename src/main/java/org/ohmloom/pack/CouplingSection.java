@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.ground.coupling.Coupling;
 import org.ohmloom.pack.page.Block;
@@ -18,7 +19,7 @@ final class CouplingSection {
     private static final List<Column> COLUMNS = List.of(
             Column.code("Switches"),
             Column.code("Signal"),
-            Column.code("State"),
+            Column.words("State"),
             Column.number("Together", Unit.METRE, 2),
             Column.number("Apart", Unit.MILLIMETRE, 1),
             Column.number("Electric", Unit.MILLIVOLT, 2),
@@ -45,19 +46,16 @@ final class CouplingSection {
                                 + " magnetic field, together at the signal's input after twist and shield, and after its filter where"
                                 + " that is known."),
                 new Block.Table(
-                        "couplings",
-                        COLUMNS,
-                        worst.stream().map(CouplingSection::row).toList(),
-                        ""));
+                        "couplings", COLUMNS, worst.stream().map(this::row).toList(), ""));
     }
 
-    private static Row row(Coupling coupling) {
+    private Row row(Coupling coupling) {
         boolean over = coupling.limitVolts().isPresent()
                 && ReturnReadings.left(coupling) > coupling.limitVolts().getAsDouble();
         return Row.of(
                 Cell.text(coupling.culprit().value()).toned(Cell.Tone.STRONG),
                 Cell.text(coupling.victim().value()).toned(Cell.Tone.STRONG),
-                Cell.text(coupling.state().value()),
+                Cell.text(Named.state(analysis.harness(), coupling.state())),
                 Cell.number(coupling.lengthMetres()),
                 Cell.number(Unit.MILLIMETRE.fromCanonical(coupling.separationMetres())),
                 milli(OptionalDouble.of(coupling.capacitiveVolts())),

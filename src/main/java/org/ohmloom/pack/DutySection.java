@@ -18,7 +18,7 @@ import org.ohmloom.units.Unit;
 final class DutySection {
 
     private static final List<Column> COLUMNS = List.of(
-            Column.code("State"),
+            Column.words("State"),
             Column.code("Output"),
             Column.number("Duty", Unit.PERCENT, 0),
             Column.number("Frequency", Unit.HERTZ, 0),

@@ -24,7 +24,7 @@ final class GroundSection {
     private static final List<Column> COLUMNS = List.of(
             Column.code("Ground"),
             Column.words("Name"),
-            Column.code("State"),
+            Column.words("State"),
             Column.number("Offset", Unit.MILLIVOLT, 1),
             Column.number("Joint", Unit.MILLIVOLT, 2),
             Column.number("Joint share", Unit.PERCENT, 0),
@@ -49,13 +49,13 @@ final class GroundSection {
                 .orElse(List.of());
         List<Row> rows = new ArrayList<>();
         study.grounds().forEach(ground -> ground.states()
-                .forEach((state, joint) -> rows.add(row(ground, state.value(), joint))));
+                .forEach((state, joint) -> rows.add(row(ground, Named.state(analysis.harness(), state), joint))));
         List<Block> blocks = new ArrayList<>();
         if (!rows.isEmpty()) {
             blocks.add(new Block.Heading("Ground points"));
             blocks.add(new Block.Prose("Offset: mean voltage of the stud above "
                     + ReturnPictures.reference(analysis.evidence().drawn())
-                    + ", of which the joint has its share. Current from the stud into the body; below zero it comes out of"
+                    + ", of which the joint makes so much; its share is told where nothing else pulls the other way. Current from the stud into the body; below zero it comes out of"
                     + " it. At most " + GroundReading.MOST_ON_STUD
                     + " terminals on one stud: FAA AC 43.13-1B, 11-174 b;"
                     + " ABYC E-11, 11.14.6.9."));
@@ -68,6 +68,12 @@ final class GroundSection {
         return blocks;
     }
 
+    /** The share of the joint; empty where other currents pull against it, so that a share means nothing. */
+    private static Cell share(GroundReading.JointReading joint) {
+        double fraction = joint.jointFraction();
+        return fraction >= 0 && fraction <= 1 ? Cell.number(Unit.PERCENT.fromCanonical(fraction)) : Cell.empty();
+    }
+
     private Row row(GroundReading ground, String state, GroundReading.JointReading joint) {
         int count = ground.stacked().size();
         Cell terminals = Cell.number(count);
@@ -77,7 +83,7 @@ final class GroundSection {
                 Cell.text(state),
                 Cell.number(Unit.MILLIVOLT.fromCanonical(joint.offsetVolts())),
                 Cell.number(Unit.MILLIVOLT.fromCanonical(joint.jointVolts())),
-                Cell.number(Unit.PERCENT.fromCanonical(joint.jointFraction())),
+                share(joint),
                 Cell.number(joint.amps()),
                 Cell.number(joint.onAmps()),
                 count > ground.mostStacked() ? terminals.toned(Cell.Tone.ALERT) : terminals,

@@ -23,7 +23,7 @@ final class LoadSection {
     private static final List<Column> COLUMNS = List.of(
             Column.code("Load").mentioning(),
             Column.words("Name"),
-            Column.code("State"),
+            Column.words("State"),
             Column.number("Current", Unit.AMP, 2),
             Column.number("Voltage", Unit.VOLT, 2),
             Column.number("Feed drop", Unit.VOLT, 3),
@@ -99,7 +99,7 @@ final class LoadSection {
         return Row.of(
                 Cell.text(volts.load().value()).toned(Cell.Tone.STRONG),
                 Cell.text(harness.components().find(volts.load()).map(load -> load.name())),
-                Cell.text(found.state().id().value()),
+                Cell.text(found.state().name()),
                 Cell.number(volts.on().amps()),
                 Cell.number(volts.on().volts()),
                 Cell.number(volts.on().feedDropVolts()),

@@ -36,7 +36,7 @@ final class LoopSection {
             Column.count("Loop", 0),
             Column.count("Place", 0),
             Column.words("Member"),
-            Column.code("State"),
+            Column.words("State"),
             Column.number("Current along the loop", Unit.AMP, 3));
 
     private final Analysis analysis;

@@ -20,7 +20,7 @@ final class LossSection {
 
     private static final List<Column> COLUMNS = List.of(
             Column.words("Opens"),
-            Column.code("State"),
+            Column.words("State"),
             Column.words("Then over its limit"),
             Column.words("Fed backwards"),
             Column.words("No longer runs"),
@@ -59,7 +59,7 @@ final class LossSection {
         int more = loss.detours().size() - MOST_DETOURS;
         return Row.of(
                 Cell.text(Named.label(analysis.harness(), loss.opened())).toned(Cell.Tone.STRONG),
-                Cell.text(loss.state().value()),
+                Cell.text(Named.state(analysis.harness(), loss.state())),
                 over.isEmpty() ? Cell.empty() : Cell.missing(over),
                 Cell.text(Wording.ids(loss.fedBackwards())),
                 Cell.text(Wording.ids(loss.dead())),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.ReturnReadings;
 import org.ohmloom.draw.study.SensorCharts;
 import org.ohmloom.ground.ReturnStudy;
@@ -24,7 +25,7 @@ final class SensorSection {
     private static final List<Column> COLUMNS = List.of(
             Column.code("Sensor"),
             Column.code("Read by"),
-            Column.code("State"),
+            Column.words("State"),
             Column.code("Unit"),
             Column.count("At", 3),
             Column.count("Known", 4),
@@ -37,7 +38,7 @@ final class SensorSection {
 
     private static final List<Column> PARTS = List.of(
             Column.code("Sensor"),
-            Column.code("State"),
+            Column.words("State"),
             Column.words("Part"),
             Column.words("Adds"),
             Column.count("Error", 5),
@@ -77,18 +78,18 @@ final class SensorSection {
                 new Block.Table(
                         "sensor-errors",
                         COLUMNS,
-                        study.sensors().stream().map(SensorSection::row).toList(),
+                        study.sensors().stream().map(this::row).toList(),
                         ""),
                 new Block.Pictures(pictures),
                 new Block.Table("sensor-error-parts", PARTS, parts, ""));
     }
 
-    private static Row row(SensorBudget budget) {
+    private Row row(SensorBudget budget) {
         Cell largest = Cell.number(budget.worstError());
         return Row.of(
                 Cell.text(budget.sensor().value()).toned(Cell.Tone.STRONG),
                 Cell.text(budget.unit() + " " + budget.pin()),
-                Cell.text(budget.state().value()),
+                Cell.text(Named.state(analysis.harness(), budget.state())),
                 Cell.text(budget.quantityUnit()),
                 Cell.number(budget.reading()),
                 Cell.number(budget.knownError()),
@@ -100,10 +101,10 @@ final class SensorSection {
                 Cell.text(budget.allowedFrom()));
     }
 
-    private static Row part(SensorBudget budget, SensorBudget.ErrorPart part, String adds) {
+    private Row part(SensorBudget budget, SensorBudget.ErrorPart part, String adds) {
         return Row.of(
                 Cell.text(budget.sensor().value()).toned(Cell.Tone.STRONG),
-                Cell.text(budget.state().value()),
+                Cell.text(Named.state(analysis.harness(), budget.state())),
                 Cell.text(part.name()),
                 Cell.text(adds),
                 Cell.number(part.error()),

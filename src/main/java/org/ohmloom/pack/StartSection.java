@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.study.StartCharts;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
@@ -26,7 +27,7 @@ final class StartSection {
 
     private static final List<Column> COLUMNS = List.of(
             Column.words("Starts"),
-            Column.code("State"),
+            Column.words("State"),
             Column.number("Peak", Unit.AMP, 1),
             Column.number("Settled after", Unit.SECOND, 3),
             Column.code("Hit hardest"),
@@ -69,7 +70,7 @@ final class StartSection {
                 .toList();
         blocks.add(new Block.Pictures(pictures));
         List<String> left = starts.skipped().stream()
-                .map(each -> each.state() + ": "
+                .map(each -> Named.state(analysis.harness(), each.state()) + ": "
                         + each.starters().stream()
                                 .map(id -> id.value())
                                 .reduce((one, other) -> one + ", " + other)
@@ -99,7 +100,7 @@ final class StartSection {
                 .orElse("all at once, " + run.starters().size());
         return Row.of(
                 Cell.text(starts).toned(Cell.Tone.STRONG),
-                Cell.text(run.state().value()),
+                Cell.text(Named.state(analysis.harness(), run.state())),
                 Cell.number(run.starters().stream()
                         .mapToDouble(StarterTrace::peakAmps)
                         .sum()),

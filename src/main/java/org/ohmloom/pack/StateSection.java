@@ -82,7 +82,7 @@ final class StateSection {
 
     private static Row energyRow(OperatingState state, EnergyBalance energy) {
         return Row.of(
-                Cell.text(state.id().value()).toned(Cell.Tone.STRONG),
+                Cell.text(state.name()).toned(Cell.Tone.STRONG),
                 Cell.number(energy.givenWatts()),
                 Cell.number(energy.chargingWatts()),
                 Cell.number(energy.loadsWatts()),

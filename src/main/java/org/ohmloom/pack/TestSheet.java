@@ -2,7 +2,9 @@ package org.ohmloom.pack;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -13,6 +15,7 @@ import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bench.CableTest;
 import org.ohmloom.bench.ContinuityTest;
 import org.ohmloom.bench.CrimpFamily;
+import org.ohmloom.bench.IsolationTest;
 import org.ohmloom.bench.PoweredTest;
 import org.ohmloom.bench.TestPlan;
 import org.ohmloom.model.Harness;
@@ -60,10 +63,11 @@ final class TestSheet {
     private static final List<Column> ISOLATION = columns(
             Column.code("Net"),
             Column.code("Probe at").mentioning(),
-            Column.words("Against"),
-            Column.number("Test voltage", Unit.VOLT, 0),
-            Column.words("Because"),
-            Column.number("At least", Unit.MEGAOHM, 0),
+            Column.fileOnly("Against"),
+            Column.number("Test voltage", Unit.VOLT, 0).inFileOnly(),
+            Column.fileOnly("Because"),
+            Column.number("At least", Unit.MEGAOHM, 0).inFileOnly(),
+            Column.tick("Good"),
             Column.blank("Measured", Unit.MEGAOHM));
 
     private static final List<Column> CABLES = columns(
@@ -211,7 +215,7 @@ final class TestSheet {
     }
 
     private String isolationMethod() {
-        return "Each net against all others joined together: "
+        return "Touch one probe to all other nets joined together, the other to each net in turn, and tick it: "
                 + Wording.count(plan.nets().size(), "test") + ". At least "
                 + Formats.in(limit(BenchLimit.ISOLATION_OHMS) / 1e6, Unit.MEGAOHM) + " at "
                 + Formats.volts(limit(BenchLimit.ISOLATION_VOLTS)) + ", read when it has settled and within "
@@ -220,8 +224,28 @@ final class TestSheet {
                 + " must be unplugged: this voltage destroys them.";
     }
 
+    /** Nets that are tested alike stand together below one instruction. */
     private List<Row> isolation() {
-        return plan.isolation().stream()
+        Map<String, List<IsolationTest>> alike = new LinkedHashMap<>();
+        for (IsolationTest test : plan.isolation()) {
+            alike.computeIfAbsent(instruction(test), words -> new ArrayList<>()).add(test);
+        }
+        List<Row> rows = new ArrayList<>();
+        alike.forEach((words, tests) -> {
+            rows.add(Row.group(words));
+            rows.addAll(isolation(tests));
+        });
+        return rows;
+    }
+
+    private static String instruction(IsolationTest test) {
+        String how =
+                test.testVolts().isPresent() ? Formats.volts(test.testVolts().getAsDouble()) : "Ohmmeter only";
+        return how + ", at least " + Formats.in(test.leastOhms() / 1e6, Unit.MEGAOHM) + "; " + test.because();
+    }
+
+    private static List<Row> isolation(List<IsolationTest> tests) {
+        return tests.stream()
                 .map(test -> row(
                         Cell.text(test.net().id()).toned(Cell.Tone.STRONG),
                         Cell.text(test.probe().text()),
@@ -231,6 +255,7 @@ final class TestSheet {
                                 : Cell.missing("ohmmeter only"),
                         Cell.text(test.because()),
                         Cell.number(test.leastOhms() / 1e6),
+                        Cell.empty(),
                         Cell.empty()))
                 .toList();
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.draw.study.Named;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Wire;
@@ -100,7 +101,7 @@ final class WireSection {
                 Cell.text(wire.id().value()).toned(Cell.Tone.STRONG),
                 rating.provisional() ? Cell.missing(Wording.NOT_CHOSEN) : Cell.text(Wording.size(rating.gauge())),
                 rating.lengthMetres().isPresent() ? Cell.number(rating.lengthMetres()) : Cell.missing("unknown"),
-                Cell.text(rating.worstState().map(state -> state.value())),
+                Cell.text(rating.worstState().map(state -> Named.state(analysis.harness(), state))),
                 Cell.number(rating.worstAmps()),
                 rating.hasShortPeak() ? Cell.number(rating.peakAmps()) : Cell.empty(),
                 ampacity.map(each -> Cell.number(each.limitAmps())).orElseGet(() -> Cell.missing("unknown")),

@@ -2,7 +2,9 @@ package org.ohmloom.pack;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmloom.draw.study.Named;
 import org.ohmloom.draw.wiring.WiringDiagram;
+import org.ohmloom.model.Harness;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Bookmark;
 import org.ohmloom.pack.page.Cell;
@@ -27,9 +29,11 @@ final class WiringTable {
             Column.words("State"));
 
     private final WiringDiagram diagram;
+    private final Harness harness;
 
-    WiringTable(WiringDiagram diagram) {
+    WiringTable(WiringDiagram diagram, Harness harness) {
         this.diagram = diagram;
+        this.harness = harness;
     }
 
     List<Bookmark> bookmarks() {
@@ -45,7 +49,7 @@ final class WiringTable {
         return new Report(List.of(new Block.Table("", COLUMNS, rows, "").inFileOnly()), "");
     }
 
-    private static Row row(WiringDiagram.Row row) {
+    private Row row(WiringDiagram.Row row) {
         return Row.of(
                 Cell.text(row.wire().circuit()),
                 Cell.text(row.circuit()),
@@ -57,6 +61,6 @@ final class WiringTable {
                 Cell.text(row.size()),
                 Wording.colour(row.wire()),
                 row.amps().map(Cell::number).orElseGet(() -> Cell.text("")),
-                Cell.text(row.state().map(state -> state.value())));
+                Cell.text(row.state().map(state -> Named.state(harness, state))));
     }
 }

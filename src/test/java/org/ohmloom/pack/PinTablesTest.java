@@ -76,6 +76,29 @@ class PinTablesTest {
         }
     }
 
+    /** Beyond an in-line pair there is no unit: its cavities lead to those of the other half. */
+    @Test
+    void aCavityOfAnInLinePairNamesTheCavityItMeets() {
+        Harness harness = AnalysedExamples.harness("rescue-pickup");
+        int found = 0;
+        List<Connector> connectors = List.copyOf(harness.connectors().all());
+        List<Block> sections = sections(harness);
+        for (int k = 0; k < connectors.size(); k++) {
+            Connector connector = connectors.get(k);
+            if (connector.mate().isPresent()) {
+                for (Row row : table(sections.get(k)).rows()) {
+                    String cavity = row.cells().get(2).text();
+                    assertEquals(
+                            connector.mate().get() + "." + cavity,
+                            row.cells().get(3).text(),
+                            connector + " cavity " + cavity);
+                    found++;
+                }
+            }
+        }
+        assertTrue(found > 10, found + " cavities");
+    }
+
     private static Harness doubled(boolean meant) {
         Connector connector = connector(
                 Optional.of(new CavityGrid(CavityGrid.Side.MATING_SIDE, 2, List.of("A", "B", "", "C"))),

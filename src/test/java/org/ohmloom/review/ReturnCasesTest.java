@@ -147,7 +147,8 @@ class ReturnCasesTest {
     @Test
     void whatTheStudiesOfTheReturnsCannotJudgeIsANoteAboutTheElementsThatMissIt() {
         assertEquals(
-                List.of("[Q1] Coupling not checked: the time an edge takes (edgeSeconds) is not entered for Q1."),
+                List.of(
+                        "[Q1] Coupling not checked: the time an edge takes (Edge in the list of outputs) is not entered for Q1."),
                 notChecked(Altered.of(Examined.within("coupling-over-limit"), ", \"edgeSeconds\": 0.000005", "")));
     }
 

@@ -105,7 +105,7 @@ public record CouplingStudy(List<Coupling> couplings, List<Unjudged> unjudged) {
             gaps.add(Unjudged.of(
                     Unjudged.Study.COUPLING,
                     Unjudged.Reason.NOT_ENTERED,
-                    "Coupling not checked: the time an edge takes (edgeSeconds) is not entered for",
+                    "Coupling not checked: the time an edge takes (Edge in the list of outputs) is not entered for",
                     unknown));
         }
         if (input.harness().rules().returnRules().heightMetres().isEmpty() && !couplings.isEmpty()) {

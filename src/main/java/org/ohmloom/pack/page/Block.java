@@ -73,14 +73,21 @@ public sealed interface Block {
     record Fact(String label, String value) {}
 
     /**
-     * Named values beside a picture.
+     * Named values beside a picture, and tables below them where they are short enough; longer ones follow below the picture.
      *
      * @param picture the picture, at the left
      * @param facts   the values
+     * @param tables  the tables
      */
-    record Beside(Scene picture, List<Fact> facts) implements Block {
+    record Beside(Scene picture, List<Fact> facts, List<Table> tables) implements Block {
         public Beside {
             facts = List.copyOf(facts);
+            tables = List.copyOf(tables);
+        }
+
+        /** Named values alone. */
+        public Beside(Scene picture, List<Fact> facts) {
+            this(picture, facts, List.of());
         }
     }
 
@@ -95,11 +102,18 @@ public sealed interface Block {
         }
     }
 
-    /** The blocks with those that are kept together one by one. */
+    /** The blocks with those that are kept together one by one, and tables beside a picture behind it. */
     static List<Block> flat(List<Block> blocks) {
-        return blocks.stream()
-                .flatMap(block -> block instanceof Kept kept ? flat(kept.blocks()).stream() : Stream.of(block))
-                .toList();
+        return blocks.stream().flatMap(Block::parts).toList();
+    }
+
+    private static Stream<Block> parts(Block block) {
+        if (block instanceof Kept kept) {
+            return flat(kept.blocks()).stream();
+        }
+        return block instanceof Beside beside
+                ? Stream.concat(Stream.of(beside), beside.tables().stream())
+                : Stream.of(block);
     }
 
     /**

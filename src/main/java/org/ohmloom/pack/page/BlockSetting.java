@@ -28,6 +28,7 @@ final class BlockSetting {
     private static final double NOTICE_PADDING_MM = 2.5;
     private static final double BESIDE_GAP_MM = 6;
     private static final double BESIDE_LEAST_MM = 50;
+    private static final double BETWEEN_TABLES_MM = 2;
     private static final double PICTURE_GAP_MM = 4;
     private static final double PICTURE_BEFORE_MM = 3;
 
@@ -233,7 +234,7 @@ final class BlockSetting {
         }
         TableSetting setting = setting(table);
         List<List<Piece>> rows = pieces(table, setting);
-        double whole = setting.head().heightMm() + heightMm(rows);
+        double whole = setting.head().heightMm() + heightMm(rows) / setting.across();
         return whole <= keptMm()
                 ? whole
                 : setting.head().heightMm() + heightMm(rows.subList(0, Math.min(TOGETHER_ROWS, rows.size())));
@@ -310,14 +311,39 @@ final class BlockSetting {
     private void beside(Block.Beside beside) {
         Scene picture = onOnePage(beside.picture());
         double left = Math.max(BESIDE_LEAST_MM, picture.widthMm()) + BESIDE_GAP_MM;
+        Piece whole = pieceBeside(beside, beside.tables(), left, picture.heightMm());
+        if (whole.heightMm() <= flow.pageMm()) {
+            flow.put(picture, whole);
+        } else {
+            flow.put(picture, pieceBeside(beside, List.of(), left, picture.heightMm()));
+            beside.tables().forEach(this::table);
+        }
+    }
+
+    /** What stands beside a picture, at least as high as that. */
+    private Piece pieceBeside(Block.Beside beside, List<Block.Table> below, double leftMm, double pictureMm) {
+        double room = flow.widthMm() - leftMm;
+        List<Piece> pieces = new ArrayList<>(new FactSetting(typesetter, room).pieces(beside.facts()));
+        for (Block.Table table : below) {
+            if (!table.rows().isEmpty()) {
+                TableSetting setting = settings.computeIfAbsent(
+                        table.file() + " beside", name -> new TableSetting(typesetter, tables.get(table.file()), room));
+                pieces.add(new BesideTable(setting, flow, this::continued).whole(table, pieces(table, setting)));
+                pieces.add(new Piece(BETWEEN_TABLES_MM, List.of()));
+            }
+        }
         List<Mark> marks = new ArrayList<>();
+        List<Mention> mentions = new ArrayList<>();
         double y = 0;
-        for (Piece piece : new FactSetting(typesetter, flow.widthMm() - left).pieces(beside.facts())) {
-            Placement place = Placement.moved(left, y);
+        for (Piece piece : pieces) {
+            Placement place = Placement.moved(leftMm, y);
             piece.marks().forEach(mark -> marks.add(mark.placed(place)));
+            for (Mention mention : piece.mentions()) {
+                mentions.add(new Mention(0, mention.extent().moved(leftMm, y), mention.name(), mention.home()));
+            }
             y += piece.heightMm();
         }
-        flow.put(picture, new Piece(Math.max(picture.heightMm(), y), marks));
+        return new Piece(Math.max(pictureMm, y), marks, mentions);
     }
 
     /** Says on a new page what the table on it belongs to. */
@@ -341,10 +367,14 @@ final class BlockSetting {
         }
         TableSetting setting = setting(table);
         List<List<Piece>> rows = pieces(table, setting);
-        double whole = setting.head().heightMm() + heightMm(rows);
+        double whole = setting.head().heightMm() + heightMm(rows) / setting.across();
         if (whole <= keptMm() && flow.isFull(whole)) {
             flow.turn();
             continued();
+        }
+        if (setting.across() > 1) {
+            new BesideTable(setting, flow, this::continued).put(table, rows);
+            return;
         }
         Optional<Row> group = Optional.empty();
         for (int k = 0; k < rows.size(); k++) {

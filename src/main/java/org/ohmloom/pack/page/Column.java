@@ -1,6 +1,7 @@
 package org.ohmloom.pack.page;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import org.ohmloom.units.Require;
 import org.ohmloom.units.Unit;
@@ -106,6 +107,11 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
         return new Column(head, "", Kind.WORDS, 0, false);
     }
 
+    /** The same in the file beside the page only. */
+    public Column inFileOnly() {
+        return new Column(head, unit, kind, decimals, false, naming);
+    }
+
     /** The same of elements described elsewhere, by id or wire end. */
     public Column mentioning() {
         return new Column(head, unit, kind, decimals, printed, Naming.MENTION);
@@ -121,7 +127,7 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
         return unit.isEmpty() ? head : head + " " + unit;
     }
 
-    /** A number as this column prints it: "12.60"; "&lt;0.01" for one too small to show; "-" when it is not finite. */
+    /** A number as this column prints it: "12.60"; "&lt;0.01" for one too small to show, "-0.004" below zero; "-" when it is not finite. */
     String print(double value) {
         if (!Double.isFinite(value)) {
             return "-";
@@ -133,7 +139,10 @@ public record Column(String head, String unit, Kind kind, int decimals, boolean 
         if (shown.signum() != 0) {
             return shown.toPlainString();
         }
-        String bound = BigDecimal.ONE.movePointLeft(decimals).toPlainString();
-        return value > 0 ? "<" + bound : ">-" + bound;
+        return value > 0
+                ? "<" + BigDecimal.ONE.movePointLeft(decimals).toPlainString()
+                : BigDecimal.valueOf(value)
+                        .round(new MathContext(1, RoundingMode.HALF_UP))
+                        .toPlainString();
     }
 }

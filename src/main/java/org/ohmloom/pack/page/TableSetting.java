@@ -27,6 +27,12 @@ final class TableSetting {
     private static final double RULE_MM = 0.13;
     private static final double HEAVY_MM = 0.25;
 
+    /** Room between a table and its continuation beside it, mm. */
+    private static final double BESIDE_MM = 6;
+
+    /** A narrow table of so many rows goes on beside itself, at most so often. */
+    private static final int FEWEST_BESIDE = 8, MOST_ACROSS = 3;
+
     /** Least height of a row that is written in by hand, mm. */
     private static final double HAND_MM = 6;
 
@@ -39,6 +45,7 @@ final class TableSetting {
     private final double[] widths;
     private final double heightMm;
     private final Piece head;
+    private final int across;
 
     /** A setting for tables of the same columns, so that they line up with each other; at least one. */
     TableSetting(Typesetter typesetter, List<Block.Table> tables, double roomMm) {
@@ -64,9 +71,38 @@ final class TableSetting {
                 break;
             }
         }
+        this.across = tables.stream().anyMatch(table -> table.rows().size() >= FEWEST_BESIDE)
+                ? across(new ColumnWidths(typesetter, chosen), rows, roomMm)
+                : 1;
+        if (across > 1) {
+            double each = (roomMm - (across - 1) * BESIDE_MM) / across;
+            found = new ColumnWidths(typesetter, chosen).of(columns, rows, each).orElse(found);
+        }
         this.heightMm = chosen;
         this.widths = found != null ? found : new ColumnWidths(typesetter, chosen).forced(columns, rows, roomMm);
         this.head = makeHead();
+    }
+
+    /** How often the table stands beside itself where all its cells stand on few lines then too. */
+    private int across(ColumnWidths setting, List<List<Cell>> rows, double roomMm) {
+        for (int count = MOST_ACROSS; count > 1; count--) {
+            double each = (roomMm - (count - 1) * BESIDE_MM) / count;
+            if (setting.usualMm(columns, rows) <= each
+                    && setting.of(columns, rows, each).isPresent()) {
+                return count;
+            }
+        }
+        return 1;
+    }
+
+    /** How many columns of the table stand side by side, from the top to the bottom of each. */
+    int across() {
+        return across;
+    }
+
+    /** From the left side of one column to the next, mm. */
+    double stepMm() {
+        return widthMm() + BESIDE_MM;
     }
 
     static Weight weight(Cell cell) {

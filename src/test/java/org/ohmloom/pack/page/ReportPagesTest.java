@@ -64,14 +64,46 @@ class ReportPagesTest {
 
     @Test
     void everyPageOfALongTableHasTheHeadAndItsPlace() {
-        List<Scene> scenes = set(new Block.Heading("Wires"), table(100));
-        assertTrue(scenes.size() >= 3, "100 rows of 5 mm take three sheets of 155 mm");
+        List<Scene> scenes = set(new Block.Heading("Wires"), table(300));
+        assertTrue(scenes.size() >= 3, "300 rows of 5 mm in three columns take three sheets of 155 mm");
         for (int k = 0; k < scenes.size(); k++) {
             List<String> words = texts(scenes.get(k)).stream().map(Text::text).toList();
             assertTrue(words.containsAll(List.of("Wire", "Circuit", "Length", "m")), words.toString());
             assertTrue(words.contains((k + 1) + " of " + scenes.size()));
             assertEquals(k > 0, words.contains("Wires (continued)"));
         }
+    }
+
+    /** Down the first column, then down the next; on the last sheet all are equally high. */
+    @Test
+    void aNarrowTableGoesOnBesideItselfWithItsHeadAndARowWithoutRoomForThatDoesNot() {
+        Scene scene = set(table(30)).get(0);
+        List<Text> heads =
+                texts(scene).stream().filter(text -> text.text().equals("Wire")).toList();
+        assertEquals(3, heads.size());
+        for (int k = 1; k <= 30; k++) {
+            double left = find(scene, "W" + k).bounds().leftMm();
+            // 30 rows in three columns are ten to a column
+            assertEquals(heads.get((k - 1) / 10).bounds().leftMm(), left, 1e-6, "W" + k);
+        }
+        assertTrue(find(scene, "W1").at().yMm() < find(scene, "W2").at().yMm());
+        assertEquals(find(scene, "W1").at().yMm(), find(scene, "W11").at().yMm(), 1e-6);
+        assertEquals(1, headsOf(table(4)));
+    }
+
+    private long headsOf(Block.Table table) {
+        return texts(set(table).get(0)).stream()
+                .filter(text -> text.text().equals("Wire"))
+                .count();
+    }
+
+    @Test
+    void aSmallNumberBelowZeroIsPrintedWithItsFirstDigit() {
+        Column column = Column.number("Offset", Unit.MILLIVOLT, 0);
+        assertEquals("<1", column.print(0.3));
+        assertEquals("-0.3", column.print(-0.3));
+        assertEquals("-0.04", column.print(-0.0412));
+        assertEquals("-2", column.print(-1.6));
     }
 
     @Test
