@@ -1,11 +1,13 @@
 package org.ohmloom.workbench.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.RenameElements;
 
 /**
  * What would change in the cells of a list, cell by cell, to be looked at before it does.
@@ -60,6 +62,8 @@ public record CellChanges(String what, List<Cell> cells) {
     public Optional<Edit> edit() {
         List<Edit> edits = new ArrayList<>();
         cells.forEach(cell -> cell.edit().ifPresent(edits::add));
+        // an edit names what it changes by the identity of now, so identities change last
+        edits.sort(Comparator.comparing(edit -> edit instanceof RenameElements));
         return edits.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
