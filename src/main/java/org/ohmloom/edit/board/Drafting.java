@@ -65,6 +65,16 @@ public final class Drafting {
      * @param where the breakout it hangs at, or the place of a new one
      */
     public Drawn component(StartDevice kind, Where where) {
+        return component(kind, kind.isPlugged(), where);
+    }
+
+    /**
+     * A component with a connector, or with its own terminals.
+     *
+     * @param plugged whether it comes with a connector
+     * @param where   the breakout it hangs at, or the place of a new one
+     */
+    public Drawn component(StartDevice kind, boolean plugged, Where where) {
         ComponentId id = new ComponentId(fresh.next(kind.stem()));
         String name = names.like(Component.class, kind.words());
         Optional<BreakoutId> at = hung(where, name);
@@ -74,11 +84,11 @@ public final class Drafting {
                 kind.at(harness.rules().nominalVolts()),
                 Optional.empty(),
                 Optional.empty(),
-                kind.isPlugged() ? Optional.empty() : at,
+                plugged ? Optional.empty() : at,
                 Optional.empty(),
                 false,
                 Optional.empty()));
-        if (kind.isPlugged()) {
+        if (plugged) {
             List<String> terminals = kind.at(harness.rules().nominalVolts()).terminals();
             List<Cavity> cavities = IntStream.range(0, terminals.size())
                     .mapToObj(k -> cavity(k + 1, Optional.of(terminals.get(k))))

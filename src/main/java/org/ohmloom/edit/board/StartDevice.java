@@ -29,6 +29,9 @@ public enum StartDevice {
     LAMP("E", "Lamp", true, NewDevice.LAMP::at),
     HEATER("R", "Heater", true, NewDevice.RESISTANCE::at),
     MOTOR("M", "Motor", true, NewDevice.MOTOR::at),
+    SOLENOID("Y", "Solenoid", true, NewDevice.SOLENOID::at),
+    CONSTANT_CURRENT("E", "Constant-current load", true, NewDevice.CONSTANT_CURRENT::at),
+    CONSTANT_POWER("E", "Constant-power load", true, NewDevice.CONSTANT_POWER::at),
     SENSOR("B", "Sensor", true, NewDevice.SENSOR::at),
     CONTROL_UNIT("A", "Control unit", true, volts -> ((ControlUnit) NewDevice.CONTROL_UNIT.at(volts)).withPins(pins())),
     BUS_BAR("BB", "Bus bar", false, NewDevice.BUS_BAR::at),
@@ -56,8 +59,8 @@ public enum StartDevice {
         return stem;
     }
 
-    /** Whether it comes with a connector; otherwise wires go to its own terminals. */
-    boolean isPlugged() {
+    /** Whether it usually comes with a connector; otherwise wires go to its own terminals. */
+    public boolean isPlugged() {
         return plugged;
     }
 

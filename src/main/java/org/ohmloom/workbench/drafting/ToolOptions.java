@@ -2,6 +2,7 @@ package org.ohmloom.workbench.drafting;
 
 import java.awt.Component;
 import javax.swing.DefaultListCellRenderer;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -13,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.edit.board.StartDevice;
 import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.words.Words;
 
 /** What can be set for the tools. */
 final class ToolOptions {
@@ -40,6 +42,21 @@ final class ToolOptions {
             }
         });
         return kinds;
+    }
+
+    /** The kind that is chosen. */
+    static StartDevice kind(JComboBox<StartDevice> kinds) {
+        return kinds.getItemAt(Math.max(0, kinds.getSelectedIndex()));
+    }
+
+    /** Whether a component comes with a connector; follows the kind until it is set otherwise. */
+    static JCheckBox plugged(Words words, JComboBox<StartDevice> kinds) {
+        JCheckBox plugged =
+                new JCheckBox(words.get("component.plugged"), kind(kinds).isPlugged());
+        plugged.setName("tool-plugged");
+        plugged.setToolTipText(words.get("component.plugged.about"));
+        kinds.addActionListener(event -> plugged.setSelected(kind(kinds).isPlugged()));
+        return plugged;
     }
 
     /** Count of cavities. */

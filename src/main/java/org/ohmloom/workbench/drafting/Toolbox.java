@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JSpinner;
 import org.ohmloom.draw.ScenePainter;
@@ -62,6 +63,7 @@ public final class Toolbox {
     private List<DrawingTool> all() {
         Words words = easel.words();
         JComboBox<StartDevice> kinds = ToolOptions.kinds(words.get("component.kind"));
+        JCheckBox plugged = ToolOptions.plugged(words, kinds);
         JSpinner ways = ToolOptions.ways(words.get("connector.ways.about"));
         return List.of(
                 new SelectTool(easel, false),
@@ -70,9 +72,9 @@ public final class Toolbox {
                         easel,
                         "component",
                         true,
-                        Optional.of(kinds),
+                        Optional.of(ToolOptions.row(kinds, plugged)),
                         () -> kind(kinds).words(),
-                        (drafting, where) -> drafting.component(kind(kinds), where)),
+                        (drafting, where) -> drafting.component(kind(kinds), plugged.isSelected(), where)),
                 new PlaceTool(
                         easel,
                         "connector",
@@ -96,7 +98,7 @@ public final class Toolbox {
     }
 
     private static StartDevice kind(JComboBox<StartDevice> kinds) {
-        return kinds.getItemAt(Math.max(0, kinds.getSelectedIndex()));
+        return ToolOptions.kind(kinds);
     }
 
     Easel easel() {
