@@ -58,6 +58,7 @@ final class ListChooser extends JPanel {
         filter.addActionListener(event -> {
             if (!model.isEmpty()) {
                 list.setSelectedIndex(0);
+                filter.setText("");
                 list.requestFocusInWindow();
             }
         });
