@@ -29,6 +29,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.review.Severity;
 import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.workbench.CountedHand;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Workbench;
 import org.ohmloom.workbench.desk.Desk;
