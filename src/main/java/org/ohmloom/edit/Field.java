@@ -43,9 +43,9 @@ public record Field(String path, Optional<Unit> unit) {
         return List.of(path.split("\\."));
     }
 
-    private Optional<Leaf> leaf(Element element) {
+    private Optional<Leaf> leaf(Object root) {
         List<String> steps = steps();
-        Object at = element;
+        Object at = root;
         for (int k = 0; k < steps.size(); k++) {
             if (at instanceof Optional<?> optional) {
                 at = optional.orElse(null);
@@ -72,7 +72,12 @@ public record Field(String path, Optional<Unit> unit) {
 
     /** What stands in it, with every digit and as it can be typed again; empty where nothing does. */
     public String text(Element element) {
-        return leaf(element)
+        return textIn(element);
+    }
+
+    /** The same of any record. */
+    String textIn(Object root) {
+        return leaf(root)
                 .map(leaf -> FieldText.of(unit, name()).written(leaf.value()))
                 .orElse("");
     }
@@ -106,13 +111,22 @@ public record Field(String path, Optional<Unit> unit) {
     }
 
     private Object parsed(Harness harness, Element element, String typed) {
-        Leaf leaf = leaf(element)
-                .orElseThrow(() -> new IllegalArgumentException(element.id() + " has nothing of the kind"));
+        return parsed(harness, element, String.valueOf(element.id()), typed);
+    }
+
+    /** The value a text means in a record that people call something. */
+    Object parsed(Harness harness, Object root, String called, String typed) {
+        Leaf leaf = leaf(root).orElseThrow(() -> new IllegalArgumentException(called + " has nothing of the kind"));
         return FieldText.of(unit, name()).read(leaf.type(), typed, harness);
     }
 
     private Element with(Element element, Object value) {
-        return (Element) with((Record) element, steps(), value);
+        return (Element) withIn((Record) element, value);
+    }
+
+    /** Any record with another value in this field. */
+    Object withIn(Record root, Object value) {
+        return with(root, steps(), value);
     }
 
     private static Object with(Record holder, List<String> steps, Object value) {

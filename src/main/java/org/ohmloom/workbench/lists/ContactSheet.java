@@ -9,6 +9,7 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.Words;
 
 /** The kinds of contact as a list, with what crimps them. */
 final class ContactSheet implements ElementSheet<ContactSheet.Row> {
@@ -58,6 +59,12 @@ final class ContactSheet implements ElementSheet<ContactSheet.Row> {
                         "mm²",
                         "Largest conductor",
                         row -> CellText.of(row.contact().conductorMaxMm2())),
+                ColumnEdits.words(
+                        Words.of("lists").get("current-limits"),
+                        Words.of("lists").get("current-limits.about"),
+                        34,
+                        row -> PointsText.limits(row.contact()),
+                        (rows, typed) -> PartEdits.limits(contacts(rows), typed)),
                 Column.text("Plating", "Plating", 8, row -> row.contact().plating()),
                 Column.text("Seal", "Single-wire seal", 14, row -> row.contact()
                         .seal()

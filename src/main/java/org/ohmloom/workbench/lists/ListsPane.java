@@ -99,6 +99,7 @@ public final class ListsPane extends JPanel {
         sheets.put("inputs", new InputSheet());
         sheets.put("parts", things.parts());
         sheets.put("contacts", things.contacts());
+        sheets.put("design", new DesignSheet());
         sheets.put("workshop", new WorkshopSheet());
         sheets.putAll(things.others());
         return sheets;

@@ -2,17 +2,20 @@ package org.ohmloom.workbench.lists;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.ohmloom.edit.ChangeElements;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.model.ContactLimit;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Part;
 import org.ohmloom.model.PartId;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about parts and how they are bought, and about contacts, as edits. */
 final class PartEdits {
@@ -147,6 +150,29 @@ final class PartEdits {
                         contact.insulationMaxMm(),
                         contact.doubleCrimps(),
                         stripMm,
+                        contact.plating(),
+                        contact.seal(),
+                        contact.tool(),
+                        contact.ratedVolts()));
+    }
+
+    /** The current limits of contacts, "24 A at 20 °C; 18 A at 85 °C"; nothing where they are not known. */
+    static Edit limits(List<ContactPart> contacts, String typed) {
+        List<ContactLimit> limits = PointsText.limits(typed);
+        return contacts(
+                contacts,
+                Words.of("lists").get("current-limits").toLowerCase(Locale.ROOT),
+                contact -> new ContactPart(
+                        contact.id(),
+                        contact.part(),
+                        contact.contactOhms(),
+                        limits,
+                        contact.conductorMinMm2(),
+                        contact.conductorMaxMm2(),
+                        contact.insulationMinMm(),
+                        contact.insulationMaxMm(),
+                        contact.doubleCrimps(),
+                        contact.stripLengthMm(),
                         contact.plating(),
                         contact.seal(),
                         contact.tool(),

@@ -185,6 +185,7 @@ final class ThingLists {
                         of.number("coil", Unit.OHM, "device.coilOhms"),
                         of.number("electromotive-force", Unit.VOLT, "device.emfVolts"),
                         of.number("internal-resistance", Unit.MILLIOHM, "device.internalOhms"),
+                        of.number("capacity", Unit.AMP_HOUR, "device.capacityAmpHours"),
                         of.number("own-draw", Unit.AMP, "device.drawAmps"),
                         of.text("terminals", 14, "device.terminals"),
                         of.text("assembly", 10, "assembly"),
@@ -273,7 +274,16 @@ final class ThingLists {
                 "bodies",
                 s -> s.bodies().all(),
                 NewThing.BODY,
-                of -> List.of(of.text("name", 22, "name"), of.text("isolated", 8, "isolated")));
+                of -> List.of(
+                        of.text("name", 22, "name"),
+                        of.text("isolated", 8, "isolated"),
+                        ColumnEdits.words(
+                                words.get("paths"),
+                                words.get("paths.about"),
+                                40,
+                                PointsText::paths,
+                                (bodies, typed) ->
+                                        PointsText.paths(harness.get().orElseThrow(), bodies, typed))));
         put(
                 sheets,
                 "straps",
