@@ -17,6 +17,7 @@ import org.ohmloom.workbench.desk.OpenDocuments;
 import org.ohmloom.workbench.desk.Prompts;
 import org.ohmloom.workbench.desk.Saves;
 import org.ohmloom.workbench.desk.Services;
+import org.ohmloom.workbench.desk.SharedCalculation;
 import org.ohmloom.workbench.recovery.Recovery;
 import org.ohmloom.workbench.recovery.RecoveryPlace;
 import org.ohmloom.workbench.settings.Appearance;
@@ -72,11 +73,13 @@ public final class Workbench {
     }
 
     private static Executor background(String name) {
-        return Executors.newSingleThreadExecutor(task -> {
-            Thread thread = new Thread(task, name);
-            thread.setDaemon(true);
-            return thread;
-        });
+        return Executors.newSingleThreadExecutor(task -> thread(name, task));
+    }
+
+    private static Thread thread(String name, Runnable task) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        return thread;
     }
 
     /** A window that is not shown yet. */
@@ -91,8 +94,13 @@ public final class Workbench {
         SceneLayout layout = new SceneLayout(fonts);
         Executor reader = background("reader");
         return new Services(
-                (question, cancel, soFar) -> Analyst.analyse(
-                        question.harness(), question.file().map(tables::beside).orElse(tables), cancel, soFar),
+                new SharedCalculation(
+                        (question, cancel, soFar) -> Analyst.analyse(
+                                question.harness(),
+                                question.file().map(tables::beside).orElse(tables),
+                                cancel,
+                                soFar),
+                        task -> thread("analysis", task).start()),
                 question -> layout.layOut(
                         question.harness(),
                         question.analysis(),

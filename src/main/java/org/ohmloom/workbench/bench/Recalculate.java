@@ -19,7 +19,7 @@ public final class Recalculate extends Command {
 
     @Override
     public void run() {
-        bench.desk().calculate();
+        bench.desk().calculateAnew();
     }
 
     @Override

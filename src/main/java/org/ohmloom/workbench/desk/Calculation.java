@@ -24,6 +24,13 @@ public interface Calculation {
      *
      * @param harness the harness
      * @param file    the file it lives in, beside which tables of the builder's own may lie
+     * @param anew    whether results that are known do not count: such a table may have changed
      */
-    record Question(Harness harness, Optional<Path> file) {}
+    record Question(Harness harness, Optional<Path> file, boolean anew) {
+
+        /** Known results will do. */
+        public Question(Harness harness, Optional<Path> file) {
+            this(harness, file, false);
+        }
+    }
 }

@@ -132,15 +132,29 @@ public final class Desk {
 
     /** Puts a document on the desk in the place of the one there. */
     public void open(Document opened) {
+        open(opened, Results.NONE);
+    }
+
+    /**
+     * Puts a document on the desk in the place of the one there.
+     *
+     * @param known its results, where another desk has them
+     */
+    void open(Document opened, Results known) {
         putDown(Optional.of(opened));
         droppedCopy = Optional.empty();
         originalResults = Optional.empty();
-        results = Results.NONE;
+        results = known;
         dutyRanges.clear();
         selection = Selection.NONE;
         view = view.withState(Optional.empty());
         tell(Topic.DOCUMENT);
-        calculate();
+        if (isWhole()) {
+            calculator.stop();
+            become(CalculationStatus.UP_TO_DATE);
+        } else {
+            calculate(false);
+        }
     }
 
     private void putDown(Optional<Document> changed) {
@@ -265,11 +279,15 @@ public final class Desk {
         tell(Topic.MESSAGE);
     }
 
-    /** Starts the calculation anew. */
-    public void calculate() {
+    /** Starts the calculation anew, whatever is known. */
+    public void calculateAnew() {
+        calculate(true);
+    }
+
+    private void calculate(boolean anew) {
         harness().ifPresent(harness -> {
             dutyRanges.stop();
-            calculator.ask(new Calculation.Question(harness, document.flatMap(Document::tablesBeside)));
+            calculator.ask(new Calculation.Question(harness, document.flatMap(Document::tablesBeside), anew));
             become(CalculationStatus.CALCULATING);
         });
     }
@@ -304,7 +322,7 @@ public final class Desk {
             results = results.with(known.get());
             become(CalculationStatus.UP_TO_DATE);
         } else {
-            calculate();
+            calculate(false);
         }
     }
 

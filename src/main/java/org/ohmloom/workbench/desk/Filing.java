@@ -90,7 +90,7 @@ public final class Filing {
 
     /** Puts a document on the desk that lies on that of another window: both show the same one from then on. */
     public void share(Document open) {
-        put(open, Words.of("windows").get("shared", open.name()));
+        put(open, documents.resultsOf(open, desk), Words.of("windows").get("shared", open.name()));
     }
 
     /** Whether the document lies on the desk of another window too. */
@@ -132,9 +132,13 @@ public final class Filing {
 
     /** Puts a document that begins here on the desk; the caller has asked whether the one there may be left. */
     public void put(Document begun, String message) {
+        put(begun, Results.NONE, message);
+    }
+
+    private void put(Document begun, Results known, String message) {
         reading = Optional.empty();
         readingName = Optional.empty();
-        desk.open(begun);
+        desk.open(begun, known);
         desk.say(message);
         tell();
     }

@@ -57,6 +57,15 @@ public final class OpenDocuments {
                 && desks.stream().anyMatch(desk -> desk != asking && lying(desk).equals(mine));
     }
 
+    /** The results of a document that lies on another desk too, if those there are of the harness as it is. */
+    Results resultsOf(Document document, Desk asking) {
+        return desks.stream()
+                .filter(desk -> desk != asking && desk.document().equals(Optional.of(document)) && desk.isCurrent())
+                .map(Desk::results)
+                .findFirst()
+                .orElse(Results.NONE);
+    }
+
     /** What lies on a desk; of a side copy its original. */
     private static Optional<Document> lying(Desk desk) {
         return desk.document().map(document -> document.original().orElse(document));
