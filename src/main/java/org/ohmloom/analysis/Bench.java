@@ -28,6 +28,7 @@ import org.ohmloom.units.Gauge;
  * @param fuseOhms   resistances of protective devices by the tables
  * @param bundleHeat steady temperatures by the heat balance
  * @param passingHeat temperatures on the way
+ * @param cancel     asks to stop; looked at for every wire wherever all of them are gone through
  */
 record Bench(
         Harness harness,
@@ -39,7 +40,8 @@ record Bench(
         Ampacities ampacities,
         FuseOhms fuseOhms,
         BundleHeat bundleHeat,
-        PassingHeat passingHeat) {
+        PassingHeat passingHeat,
+        Cancel cancel) {
 
     /**
      * Sets everything out for a harness.
@@ -63,13 +65,40 @@ record Bench(
                 ampacities,
                 FuseOhms.of(tables),
                 new BundleHeat(harness, tables, routes, ampacities),
-                new PassingHeat(ampacities));
+                new PassingHeat(ampacities),
+                Cancel.NEVER);
     }
 
     /** The same for a harness that differs in its operating states or the resistances of its joints alone. */
     Bench inStatesOrJointsOf(Harness changed) {
         return new Bench(
-                changed, tables, basis, routes, lengths, resistance, ampacities, fuseOhms, bundleHeat, passingHeat);
+                changed,
+                tables,
+                basis,
+                routes,
+                lengths,
+                resistance,
+                ampacities,
+                fuseOhms,
+                bundleHeat,
+                passingHeat,
+                cancel);
+    }
+
+    /** The same, stopped by another. */
+    Bench under(Cancel other) {
+        return new Bench(
+                harness,
+                tables,
+                basis,
+                routes,
+                lengths,
+                resistance,
+                ampacities,
+                fuseOhms,
+                bundleHeat,
+                passingHeat,
+                other);
     }
 
     /** End-to-end resistance of a wire with a size at a temperature, ohm. */

@@ -24,7 +24,12 @@ final class LogWriter {
 
     private LogWriter() {}
 
+    /** The log of some results, written when it is asked for. */
     static CalculationLog of(Bench bench, Evidence evidence, HeatedSolutions heated) {
+        return new CalculationLog(() -> written(bench.under(Cancel.NEVER), evidence, heated));
+    }
+
+    private static List<CalculationLog.Line> written(Bench bench, Evidence evidence, HeatedSolutions heated) {
         LogWriter log = new LogWriter();
         log.basis(bench);
         log.assumptions(evidence);
@@ -44,7 +49,7 @@ final class LogWriter {
         EnvelopeLog.write(evidence.envelope(), log::add);
         ChargeLog.write(evidence.harness(), evidence.charge(), log::add);
         OffsetLog.write(evidence.harness(), evidence.tables(), evidence.returns(), log::add);
-        return new CalculationLog(log.lines);
+        return log.lines;
     }
 
     private void add(int depth, String text) {

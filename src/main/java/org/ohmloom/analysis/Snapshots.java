@@ -1,9 +1,14 @@
 package org.ohmloom.analysis;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.ohmloom.review.Evidence;
+import org.ohmloom.review.Finding;
+import org.ohmloom.review.Rule;
 import org.ohmloom.review.StudyResults;
 
 /** What an analysis has found so far, put in by several threads; tells a listener after each change, one after the other. */
@@ -13,6 +18,9 @@ final class Snapshots {
     private final Protection protection;
     private final Cancel cancel;
     private final Optional<Consumer<Analysis>> listener;
+    /** What rules found that need nothing more; they are not asked again for each study that arrives. */
+    private final Map<Rule, List<Finding>> known = new HashMap<>();
+
     private Core core;
     private Evidence evidence;
 
@@ -29,6 +37,7 @@ final class Snapshots {
     /** Puts in other sizes, and what the studies found by now. */
     synchronized void settle(Core changed, UnaryOperator<StudyResults> found) {
         core = changed;
+        known.clear();
         evidence = changed.evidence(bench, protection, found.apply(evidence.studies()));
         tell();
     }
@@ -36,22 +45,30 @@ final class Snapshots {
     /** Puts in what a study found; ratings of devices are chosen anew when it is how things start. */
     synchronized void found(UnaryOperator<StudyResults> found) {
         StudyResults studies = found.apply(evidence.studies());
+        if (studies.startUps() != evidence.studies().startUps()
+                || !evidence.studies().pending().containsAll(studies.pending())) {
+            known.clear();
+        }
         evidence = studies.startUps() == evidence.studies().startUps()
                 ? evidence.with(studies)
                 : core.evidence(bench, protection, studies);
         tell();
     }
 
-    /** All that is found by now, reviewed. */
+    /** All that is found by now, reviewed; what is whole is reviewed from the beginning, listener or not. */
     synchronized Analysis now() {
+        if (evidence.studies().pending().isEmpty()) {
+            known.clear();
+        }
         return new Analysis(
                 evidence,
-                FindingOrder.of(evidence, cancel),
+                FindingOrder.of(evidence, cancel, known),
                 Totals.of(evidence),
                 LogWriter.of(bench, evidence, core.heated()));
     }
 
     private void tell() {
+        cancel.check();
         if (!evidence.studies().pending().isEmpty()) {
             listener.ifPresent(heard -> heard.accept(now()));
         }

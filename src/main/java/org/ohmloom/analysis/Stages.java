@@ -34,7 +34,7 @@ final class Stages {
     private final Cancel cancel;
 
     Stages(Bench bench, Cancel cancel) {
-        this.bench = bench;
+        this.bench = bench.under(cancel);
         this.protection = Protection.of(bench);
         this.cancel = cancel;
     }

@@ -25,6 +25,7 @@ import org.ohmloom.model.WireId;
  * @param index       which point each place of the harness belongs to
  * @param assumptions what was taken for granted because the harness does not say it
  * @param sensings    sources that regulate at another place than their own terminals, each at most once
+ * @param owned       the branches of each component, found when first asked for
  */
 public record Network(
         StateId state,
@@ -33,13 +34,27 @@ public record Network(
         Optional<PointId> datum,
         PointIndex index,
         List<Assumption> assumptions,
-        List<Sensing> sensings) {
+        List<Sensing> sensings,
+        OwnedBranches owned) {
 
     public Network {
         points = Collections.unmodifiableSortedSet(new TreeSet<>(points));
         branches = Collections.unmodifiableSortedMap(new TreeMap<>(branches));
         assumptions = List.copyOf(assumptions);
         sensings = List.copyOf(sensings);
+        owned = new OwnedBranches(branches);
+    }
+
+    /** A network with sources that regulate at another place than their own terminals. */
+    public Network(
+            StateId state,
+            SortedSet<PointId> points,
+            SortedMap<BranchId, Branch> branches,
+            Optional<PointId> datum,
+            PointIndex index,
+            List<Assumption> assumptions,
+            List<Sensing> sensings) {
+        this(state, points, branches, datum, index, assumptions, sensings, OwnedBranches.NONE);
     }
 
     /** A network whose sources all regulate at their own terminals. */
@@ -107,8 +122,6 @@ public record Network(
 
     /** The branches that belong to a component. */
     public List<Branch> of(ComponentId component) {
-        return branches.values().stream()
-                .filter(branch -> branch.element().filter(component::equals).isPresent())
-                .toList();
+        return owned.of(component);
     }
 }

@@ -7,12 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.ohmloom.bundle.ConductorRows;
 import org.ohmloom.bundle.CopperMass;
 import org.ohmloom.graph.Distances;
+import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
+import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.Wire;
@@ -42,6 +45,9 @@ public final class SplicePlacing {
     private final ConductorRows rows;
     private final CopperMass copper;
     private final Map<WireEnd, Distances> known = new HashMap<>();
+    private final Map<WireEnd, List<Wire>> ending = new HashMap<>();
+    private final Map<SegmentId, List<Keep>> staggered = new HashMap<>();
+    private boolean isStaggered;
 
     private SplicePlacing(Harness harness, WireTables tables, ConductorRows rows) {
         this.harness = harness;
@@ -49,6 +55,42 @@ public final class SplicePlacing {
         this.tables = tables.fabrication();
         this.rows = rows;
         this.copper = new CopperMass(tables.copper().density());
+        for (Wire wire : harness.wires().all()) {
+            wire.ends().stream().distinct().forEach(end -> ending.computeIfAbsent(end, any -> new ArrayList<>())
+                    .add(wire));
+        }
+    }
+
+    /** Notes for each segment the splices near enough to ask something on it: of thousands only a few are. */
+    private void stagger() {
+        if (isStaggered) {
+            return;
+        }
+        isStaggered = true;
+        double metres = rules.spliceStaggerMetres()
+                .orElse(tables.value("splice-stagger").value());
+        for (Splice splice : harness.splices().all()) {
+            if (splice.place().isPresent()) {
+                WireEnd end = new WireEnd.AtSplice(splice.id());
+                Keep keep = new Keep(splice.id().value(), distances(end), metres);
+                for (BundleSegment segment : harness.segments().all()) {
+                    if (asksOn(keep, segment)) {
+                        staggered
+                                .computeIfAbsent(segment.id(), any -> new ArrayList<>())
+                                .add(keep);
+                    }
+                }
+            }
+        }
+    }
+
+    /** Whether any place along a segment is nearer to an end than is kept from it, or just as near. */
+    private static boolean asksOn(Keep keep, BundleSegment segment) {
+        double reach = keep.metres() + 2 * MILLIMETRE;
+        Distances distances = keep.distances();
+        return distances.toBreakouts().getOrDefault(segment.from(), Double.POSITIVE_INFINITY) <= reach
+                || distances.toBreakouts().getOrDefault(segment.to(), Double.POSITIVE_INFINITY) <= reach
+                || distances.along().containsKey(segment.id());
     }
 
     /**
@@ -79,18 +121,19 @@ public final class SplicePlacing {
         if (stays.isPresent()) {
             return new SpliceAdvice(splice.id(), 0, Optional.empty(), 0, List.of(), stays);
         }
-        List<Keep> keeps = keeps(splice, pulls);
+        stagger();
+        List<Keep> clear = clearances(pulls);
         Spot present = Spot.of(harness, now);
         double presentKg = kilograms(pulls, present);
-        List<String> tooNear = keeps.stream()
+        List<String> tooNear = keeps(splice, clear, present.segment())
                 .filter(keep -> !kept(keep, present))
                 .map(keep -> keep.what() + " (keep " + Formats.metres(keep.metres()) + ")")
                 .toList();
         Optional<Spot> best = Optional.empty();
         double bestKg = Double.POSITIVE_INFINITY;
-        for (Spot spot : spots(pulls, keeps)) {
+        for (Spot spot : spots(splice, pulls, clear)) {
             double here = kilograms(pulls, spot);
-            if (here < bestKg - 1e-12 && keeps.stream().allMatch(keep -> kept(keep, spot))) {
+            if (here < bestKg - 1e-12 && keeps(splice, clear, spot.segment()).allMatch(keep -> kept(keep, spot))) {
                 best = Optional.of(spot);
                 bestKg = here;
             }
@@ -110,13 +153,11 @@ public final class SplicePlacing {
     private List<Pull> pulls(Splice splice) {
         WireEnd own = new WireEnd.AtSplice(splice.id());
         List<Pull> pulls = new ArrayList<>();
-        for (Wire wire : harness.wires().all()) {
-            if (wire.ends().contains(own)) {
-                WireEnd other = wire.from().equals(own) ? wire.to() : wire.from();
-                double kilograms =
-                        rows.of(wire).map(row -> copper.kilograms(row, 1)).orElse(0.0);
-                pulls.add(new Pull(wire, other, distances(other), kilograms));
-            }
+        for (Wire wire : ending.getOrDefault(own, List.of())) {
+            WireEnd other = wire.from().equals(own) ? wire.to() : wire.from();
+            double kilograms =
+                    rows.of(wire).map(row -> copper.kilograms(row, 1)).orElse(0.0);
+            pulls.add(new Pull(wire, other, distances(other), kilograms));
         }
         return pulls;
     }
@@ -150,24 +191,22 @@ public final class SplicePlacing {
         return pulls.size() < 2 ? Optional.of("fewer than two wires end in it") : Optional.empty();
     }
 
-    private List<Keep> keeps(Splice splice, List<Pull> pulls) {
+    private List<Keep> clearances(List<Pull> pulls) {
         double clearance = rules.spliceClearanceMetres()
                 .orElse(tables.value(pulls.size() == 2 ? "splice-clearance" : "splice-clearance-joint")
                         .value());
-        double stagger = rules.spliceStaggerMetres()
-                .orElse(tables.value("splice-stagger").value());
-        List<Keep> keeps = new ArrayList<>();
-        for (Pull pull : pulls) {
-            if (!(pull.end() instanceof WireEnd.AtSplice)) {
-                keeps.add(new Keep(pull.end().text(), pull.distances(), clearance));
-            }
-        }
-        for (Splice other : harness.splices().all()) {
-            if (!other.id().equals(splice.id()) && other.place().isPresent()) {
-                keeps.add(new Keep(other.id().value(), distances(new WireEnd.AtSplice(other.id())), stagger));
-            }
-        }
-        return keeps;
+        return pulls.stream()
+                .filter(pull -> !(pull.end() instanceof WireEnd.AtSplice))
+                .map(pull -> new Keep(pull.end().text(), pull.distances(), clearance))
+                .toList();
+    }
+
+    /** All that a splice has to keep away from on a segment. */
+    private Stream<Keep> keeps(Splice splice, List<Keep> clear, BundleSegment segment) {
+        return Stream.concat(
+                clear.stream(),
+                staggered.getOrDefault(segment.id(), List.of()).stream()
+                        .filter(keep -> !keep.what().equals(splice.id().value())));
     }
 
     private static boolean kept(Keep keep, Spot spot) {
@@ -180,7 +219,7 @@ public final class SplicePlacing {
                 .sum();
     }
 
-    private List<Spot> spots(List<Pull> pulls, List<Keep> keeps) {
+    private List<Spot> spots(Splice splice, List<Pull> pulls, List<Keep> clear) {
         List<Spot> spots = new ArrayList<>();
         harness.segments().all().forEach(segment -> {
             List<Double> along = new ArrayList<>(List.of(0.0, segment.lengthMetres()));
@@ -190,9 +229,8 @@ public final class SplicePlacing {
                     along.add(own);
                 }
             });
-            for (Keep keep : keeps) {
-                along.addAll(Spot.boundaries(segment, keep.distances(), keep.metres()));
-            }
+            keeps(splice, clear, segment)
+                    .forEach(keep -> along.addAll(Spot.boundaries(segment, keep.distances(), keep.metres())));
             along.stream()
                     .map(metres -> Math.round(metres / MILLIMETRE) * MILLIMETRE)
                     .filter(metres -> metres >= 0 && metres <= segment.lengthMetres() + MILLIMETRE / 2)
