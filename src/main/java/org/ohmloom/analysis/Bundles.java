@@ -2,6 +2,7 @@ package org.ohmloom.analysis;
 
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.ohmloom.bundle.ConductorRows;
 import org.ohmloom.bundle.section.BundleInput;
 import org.ohmloom.bundle.section.BundleStudy;
@@ -19,8 +20,14 @@ final class Bundles {
     private Bundles() {}
 
     static BundleStudy study(Bench bench, ProvisionalSizes sizes, SortedMap<WireId, WireRating> ratings) {
-        ConductorRows rows = wire -> Optional.of(bench.resistance().row(wire, sizes.gauge(wire)));
-        return Sections.of(new BundleInput(
+        AtomicBoolean done = new AtomicBoolean();
+        ConductorRows rows = wire -> {
+            if (!done.get()) {
+                bench.cancel().check();
+            }
+            return Optional.of(bench.resistance().row(wire, sizes.gauge(wire)));
+        };
+        BundleStudy study = Sections.of(new BundleInput(
                         bench.harness(),
                         bench.tables(),
                         bench.basis().id(),
@@ -28,6 +35,9 @@ final class Bundles {
                         bench.routes(),
                         wire -> riseKelvins(ratings, wire)))
                 .withSplices(SplicePlacing.of(bench.harness(), bench.tables(), rows));
+        // What is looked up in the study later is nobody's to stop.
+        done.set(true);
+        return study;
     }
 
     /** How much warmer than the air a wire's conductor gets where it is hottest: nothing inside its covering gets hotter. */

@@ -34,7 +34,14 @@ final class EnvelopeSizing {
         Harness widened = input.harness()
                 .withAll(worst.values().stream().map(Combination::state).toList());
         return new SizingInput(
-                widened, input.tables(), input.basis(), input.routes(), solutions, input.upstream(), input.settling());
+                widened,
+                input.tables(),
+                input.basis(),
+                input.routes(),
+                solutions,
+                input.upstream(),
+                input.settling(),
+                input.poll());
     }
 
     private static SortedMap<StateId, Combination> worst(Harness harness, Envelope envelope) {

@@ -164,12 +164,14 @@ record HeatedSolutions(
         Map<WireId, Double> worst = new HashMap<>();
         for (StateId state : ContinuousStates.of(bench.harness())) {
             for (Wire wire : bench.harness().wires().all()) {
+                bench.cancel().check();
                 worst.merge(wire.id(), rmsAmps(solutions.get(state), wire), Math::max);
             }
         }
         LoadedConductors loaded = LoadedConductors.of(bench.harness(), bench.routes(), worst);
         SortedMap<WireId, Ampacity> ampacities = new TreeMap<>();
         for (Wire wire : bench.harness().wires().all()) {
+            bench.cancel().check();
             bench.ampacities()
                     .of(wire, sizes.gauge(wire), loaded.alongside(wire))
                     .ifPresent(ampacity -> ampacities.put(wire.id(), ampacity));

@@ -30,6 +30,7 @@ final class Ratings {
         SortedMap<WireId, WireRating> ratings = new TreeMap<>();
         Temperatures temperatures = new Temperatures(bench, sizes, heated);
         for (Wire wire : bench.harness().wires().all()) {
+            bench.cancel().check();
             ratings.put(wire.id(), rating(bench, sizes, heated, temperatures, wire));
         }
         return ratings;

@@ -63,7 +63,8 @@ record SizesByWire(ProvisionalSizes sizes, HeatedSolutions heated) {
                 bench.routes(),
                 heated.solutions(),
                 protection.devices(),
-                Optional.of(new Settling(bench.bundleHeat(), sizes::gauge)));
+                Optional.of(new Settling(bench.bundleHeat(), sizes::gauge)),
+                bench.cancel()::check);
     }
 
     /** Wires in a part of the network that asks for more than it can bring, in some state. */

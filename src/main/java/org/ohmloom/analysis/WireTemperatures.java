@@ -66,9 +66,10 @@ final class WireTemperatures {
     }
 
     private SortedMap<WireId, WireHeat> settled(Solution solution, Map<WireId, Double> near) {
-        SortedMap<WireId, WireHeat> settled =
-                bench.bundleHeat().settle(sizes::gauge, wire -> HeatedSolutions.rmsAmps(solution, wire), near);
+        SortedMap<WireId, WireHeat> settled = bench.bundleHeat()
+                .settle(sizes::gauge, wire -> HeatedSolutions.rmsAmps(solution, wire), near, bench.cancel()::check);
         for (Wire wire : bench.harness().wires().all()) {
+            bench.cancel().check();
             settled.computeIfPresent(
                     wire.id(), (id, heat) -> SlowCycles.peak(bench, shape(wire), solution, wire, heat));
         }
@@ -79,6 +80,7 @@ final class WireTemperatures {
         SortedMap<WireId, WireHeat> passing = new TreeMap<>();
         double seconds = ContinuousStates.seconds(state);
         for (Wire wire : bench.harness().wires().all()) {
+            bench.cancel().check();
             Running before = running.get(wire.id());
             double amps = HeatedSolutions.rmsAmps(solution, wire);
             passing.put(wire.id(), bench.passingHeat().after(shape(wire), before.heat(), before.amps(), amps, seconds));

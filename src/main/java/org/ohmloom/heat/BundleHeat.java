@@ -58,6 +58,19 @@ public final class BundleHeat {
      */
     public SortedMap<WireId, WireHeat> settle(
             Function<Wire, Gauge> gauge, ToDoubleFunction<Wire> rmsAmps, Map<WireId, Double> near) {
+        return settle(gauge, rmsAmps, near, () -> {});
+    }
+
+    /**
+     * Where all wires settle.
+     *
+     * @param gauge   size of each wire
+     * @param rmsAmps RMS current of each wire, A, either sign
+     * @param near    temperatures to begin at, deg C, from an earlier round; may be empty
+     * @param poll    called before each cross-section; throws what ends the work
+     */
+    public SortedMap<WireId, WireHeat> settle(
+            Function<Wire, Gauge> gauge, ToDoubleFunction<Wire> rmsAmps, Map<WireId, Double> near, Runnable poll) {
         Map<WireId, Bundled> bundled = new HashMap<>();
         for (Wire wire : harness.wires().all()) {
             bundled.put(
@@ -67,6 +80,7 @@ public final class BundleHeat {
         }
         SortedMap<WireId, WireHeat> heat = new TreeMap<>();
         for (HeatPlace place : places) {
+            poll.run();
             List<Bundled> wires = place.wires().stream().map(bundled::get).toList();
             List<SteadyState> states = settle(place, wires, near);
             String others = wires.size() == 1

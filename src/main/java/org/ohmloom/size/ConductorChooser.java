@@ -73,6 +73,7 @@ public final class ConductorChooser {
     }
 
     private List<Demand> demands(Wire wire, Demand drop) {
+        input.poll().run();
         ConductorFamily family = facts.family(wire);
         Demand protection = ProtectionDemand.of(facts, allowance, wire);
         List<Demand> demands = new ArrayList<>(List.of(

@@ -71,6 +71,7 @@ public final class DeviceChooser {
         SortedMap<ComponentId, DeviceChoice> choices = new TreeMap<>();
         for (Component component : input.harness().components().all()) {
             if (component.device() instanceof ProtectiveDevice device) {
+                input.poll().run();
                 choices.put(component.id(), choose(component.id(), device));
             }
         }

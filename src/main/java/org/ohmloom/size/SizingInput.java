@@ -21,6 +21,7 @@ import org.ohmloom.tables.WireTables;
  * @param solutions solution of every operating state
  * @param upstream  protective devices the wires rely on
  * @param settling  where wires settle beside their neighbours, as solved; empty leaves slow overload out of the choice
+ * @param poll      called before each wire and device; throws what ends the work
  */
 public record SizingInput(
         Harness harness,
@@ -29,7 +30,20 @@ public record SizingInput(
         Routes routes,
         SortedMap<StateId, Solution> solutions,
         UpstreamDevices upstream,
-        Optional<Settling> settling) {
+        Optional<Settling> settling,
+        Runnable poll) {
+
+    /** Nobody stops it. */
+    public SizingInput(
+            Harness harness,
+            WireTables tables,
+            DesignBasis basis,
+            Routes routes,
+            SortedMap<StateId, Solution> solutions,
+            UpstreamDevices upstream,
+            Optional<Settling> settling) {
+        this(harness, tables, basis, routes, solutions, upstream, settling, () -> {});
+    }
 
     /** Without the heat of neighbours: slow overload asks nothing. */
     public SizingInput(
