@@ -4,18 +4,23 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.ohmloom.edit.SettingText;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Setting;
+import org.ohmloom.model.StateId;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.signal.pins.Preferences;
 import org.ohmloom.signal.unit.ChannelPlan;
 import org.ohmloom.signal.unit.UnitDescription;
 import org.ohmloom.signal.unit.UnitLibrary;
 import org.ohmloom.signal.unit.UnitSheetException;
+import org.ohmloom.signal.wiring.OutputOff;
 import org.ohmloom.signal.wiring.WiringMade;
 import org.ohmloom.store.CsvTableException;
 import org.ohmloom.store.HarnessFiles;
@@ -93,12 +98,34 @@ final class AssignCommand implements Callable<Integer> {
                                     .collect(Collectors.joining(" and "))
                             + (bus.terminations().isEmpty() ? "" : ".")));
             made.problems().forEach(each -> out.println("Not made: " + each + "."));
+            planned = withOutputsOn(planned, out);
         }
         HarnessFiles.write(target, planned);
         out.println("Written to " + target + ".");
         out.println();
         out.println(Wrap.text(Cautions.paragraph(), 100));
         return ExitStatus.CLEAN;
+    }
+
+    /** Outputs that no state sets, set in those that ask for what they serve. */
+    private static Harness withOutputsOn(Harness planned, PrintWriter out) {
+        Harness now = planned;
+        for (OutputOff off : OutputOff.of(planned)) {
+            String what = "Output " + off.output() + " for " + off.served().id();
+            for (Map.Entry<StateId, Setting> each : off.proposed().entrySet()) {
+                now = off.set(now, each.getKey(), SettingText.of(each.getValue()))
+                        .apply(now);
+            }
+            out.println(
+                    off.proposed().isEmpty()
+                            ? what + " is on in no operating state, and none asks for it: set it in the states."
+                            : what + " set in the operating states: "
+                                    + off.proposed().entrySet().stream()
+                                            .map(each -> each.getKey() + " " + SettingText.of(each.getValue()))
+                                            .collect(Collectors.joining(", "))
+                                    + ".");
+        }
+        return now;
     }
 
     private Harness with(Harness harness, String asked) throws RefusedInputException {

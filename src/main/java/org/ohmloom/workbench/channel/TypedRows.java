@@ -29,6 +29,7 @@ final class TypedRows extends JPanel {
     private final DefaultTableModel model;
     private final JTable table;
     private final JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 6"));
+    private int fixed;
     private boolean filling;
 
     /**
@@ -41,7 +42,14 @@ final class TypedRows extends JPanel {
         super(new MigLayout("insets 6 0 0 0, fill, wrap 1, gapy 6", "[grow,fill]"));
         this.words = words;
         this.name = name;
-        this.model = new DefaultTableModel(columns.toArray(), 0);
+        this.model = new DefaultTableModel(columns.toArray(), 0) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public boolean isCellEditable(int row, int column) {
+                return column >= fixed;
+            }
+        };
         this.table = new FormTable(model, WIDTH, ROWS);
         table.setName(name);
         table.getAccessibleContext().setAccessibleName(spoken);
@@ -73,6 +81,13 @@ final class TypedRows extends JPanel {
         box.putClientProperty("JComboBox.isTableCellEditor", true);
         box.getAccessibleContext().setAccessibleName(model.getColumnName(column));
         table.getColumnModel().getColumn(column).setCellEditor(new DefaultCellEditor(box));
+    }
+
+    /** Lets nobody type into the first columns, and shows so many rows. */
+    void fixed(int columns, int rowsShown) {
+        fixed = columns;
+        table.setPreferredScrollableViewportSize(new java.awt.Dimension(
+                table.getPreferredScrollableViewportSize().width, rowsShown * table.getRowHeight()));
     }
 
     /** Widths of the columns, unscaled px. */

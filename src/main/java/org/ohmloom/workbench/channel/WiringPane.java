@@ -45,6 +45,8 @@ final class WiringPane extends JPanel {
     private final JLabel summary = new JLabel(" ");
     private final JTextArea problems = new JTextArea(4, 20);
     private final JButton ok = new JButton(words.get("wiring.make"));
+    private final OutputStates states;
+    private transient Optional<WiringMade> shown = Optional.empty();
     private final transient LatestWins<Harness, WiringMade> worker;
     private transient Optional<Edit> edit = Optional.empty();
 
@@ -78,6 +80,8 @@ final class WiringPane extends JPanel {
         problems.setWrapStyleWord(true);
         problems.getAccessibleContext().setAccessibleName(words.get("wiring.problems"));
         add(new JScrollPane(problems), "grow, hmin 60");
+        states = new OutputStates(words, harness, this::settle);
+        add(states, "span 2, growx, hidemode 3");
         ok.setName("wiring-make");
         ok.setEnabled(false);
         ok.addActionListener(event -> answer.accept(edit));
@@ -108,6 +112,7 @@ final class WiringPane extends JPanel {
     }
 
     private void refresh() {
+        shown = Optional.empty();
         edit = Optional.empty();
         ok.setEnabled(false);
         try {
@@ -140,10 +145,27 @@ final class WiringPane extends JPanel {
                 made.problems().isEmpty()
                         ? words.get("wiring.no-problems")
                         : made.problems().stream().map(each -> "• " + each).collect(Collectors.joining("\n")));
-        List<Edit> edits = new ArrayList<>();
-        edits.add(new ChangeWiringRules(words.get("wiring.edit"), rules()));
-        made.edit().ifPresent(edits::add);
-        edit = made.edit().map(any -> new Compound(words.get("wiring.edit"), edits));
+        shown = Optional.of(made);
+        settle();
+    }
+
+    /** What pressing the button does by now: the wires shown, and the outputs in the states. */
+    private void settle() {
+        edit = Optional.empty();
+        shown.ifPresent(made -> {
+            List<Edit> edits = new ArrayList<>();
+            made.edit().ifPresent(edits::add);
+            try {
+                edits.addAll(states.edits());
+            } catch (IllegalArgumentException unfit) {
+                problems.setText(String.valueOf(unfit.getMessage()));
+                edits.clear();
+            }
+            if (!edits.isEmpty()) {
+                edits.add(0, new ChangeWiringRules(words.get("wiring.edit"), rules()));
+                edit = Optional.of(new Compound(words.get("wiring.edit"), edits));
+            }
+        });
         ok.setEnabled(edit.isPresent());
     }
 

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javax.swing.JTable;
@@ -20,15 +21,21 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.edit.StateSubject;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.review.Severity;
 import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.signal.wiring.OutputOff;
 import org.ohmloom.workbench.CountedHand;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Workbench;
@@ -150,6 +157,7 @@ class RefitByHandTest {
         everySensorReachesItsPin(after);
         everyWireHasItsWayLengthAndColour(before, after);
         noTwoLinesOfAConnectorLookAlike(before, after);
+        everyOutputIsSetInAStateAndWhatItServesTakesCurrent(after);
         Set<String> caused = errors();
         caused.removeAll(errorsBefore);
         assertEquals(Set.of(), caused);
@@ -190,6 +198,37 @@ class RefitByHandTest {
             }
         }
         assertEquals(10, sensors);
+    }
+
+    /** The bed lamp, the main pump and the relay K1 of the lift pump FP1 are on where the states ask for the loads; current flows. */
+    private void everyOutputIsSetInAStateAndWhatItServesTakesCurrent(Harness harness) {
+        assertEquals(List.of(), OutputOff.of(harness));
+        Map<String, Set<String>> set = new TreeMap<>();
+        for (Component unit : harness.components().all()) {
+            if (unit.device() instanceof ControlUnit device) {
+                for (Channel channel : device.channels()) {
+                    StateSubject output = new StateSubject.Output(new OutputPin(unit.id(), channel.pin()));
+                    for (OperatingState state : harness.states().all()) {
+                        if (!output.written(state).isEmpty()) {
+                            set.computeIfAbsent(channel.component().value(), key -> new TreeSet<>())
+                                    .add(state.id() + " " + output.written(state));
+                        }
+                    }
+                }
+            }
+        }
+        Set<String> withEngine = Set.of("cranking on", "idling on", "night-rescue on", "running on", "winching on");
+        assertEquals(Map.of("BL1", Set.of("night-rescue on"), "FP2", withEngine, "K1", withEngine), set);
+        for (String load : List.of("BL1", "FP1", "FP2")) {
+            double amps = OnEventThread.get(() -> desk().analysis()
+                    .orElseThrow()
+                    .solution(new StateId("night-rescue"))
+                    .orElseThrow()
+                    .loads()
+                    .get(new ComponentId(load))
+                    .amps());
+            assertTrue(amps > 1, load + " takes " + amps + " A");
+        }
     }
 
     private void everyWireHasItsWayLengthAndColour(Harness before, Harness after) {
