@@ -155,6 +155,12 @@ public record Measurement(
                 .toList();
     }
 
+    /** This measurement told over another range. */
+    public Measurement over(double low, double high) {
+        return new Measurement(
+                quantity, unit, low, high, calibration, allowedError, tolerances, dissipationWattsPerKelvin, use);
+    }
+
     /** This measurement with another allowed error; empty for the share of the span. */
     public Measurement allowing(OptionalDouble changed) {
         return with(changed, tolerances, dissipationWattsPerKelvin, use);
