@@ -7,6 +7,8 @@ import org.ohmloom.heat.balance.Convection;
 import org.ohmloom.heat.balance.OpenAir;
 import org.ohmloom.heat.balance.RoundWire;
 import org.ohmloom.heat.balance.SkinEffect;
+import org.ohmloom.heat.balance.Surface;
+import org.ohmloom.tables.WireTables;
 
 /** Temperature and ampacity. */
 final class HeatFormulas {
@@ -177,7 +179,58 @@ final class HeatFormulas {
                             "1.724e-8 / (pi x 20000 x 1.2566e-6) = 2.184e-7; root 4.673e-4 m = 0.4673 mm",
                             0.4673,
                             "mm",
-                            () -> SkinEffect.depthMm(20_000, 20))));
+                            () -> SkinEffect.depthMm(20_000, 20))),
+            new Formula(
+                    "radiation",
+                    "Heat a surface radiates",
+                    "q = e x s x (Ts^4 - Ta^4) x pi x D",
+                    Symbol.of(
+                            """
+                    q | heat of a metre | W/m
+                    e | emissivity, 0.9 for insulation and coverings |
+                    s | Stefan-Boltzmann constant, 5.6704e-8 | W/(m² K⁴)
+                    Ts, Ta | surface and surroundings, from absolute zero | K
+                    D | outside diameter | m
+                    """),
+                    "Added to what natural convection takes away. The walls around are taken to be as warm as the air; a hot part in sight is entered as a zone.",
+                    "Stefan and Boltzmann, textbook; the constant by CODATA 2018; the emissivity is common practice",
+                    "",
+                    List.of("views/conductors"),
+                    new Worked(
+                            "A wire of 3 mm outside with its surface at 60 °C in air of 20 °C.",
+                            "333.15^4 - 293.15^4 = 4.9334e9; x 5.6704e-8 x 0.9 = 251.77 W/m²; x 3.1416 x 0.003 = 2.373 W/m",
+                            2.373,
+                            "W/m",
+                            () -> {
+                                Surface surface = new Surface(3, Surface.USUAL_EMISSIVITY);
+                                OpenAir air = OpenAir.seaLevel(20);
+                                return surface.wattsPerMetre(60, air)
+                                        - Math.PI * 0.003 * surface.film(60, air) * (60 - 20);
+                            })),
+            new Formula(
+                    "larger-bundle",
+                    "Factor of a bundle beyond its table",
+                    "f(n) = f(m) x sqrt(m / n)",
+                    Symbol.of(
+                            """
+                    f(n) | factor on the ampacity in a bundle of n loaded conductors |
+                    f(m) | factor of the last row of the table |
+                    n | loaded conductors |
+                    m | loaded conductors of the last row |
+                    """),
+                    "All of them together then make the same heat as in the last row. A bundle grows as it gets more, so this is on the safe side.",
+                    "Algebra: n x (f(n) x I)^2 is the same; the last row by its own table",
+                    "beyond the table at the same total heat",
+                    List.of("views/inspector", "views/conductors"),
+                    new Worked(
+                            "25 loaded conductors by MIL-W-5088L, whose last row has 0.35 for 18.",
+                            "18 / 25 = 0.72; root 0.8485; x 0.35 = 0.297",
+                            0.297,
+                            "",
+                            () -> WireTables.bundled()
+                                    .bundleFactors("mil-w-5088l")
+                                    .factor(25)
+                                    .value())));
 
     private HeatFormulas() {}
 }

@@ -161,7 +161,31 @@ final class ProtectionFormulas {
                             3.162,
                             "A",
                             () -> LimitedOutputs.heatingAmps(
-                                    new ElectronicLimit(10, OptionalDouble.of(0.1), OptionalDouble.of(0.9))))));
+                                    new ElectronicLimit(10, OptionalDouble.of(0.1), OptionalDouble.of(0.9))))),
+            new Formula(
+                    "fault-end-temperature",
+                    "Conductor temperature after a short circuit",
+                    "T = (b + T0) x exp(I^2 x t / (K x S)^2) - b",
+                    Symbol.of(
+                            """
+                    T | conductor temperature at the end | °C
+                    T0 | conductor temperature at the beginning | °C
+                    I | current | A
+                    t | time it lasts | s
+                    K | 226 for copper | A s^0.5/mm²
+                    S | copper area | mm²
+                    b | 234.5 for copper | °C
+                    """),
+                    "Adiabatic: all heat stays in the copper. The time a conductor stands a short circuit, solved for the temperature.",
+                    "IEC 60949:1988, clause 3; algebra",
+                    "",
+                    List.of("views/protection"),
+                    new Worked(
+                            "300 A through 2.5 mm² for 1 s, from 60 °C.",
+                            "300^2 x 1 / (226 x 2.5)^2 = 0.28193; exp 1.3257; x 294.5 = 390.4; - 234.5 = 155.9 °C",
+                            155.9,
+                            "°C",
+                            () -> org.ohmloom.heat.balance.Adiabatic.COPPER.endCelsius(2.5, 300, 60, 1))));
 
     private ProtectionFormulas() {}
 }

@@ -1,11 +1,15 @@
 package org.ohmloom.manual.formula;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ohmloom.model.Calibration;
+import org.ohmloom.model.ThermocoupleVolts;
 import org.ohmloom.signal.bus.FrameFormat;
 import org.ohmloom.signal.bus.Message;
 import org.ohmloom.signal.bus.ResponseTimes;
 import org.ohmloom.signal.bus.wiring.LineFormulas;
+import org.ohmloom.signal.calibration.PulseRate;
 import org.ohmloom.signal.channel.UpdateRate;
 import org.ohmloom.tables.WireTables;
 
@@ -131,6 +135,81 @@ final class SignalFormulas {
                                             .messages()
                                             .get(0)
                                             .responseSeconds()
+                                            .orElseThrow())),
+            new Formula(
+                    "steinhart-hart",
+                    "Temperature of a thermistor by three points",
+                    "1 / T = A + B x ln R + C x (ln R)^3",
+                    Symbol.of(
+                            """
+                    T | temperature from absolute zero | K
+                    R | resistance; only its number stands in the logarithm | ohm
+                    A, B, C | constants that carry the curve through its three points | 1/K
+                    """),
+                    "Holds over the range of the three points, where one Beta does not. The resistance at a temperature is solved from it by Newton's steps.",
+                    "Steinhart and Hart, Deep-Sea Research 15, 1968",
+                    "Steinhart and Hart, Deep-Sea Research 15, 1968",
+                    List.of("lists/sensors", "views/returns-sensors"),
+                    new Worked(
+                            "A 1.125e-3, B 2.347e-4, C 8.566e-8, 10 kohm.",
+                            "ln R = 9.2103; 1.125e-3 + 2.16167e-3 + 8.566e-8 x 781.32 = 3.35359e-3; 1 / 3.35359e-3 = 298.19 K; - 273.15 = 25.04 °C",
+                            25.04,
+                            "°C",
+                            () -> new Calibration.SteinhartHart(1.125e-3, 2.347e-4, 8.566e-8).value(10_000))),
+            new Formula(
+                    "thermocouple",
+                    "Voltage of a thermocouple of type K",
+                    "E(T) = sum of c x T^i, i = 0 to 9, + a0 x exp(a1 x (T - a2)^2)",
+                    Symbol.of(
+                            """
+                    E | voltage with the reference junction at 0 °C | mV
+                    T | temperature of the measuring junction | °C
+                    c | ten coefficients, one for each power i of T | mV/°C^i
+                    a0, a1, a2 | 0.1185976 mV, -1.183432e-4, 126.9686 °C |
+                    """),
+                    "From 0 to 1372 °C; below 0 °C another polynomial without the last term, down to −270 °C. Voltages add up, temperatures do not: that of the cold junction is added to the one measured before the sum is turned into a temperature.",
+                    "ITS-90: NIST Monograph 175; the coefficients at full precision from memory",
+                    "E(T) = sum of c T^i + a0 exp(a1 (T - a2)^2)",
+                    List.of("lists/sensors", "views/returns-sensors"),
+                    new Worked(
+                            "100 °C.",
+                            "-0.01760 + 3.89212 + 0.18559 - 0.09946 + 0.03184 - 0.00561 + 0.00056 - 0.00003 = 3.98741; 0.1185976 x exp(-1.183432e-4 x 727.3) = 0.10882; together 4.096 mV, as the table of NIST has it",
+                            4.096,
+                            "mV",
+                            () -> 1000 * ThermocoupleVolts.volts(100))),
+            new Formula(
+                    "pulse-rate",
+                    "Pulses of a wheel",
+                    "f = N x r x v / (pi x d)",
+                    Symbol.of(
+                            """
+                    f | pulses in a second | Hz
+                    N | pulses in one turn of the wheel the sensor looks at |
+                    r | turns of that wheel for one turn of the tyre |
+                    v | speed of travel | m/s
+                    d | diameter of the tyre | m
+                    """),
+                    "Where a shaft is measured and not a vehicle, v / (pi x d) is its turns in a second. Slip of the tyre is not in it.",
+                    "Geometry",
+                    " x speed / (pi x ",
+                    List.of("lists/sensors", "views/channels"),
+                    new Worked(
+                            "48 pulses in a turn of the wheel itself, a tyre of 0.65 m, 100 km/h.",
+                            "100 / 3.6 = 27.78 m/s; / (3.1416 x 0.65) = 13.603 turns in a second; x 48 = 652.9 Hz",
+                            652.9,
+                            "Hz",
+                            () -> 100
+                                    * PulseRate.hertzPerUnit(
+                                                    new Calibration.PulseLevels(
+                                                            0.5,
+                                                            OptionalDouble.of(4.5),
+                                                            OptionalDouble.empty(),
+                                                            OptionalDouble.empty(),
+                                                            Optional.of(new Calibration.Turns(
+                                                                    48,
+                                                                    OptionalDouble.empty(),
+                                                                    OptionalDouble.of(0.65)))),
+                                                    "km/h")
                                             .orElseThrow())));
 
     private SignalFormulas() {}
