@@ -15,6 +15,8 @@ import org.ohmloom.tables.WireTables;
 public final class AnalysedExamples {
     private static final Map<String, Analysis> BY_NAME = new ConcurrentHashMap<>();
 
+    private static final Map<String, Harness> HARNESSES = new ConcurrentHashMap<>();
+
     private AnalysedExamples() {}
 
     /** The analysis of an example by its short name. */
@@ -29,6 +31,10 @@ public final class AnalysedExamples {
 
     /** The harness of an example, not analysed. */
     public static Harness harness(String name) {
+        return HARNESSES.computeIfAbsent(name, AnalysedExamples::read);
+    }
+
+    private static Harness read(String name) {
         try {
             return HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING));
         } catch (HarnessFileException broken) {

@@ -63,9 +63,10 @@ public final class Stage {
             UnaryOperator<Analysis> changed, OpenDocuments documents, UnaryOperator<Services> other) {
         Look.LIGHT.install();
         Services own = Workbench.services(preferences, prompts);
+        KnownExamples calculation = new KnownExamples(own.calculation());
         services = other.apply(new Services(
                 (question, cancel, soFar) -> changed.apply(
-                        own.calculation().of(question, cancel, results -> soFar.accept(changed.apply(results)))),
+                        calculation.of(question, cancel, results -> soFar.accept(changed.apply(results)))),
                 own.layout(),
                 own.painter(),
                 own.preferences(),
