@@ -21,7 +21,7 @@ import org.ohmloom.tables.WireTables;
  */
 class JointBruteForceTest {
     private static final int CAMPAIGN = 200;
-    private static final int SAMPLE = 6;
+    private static final int SAMPLE = 3;
     private static final double SAME = 1e-9;
     private static final double[] AREAS = {1, 1.5, 2.5, 4, 6};
 
