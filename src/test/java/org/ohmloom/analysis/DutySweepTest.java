@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.BatteryIsolator;
 import org.ohmloom.model.ComponentId;
@@ -23,6 +24,7 @@ import org.ohmloom.units.GaugeSystem;
  * The sweep on a 10 A heater behind an output, on a feed so stiff that its current stays within 2 % of 10 A; and on the
  * fans of an example.
  */
+@BesideOthers
 class DutySweepTest {
 
     private static final double STIFF = 0.02;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.ComponentId;
@@ -19,6 +20,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
 /** Conductors chosen by the worst combination the load groups allow, on the example of the rule about it. */
+@BesideOthers
 class EnvelopeSizingTest {
     private static final WireTables TABLES = WireTables.bundled();
     private static final WireId FEED = new WireId("W2");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Rule;
@@ -16,6 +17,7 @@ import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.tables.WireTables;
 
 /** Fault currents the study solves in the network, against the loop worked out by hand. */
+@BesideOthers
 class FaultCurrentsTest {
 
     /** The hand calculation takes listed resistances to three digits. */

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.size.JointChoice;
@@ -19,6 +20,7 @@ import org.ohmloom.tables.WireTables;
  * The joint choice of random small harnesses against all choices there are, each solved by the whole network analysis with
  * conductors at temperature: from the least copper up, the first with which every load keeps its limit.
  */
+@BesideOthers
 class JointBruteForceTest {
     private static final int CAMPAIGN = 200;
     private static final int SAMPLE = 3;

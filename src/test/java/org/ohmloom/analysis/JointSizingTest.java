@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SizingRules;
 import org.ohmloom.model.SizingRules.StockSize;
@@ -21,6 +22,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
 /** Sizes chosen together through the whole analysis, on feeds small enough to think through. */
+@BesideOthers
 class JointSizingTest {
     private static final double SAME = 1e-9;
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.bench.Replacement;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.MeasuredOhms;
@@ -23,6 +24,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
 /** A measured resistance takes the place of the calculated one, at 20 C and from there by the temperature of the wire. */
+@BesideOthers
 class MeasuredResistanceTest {
     private static final double EXACT = 1e-12;
     private static final double PART_PER_MILLION = 1e-6;

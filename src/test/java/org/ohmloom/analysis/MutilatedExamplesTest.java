@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.BrokenReferenceException;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
@@ -22,6 +23,7 @@ import org.ohmloom.tables.WireTables;
  * Takes random pieces out of the examples, as a person who is half done would leave them: the analysis always gives an
  * answer, and what it calls solved obeys Kirchhoff's laws.
  */
+@BesideOthers
 class MutilatedExamplesTest {
 
     private static final long SEED = 20251125;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.heat.ShortPeak;
 import org.ohmloom.heat.SkinCheck;
 import org.ohmloom.heat.WireRating;
@@ -21,6 +22,7 @@ import org.ohmloom.store.HarnessText;
 import org.ohmloom.tables.WireTables;
 
 /** Short states, slow cycles and switching frequencies through the whole analysis, on one invented feed of 0.75 mm2. */
+@BesideOthers
 class PassingStatesTest {
 
     private static final String HARNESS =

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
@@ -15,6 +16,7 @@ import org.ohmloom.review.Severity;
 import org.ohmloom.tables.WireTables;
 
 /** Types of protective devices when all is chosen anew. */
+@BesideOthers
 class ProposedDevicesTest {
 
     /** The example of rule voltage-rating-exceeded: blade fuses for 32 V in a 48 V harness. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.ground.LostReturn;
 import org.ohmloom.ground.Offset;
 import org.ohmloom.ground.OffsetShare;
@@ -24,6 +25,7 @@ import org.ohmloom.tables.GroundLimit;
 import org.ohmloom.tables.WireTables;
 
 /** Offsets and lost returns of whole harnesses, on the small ones that come with the rules. */
+@BesideOthers
 class ReturnPathStudyTest {
 
     private static final WireTables TABLES = WireTables.bundled();

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.TitleBlock;
@@ -33,6 +34,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.GaugeSystem;
 
 /** What every rule keeps to, each on its own two examples. */
+@BesideOthers
 class RuleContractTest {
 
     private static final WireTables TABLES = WireTables.bundled();

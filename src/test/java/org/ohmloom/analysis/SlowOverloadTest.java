@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
@@ -23,6 +24,7 @@ import org.ohmloom.units.Gauge;
  * (ISO 8820-3, first row with a longest time), whatever its load of 5 A takes; 0.75 mm2 in air of 30 C reaches its 100 C at
  * 17.4 A / 0.9 = 19.3 A, so it suits the fuse by its rating and not by that.
  */
+@BesideOthers
 class SlowOverloadTest {
     private static final WireTables TABLES = WireTables.bundled();
     private static final WireId FEED = new WireId("W2");

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.model.Harness;
 import org.ohmloom.review.Evidence;
@@ -29,6 +30,7 @@ import org.ohmloom.review.StudyResults;
 import org.ohmloom.size.JointChoice;
 
 /** An analysis heard of stage by stage: each stage holds what it says it holds, and the last one is the whole. */
+@BesideOthers
 class StagesTest {
 
     @ParameterizedTest

@@ -14,9 +14,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.review.Cautions;
 
 /** Planning channels by the command line: what it prints, what it writes, and what it refuses. */
+@BesideOthers
 class ChannelsCommandTest {
 
     private static final String PICKUP = "examples/rescue-pickup.harness.json";

@@ -12,9 +12,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.store.HarnessFiles;
 
+@BesideOthers
 class CommandLineTest {
 
     private static final String STAR_GROUND = "examples/star-ground.harness.json";

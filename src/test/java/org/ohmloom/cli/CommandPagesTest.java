@@ -8,12 +8,14 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import picocli.CommandLine;
 
 /**
  * The page of the manual about a command ends with its usage as the command prints it. After a change of a command,
  * {@code mvn test -Dtest=CommandPagesTest -Dohmloom.update=true} writes these ends anew.
  */
+@BesideOthers
 class CommandPagesTest {
 
     private static final Path PAGES = Path.of("src/main/resources/org/ohmloom/manual/command-line");

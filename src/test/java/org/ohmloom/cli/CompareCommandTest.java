@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 
+@BesideOthers
 class CompareCommandTest {
     private static final Path TEACHING = Path.of("examples", "teaching.harness.json");
 

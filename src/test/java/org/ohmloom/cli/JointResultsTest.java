@@ -9,8 +9,10 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 
 /** The joint choice of sizes as it is printed and published. */
+@BesideOthers
 class JointResultsTest {
     private static final String TEACHING = "examples/teaching.harness.json";
     private static final double SAME = 1e-9;

@@ -11,12 +11,14 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 
 /**
  * Recomputes Kirchhoff's laws from nothing but the published JSON, as another program would.
  * <p>At each point the mean currents sum to within {@link #RELATIVE} of the largest there, floor 1 A; on each branch with
  * {@code ohms}, V = I R to within that of the greater end voltage; {@code dropVolts} = {@code amps} x {@code ohms}.
  */
+@BesideOthers
 class KirchhoffOfPublishedResultsTest {
 
     private static final double RELATIVE = 1e-9;

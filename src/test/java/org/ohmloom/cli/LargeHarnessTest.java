@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.CoachHarness;
 import org.ohmloom.store.HarnessFiles;
 
@@ -16,6 +17,7 @@ import org.ohmloom.store.HarnessFiles;
  * A coach of 10,000 wires in {@code check}, in the full gate; in the sample the same coach with 100. Every study ends, within a
  * count of its own where it would grow too long, and what it then left out is said in the results.
  */
+@BesideOthers
 class LargeHarnessTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

@@ -14,11 +14,13 @@ import java.util.Random;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 
 /**
  * Spoiled example files through the whole program: a result, or one line on standard error that names the file; never a
  * stack trace, and never a refusal that calls itself a mistake of the program.
  */
+@BesideOthers
 class MangledFilesCommandTest {
 
     private static final long SEED = 20261125;

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
+@BesideOthers
 class ManualCommandTest {
 
     @Test

@@ -10,11 +10,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ReadingId;
 import org.ohmloom.store.HarnessFiles;
 
 /** From the test sheet of the pack over the bench into the record: the sheet's own tables, filled in, are taken back. */
+@BesideOthers
 class RecordCommandTest {
     private static final String TEACHING =
             Path.of("examples", "teaching.harness.json").toString();

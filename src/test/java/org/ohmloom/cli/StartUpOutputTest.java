@@ -11,10 +11,12 @@ import java.io.StringWriter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.OperatingState;
 
 /** What {@code check} prints and writes about starts. */
+@BesideOthers
 class StartUpOutputTest {
 
     private static final String FILE = "src/main/resources/org/ohmloom/review/examples/supply-low-while-starting/";

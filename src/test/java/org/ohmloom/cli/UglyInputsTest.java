@@ -14,11 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 
 /**
  * What people really have in their files, through {@code check}, {@code size} and {@code pack}: the unfinished gets a result
  * that says what is missing, the impossible one line that names file, place and what would be right.
  */
+@BesideOthers
 class UglyInputsTest {
 
     private static final String NAME = "ugly.harness.json";

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
@@ -14,6 +15,7 @@ import org.ohmloom.model.TitleBlock;
 import org.ohmloom.store.RandomHarness;
 
 /** Any harness can be drawn: unfinished, with strange texts, with names that never end. */
+@BesideOthers
 class AnyHarnessTest {
 
     private static final int HARNESSES = 60;

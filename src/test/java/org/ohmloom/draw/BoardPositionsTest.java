@@ -9,11 +9,13 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.board.Arrangement;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
 
 /** Positions on the board: as they are without any, kept as they are, and moved by a person. */
+@BesideOthers
 class BoardPositionsTest {
 
     /** Positions are kept to a tenth of a millimetre; a scene's origin moves with them. */

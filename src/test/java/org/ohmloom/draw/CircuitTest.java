@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Element;
@@ -20,6 +21,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Splice;
 
 /** Harnesses that have wires but no bundle segments yet. */
+@BesideOthers
 class CircuitTest {
 
     /** An example with its physical harness taken away. */

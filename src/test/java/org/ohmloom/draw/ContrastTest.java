@@ -11,9 +11,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.SignalClass;
 
 /** Lines can be told from what lies behind them, texts can be read, and no meaning rests on colour alone. */
+@BesideOthers
 class ContrastTest {
 
     private static final double ROUNDING = 0.01;

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BundleSegment;
@@ -28,6 +29,7 @@ import org.ohmloom.model.TitleBlock;
 import org.ohmloom.review.Cautions;
 
 /** What a shop must find on a drawing: fields, notes, datums, dimensions, match lines, marks. */
+@BesideOthers
 class DrawingContentTest {
 
     private static final double EXACT = 1e-9;

@@ -10,9 +10,11 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** The printed drawing of the shipped examples: all of it there, inside the frame, legible, nothing on top of anything. */
+@BesideOthers
 class DrawingSheetTest {
 
     private static final double SMALLEST_MM = 1.8;

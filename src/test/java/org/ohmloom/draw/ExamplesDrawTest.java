@@ -11,11 +11,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 
 /** The shipped examples as pictures: everything is there, inside, and nothing written lies on anything else written. */
+@BesideOthers
 class ExamplesDrawTest {
 
     static Harness example(String name) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.flow.FlowPicture;
 import org.ohmloom.graph.PointId;
@@ -23,6 +24,7 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.solve.PointDrop;
 
 /** The currents as a picture: nothing on anything else, every load in it, the way from source to return with its volts. */
+@BesideOthers
 class FlowPictureTest {
 
     @ParameterizedTest

@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** Harnesses grown at random, from a few wires to very many, on paper: all of it inside, legible, nothing on anything. */
+@BesideOthers
 class GrownHarnessDrawTest {
 
     @ParameterizedTest

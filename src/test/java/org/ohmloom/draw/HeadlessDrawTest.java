@@ -12,8 +12,10 @@ import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 
 /** Drawing needs no display: a second Java without one draws the same picture. */
+@BesideOthers
 class HeadlessDrawTest {
 
     private static final long SECONDS = 120;

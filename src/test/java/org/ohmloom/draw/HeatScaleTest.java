@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.SegmentId;
@@ -19,6 +20,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
 
 /** Layouts shaded by their numbers: where the limits lie, what falls into which step, and that steps can be told apart. */
+@BesideOthers
 class HeatScaleTest {
 
     /** Contrast of one step with the next, in colours as usual and as colour-blind eyes see them. */

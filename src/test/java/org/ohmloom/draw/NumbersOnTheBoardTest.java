@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.StateId;
@@ -16,6 +17,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
 
 /** The numbers written along the bundles are those of the analysis. */
+@BesideOthers
 class NumbersOnTheBoardTest {
 
     private static Analysis analysis(String name) {

@@ -7,8 +7,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 
 /** Sizes, drawing spaces and grid references of sheets, each against its standard. */
+@BesideOthers
 class PaperTest {
 
     private static final double ROUNDING_MM = 1e-9;

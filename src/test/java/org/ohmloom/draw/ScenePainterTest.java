@@ -16,9 +16,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.WireColour;
 
 /** What every painter owes its caller, in every style; runs without a display. */
+@BesideOthers
 class ScenePainterTest {
 
     /** One grey level of 255 is lost to rounding. */

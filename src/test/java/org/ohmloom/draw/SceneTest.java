@@ -13,8 +13,10 @@ import java.util.Optional;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** What is asked of a scene, and one small scene held word for word and pixel by pixel. */
+@BesideOthers
 class SceneTest {
 
     /** Letters are smoothed a little differently from one Java to the next. */

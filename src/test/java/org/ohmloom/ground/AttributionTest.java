@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Network;
@@ -15,6 +16,7 @@ import org.ohmloom.solve.NetworkSolution;
 import org.ohmloom.solve.NetworkSolver;
 
 /** Shares of offsets and currents on random networks, held against the solution and against a dense solver. */
+@BesideOthers
 class AttributionTest {
 
     /** Agreement relative to the sum of the magnitudes of all shares. */

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.HandbookRows;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
@@ -30,6 +31,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
 /** Grounds as workshops and installers limit them (ground-practice.csv), and the body as a sheet of steel. */
+@BesideOthers
 class HandbookGroundsTest {
 
     private static final double MICROVOLT = 1e-6;

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Position;
 
 /** Loops in alternating fields, against textbook numbers. */
+@BesideOthers
 class LoopInductionTest {
 
     private static final double HALF_PER_CENT = 0.005;

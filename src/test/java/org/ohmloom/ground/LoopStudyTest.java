@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.graph.Network;
@@ -39,6 +40,7 @@ import org.ohmloom.solve.Solution;
 import org.ohmloom.units.GaugeSystem;
 
 /** What flows at ground points and in loops, by hand. */
+@BesideOthers
 class LoopStudyTest {
 
     private static final StateId RUNNING = new StateId("running");

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
@@ -29,6 +30,7 @@ import org.ohmloom.solve.NetworkSolver;
 import org.ohmloom.solve.Solution;
 
 /** Common-impedance coupling worked by hand: V = I R on what is shared (grounding_formulas GF-1), and what duty cycles make of it. */
+@BesideOthers
 class SharedReturnsTest {
 
     private static final double EXACT = 1e-9;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.ReturnTrial;
@@ -26,6 +27,7 @@ import org.ohmloom.tables.WireTables;
  * <p>The generator and the judge know the harness and the limits of the manual, and none of the code under test. Every rule on
  * returns is compared at every subject, whatever the fault was aimed at.
  */
+@BesideOthers
 class JudgedHarnessesTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.model.Cable;
@@ -37,6 +38,7 @@ import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
 /** What a small harness takes, counted by hand. */
+@BesideOthers
 class BillOfMaterialsTest {
     private static final double EXACT = 1e-12;
 

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Row;
 
+@BesideOthers
 class BuildOrderTest {
 
     private static List<Row> steps(String example) {

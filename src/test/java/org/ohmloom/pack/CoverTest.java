@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
@@ -17,6 +18,7 @@ import org.ohmloom.pack.page.TitleFields;
 import org.ohmloom.review.Cautions;
 
 /** What a cover tells of a harness, and how every later sheet of a report leads to the cautions. */
+@BesideOthers
 class CoverTest {
 
     private static final SceneFonts FONTS = SceneFonts.load();

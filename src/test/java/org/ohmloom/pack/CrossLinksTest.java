@@ -26,11 +26,13 @@ import org.apache.pdfbox.text.PDFTextStripperByArea;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 
 /** Links between the documents of a pack, followed as a reader of PDF would. */
+@BesideOthers
 class CrossLinksTest {
 
     /** A link as a reader finds it: where it stands and where it leads. */

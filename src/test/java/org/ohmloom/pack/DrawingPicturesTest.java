@@ -19,6 +19,7 @@ import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.DrawingSheet;
@@ -38,6 +39,7 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
 /** The drawing as pictures: whole, at true size, the same every time, and in the list of checksums. */
+@BesideOthers
 class DrawingPicturesTest {
 
     @TempDir

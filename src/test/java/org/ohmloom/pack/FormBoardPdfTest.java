@@ -19,10 +19,12 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Harness;
 
 /** A form board printed at actual size measures true: the bars of its tiles, and the centre lines of its segments. */
+@BesideOthers
 class FormBoardPdfTest {
 
     /** What a print at 1:1 may be off. */

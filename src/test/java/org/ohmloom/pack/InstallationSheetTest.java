@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireEnd;
 
 /** The installation sheet of the pickup. */
+@BesideOthers
 class InstallationSheetTest {
 
     private final Path pack = Packs.written("rescue-pickup");

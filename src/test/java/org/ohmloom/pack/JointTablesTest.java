@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
@@ -29,6 +30,7 @@ import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
 /** The splice table and the ground table against harnesses small enough to lay out by hand. */
+@BesideOthers
 class JointTablesTest {
     private static final double EXACT = 1e-9;
 

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Extent;
@@ -33,6 +34,7 @@ import org.ohmloom.tables.LabelSize;
 import org.ohmloom.tables.WireTables;
 
 /** Labels: which size holds which text round what, how long a sleeve is cut, and sheets true to size. */
+@BesideOthers
 class LabelsTest {
     private static final FabricationTables TABLES = WireTables.bundled().fabrication();
     private static final SceneFonts FONTS = SceneFonts.load();

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
@@ -30,6 +31,7 @@ import org.ohmloom.tables.WireTables;
  * wire, as choosing them takes longer than all pages, and are set from what is known when the currents and temperatures are; their
  * drawings and wiring diagrams are looked at by {@code ShopHarnessesTest}.
  */
+@BesideOthers
 class NothingOverlapsTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

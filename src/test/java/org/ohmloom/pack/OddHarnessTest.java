@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.model.DesignRules;
@@ -24,6 +25,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.GaugeSystem;
 
 /** Harnesses that are hardly begun, or named in ways a computer dislikes, have a pack as well. */
+@BesideOthers
 class OddHarnessTest {
     private static final DesignRules RULES =
             new DesignRules("road-vehicle", 12, 0.05, GaugeSystem.METRIC, "ISO 6722-1 class B", Optional.empty(), 40);

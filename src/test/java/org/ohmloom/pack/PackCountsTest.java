@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Cavity;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
@@ -24,6 +25,7 @@ import org.ohmloom.model.WireEnd;
  * The text of the pages, extracted as a reader of PDF would, names every wire, cavity and part as often as the model has it:
  * each counted on the pages and in the model.
  */
+@BesideOthers
 class PackCountsTest {
 
     /** Words of each line of a document, in reading order. */

@@ -10,8 +10,10 @@ import java.util.stream.Stream;
 import org.apache.commons.codec.digest.DigestUtils;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.store.HarnessFiles;
 
+@BesideOthers
 class PackManifestTest {
 
     @TempDir

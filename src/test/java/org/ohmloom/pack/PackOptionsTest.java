@@ -7,9 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.Paper;
 
 /** Options as people type them, and safe names of files. */
+@BesideOthers
 class PackOptionsTest {
 
     @Test

@@ -22,8 +22,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 
 /** The PDF pages of every example: fonts, frames, paper, colours. */
+@BesideOthers
 class PackPagesTest {
     private static final double POINTS_PER_MM = 72 / 25.4;
 

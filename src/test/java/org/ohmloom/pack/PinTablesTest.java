@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.CavityView;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
@@ -30,6 +31,7 @@ import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Row;
 
 /** The pin tables hold every cavity, and the view of a connector shows its cavities where its grid has them. */
+@BesideOthers
 class PinTablesTest {
     private static final SceneFonts FONTS = SceneFonts.load();
 

@@ -17,10 +17,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Paper;
 
 /** Sheets as a printer takes them. */
+@BesideOthers
 class PrintedSheetsTest {
 
     private static final double POINTS = 0.01;

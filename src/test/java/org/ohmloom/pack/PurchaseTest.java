@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.model.DesignRules;
@@ -33,6 +34,7 @@ import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
 /** What a line of the bill comes to: lengths with waste, prices, what the customer supplies. */
+@BesideOthers
 class PurchaseTest {
     private static final SceneFonts FONTS = SceneFonts.load();
     private static final double EXACT = 1e-9;

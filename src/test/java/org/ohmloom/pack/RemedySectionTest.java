@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
@@ -20,6 +21,7 @@ import org.ohmloom.review.Finding;
 import org.ohmloom.units.Gauge;
 
 /** Remedies that were tried, in the calculation report. */
+@BesideOthers
 class RemedySectionTest {
 
     private static Remedy remedy(RemedyKind kind, Edit edit, boolean clears, List<String> unmeasured) {

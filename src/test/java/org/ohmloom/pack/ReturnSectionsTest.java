@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.chart.ChartPicturesTest;
@@ -17,6 +18,7 @@ import org.ohmloom.ground.ReturnStudy;
 import org.ohmloom.pack.page.Block;
 
 /** The return paths in the calculation report. */
+@BesideOthers
 class ReturnSectionsTest {
 
     private static final SceneFonts FONTS = SceneFonts.load();

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.TableFile;
 
 /** The channel, calibration and bus sheets of the rescue pickup, as they stand in their files. */
+@BesideOthers
 class SignalSheetsTest {
 
     private static final Analysis PICKUP = AnalysedExamples.of("rescue-pickup");

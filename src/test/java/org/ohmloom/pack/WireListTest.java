@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bundle.section.CoveringFit;
 import org.ohmloom.model.BundleSegment;
@@ -26,6 +27,7 @@ import org.ohmloom.pack.page.Row;
 import org.ohmloom.units.Gauge;
 
 /** The cut list against the model: order, ends, tolerances, ways, coverings. */
+@BesideOthers
 class WireListTest {
     private static final double EXACT = 1e-9;
 

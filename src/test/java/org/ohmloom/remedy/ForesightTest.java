@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.ReturnTrial;
@@ -25,6 +26,7 @@ import org.ohmloom.review.Finding;
 import org.ohmloom.units.Gauge;
 
 /** What is foreseen of a change by superposition, held against a whole solution of the changed harness. */
+@BesideOthers
 class ForesightTest {
 
     /** Loads draw a little more or less where their ground moves, which superposition leaves out. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
@@ -28,6 +29,7 @@ import org.ohmloom.review.Severity;
 import org.ohmloom.tables.WireTables;
 
 /** What the first remedy of each list must hold, checked here by analyses of its own. */
+@BesideOthers
 class RemedySearchTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

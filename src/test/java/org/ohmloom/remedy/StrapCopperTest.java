@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.ReturnTrial;
@@ -18,6 +19,7 @@ import org.ohmloom.model.Strap;
 import org.ohmloom.model.StrapId;
 
 /** What the copper of a strap comes to. */
+@BesideOthers
 class StrapCopperTest {
 
     private static final double GRAM = 0.001;

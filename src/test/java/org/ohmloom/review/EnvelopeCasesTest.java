@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.ComponentId;
@@ -13,6 +14,7 @@ import org.ohmloom.solve.envelope.BranchEnvelope;
 import org.ohmloom.solve.envelope.SituationEnvelope;
 
 /** What the envelope shows beyond the named states, on the rule's own examples. */
+@BesideOthers
 class EnvelopeCasesTest {
     private static final String RULE = "envelope-over-limit";
     private static final double EXACT = 1e-6;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
@@ -14,6 +15,7 @@ import org.ohmloom.size.protection.StartPulse;
 import org.ohmloom.size.protection.StartShape;
 
 /** Which start a fuse is held against: the one followed over time, or the one as entered. */
+@BesideOthers
 class FollowedStartsTest {
 
     /** What the loop resists flattens the peak, so that it lasts a little longer than its exponential: some 4 % here. */

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** Loads asked on and not, their returns and their drops. */
+@BesideOthers
 class LoadCasesTest {
 
     @Test

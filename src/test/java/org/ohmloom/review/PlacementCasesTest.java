@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** How far from the battery a protective device may sit, by design basis and enclosure. 1 in = 25.4 mm. */
+@BesideOthers
 class PlacementCasesTest {
 
     private static final String RULE = "device-too-far-from-source";

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** Feeds with and without protective devices, from sources of several kinds. */
+@BesideOthers
 class ProtectionCasesTest {
 
     private static final String RULE = "feed-without-protection";

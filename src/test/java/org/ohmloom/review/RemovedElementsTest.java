@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.RemoveWires;
 import org.ohmloom.model.BrokenReferenceException;
 import org.ohmloom.model.Component;
@@ -21,6 +22,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.store.HarnessFiles;
 
 /** An unfinished harness is analysed like any other: the analysis never throws and every message is a sentence. */
+@BesideOthers
 class RemovedElementsTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** Loops of returns and returns of sensors. */
+@BesideOthers
 class ReturnCasesTest {
 
     private static final double MILLIVOLT = 0.001;

@@ -14,9 +14,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** The shipped examples of the rules, as something a person reads, and what their findings say. */
+@BesideOthers
 class RuleExamplesTest {
 
     static Stream<String> rules() {

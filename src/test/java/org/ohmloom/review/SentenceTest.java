@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** Messages stay one line of at most 160 characters, whatever people call things. */
+@BesideOthers
 class SentenceTest {
 
     @Test

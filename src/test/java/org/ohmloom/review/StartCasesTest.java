@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** What falls too low, and what lets go, while something starts. */
+@BesideOthers
 class StartCasesTest {
 
     private static final String LOW = "supply-low-while-starting";

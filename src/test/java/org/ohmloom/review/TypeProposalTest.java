@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.SetDeviceRating;
 import org.ohmloom.edit.SetDeviceType;
@@ -19,6 +20,7 @@ import org.ohmloom.size.protection.TypeCandidate;
 import org.ohmloom.size.protection.TypeCandidate.Outcome;
 
 /** Types and ratings proposed, each by the rows of ISO 8820-3 and -5 as fuse makers declare them, and the fix they make. */
+@BesideOthers
 class TypeProposalTest {
 
     private static final ComponentId F1 = new ComponentId("F1");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
@@ -13,6 +14,7 @@ import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
 /** Conductors chosen by hand: one load, a fuse and two wires in series. */
+@BesideOthers
 class ConductorChooserTest {
     private static final double METRES_PER_FOOT = 0.3048;
 

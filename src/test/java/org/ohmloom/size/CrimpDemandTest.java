@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Cavity;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.ConnectorId;
@@ -20,6 +21,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
+@BesideOthers
 class CrimpDemandTest {
 
     /** The fed load's wire W1 of 1 m with its end in a contact for that range of conductors, mm2. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.size.protection.DeviceAllowance;
@@ -14,6 +15,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
+@BesideOthers
 class DeviceChooserTest {
     private final WireTables tables = WireTables.bundled();
 

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.GaugeSystem;
 
+@BesideOthers
 class DropSharesTest {
     private static final double EXACT = 1e-12;
 

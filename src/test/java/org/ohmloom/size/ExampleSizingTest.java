@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
@@ -19,6 +20,7 @@ import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
 
 /** A whole example with every size taken away and chosen anew, solved again with the chosen sizes as the check. */
+@BesideOthers
 class ExampleSizingTest {
     /** A load that gets less is off: a freewheel diode leaks this little. */
     private static final double LEAKS_AMPS = 1e-3;

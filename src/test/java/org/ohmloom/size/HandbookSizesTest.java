@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.HandbookRows;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
@@ -16,6 +17,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
 /** Sizes for a voltage drop as handbooks print them, chosen by the same formula the program chooses by. */
+@BesideOthers
 class HandbookSizesTest {
 
     private static final double METRES_PER_FOOT = 0.3048;

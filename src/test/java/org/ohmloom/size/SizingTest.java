@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.SizedHarness;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Harness;
@@ -14,6 +15,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
 
+@BesideOthers
 class SizingTest {
     private final FedLoad fed = new FedLoad(
                     new DesignRules(

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.graph.Upstream;
@@ -26,6 +27,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.GaugeSystem;
 
 /** A battery, two fuses one behind the other, a lamp: WA - FA - WB - FB - WC - lamp - WR. */
+@BesideOthers
 class UpstreamDevicesTest {
 
     private static WireEnd at(String component, String terminal) {

@@ -9,12 +9,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
 /** The published sizing checks of FAA AC 43.13-1B CHG 1 come out as printed, the misprints as their own arithmetic. */
+@BesideOthers
 class VoltageDropTest {
     private static final double METRES_PER_FOOT = 0.3048;
     private static final double WORKED = 5e-5;

@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 
 /** A motor in one moment: a resistance with a voltage against it. */
+@BesideOthers
 class BackEmfTest {
 
     /** 12 V behind 0.1 ohm, a motor of 0.5 ohm with that voltage against it. */

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Pulse;
 
 /** Forty random networks of outputs that switch, against a simulation in small steps of time. */
+@BesideOthers
 class ChoppedNetworksTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

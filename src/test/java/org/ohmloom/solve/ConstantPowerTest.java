@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 
 /** Loads of constant power: the stable operating point, and the limit Vs^2 / (4 R) beyond which there is none. */
+@BesideOthers
 class ConstantPowerTest {
 
     @Test

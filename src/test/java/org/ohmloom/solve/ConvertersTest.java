@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 
 /** Converters and reference supplies, whose inputs take what their outputs give. */
+@BesideOthers
 class ConvertersTest {
 
     private static Net converter(Net net, String inPlus, String inMinus, String outMinus, String outPlus) {

@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Outputs that switch at a duty on one clock, all of them on from the start of the period. */
+@BesideOthers
 class DutyCyclesTest {
 
     @Test

@@ -7,9 +7,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.Pulse;
 
 /** Where the power of a state goes, from the published branches. */
+@BesideOthers
 class EnergyBalanceTest {
 
     private static final double EXACT = 1e-9;

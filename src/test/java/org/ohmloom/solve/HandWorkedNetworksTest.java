@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Networks of batteries and resistances small enough to work by hand. */
+@BesideOthers
 class HandWorkedNetworksTest {
 
     @Test

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
 /** Feeds whose answer is published or follows in a line of algebra, solved as networks; the source stands at each. */
+@BesideOthers
 class HandbookFeedsTest {
 
     private static final double NINE_DIGITS = 1e-9;

@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Pulse;
 
 /** Inductive loads behind outputs that switch, each worked by hand or taken from a textbook. */
+@BesideOthers
 class InductiveOutputsTest {
 
     /** The conductors of the hand checks have next to no resistance; what they have shows in the seventh digit. */

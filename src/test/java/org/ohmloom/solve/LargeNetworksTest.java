@@ -8,8 +8,10 @@ import java.util.Random;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Size and stopping. */
+@BesideOthers
 class LargeNetworksTest {
 
     @Test

@@ -9,12 +9,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
 
 /** Responses of linear networks by hand, against the solver, and against themselves by reciprocity. */
+@BesideOthers
 class LinearNetworkTest {
     private static final double EXACT = 1e-9;
     private static final int NETWORKS = 60;

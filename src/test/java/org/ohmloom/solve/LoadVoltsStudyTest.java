@@ -7,6 +7,7 @@ import static org.ohmloom.solve.Solved.near;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
@@ -17,6 +18,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
 
 /** What reaches a load: feed drop, return drop, and the portions in contacts and devices. */
+@BesideOthers
 class LoadVoltsStudyTest {
 
     private static Harness harness(String... loads) {

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 
 /** Lamps, diodes, limited sources and loads of constant current, each worked by hand. */
+@BesideOthers
 class NonlinearNetworksTest {
 
     @Test

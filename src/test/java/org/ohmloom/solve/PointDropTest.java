@@ -11,11 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.StateId;
 
 /** The voltage between two points told apart along a way: its parts add up to it, and it goes where a person would measure. */
+@BesideOthers
 class PointDropTest {
 
     /** Parts are solved voltages; their sum differs from the difference of two of them by rounding only. */

@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** A row adds and multiplies to the very digits of single precise numbers. */
+@BesideOthers
 class PreciseRowTest {
 
     private static final int COUNT = 1000;

@@ -7,8 +7,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Numbers of about 32 digits, held against decimal numbers of 60. */
+@BesideOthers
 class PreciseTest {
 
     private static final MathContext DIGITS = new MathContext(60);

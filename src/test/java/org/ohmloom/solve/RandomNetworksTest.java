@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
 
 /** A thousand random networks: the linear ones against a dense solver, the others against their own laws. */
+@BesideOthers
 class RandomNetworksTest {
 
     /** Agreement with the dense solver, relative to each value. */

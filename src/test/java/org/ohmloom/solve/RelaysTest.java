@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 
 /** Relays whose contacts follow their coils: pull-in at 8 V, drop-out below 3 V, contacts of 1 mohm. */
+@BesideOthers
 class RelaysTest {
 
     private static Net fed(double volts) {

@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.Harness;
 
 /** The check of a solution finds what is wrong with it, to the right size. */
+@BesideOthers
 class ResidualCheckTest {
 
     private static final double EXACT = 1e-12;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
@@ -14,6 +15,7 @@ import org.ohmloom.graph.PointId;
 import org.ohmloom.graph.Sensing;
 
 /** Alternators that hold the voltage at a sense point, worked by hand. */
+@BesideOthers
 class SensedSolverTest {
 
     /** What the search holds the sense point to, V, with room for currents through some milliohms, A. */

@@ -15,8 +15,10 @@ import org.ejml.ops.DConvertMatrixStruct;
 import org.ejml.sparse.FillReducing;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Star-mesh elimination, by hand and against the sparse Cholesky factorisation of EJML. */
+@BesideOthers
 class StarMeshTest {
 
     private static final double EXACT = 1e-13;

@@ -3,12 +3,14 @@ package org.ohmloom.solve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Pulse;
 
 /** Chopped loads and motors of textbooks and exercises, each named beside its check. */
+@BesideOthers
 class TextbookLoadsTest {
 
     /** Agreement with printed answers of four or five digits. */

@@ -3,8 +3,10 @@ package org.ohmloom.solve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Loads that share one open switch and go back to returns that another load lifts apart. */
+@BesideOthers
 class UnfedPairTest {
     private static final double EXACT = 1e-9;
 

@@ -17,8 +17,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 
 /** Whatever step of a save fails, the old file is there and whole, and nothing is left lying about. */
+@BesideOthers
 class AtomicSaveTest {
     private static final byte[] OLD = "old content".getBytes(StandardCharsets.UTF_8);
     private static final byte[] NEW = "the new content, longer".getBytes(StandardCharsets.UTF_8);

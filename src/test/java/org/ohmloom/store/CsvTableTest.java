@@ -11,8 +11,10 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 
 /** Tables as spreadsheets write them. */
+@BesideOthers
 class CsvTableTest {
 
     @Test

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Comma-separated text by RFC 4180 that no spreadsheet runs. */
+@BesideOthers
 class CsvTextTest {
 
     private static String cell(Object value) {

@@ -9,6 +9,7 @@ import java.lang.reflect.Type;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Draw;
@@ -21,6 +22,7 @@ import org.ohmloom.model.WireColour;
 import org.ohmloom.units.Gauge;
 
 /** The page on the file format tells the truth and leaves nothing out. */
+@BesideOthers
 class FileFormatPageTest {
 
     @Test

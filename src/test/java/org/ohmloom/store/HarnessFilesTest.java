@@ -17,10 +17,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 
 /** Harness files on a real disk. */
+@BesideOthers
 class HarnessFilesTest {
 
     @TempDir

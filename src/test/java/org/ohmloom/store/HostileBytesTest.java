@@ -12,8 +12,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Whatever the bytes, reading gives a harness or one clear line, and nothing else. */
+@BesideOthers
 class HostileBytesTest {
     private static final long SEED = 20260203;
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 
 /** A few kills of the campaign in every build: power that fails while saving leaves the old or the new file. */
+@BesideOthers
 class KilledSaveTest {
 
     @TempDir

@@ -7,9 +7,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 
 /** Older files are brought up to date step by step. The steps here are made up. */
+@BesideOthers
 class MigrationsTest {
 
     /** Version 1 called the title "name"; version 2 calls it "title". */

@@ -11,12 +11,14 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
 
 /** Harnesses kept aside while they are worked on. */
+@BesideOthers
 class RecoveryFolderTest {
 
     private static final Instant FIRST = Instant.parse("2026-01-05T10:00:00Z");

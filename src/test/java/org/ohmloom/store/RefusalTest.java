@@ -3,8 +3,10 @@ package org.ohmloom.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** A value that cannot be taken is refused in one line: file, place, what is wrong, what would be right. */
+@BesideOthers
 class RefusalTest {
 
     private static void refuses(String piece, String other, String line) {

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.ohmloom.BesideOthers;
 
 /** Every example is read, and is written exactly as it stands; {@link Canonical} brings one into that form. */
+@BesideOthers
 class ShippedExamplesTest {
 
     static List<Path> files() throws IOException {

@@ -3,8 +3,10 @@ package org.ohmloom.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** A text that is not JSON is refused with its line and column. */
+@BesideOthers
 class SyntaxTest {
 
     private static void refuses(String text, String line) {

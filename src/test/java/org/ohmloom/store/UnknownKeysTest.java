@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 
 /** Keys this version does not know are kept and written behind the known keys of their object. */
+@BesideOthers
 class UnknownKeysTest {
 
     private static Harness read(String text) throws HarnessFileException {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.AssemblyId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Measured;
@@ -15,6 +16,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.store.HarnessFiles;
 
 /** The as-built record of an assembly by itself. */
+@BesideOthers
 class AssemblyReadingsTest {
 
     @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
@@ -28,6 +29,7 @@ import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
+@BesideOthers
 class RevisionComparisonTest {
     private static final Analysis TEACHING = AnalysedExamples.of("teaching");
     private static final Harness HARNESS = TEACHING.harness();

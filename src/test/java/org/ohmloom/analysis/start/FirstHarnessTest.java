@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.SizedHarness;
@@ -23,6 +24,7 @@ import org.ohmloom.review.Severity;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.GaugeSystem;
 
+@BesideOthers
 class FirstHarnessTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

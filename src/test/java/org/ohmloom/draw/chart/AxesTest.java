@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Unit;
 
 /** Round numbers in a unit that suits what is shown. */
+@BesideOthers
 class AxesTest {
 
     private static final double EXACT = 1e-12;

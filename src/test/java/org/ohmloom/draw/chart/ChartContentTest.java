@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Line;
@@ -22,6 +23,7 @@ import org.ohmloom.draw.Text;
 import org.ohmloom.units.Dimension;
 
 /** What a chart says: steps and never slopes, a label for each line, nothing said by colour alone. */
+@BesideOthers
 class ChartContentTest {
 
     private static final SceneFonts FONTS = SceneFonts.load();

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Scene;
@@ -21,6 +22,7 @@ import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.Text;
 
 /** On every size from a narrow pane to A4, no text of a chart lies on another or leaves the chart. */
+@BesideOthers
 public class ChartPicturesTest {
 
     /** Texts may share this much, mm: room for accents that most texts do not have. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.Area;
 import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Disc;
@@ -26,6 +27,7 @@ import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Text;
 
 /** The picture of the returns: heights, widths and limits are where they should be, and nothing written lies on anything else. */
+@BesideOthers
 class ReturnPictureTest {
 
     private static final SceneFonts FONTS = SceneFonts.load();

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Paper;
 import org.ohmloom.model.BreakoutId;
@@ -23,6 +24,7 @@ import org.ohmloom.model.TitleBlock;
 import org.ohmloom.units.GaugeSystem;
 
 /** The form boards of the examples: every segment there, at its true length, bent no further than it may be, none across another. */
+@BesideOthers
 class FormBoardsTest {
 
     private static final double ROUNDING_MM = 1e-6;

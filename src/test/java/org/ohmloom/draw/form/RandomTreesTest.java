@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Point;
 
 /** Trees of all shapes: laid on a board or, when it is too small, on a larger one; never across themselves, always at true length. */
+@BesideOthers
 class RandomTreesTest {
 
     private static final long SEED = 20261130;

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.Area;
 import org.ohmloom.draw.Disc;
 import org.ohmloom.draw.Extent;
@@ -25,6 +26,7 @@ import org.ohmloom.draw.Text;
 import org.ohmloom.model.Harness;
 
 /** The tiles of form boards: they join, everything is on one of them, and nothing written lies on anything written. */
+@BesideOthers
 class TileSheetsTest {
 
     private static final double ROUNDING_MM = 1e-6;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.bundle.section.BundleInput;
 import org.ohmloom.bundle.section.Member;
 import org.ohmloom.bundle.section.Sections;
@@ -25,6 +26,7 @@ import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
 
 /** Pictures of cross-sections, of all segments of examples. */
+@BesideOthers
 class SectionPictureTest {
     private static final WireTables TABLES = WireTables.bundled();
     private static final SceneFonts FONTS = SceneFonts.load();

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
@@ -38,6 +39,7 @@ import org.ohmloom.model.TitleBlock;
 import org.ohmloom.units.GaugeSystem;
 
 /** Pictures of the return paths of every example: its own results, and made ones that show every part. */
+@BesideOthers
 class ReturnChartsTest {
 
     private static final SceneFonts FONTS = SceneFonts.load();

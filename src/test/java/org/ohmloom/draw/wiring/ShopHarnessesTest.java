@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.DrawingSheet;
 import org.ohmloom.draw.Overlaps;
 import org.ohmloom.draw.Paper;
@@ -21,6 +22,7 @@ import org.ohmloom.model.Harness;
  * anything or leaves its sheet, and every wire is on the diagram as the model has it. All 200 with the system property
  * {@code ohmloom.campaign=full}.
  */
+@BesideOthers
 class ShopHarnessesTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));

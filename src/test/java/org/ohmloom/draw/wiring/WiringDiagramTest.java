@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Paper;
@@ -35,6 +36,7 @@ import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.units.Formats;
 
 /** The wiring diagram shows every wire once, as the model has it, with nothing upon anything. */
+@BesideOthers
 class WiringDiagramTest {
 
     private static final SceneFonts FONTS = SceneFonts.load();

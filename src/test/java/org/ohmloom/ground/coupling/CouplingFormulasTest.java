@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** Worked examples of textbooks, each with its source, and limits every formula must have. */
+@BesideOthers
 class CouplingFormulasTest {
 
     /** A sine of amplitude V and frequency f has its steepest slope 2 pi f V; an edge of that slope stands for it. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.model.Cable;
@@ -25,6 +26,7 @@ import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
 
 /** A heater output beside a pressure signal, with everything a builder does against it. */
+@BesideOthers
 class CouplingStudyTest {
     private static final Path HEATER =
             Path.of("src/main/resources/org/ohmloom/review/examples/coupling-over-limit/triggers.harness.json");

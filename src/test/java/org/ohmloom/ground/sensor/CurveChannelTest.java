@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Measurement;
@@ -12,6 +13,7 @@ import org.ohmloom.model.Pin;
 import org.ohmloom.model.ThermocoupleVolts;
 
 /** Sensors with a table of voltages or an amplified thermocouple, by hand and against the line they are where they are straight. */
+@BesideOthers
 class CurveChannelTest {
 
     private static final double EXACT = 1e-8;

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.graph.Network;
 import org.ohmloom.model.Calibration;
@@ -31,6 +32,7 @@ import org.ohmloom.solve.DcSolver;
 import org.ohmloom.solve.Solution;
 
 /** Sensors in harnesses where something switches, is grounded through the engine, or is not entered. */
+@BesideOthers
 class SensorStatesTest {
 
     private static final OptionalDouble NONE = OptionalDouble.empty();

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Measurement;
@@ -17,6 +18,7 @@ import org.ohmloom.model.PinRole;
 import org.ohmloom.model.ResistanceCurve;
 
 /** Sensor errors worked by hand or in a textbook, against those out of the solved network. */
+@BesideOthers
 class SensorWorkedExamplesTest {
 
     /** The network is solved to ten digits; parts of a line are exact. */

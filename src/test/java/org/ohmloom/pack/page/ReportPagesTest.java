@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Scene;
@@ -19,6 +20,7 @@ import org.ohmloom.model.WireColour;
 import org.ohmloom.units.Unit;
 
 /** Tables keep their rows whole, repeat their heads, and let nothing leave the frame. */
+@BesideOthers
 class ReportPagesTest {
     private static final TitleFields FIELDS = new TitleFields(
             Optional.of("Example"),

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Weight;
 
 /** Texts are measured as the painter sets them, and wrapped without losing a letter. */
+@BesideOthers
 class TypesetterTest {
     private static final double MICROMETRE = 1e-3;
 

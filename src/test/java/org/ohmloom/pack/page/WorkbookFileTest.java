@@ -14,8 +14,10 @@ import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.units.Unit;
 
+@BesideOthers
 class WorkbookFileTest {
     private static final List<Column> COLUMNS =
             List.of(Column.code("Wire"), Column.number("Length", Unit.METRE, 1), Column.words("Remark"));

@@ -11,8 +11,10 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 
 /** Checked against the formula's own table of frame lengths, published worked examples, and a bus simulated frame by frame. */
+@BesideOthers
 class ResponseTimesTest {
     private static final double MICROSECOND = 1e-6;
 

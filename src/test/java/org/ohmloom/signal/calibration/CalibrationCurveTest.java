@@ -9,10 +9,12 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Measurement;
 
 /** Curves both ways against published worked examples and tables. */
+@BesideOthers
 class CalibrationCurveTest {
     private static final double EXACT = 1e-9;
 

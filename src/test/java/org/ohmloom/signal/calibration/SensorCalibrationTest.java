@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ControlUnit;
@@ -20,6 +21,7 @@ import org.ohmloom.model.Sensor;
 import org.ohmloom.signal.channel.SensorChannel;
 
 /** What an input makes of a sensor, how finely, and what is wrong with the two together; each by hand. */
+@BesideOthers
 class SensorCalibrationTest {
     private static final double EXACT = 1e-9;
 

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ControlUnit;
@@ -22,6 +23,7 @@ import org.ohmloom.model.Sensor;
 import org.ohmloom.tables.WireTables;
 
 /** How often values are sent: by the formula with visible arithmetic; the two check ranges are common practice without a source. */
+@BesideOthers
 class UpdateRateTest {
     private static final WireTables TABLES = WireTables.bundled();
 

@@ -15,9 +15,11 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.PinRole;
 
 /** Allocations by hand, and against every allocation there is. */
+@BesideOthers
 class PinSearchTest {
 
     private static Claim claim(String id, PinRole role) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.model.Calibration;
@@ -27,6 +28,7 @@ import org.ohmloom.signal.plan.PlanProblem.Kind;
 import org.ohmloom.tables.WireTables;
 
 /** What is wrong with a plan, what mends it, and what is left alone. */
+@BesideOthers
 class PlanCheckTest {
     private static final OptionalDouble NONE = OptionalDouble.empty();
     private static final WireTables TABLES = WireTables.bundled();

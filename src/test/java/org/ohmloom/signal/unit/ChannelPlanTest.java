@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.Session;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.Calibration;
@@ -40,6 +41,7 @@ import org.ohmloom.signal.pins.PinPlan;
 import org.ohmloom.signal.pins.Preferences;
 
 /** Channels planned from the sensors, loads and units of a harness. */
+@BesideOthers
 class ChannelPlanTest {
     private static final OptionalDouble NONE = OptionalDouble.empty();
     private static final Sensor PRESSURE = new Sensor(

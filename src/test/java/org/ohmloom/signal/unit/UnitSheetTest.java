@@ -9,12 +9,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinGroup;
 import org.ohmloom.model.PinRole;
 
 /** Control units from sheets a person writes. */
+@BesideOthers
 class UnitSheetTest {
 
     private static final String SHEET =

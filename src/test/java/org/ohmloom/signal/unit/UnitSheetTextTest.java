@@ -3,8 +3,10 @@ package org.ohmloom.signal.unit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** What is written of a unit is read again as that unit. */
+@BesideOthers
 class UnitSheetTextTest {
 
     @Test

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.graph.Routes;
@@ -34,6 +35,7 @@ import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.tables.WireTables;
 
 /** Buses of two and four units, fused feeds and pins with wires, made on small harnesses and looked at by the studies. */
+@BesideOthers
 class BusMadeTest {
     private static final OptionalDouble NONE = OptionalDouble.empty();
     private static final WireTables TABLES = WireTables.bundled();

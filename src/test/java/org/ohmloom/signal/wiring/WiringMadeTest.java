@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Session;
 import org.ohmloom.edit.TakeOut;
@@ -36,6 +37,7 @@ import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.store.HarnessFiles;
 
 /** The rescue pickup with every sensor wire taken out, planned and wired anew from its sensors and its two units. */
+@BesideOthers
 class WiringMadeTest {
 
     private static Harness bare() throws Exception {

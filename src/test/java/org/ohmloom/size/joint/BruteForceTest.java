@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
+@BesideOthers
 class BruteForceTest {
     private static final double SAME_COST = 1e-9;
 

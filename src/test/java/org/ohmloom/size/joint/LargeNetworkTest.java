@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
+@BesideOthers
 class LargeNetworkTest {
     /** A choice is at most this share of its cost above the proven bound. */
     private static final double MOST_GAP = 0.05;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /**
  * Where all budgets are equal and nothing is held, the bound is the closed form of the square-root rule: area in proportion
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.Test;
  * optimum of radial low-voltage networks in Walkden, Optimising the design of low-voltage cable networks, IEE
  * Proceedings).
  */
+@BesideOthers
 class SquareRootRuleTest {
     /** Agreement with the closed form, as a ratio. */
     private static final double CLOSED_FORM = 1e-6;

@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.tables.AdiabaticFactor;
 import org.ohmloom.tables.CopperConstants;
 import org.ohmloom.tables.WireTables;
 
 /** Short circuits by the adiabatic equation, fusing currents by Onderdonk's. */
+@BesideOthers
 class AdiabaticTest {
 
     private static final WireTables TABLES = WireTables.bundled();

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.WireId;
 import org.ohmloom.tables.CopperConstants;
 import org.ohmloom.tables.InsulationType;
@@ -14,6 +15,7 @@ import org.ohmloom.tables.ShortTimeLimit;
 import org.ohmloom.tables.WireTables;
 
 /** What a conductor stands, and whether a fuse opens before. */
+@BesideOthers
 class ConductorLimitTest {
 
     private static final WireTables TABLES = WireTables.bundled();

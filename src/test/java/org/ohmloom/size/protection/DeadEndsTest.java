@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
@@ -14,6 +15,7 @@ import org.ohmloom.graph.Law;
 import org.ohmloom.graph.PointId;
 
 /** What can carry a fault's current lies on a loop with it. */
+@BesideOthers
 class DeadEndsTest {
 
     /** Source minus to plus, plus to bar, bar to far, bar to stub, stub to tip; the chassis is the source's minus. */

@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.tables.WireTables;
 
 /** Worked examples of handbooks and data sheets on fuses and on copper that melts. */
+@BesideOthers
 class HandbookProtectionTest {
 
     private final WireTables tables = WireTables.bundled();

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.StateId;
 
 /** Time and I2t of a start above a current, by formula as entered and by straight lines as followed. */
+@BesideOthers
 class StartShapeTest {
 
     private static final StateId ON = new StateId("on");

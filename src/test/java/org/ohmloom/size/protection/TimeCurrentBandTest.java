@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.tables.WireTables;
 
 /** Reading times from published bands, ISO 8820-3 as fuse makers declare it, without ever reading between two rows. */
+@BesideOthers
 class TimeCurrentBandTest {
 
     private static final WireTables TABLES = WireTables.bundled();

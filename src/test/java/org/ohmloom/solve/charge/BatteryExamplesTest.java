@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.StateId;
 
 /** Worked examples of batteries and load analysis from handbooks; BE-n are the rows of our collection. */
+@BesideOthers
 class BatteryExamplesTest {
 
     /** Examples are printed with so many digits. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Cycle;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.Load;
@@ -17,6 +18,7 @@ import org.ohmloom.model.StateSequence;
 import org.ohmloom.solve.charge.AlternatorBalance.Mode;
 
 /** The invented wagon in its states and through its days, with the numbers a person would get. */
+@BesideOthers
 class ChargeStudyTest {
 
     /** The feeders of 1 micro-ohm and the search at the sense point leave this much, V and A. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
@@ -14,6 +15,7 @@ import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.Solution;
 
 /** The envelope of random harnesses against every allowed combination solved in full. */
+@BesideOthers
 class EnvelopeAgainstAllCombinationsTest {
     /** Tolerance of what is called proven, A or V. */
     private static final double SAME = 1e-4;

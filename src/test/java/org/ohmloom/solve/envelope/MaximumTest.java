@@ -11,8 +11,10 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 
 /** The largest sum over allowed combinations, by hand and against trying all of them. */
+@BesideOthers
 class MaximumTest {
     private static final double SAME = 1e-6;
     private static final int RANDOM_CASES = 600;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
@@ -13,6 +14,7 @@ import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 
 /** Input capacitors of control units fill through the feed, against the closed form of R and C. */
+@BesideOthers
 class CapacitorStartTest {
 
     private static final double SERIES = StartUp.SERIES_ERROR_SHARE;

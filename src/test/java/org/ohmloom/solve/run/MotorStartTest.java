@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.ComponentId;
@@ -16,6 +17,7 @@ import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.SolidStateOutput;
 
 /** Permanent-magnet motors run up by their own time constant, against closed forms and worked examples. */
+@BesideOthers
 class MotorStartTest {
 
     private static final double SERIES = StartUp.SERIES_ERROR_SHARE;

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Draw;
 
 /** Loads whose current falls exponentially from a peak, against closed forms. */
+@BesideOthers
 class PeakStartTest {
 
     /** What the series promises. */

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.graph.Law;
@@ -27,6 +28,7 @@ import org.ohmloom.solve.NetworkSolver;
  * Random harnesses with two motors, one of which starts, against plain stepping: many small equal steps by Heun's method,
  * each instant solved afresh by {@link NetworkSolver}, with the equations of the motors written down a second time.
  */
+@BesideOthers
 class PlainSteppingTest {
 
     private static final int STEPS = 400;

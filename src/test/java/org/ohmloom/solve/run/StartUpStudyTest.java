@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.Alternator;
 import org.ohmloom.model.AlternatorModel;
@@ -26,6 +27,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.tables.WireTables;
 
 /** What a start does to everything else. */
+@BesideOthers
 class StartUpStudyTest {
 
     private static final double EXACT = 1e-6;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.model.BusId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.DataBus;
@@ -18,6 +19,7 @@ import org.ohmloom.signal.bus.Message;
 import org.ohmloom.signal.bus.MessageTiming;
 
 /** Channels put into messages by hand; and what is packed at random never comes later than computed. */
+@BesideOthers
 class BusTrafficTest {
     private static final ComponentId MAIN = new ComponentId("U1");
     private static final ComponentId MODULE = new ComponentId("U2");

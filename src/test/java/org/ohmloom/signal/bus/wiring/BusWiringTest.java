@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
@@ -32,6 +33,7 @@ import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.WireTables;
 
 /** Buses of three and four nodes by hand, and the published limits and lengths. */
+@BesideOthers
 class BusWiringTest {
     private static final WireTables TABLES = WireTables.bundled();
     private static final double EXACT = 1e-9;
