@@ -97,7 +97,7 @@ final class Copying {
             easel.wrong(easel.words().get("paste.nothing"));
             return;
         }
-        java.awt.Point pointer = easel.canvas().getMousePosition();
+        java.awt.Point pointer = easel.canvas().isShowing() ? easel.canvas().getMousePosition() : null;
         worker.execute(() -> {
             try {
                 Harness clip = HarnessText.read(text, Path.of("clipboard"));
