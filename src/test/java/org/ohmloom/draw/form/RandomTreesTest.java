@@ -19,7 +19,7 @@ import org.ohmloom.draw.Point;
 class RandomTreesTest {
 
     private static final long SEED = 20261130;
-    private static final int TREES = "full".equals(System.getProperty("ohmloom.campaign")) ? 300 : 24;
+    private static final int TREES = "full".equals(System.getProperty("ohmloom.campaign")) ? 300 : 12;
     private static final double ROUNDING_MM = 1e-6;
 
     @Test
