@@ -92,7 +92,7 @@ public final class BuildPack {
 
     /** The pages of each document, without writing them. */
     static Map<PackDocument, List<Scene>> pages(Analysis analysis, PackOptions options) {
-        PackPart whole = new PackPart("", analysis, options.documents());
+        PackPart whole = PackPart.whole(analysis, options);
         BuildPack pack = new BuildPack(
                 whole, options, new Steps(Progress.NONE, options.documents().size()));
         Map<PackDocument, List<Scene>> pages = new EnumMap<>(PackDocument.class);
@@ -103,7 +103,7 @@ public final class BuildPack {
 
     /** The pages of one document as it is in a pack of all those of the options. */
     static List<Scene> pages(Analysis analysis, PackOptions options, PackDocument document) {
-        PackPart whole = new PackPart("", analysis, options.documents());
+        PackPart whole = PackPart.whole(analysis, options);
         return new BuildPack(whole, options, new Steps(Progress.NONE, 1))
                 .prepared(document)
                 .pages();
@@ -142,8 +142,9 @@ public final class BuildPack {
         }
         if (document == PackDocument.WIRING_DIAGRAM) {
             Harness harness = analysis.harness();
-            WiringDiagram diagram = WiringDiagram.of(harness, Optional.of(analysis), options.paper(), fonts);
-            WiringTable table = new WiringTable(diagram, harness);
+            WiringDiagram diagram =
+                    WiringDiagram.of(harness, Optional.of(analysis), part.whole(), options.paper(), fonts);
+            WiringTable table = new WiringTable(diagram, part.whole());
             links.addDrawing(document, file, diagram.sheets());
             return new Prepared(document, Optional.of(table.report()), diagram.sheets(), table.bookmarks());
         }
@@ -275,8 +276,8 @@ public final class BuildPack {
             case TEST_SHEET -> new TestSheet(analysis).report();
             case LABELS -> new LabelReport(analysis, fonts, this::labels).report();
             case CALCULATION -> new CalculationReport(analysis, fonts, remedies()).report();
-            case DRAWING, WIRING_DIAGRAM, FORM_BOARD -> throw new IllegalArgumentException(
-                    document.id() + " is no report");
+            case DRAWING, WIRING_DIAGRAM, FORM_BOARD ->
+                throw new IllegalArgumentException(document.id() + " is no report");
         };
     }
 

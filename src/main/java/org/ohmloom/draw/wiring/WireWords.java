@@ -1,16 +1,15 @@
 package org.ohmloom.draw.wiring;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Lettering;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.draw.Words;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.CableId;
+import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
@@ -30,21 +29,21 @@ final class WireWords {
 
     private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
 
-    private final Optional<Analysis> analysis;
+    private final Harness whole;
     private final Map<WireId, WireRating> ratings;
     private final List<StateId> states;
     private final Lettering lettering;
 
-    WireWords(Optional<Analysis> analysis, Lettering lettering) {
-        this.analysis = analysis;
+    /**
+     * Words for the wires of a harness, or of a part of one.
+     *
+     * @param whole the harness with the operating states
+     */
+    WireWords(Optional<Analysis> analysis, Harness whole, Lettering lettering) {
+        this.whole = whole;
         this.lettering = lettering;
         this.ratings = analysis.<Map<WireId, WireRating>>map(Analysis::ratings).orElse(Map.of());
-        Set<StateId> all = new LinkedHashSet<>();
-        analysis.ifPresent(results -> {
-            results.states().forEach(state -> all.add(state.id()));
-            all.addAll(results.evidence().solutions().keySet());
-        });
-        this.states = List.copyOf(all);
+        this.states = whole.states().all().stream().map(OperatingState::id).toList();
     }
 
     /** Its size: its own, or in brackets the one it was solved with; then the cable it is a core of. */
@@ -70,12 +69,10 @@ final class WireWords {
 
     /** The name of a state. */
     String name(StateId state) {
-        return analysis.flatMap(results -> results.harness().states().find(state))
-                .map(OperatingState::name)
-                .orElse(state.value());
+        return whole.states().find(state).map(OperatingState::name).orElse(state.value());
     }
 
-    /** The letter a state has on every sheet; an assembly is drawn with the currents of the whole, whose states are not its own. */
+    /** The letter a state has on every sheet. */
     String letter(StateId state) {
         int number = states.indexOf(state);
         return number < LETTERS.length() ? String.valueOf(LETTERS.charAt(number)) : String.valueOf(number + 1);

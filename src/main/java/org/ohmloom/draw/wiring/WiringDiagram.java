@@ -75,9 +75,19 @@ public final class WiringDiagram {
 
     /** The diagram of a harness; without results no current is shown, and no size but the wires' own. */
     public static WiringDiagram of(Harness harness, Optional<Analysis> analysis, Paper paper, SceneFonts fonts) {
+        return of(harness, analysis, harness, paper, fonts);
+    }
+
+    /**
+     * The diagram of a part of a harness.
+     *
+     * @param whole the harness whose operating states the currents belong to
+     */
+    public static WiringDiagram of(
+            Harness harness, Optional<Analysis> analysis, Harness whole, Paper paper, SceneFonts fonts) {
         Lettering lettering = new Lettering(fonts);
         SheetForm form = new SheetForm(harness.titleBlock(), NOTES, EVERYWHERE, paper, lettering);
-        WireWords words = new WireWords(analysis, lettering);
+        WireWords words = new WireWords(analysis, whole, lettering);
         Headings headings = new Headings(lettering);
         double wide = form.area(true).widthMm();
         Foot foot = new Foot(Legend.items(harness, true, false, false, lettering, wide), words, lettering, wide);
