@@ -29,7 +29,7 @@ final class Palette {
             case SPLICE, EARTH -> dark ? new Color(0xD5DCE4) : new Color(mono ? 0x000000 : 0x22282F);
             case ZONE_COOL -> mono ? ground : place(ground, new Color(0x5C8DB8), dark, 0.18);
             case ZONE_WARM -> mono ? ground : place(ground, new Color(0xD9A33C), dark, 0.32);
-            case ZONE_HOT -> mono ? ground : place(ground, new Color(0xCB5A3C), dark, 0.30);
+            case ZONE_HOT -> mono ? ground : place(ground, new Color(0xCB5A3C), dark, 0.36);
             case ZONE_EDGE -> dark ? new Color(0xA3ADB9) : new Color(mono ? 0x555555 : 0x5A626C);
             case HEAT_FIRST -> heat(mono, dark, 0x777777, 0x4F86B0, 0x6F8FC8);
             case HEAT_SECOND -> heat(mono, dark, 0x5E5E5E, 0x5C5EAC, 0xA49BE0);
@@ -41,9 +41,8 @@ final class Palette {
             case CHART_THIRD -> mono ? Color.BLACK : line(hue(Ink.REFERENCE_RETURN), ground);
             case CHART_FOURTH -> mono ? Color.BLACK : line(hue(Ink.PULSE_SIGNAL), ground);
             case CHART_BAND -> mono ? new Color(0xE2E2E2) : zone(ground, new Color(0x4A90C2), dark);
-            case CHART_SPAN -> mono
-                    ? new Color(0xF3F3F3)
-                    : Contrast.mix(ground, new Color(0x8A93A0), dark ? 0.14 : 0.08);
+            case CHART_SPAN ->
+                mono ? new Color(0xF3F3F3) : Contrast.mix(ground, new Color(0x8A93A0), dark ? 0.14 : 0.08);
             case CAUTION -> mono ? Color.BLACK : line(new Color(0xB3261E), ground);
             default -> mono ? monochrome(ink) : line(hue(ink), ground);
         };
@@ -94,7 +93,7 @@ final class Palette {
     /** Made to be told from the ground and from every tint behind it; the least favourable ground decides. */
     private static Color line(Color hue, Color ground) {
         boolean dark = Contrast.luminance(ground) < 0.18;
-        Color light = ground.equals(Color.WHITE) ? new Color(0xEFCDC4) : new Color(0xE9E5DC);
+        Color light = ground.equals(Color.WHITE) ? new Color(0xECC4B9) : new Color(0xE9E5DC);
         return Contrast.reach(hue, dark ? new Color(0x3A434E) : light, Contrast.LINES);
     }
 }

@@ -68,6 +68,22 @@ class ContrastTest {
         }
     }
 
+    /** Cool, warm and hot zones side by side on paper: as far from each other as from the paper, in steps of a byte. */
+    @Test
+    void theTintsOfZonesAreToldApartInPrint() {
+        List<Ink> tints = List.of(Ink.GROUND, Ink.ZONE_COOL, Ink.ZONE_WARM, Ink.ZONE_HOT);
+        for (int one = 0; one < tints.size(); one++) {
+            for (int other = one + 1; other < tints.size(); other++) {
+                Color a = DrawStyle.PRINT.colour(tints.get(one));
+                Color b = DrawStyle.PRINT.colour(tints.get(other));
+                double apart = Math.sqrt(Math.pow(a.getRed() - b.getRed(), 2)
+                        + Math.pow(a.getGreen() - b.getGreen(), 2)
+                        + Math.pow(a.getBlue() - b.getBlue(), 2));
+                assertTrue(apart > 25, tints.get(one) + " and " + tints.get(other) + ": " + apart);
+            }
+        }
+    }
+
     @Test
     void onLightPaperAHueThatIsDarkEnoughStaysAsItIs() {
         assertEquals(new Color(0x0072B2), DrawStyle.PRINT.colour(Ink.DATA_BUS));
