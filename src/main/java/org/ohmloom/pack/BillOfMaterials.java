@@ -2,6 +2,7 @@ package org.ohmloom.pack;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -200,28 +201,52 @@ final class BillOfMaterials {
     /** Of each thing where it is bought and what it costs, with room for what the shop is told. */
     private List<Column> purchasing() {
         String money = harness.rules().fabricationRules().currency().orElse("");
-        return List.of(
+        List<Column> columns = new ArrayList<>(List.of(
                 Column.code("Items"),
                 Column.code("Part number").mentioning(),
                 Column.words("Description"),
                 Column.colour("Colour"),
                 Column.count("To buy", 0),
-                Column.code("Unit"),
-                Column.words("For each assembly"),
+                Column.code("Unit")));
+        shares().forEach(share ->
+                columns.add(Column.count(share.map(this::number).orElse("For all"), 0)));
+        columns.addAll(List.of(
                 Column.words("Supplier"),
                 Column.code("Order number"),
                 new Column("Unit price", money, Column.Kind.NUMBER, 2, true),
                 new Column("Price", money, Column.Kind.NUMBER, 2, true),
                 Column.words("Remark"),
                 Column.blank("Minimum order"),
-                Column.blank("Lead time"));
+                Column.blank("Lead time")));
+        return columns;
     }
 
-    private static Row sum(BigDecimal price) {
-        Cell none = Cell.empty();
-        Cell words = Cell.text("Sum of the prices");
-        Cell sum = Cell.number(price.doubleValue());
-        return Row.total(none, none, words, none, none, none, none, none, none, none, sum, none, none, none);
+    /** The assemblies whose shares of what is bought are told, then what is for all of them; none without assemblies. */
+    private List<Optional<AssemblyId>> shares() {
+        if (harness.assemblies().isEmpty()) {
+            return List.of();
+        }
+        List<Optional<AssemblyId>> shares = new ArrayList<>();
+        harness.assemblies().all().forEach(each -> shares.add(Optional.of(each.id())));
+        shares.add(Optional.empty());
+        return shares;
+    }
+
+    private String number(AssemblyId id) {
+        return harness.assemblies().get(id).number();
+    }
+
+    private Row sum(BigDecimal price) {
+        List<Column> columns = purchasing();
+        Cell[] cells = new Cell[columns.size()];
+        Arrays.fill(cells, Cell.empty());
+        cells[2] = Cell.text("Sum of the prices");
+        for (int k = 0; k < cells.length; k++) {
+            if (columns.get(k).head().equals("Price")) {
+                cells[k] = Cell.number(price.doubleValue());
+            }
+        }
+        return Row.total(cells);
     }
 
     private Row order(List<Line> order) {
@@ -233,15 +258,16 @@ final class BillOfMaterials {
         Purchase purchase = line.purchase();
         double quantity =
                 order.stream().mapToDouble(each -> each.purchase().quantity()).sum();
-        return Row.of(
+        List<Cell> cells = new ArrayList<>(List.of(
                 Cell.text(
                         order.stream().map(each -> String.valueOf(each.item())).collect(Collectors.joining(", "))),
                 wire ? Cell.text("by description").toned(Cell.Tone.SOFT) : Wording.part(material.part()),
                 Cell.text(description(material, part, count)),
                 material.colour().map(Cell::colour).orElse(wire ? Cell.missing(Wording.NOT_CHOSEN) : Cell.empty()),
                 quantity(material, count, quantity, 1),
-                Cell.text(material.unit()),
-                Cell.text(shares(order)),
+                Cell.text(material.unit())));
+        shares().forEach(share -> cells.add(share(order, share)));
+        cells.addAll(List.of(
                 Cell.text(part.flatMap(Part::supplier)),
                 Cell.text(part.flatMap(Part::orderNumber)),
                 Cell.number(purchase.unitPrice()),
@@ -250,30 +276,18 @@ final class BillOfMaterials {
                         ? Cell.text("customer supplies")
                         : purchase.unitPrice().isEmpty() ? Cell.text("no price").toned(Cell.Tone.SOFT) : Cell.empty(),
                 Cell.empty(),
-                Cell.empty());
+                Cell.empty()));
+        return Row.of(cells.toArray(Cell[]::new));
     }
 
-    /** How much of what is bought goes into each assembly, "EX-1: 4, EX-2: 2"; empty for a harness without assemblies. */
-    private String shares(List<Line> order) {
-        if (harness.assemblies().isEmpty()) {
-            return "";
-        }
+    /** How much of what is bought goes into one assembly. */
+    private static Cell share(List<Line> order, Optional<AssemblyId> assembly) {
         return order.stream()
-                .map(line -> line.material()
-                                .assembly()
-                                .map(harness.assemblies()::get)
-                                .map(Assembly::number)
-                                .orElse("none")
-                        + ": "
-                        + amount(line))
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String amount(Line line) {
-        double quantity = line.purchase().quantity();
-        return line.material().unit().equals(Material.PIECE)
-                ? String.valueOf(Math.round(quantity))
-                : String.format(Locale.ROOT, "%.1f", quantity);
+                .filter(line -> line.material().assembly().equals(assembly))
+                .findFirst()
+                .map(line ->
+                        quantity(line.material(), line.count(), line.purchase().quantity(), 1))
+                .orElseGet(Cell::empty);
     }
 
     private CitedValue waste() {

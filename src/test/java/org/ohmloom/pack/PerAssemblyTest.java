@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -96,13 +97,14 @@ class PerAssemblyTest {
     void theWiringDiagramOfAnAssemblyHasEachOfItsWiresOnceWithItsCurrent() throws IOException {
         List<Map<String, String>> whole = Packs.rows(folder.resolve("EX-D-0100-wiring-diagram.csv"));
         Map<String, String> currents = new TreeMap<>();
-        whole.forEach(row -> currents.put(row.get("Wire"), row.get("Current A")));
+        whole.forEach(row -> currents.put(row.get("Wire"), row.get("Current A") + " A in " + row.get("State")));
         for (Assembly assembly : pickup.harness().assemblies().all()) {
             List<Map<String, String>> own = rows(assembly.number(), "wiring-diagram");
             TreeSet<String> wires = new TreeSet<>();
             for (Map<String, String> row : own) {
                 assertTrue(wires.add(row.get("Wire")), row.get("Wire"));
-                assertEquals(currents.get(row.get("Wire")), row.get("Current A"), row.get("Wire"));
+                String current = row.get("Current A") + " A in " + row.get("State");
+                assertEquals(currents.get(row.get("Wire")), current, row.get("Wire"));
             }
             assertTrue(wires.size() > 20, assembly + ": " + wires.size());
         }
@@ -114,15 +116,13 @@ class PerAssemblyTest {
         List<Map<String, String>> bought = Packs.rows(folder.resolve("EX-D-0100-bill-of-materials-purchasing.csv"));
         int shared = 0;
         for (Map<String, String> row : bought) {
-            String[] shares = row.get("For each assembly").split(", ");
-            if (row.get("Unit").equals("pc") && !row.get("Items").isEmpty()) {
-                double sum = 0;
-                for (String share : shares) {
-                    sum += Double.parseDouble(share.substring(share.indexOf(": ") + 2));
-                }
-                assertEquals(Double.parseDouble(row.get("To buy")), sum, 1e-9, row.toString());
-            }
-            shared += shares.length > 1 ? 1 : 0;
+            List<String> shares = Stream.of("EX-D-0101", "EX-D-0102", "For all")
+                    .map(row::get)
+                    .filter(share -> !share.isEmpty())
+                    .toList();
+            double sum = shares.stream().mapToDouble(Double::parseDouble).sum();
+            assertEquals(Double.parseDouble(row.get("To buy")), sum, 1e-9, row.toString());
+            shared += shares.size() > 1 ? 1 : 0;
         }
         assertTrue(shared > 5, shared + " things go into both");
         long keys = bought.stream()

@@ -29,6 +29,8 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.pack.label.LabelText;
 import org.ohmloom.pack.label.LabelTexts;
 import org.ohmloom.pack.page.Block;
+import org.ohmloom.pack.page.Cell;
+import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
@@ -139,13 +141,19 @@ class PurchaseTest {
             String item = String.valueOf(Math.round(row.cells().get(0).number().orElseThrow()));
             assertEquals(row.cells().get(6).text(), partByItem.get(item));
         }
+        List<Column> columns = blocks.stream()
+                .filter(block ->
+                        block instanceof Block.Table table && table.file().equals("purchasing"))
+                .map(block -> ((Block.Table) block).columns())
+                .findFirst()
+                .orElseThrow();
         BigDecimal sum = BigDecimal.ZERO;
         int without = 0;
         int supplied = 0;
         for (Row row : bought) {
-            OptionalDouble price = row.cells().get(10).number();
+            OptionalDouble price = number(row, columns, "Price");
             sum = sum.add(price.isPresent() ? BigDecimal.valueOf(price.getAsDouble()) : BigDecimal.ZERO);
-            String remark = row.cells().get(11).text();
+            String remark = cell(row, columns, "Remark").text();
             without += remark.equals("no price") ? 1 : 0;
             supplied += remark.equals("customer supplies") ? 1 : 0;
         }
@@ -156,6 +164,14 @@ class PurchaseTest {
         assertEquals(sum.setScale(2) + " EUR", value(facts, "Price of all purchases that have one"));
         assertEquals(without + " of " + bought.size(), value(facts, "Purchases without a price"));
         assertEquals(String.valueOf(supplied), value(facts, "Purchases the customer supplies"));
+    }
+
+    private static Cell cell(Row row, List<Column> columns, String head) {
+        return row.cells().get(columns.stream().map(Column::head).toList().indexOf(head));
+    }
+
+    private static OptionalDouble number(Row row, List<Column> columns, String head) {
+        return cell(row, columns, head).number();
     }
 
     private static String value(List<Block.Fact> facts, String label) {
