@@ -29,9 +29,9 @@ import org.ohmloom.units.Unit;
 
 /** The bundle segments: cross-section, diameters, coverings, supports, ties, and the markings of the wires. */
 final class BundleReport {
-    private static final double PICTURE_WIDTH_MM = 62;
+    private static final double PICTURE_WIDTH_MM = 59;
     private static final double PICTURE_HEIGHT_MM = 74;
-    private static final double LARGE_WIDTH_MM = 128;
+    private static final double LARGE_WIDTH_MM = 122;
     private static final double LARGE_HEIGHT_MM = 151;
 
     /** Ids of more wires than this stand legibly in a large picture only, which takes the place of four. */

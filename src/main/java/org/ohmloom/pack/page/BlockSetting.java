@@ -320,29 +320,42 @@ final class BlockSetting {
         }
     }
 
-    /** What stands beside a picture, at least as high as that. */
-    private Piece pieceBeside(Block.Beside beside, List<Block.Table> below, double leftMm, double pictureMm) {
-        double room = flow.widthMm() - leftMm;
-        List<Piece> pieces = new ArrayList<>(new FactSetting(typesetter, room).pieces(beside.facts()));
-        for (Block.Table table : below) {
-            if (!table.rows().isEmpty()) {
-                TableSetting setting = settings.computeIfAbsent(
-                        table.file() + " beside", name -> new TableSetting(typesetter, tables.get(table.file()), room));
-                pieces.add(new BesideTable(setting, flow, this::continued).whole(table, pieces(table, setting)));
-                pieces.add(new Piece(BETWEEN_TABLES_MM, List.of()));
-            }
+    private static void add(Piece piece, double xMm, double yMm, List<Mark> marks, List<Mention> mentions) {
+        Placement place = Placement.moved(xMm, yMm);
+        piece.marks().forEach(mark -> marks.add(mark.placed(place)));
+        for (Mention mention : piece.mentions()) {
+            mentions.add(new Mention(0, mention.extent().moved(xMm, yMm), mention.name(), mention.home()));
         }
+    }
+
+    /** What stands beside a picture, at least as high as that. */
+    private Piece pieceBeside(Block.Beside beside, List<Block.Table> shown, double leftMm, double pictureMm) {
+        double room = flow.widthMm() - leftMm;
         List<Mark> marks = new ArrayList<>();
         List<Mention> mentions = new ArrayList<>();
         double y = 0;
-        for (Piece piece : pieces) {
-            Placement place = Placement.moved(leftMm, y);
-            piece.marks().forEach(mark -> marks.add(mark.placed(place)));
-            for (Mention mention : piece.mentions()) {
-                mentions.add(new Mention(0, mention.extent().moved(leftMm, y), mention.name(), mention.home()));
-            }
+        for (Piece piece : new FactSetting(typesetter, room).pieces(beside.facts())) {
+            add(piece, leftMm, y, marks, mentions);
             y += piece.heightMm();
         }
+        double x = 0;
+        double below = y;
+        for (Block.Table table : shown) {
+            if (table.rows().isEmpty()) {
+                continue;
+            }
+            TableSetting setting = settings.computeIfAbsent(
+                    table.file() + " beside", name -> new TableSetting(typesetter, tables.get(table.file()), room));
+            Piece piece = new BesideTable(setting, flow, this::continued).whole(table, pieces(table, setting));
+            if (x > 0 && x + setting.wholeMm() > room) {
+                x = 0;
+                y = below;
+            }
+            add(piece, leftMm + x, y, marks, mentions);
+            x += setting.wholeMm() + BESIDE_GAP_MM;
+            below = Math.max(below, y + piece.heightMm() + BETWEEN_TABLES_MM);
+        }
+        y = below;
         return new Piece(Math.max(pictureMm, y), marks, mentions);
     }
 

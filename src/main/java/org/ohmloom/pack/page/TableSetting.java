@@ -100,6 +100,11 @@ final class TableSetting {
         return across;
     }
 
+    /** Width of all its columns beside each other, mm. */
+    double wholeMm() {
+        return across * stepMm() - BESIDE_MM;
+    }
+
     /** From the left side of one column to the next, mm. */
     double stepMm() {
         return widthMm() + BESIDE_MM;
