@@ -191,7 +191,7 @@ final class Inspector {
         sections.add(Facts.entered("Fields", facts));
         if (component.device() instanceof ControlUnit unit) {
             List<List<String>> rows = unit.pins().stream()
-                    .map(pin -> List.of(pin.name(), TradeWords.lower(pin.role()), wiresAt(component, pin.name())))
+                    .map(pin -> List.of(pin.name(), TradeWords.named(pin.role()), wiresAt(component, pin.name())))
                     .toList();
             sections.add(new Grid("Pins", List.of("Pin", "Used as", "Wire"), rows));
         }

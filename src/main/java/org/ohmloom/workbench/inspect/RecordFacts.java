@@ -91,7 +91,7 @@ final class RecordFacts {
             return flag ? "yes" : "no";
         }
         if (value instanceof Enum<?> constant) {
-            return TradeWords.lower(constant);
+            return TradeWords.named(constant);
         }
         if (value instanceof OptionalInt optional) {
             return optional.isPresent() ? String.valueOf(optional.getAsInt()) : "";

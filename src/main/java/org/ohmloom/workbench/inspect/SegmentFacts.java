@@ -2,7 +2,6 @@ package org.ohmloom.workbench.inspect;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.ohmloom.bundle.packing.ConcentricLay;
 import org.ohmloom.bundle.section.CoveringFit;
 import org.ohmloom.bundle.section.DiameterStep;
@@ -63,7 +62,7 @@ final class SegmentFacts {
                 : "; "
                         + String.join(
                                 ", ",
-                                fit.problems().stream().map(SegmentFacts::lower).toList());
+                                fit.problems().stream().map(TradeWords::named).toList());
         return new Reason(
                 what + ": " + fit.size().words(),
                 TradeWords.capital(fit.words()) + problems,
@@ -71,15 +70,11 @@ final class SegmentFacts {
                 entered && fit.suits());
     }
 
-    private static String lower(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
     private static Inspection.Grid layers(SegmentSection section, ConcentricLay lay) {
         List<List<String>> rows = new ArrayList<>();
         for (ConcentricLay.Layer layer : lay.layers()) {
             rows.add(List.of(
-                    layer.places() + " places, " + lower(layer.hand()),
+                    layer.places() + " places, " + TradeWords.named(layer.hand()),
                     String.join(
                             ", ",
                             layer.wires().stream()

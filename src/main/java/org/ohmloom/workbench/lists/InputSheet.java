@@ -55,7 +55,7 @@ final class InputSheet implements ElementSheet<InputSheet.Row> {
                         "Role",
                         "What the pin is used as",
                         20,
-                        row -> TradeWords.lower(row.pin().role())),
+                        row -> TradeWords.named(row.pin().role())),
                 Column.<Row>text("Pull-up", "Resistor and the voltage it goes to", 14, row -> pullUp(row.pin()))
                         .quantities(),
                 ColumnEdits.words(

@@ -37,7 +37,7 @@ final class StateSheet implements ElementSheet<StateSheet.Row> {
 
         CellText status() {
             return solution.map(Solution::status)
-                    .map(status -> CellText.of(TradeWords.lower(status))
+                    .map(status -> CellText.of(TradeWords.named(status))
                             .in(status == IslandStatus.SOLVED ? Tone.PLAIN : Tone.WARNING))
                     .orElse(CellText.EMPTY);
         }

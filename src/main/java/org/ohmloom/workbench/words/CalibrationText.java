@@ -20,6 +20,8 @@ import org.ohmloom.units.Unit;
  */
 public final class CalibrationText {
 
+    private static final Words WORDS = Words.of("typed");
+
     /** What a cell takes, for its hint. */
     public static final String HINT = "10 % to 90 %; 0.5 V to 4.5 V; 4 mA to 20 mA; 2.5 kOhm at 20 °C, beta 3500 K;"
             + " 0: 10 Ohm, 100: 180 Ohm; low 0.3 V; closed 0.1 Ohm; type K, copper;"
@@ -99,15 +101,15 @@ public final class CalibrationText {
         Matcher beta = BETA.matcher(text);
         if (beta.matches()) {
             return new Calibration.Beta(
-                    TypedNumbers.needed(beta.group(1), Unit.OHM, "the resistance"),
-                    TypedNumbers.needed(beta.group(2), Unit.DEGREE_CELSIUS, "the temperature"),
-                    TypedNumbers.needed(beta.group(3), Unit.FRACTION, "Beta"));
+                    TypedNumbers.needed(beta.group(1), Unit.OHM, WORDS.get("calibration.the-resistance")),
+                    TypedNumbers.needed(beta.group(2), Unit.DEGREE_CELSIUS, WORDS.get("calibration.the-temperature")),
+                    TypedNumbers.needed(beta.group(3), Unit.FRACTION, WORDS.get("calibration.beta")));
         }
         Matcher levels = LEVELS.matcher(text);
         if (levels.matches()) {
             Optional<Calibration.PulseLevels> was = kept(before, Calibration.PulseLevels.class);
             return new Calibration.PulseLevels(
-                    TypedNumbers.needed(levels.group(1), Unit.VOLT, "the low level"),
+                    TypedNumbers.needed(levels.group(1), Unit.VOLT, WORDS.get("calibration.the-low-level")),
                     optional(levels.group(2), Unit.VOLT),
                     was.map(Calibration.PulseLevels::outputOhms).orElse(OptionalDouble.empty()),
                     was.map(Calibration.PulseLevels::hertzPerUnit).orElse(OptionalDouble.empty()),
@@ -116,15 +118,15 @@ public final class CalibrationText {
         Matcher contact = CONTACT.matcher(text);
         if (contact.matches()) {
             return new Calibration.SwitchContact(
-                    TypedNumbers.needed(contact.group(1), Unit.OHM, "the closed contact"),
+                    TypedNumbers.needed(contact.group(1), Unit.OHM, WORDS.get("calibration.the-closed-contact")),
                     optional(contact.group(2), Unit.OHM));
         }
         Matcher amplified = AMPLIFIED.matcher(text);
         if (amplified.matches()) {
             return new Calibration.AmplifiedThermocouple(
                     Calibration.Thermocouple.Type.K,
-                    TypedNumbers.needed(amplified.group(1), Unit.FRACTION, "the gain"),
-                    TypedNumbers.needed(amplified.group(2), Unit.VOLT, "the output at 0 °C"),
+                    TypedNumbers.needed(amplified.group(1), Unit.FRACTION, WORDS.get("calibration.the-gain")),
+                    TypedNumbers.needed(amplified.group(2), Unit.VOLT, WORDS.get("calibration.the-output-at-0-c")),
                     kept(before, Calibration.AmplifiedThermocouple.class)
                             .map(Calibration.AmplifiedThermocouple::outputOhms)
                             .orElse(OptionalDouble.empty()));
@@ -139,7 +141,7 @@ public final class CalibrationText {
         if (line.matches()) {
             return line(line.group(1), line.group(2), before);
         }
-        throw new IllegalArgumentException("no calibration is '" + text + "'; type " + HINT);
+        throw new IllegalArgumentException(WORDS.get("calibration.none", text, HINT));
     }
 
     private static OptionalDouble optional(@Nullable String part, Unit unit) {
@@ -153,23 +155,23 @@ public final class CalibrationText {
     private static Calibration line(String low, String high, Optional<Calibration> before) {
         if (high.endsWith("%")) {
             return new Calibration.RatiometricLine(
-                    TypedNumbers.needed(low, Unit.PERCENT, "the low end"),
-                    TypedNumbers.needed(high, Unit.PERCENT, "the high end"),
+                    TypedNumbers.needed(low, Unit.PERCENT, WORDS.get("calibration.the-low-end")),
+                    TypedNumbers.needed(high, Unit.PERCENT, WORDS.get("calibration.the-high-end")),
                     kept(before, Calibration.RatiometricLine.class)
                             .map(Calibration.RatiometricLine::outputOhms)
                             .orElse(OptionalDouble.empty()));
         }
         if (high.endsWith("A")) {
             return new Calibration.CurrentLine(
-                    TypedNumbers.needed(low, Unit.AMP, "the low end"),
-                    TypedNumbers.needed(high, Unit.AMP, "the high end"),
+                    TypedNumbers.needed(low, Unit.AMP, WORDS.get("calibration.the-low-end")),
+                    TypedNumbers.needed(high, Unit.AMP, WORDS.get("calibration.the-high-end")),
                     kept(before, Calibration.CurrentLine.class)
                             .map(Calibration.CurrentLine::minimumVolts)
                             .orElse(OptionalDouble.empty()));
         }
         return new Calibration.VoltageLine(
-                TypedNumbers.needed(low, Unit.VOLT, "the low end"),
-                TypedNumbers.needed(high, Unit.VOLT, "the high end"),
+                TypedNumbers.needed(low, Unit.VOLT, WORDS.get("calibration.the-low-end")),
+                TypedNumbers.needed(high, Unit.VOLT, WORDS.get("calibration.the-high-end")),
                 kept(before, Calibration.VoltageLine.class)
                         .map(Calibration.VoltageLine::outputOhms)
                         .orElse(OptionalDouble.empty()));
@@ -182,8 +184,7 @@ public final class CalibrationText {
                     case "" -> Optional.empty();
                     case "copper" -> Optional.of(Calibration.Thermocouple.Extension.COPPER);
                     case "matching" -> Optional.of(Calibration.Thermocouple.Extension.MATCHING);
-                    default -> throw new IllegalArgumentException(
-                            "extension wires are matching or copper, not '" + rest + "'");
+                    default -> throw new IllegalArgumentException(WORDS.get("calibration.extension", rest));
                 };
         return new Calibration.Thermocouple(
                 Calibration.Thermocouple.Type.K,
@@ -198,10 +199,11 @@ public final class CalibrationText {
         for (String part : text.split("[,;]")) {
             Matcher row = ROW.matcher(part);
             if (!row.matches()) {
-                throw new IllegalArgumentException("a row of a table is '50: 90 Ohm', not '" + part.strip() + "'");
+                throw new IllegalArgumentException(WORDS.get("calibration.ohms-row", part.strip()));
             }
             points.add(new Calibration.ResistancePoint(
-                    Double.parseDouble(row.group(1)), TypedNumbers.needed(row.group(2), Unit.OHM, "the resistance")));
+                    Double.parseDouble(row.group(1)),
+                    TypedNumbers.needed(row.group(2), Unit.OHM, WORDS.get("calibration.the-resistance"))));
         }
         return new Calibration.ResistanceTable(points);
     }
@@ -212,10 +214,11 @@ public final class CalibrationText {
         for (String part : text.split("[,;]")) {
             Matcher row = ROW.matcher(part);
             if (!row.matches()) {
-                throw new IllegalArgumentException("a row of a table is '50: 2.5 V', not '" + part.strip() + "'");
+                throw new IllegalArgumentException(WORDS.get("calibration.volts-row", part.strip()));
             }
             points.add(new Calibration.VoltagePoint(
-                    Double.parseDouble(row.group(1)), TypedNumbers.needed(row.group(2), Unit.VOLT, "the voltage")));
+                    Double.parseDouble(row.group(1)),
+                    TypedNumbers.needed(row.group(2), Unit.VOLT, WORDS.get("calibration.the-voltage"))));
         }
         return new Calibration.VoltageTable(
                 points,

@@ -15,10 +15,15 @@ final class PseudoLanguage {
     static String of(String pattern) {
         StringBuilder strange = new StringBuilder("[");
         int depth = 0;
+        boolean inChoice = false;
         for (int at = 0; at < pattern.length(); at++) {
             char letter = pattern.charAt(at);
             depth += letter == '{' ? 1 : letter == '}' ? -1 : 0;
-            int known = depth > 0 ? -1 : PLAIN.indexOf(letter);
+            // in {0,choice,0#none|1#one} what stands behind a # or < is text too
+            inChoice = depth == 1 && letter != '|' && (inChoice || letter == '#' || letter == '<')
+                    || depth > 1 && inChoice;
+            boolean text = depth == 0 || depth == 1 && inChoice;
+            int known = text ? PLAIN.indexOf(letter) : -1;
             strange.append(known < 0 ? letter : STRANGE.charAt(known));
         }
         int more = (int) Math.ceil(pattern.length() * LONGER) - 2;

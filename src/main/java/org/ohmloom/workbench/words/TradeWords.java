@@ -2,7 +2,6 @@ package org.ohmloom.workbench.words;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.ohmloom.draw.SignalLook;
 import org.ohmloom.model.Alternator;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.BatteryIsolator;
@@ -29,6 +28,7 @@ import org.ohmloom.units.ShownUnits;
 
 /** Words of the trade for what the model calls by its types. */
 public final class TradeWords {
+    private static final Words WORDS = Words.of("trade");
 
     private TradeWords() {}
 
@@ -38,109 +38,113 @@ public final class TradeWords {
             return kind(load.draw());
         }
         if (device instanceof ProtectiveDevice protective) {
-            return protective.kind() == ProtectiveDevice.Kind.FUSE ? "fuse" : "breaker";
+            return protective.kind() == ProtectiveDevice.Kind.FUSE ? WORDS.get("kind.fuse") : WORDS.get("kind.breaker");
         }
         if (device instanceof Battery) {
-            return "battery";
+            return WORDS.get("kind.battery");
         }
         if (device instanceof Alternator) {
-            return "alternator";
+            return WORDS.get("kind.alternator");
         }
         if (device instanceof RegulatedSupply supply) {
-            return lower(supply.use());
+            return named(supply.use());
         }
         if (device instanceof Converter) {
-            return "converter";
+            return WORDS.get("kind.converter");
         }
         if (device instanceof Diode) {
-            return "diode";
+            return WORDS.get("kind.diode");
         }
         if (device instanceof BatteryIsolator) {
-            return "battery isolator";
+            return WORDS.get("kind.battery-isolator");
         }
         if (device instanceof Switch) {
-            return "switch";
+            return WORDS.get("kind.switch");
         }
         if (device instanceof Relay) {
-            return "relay";
+            return WORDS.get("kind.relay");
         }
         if (device instanceof SolidStateOutput) {
-            return "solid-state output";
+            return WORDS.get("kind.solid-state-output");
         }
         if (device instanceof Sensor sensor) {
-            return "sensor, " + lower(sensor.kind());
+            return WORDS.get("kind.sensor", named(sensor.kind()));
         }
         if (device instanceof ControlUnit) {
-            return "control unit";
+            return WORDS.get("kind.control-unit");
         }
-        return device instanceof BusBar ? "bus bar" : "component";
+        return device instanceof BusBar ? WORDS.get("kind.bus-bar") : WORDS.get("kind.component");
     }
 
     /** What kind of load: "motor", "lamp". */
     public static String kind(Draw draw) {
         if (draw instanceof Draw.Motor || draw instanceof Draw.MagnetMotor) {
-            return "motor";
+            return WORDS.get("kind.motor");
         }
         if (draw instanceof Draw.Lamp) {
-            return "lamp";
+            return WORDS.get("kind.lamp");
         }
         if (draw instanceof Draw.Inductive) {
-            return "solenoid";
+            return WORDS.get("kind.solenoid");
         }
         if (draw instanceof Draw.Resistive) {
-            return "resistance";
+            return WORDS.get("kind.resistance");
         }
-        return draw instanceof Draw.ConstantPower ? "constant power" : "constant current";
+        return draw instanceof Draw.ConstantPower
+                ? WORDS.get("kind.constant-power")
+                : WORDS.get("kind.constant-current");
     }
 
     /** What a calibration is. */
     public static String kind(Calibration calibration) {
         if (calibration instanceof Calibration.RatiometricLine) {
-            return "ratiometric line";
+            return WORDS.get("kind.ratiometric-line");
         }
         if (calibration instanceof Calibration.VoltageLine) {
-            return "voltage line";
+            return WORDS.get("kind.voltage-line");
         }
         if (calibration instanceof Calibration.CurrentLine) {
-            return "current line";
+            return WORDS.get("kind.current-line");
         }
         if (calibration instanceof Calibration.Beta) {
-            return "thermistor";
+            return WORDS.get("kind.thermistor");
         }
         if (calibration instanceof Calibration.SteinhartHart) {
-            return "thermistor";
+            return WORDS.get("kind.thermistor");
         }
         if (calibration instanceof Calibration.ResistanceTable) {
-            return "table of resistances";
+            return WORDS.get("kind.table-of-resistances");
         }
         if (calibration instanceof Calibration.SwitchContact) {
-            return "contact";
+            return WORDS.get("kind.contact");
         }
         if (calibration instanceof Calibration.VoltageTable) {
-            return "table of voltages";
+            return WORDS.get("kind.table-of-voltages");
         }
         if (calibration instanceof Calibration.AmplifiedThermocouple) {
-            return "thermocouple with amplifier";
+            return WORDS.get("kind.thermocouple-with-amplifier");
         }
-        return calibration instanceof Calibration.PulseLevels ? "pulses" : "thermocouple";
+        return calibration instanceof Calibration.PulseLevels
+                ? WORDS.get("kind.pulses")
+                : WORDS.get("kind.thermocouple");
     }
 
     /** What a wire carries. */
     public static String signal(SignalClass signalClass) {
-        return SignalLook.of(signalClass).word();
+        return WORDS.get("signal." + lower(signalClass).replace(' ', '-'));
     }
 
     /** Where something lies on the physical harness. */
     public static String place(Place place) {
         if (place instanceof Place.OnSegment on) {
-            return on.segment() + ", " + Formats.metres(on.distanceMetres()) + " along";
+            return WORDS.get("place.along", on.segment(), Formats.metres(on.distanceMetres()));
         }
         return place instanceof Place.AtBreakout at ? at.breakout().value() : "";
     }
 
     /** What the engine does. */
     public static String engine(OperatingState.EngineMode mode) {
-        return lower(mode);
+        return named(mode);
     }
 
     /** A size by its own name: "2.5 mm²", "14 AWG". */
@@ -153,7 +157,16 @@ public final class TradeWords {
         return gauge.map(TradeWords::size).orElse("–");
     }
 
-    /** A constant's name in plain words. */
+    /** What a constant of the model, a severity or a status is called, in the language of the display. */
+    public static String named(Enum<?> constant) {
+        String kind = constant.getDeclaringClass().getName();
+        String words =
+                kind.substring(kind.lastIndexOf('.') + 1).replace('$', '-').replaceAll("(?<=[a-z])(?=[A-Z])", "-");
+        return WORDS.get("constant."
+                + (words + "." + constant.name()).toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    /** A constant's name in lower case with blanks, as keys of bundles are made from. */
     public static String lower(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
@@ -163,8 +176,12 @@ public final class TradeWords {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
-    /** A count with its noun: "1 wire", "3 wires". */
-    public static String count(long count, String singular) {
-        return count + " " + singular + (count == 1 ? "" : "s");
+    /**
+     * A count with its noun: "1 wire", "3 wires".
+     *
+     * @param noun in the singular, one of those the bundle knows under {@code count}
+     */
+    public static String count(long count, String noun) {
+        return WORDS.get("count." + noun, String.valueOf(count), count);
     }
 }

@@ -20,6 +20,7 @@ import org.ohmloom.units.Unit;
  * when the text is not what is needed.
  */
 public final class TypedEdits {
+    private static final Words WORDS = Words.of("typed");
 
     private TypedEdits() {}
 
@@ -33,21 +34,23 @@ public final class TypedEdits {
         if (typed.isBlank()) {
             return new SetWireLength(wires, OptionalDouble.empty());
         }
-        return new SetWireLength(wires, OptionalDouble.of(positive(typed, Unit.METRE, "a length")));
+        return new SetWireLength(wires, OptionalDouble.of(positive(typed, Unit.METRE, WORDS.get("typed.a-length"))));
     }
 
     /** A rated current, "2.5", "2,5 A" or "800 mA". A bare number is A. */
     public static Edit current(List<ComponentId> loads, String typed) {
-        return new SetLoadCurrent(loads, positive(typed, Unit.AMP, "a rated current"));
+        return new SetLoadCurrent(loads, positive(typed, Unit.AMP, WORDS.get("typed.a-rated-current")));
     }
 
     /** The rated current of protective devices. A bare number is A. */
     public static Edit rating(List<ComponentId> devices, String typed) {
-        double ratingAmps = positive(typed, Unit.AMP, "a rated current");
+        double ratingAmps = positive(typed, Unit.AMP, WORDS.get("typed.a-rated-current"));
         List<Edit> each = devices.stream()
                 .map(device -> (Edit) new SetDeviceRating(device, ratingAmps))
                 .toList();
-        return each.size() == 1 ? each.get(0) : new Compound("Set rating of " + each.size() + " devices", each);
+        return each.size() == 1
+                ? each.get(0)
+                : new Compound(WORDS.get("typed.set-rating-of-devices", each.size()), each);
     }
 
     private static Gauge gauge(String typed) {
@@ -58,7 +61,7 @@ public final class TypedEdits {
     private static double positive(String typed, Unit unit, String what) {
         double value = QuantityParser.parse(typed, unit).canonical();
         if (value <= 0) {
-            throw new IllegalArgumentException(what + " must be more than 0, was '" + typed.strip() + "'");
+            throw new IllegalArgumentException(WORDS.get("typed.must-be-more-than", what, typed.strip()));
         }
         return value;
     }

@@ -13,6 +13,7 @@ import org.ohmloom.units.Unit;
  * {@link IllegalArgumentException} with one line for the person when the text is not what is needed.
  */
 public final class TypedNumbers {
+    private static final Words WORDS = Words.of("typed");
 
     private TypedNumbers() {}
 
@@ -25,15 +26,21 @@ public final class TypedNumbers {
 
     /** A number that must be there. */
     public static double needed(String typed, Unit unit, String what) {
-        return optional(typed, unit).orElseThrow(() -> new IllegalArgumentException(what + " cannot be left empty"));
+        return optional(typed, unit)
+                .orElseThrow(() -> new IllegalArgumentException(WORDS.get("typed-numbers.cannot-be-left-empty", what)));
+    }
+
+    /** The word for yes, or nothing. */
+    public static String yesOrNothing(boolean yes) {
+        return yes ? WORDS.get("yes") : "";
     }
 
     /** Yes or no. */
     public static boolean yes(String typed) {
-        return switch (typed.strip().toLowerCase(java.util.Locale.ROOT)) {
+        return switch (WORDS.meant(typed, "yes", "no").strip().toLowerCase(java.util.Locale.ROOT)) {
             case "yes", "on", "y", "1" -> true;
             case "no", "off", "n", "0", "" -> false;
-            default -> throw new IllegalArgumentException("'" + typed.strip() + "' is neither yes nor no");
+            default -> throw new IllegalArgumentException(WORDS.get("typed-numbers.is-neither-yes-nor", typed.strip()));
         };
     }
 

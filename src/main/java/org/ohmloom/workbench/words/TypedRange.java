@@ -13,6 +13,7 @@ import org.ohmloom.units.Unit;
  * @param unit    its unit, if typed
  */
 public record TypedRange(double lowest, double highest, Optional<String> unit) {
+    private static final Words WORDS = Words.of("typed");
 
     private static final Pattern RANGE = Pattern.compile("(-?[0-9.,]+)\\s*(?:to|–)\\s*(-?[0-9.,]+)\\s*(\\S.*)?");
 
@@ -24,11 +25,11 @@ public record TypedRange(double lowest, double highest, Optional<String> unit) {
     public static TypedRange parse(String typed) {
         Matcher range = RANGE.matcher(typed.strip());
         if (!range.matches()) {
-            throw new IllegalArgumentException("a range is needed, such as 0 to 10 bar");
+            throw new IllegalArgumentException(WORDS.get("typed-range.a-range-is-needed"));
         }
         return new TypedRange(
-                TypedNumbers.needed(range.group(1), Unit.FRACTION, "the lowest value"),
-                TypedNumbers.needed(range.group(2), Unit.FRACTION, "the highest value"),
+                TypedNumbers.needed(range.group(1), Unit.FRACTION, WORDS.get("typed-range.the-lowest-value")),
+                TypedNumbers.needed(range.group(2), Unit.FRACTION, WORDS.get("typed-range.the-highest-value")),
                 Optional.ofNullable(range.group(3)).map(String::strip));
     }
 }

@@ -1,15 +1,17 @@
 package org.ohmloom.workbench.words;
 
+import java.text.Format;
 import java.text.MessageFormat;
 import java.util.Enumeration;
 import java.util.Locale;
 import java.util.ResourceBundle;
 
 /**
- * What a person reads, from the message bundle of one topic, in the language of the display
- * ({@link Locale.Category#DISPLAY}). The bundles lie beside this class as {@code topic.properties}, UTF-8, their values
- * patterns of {@link MessageFormat} (an apostrophe is the typographic one). In the locale {@code en-XA} every text comes
- * out accented and about 40 % longer, so that a window can be tried with a language nobody has translated yet.
+ * What a person reads, from the message bundle of one topic, in the language the display has
+ * ({@link Locale.Category#DISPLAY}) when it is asked for. The bundles lie beside this class as {@code topic.properties},
+ * UTF-8, their values patterns of {@link MessageFormat} (an apostrophe is the typographic one, or stands twice). In the locale
+ * {@code en-XA} every text comes out accented and about 40 % longer, so that a window can be tried with a language nobody has
+ * translated yet.
  */
 public final class Words {
 
@@ -20,44 +22,80 @@ public final class Words {
     private static final ResourceBundle.Control BASE_ONLY =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
-    private final ResourceBundle bundle;
-    private final Locale locale;
+    private final String topic;
 
-    private Words(String topic, Locale locale) {
-        this.locale = locale;
-        this.bundle = ResourceBundle.getBundle(PLACE + topic, locale, BASE_ONLY);
+    private Words(String topic) {
+        this.topic = topic;
     }
 
     /**
      * The words of a topic.
      *
      * @param topic name of the bundle, as {@code layout}
-     * @throws java.util.MissingResourceException without such a bundle
      */
     public static Words of(String topic) {
-        return new Words(topic, Locale.getDefault(Locale.Category.DISPLAY));
+        return new Words(topic);
     }
 
     /**
      * A text with its gaps filled.
      *
      * @param key    as it stands in the bundle
-     * @param values what goes into {0}, {1}, ...; numbers are handed in as texts, written as the person wants them
-     * @throws java.util.MissingResourceException without such a key
+     * @param values what goes into {0}, {1}, ...; a count goes into {0,choice,...} as a number, everything else as the text
+     *               it is, numbers written as the person wants them
+     * @throws java.util.MissingResourceException without such a bundle or key
      */
     public String get(String key, Object... values) {
-        String pattern = bundle.getString(key);
+        return text(Locale.getDefault(Locale.Category.DISPLAY), key, values);
+    }
+
+    private String text(Locale locale, String key, Object... values) {
+        String pattern = bundle(locale).getString(key);
         String spoken = locale.equals(PSEUDO) ? PseudoLanguage.of(pattern) : pattern;
-        return new MessageFormat(spoken, Locale.ROOT).format(values);
+        if (spoken.indexOf('{') < 0 && spoken.indexOf('\'') < 0) {
+            return spoken;
+        }
+        MessageFormat format = new MessageFormat(spoken, Locale.ROOT);
+        Format[] kinds = format.getFormatsByArgumentIndex();
+        Object[] given = values.clone();
+        for (int at = 0; at < given.length; at++) {
+            if (at >= kinds.length || kinds[at] == null) {
+                given[at] = String.valueOf(given[at]);
+            }
+        }
+        return format.format(given);
+    }
+
+    /**
+     * What a typed word means: where it is the text of one of the keys in the language of the display, its English, as the
+     * file format and the parsers know it; otherwise the word itself.
+     *
+     * @param typed as typed
+     * @param keys  of the words that may be meant
+     */
+    public String meant(String typed, String... keys) {
+        String word = typed.strip();
+        for (String key : keys) {
+            if (get(key).equalsIgnoreCase(word)) {
+                return text(Locale.ROOT, key);
+            }
+        }
+        return typed;
     }
 
     /** The letter to underline: the first of the text in the bundle under this key with {@code .letter} behind it. */
     public char letter(String key) {
-        return bundle.getString(key + ".letter").charAt(0);
+        return bundle(Locale.getDefault(Locale.Category.DISPLAY))
+                .getString(key + ".letter")
+                .charAt(0);
     }
 
     /** Every key of the topic, in no order. */
     public Enumeration<String> keys() {
-        return bundle.getKeys();
+        return bundle(Locale.ROOT).getKeys();
+    }
+
+    private ResourceBundle bundle(Locale locale) {
+        return ResourceBundle.getBundle(PLACE + topic, locale, BASE_ONLY);
     }
 }

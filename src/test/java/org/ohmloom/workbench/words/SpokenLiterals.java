@@ -8,6 +8,7 @@ import com.sun.source.tree.ConditionalExpressionTree;
 import com.sun.source.tree.LiteralTree;
 import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
+import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.ParenthesizedTree;
 import com.sun.source.tree.Tree;
@@ -132,6 +133,9 @@ final class SpokenLiterals {
                     // the program and its files
                     + "|Ohmloom|ISO 6722-1 class C|\\*?\\.?[a-z]+\\.(json|csv|pdf|png|txt|md)");
 
+    /** Constants that hold the form in which something is typed, and what makes a text longer. */
+    private static final Set<String> TYPED_FORMS = Set.of("FILLER", "HINT");
+
     /** Style rules of the pages of the manual. */
     private static final Set<String> NOT_SHOWN = Set.of("PageStyle.java");
 
@@ -217,13 +221,25 @@ final class SpokenLiterals {
             return false;
         }
         if (place instanceof VariableTree constant
-                && constant.getName().toString().equals("FILLER")) {
+                        && TYPED_FORMS.contains(constant.getName().toString())
+                || isCalibrationForm(path, file)) {
             return false;
         }
         return text.strip().contains(" ")
                 || text.length() > 1 && Character.isUpperCase(text.charAt(0))
                 || joined && text.matches("(?s).*[\\p{L}]{2}.*")
                 || SHOWN.contains(call) && !text.matches("[a-z]");
+    }
+
+    /** How a calibration is written in a cell: the same in every language, for it is typed and read as it is shown. */
+    private static boolean isCalibrationForm(TreePath path, String file) {
+        TreePath at = path;
+        while (at != null && !(at.getLeaf() instanceof MethodTree)) {
+            at = at.getParentPath();
+        }
+        return file.equals("CalibrationText.java")
+                && at != null
+                && ((MethodTree) at.getLeaf()).getName().contentEquals("of");
     }
 
     /** A key of a bundle, or the colour beside a text. */

@@ -1,12 +1,16 @@
 package org.ohmloom.workbench.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,6 +19,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.draw.SignalLook;
+import org.ohmloom.model.NaturalOrder;
+import org.ohmloom.model.SignalClass;
+import org.ohmloom.review.Severity;
+import org.ohmloom.solve.IslandStatus;
 
 /** The message bundles: every key asked for is there, every key there is asked for, and any language fits the gaps. */
 class WordsTest {
@@ -30,6 +39,31 @@ class WordsTest {
         assertTrue(strange.contains("{0}"), strange);
         assertTrue(strange.startsWith("[Ðŕåŵ å ŵîŕé ƒŕöɱ {0}"), strange);
         assertEquals((int) Math.ceil("Draw a wire from {0}".length() * 1.4), strange.length());
+    }
+
+    @Test
+    void theBranchesOfACountAreStrangeToo() {
+        String strange = PseudoLanguage.of("{0,choice,0#no wire|1#one wire|1<{0} wires} left");
+        assertTrue(strange.startsWith("[{0,choice,0#ñö ŵîŕé|1#öñé ŵîŕé|1<{0} ŵîŕéš} ļéƒţ"), strange);
+    }
+
+    @Test
+    void anApostropheThatStandsTwiceIsShownOnceAndNumbersKeepTheirDigits() {
+        assertEquals("'1500' is neither yes nor no", Words.of("typed").get("typed-numbers.is-neither-yes-nor", 1500));
+    }
+
+    @Test
+    void aTypedWordMeansWhatItIsShownFor() {
+        Locale usual = Locale.getDefault(Locale.Category.DISPLAY);
+        Locale.setDefault(Locale.Category.DISPLAY, Words.PSEUDO);
+        try {
+            String shown = Words.of("typed").get("yes");
+            assertNotEquals("yes", shown);
+            assertEquals("yes", Words.of("typed").meant(shown, "no", "yes"));
+            assertEquals("perhaps", Words.of("typed").meant("perhaps", "no", "yes"));
+        } finally {
+            Locale.setDefault(Locale.Category.DISPLAY, usual);
+        }
     }
 
     @Test
@@ -83,10 +117,36 @@ class WordsTest {
             for (Path file : files.toList()) {
                 Properties bundle = read(file);
                 for (String key : bundle.stringPropertyNames()) {
-                    if (bundle.getProperty(key).contains("'")) {
+                    if (bundle.getProperty(key).replace("''", "").contains("'")) {
                         wrong.add(file.getFileName() + ": " + key);
                     }
                 }
+            }
+        }
+        assertEquals(Set.of(), wrong);
+    }
+
+    /** The names of the model in English; what is not there would stop a list of the window. */
+    @Test
+    void everyConstantOfTheModelHasItsWordAndEverySignalThatOfItsDrawing() {
+        Set<String> wrong = new TreeSet<>();
+        for (JavaClass each : new ClassFileImporter()
+                .importPackages("org.ohmloom.model", "org.ohmloom.solve", "org.ohmloom.review")) {
+            boolean shown = each.getPackageName().equals("org.ohmloom.model")
+                    || each.isEquivalentTo(IslandStatus.class)
+                    || each.isEquivalentTo(Severity.class);
+            if (shown && each.isEnum() && !each.isEquivalentTo(NaturalOrder.class)) {
+                for (Object constant : each.reflect().getEnumConstants()) {
+                    String plain = TradeWords.lower((Enum<?>) constant);
+                    if (!TradeWords.named((Enum<?>) constant).equals(plain)) {
+                        wrong.add(each.getSimpleName() + ": " + plain);
+                    }
+                }
+            }
+        }
+        for (SignalClass each : SignalClass.values()) {
+            if (!TradeWords.signal(each).equals(SignalLook.of(each).word())) {
+                wrong.add(each.name());
             }
         }
         assertEquals(Set.of(), wrong);
