@@ -23,7 +23,7 @@ public final class CalibrationText {
     private static final Words WORDS = Words.of("typed");
 
     /** What a cell takes, for its hint. */
-    public static final String HINT = "10 % to 90 %; 0.5 V to 4.5 V; 4 mA to 20 mA; 2.5 kOhm at 20 °C, beta 3500 K;"
+    public static final String FORMS = "10 % to 90 %; 0.5 V to 4.5 V; 4 mA to 20 mA; 2.5 kOhm at 20 °C, beta 3500 K;"
             + " 0: 10 Ohm, 100: 180 Ohm; low 0.3 V; closed 0.1 Ohm; type K, copper;"
             + " type K, gain 100 on 0.25 V; 0: 0.5 V, 100: 4.5 V";
 
@@ -141,7 +141,7 @@ public final class CalibrationText {
         if (line.matches()) {
             return line(line.group(1), line.group(2), before);
         }
-        throw new IllegalArgumentException(WORDS.get("calibration.none", text, HINT));
+        throw new IllegalArgumentException(WORDS.get("calibration.none", text, FORMS));
     }
 
     private static OptionalDouble optional(@Nullable String part, Unit unit) {

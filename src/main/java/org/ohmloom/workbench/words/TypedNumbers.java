@@ -30,11 +30,6 @@ public final class TypedNumbers {
                 .orElseThrow(() -> new IllegalArgumentException(WORDS.get("typed-numbers.cannot-be-left-empty", what)));
     }
 
-    /** The word for yes, or nothing. */
-    public static String yesOrNothing(boolean yes) {
-        return yes ? WORDS.get("yes") : "";
-    }
-
     /** Yes or no. */
     public static boolean yes(String typed) {
         return switch (WORDS.meant(typed, "yes", "no").strip().toLowerCase(java.util.Locale.ROOT)) {

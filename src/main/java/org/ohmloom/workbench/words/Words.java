@@ -4,6 +4,7 @@ import java.text.Format;
 import java.text.MessageFormat;
 import java.util.Enumeration;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 
 /**
@@ -49,6 +50,12 @@ public final class Words {
         return text(Locale.getDefault(Locale.Category.DISPLAY), key, values);
     }
 
+    /** A text without gaps, where the bundle has it. */
+    public Optional<String> find(String key) {
+        boolean there = bundle(Locale.ROOT).containsKey(key);
+        return there ? Optional.of(get(key)) : Optional.empty();
+    }
+
     private String text(Locale locale, String key, Object... values) {
         String pattern = bundle(locale).getString(key);
         String spoken = locale.equals(PSEUDO) ? PseudoLanguage.of(pattern) : pattern;
@@ -81,6 +88,23 @@ public final class Words {
             }
         }
         return typed;
+    }
+
+    /**
+     * What stands in the one gap of a text, where a typed text is that text in the language of the display, whatever its case.
+     *
+     * @param key   of a text with the gap {0}
+     * @param typed as typed
+     */
+    public Optional<String> filling(String key, String typed) {
+        String[] ends = get(key, "\n").split("\n", 2);
+        boolean fits = typed.length() >= ends[0].length() + ends[1].length()
+                && typed.regionMatches(true, 0, ends[0], 0, ends[0].length())
+                && typed.endsWith(ends[1]);
+        return fits
+                ? Optional.of(typed.substring(ends[0].length(), typed.length() - ends[1].length())
+                        .strip())
+                : Optional.empty();
     }
 
     /** The letter to underline: the first of the text in the bundle under this key with {@code .letter} behind it. */

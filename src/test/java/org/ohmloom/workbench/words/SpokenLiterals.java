@@ -64,7 +64,6 @@ final class SpokenLiterals {
             "getProperty",
             "getMethod",
             "letter",
-            "show",
             "LatestWins",
             "Thread",
             "LoadGroupId",
@@ -73,14 +72,11 @@ final class SpokenLiterals {
             "ofPattern",
             "Path",
             "resolve",
-            "page",
             "IllegalStateException",
             "AssertionError",
             "UncheckedIOException",
             "LinkageError",
-            "log",
-            "warning",
-            "severe");
+            "log");
 
     /** Calls that hold a text against another, or take it apart: what is compared is not shown. */
     private static final Set<String> COMPARED = Set.of(
@@ -118,7 +114,15 @@ final class SpokenLiterals {
             "Reason",
             "saying",
             "setReady",
-            "count");
+            "all",
+            "known",
+            "coverings",
+            "model",
+            "Column",
+            "ColumnEdits",
+            "ofReading",
+            "verdict",
+            "covering");
 
     /** Constraints of a layout, names of colours, units and what else is written alike in every language. */
     private static final Pattern NOTATION = Pattern.compile(
@@ -129,12 +133,12 @@ final class SpokenLiterals {
                     // keys
                     + "|[a-z0-9]+([-./:#][A-Za-z0-9]*)+|[A-Z][A-Za-z]*(\\.[A-Za-z]+)+|[a-z]+[A-Z][A-Za-z]*|[A-Z_]{2,}[0-9]*|W[0-9]|[-.][a-z-]+"
                     // units
-                    + "|[ (),;/+×·0-9-]*(V|mV|A|mA|Ah|As|A²s|W|kW|Wh|J|Ω|mΩ|MΩ|Ohm|mOhm|m|mm|mm2|mm²|cm|kg|g|s|ms|µs|ns|h|min|Hz|kHz|°C|°F|K|F|nF|pF|µF|H|µH|N|ft|in|bit/s|rpm|pt|AWG|RMS|K/W|m²|%)[ (),;/+×·-]*"
+                    + "|[ (),;/+×·0-9-]*(V|mH|mV|A|mA|Ah|As|A²s|W|kW|Wh|J|Ω|mΩ|MΩ|Ohm|mOhm|m|mm|mm2|mm²|cm|kg|g|s|ms|µs|ns|h|min|Hz|kHz|°C|°F|K|F|nF|pF|µF|H|µH|N|ft|in|bit/s|mV/K|%/K|cm²|rpm|pt|AWG|RMS|K/W|m²|%)[ (),;/+×·-]*"
                     // the program and its files
                     + "|Ohmloom|ISO 6722-1 class C|\\*?\\.?[a-z]+\\.(json|csv|pdf|png|txt|md)");
 
     /** Constants that hold the form in which something is typed, and what makes a text longer. */
-    private static final Set<String> TYPED_FORMS = Set.of("FILLER", "HINT");
+    private static final Set<String> TYPED_FORMS = Set.of("FILLER", "FORM", "FORMS");
 
     /** Style rules of the pages of the manual. */
     private static final Set<String> NOT_SHOWN = Set.of("PageStyle.java");
@@ -251,7 +255,8 @@ final class SpokenLiterals {
         String callee = made.getMethodSelect().toString();
         return at == 0 && (call.equals("get") || callee.matches("(easel|easel\\(\\))\\.(say|wrong)"))
                 || callee.equals("Words.of")
-                || callee.equals("Tone.colour");
+                || callee.equals("Tone.colour")
+                || call.equals("show") && callee.startsWith("((CardLayout)");
     }
 
     private static String call(Tree place) {
@@ -261,7 +266,9 @@ final class SpokenLiterals {
         if (place instanceof MethodInvocationTree called) {
             if (called.getMethodSelect() instanceof MemberSelectTree select) {
                 String name = select.getIdentifier().toString();
-                return name.equals("of") ? select.getExpression().toString() : name;
+                return name.equals("of") || select.getExpression().toString().startsWith("Column")
+                        ? select.getExpression().toString()
+                        : name;
             }
             return called.getMethodSelect().toString();
         }

@@ -8,6 +8,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.io.Reader;
+import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -20,10 +21,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.draw.SignalLook;
+import org.ohmloom.edit.NewDevice;
+import org.ohmloom.edit.NewThing;
+import org.ohmloom.edit.board.StartDevice;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.review.Severity;
 import org.ohmloom.solve.IslandStatus;
+import org.ohmloom.units.FieldUnits;
 
 /** The message bundles: every key asked for is there, every key there is asked for, and any language fits the gaps. */
 class WordsTest {
@@ -117,7 +122,7 @@ class WordsTest {
             for (Path file : files.toList()) {
                 Properties bundle = read(file);
                 for (String key : bundle.stringPropertyNames()) {
-                    if (bundle.getProperty(key).replace("''", "").contains("'")) {
+                    if (bundle.getProperty(key).replaceAll("''|'\\{'", "").contains("'")) {
                         wrong.add(file.getFileName() + ": " + key);
                     }
                 }
@@ -149,7 +154,42 @@ class WordsTest {
                 wrong.add(each.name());
             }
         }
+        for (NewThing each : NewThing.values()) {
+            if (!TradeWords.named(each).equals(each.words())) {
+                wrong.add(each.name());
+            }
+        }
+        for (StartDevice each : StartDevice.values()) {
+            if (!TradeWords.named(each).equals(each.words())) {
+                wrong.add(each.name());
+            }
+        }
+        for (NewDevice each : NewDevice.values()) {
+            if (!TradeWords.named(each).equals(each.words())) {
+                wrong.add(each.name());
+            }
+        }
         assertEquals(Set.of(), wrong);
+    }
+
+    /** The inspector shows every field of a record of the model under its name. */
+    @Test
+    void everyFieldOfTheModelHasItsWords() {
+        Set<String> without = new TreeSet<>();
+        for (JavaClass each : new ClassFileImporter().importPackages("org.ohmloom.model")) {
+            Class<?> kind = each.reflect();
+            if (kind.isRecord()) {
+                for (RecordComponent field : kind.getRecordComponents()) {
+                    String plain = FieldUnits.label(field.getName())
+                            .replaceAll("(\\p{Lower})(\\p{Upper})", "$1-$2")
+                            .toLowerCase(Locale.ROOT);
+                    if (Words.of("fields").find("field." + plain).isEmpty()) {
+                        without.add(each.getSimpleName() + "." + field.getName());
+                    }
+                }
+            }
+        }
+        assertEquals(Set.of(), without);
     }
 
     private static Set<String> keys(Path file) throws IOException {
