@@ -21,9 +21,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** Batteries and alternators: the balance of every state, and the charge through timed sequences of states. */
 public final class ChargeView implements Study<ChargeView.Row> {
+    private static final Words WORDS = Words.of("studies");
 
     private static final double PERCENT = 100;
 
@@ -56,7 +58,9 @@ public final class ChargeView implements Study<ChargeView.Row> {
                         CellText text = CellText.of(each.alternators().stream()
                                 .mapToDouble(AlternatorBalance::amps)
                                 .sum());
-                        return each.isOverloaded() ? text.in(Tone.WARNING).saying("All it can give") : text;
+                        return each.isOverloaded()
+                                ? text.in(Tone.WARNING).saying(WORDS.get("charge.all-it-can-give"))
+                                : text;
                     })
                     .orElse(CellText.EMPTY);
         }
@@ -69,65 +73,70 @@ public final class ChargeView implements Study<ChargeView.Row> {
 
     @Override
     public String title() {
-        return "Charge";
+        return WORDS.get("charge.charge");
     }
 
     @Override
     public String about() {
-        return "What batteries and alternators give in every state, and the charge through sequences of states";
+        return WORDS.get("charge.what-batteries-and-alternators");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Sequence or state", "Timed sequence, or operating state", 22, Row::name),
-                Column.text("Battery", "Battery looked at", 8, row -> row.battery()
+                Column.text(
+                        WORDS.get("charge.sequence-or-state"),
+                        WORDS.get("charge.sequence-or-state.about"),
+                        22,
+                        Row::name),
+                Column.text(WORDS.get("charge.battery"), WORDS.get("charge.battery.about"), 8, row -> row.battery()
                         .map(each -> each.battery().value())
                         .or(() -> row.state()
                                 .flatMap(each -> each.batteries().stream().findFirst())
                                 .map(each -> each.battery().value()))
                         .orElse("")),
                 Column.number(
-                        "Gives",
+                        WORDS.get("charge.gives"),
                         "A",
-                        "Mean current the batteries give; below 0 they are charged",
+                        WORDS.get("charge.gives.about"),
                         row -> row.of(run -> OptionalDouble.empty(), ChargeView::batteryAmps)),
-                Column.number("Alternators", "A", "Mean current the alternators give", Row::alternators),
                 Column.number(
-                        "of limit",
+                        WORDS.get("charge.alternators"), "A", WORDS.get("charge.alternators.about"), Row::alternators),
+                Column.number(
+                        WORDS.get("charge.of-limit"),
                         "%",
-                        "Share of what the alternators can give",
+                        WORDS.get("charge.of-limit.about"),
                         row -> row.of(run -> OptionalDouble.empty(), ChargeView::shareOfLimit)),
                 Column.number(
-                        "Drawn",
+                        WORDS.get("charge.drawn"),
                         "Ah",
-                        "Charge taken out of the battery",
+                        WORDS.get("charge.drawn.about"),
                         row -> row.of(run -> OptionalDouble.of(run.drawnAmpHours()), state -> OptionalDouble.empty())),
                 Column.number(
-                        "Charge",
+                        WORDS.get("charge.charge"),
                         "%",
-                        "Charge level: in the state, or at the end of the sequence",
+                        WORDS.get("charge.charge.about"),
                         row -> row.of(
                                 run -> OptionalDouble.of(PERCENT * run.endFraction()),
                                 state -> first(state, each -> OptionalDouble.of(PERCENT * each.chargeFraction())))),
                 Column.number(
-                        "Voltage",
+                        WORDS.get("charge.voltage"),
                         "V",
-                        "At the battery: in the state, or the lowest of the sequence",
+                        WORDS.get("charge.voltage.about"),
                         row -> row.of(
                                 run -> OptionalDouble.of(run.lowestVolts()),
                                 state -> first(state, each -> OptionalDouble.of(each.volts())))),
                 Column.number(
-                        "Empty after",
+                        WORDS.get("charge.empty-after"),
                         "h",
-                        "Hours until the battery is empty if it went on like that",
+                        WORDS.get("charge.empty-after.about"),
                         row -> row.of(
                                 run -> hours(run.emptyMinutes()),
                                 state -> first(state, BatteryBalance::enduranceHours))),
                 Column.number(
-                        "Asked after",
+                        WORDS.get("charge.asked-after"),
                         "min",
-                        "Minutes until the voltage asked about is reached",
+                        WORDS.get("charge.asked-after.about"),
                         row -> row.of(BatteryRun::untilMinutes, state -> OptionalDouble.empty())));
     }
 
@@ -187,9 +196,7 @@ public final class ChargeView implements Study<ChargeView.Row> {
 
     @Override
     public String nothing(Readout readout) {
-        return "No battery or alternator is connected in any operating state. Add one, with its capacity; put the alternator"
-                + " on in the states in which the engine turns (list Sources). A timed sequence of states shows the charge"
-                + " over a day of use.";
+        return WORDS.get("charge.no-battery-or-alternator");
     }
 
     @Override
@@ -197,11 +204,11 @@ public final class ChargeView implements Study<ChargeView.Row> {
         Optional<Picture> sequence = row.sequence().flatMap(run -> row.battery()
                 .flatMap(battery -> ChargeCharts.sequence(readout.harness(), run, battery))
                 .map(chart -> new Picture(
-                        chart.title() + ": charge level and voltage over time. " + chart.subtitle(), chart::scene)));
+                        WORDS.get("charge.charge-level-and-voltage", chart.title(), chart.subtitle()), chart::scene)));
         return sequence.or(() -> tabulation(readout, row)
                 .flatMap(each -> ChargeCharts.loads(readout.harness(), each))
                 .map(chart -> new Picture(
-                        chart.title() + ": current of each while on and on average",
+                        WORDS.get("charge.current-of-each-while", chart.title()),
                         (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm))));
     }
 
@@ -217,12 +224,14 @@ public final class ChargeView implements Study<ChargeView.Row> {
         row.sequence().ifPresent(run -> {
             steps.addAll(run.sentences());
             run.steps()
-                    .forEach(step -> steps.add(readout.stateName(step.state()) + ", "
-                            + Formats.seconds(step.durationSeconds()) + ": "
-                            + Formats.quantity(step.drawnAmpHours(), org.ohmloom.units.Dimension.CHARGE)
-                            + (step.drawnAmpHours() < 0 ? " (charged)" : " drawn") + ", alternators "
-                            + Formats.amps(step.alternatorAmps()) + " at its end, " + Formats.volts(step.endVolts())
-                            + "."));
+                    .forEach(step -> steps.add(WORDS.get(
+                            "charge.alternators-at-its-end",
+                            readout.stateName(step.state()),
+                            Formats.seconds(step.durationSeconds()),
+                            Formats.quantity(step.drawnAmpHours(), org.ohmloom.units.Dimension.CHARGE),
+                            step.drawnAmpHours() < 0 ? WORDS.get("charge.charged") : WORDS.get("charge.drawn-2"),
+                            Formats.amps(step.alternatorAmps()),
+                            Formats.volts(step.endVolts()))));
         });
         row.state().ifPresent(state -> {
             steps.addAll(state.sentences());
@@ -230,10 +239,12 @@ public final class ChargeView implements Study<ChargeView.Row> {
             state.batteries().forEach(each -> steps.addAll(each.steps()));
         });
         tabulation(readout, row)
-                .ifPresent(each -> steps.add("Loads: " + Formats.amps(each.continuousAmps())
-                        + " continuous, largest means " + Formats.amps(each.fiveSecondAmps()) + " over 5 s, "
-                        + Formats.amps(each.fiveMinuteAmps()) + " over 5 min, " + Formats.amps(each.halfHourAmps())
-                        + " over 30 min."));
+                .ifPresent(each -> steps.add(WORDS.get(
+                        "charge.loads-continuous-largest-means",
+                        Formats.amps(each.continuousAmps()),
+                        Formats.amps(each.fiveSecondAmps()),
+                        Formats.amps(each.fiveMinuteAmps()),
+                        Formats.amps(each.halfHourAmps()))));
         return steps;
     }
 }

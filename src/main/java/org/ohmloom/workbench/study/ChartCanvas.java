@@ -25,9 +25,11 @@ import org.ohmloom.workbench.canvas.SceneCanvas;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** Shows a chart as large as its pane; the pointer reads lines and bars out, a click selects what they belong to. */
 public final class ChartCanvas extends SceneCanvas implements Scrollable {
+    private static final Words WORDS = Words.of("studies");
 
     private static final long serialVersionUID = 1L;
 
@@ -66,7 +68,7 @@ public final class ChartCanvas extends SceneCanvas implements Scrollable {
         picture = changed;
         scene = null;
         getAccessibleContext()
-                .setAccessibleDescription(changed.map(Picture::description).orElse("No chart"));
+                .setAccessibleDescription(changed.map(Picture::description).orElse(WORDS.get("chart-canvas.no-chart")));
         revalidate();
         repaint();
     }

@@ -18,9 +18,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** The worst current of every wire and the worst drop of every load over all combinations that are allowed. */
 public final class CombinationStudy implements Study<WorstCase> {
+    private static final Words WORDS = Words.of("studies");
 
     private static final double PERCENT = 100;
     private static final int MOST_BARS = 24;
@@ -32,48 +34,63 @@ public final class CombinationStudy implements Study<WorstCase> {
 
     @Override
     public String title() {
-        return "Worst case";
+        return WORDS.get("combination.worst-case");
     }
 
     @Override
     public String about() {
-        return "The worst current of every wire and drop of every load over all combinations of loads that are allowed";
+        return WORDS.get("combination.the-worst-current-of");
     }
 
     @Override
     public List<Column<WorstCase>> columns() {
         return List.of(
-                Column.text("Wire or load", "What is looked at", 15, WorstCase::label),
-                Column.<WorstCase>number("Worst", "", "Of any allowed combination: heating current or drop", row -> {
-                            CellText text = amount(row, row.worst());
-                            return row.isTooMuch() ? text.in(Tone.ERROR).saying("More than allowed") : text;
-                        })
+                Column.text(
+                        WORDS.get("combination.wire-or-load"),
+                        WORDS.get("combination.wire-or-load.about"),
+                        15,
+                        WorstCase::label),
+                Column.<WorstCase>number(
+                                WORDS.get("combination.worst"), "", WORDS.get("combination.worst.about"), row -> {
+                                    CellText text = amount(row, row.worst());
+                                    return row.isTooMuch()
+                                            ? text.in(Tone.ERROR).saying(WORDS.get("combination.more-than-allowed"))
+                                            : text;
+                                })
                         .wide(8),
                 Column.<WorstCase>number(
-                                "In states", "", "Worst of the operating states", row -> amount(row, row.named()))
+                                WORDS.get("combination.in-states"),
+                                "",
+                                WORDS.get("combination.in-states.about"),
+                                row -> amount(row, row.named()))
                         .wide(8),
                 Column.<WorstCase>number(
-                        "More by",
+                        WORDS.get("combination.more-by"),
                         "%",
-                        "Than in the operating states",
+                        WORDS.get("combination.more-by.about"),
                         row -> Double.isInfinite(row.moreRatio())
                                 ? CellText.EMPTY
                                 : CellText.of(PERCENT * Math.max(0, row.moreRatio()))),
                 Column.<WorstCase>number(
-                                "Allowed",
+                                WORDS.get("combination.allowed"),
                                 "",
-                                "What the wire may carry, what the load may lose",
+                                WORDS.get("combination.allowed.about"),
                                 row -> row.allowed().isPresent()
                                         ? amount(row, row.allowed().getAsDouble())
                                         : CellText.EMPTY)
                         .wide(8),
                 Column.text(
-                        "Certain",
-                        "Whether it is proven that no combination is worse",
+                        WORDS.get("combination.certain"),
+                        WORDS.get("combination.certain.about"),
                         8,
-                        row -> row.proven() ? "proven" : "found"),
-                Column.text("While these run", "Loads of the combination", 30, WorstCase::loadsText),
-                Column.text("With", "How the sources are found", 30, WorstCase::situation));
+                        row -> row.proven() ? WORDS.get("combination.proven") : WORDS.get("combination.found")),
+                Column.text(
+                        WORDS.get("combination.while-these-run"),
+                        WORDS.get("combination.while-these-run.about"),
+                        30,
+                        WorstCase::loadsText),
+                Column.text(
+                        WORDS.get("combination.with"), WORDS.get("combination.with.about"), 30, WorstCase::situation));
     }
 
     private static CellText amount(WorstCase row, double value) {
@@ -106,8 +123,7 @@ public final class CombinationStudy implements Study<WorstCase> {
         String notes = readout.analysis()
                 .map(results -> String.join("\n", results.evidence().envelope().notes()))
                 .orElse("");
-        return "No load runs in an operating state that lasts. Put loads on in one. Load groups say which loads never run"
-                + " together, which always do, and how many at most." + (notes.isEmpty() ? "" : "\n" + notes);
+        return WORDS.get("combination.no-load-runs-in", notes.isEmpty() ? "" : "\n" + notes);
     }
 
     @Override
@@ -117,33 +133,38 @@ public final class CombinationStudy implements Study<WorstCase> {
                         ? CombinationCharts.drops(analysis, MOST_BARS)
                         : CombinationCharts.currents(analysis, MOST_BARS));
         return chart.map(each -> new Picture(
-                each.title() + " beside the worst of the named states",
+                WORDS.get("combination.beside-the-worst-of", each.title()),
                 (fonts, widthMm, heightMm) -> each.scene(fonts, widthMm)));
     }
 
     @Override
     public List<String> steps(Readout readout, WorstCase row) {
         List<String> steps = new ArrayList<>();
-        steps.add(row.label() + (row.isDrop() ? " loses at worst " : " carries at worst ")
-                + amount(row, row.worst()).text() + (row.isDrop() ? "" : " RMS") + " while "
-                + (row.loads().isEmpty() ? "nothing" : row.loadsText()) + " run"
-                + (row.loads().size() == 1 ? "s" : "") + ", " + row.situation() + ".");
+        steps.add(WORDS.get(
+                "combination.while-run",
+                row.label(),
+                row.isDrop() ? WORDS.get("combination.loses-at-worst") : WORDS.get("combination.carries-at-worst"),
+                amount(row, row.worst()).text(),
+                row.isDrop() ? "" : " RMS",
+                row.loads().isEmpty() ? WORDS.get("combination.nothing") : row.loadsText(),
+                row.loads().size() == 1 ? "s" : "",
+                row.situation()));
         steps.add(
                 row.proven()
-                        ? "Proven: no allowed combination is worse."
-                        : "Not proven" + bound(row.bound(), row) + ".");
+                        ? WORDS.get("combination.proven-no-allowed-combination")
+                        : WORDS.get("combination.not-proven", bound(row.bound(), row)));
         readout.analysis().map(Analysis::evidence).ifPresent(evidence -> {
             Envelope envelope = evidence.envelope();
             if (!envelope.hasGroups()) {
-                steps.add("No load groups are entered, so everything the wiring makes possible counts as allowed.");
+                steps.add(WORDS.get("combination.no-load-groups-are"));
             }
             if (!envelope.never().isEmpty()) {
-                steps.add("In no state that lasts, so left out: "
-                        + envelope.never().stream()
+                steps.add(WORDS.get(
+                        "combination.in-no-state-that",
+                        envelope.never().stream()
                                 .map(id -> id.value())
                                 .reduce((one, other) -> one + ", " + other)
-                                .orElse("")
-                        + ".");
+                                .orElse("")));
             }
             steps.addAll(envelope.notes());
             envelope.situations().stream()
@@ -156,7 +177,9 @@ public final class CombinationStudy implements Study<WorstCase> {
 
     private static String bound(OptionalDouble bound, WorstCase row) {
         return bound.isPresent()
-                ? "; none is worse than " + amount(row, bound.getAsDouble()).text()
+                ? WORDS.get(
+                        "combination.none-is-worse-than",
+                        amount(row, bound.getAsDouble()).text())
                 : "";
     }
 }

@@ -21,9 +21,11 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** The size every wire needs, what asks for it, and how the open sizes were chosen together. */
 public final class ConductorStudy implements Study<ConductorStudy.Row> {
+    private static final Words WORDS = Words.of("studies");
 
     /**
      * A wire with what is asked of it.
@@ -37,13 +39,13 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
         CellText has() {
             Optional<Gauge> own = wire.gauge();
             if (own.isEmpty()) {
-                return CellText.of("open").in(Tone.SOFT);
+                return CellText.of(WORDS.get("conductor.open")).in(Tone.SOFT);
             }
             CellText text = size(own);
             boolean small = choice.gauge()
                     .filter(needed -> needed.nominalAreaMm2() > own.get().nominalAreaMm2())
                     .isPresent();
-            return small ? text.in(Tone.ERROR).saying("Smaller than it needs") : text;
+            return small ? text.in(Tone.ERROR).saying(WORDS.get("conductor.smaller-than-it-needs")) : text;
         }
 
         CellText asks(Governor governor) {
@@ -56,7 +58,9 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
 
         private static CellText asked(Requirement required) {
             return required.smallest().isEmpty()
-                    ? CellText.of("none serves").in(Tone.ERROR).saying(required.reason())
+                    ? CellText.of(WORDS.get("conductor.none-serves"))
+                            .in(Tone.ERROR)
+                            .saying(required.reason())
                     : size(required.smallest()).saying(required.reason());
         }
 
@@ -73,36 +77,40 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
 
     @Override
     public String title() {
-        return "Conductors";
+        return WORDS.get("conductor.conductors");
     }
 
     @Override
     public String about() {
-        return "The size every wire needs, what asks for it, and the least copper that meets everything at once";
+        return WORDS.get("conductor.the-size-every-wire");
     }
 
     @Override
     public List<Column<Row>> columns() {
         List<Column<Row>> columns = new ArrayList<>();
-        columns.add(Column.text(
-                "Wire", "Identity of the wire", 7, row -> row.wire().id().value()));
-        columns.add(new Column<Row>("Has", "", "Size entered", 8, Row::has, Optional.empty()).sizes());
+        columns.add(Column.text(WORDS.get("conductor.wire"), WORDS.get("conductor.wire.about"), 7, row -> row.wire()
+                .id()
+                .value()));
         columns.add(new Column<Row>(
-                        "Needs",
+                        WORDS.get("conductor.has"), "", WORDS.get("conductor.has.about"), 8, Row::has, Optional.empty())
+                .sizes());
+        columns.add(new Column<Row>(
+                        WORDS.get("conductor.needs"),
                         "",
-                        "Smallest size that meets everything",
+                        WORDS.get("conductor.needs.about"),
                         8,
                         row -> Row.size(row.choice().gauge()),
                         Optional.empty())
                 .sizes());
-        columns.add(Column.text("Because of", "What asks for the largest size", 16, row -> row.choice()
-                .governing()
-                .governor()
-                .words()));
+        columns.add(Column.text(
+                WORDS.get("conductor.because-of"),
+                WORDS.get("conductor.because-of.about"),
+                16,
+                row -> row.choice().governing().governor().words()));
         columns.add(new Column<Row>(
-                        "Together",
+                        WORDS.get("conductor.together"),
                         "",
-                        "Size chosen with all others at once",
+                        WORDS.get("conductor.together.about"),
                         8,
                         row -> Row.size(row.chosen()),
                         Optional.empty())
@@ -111,7 +119,7 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
             columns.add(new Column<Row>(
                             TradeWords.capital(governor.words()),
                             "",
-                            "Smallest size for the " + governor.words(),
+                            WORDS.get("conductor.smallest-size-for-the", governor.words()),
                             9,
                             row -> row.asks(governor),
                             Optional.empty())
@@ -145,8 +153,7 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
 
     @Override
     public String nothing(Readout readout) {
-        return "No wire can be chosen yet. Give wires a length or lay them along bundle segments, and connect a source and"
-                + " loads; leave a wire's conductor empty to have it chosen together with the others.";
+        return WORDS.get("conductor.no-wire-can-be");
     }
 
     @Override
@@ -165,8 +172,8 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
         for (Requirement required : row.choice().requirements()) {
             boolean governs = required.equals(row.choice().governing());
             steps.add(row.wire().id() + ", " + required.governor().words() + ": "
-                    + required.smallest().map(TradeWords::size).orElse("no size serves")
-                    + (governs ? " (governs)" : "") + ". " + required.reason());
+                    + required.smallest().map(TradeWords::size).orElse(WORDS.get("conductor.no-size-serves"))
+                    + (governs ? WORDS.get("conductor.governs") : "") + ". " + required.reason());
         }
         readout.analysis().map(Analysis::evidence).ifPresent(evidence -> steps.addAll(together(evidence.joint())));
         return steps;
@@ -174,24 +181,25 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
 
     private static List<String> together(JointChoice joint) {
         List<String> steps = new ArrayList<>();
-        steps.add("All wires together: " + joint.sentence());
+        steps.add(WORDS.get("conductor.all-wires-together", joint.sentence()));
         steps.add(BudgetCharts.copper(joint) + ".");
         if (joint.outcome() != JointChoice.Outcome.NOTHING_OPEN) {
             steps.add(
                     joint.isProvenLeast()
-                            ? "Proven: no other choice of the open sizes takes less."
-                            : "No choice takes less than " + sum(joint, joint.lowerBound())
-                                    + "; this one takes at most " + Formats.percent(joint.gapRatio())
-                                    + " more than the least there is.");
+                            ? WORDS.get("conductor.proven-no-other-choice")
+                            : WORDS.get(
+                                    "conductor.no-choice-takes-less",
+                                    sum(joint, joint.lowerBound()),
+                                    Formats.percent(joint.gapRatio())));
         }
-        joint.unmet().forEach(each -> steps.add("No choice of the open sizes keeps the budget of " + each + "."));
+        joint.unmet().forEach(each -> steps.add(WORDS.get("conductor.no-choice-of-the", each)));
         steps.addAll(joint.steps());
         return steps;
     }
 
     private static String sum(JointChoice joint, double value) {
         return joint.isPrice()
-                ? "a price of " + String.format(Locale.ROOT, "%.2f", value)
-                : Formats.kilograms(value) + " of copper";
+                ? WORDS.get("conductor.a-price-of", String.format(Locale.ROOT, "%.2f", value))
+                : WORDS.get("conductor.of-copper", Formats.kilograms(value));
     }
 }

@@ -12,9 +12,11 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.words.Words;
 
 /** What wires that switch put onto signal wires beside them. */
 public final class CouplingStudy implements Study<Coupling> {
+    private static final Words WORDS = Words.of("studies");
 
     @Override
     public String key() {
@@ -23,46 +25,62 @@ public final class CouplingStudy implements Study<Coupling> {
 
     @Override
     public String title() {
-        return "Coupling";
+        return WORDS.get("coupling.coupling");
     }
 
     @Override
     public String about() {
-        return "What wires that switch put onto signal wires beside them in the bundle";
+        return WORDS.get("coupling.what-wires-that-switch");
     }
 
     @Override
     public List<Column<Coupling>> columns() {
         return List.of(
-                Column.text("Onto", "Signal wire", 7, row -> row.victim().value()),
-                Column.text(
-                        "From", "Wire that switches", 7, row -> row.culprit().value()),
-                Column.number("Together", "m", "Length they lie side by side", row -> CellText.of(row.lengthMetres())),
+                Column.text(WORDS.get("coupling.onto"), WORDS.get("coupling.onto.about"), 7, row -> row.victim()
+                        .value()),
+                Column.text(WORDS.get("coupling.from"), WORDS.get("coupling.from.about"), 7, row -> row.culprit()
+                        .value()),
                 Column.number(
-                        "Apart", "mm", "Distance of their centres", row -> CellText.of(1000 * row.separationMetres())),
+                        WORDS.get("coupling.together"),
+                        "m",
+                        WORDS.get("coupling.together.about"),
+                        row -> CellText.of(row.lengthMetres())),
                 Column.number(
-                        "Electric", "mV", "By the electric field", row -> ReturnRows.millivolts(row.capacitiveVolts())),
+                        WORDS.get("coupling.apart"),
+                        "mm",
+                        WORDS.get("coupling.apart.about"),
+                        row -> CellText.of(1000 * row.separationMetres())),
                 Column.number(
-                        "Magnetic", "mV", "By the magnetic field", row -> ReturnRows.millivolts(row.inductiveVolts())),
-                Column.number(
-                        "At input",
+                        WORDS.get("coupling.electric"),
                         "mV",
-                        "Together, after twist and shield",
+                        WORDS.get("coupling.electric.about"),
+                        row -> ReturnRows.millivolts(row.capacitiveVolts())),
+                Column.number(
+                        WORDS.get("coupling.magnetic"),
+                        "mV",
+                        WORDS.get("coupling.magnetic.about"),
+                        row -> ReturnRows.millivolts(row.inductiveVolts())),
+                Column.number(
+                        WORDS.get("coupling.at-input"),
+                        "mV",
+                        WORDS.get("coupling.at-input.about"),
                         row -> ReturnRows.millivolts(row.volts())),
                 Column.number(
-                        "Filtered",
+                        WORDS.get("coupling.filtered"),
                         "mV",
-                        "After the input's filter",
+                        WORDS.get("coupling.filtered.about"),
                         row -> ReturnRows.millivolts(row.filteredVolts())),
-                Column.number("May be", "mV", "Share of the allowed error", CouplingStudy::limit),
-                Column.text("State", "Operating state", 10, row -> row.state().value()));
+                Column.number(
+                        WORDS.get("coupling.may-be"), "mV", WORDS.get("coupling.may-be.about"), CouplingStudy::limit),
+                Column.text(WORDS.get("coupling.state"), WORDS.get("coupling.state.about"), 10, row -> row.state()
+                        .value()));
     }
 
     private static CellText limit(Coupling row) {
         CellText cell = ReturnRows.millivolts(row.limitVolts());
         return row.limitVolts().isPresent()
                         && ReturnReadings.left(row) > row.limitVolts().getAsDouble()
-                ? ReturnRows.over(cell, Formats.volts(ReturnReadings.left(row)) + " is more")
+                ? ReturnRows.over(cell, WORDS.get("coupling.is-more", Formats.volts(ReturnReadings.left(row))))
                 : cell;
     }
 
@@ -88,39 +106,44 @@ public final class CouplingStudy implements Study<Coupling> {
 
     @Override
     public String nothing(Readout readout) {
-        return "No wire that switches lies beside a signal wire. Coupling is told where the layout has bundle segments with"
-                + " lengths, an output that runs at a duty, and a signal wire in the same bundle.";
+        return WORDS.get("coupling.no-wire-that-switches");
     }
 
     @Override
     public Optional<Picture> picture(Readout readout, Coupling row, Optional<String> selected) {
         return CouplingCharts.of(rows(readout))
                 .map(chart -> new Picture(
-                        chart.title() + ": the largest first",
+                        WORDS.get("coupling.the-largest-first", chart.title()),
                         (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
     }
 
     @Override
     public List<String> steps(Readout readout, Coupling row) {
         return List.of(
-                row.culprit() + " lies beside " + row.victim() + " for " + Formats.metres(row.lengthMetres()) + ", "
-                        + Formats.metres(row.separationMetres())
-                        + " from centre to centre: insulation on insulation, the worst"
-                        + " they can lie. Its edge is "
-                        + Formats.volts(row.edge().volts()) + " and "
-                        + Formats.amps(row.edge().amps()) + " in "
-                        + Formats.seconds(row.edge().seconds()) + ".",
-                "Guarded by: " + row.guardedBy() + ".",
-                "Electric field " + Formats.volts(row.capacitiveVolts()) + ", magnetic field "
-                        + Formats.volts(row.inductiveVolts()) + " at the edge; together, after twist and shield, "
-                        + Formats.volts(row.volts()) + " at the input.",
+                WORDS.get(
+                        "coupling.lies-beside-for-from",
+                        row.culprit(),
+                        row.victim(),
+                        Formats.metres(row.lengthMetres()),
+                        Formats.metres(row.separationMetres()),
+                        Formats.volts(row.edge().volts()),
+                        Formats.amps(row.edge().amps()),
+                        Formats.seconds(row.edge().seconds())),
+                WORDS.get("coupling.guarded-by", row.guardedBy()),
+                WORDS.get(
+                        "coupling.electric-field-magnetic-field",
+                        Formats.volts(row.capacitiveVolts()),
+                        Formats.volts(row.inductiveVolts()),
+                        Formats.volts(row.volts())),
                 row.filteredVolts().isPresent()
-                        ? "After the input's filter: "
-                                + Formats.volts(row.filteredVolts().getAsDouble()) + "."
-                        : "The corner of the input's filter is not entered; nothing is taken off for it.",
+                        ? WORDS.get(
+                                "coupling.after-the-inputs-filter",
+                                Formats.volts(row.filteredVolts().getAsDouble()))
+                        : WORDS.get("coupling.the-corner-of-the"),
                 row.limitVolts().isPresent()
-                        ? "May be " + Formats.volts(row.limitVolts().getAsDouble())
-                                + ": the share of the sensor's allowed error that coupling may take."
-                        : "Not held against a limit: the error of the sensor cannot be judged.");
+                        ? WORDS.get(
+                                "coupling.may-be-the-share",
+                                Formats.volts(row.limitVolts().getAsDouble()))
+                        : WORDS.get("coupling.not-held-against-a"));
     }
 }

@@ -33,15 +33,12 @@ import org.ohmloom.workbench.words.Words;
  * shows its way from source to return; two points picked one after the other read the drop between them.
  */
 public final class CurrentsPane extends StudyTab {
+    private static final Words WORDS = Words.of("studies");
 
     private static final long serialVersionUID = 1L;
 
     /** Key of the tab. */
     public static final String KEY = "currents";
-
-    /** What the tab is called. */
-    public static final TabName NAME = new TabName(
-            KEY, "Currents", "What current flows where: from the sources through the loads and back over the returns");
 
     private final transient Words words = Words.of("currents");
     private final transient Desk desk;
@@ -82,9 +79,10 @@ public final class CurrentsPane extends StudyTab {
      * @param eventThread runs a task on the event thread
      */
     public CurrentsPane(Desk desk, ScenePainter painter, Executor eventThread) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"), NAME);
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"), TabName.of(KEY));
         this.desk = desk;
-        this.canvas = new LayoutCanvas(NAME.title(), "The currents", painter, this::pick);
+        this.canvas =
+                new LayoutCanvas(KEY, TabName.of(KEY).title(), WORDS.get("currents.the-currents"), painter, this::pick);
         this.layouts = new LatestWins<>(
                 "currents",
                 (question, cancel, soFar) -> FlowPicture.of(question.results(), question.state(), painter.fonts()),

@@ -15,9 +15,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** Loads run at a duty, at a quarter, half, three quarters and all of it: what each wire carries and what decides its size. */
 public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
+    private static final Words WORDS = Words.of("studies");
 
     public static final String KEY = "duty-range";
 
@@ -56,56 +58,65 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
 
     @Override
     public String title() {
-        return "Duty range";
+        return WORDS.get("duty-range.duty-range");
     }
 
     @Override
     public String about() {
-        return "Loads run at a duty, at 25, 50, 75 and 100 %: currents, drop, temperature and what decides the size";
+        return WORDS.get("duty-range.loads-run-at-a");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Load", "The load", 7, row -> row.step().load().value()),
+                Column.text(WORDS.get("duty-range.load"), WORDS.get("duty-range.load.about"), 7, row -> row.step()
+                        .load()
+                        .value()),
                 Column.number(
-                        "Duty",
+                        WORDS.get("duty-range.duty"),
                         "%",
-                        "Share of the time it is on",
+                        WORDS.get("duty-range.duty.about"),
                         row -> CellText.of(PERCENT * row.step().dutyFraction())),
-                Column.text(
-                        "Wire", "Wire on its way", 6, row -> row.wire().wire().value()),
-                number("RMS", "What heats the wire", row -> row.wire().rmsAmps()),
-                number("Mean", "What the battery gives", row -> row.wire().meanAmps()),
-                number("On", "Largest current: for drop and devices", row -> row.wire()
+                Column.text(WORDS.get("duty-range.wire"), WORDS.get("duty-range.wire.about"), 6, row -> row.wire()
+                        .wire()
+                        .value()),
+                number("RMS", WORDS.get("duty-range.what-heats-the-wire"), row -> row.wire()
+                        .rmsAmps()),
+                number(WORDS.get("duty-range.mean"), WORDS.get("duty-range.mean.about"), row -> row.wire()
+                        .meanAmps()),
+                number(WORDS.get("duty-range.on"), WORDS.get("duty-range.on.about"), row -> row.wire()
                         .onAmps()),
                 Column.number(
-                        "Wire drop",
+                        WORDS.get("duty-range.wire-drop"),
                         "V",
-                        "Voltage along the wire while on",
+                        WORDS.get("duty-range.wire-drop.about"),
                         row -> CellText.of(row.wire().dropVolts())),
                 Column.number(
-                        "Load drop",
+                        WORDS.get("duty-range.load-drop"),
                         "V",
-                        "Voltage lost on feed and return while on",
+                        WORDS.get("duty-range.load-drop.about"),
                         row -> row.isDropTooMuch()
                                 ? CellText.of(row.step().dropVolts())
                                         .in(Tone.ERROR)
-                                        .saying("More than allowed")
+                                        .saying(WORDS.get("duty-range.more-than-allowed"))
                                 : CellText.of(row.step().dropVolts())),
                 Column.number(
-                        "Allowed",
+                        WORDS.get("duty-range.allowed"),
                         "V",
-                        "Most it may lose",
+                        WORDS.get("duty-range.allowed.about"),
                         row -> CellText.of(row.step().limitVolts())),
                 Column.number(
-                        "Runs at",
+                        WORDS.get("duty-range.runs-at"),
                         "°C",
-                        "Conductor temperature",
+                        WORDS.get("duty-range.runs-at.about"),
                         row -> CellText.of(row.wire().celsius())),
-                Column.<Row>text("Needs", "Size this operation asks for", 8, Row::needs)
+                Column.<Row>text(WORDS.get("duty-range.needs"), WORDS.get("duty-range.needs.about"), 8, Row::needs)
                         .sizes(),
-                Column.text("Because of", "What decides that size", 20, Row::governor));
+                Column.text(
+                        WORDS.get("duty-range.because-of"),
+                        WORDS.get("duty-range.because-of.about"),
+                        20,
+                        Row::governor));
     }
 
     private static Column<Row> number(String title, String tip, java.util.function.Function<Row, Double> value) {
@@ -153,15 +164,12 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
     @Override
     public String nothing(Readout readout) {
         if (readout.harness().states().all().isEmpty()) {
-            return "Add an operating state first. Then give an output or a load with a command input a duty below 100 % in"
-                    + " it.";
+            return WORDS.get("duty-range.add-an-operating-state");
         }
         if (readout.dutySteps().isEmpty()) {
-            return "Every load that is run at a duty is run at 25, 50, 75 and 100 % as soon as the results are there; this"
-                    + " takes some seconds.";
+            return WORDS.get("duty-range.every-load-that-is");
         }
-        return "No lasting operating state runs a load at a duty. Give an output, or a load with a command input, a duty"
-                + " below 100 % in one.";
+        return WORDS.get("duty-range.no-lasting-operating-state");
     }
 
     @Override
@@ -170,8 +178,10 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
                 .filter(results -> results.ratings().containsKey(row.wire().wire()))
                 .filter(results -> results.harness().states().has(row.step().state()));
         return analysis.map(results -> new Picture(
-                row.step().load() + " over its duty: currents, voltage lost and temperature of "
-                        + row.wire().wire(),
+                WORDS.get(
+                        "duty-range.over-its-duty-currents",
+                        row.step().load(),
+                        row.wire().wire()),
                 (fonts, widthMm, heightMm) -> DutyRangeCharts.scene(
                         results,
                         readout.dutySteps().orElse(List.of()),
@@ -185,24 +195,36 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
     public List<String> steps(Readout readout, Row row) {
         List<String> steps = new ArrayList<>();
         DutyStep step = row.step();
-        steps.add(step.load() + " at " + Formats.percent(step.dutyFraction()) + " by "
-                + (step.output().equals(step.load().value()) ? "its command input" : step.output())
-                + ", all else as in " + readout.stateName(step.state())
-                + ", which runs it hardest: solved and heated anew for this duty.");
-        steps.add("The load takes " + Formats.amps(step.loadOnAmps()) + " while on, " + Formats.amps(step.loadAmps())
-                + " on the mean; feed and return lose " + Formats.volts(step.dropVolts()) + " of the "
-                + Formats.volts(step.limitVolts()) + " allowed.");
+        steps.add(WORDS.get(
+                "duty-range.at-by-all-else",
+                step.load(),
+                Formats.percent(step.dutyFraction()),
+                step.output().equals(step.load().value()) ? WORDS.get("duty-range.its-command-input") : step.output(),
+                readout.stateName(step.state())));
+        steps.add(WORDS.get(
+                "duty-range.the-load-takes-while",
+                Formats.amps(step.loadOnAmps()),
+                Formats.amps(step.loadAmps()),
+                Formats.volts(step.dropVolts()),
+                Formats.volts(step.limitVolts())));
         DutyStep.OnWire wire = row.wire();
-        steps.add(wire.wire() + " (" + wire.gauge().text() + ") carries " + Formats.amps(wire.onAmps())
-                + " on, " + Formats.amps(wire.rmsAmps()) + " RMS, " + Formats.amps(wire.meanAmps())
-                + " mean and runs at " + Formats.celsius(wire.celsius())
-                + ". Wires are those from the protective device next to the load on.");
+        steps.add(WORDS.get(
+                "duty-range.carries-on-rms-mean",
+                wire.wire(),
+                wire.gauge().text(),
+                Formats.amps(wire.onAmps()),
+                Formats.amps(wire.rmsAmps()),
+                Formats.amps(wire.meanAmps()),
+                Formats.celsius(wire.celsius())));
         wire.choice().ifPresent(choice -> {
             steps.add(
                     row.needs().isEmpty()
-                            ? "No listed size serves; governed by " + row.governor() + "."
-                            : "For this operation alone it needs " + row.needs() + ", governed by " + row.governor()
-                                    + ": " + choice.governing().reason());
+                            ? WORDS.get("duty-range.no-listed-size-serves", row.governor())
+                            : WORDS.get(
+                                    "duty-range.for-this-operation-alone",
+                                    row.needs(),
+                                    row.governor(),
+                                    choice.governing().reason()));
         });
         return steps;
     }

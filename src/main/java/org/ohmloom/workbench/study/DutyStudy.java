@@ -18,9 +18,11 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.words.Words;
 
 /** Outputs run at a duty: what flows while on, what heats and what the battery gives, in feed, load and freewheel path. */
 public final class DutyStudy implements Study<DutyStudy.Row> {
+    private static final Words WORDS = Words.of("studies");
 
     /**
      * A load behind an output in a state.
@@ -48,51 +50,60 @@ public final class DutyStudy implements Study<DutyStudy.Row> {
 
     @Override
     public String title() {
-        return "Duty";
+        return WORDS.get("duty.duty");
     }
 
     @Override
     public String about() {
-        return "Outputs run at a duty: on-state, RMS and mean current of feed, load and freewheel path, and ripple";
+        return WORDS.get("duty.outputs-run-at-a");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Output", "Output that switches", 9, row -> row.output()
+                Column.text(WORDS.get("duty.output"), WORDS.get("duty.output.about"), 9, row -> row.output()
                         .output()
                         .value()),
-                Column.text(
-                        "Load", "Load behind it", 7, row -> row.load().load().value()),
-                Column.text("State", "Operating state", 12, row -> row.state().name()),
+                Column.text(WORDS.get("duty.load"), WORDS.get("duty.load.about"), 7, row -> row.load()
+                        .load()
+                        .value()),
+                Column.text(WORDS.get("duty.state"), WORDS.get("duty.state.about"), 12, row -> row.state()
+                        .name()),
                 Column.number(
-                        "Duty",
+                        WORDS.get("duty.duty"),
                         "%",
-                        "Share of the time it is on",
+                        WORDS.get("duty.duty.about"),
                         row -> CellText.of(100 * row.output().pulse().dutyFraction())),
-                number("Feed on", "Largest current of its feed: for drop and devices", row -> row.output()
+                number(WORDS.get("duty.feed-on"), WORDS.get("duty.feed-on.about"), row -> row.output()
                         .feed()
                         .onAmps()),
-                number("RMS", "What heats the feed", row -> row.output().feed().rmsAmps()),
-                number("Mean", "What the battery gives", row -> row.output()
+                number("RMS", WORDS.get("duty.what-heats-the-feed"), row -> row.output()
+                        .feed()
+                        .rmsAmps()),
+                number(WORDS.get("duty.mean"), WORDS.get("duty.mean.about"), row -> row.output()
                         .feed()
                         .amps()),
-                number("Load on", "Largest current of the load", row -> row.load()
+                number(WORDS.get("duty.load-on"), WORDS.get("duty.load-on.about"), row -> row.load()
                         .flow()
                         .onAmps()),
-                number("RMS", "What heats the load's own wires", row -> row.load()
+                number("RMS", WORDS.get("duty.what-heats-the-loads"), row -> row.load()
                         .flow()
                         .rmsAmps()),
-                number("Mean", "Mean current of the load", row -> row.load()
+                number(WORDS.get("duty.mean"), WORDS.get("duty.mean-mean-current-of"), row -> row.load()
                         .flow()
                         .amps()),
                 Column.number(
-                        "Freewheel RMS",
+                        WORDS.get("duty.freewheel-rms"),
                         "A",
-                        "Current of the freewheel path",
+                        WORDS.get("duty.freewheel-rms.about"),
                         row -> row.freewheel(BranchFlow::rmsAmps)),
-                Column.number("Ripple from", "A", "Least current of the load", row -> row.ripple(Ripple::valleyAmps)),
-                Column.number("to", "A", "Largest current of the load", row -> row.ripple(Ripple::peakAmps)));
+                Column.number(
+                        WORDS.get("duty.ripple-from"),
+                        "A",
+                        WORDS.get("duty.ripple-from.about"),
+                        row -> row.ripple(Ripple::valleyAmps)),
+                Column.number(
+                        WORDS.get("duty.to"), "A", WORDS.get("duty.to.about"), row -> row.ripple(Ripple::peakAmps)));
     }
 
     private static Column<Row> number(String title, String tip, Function<Row, Double> value) {
@@ -122,12 +133,9 @@ public final class DutyStudy implements Study<DutyStudy.Row> {
     @Override
     public String nothing(Readout readout) {
         if (readout.harness().states().all().isEmpty()) {
-            return "Add an operating state first. Then give an output of a control unit or a solid-state output a duty"
-                    + " below 100 % in it, and its frequency.";
+            return WORDS.get("duty.add-an-operating-state");
         }
-        return "No output runs at a duty. Give an output of a control unit or a solid-state output a duty below 100 % in an"
-                + " operating state; list Outputs takes its frequency and the way of its freewheel current, list Loads the"
-                + " inductance of a load.";
+        return WORDS.get("duty.no-output-runs-at");
     }
 
     @Override
@@ -135,9 +143,7 @@ public final class DutyStudy implements Study<DutyStudy.Row> {
         return readout.analysis()
                 .flatMap(results -> DutyCharts.of(results, row.state(), row.output()))
                 .map(chart -> new Picture(
-                        chart.title()
-                                + ": on-state, RMS and mean current of the feed, the loads and the wires; then when"
-                                + " the outputs of its clock are on",
+                        WORDS.get("duty.on-state-rms-and", chart.title()),
                         (fonts, widthMm, heightMm) -> Stack.of(Stream.concat(
                                         Stream.of(chart.scene(fonts, widthMm)),
                                         DutyClocks.chart(
@@ -153,40 +159,50 @@ public final class DutyStudy implements Study<DutyStudy.Row> {
     public List<String> steps(Readout readout, Row row) {
         List<String> steps = new ArrayList<>();
         BranchFlow feed = row.output().feed();
-        steps.add(row.output().output() + " in " + row.state().name() + ": on for "
-                + Formats.percent(row.output().pulse().dutyFraction()) + " of the time at "
-                + Formats.hertz(row.output().pulse().frequencyHertz()) + ", clock "
-                + row.output().pulse().clock()
-                + ", beginning at " + Formats.percent(row.output().pulse().phaseFraction()) + " of the period.");
+        steps.add(WORDS.get(
+                "duty.in-on-for-of",
+                row.output().output(),
+                row.state().name(),
+                Formats.percent(row.output().pulse().dutyFraction()),
+                Formats.hertz(row.output().pulse().frequencyHertz()),
+                row.output().pulse().clock(),
+                Formats.percent(row.output().pulse().phaseFraction())));
         steps.addAll(DutyClocks.words(row.solution().duty(), row.output().output()));
-        steps.add("Feed: " + currents(feed) + ". Drop and devices are judged by the on-state current, heat by the RMS"
-                + " current, the battery gives the mean.");
-        steps.add("Load " + row.load().load() + ": " + currents(row.load().flow()) + ".");
-        row.load().freewheel().ifPresent(flow -> steps.add("Freewheel path: " + currents(flow) + "."));
+        steps.add(WORDS.get("duty.feed-drop-and-devices", currents(feed)));
+        steps.add(
+                WORDS.get("duty.load-2", row.load().load(), currents(row.load().flow())));
+        row.load().freewheel().ifPresent(flow -> steps.add(WORDS.get("duty.freewheel-path", currents(flow))));
         row.load().ripple().ifPresent(ripple -> {
-            steps.add("Ripple of its current: from " + Formats.amps(ripple.valleyAmps()) + " to "
-                    + Formats.amps(ripple.peakAmps())
-                    + (ripple.isContinuous() ? "; it never dies away." : "; it dies away in every period."));
+            steps.add(WORDS.get(
+                    "duty.ripple-of-its-current",
+                    Formats.amps(ripple.valleyAmps()),
+                    Formats.amps(ripple.peakAmps()),
+                    ripple.isContinuous() ? WORDS.get("duty.it-never-dies-away") : WORDS.get("duty.it-dies-away-in")));
             if (!ripple.hasFreewheel()) {
-                steps.add("Its current finds no way when the output switches off: "
-                        + Formats.quantity(ripple.brokenJoules(), org.ohmloom.units.Dimension.ENERGY)
-                        + " break through in every period. Add a freewheel diode or a clamp.");
+                steps.add(WORDS.get(
+                        "duty.its-current-finds-no",
+                        Formats.quantity(ripple.brokenJoules(), org.ohmloom.units.Dimension.ENERGY)));
             }
         });
         row.solution().duty().clamps().values().stream()
                 .filter(clamp -> clamp.output().equals(row.output().output()))
-                .forEach(clamp -> steps.add("Its clamp swallows "
-                        + Formats.quantity(clamp.pulseJoules(), org.ohmloom.units.Dimension.ENERGY) + " a pulse, "
-                        + Formats.watts(clamp.meanWatts()) + " on average."));
+                .forEach(clamp -> steps.add(WORDS.get(
+                        "duty.its-clamp-swallows-a",
+                        Formats.quantity(clamp.pulseJoules(), org.ohmloom.units.Dimension.ENERGY),
+                        Formats.watts(clamp.meanWatts()))));
         if (row.solution().duty().sampled()) {
-            steps.add("RMS currents are known to "
-                    + Formats.percent(row.solution().duty().samplingErrorRatio()) + " from that sample.");
+            steps.add(WORDS.get(
+                    "duty.rms-currents-are-known",
+                    Formats.percent(row.solution().duty().samplingErrorRatio())));
         }
         return steps;
     }
 
     private static String currents(BranchFlow flow) {
-        return Formats.amps(Math.abs(flow.onAmps())) + " on, " + Formats.amps(flow.rmsAmps()) + " RMS, "
-                + Formats.amps(Math.abs(flow.amps())) + " mean";
+        return WORDS.get(
+                "duty.on-rms-mean",
+                Formats.amps(Math.abs(flow.onAmps())),
+                Formats.amps(flow.rmsAmps()),
+                Formats.amps(Math.abs(flow.amps())));
     }
 }

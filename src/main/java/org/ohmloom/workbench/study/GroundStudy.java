@@ -17,9 +17,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Ground points: what comes back at each, how far it is from the reference, and what lies on its stud. */
 public final class GroundStudy implements Study<ReturnReadings.AtGround> {
+    private static final Words WORDS = Words.of("studies");
 
     @Override
     public String key() {
@@ -28,44 +30,44 @@ public final class GroundStudy implements Study<ReturnReadings.AtGround> {
 
     @Override
     public String title() {
-        return "Ground points";
+        return WORDS.get("ground.ground-points");
     }
 
     @Override
     public String about() {
-        return "What comes back at every ground point, how far it is from the reference, and what lies on its stud";
+        return WORDS.get("ground.what-comes-back-at");
     }
 
     @Override
     public List<Column<ReturnReadings.AtGround>> columns() {
         return List.of(
-                Column.text("Ground", "Ground point", 8, row -> row.ground()
+                Column.text(WORDS.get("ground.ground"), WORDS.get("ground.ground.about"), 8, row -> row.ground()
                         .ground()
                         .value()),
                 Column.number(
-                        "Offset",
+                        WORDS.get("ground.offset"),
                         "mV",
-                        "Mean voltage of its stud above the reference",
+                        WORDS.get("ground.offset.about"),
                         row -> ReturnRows.millivolts(row.joint().offsetVolts())),
                 Column.number(
-                        "Joint",
+                        WORDS.get("ground.joint"),
                         "mV",
-                        "The part of it over the joint",
+                        WORDS.get("ground.joint.about"),
                         row -> ReturnRows.millivolts(row.joint().jointVolts())),
                 Column.number(
-                        "Current",
+                        WORDS.get("ground.current"),
                         "A",
-                        "Mean current from the stud into the body",
+                        WORDS.get("ground.current.about"),
                         row -> CellText.of(row.joint().amps())),
                 Column.number(
-                        "On",
+                        WORDS.get("ground.on"),
                         "A",
-                        "Largest current",
+                        WORDS.get("ground.on.about"),
                         row -> CellText.of(row.joint().onAmps())),
-                Column.number("Terminals", "", "Terminals on its stud", GroundStudy::terminals),
-                Column.text(
-                        "State", "State in which the offset is largest, or the one asked for", 10, row -> row.state()
-                                .value()));
+                Column.number(
+                        WORDS.get("ground.terminals"), "", WORDS.get("ground.terminals.about"), GroundStudy::terminals),
+                Column.text(WORDS.get("ground.state"), WORDS.get("ground.state.about"), 10, row -> row.state()
+                        .value()));
     }
 
     private static CellText terminals(ReturnReadings.AtGround row) {
@@ -73,8 +75,7 @@ public final class GroundStudy implements Study<ReturnReadings.AtGround> {
         CellText cell = CellText.of(count);
         return count > row.ground().mostStacked()
                 ? ReturnRows.over(
-                        cell,
-                        "It may hold " + row.ground().mostStacked() + ", " + GroundReading.MOST_ON_STUD + " a stud")
+                        cell, WORDS.get("ground.it-may-hold-a", row.ground().mostStacked(), GroundReading.MOST_ON_STUD))
                 : cell;
     }
 
@@ -95,8 +96,7 @@ public final class GroundStudy implements Study<ReturnReadings.AtGround> {
 
     @Override
     public String nothing(Readout readout) {
-        return "No ground point carries anything yet. Add a chassis body and a ground point on it, join returns to it, and"
-                + " add an operating state in which a load runs.";
+        return WORDS.get("ground.no-ground-point-carries");
     }
 
     @Override
@@ -118,9 +118,10 @@ public final class GroundStudy implements Study<ReturnReadings.AtGround> {
                         results.evidence().drawn(),
                         readout.state()))
                 .map(picture -> new Picture(
-                        picture.title() + ": " + picture.columns().size()
-                                + " ground points, control units and sensors at the height of their voltage; the lists hold"
-                                + " the same",
+                        WORDS.get(
+                                "ground.ground-points-control-units",
+                                picture.title(),
+                                picture.columns().size()),
                         picture::scene));
     }
 
@@ -128,22 +129,29 @@ public final class GroundStudy implements Study<ReturnReadings.AtGround> {
     public List<String> steps(Readout readout, ReturnReadings.AtGround row) {
         List<String> steps = new ArrayList<>();
         GroundReading.JointReading joint = row.joint();
-        steps.add(Named.label(readout.harness(), row.ground().ground()) + " in "
-                + readout.stateName(row.state()) + ": V(stud) - V(reference) = " + Formats.volts(joint.offsetVolts())
-                + ".");
+        steps.add(WORDS.get(
+                "ground.in-v-stud-v",
+                Named.label(readout.harness(), row.ground().ground()),
+                readout.stateName(row.state()),
+                Formats.volts(joint.offsetVolts())));
         steps.add(readout.harness()
                 .grounds()
                 .find(row.ground().ground())
-                .map(ground -> "Joint: " + Formats.amps(joint.amps()) + " x " + jointOhms(readout, ground) + " = "
-                        + Formats.volts(joint.jointVolts()) + ", " + Formats.percent(joint.jointFraction())
-                        + " of it; the rest falls in " + body(readout, ground) + " and beyond.")
-                .orElse("Joint: " + Formats.volts(joint.jointVolts()) + "."));
+                .map(ground -> WORDS.get(
+                        "ground.joint-x-of-it",
+                        Formats.amps(joint.amps()),
+                        jointOhms(readout, ground),
+                        Formats.volts(joint.jointVolts()),
+                        Formats.percent(joint.jointFraction()),
+                        body(readout, ground)))
+                .orElse(WORDS.get("ground.joint-2", Formats.volts(joint.jointVolts()))));
         if (!row.ground().returning().isEmpty()) {
-            StringBuilder text = new StringBuilder("Whose current it is"
-                    + row.ground()
+            StringBuilder text = new StringBuilder(WORDS.get(
+                    "ground.whose-current-it-is",
+                    row.ground()
                             .worst()
                             .map(state -> " in " + readout.stateName(state))
-                            .orElse("") + ": ");
+                            .orElse("")));
             row.ground().returning().forEach(share -> text.append(Named.label(readout.harness(), share.cause()))
                     .append(' ')
                     .append(Formats.amps(share.amps()))
@@ -151,18 +159,22 @@ public final class GroundStudy implements Study<ReturnReadings.AtGround> {
             steps.add(text.substring(0, text.length() - 2) + ".");
         }
         int count = row.ground().stacked().size();
-        steps.add("On its " + TradeWords.count(row.ground().studs(), "stud") + ": "
-                + TradeWords.count(count, "terminal")
-                + (count == 0 ? "" : " (" + ReturnRows.ids(row.ground().stacked()) + ")") + "; "
-                + GroundReading.MOST_ON_STUD + " a stud at most (FAA AC 43.13-1B, 11-174 b; ABYC E-11, 11.14.6.9).");
+        steps.add(WORDS.get(
+                "ground.on-its-a-stud",
+                TradeWords.count(row.ground().studs(), "stud"),
+                TradeWords.count(count, "terminal"),
+                count == 0 ? "" : " (" + ReturnRows.ids(row.ground().stacked()) + ")",
+                GroundReading.MOST_ON_STUD));
         return steps;
     }
 
     private static String jointOhms(Readout readout, GroundPoint ground) {
         return MeasuredOhms.of(readout.harness())
                 .joint(ground.id().value())
-                .map(taken -> Formats.ohms(taken.ohms()) + " (measured, "
-                        + taken.reading().id() + ")")
+                .map(taken -> WORDS.get(
+                        "ground.measured",
+                        Formats.ohms(taken.ohms()),
+                        taken.reading().id()))
                 .orElseGet(() -> Formats.ohms(ground.jointOhms()));
     }
 

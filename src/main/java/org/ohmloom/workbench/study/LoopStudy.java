@@ -21,9 +21,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Loops of the return network: their members in order, what flows round them, and what a field drives in them. */
 public final class LoopStudy implements Study<LoopStudy.Row> {
+    private static final Words WORDS = Words.of("studies");
 
     /**
      * A loop.
@@ -54,53 +56,49 @@ public final class LoopStudy implements Study<LoopStudy.Row> {
 
     @Override
     public String title() {
-        return "Loops";
+        return WORDS.get("loop.loops");
     }
 
     @Override
     public String about() {
-        return "Loops of the return network, their currents in order; the layout shows the loop that is chosen";
+        return WORDS.get("loop.loops-of-the-return");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Loop", "Its wires, shields and straps in order", 22, Row::name),
+                Column.text(WORDS.get("loop.loop"), WORDS.get("loop.loop.about"), 22, Row::name),
                 Column.number(
-                        "Members",
+                        WORDS.get("loop.members"),
                         "",
-                        "Conductors, contacts and joints in it",
+                        WORDS.get("loop.members.about"),
                         row -> CellText.of(row.loop().loop().members().size())),
                 Column.number(
-                        "Resistance",
+                        WORDS.get("loop.resistance"),
                         "mΩ",
-                        "Resistance round it",
+                        WORDS.get("loop.resistance.about"),
                         row -> CellText.of(1000 * row.loop().ohms())),
-                Column.number(
-                        "Stray",
-                        "A",
-                        "Largest load current in a member meant for signals, shield or case",
-                        row -> row.loop()
-                                .stray()
-                                .map(stray -> ReturnRows.over(CellText.of(stray.amps()), "in " + stray.member()))
-                                .orElse(CellText.EMPTY)),
-                Column.text("in", "The member with the stray current", 8, row -> row.loop()
+                Column.number(WORDS.get("loop.stray"), "A", WORDS.get("loop.stray.about"), row -> row.loop()
+                        .stray()
+                        .map(stray -> ReturnRows.over(CellText.of(stray.amps()), "in " + stray.member()))
+                        .orElse(CellText.EMPTY)),
+                Column.text("in", WORDS.get("loop.the-member-with-the"), 8, row -> row.loop()
                         .stray()
                         .map(stray -> stray.member().value())
                         .orElse("")),
-                Column.number("Area", "cm²", "Area it encloses on the layout", row -> row.loop()
+                Column.number(WORDS.get("loop.area"), "cm²", WORDS.get("loop.area.about"), row -> row.loop()
                         .enclosed()
                         .map(enclosed -> CellText.of(1e4 * enclosed.squareMetres()))
                         .orElse(CellText.EMPTY)),
-                Column.number("Induced", "mV", "Voltage the stated field induces", row -> row.loop()
+                Column.number(WORDS.get("loop.induced"), "mV", WORDS.get("loop.induced.about"), row -> row.loop()
                         .field()
                         .map(field -> ReturnRows.millivolts(field.volts()))
                         .orElse(CellText.EMPTY)),
-                Column.number("drives", "A", "Current that drives round it", row -> row.loop()
+                Column.number(WORDS.get("loop.drives"), "A", WORDS.get("loop.drives.about"), row -> row.loop()
                         .field()
                         .map(field -> CellText.of(field.amps()))
                         .orElse(CellText.EMPTY)),
-                Column.text("Intended", "Why it is meant to be", 16, row -> row.loop()
+                Column.text(WORDS.get("loop.intended"), WORDS.get("loop.intended.about"), 16, row -> row.loop()
                         .intended()
                         .orElse("")));
     }
@@ -156,8 +154,7 @@ public final class LoopStudy implements Study<LoopStudy.Row> {
 
     @Override
     public String nothing(Readout readout) {
-        return "No return makes a loop. One appears where two returns lead to the same place: two ground wires from one unit,"
-                + " a shield joined at both ends, a device with a return wire and a grounded case.";
+        return WORDS.get("loop.no-return-makes-a");
     }
 
     @Override
@@ -166,7 +163,7 @@ public final class LoopStudy implements Study<LoopStudy.Row> {
                 .flatMap(results ->
                         LoopCharts.of(readout.harness(), results.evidence().drawn(), row.loop(), readout.state()))
                 .map(chart -> new Picture(
-                        chart.title() + ": its members in order with the current in each",
+                        WORDS.get("loop.its-members-in-order", chart.title()),
                         (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
     }
 
@@ -174,23 +171,32 @@ public final class LoopStudy implements Study<LoopStudy.Row> {
     public List<String> steps(Readout readout, Row row) {
         List<String> steps = new ArrayList<>();
         LoopReading loop = row.loop();
-        row.loop().intended().ifPresent(reason -> steps.add("Intended: " + reason + "."));
-        steps.add("Round it: " + Formats.ohms(loop.ohms()) + " through "
-                + TradeWords.count(loop.loop().members().size(), "member")
-                + "; chosen here, it lights up on the layout.");
+        row.loop().intended().ifPresent(reason -> steps.add(WORDS.get("loop.intended-2", reason)));
+        steps.add(WORDS.get(
+                "loop.round-it-through-chosen",
+                Formats.ohms(loop.ohms()),
+                TradeWords.count(loop.loop().members().size(), "member")));
         loop.stray()
-                .ifPresent(
-                        stray -> steps.add("Stray: " + Formats.amps(stray.amps()) + " of load return current (largest "
-                                + Formats.amps(stray.onAmps()) + ") in " + stray.member()
-                                + ", which is meant for signals, shield or"
-                                + " case only, in " + readout.stateName(stray.state()) + "."));
+                .ifPresent(stray -> steps.add(WORDS.get(
+                        "loop.stray-of-load-return",
+                        Formats.amps(stray.amps()),
+                        Formats.amps(stray.onAmps()),
+                        stray.member(),
+                        readout.stateName(stray.state()))));
         loop.enclosed()
-                .ifPresent(enclosed -> steps.add("Area: " + Formats.number(1e4 * enclosed.squareMetres()) + " cm², "
-                        + enclosed.how() + ". Inductance: " + henries(enclosed.henries()) + enclosed.formula()));
+                .ifPresent(enclosed -> steps.add(WORDS.get(
+                        "loop.area-cm-inductance",
+                        Formats.number(1e4 * enclosed.squareMetres()),
+                        enclosed.how(),
+                        henries(enclosed.henries()),
+                        enclosed.formula())));
         loop.field()
-                .ifPresent(field -> steps.add("Field: 2 pi f B A with f = " + Formats.hertz(field.hertz()) + ", B = "
-                        + Formats.number(1e6 * field.tesla()) + " µT gives " + Formats.volts(field.volts())
-                        + ", which drives " + Formats.amps(field.amps()) + " over |R + j 2 pi f L|."));
+                .ifPresent(field -> steps.add(WORDS.get(
+                        "loop.field-2-pi-f",
+                        Formats.hertz(field.hertz()),
+                        Formats.number(1e6 * field.tesla()),
+                        Formats.volts(field.volts()),
+                        Formats.amps(field.amps()))));
         return steps;
     }
 

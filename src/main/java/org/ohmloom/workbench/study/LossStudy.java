@@ -15,9 +15,11 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.words.Words;
 
 /** What happens when a ground, a ground wire, a strap or a fuse opens. */
 public final class LossStudy implements Study<LostReturn> {
+    private static final Words WORDS = Words.of("studies");
 
     @Override
     public String key() {
@@ -26,38 +28,44 @@ public final class LossStudy implements Study<LostReturn> {
 
     @Override
     public String title() {
-        return "Lost returns";
+        return WORDS.get("loss.lost-returns");
     }
 
     @Override
     public String about() {
-        return "Each ground, ground wire, strap and fuse opened in turn: where the current goes instead";
+        return WORDS.get("loss.each-ground-ground-wire");
     }
 
     @Override
     public List<Column<LostReturn>> columns() {
         return List.of(
-                Column.text("Opens", "What opens", 8, row -> row.opened().value()),
-                Column.text("Overloads", "Most overloaded member", 9, row -> worst(row)
+                Column.text(WORDS.get("loss.opens"), WORDS.get("loss.opens.about"), 8, row -> row.opened()
+                        .value()),
+                Column.text(WORDS.get("loss.overloads"), WORDS.get("loss.overloads.about"), 9, row -> worst(row)
                         .map(each -> each.member().value())
                         .orElse("")),
-                Column.number("to", "A", "Current in it afterwards", row -> worst(row)
+                Column.number(WORDS.get("loss.to"), "A", WORDS.get("loss.to.about"), row -> worst(row)
                         .map(each -> ReturnRows.over(CellText.of(each.amps()), each.source()))
                         .orElse(CellText.EMPTY)),
-                Column.number("may", "A", "Most it may carry", row -> worst(row)
+                Column.number(WORDS.get("loss.may"), "A", WORDS.get("loss.may.about"), row -> worst(row)
                         .map(each -> CellText.of(each.limitAmps()))
                         .orElse(CellText.EMPTY)),
                 Column.text(
-                        "Fed backwards",
-                        "Loads fed the wrong way round",
+                        WORDS.get("loss.fed-backwards"),
+                        WORDS.get("loss.fed-backwards.about"),
                         13,
                         row -> ReturnRows.ids(row.fedBackwards())),
-                Column.text("Dead", "Loads that no longer run", 12, row -> ReturnRows.ids(row.dead())),
-                Column.text("Instead by", "Where most of the current goes", 9, row -> row.detours().stream()
-                        .findFirst()
-                        .map(each -> each.member().value())
-                        .orElse("")),
-                Column.text("State", "State in which most happens, or the one asked for", 10, row -> row.state()
+                Column.text(
+                        WORDS.get("loss.dead"), WORDS.get("loss.dead.about"), 12, row -> ReturnRows.ids(row.dead())),
+                Column.text(
+                        WORDS.get("loss.instead-by"),
+                        WORDS.get("loss.instead-by.about"),
+                        9,
+                        row -> row.detours().stream()
+                                .findFirst()
+                                .map(each -> each.member().value())
+                                .orElse("")),
+                Column.text(WORDS.get("loss.state"), WORDS.get("loss.state.about"), 10, row -> row.state()
                         .value()));
     }
 
@@ -87,36 +95,43 @@ public final class LossStudy implements Study<LostReturn> {
 
     @Override
     public String nothing(Readout readout) {
-        return "No ground, ground wire, strap or fuse does harm when it opens: nothing is overloaded, fed backwards or goes"
-                + " dead in any operating state, or no state was solved yet.";
+        return WORDS.get("loss.no-ground-ground-wire");
     }
 
     @Override
     public Optional<Picture> picture(Readout readout, LostReturn row, Optional<String> selected) {
         return LossCharts.of(readout.harness(), row)
                 .map(chart -> new Picture(
-                        chart.title() + ": where the current goes instead",
+                        WORDS.get("loss.where-the-current-goes", chart.title()),
                         (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
     }
 
     @Override
     public List<String> steps(Readout readout, LostReturn row) {
         List<String> steps = new ArrayList<>();
-        steps.add(Named.label(readout.harness(), row.opened()) + " opens in " + readout.stateName(row.state())
-                + ". Solved anew without it.");
+        steps.add(WORDS.get(
+                "loss.opens-in-solved-anew",
+                Named.label(readout.harness(), row.opened()),
+                readout.stateName(row.state())));
         row.overLimit()
-                .forEach(each -> steps.add(Named.label(readout.harness(), each.member()) + " carries "
-                        + Formats.amps(each.amps()) + ", it may carry " + Formats.amps(each.limitAmps()) + " ("
-                        + each.source() + ")."));
+                .forEach(each -> steps.add(WORDS.get(
+                        "loss.carries-it-may-carry",
+                        Named.label(readout.harness(), each.member()),
+                        Formats.amps(each.amps()),
+                        Formats.amps(each.limitAmps()),
+                        each.source())));
         if (!row.fedBackwards().isEmpty()) {
-            steps.add("Fed the wrong way round: " + ReturnRows.ids(row.fedBackwards()) + ".");
+            steps.add(WORDS.get("loss.fed-the-wrong-way", ReturnRows.ids(row.fedBackwards())));
         }
         if (!row.dead().isEmpty()) {
-            steps.add("No longer runs: " + ReturnRows.ids(row.dead()) + ".");
+            steps.add(WORDS.get("loss.no-longer-runs", ReturnRows.ids(row.dead())));
         }
         row.detours()
-                .forEach(each -> steps.add("Instead by " + Named.label(readout.harness(), each.member()) + ": "
-                        + Formats.amps(each.beforeAmps()) + " before, " + Formats.amps(each.afterAmps()) + " after."));
+                .forEach(each -> steps.add(WORDS.get(
+                        "loss.instead-by-before-after",
+                        Named.label(readout.harness(), each.member()),
+                        Formats.amps(each.beforeAmps()),
+                        Formats.amps(each.afterAmps()))));
         return steps;
     }
 }

@@ -18,9 +18,11 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.words.Words;
 
 /** Offsets of control-unit grounds, sensor returns and other grounds, and who makes them. */
 public final class OffsetStudy implements Study<OffsetStudy.Row> {
+    private static final Words WORDS = Words.of("studies");
 
     private static final int MOST_STEPS = 8;
 
@@ -39,7 +41,9 @@ public final class OffsetStudy implements Study<OffsetStudy.Row> {
 
         CellText volts() {
             CellText cell = ReturnRows.millivolts(offset.volts());
-            return over ? ReturnRows.over(cell, "More than " + Formats.volts(limit.orElseThrow())) : cell;
+            return over
+                    ? ReturnRows.over(cell, WORDS.get("offset.more-than", Formats.volts(limit.orElseThrow())))
+                    : cell;
         }
     }
 
@@ -50,48 +54,48 @@ public final class OffsetStudy implements Study<OffsetStudy.Row> {
 
     @Override
     public String title() {
-        return "Offsets";
+        return WORDS.get("offset.offsets");
     }
 
     @Override
     public String about() {
-        return "How far control-unit grounds, sensor returns and grounds are from their reference, and who makes it";
+        return WORDS.get("offset.how-far-control-unit");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Of", "Control unit, sensor or ground point", 8, row -> row.offset()
+                Column.text(WORDS.get("offset.of"), WORDS.get("offset.of.about"), 8, row -> row.offset()
                         .point()
                         .owner()
                         .value()),
                 Column.text(
-                        "What",
-                        "What is measured",
+                        WORDS.get("offset.what"),
+                        WORDS.get("offset.what.about"),
                         14,
                         row -> OffsetCharts.word(row.offset().point().kind())),
-                Column.number("Offset", "mV", "Mean voltage from its reference", Row::volts),
+                Column.number(WORDS.get("offset.offset"), "mV", WORDS.get("offset.offset.about"), Row::volts),
                 Column.number(
-                        "Ripple",
+                        WORDS.get("offset.ripple"),
                         "mV",
-                        "How far it swings about that",
+                        WORDS.get("offset.ripple.about"),
                         row -> ReturnRows.millivolts(row.offset().rippleVolts())),
                 Column.number(
-                        "Limit",
+                        WORDS.get("offset.limit"),
                         "mV",
-                        "Most it may be; nothing in a state too short for it",
+                        WORDS.get("offset.limit.about"),
                         row -> ReturnRows.millivolts(row.limit())),
-                Column.text("Most from", "Whose current makes the largest share", 10, row -> row.largest()
+                Column.text(WORDS.get("offset.most-from"), WORDS.get("offset.most-from.about"), 10, row -> row.largest()
                         .map(share -> share.cause().value())
                         .orElse("")),
-                Column.number("Share", "mV", "That share", row -> row.largest()
+                Column.number(WORDS.get("offset.share"), "mV", WORDS.get("offset.share.about"), row -> row.largest()
                         .map(share -> ReturnRows.millivolts(share.volts()))
                         .orElse(CellText.EMPTY)),
-                Column.text("From", "What it is measured from", 8, row -> row.offset()
+                Column.text(WORDS.get("offset.from"), WORDS.get("offset.from.about"), 8, row -> row.offset()
                         .point()
                         .against()
                         .value()),
-                Column.text("State", "State in which it is largest, or the one asked for", 10, row -> row.offset()
+                Column.text(WORDS.get("offset.state"), WORDS.get("offset.state.about"), 10, row -> row.offset()
                         .state()
                         .value()));
     }
@@ -116,15 +120,14 @@ public final class OffsetStudy implements Study<OffsetStudy.Row> {
 
     @Override
     public String nothing(Readout readout) {
-        return "No reference point was solved. Offsets are told for grounds of control units, returns of sensors,"
-                + " grounds of bus nodes and ground points, in every operating state in which something runs.";
+        return WORDS.get("offset.no-reference-point-was");
     }
 
     @Override
     public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
         var chart = OffsetCharts.of(readout.harness(), row.offset());
         return Optional.of(new Picture(
-                chart.title() + ": who makes it, largest share first",
+                WORDS.get("offset.who-makes-it-largest", chart.title()),
                 (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
     }
 
@@ -132,23 +135,28 @@ public final class OffsetStudy implements Study<OffsetStudy.Row> {
     public List<String> steps(Readout readout, Row row) {
         List<String> steps = new ArrayList<>();
         Offset offset = row.offset();
-        steps.add("V(" + offset.point().at() + ") - V(" + offset.point().reference() + ") = "
-                + Formats.volts(offset.volts()) + " in " + readout.stateName(offset.state())
-                + ". Each load, and each source but the reference one, is replaced by its solved current; its share is"
-                + " transfer resistance times that current, and the shares sum to the offset.");
+        steps.add(WORDS.get(
+                "offset.v-v-in-each",
+                offset.point().at(),
+                offset.point().reference(),
+                Formats.volts(offset.volts()),
+                readout.stateName(offset.state())));
         offset.shares().stream()
                 .limit(MOST_STEPS)
                 .forEach(share -> steps.add(Named.label(readout.harness(), share.cause()) + ": "
                         + Formats.ohms(share.transferOhms()) + " x " + Formats.amps(share.amps()) + " = "
                         + Formats.volts(share.volts())
-                        + (share.rippleVolts() > 0 ? ", swinging by " + Formats.volts(share.rippleVolts()) : "")
+                        + (share.rippleVolts() > 0
+                                ? WORDS.get("offset.swinging-by", Formats.volts(share.rippleVolts()))
+                                : "")
                         + (share.switchedOffVolts().isPresent()
-                                ? "; switched off, the offset would be "
-                                        + Formats.volts(share.switchedOffVolts().getAsDouble())
+                                ? WORDS.get(
+                                        "offset.switched-off-the-offset",
+                                        Formats.volts(share.switchedOffVolts().getAsDouble()))
                                 : "")
                         + "."));
         if (offset.shares().size() > MOST_STEPS) {
-            steps.add("And " + (offset.shares().size() - MOST_STEPS) + " smaller ones.");
+            steps.add(WORDS.get("offset.and-smaller-ones", (offset.shares().size() - MOST_STEPS)));
         }
         return steps;
     }

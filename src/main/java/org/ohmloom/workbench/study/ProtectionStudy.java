@@ -26,9 +26,11 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Fuses, breakers and outputs that limit: what each carries, protects, clears and rides through. */
 public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
+    private static final Words WORDS = Words.of("studies");
 
     private static final int MOST_CONDUCTORS = 4;
 
@@ -55,7 +57,8 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                             ? CellText.of(each.chosen().words(), 0)
                                     .in(Tone.WARNING)
                                     .saying(each.chosen().reason())
-                            : CellText.of("stays", 1).saying(each.chosen().reason()))
+                            : CellText.of(WORDS.get("protection.stays"), 1)
+                                    .saying(each.chosen().reason()))
                     .orElse(CellText.EMPTY);
         }
 
@@ -66,9 +69,13 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
             }
             String tip = check.get().sentence();
             return switch (check.get().verdict()) {
-                case MET -> CellText.of("yes", 2).saying(tip);
-                case NOT_MET -> CellText.of("no", 0).in(Tone.ERROR).saying(tip);
-                case NOT_JUDGED -> CellText.of("open", 1).in(Tone.SOFT).saying(tip);
+                case MET -> CellText.of(WORDS.get("protection.yes"), 2).saying(tip);
+                case NOT_MET -> CellText.of(WORDS.get("protection.no"), 0)
+                        .in(Tone.ERROR)
+                        .saying(tip);
+                case NOT_JUDGED -> CellText.of(WORDS.get("protection.open"), 1)
+                        .in(Tone.SOFT)
+                        .saying(tip);
             };
         }
 
@@ -86,10 +93,10 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
             if (output.isPresent()) {
                 return output.get()
                         .burnt()
-                        .map(burnt -> CellText.of("no", 0)
+                        .map(burnt -> CellText.of(WORDS.get("protection.no"), 0)
                                 .in(Tone.ERROR)
-                                .saying(burnt.wire() + " does not stand a lasting fault"))
-                        .orElse(CellText.of("yes", 2));
+                                .saying(WORDS.get("protection.does-not-stand-a", burnt.wire())))
+                        .orElse(CellText.of(WORDS.get("protection.yes"), 2));
             }
             return verdict(Check.Aspect.PROTECTS);
         }
@@ -102,76 +109,89 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
 
     @Override
     public String title() {
-        return "Protection";
+        return WORDS.get("protection.protection");
     }
 
     @Override
     public String about() {
-        return "What every fuse, breaker and limiting output carries, protects, clears and rides through";
+        return WORDS.get("protection.what-every-fuse-breaker");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Device", "Identity of the device", 7, Row::label),
-                Column.number("Rating", "A", "Rated current, or the limit of an output", Row::rating),
+                Column.text(WORDS.get("protection.device"), WORDS.get("protection.device.about"), 7, Row::label),
+                Column.number(WORDS.get("protection.rating"), "A", WORDS.get("protection.rating.about"), Row::rating),
                 Column.number(
-                        "Runs at",
+                        WORDS.get("protection.runs-at"),
                         "A",
-                        "Largest lasting current through it",
+                        WORDS.get("protection.runs-at.about"),
                         row -> row.number(each -> java.util.OptionalDouble.of(each.loadAmps()))),
-                verdict("Carries", "Carries its running current where it sits", Check.Aspect.CARRIES),
-                verdict("Starts", "Rides through starts", Check.Aspect.RIDES_THROUGH),
+                verdict(WORDS.get("protection.carries"), WORDS.get("protection.carries.about"), Check.Aspect.CARRIES),
+                verdict(
+                        WORDS.get("protection.starts"),
+                        WORDS.get("protection.starts.about"),
+                        Check.Aspect.RIDES_THROUGH),
                 new Column<>(
-                        "Protects",
+                        WORDS.get("protection.protects"),
                         "",
-                        "Opens before any conductor behind it is harmed",
+                        WORDS.get("protection.protects.about"),
                         8,
                         Row::protects,
                         Optional.empty()),
-                verdict("Clears", "Clears the smallest fault in the time asked", Check.Aspect.CLEARS_SMALLEST),
-                verdict("Breaks", "Can interrupt the largest fault", Check.Aspect.BREAKS_LARGEST),
-                verdict("Volts", "Is made for the voltage there", Check.Aspect.VOLTAGE),
-                verdict("Selective", "Opens before the device upstream", Check.Aspect.SELECTIVE),
+                verdict(
+                        WORDS.get("protection.clears"),
+                        WORDS.get("protection.clears.about"),
+                        Check.Aspect.CLEARS_SMALLEST),
+                verdict(
+                        WORDS.get("protection.breaks"),
+                        WORDS.get("protection.breaks.about"),
+                        Check.Aspect.BREAKS_LARGEST),
+                verdict(WORDS.get("protection.volts"), WORDS.get("protection.volts.about"), Check.Aspect.VOLTAGE),
+                verdict(
+                        WORDS.get("protection.selective"),
+                        WORDS.get("protection.selective.about"),
+                        Check.Aspect.SELECTIVE),
                 Column.number(
-                        "May carry",
+                        WORDS.get("protection.may-carry"),
                         "A",
-                        "For good, where it sits",
+                        WORDS.get("protection.may-carry.about"),
                         row -> row.number(each ->
                                 java.util.OptionalDouble.of(each.rating().continuousAmps()))),
-                Column.text("Weakest", "Conductor with the least reserve", 8, row -> row.device()
-                        .flatMap(DeviceProtection::weakest)
-                        .map(each -> each.wire().value())
-                        .orElse("")),
+                Column.text(
+                        WORDS.get("protection.weakest"), WORDS.get("protection.weakest.about"), 8, row -> row.device()
+                                .flatMap(DeviceProtection::weakest)
+                                .map(each -> each.wire().value())
+                                .orElse("")),
                 Column.number(
-                        "Smallest fault",
+                        WORDS.get("protection.smallest-fault"),
                         "A",
-                        "Cold, discharged battery, hot conductors",
+                        WORDS.get("protection.smallest-fault.about"),
                         row -> row.number(each -> fault(each.minimumFault()))),
                 Column.number(
-                        "Opens in",
+                        WORDS.get("protection.opens-in"),
                         "s",
-                        "By when it has opened that fault",
+                        WORDS.get("protection.opens-in.about"),
                         row -> row.number(DeviceProtection::openSeconds)),
                 Column.number(
-                        "Largest fault",
+                        WORDS.get("protection.largest-fault"),
                         "A",
-                        "Full, warm battery, cold conductors, at the device",
+                        WORDS.get("protection.largest-fault.about"),
                         row -> row.number(each -> fault(each.maximumFault()))),
                 Column.number(
-                        "Breaks up to",
+                        WORDS.get("protection.breaks-up-to"),
                         "A",
-                        "Current it can interrupt",
+                        WORDS.get("protection.breaks-up-to.about"),
                         row -> row.number(DeviceProtection::breakingAmps)),
                 new Column<Row>(
-                                "Proposed",
+                                WORDS.get("protection.proposed"),
                                 "",
-                                "Type and rating that meets most, the present type first",
+                                WORDS.get("protection.proposed.about"),
                                 18,
                                 Row::proposed,
                                 Optional.empty())
                         .quantities(),
-                Column.text("Name", "What people call it", 22, Row::name));
+                Column.text(WORDS.get("protection.name"), WORDS.get("protection.name.about"), 22, Row::name));
     }
 
     private static Column<Row> verdict(String title, String tip, Check.Aspect aspect) {
@@ -246,8 +266,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
 
     @Override
     public String nothing(Readout readout) {
-        return "The harness has no fuse, no breaker and no output with an electronic limit. Put one near the source of"
-                + " every feed; name its type and rating (list Components) to see its opening times here.";
+        return WORDS.get("protection.the-harness-has-no");
     }
 
     @Override
@@ -258,10 +277,10 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                 .findFirst()
                 .or(() -> ProtectionCharts.ofDevice(readout.harness(), results(readout), row.id()));
         return chart.map(each -> new Picture(
-                "Opening times over currents: " + each.title() + ". "
-                        + each.currents().stream()
-                                .map(current -> current.label())
-                                .collect(Collectors.joining(", ")),
+                WORDS.get(
+                        "protection.opening-times-over-currents",
+                        each.title(),
+                        each.currents().stream().map(current -> current.label()).collect(Collectors.joining(", "))),
                 each::scene));
     }
 
@@ -275,23 +294,31 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         + TradeWords.capital(check.sentence()) + " ("
                         + check.source() + ")");
             }
-            steps.add("May carry: " + device.rating().words() + ".");
-            device.minimumFault().ifPresent(fault -> steps.add("Smallest fault: " + fault.sentence()));
-            device.maximumFault().ifPresent(fault -> steps.add("Largest fault: " + fault.sentence()));
-            device.starts().forEach(start -> steps.add("Start of " + start.load() + ": " + start.sentence()));
+            steps.add(WORDS.get("protection.may-carry-2", device.rating().words()));
+            device.minimumFault()
+                    .ifPresent(fault -> steps.add(WORDS.get("protection.smallest-fault-2", fault.sentence())));
+            device.maximumFault()
+                    .ifPresent(fault -> steps.add(WORDS.get("protection.largest-fault-2", fault.sentence())));
+            device.starts()
+                    .forEach(start -> steps.add(WORDS.get("protection.start-of", start.load(), start.sentence())));
             device.conductors().stream()
                     .limit(MOST_CONDUCTORS)
                     .map(ConductorProtection::words)
                     .forEach(steps::add);
-            device.selectivity().forEach(each -> steps.add("Upstream: " + each.sentence() + "."));
+            device.selectivity().forEach(each -> steps.add(WORDS.get("protection.upstream", each.sentence())));
         });
         row.proposal().ifPresent(proposal -> proposal.types().forEach(type -> steps.add(told(type))));
         row.output().ifPresent(output -> {
             steps.add(output.sentence());
             output.conductors().stream()
                     .limit(MOST_CONDUCTORS)
-                    .forEach(each -> steps.add(each.wire() + " comes to " + Formats.celsius(each.hottestCelsius())
-                            + (each.stands() ? ", which it stands." : ", which it does not stand.")));
+                    .forEach(each -> steps.add(WORDS.get(
+                            "protection.comes-to",
+                            each.wire(),
+                            Formats.celsius(each.hottestCelsius()),
+                            each.stands()
+                                    ? WORDS.get("protection.which-it-stands")
+                                    : WORDS.get("protection.which-it-does-not"))));
         });
         return steps;
     }
@@ -299,9 +326,9 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
     private static String told(TypeCandidate type) {
         String outcome =
                 switch (type.outcome()) {
-                    case CHOSEN -> "Proposed: ";
-                    case WOULD_SERVE -> "Not needed: ";
-                    case REFUSED -> "Refused: ";
+                    case CHOSEN -> WORDS.get("protection.proposed-2");
+                    case WOULD_SERVE -> WORDS.get("protection.not-needed");
+                    case REFUSED -> WORDS.get("protection.refused");
                 };
         return outcome + type.words() + "; " + type.reason() + " (" + type.source() + ")";
     }

@@ -12,6 +12,7 @@ import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.words.Words;
 
 /** The return paths: the picture of the ground points, loops, offsets, sensors, coupling and lost returns, each with its list. */
 public final class ReturnsPane extends StudyTab {
@@ -21,23 +22,17 @@ public final class ReturnsPane extends StudyTab {
     /** Key of the tab. */
     public static final String KEY = "returns";
 
-    /** What the tab is called. */
-    public static final TabName NAME = new TabName(
-            KEY,
-            "Returns",
-            "Where the current goes back: ground points, loops, who offsets whom, sensor errors, coupling, lost returns");
-
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
     private final transient List<StudyPane<?>> panes;
 
     public ReturnsPane(List<Study<?>> studies, Desk desk, ScenePainter painter, Samples samples) {
-        super(new BorderLayout(), NAME);
+        super(new BorderLayout(), TabName.of(KEY));
         this.desk = desk;
         panes = List.copyOf(
                 studies.stream().map(study -> pane(study, painter, samples)).toList());
         tabs.setName("returns-lists");
-        tabs.getAccessibleContext().setAccessibleName("Lists of the return paths");
+        tabs.getAccessibleContext().setAccessibleName(Words.of("returns").get("lists"));
         tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
         panes.forEach(pane -> HelpPage.name(pane, "views/" + pane.key()));
         panes.forEach(pane -> tabs.addTab(pane.title(), null, pane, pane.about()));
@@ -57,7 +52,7 @@ public final class ReturnsPane extends StudyTab {
         JPanel panel = new JPanel(new MigLayout("insets 4 10 0 8, gapx 6", "", "[center]"));
         StateChooser chooser = new StateChooser(desk);
         chooser.setName("returns-state");
-        JLabel label = new JLabel("State");
+        JLabel label = new JLabel(Words.of("returns").get("state"));
         label.setLabelFor(chooser);
         panel.add(label);
         panel.add(chooser, "w 120::220, h pref!");

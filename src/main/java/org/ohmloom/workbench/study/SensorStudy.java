@@ -14,9 +14,11 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.words.Words;
 
 /** How far off every sensor reads, in its own unit, for what feed, returns and wires do to it. */
 public final class SensorStudy implements Study<SensorBudget> {
+    private static final Words WORDS = Words.of("studies");
 
     @Override
     public String key() {
@@ -25,36 +27,60 @@ public final class SensorStudy implements Study<SensorBudget> {
 
     @Override
     public String title() {
-        return "Sensor errors";
+        return WORDS.get("sensor.sensor-errors");
     }
 
     @Override
     public String about() {
-        return "How far off every sensor reads, in its own unit, and what makes it";
+        return WORDS.get("sensor.how-far-off-every");
     }
 
     @Override
     public List<Column<SensorBudget>> columns() {
         return List.of(
-                Column.text("Sensor", "The sensor", 8, row -> row.sensor().value()),
-                Column.number("Largest", "", "Known errors, tolerances and ripple together", SensorStudy::worst),
-                Column.text("Unit", "Unit of what it measures", 5, SensorBudget::quantityUnit),
-                Column.number("Allowed", "", "Most error it may have", row -> CellText.of(row.allowed())),
+                Column.text(WORDS.get("sensor.sensor"), WORDS.get("sensor.sensor.about"), 8, row -> row.sensor()
+                        .value()),
+                Column.number(WORDS.get("sensor.largest"), "", WORDS.get("sensor.largest.about"), SensorStudy::worst),
+                Column.text(WORDS.get("sensor.unit"), WORDS.get("sensor.unit.about"), 5, SensorBudget::quantityUnit),
                 Column.number(
-                        "Used", "%", "Share of the allowed error", row -> CellText.of(100 * ReturnReadings.use(row))),
+                        WORDS.get("sensor.allowed"),
+                        "",
+                        WORDS.get("sensor.allowed.about"),
+                        row -> CellText.of(row.allowed())),
                 Column.number(
-                        "Known", "", "Errors of this state with their signs", row -> CellText.of(row.knownError())),
-                Column.number("Tolerances", "", "Root of the sum of squares", row -> CellText.of(row.toleranceError())),
-                Column.number("Ripple", "", "After the input's filter", row -> CellText.of(row.ripple())),
-                Column.text("Read by", "Control unit and pin", 9, row -> row.unit() + " " + row.pin()),
-                Column.text("State", "State in which it is largest, or the one asked for", 10, row -> row.state()
+                        WORDS.get("sensor.used"),
+                        "%",
+                        WORDS.get("sensor.used.about"),
+                        row -> CellText.of(100 * ReturnReadings.use(row))),
+                Column.number(
+                        WORDS.get("sensor.known"),
+                        "",
+                        WORDS.get("sensor.known.about"),
+                        row -> CellText.of(row.knownError())),
+                Column.number(
+                        WORDS.get("sensor.tolerances"),
+                        "",
+                        WORDS.get("sensor.tolerances.about"),
+                        row -> CellText.of(row.toleranceError())),
+                Column.number(
+                        WORDS.get("sensor.ripple"),
+                        "",
+                        WORDS.get("sensor.ripple.about"),
+                        row -> CellText.of(row.ripple())),
+                Column.text(
+                        WORDS.get("sensor.read-by"),
+                        WORDS.get("sensor.read-by.about"),
+                        9,
+                        row -> row.unit() + " " + row.pin()),
+                Column.text(WORDS.get("sensor.state"), WORDS.get("sensor.state.about"), 10, row -> row.state()
                         .value()));
     }
 
     private static CellText worst(SensorBudget row) {
         CellText cell = CellText.of(row.worstError());
         return ReturnReadings.use(row) > 1 + 1e-9
-                ? ReturnRows.over(cell, "More than " + Formats.number(row.allowed()) + " " + row.quantityUnit())
+                ? ReturnRows.over(
+                        cell, WORDS.get("sensor.more-than", Formats.number(row.allowed()), row.quantityUnit()))
                 : cell;
     }
 
@@ -76,28 +102,33 @@ public final class SensorStudy implements Study<SensorBudget> {
     @Override
     public String nothing(Readout readout) {
         String open = String.join("\n", open(readout));
-        return "No sensor can be judged. A sensor needs what it measures and its span, and must be read at a pin of a control"
-                + " unit whose input is described." + (open.isEmpty() ? "" : "\n" + open);
+        return WORDS.get("sensor.no-sensor-can-be", open.isEmpty() ? "" : "\n" + open);
     }
 
     @Override
     public Optional<Picture> picture(Readout readout, SensorBudget row, Optional<String> selected) {
         var chart = SensorCharts.of(readout.harness(), row);
         return Optional.of(new Picture(
-                chart.title() + ": its error budget", (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
+                WORDS.get("sensor.its-error-budget", chart.title()),
+                (fonts, widthMm, heightMm) -> chart.scene(fonts, widthMm)));
     }
 
     @Override
     public List<String> steps(Readout readout, SensorBudget row) {
         List<String> steps = new ArrayList<>();
-        steps.add(row.sensor() + " at " + value(row, row.reading()) + " in " + readout.stateName(row.state())
-                + ": largest error " + value(row, row.worstError()) + ", allowed " + value(row, row.allowed()) + " ("
-                + row.allowedFrom() + ").");
+        steps.add(WORDS.get(
+                "sensor.at-in-largest-error",
+                row.sensor(),
+                value(row, row.reading()),
+                readout.stateName(row.state()),
+                value(row, row.worstError()),
+                value(row, row.allowed()),
+                row.allowedFrom()));
         row.known().forEach(part -> steps.add(part(row, part)));
         row.tolerances().forEach(part -> steps.add("± " + part(row, part)));
-        row.ripple().ifPresent(ripple -> steps.add("Ripple after the filter: " + value(row, ripple) + "."));
+        row.ripple().ifPresent(ripple -> steps.add(WORDS.get("sensor.ripple-after-the-filter", value(row, ripple))));
         if (row.ripple().isEmpty()) {
-            steps.add("Ripple: not judged, the corner of the input's filter is not entered.");
+            steps.add(WORDS.get("sensor.ripple-not-judged-the"));
         }
         steps.addAll(open(readout));
         return steps;

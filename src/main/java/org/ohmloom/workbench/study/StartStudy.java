@@ -20,9 +20,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** Loads and control units starting, over time, and what the supply of everything else does meanwhile. */
 public final class StartStudy implements Study<StartStudy.Row> {
+    private static final Words WORDS = Words.of("studies");
 
     private static final int MOST_SAGS = 6;
 
@@ -48,7 +50,9 @@ public final class StartStudy implements Study<StartStudy.Row> {
         CellText lowest() {
             return worst().map(sag -> {
                         CellText text = CellText.of(sag.lowestVolts());
-                        return sag.isTooLow() ? text.in(Tone.ERROR).saying("Less than it works at") : text;
+                        return sag.isTooLow()
+                                ? text.in(Tone.ERROR).saying(WORDS.get("start.less-than-it-works"))
+                                : text;
                     })
                     .orElse(CellText.EMPTY);
         }
@@ -59,10 +63,14 @@ public final class StartStudy implements Study<StartStudy.Row> {
 
         CellText outcome() {
             return switch (run.outcome()) {
-                case SETTLED -> CellText.of("runs");
-                case CUT_OFF -> CellText.of("still settling").in(Tone.WARNING).saying(run.sentence());
-                case STALLED -> CellText.of("does not turn").in(Tone.ERROR).saying(run.sentence());
-                case NO_OPERATING_POINT -> CellText.of("collapses")
+                case SETTLED -> CellText.of(WORDS.get("start.runs"));
+                case CUT_OFF -> CellText.of(WORDS.get("start.still-settling"))
+                        .in(Tone.WARNING)
+                        .saying(run.sentence());
+                case STALLED -> CellText.of(WORDS.get("start.does-not-turn"))
+                        .in(Tone.ERROR)
+                        .saying(run.sentence());
+                case NO_OPERATING_POINT -> CellText.of(WORDS.get("start.collapses"))
                         .in(Tone.ERROR)
                         .saying(run.sentence());
             };
@@ -76,32 +84,43 @@ public final class StartStudy implements Study<StartStudy.Row> {
 
     @Override
     public String title() {
-        return "Start-up";
+        return WORDS.get("start.start-up");
     }
 
     @Override
     public String about() {
-        return "What happens while a motor, a lamp or a control unit starts: currents, and the supply of all else";
+        return WORDS.get("start.what-happens-while-a");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Starts", "What starts", 20, Row::name),
-                Column.text("State", "Operating state; everything else runs", 12, Row::state),
-                Column.number("Lowest", "V", "Lowest voltage of the supply that is hit hardest", Row::lowest),
-                Column.text("At", "Supply that comes nearest to what it needs", 7, row -> row.worst()
+                Column.text(WORDS.get("start.starts"), WORDS.get("start.starts.about"), 20, Row::name),
+                Column.text(WORDS.get("start.state"), WORDS.get("start.state.about"), 12, Row::state),
+                Column.number(WORDS.get("start.lowest"), "V", WORDS.get("start.lowest.about"), Row::lowest),
+                Column.text(WORDS.get("start.at"), WORDS.get("start.at.about"), 7, row -> row.worst()
                         .map(sag -> sag.id().value())
                         .orElse("")),
-                Column.number("Works from", "V", "Least voltage it works at", row -> row.worst()
-                        .map(sag -> CellText.of(sag.minimumVolts()))
-                        .orElse(CellText.EMPTY)),
-                Column.number("Below for", "s", "How long it gets less than that", row -> row.worst()
+                Column.number(
+                        WORDS.get("start.works-from"), "V", WORDS.get("start.works-from.about"), row -> row.worst()
+                                .map(sag -> CellText.of(sag.minimumVolts()))
+                                .orElse(CellText.EMPTY)),
+                Column.number(WORDS.get("start.below-for"), "s", WORDS.get("start.below-for.about"), row -> row.worst()
                         .filter(sag -> sag.minimumVolts().isPresent())
                         .map(sag -> CellText.of(sag.belowSeconds()))
                         .orElse(CellText.EMPTY)),
-                Column.number("Peak", "A", "Largest current of what starts", row -> CellText.of(row.peakAmps())),
-                new Column<>("Then", "", "How it ends", 14, Row::outcome, Optional.empty()));
+                Column.number(
+                        WORDS.get("start.peak"),
+                        "A",
+                        WORDS.get("start.peak.about"),
+                        row -> CellText.of(row.peakAmps())),
+                new Column<>(
+                        WORDS.get("start.then"),
+                        "",
+                        WORDS.get("start.then.about"),
+                        14,
+                        Row::outcome,
+                        Optional.empty()));
     }
 
     @Override
@@ -133,7 +152,7 @@ public final class StartStudy implements Study<StartStudy.Row> {
                                 .find(id)
                                 .map(found -> found.name())
                                 .orElse(""))
-                .orElse("all at once, " + run.starters().size());
+                .orElse(WORDS.get("start.all-at-once", run.starters().size()));
     }
 
     @Override
@@ -148,17 +167,17 @@ public final class StartStudy implements Study<StartStudy.Row> {
                 .distinct()
                 .limit(2)
                 .collect(Collectors.joining(" "));
-        return "No start moves any supply. Give a motor its start current, a lamp or another load its inrush (list Loads),"
-                + " a control unit the capacitor at its supply and the least voltage it works at; then put them on in an"
-                + " operating state." + (skipped.isEmpty() ? "" : "\n" + skipped);
+        return WORDS.get("start.no-start-moves-any", skipped.isEmpty() ? "" : "\n" + skipped);
     }
 
     @Override
     public Optional<Picture> picture(Readout readout, Row row, Optional<String> selected) {
         return StartCharts.of(readout.harness(), row.run())
                 .map(chart -> new Picture(
-                        chart.title() + ": voltage and current over "
-                                + Formats.seconds(row.run().durationSeconds()),
+                        WORDS.get(
+                                "start.voltage-and-current-over",
+                                chart.title(),
+                                Formats.seconds(row.run().durationSeconds())),
                         chart::scene));
     }
 
@@ -167,14 +186,21 @@ public final class StartStudy implements Study<StartStudy.Row> {
         List<String> steps = new ArrayList<>();
         steps.add(row.run().sentence());
         for (StarterTrace starter : row.run().starters()) {
-            steps.add(starter.id() + ": " + starter.method() + ". Peak " + Formats.amps(starter.peakAmps()) + ", then "
-                    + Formats.amps(starter.endAmps()) + "; at least " + Formats.volts(starter.lowestVolts())
-                    + " at its terminals.");
+            steps.add(WORDS.get(
+                    "start.peak-then-at-least",
+                    starter.id(),
+                    starter.method(),
+                    Formats.amps(starter.peakAmps()),
+                    Formats.amps(starter.endAmps()),
+                    Formats.volts(starter.lowestVolts())));
         }
         row.run().sags().stream().limit(MOST_SAGS).forEach(sag -> steps.add(sag(sag)));
         for (RelayDropOut drop : row.run().dropOuts()) {
-            steps.add("Relay " + drop.relay() + " may drop out: " + Formats.volts(drop.lowestVolts())
-                    + " at its coil, it needs " + Formats.volts(drop.dropOutVolts()) + ".");
+            steps.add(WORDS.get(
+                    "start.relay-may-drop-out",
+                    drop.relay(),
+                    Formats.volts(drop.lowestVolts()),
+                    Formats.volts(drop.dropOutVolts())));
         }
         starts(readout).skipped().stream()
                 .filter(each -> each.state().equals(row.run().state()))
@@ -188,14 +214,16 @@ public final class StartStudy implements Study<StartStudy.Row> {
     }
 
     private static String sag(SupplySag sag) {
-        String text = sag.id() + " falls from " + Formats.volts(sag.beforeVolts()) + " to "
-                + Formats.volts(sag.lowestVolts());
+        String text = WORDS.get(
+                "start.falls-from-to", sag.id(), Formats.volts(sag.beforeVolts()), Formats.volts(sag.lowestVolts()));
         return sag.minimumVolts().isEmpty()
                 ? text + "."
-                : text + "; it works down to "
-                        + Formats.volts(sag.minimumVolts().getAsDouble())
-                        + (sag.belowSeconds() > 0
-                                ? ", below that for " + Formats.seconds(sag.belowSeconds()) + "."
+                : WORDS.get(
+                        "start.it-works-down-to",
+                        text,
+                        Formats.volts(sag.minimumVolts().getAsDouble()),
+                        sag.belowSeconds() > 0
+                                ? WORDS.get("start.below-that-for", Formats.seconds(sag.belowSeconds()))
                                 : ".");
     }
 }

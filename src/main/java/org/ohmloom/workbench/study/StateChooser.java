@@ -8,9 +8,11 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.Choices;
+import org.ohmloom.workbench.words.Words;
 
 /** Chooses the operating state whose numbers are shown. */
 public final class StateChooser extends JComboBox<StateChooser.Choice> {
+    private static final Words WORDS = Words.of("studies");
 
     private static final long serialVersionUID = 1L;
 
@@ -34,8 +36,8 @@ public final class StateChooser extends JComboBox<StateChooser.Choice> {
         this.desk = desk;
         setName("state");
         setMaximumRowCount(16);
-        setToolTipText("Operating state whose numbers are shown");
-        getAccessibleContext().setAccessibleName("Operating state");
+        setToolTipText(WORDS.get("state-chooser.operating-state-whose-numbers"));
+        getAccessibleContext().setAccessibleName(WORDS.get("state-chooser.operating-state"));
         addActionListener(event -> {
             if (!quiet && getSelectedItem() instanceof Choice choice) {
                 desk.choose(choice.state());
@@ -50,7 +52,8 @@ public final class StateChooser extends JComboBox<StateChooser.Choice> {
     }
 
     private void showChoices() {
-        List<Choice> choices = new ArrayList<>(List.of(new Choice(Optional.empty(), "Worst of all states")));
+        List<Choice> choices =
+                new ArrayList<>(List.of(new Choice(Optional.empty(), WORDS.get("state-chooser.worst-of-all-states"))));
         desk.harness().ifPresent(harness -> harness.states()
                 .all()
                 .forEach(state -> choices.add(new Choice(Optional.of(state.id()), state.name()))));

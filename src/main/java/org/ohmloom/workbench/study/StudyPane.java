@@ -28,6 +28,7 @@ import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.widget.SharedSplit;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.CitedPages;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * One study in its pane: its list, below it how the numbers of the chosen row came about, beside it the chart of that
@@ -36,6 +37,7 @@ import org.ohmloom.workbench.words.CitedPages;
  * @param <R> type of its rows
  */
 public final class StudyPane<R> extends StudyTab {
+    private static final Words WORDS = Words.of("studies");
 
     private static final long serialVersionUID = 1L;
 
@@ -54,7 +56,8 @@ public final class StudyPane<R> extends StudyTab {
         this.study = study;
         this.desk = desk;
         this.list = new SheetPane<>(study, desk, samples, desk::say, this::choose);
-        this.chart = new ChartCanvas("Chart of " + study.title(), painter, ids -> desk.select(Selection.of(ids)));
+        this.chart = new ChartCanvas(
+                WORDS.get("study.chart-of", study.title()), painter, ids -> desk.select(Selection.of(ids)));
         list.table().setName("study-" + study.key());
         chart.setName("chart-" + study.key());
         list.table().getSelectionModel().addListSelectionListener(event -> {
@@ -96,7 +99,7 @@ public final class StudyPane<R> extends StudyTab {
         steps.setName("steps-" + study.key());
         HelpPage.ask(steps, () -> CitedPages.at(steps));
         steps.setBorder(BorderFactory.createEmptyBorder(6, 10, 8, 10));
-        steps.getAccessibleContext().setAccessibleName("How these numbers of " + study.title() + " came about");
+        steps.getAccessibleContext().setAccessibleName(WORDS.get("study.how-these-numbers-of", study.title()));
         steps.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
         JScrollPane scroll = new JScrollPane(steps);
         scroll.setBorder(EdgeLine.above());
@@ -138,7 +141,7 @@ public final class StudyPane<R> extends StudyTab {
         nothing.removeAll();
         if (rows.isEmpty()) {
             String words = studying()
-                    ? "Being worked out…"
+                    ? WORDS.get("study.being-worked-out")
                     : readout.map(study::nothing).orElse("");
             nothing.add(PaneTitle.of(study.title()));
             nothing.add(WrappedText.of(words, "Ohmloom.soft", 0), "w 200:460:520, growx");
@@ -147,8 +150,8 @@ public final class StudyPane<R> extends StudyTab {
         again.setVisible(!rows.isEmpty() && study.isOld(desk));
         again.setText(
                 desk.status().isBusy()
-                        ? "Being worked out again; these are the numbers from before the change."
-                        : "Outdated: these are the numbers from before the change.");
+                        ? WORDS.get("study.being-worked-out-again")
+                        : WORDS.get("study.outdated-these-are-the"));
         showChosen();
     }
 
