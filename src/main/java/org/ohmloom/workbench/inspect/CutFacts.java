@@ -11,9 +11,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.inspect.Inspection.Reason;
 import org.ohmloom.workbench.inspect.Inspection.Reasons;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** How long a wire is cut, part by part, for the inspector. */
 final class CutFacts {
+    private static final Words WORDS = Words.of("inspector");
 
     private CutFacts() {}
 
@@ -33,10 +35,10 @@ final class CutFacts {
                     false));
         }
         parts.add(new Reason(
-                "May be longer by " + units.metres(length.toleranceMetres()) + ", never shorter",
+                WORDS.get("cut.may-be-longer-by", units.metres(length.toleranceMetres())),
                 "",
                 length.tolerance().citation().text(),
                 false));
-        return new Reasons("Cut to " + units.metres(length.metres()), parts);
+        return new Reasons(WORDS.get("cut.cut-to", units.metres(length.metres())), parts);
     }
 }

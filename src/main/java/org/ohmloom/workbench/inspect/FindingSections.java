@@ -10,9 +10,11 @@ import org.ohmloom.workbench.inspect.Inspection.Prose;
 import org.ohmloom.workbench.inspect.Inspection.Section;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** A finding as the inspector shows it, above the thing it is about. */
 final class FindingSections {
+    private static final Words WORDS = Words.of("inspector");
 
     private FindingSections() {}
 
@@ -26,11 +28,12 @@ final class FindingSections {
         finding.values()
                 .forEach((name, quantity) -> facts.add(
                         Fact.of(RecordFacts.words(name), units.quantity(quantity.canonical(), quantity.dimension()))));
-        facts.add(Fact.of("About", String.join(", ", finding.subjects())));
-        facts.add(Fact.of("Source", finding.source()));
-        facts.add(Fact.of("Rule", finding.rule()));
-        finding.fix().ifPresent(fix -> facts.add(Fact.of("Fix", fix.label())));
-        finding.waiver().ifPresent(waiver -> facts.add(Fact.of("Accepted", waiver.reason())));
+        facts.add(Fact.of(WORDS.get("finding-sections.about"), String.join(", ", finding.subjects())));
+        facts.add(Fact.of(WORDS.get("finding-sections.source"), finding.source()));
+        facts.add(Fact.of(WORDS.get("finding-sections.rule"), finding.rule()));
+        finding.fix().ifPresent(fix -> facts.add(Fact.of(WORDS.get("finding-sections.fix"), fix.label())));
+        finding.waiver()
+                .ifPresent(waiver -> facts.add(Fact.of(WORDS.get("finding-sections.accepted"), waiver.reason())));
         sections.add(new Facts("", facts));
         return sections;
     }

@@ -11,9 +11,11 @@ import org.ohmloom.workbench.inspect.Inspection.Facts;
 import org.ohmloom.workbench.inspect.Inspection.Prose;
 import org.ohmloom.workbench.inspect.Inspection.Section;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** The harness as a whole, shown while nothing is selected. */
 final class HarnessSummary {
+    private static final Words WORDS = Words.of("inspector");
 
     private HarnessSummary() {}
 
@@ -22,38 +24,47 @@ final class HarnessSummary {
         List<Section> sections = new ArrayList<>();
         readout.analysis()
                 .ifPresent(results -> sections.add(new Facts(
-                        "Results",
+                        WORDS.get("harness-summary.results"),
                         List.of(
                                 Fact.of(
-                                        "Wires to make",
+                                        WORDS.get("harness-summary.wires-to-make"),
                                         String.valueOf(results.totals().wires())),
                                 Fact.of(
-                                        "Length of them",
+                                        WORDS.get("harness-summary.length-of-them"),
                                         readout.units().metres(results.totals().lengthMetres())),
                                 Fact.of(
-                                        "Copper",
+                                        WORDS.get("harness-summary.copper"),
                                         Formats.kilograms(results.totals().copperKg())),
                                 Fact.of(
-                                        "Connectors to fit",
+                                        WORDS.get("harness-summary.connectors-to-fit"),
                                         String.valueOf(results.totals().connectors())),
                                 Fact.of(
-                                        "Largest drop of a load",
+                                        WORDS.get("harness-summary.largest-drop-of-a"),
                                         Formats.volts(results.totals().worstDropVolts()))))));
         DesignRules rules = harness.rules();
         sections.add(new Facts(
-                "Judged by",
+                WORDS.get("harness-summary.judged-by"),
                 List.of(
-                        Fact.of("Design basis", rules.basis()),
-                        Fact.of("Nominal voltage", Formats.volts(rules.nominalVolts())),
-                        Fact.of("Allowed drop", Formats.percent(rules.allowedDropFraction())),
-                        Fact.of("Ambient", readout.units().celsius(rules.ambientCelsius())),
-                        Fact.of("Insulation", rules.insulation()))));
-        sections.add(Facts.entered("Title block", new RecordFacts(readout.units()).of(harness.titleBlock())));
-        harness.notes().all().forEach(note -> sections.add(new Prose("Note", note.text(), Tone.PLAIN)));
+                        Fact.of(WORDS.get("harness-summary.design-basis"), rules.basis()),
+                        Fact.of(WORDS.get("harness-summary.nominal-voltage"), Formats.volts(rules.nominalVolts())),
+                        Fact.of(
+                                WORDS.get("harness-summary.allowed-drop"),
+                                Formats.percent(rules.allowedDropFraction())),
+                        Fact.of(
+                                WORDS.get("harness-summary.ambient"),
+                                readout.units().celsius(rules.ambientCelsius())),
+                        Fact.of(WORDS.get("harness-summary.insulation"), rules.insulation()))));
+        sections.add(Facts.entered(
+                WORDS.get("harness-summary.title-block"), new RecordFacts(readout.units()).of(harness.titleBlock())));
+        harness.notes()
+                .all()
+                .forEach(note -> sections.add(new Prose(WORDS.get("harness-summary.note"), note.text(), Tone.PLAIN)));
         return new Inspection(
                 harness.titleBlock().title(),
-                harness.titleBlock().number() + ", revision "
-                        + harness.titleBlock().currentRevision(),
+                WORDS.get(
+                        "harness-summary.revision",
+                        harness.titleBlock().number(),
+                        harness.titleBlock().currentRevision()),
                 sections);
     }
 }

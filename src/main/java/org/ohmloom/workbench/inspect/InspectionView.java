@@ -14,9 +14,11 @@ import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.CitedPages;
+import org.ohmloom.workbench.words.Words;
 
 /** Builds the components that show an inspection. */
 final class InspectionView {
+    private static final Words WORDS = Words.of("inspector");
 
     /** A text this short stands in the first column of words unbroken. */
     private static final int LETTERS_OF_A_NAME = 18;
@@ -32,7 +34,9 @@ final class InspectionView {
             panel.add(WrappedText.of(shown.subtitle(), "Ohmloom.soft", 0), "growx, wmin 0, gaptop 1");
         }
         if (!current) {
-            panel.add(WrappedText.of("Numbers are of an earlier harness", "Ohmloom.warning", 0), "gaptop 6, wmin 0");
+            panel.add(
+                    WrappedText.of(WORDS.get("inspection.numbers-are-of-an"), "Ohmloom.warning", 0),
+                    "gaptop 6, wmin 0");
         }
         for (Inspection.Section section : shown.sections()) {
             add(panel, section, painter);
@@ -106,7 +110,7 @@ final class InspectionView {
         pane.putClientProperty(
                 FlatClientProperties.STYLE,
                 "arc: 8; background: $" + (reason.governs() ? "Ohmloom.noteGround" : "TableHeader.background"));
-        JLabel title = new WrappedLabel(reason.title() + (reason.governs() ? "   governs" : ""));
+        JLabel title = new WrappedLabel(reason.title() + (reason.governs() ? WORDS.get("inspection.governs") : ""));
         title.setFont(title.getFont().deriveFont(reason.governs() ? Font.BOLD : Font.PLAIN));
         pane.add(title, "growx, wmin 0");
         pane.add(WrappedText.of(reason.text(), "Label.foreground", 0), "growx, wmin 0");

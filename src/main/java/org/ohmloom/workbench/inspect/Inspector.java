@@ -40,9 +40,11 @@ import org.ohmloom.workbench.lists.SequenceEdits;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.SettingWords;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Looks a thing over: all its fields, its numbers in every state, and why its size was chosen. */
 final class Inspector {
+    private static final Words WORDS = Words.of("inspector");
 
     private final Readout readout;
     private final RecordFacts facts;
@@ -76,10 +78,12 @@ final class Inspector {
             return connector(connector);
         }
         if (element instanceof GroundPoint ground) {
-            return junction(element, ground.name(), "Ground point", new WireEnd.AtGround(ground.id()));
+            return junction(
+                    element, ground.name(), WORDS.get("inspector.ground-point"), new WireEnd.AtGround(ground.id()));
         }
         if (element instanceof Splice splice) {
-            Inspection joint = junction(element, splice.name(), "Splice", new WireEnd.AtSplice(splice.id()));
+            Inspection joint =
+                    junction(element, splice.name(), WORDS.get("inspector.splice"), new WireEnd.AtSplice(splice.id()));
             List<Section> sections = new ArrayList<>(joint.sections());
             SpliceFacts.of(readout, splice.id()).ifPresent(sections::add);
             return new Inspection(joint.title(), joint.subtitle(), sections);
@@ -92,50 +96,58 @@ final class Inspector {
 
     private Inspection wire(Wire wire) {
         List<Section> sections = new ArrayList<>();
-        readout.rating(wire.id()).ifPresent(rating -> sections.add(new Facts("At worst", worst(rating))));
+        readout.rating(wire.id())
+                .ifPresent(rating -> sections.add(new Facts(WORDS.get("inspector.at-worst"), worst(rating))));
         ProtectionFacts.ofWire(readout, wire.id()).ifPresent(sections::add);
         readout.choice(wire.id()).ifPresent(choice -> sections.add(reasons(choice)));
         CutFacts.of(readout, wire.id()).ifPresent(sections::add);
         ReadingFacts.of(readout, wire.id().value()).ifPresent(sections::add);
         sections.add(StateGrids.branch(readout, new BranchId(wire.id().value())));
-        sections.add(Facts.entered("Fields", facts.of(wire)));
+        sections.add(Facts.entered(WORDS.get("inspector.fields"), facts.of(wire)));
         String size = wire.gauge()
                 .map(units()::size)
                 .orElse(readout.rating(wire.id())
-                        .map(rating -> "size open, " + units().size(rating.gauge()) + " serves")
-                        .orElse("size open"));
-        String subtitle = "Wire, " + TradeWords.signal(wire.signalClass()) + ", " + size + "\n"
-                + wire.from().text() + "  to  " + wire.to().text();
+                        .map(rating -> WORDS.get("inspector.size-open-serves", units().size(rating.gauge())))
+                        .orElse(WORDS.get("inspector.size-open")));
+        String subtitle = WORDS.get(
+                "inspector.wire-to",
+                TradeWords.signal(wire.signalClass()),
+                size,
+                wire.from().text(),
+                wire.to().text());
         return new Inspection(wire.id().value(), subtitle, sections);
     }
 
     private List<Fact> worst(WireRating rating) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of("State", rating.worstState().map(readout::stateName).orElse("")));
+        facts.add(Fact.of(
+                WORDS.get("inspector.state"),
+                rating.worstState().map(readout::stateName).orElse("")));
         boolean over = rating.ampacity()
                 .filter(limit -> rating.worstAmps() > limit.limitAmps())
                 .isPresent();
-        facts.add(new Fact("Current, RMS", Formats.amps(rating.worstAmps()), over ? Tone.ERROR : Tone.PLAIN));
+        facts.add(new Fact(
+                WORDS.get("inspector.current-rms"), Formats.amps(rating.worstAmps()), over ? Tone.ERROR : Tone.PLAIN));
         if (rating.hasShortPeak()) {
             String state = rating.peakState().map(readout::stateName).orElse("");
-            facts.add(Fact.of("Short peak", Formats.amps(rating.peakAmps()) + " in " + state));
+            facts.add(Fact.of(WORDS.get("inspector.short-peak"), Formats.amps(rating.peakAmps()) + " in " + state));
         }
         facts.add(Fact.of(
-                "May carry",
+                WORDS.get("inspector.may-carry"),
                 rating.ampacity().map(limit -> Formats.amps(limit.limitAmps())).orElse("")));
-        facts.add(Fact.of("Drop", Formats.volts(rating.worstDropVolts())));
-        facts.add(Fact.of("Heat", Formats.watts(rating.worstWatts())));
-        facts.add(Fact.of("Temperature", units().celsius(rating.celsius())));
+        facts.add(Fact.of(WORDS.get("inspector.drop"), Formats.volts(rating.worstDropVolts())));
+        facts.add(Fact.of(WORDS.get("inspector.heat"), Formats.watts(rating.worstWatts())));
+        facts.add(Fact.of(WORDS.get("inspector.temperature"), units().celsius(rating.celsius())));
         facts.add(Fact.of(
-                "Insulation stands",
+                WORDS.get("inspector.insulation-stands"),
                 rating.ampacity()
                         .map(limit -> units().celsius(limit.limitCelsius()))
                         .orElse("")));
         rating.ampacity().ifPresent(limit -> limit.comparison()
                 .ifPresent(comparison -> facts.addAll(MethodFacts.of(comparison, limit.limitAmps()))));
         facts.addAll(MethodFacts.warming(rating.temperature()));
-        facts.add(Fact.of("Resistance", Formats.ohms(rating.ohms())));
-        rating.resistance().ifPresent(row -> facts.add(Fact.of("Resistance from", row.text())));
+        facts.add(Fact.of(WORDS.get("inspector.resistance"), Formats.ohms(rating.ohms())));
+        rating.resistance().ifPresent(row -> facts.add(Fact.of(WORDS.get("inspector.resistance-from"), row.text())));
         rating.ampacity().ifPresent(limit -> facts.addAll(ampacity(limit)));
         return facts;
     }
@@ -143,12 +155,12 @@ final class Inspector {
     private List<Fact> ampacity(Ampacity limit) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(
-                "Table value",
+                WORDS.get("inspector.table-value"),
                 Formats.amps(limit.base().value()) + ", "
                         + limit.base().citation().text()));
         limit.factors()
                 .forEach(factor -> facts.add(Fact.of(
-                        "Times " + units().number(factor.ratio()),
+                        WORDS.get("inspector.times", units().number(factor.ratio())),
                         factor.name() + ", " + factor.citation().text())));
         return facts;
     }
@@ -157,11 +169,15 @@ final class Inspector {
         List<Reason> reasons = choice.requirements().stream()
                 .map(each -> reason(each, each.governor() == choice.governing().governor()))
                 .toList();
-        return new Reasons("Why " + choice.gauge().map(units()::size).orElse("no size serves"), reasons);
+        return new Reasons(
+                WORDS.get(
+                        "inspector.why",
+                        choice.gauge().map(units()::size).orElse(WORDS.get("inspector.no-size-serves"))),
+                reasons);
     }
 
     private Reason reason(Requirement required, boolean governs) {
-        String size = required.smallest().map(units()::size).orElse("none serves");
+        String size = required.smallest().map(units()::size).orElse(WORDS.get("inspector.none-serves"));
         return new Reason(
                 TradeWords.capital(required.governor().words()) + ": " + size,
                 required.reason(),
@@ -174,10 +190,10 @@ final class Inspector {
         readout.device(component.id()).ifPresent(choice -> {
             String rating = choice.ratingAmps().isPresent()
                     ? Formats.amps(choice.ratingAmps().getAsDouble())
-                    : "no rating serves";
+                    : WORDS.get("inspector.no-rating-serves");
             Reason reason =
                     new Reason(rating, choice.reason(), choice.citation().text(), true);
-            sections.add(new Reasons("Why " + rating, List.of(reason)));
+            sections.add(new Reasons(WORDS.get("inspector.why", rating), List.of(reason)));
         });
         ProtectionFacts.ofDevice(readout, component.id()).ifPresent(sections::add);
         sections.add(
@@ -188,12 +204,15 @@ final class Inspector {
         this.facts.of(component).stream()
                 .filter(fact -> facts.stream().noneMatch(known -> known.label().equals(fact.label())))
                 .forEach(facts::add);
-        sections.add(Facts.entered("Fields", facts));
+        sections.add(Facts.entered(WORDS.get("inspector.fields"), facts));
         if (component.device() instanceof ControlUnit unit) {
             List<List<String>> rows = unit.pins().stream()
                     .map(pin -> List.of(pin.name(), TradeWords.named(pin.role()), wiresAt(component, pin.name())))
                     .toList();
-            sections.add(new Grid("Pins", List.of("Pin", "Used as", "Wire"), rows));
+            sections.add(new Grid(
+                    WORDS.get("inspector.pins"),
+                    List.of(WORDS.get("inspector.pin"), WORDS.get("inspector.used-as"), WORDS.get("inspector.wire")),
+                    rows));
         }
         return new Inspection(
                 component.id().value(),
@@ -233,10 +252,17 @@ final class Inspector {
                 .toList();
         return new Inspection(
                 connector.id().value(),
-                connector.name() + "\nConnector",
+                WORDS.get("inspector.connector", connector.name()),
                 List.of(
-                        new Grid("Cavities", List.of("Cavity", "Terminal", "Wire", "Contact"), rows),
-                        Facts.entered("Fields", facts.of(connector))));
+                        new Grid(
+                                WORDS.get("inspector.cavities"),
+                                List.of(
+                                        WORDS.get("inspector.cavity"),
+                                        WORDS.get("inspector.terminal"),
+                                        WORDS.get("inspector.wire"),
+                                        WORDS.get("inspector.contact")),
+                                rows),
+                        Facts.entered(WORDS.get("inspector.fields"), facts.of(connector))));
     }
 
     private Inspection junction(Element element, String name, String kind, WireEnd end) {
@@ -252,8 +278,11 @@ final class Inspector {
         List<Section> sections = new ArrayList<>(
                 List.of(StateGrids.point(readout, new PointId(element.id().value()))));
         ReadingFacts.of(readout, element.id().value()).ifPresent(sections::add);
-        sections.add(new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows));
-        sections.add(Facts.entered("Fields", facts.of((Record) element)));
+        sections.add(new Grid(
+                WORDS.get("inspector.wires"),
+                List.of(WORDS.get("inspector.wire"), WORDS.get("inspector.size"), WORDS.get("inspector.worst-a")),
+                rows));
+        sections.add(Facts.entered(WORDS.get("inspector.fields"), facts.of((Record) element)));
         return new Inspection(element.id().value(), name + "\n" + kind, sections);
     }
 
@@ -271,67 +300,81 @@ final class Inspector {
                                 .map(rating -> Formats.number(rating.worstAmps()))
                                 .orElse("")))
                 .toList();
-        String count = rows.isEmpty() ? "Bundle segment" : "Bundle segment, " + TradeWords.count(rows.size(), "wire");
+        String count = rows.isEmpty()
+                ? WORDS.get("inspector.bundle-segment")
+                : WORDS.get("inspector.bundle-segment-2", TradeWords.count(rows.size(), "wire"));
         List<Section> sections = new ArrayList<>();
         readout.analysis()
                 .flatMap(results -> results.evidence().bundles().of(segment.id()))
                 .ifPresent(section -> sections.addAll(SegmentFacts.of(readout.harness(), section)));
-        sections.add(Facts.entered("Fields", facts.of(segment)));
-        sections.add(new Grid("Wires", List.of("Wire", "Size", "Worst A"), rows));
-        return new Inspection(segment.id().value(), count + "\n" + segment.from() + "  to  " + segment.to(), sections);
+        sections.add(Facts.entered(WORDS.get("inspector.fields"), facts.of(segment)));
+        sections.add(new Grid(
+                WORDS.get("inspector.wires"),
+                List.of(WORDS.get("inspector.wire"), WORDS.get("inspector.size"), WORDS.get("inspector.worst-a")),
+                rows));
+        return new Inspection(
+                segment.id().value(), WORDS.get("inspector.to", count, segment.from(), segment.to()), sections);
     }
 
     private static Facts power(EnergyBalance energy) {
         return new Facts(
-                "Power, mean",
+                WORDS.get("inspector.power-mean"),
                 List.of(
-                        Fact.of("Sources give", Formats.watts(energy.givenWatts())),
-                        Fact.of("Batteries take", Formats.watts(energy.chargingWatts())),
-                        Fact.of("Loads take", Formats.watts(energy.loadsWatts())),
-                        Fact.of("Lost in conductors", Formats.watts(energy.conductorsWatts())),
-                        Fact.of("Lost in devices", Formats.watts(energy.devicesWatts())),
-                        Fact.of("Unaccounted", energy.missWords())));
+                        Fact.of(WORDS.get("inspector.sources-give"), Formats.watts(energy.givenWatts())),
+                        Fact.of(WORDS.get("inspector.batteries-take"), Formats.watts(energy.chargingWatts())),
+                        Fact.of(WORDS.get("inspector.loads-take"), Formats.watts(energy.loadsWatts())),
+                        Fact.of(WORDS.get("inspector.lost-in-conductors"), Formats.watts(energy.conductorsWatts())),
+                        Fact.of(WORDS.get("inspector.lost-in-devices"), Formats.watts(energy.devicesWatts())),
+                        Fact.of(WORDS.get("inspector.unaccounted"), energy.missWords())));
     }
 
     private Inspection other(Element element) {
         String kind = TradeWords.capital(
                 RecordFacts.words(element.getClass().getSimpleName()).toLowerCase(java.util.Locale.ROOT));
         List<Section> sections = new ArrayList<>();
-        sections.add(Facts.entered("Fields", facts.of((Record) element)));
+        sections.add(Facts.entered(WORDS.get("inspector.fields"), facts.of((Record) element)));
         if (element instanceof OperatingState state) {
             List<List<String>> rows = new ArrayList<>();
-            state.sources().forEach((id, set) -> rows.add(List.of(id.value(), set.on() ? "on" : "off")));
+            state.sources().forEach((id, set) -> rows.add(List.of(id.value(), set.on() ? Words.of("trade").get("setting.source-on") : Words.of("trade").get("setting.off"))));
             state.components().forEach((id, setting) -> rows.add(List.of(id.value(), SettingWords.of(setting))));
             state.outputs()
                     .forEach((pin, setting) ->
                             rows.add(List.of(pin.unit() + "." + pin.pin(), SettingWords.of(setting))));
-            sections.add(new Grid("Set", List.of("What", "How"), rows));
+            sections.add(new Grid(
+                    WORDS.get("inspector.set"),
+                    List.of(WORDS.get("inspector.what"), WORDS.get("inspector.how")),
+                    rows));
             readout.analysis()
                     .flatMap(results -> results.solution(state.id()))
                     .ifPresent(solution -> sections.add(0, power(EnergyBalance.of(solution))));
-            return new Inspection(state.id().value(), state.name() + "\nOperating state", sections);
+            return new Inspection(state.id().value(), WORDS.get("inspector.operating-state", state.name()), sections);
         }
         if (element instanceof LoadGroup group) {
             sections.add(
                     0,
                     new Facts(
-                            "What may run",
+                            WORDS.get("inspector.what-may-run"),
                             List.of(
-                                    Fact.of("Rule", GroupEdits.rule(group)),
-                                    Fact.of("Loads", GroupEdits.loads(group)))));
+                                    Fact.of(WORDS.get("inspector.rule"), GroupEdits.rule(group)),
+                                    Fact.of(WORDS.get("inspector.loads"), GroupEdits.loads(group)))));
         }
         if (element instanceof StateSequence sequence) {
             List<List<String>> steps = sequence.steps().stream()
                     .map(step ->
                             List.of(readout.stateName(step.state()), SequenceEdits.duration(step.durationSeconds())))
                     .toList();
-            sections.add(0, new Grid("Steps", List.of("State", "Lasts"), steps));
+            sections.add(
+                    0,
+                    new Grid(
+                            WORDS.get("inspector.steps"),
+                            List.of(WORDS.get("inspector.state"), WORDS.get("inspector.lasts")),
+                            steps));
         }
         if (element instanceof Reading reading) {
             ReadingFacts.of(readout, reading.id().value()).ifPresent(judged -> sections.add(0, judged));
         }
         if (element instanceof org.ohmloom.model.Note note) {
-            sections.add(0, new Prose("Text", note.text(), Tone.PLAIN));
+            sections.add(0, new Prose(WORDS.get("inspector.text"), note.text(), Tone.PLAIN));
         }
         return new Inspection(element.id().value(), kind, sections);
     }

@@ -19,9 +19,11 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.HelpPage;
+import org.ohmloom.workbench.words.Words;
 
 /** Shows the selected thing; a selected finding above what it is about. */
 public final class InspectorPane extends JPanel {
+    private static final Words WORDS = Words.of("inspector");
 
     private static final long serialVersionUID = 1L;
 
@@ -44,7 +46,7 @@ public final class InspectorPane extends JPanel {
         content.setName("inspector");
         content.setFocusable(true);
         HelpPage.ask(content, () -> desk.selection().finding().map(finding -> WrittenPages.ofRule(finding.rule())));
-        content.getAccessibleContext().setAccessibleName("Inspector");
+        content.getAccessibleContext().setAccessibleName(WORDS.get("inspector.inspector"));
         add(scroll, "grow, push");
         desk.listen(topic -> {
             if (topic != Topic.MESSAGE) {
@@ -70,7 +72,7 @@ public final class InspectorPane extends JPanel {
                     List<Inspection.Section> sections = new ArrayList<>(FindingSections.of(finding, desk.units()));
                     element.ifPresent(found -> sections.addAll(found.sections()));
                     return new Inspection(
-                            element.map(Inspection::title).orElse("Finding"),
+                            element.map(Inspection::title).orElse(WORDS.get("inspector.finding")),
                             element.map(Inspection::subtitle).orElse(""),
                             sections);
                 })

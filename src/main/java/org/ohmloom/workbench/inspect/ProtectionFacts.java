@@ -17,11 +17,11 @@ import org.ohmloom.workbench.inspect.Inspection.Fact;
 import org.ohmloom.workbench.inspect.Inspection.Facts;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** How a wire is protected and what a protective device is judged by, for the inspector. */
 final class ProtectionFacts {
-
-    private static final String TITLE = "Protection";
+    private static final Words WORDS = Words.of("inspector");
 
     private ProtectionFacts() {}
 
@@ -40,15 +40,16 @@ final class ProtectionFacts {
                 }
             }
         }
-        melting.ifPresent(words -> facts.add(Fact.of("Copper melts", words)));
-        return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(TITLE, facts));
+        melting.ifPresent(words -> facts.add(Fact.of(WORDS.get("protection.copper-melts"), words)));
+        return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(title(), facts));
     }
 
     private static Fact fact(DeviceProtection device, ConductorProtection conductor) {
         String text = conductor.words();
         boolean burns = conductor.isProtected().filter(safe -> !safe).isPresent();
-        String verdict = conductor.isProtected().isEmpty() ? "" : burns ? "not protected. " : "protected. ";
-        return new Fact("By " + device.device(), verdict + text, burns ? Tone.ERROR : Tone.PLAIN);
+        String verdict =
+                conductor.isProtected().isEmpty() ? "" : burns ? WORDS.get("protection.not-protected") : "protected. ";
+        return new Fact(WORDS.get("protection.by", device.device()), verdict + text, burns ? Tone.ERROR : Tone.PLAIN);
     }
 
     /** The verdicts on a protective device; empty for anything else. */
@@ -56,7 +57,7 @@ final class ProtectionFacts {
         return results(readout)
                 .of(component)
                 .map(device -> new Facts(
-                        TITLE,
+                        title(),
                         device.checks().stream().map(ProtectionFacts::fact).toList()));
     }
 
@@ -79,5 +80,9 @@ final class ProtectionFacts {
                 .analysis()
                 .map(each -> each.evidence().protection())
                 .orElse(ProtectionResults.NONE);
+    }
+
+    private static String title() {
+        return WORDS.get("protection.protection");
     }
 }

@@ -17,9 +17,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.inspect.Inspection.Reason;
 import org.ohmloom.workbench.inspect.Inspection.Reasons;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** What was measured of an element on built harnesses, for the inspector: with limit, verdict, and whether it is calculated with. */
 final class ReadingFacts {
+    private static final Words WORDS = Words.of("inspector");
 
     private ReadingFacts() {}
 
@@ -45,22 +47,24 @@ final class ReadingFacts {
                 lines.add(line(judgement, used.contains(reading.id())));
             }
         }
-        return lines.isEmpty() ? Optional.empty() : Optional.of(new Reasons("Measured", lines));
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Reasons(WORDS.get("reading.measured"), lines));
     }
 
     private static Reason line(Judgement judgement, boolean used) {
         Reading reading = judgement.reading();
         String verdict = judgement
                 .superseded()
-                .map(later -> "measured again, see " + later.id())
+                .map(later -> WORDS.get("reading.measured-again-see", later.id()))
                 .orElseGet(() -> judgement.verdict().words());
         String text = reading.id() + ", " + judgement.valueText() + ": " + verdict
-                + (used ? "; the calculation uses it" : "");
-        String of = TradeWords.capital(reading.measured().words()) + " of "
-                + reading.measured().place()
-                + reading.serialNumber()
-                        .map(serial -> ", serial number " + serial)
-                        .orElse("");
+                + (used ? WORDS.get("reading.the-calculation-uses-it") : "");
+        String of = WORDS.get(
+                "reading.of",
+                TradeWords.capital(reading.measured().words()),
+                reading.measured().place(),
+                reading.serialNumber()
+                        .map(serial -> WORDS.get("reading.serial-number", serial))
+                        .orElse(""));
         String limit = judgement.limitText().isEmpty()
                 ? judgement.because()
                 : judgement.limitText() + ": " + judgement.because();

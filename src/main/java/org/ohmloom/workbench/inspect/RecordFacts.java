@@ -21,6 +21,7 @@ import org.ohmloom.units.Gauge;
 import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.words.CalibrationText;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * All fields of a record of the model as facts: the label from the name of the field, the unit from its ending. So
@@ -88,7 +89,7 @@ final class RecordFacts {
             return text(nested).orElse("");
         }
         if (value instanceof Boolean flag) {
-            return flag ? "yes" : "no";
+            return flag ? Words.of("typed").get("yes") : Words.of("typed").get("no");
         }
         if (value instanceof Enum<?> constant) {
             return TradeWords.named(constant);
@@ -129,7 +130,7 @@ final class RecordFacts {
 
     /** A field's name as words: "contactPart" as "Contact part". */
     static String words(String name) {
-        return TradeWords.capital(
-                name.replaceAll("(\\p{Lower})(\\p{Upper})", "$1 $2").toLowerCase(Locale.ROOT));
+        String plain = name.replaceAll("(\\p{Lower})(\\p{Upper})", "$1 $2").toLowerCase(Locale.ROOT);
+        return Words.of("fields").find("field." + plain.replace(' ', '-')).orElseGet(() -> TradeWords.capital(plain));
     }
 }

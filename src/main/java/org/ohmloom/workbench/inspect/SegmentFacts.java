@@ -17,9 +17,11 @@ import org.ohmloom.workbench.inspect.Inspection.Reasons;
 import org.ohmloom.workbench.inspect.Inspection.Section;
 import org.ohmloom.workbench.study.Picture;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** The cross-section of a segment for the inspector: the picture, how the diameter comes about, what goes over it, supports. */
 final class SegmentFacts {
+    private static final Words WORDS = Words.of("inspector");
 
     private SegmentFacts() {}
 
@@ -29,30 +31,32 @@ final class SegmentFacts {
             return sections;
         }
         sections.add(new Inspection.Drawing(
-                "Cross-section",
+                WORDS.get("segment.cross-section"),
                 new Picture(
-                        "Cross-section of " + section.segment() + ": "
-                                + TradeWords.count(section.wireCount(), "wire") + ", "
-                                + Formats.millimetres(section.finishedMm()) + " finished",
+                        WORDS.get(
+                                "segment.cross-section-of-finished",
+                                section.segment(),
+                                TradeWords.count(section.wireCount(), "wire"),
+                                Formats.millimetres(section.finishedMm())),
                         (fonts, widthMm, heightMm) -> SectionPicture.of(section, harness, fonts, widthMm, heightMm))));
         List<Reason> steps = new ArrayList<>();
         for (DiameterStep step : section.steps()) {
             steps.add(new Reason(
                     Formats.millimetres(step.millimetres()) + ": " + step.words(), "", step.source(), false));
         }
-        sections.add(new Reasons("Diameter", steps));
+        sections.add(new Reasons(WORDS.get("segment.diameter"), steps));
         List<Reason> coverings = new ArrayList<>();
-        section.entered().ifPresent(fit -> coverings.add(reason("Entered", fit, true)));
+        section.entered().ifPresent(fit -> coverings.add(reason(WORDS.get("segment.entered"), fit, true)));
         section.chosen()
                 .filter(fit -> section.entered()
                         .filter(entered -> entered.size().equals(fit.size()))
                         .isEmpty())
-                .ifPresent(fit -> coverings.add(reason("Serves", fit, false)));
+                .ifPresent(fit -> coverings.add(reason(WORDS.get("segment.serves"), fit, false)));
         if (!coverings.isEmpty()) {
-            sections.add(new Reasons("Covering", coverings));
+            sections.add(new Reasons(WORDS.get("segment.covering"), coverings));
         }
         section.lay().ifPresent(lay -> sections.add(layers(section, lay)));
-        sections.add(new Facts("Made", facts(section)));
+        sections.add(new Facts(WORDS.get("segment.made"), facts(section)));
         return sections;
     }
 
@@ -74,7 +78,7 @@ final class SegmentFacts {
         List<List<String>> rows = new ArrayList<>();
         for (ConcentricLay.Layer layer : lay.layers()) {
             rows.add(List.of(
-                    layer.places() + " places, " + TradeWords.named(layer.hand()),
+                    WORDS.get("segment.places", layer.places(), TradeWords.named(layer.hand())),
                     String.join(
                             ", ",
                             layer.wires().stream()
@@ -83,28 +87,44 @@ final class SegmentFacts {
                     layer.fillers() == 0 ? "" : layer.fillers() + " fillers",
                     Double.isFinite(layer.layLengthMm()) ? Formats.millimetres(layer.layLengthMm()) : ""));
         }
-        return new Inspection.Grid("Layers " + lay.words(), List.of("Layer", "Wires", "Fillers", "Lay length"), rows);
+        return new Inspection.Grid(
+                WORDS.get("segment.layers", lay.words()),
+                List.of(
+                        WORDS.get("segment.layer"),
+                        WORDS.get("segment.wires"),
+                        WORDS.get("segment.fillers"),
+                        WORDS.get("segment.lay-length")),
+                rows);
     }
 
     private static List<Fact> facts(SegmentSection section) {
         SupportPlan plan = section.supports();
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of("Bend radius", Formats.millimetres(section.bendLastingMm()) + " or more"));
-        facts.add(Fact.of("While fitting", Formats.millimetres(section.bendLeastMm()) + " or more"));
-        facts.add(Fact.of("Copper", Formats.kilograms(section.copperKg())));
-        facts.add(Fact.of("Mass", Formats.kilograms(section.massKg()) + " estimated"));
         facts.add(Fact.of(
-                "Supports",
-                plan.supportMetres().size() + ", at most " + Formats.metres(plan.spacingMetres()) + " apart, at "
-                        + String.join(
+                WORDS.get("segment.bend-radius"),
+                WORDS.get("segment.or-more", Formats.millimetres(section.bendLastingMm()))));
+        facts.add(Fact.of(
+                WORDS.get("segment.while-fitting"),
+                WORDS.get("segment.or-more", Formats.millimetres(section.bendLeastMm()))));
+        facts.add(Fact.of(WORDS.get("segment.copper"), Formats.kilograms(section.copperKg())));
+        facts.add(Fact.of(
+                WORDS.get("segment.mass"), WORDS.get("segment.estimated", Formats.kilograms(section.massKg()))));
+        facts.add(Fact.of(
+                WORDS.get("segment.supports"),
+                WORDS.get(
+                        "segment.at-most-apart-at",
+                        plan.supportMetres().size(),
+                        Formats.metres(plan.spacingMetres()),
+                        String.join(
                                 ", ",
                                 plan.supportMetres().stream()
                                         .map(Formats::metres)
-                                        .toList())));
-        facts.add(Fact.of("Ties", String.valueOf(plan.tieMetres().size())));
-        facts.add(Fact.of("Supports by", plan.spacingSource()));
+                                        .toList()))));
+        facts.add(Fact.of(
+                WORDS.get("segment.ties"), String.valueOf(plan.tieMetres().size())));
+        facts.add(Fact.of(WORDS.get("segment.supports-by"), plan.spacingSource()));
         if (section.estimated() > 0) {
-            facts.add(Fact.of("Diameters estimated", String.valueOf(section.estimated())));
+            facts.add(Fact.of(WORDS.get("segment.diameters-estimated"), String.valueOf(section.estimated())));
         }
         return facts;
     }

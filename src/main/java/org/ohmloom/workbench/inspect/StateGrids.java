@@ -14,26 +14,39 @@ import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
+import org.ohmloom.workbench.words.Words;
 
 /** The numbers of a thing in every operating state, as small tables. */
 final class StateGrids {
-
-    private static final String TITLE = "In every state";
+    private static final Words WORDS = Words.of("inspector");
 
     private StateGrids() {}
 
     /** Currents and drop of a wire or another branch. */
     static Inspection.Grid branch(Readout readout, BranchId branch) {
-        return grid(readout, List.of("State", "Mean A", "RMS A", "On A", "Drop V", "Heat W"), solution -> solution.flow(
-                        branch)
-                .map(StateGrids::flow));
+        return grid(
+                readout,
+                List.of(
+                        WORDS.get("state-grids.state"),
+                        WORDS.get("state-grids.mean-a"),
+                        WORDS.get("state-grids.rms-a"),
+                        WORDS.get("state-grids.on-a"),
+                        WORDS.get("state-grids.drop-v"),
+                        WORDS.get("state-grids.heat-w")),
+                solution -> solution.flow(branch).map(StateGrids::flow));
     }
 
     /** What reaches a load. */
     static Inspection.Grid load(Readout readout, ComponentId load) {
         return grid(
                 readout,
-                List.of("State", "On A", "On V", "Feed drop V", "Return drop V", "Drop V"),
+                List.of(
+                        WORDS.get("state-grids.state"),
+                        WORDS.get("state-grids.on-a"),
+                        WORDS.get("state-grids.on-v"),
+                        WORDS.get("state-grids.feed-drop-v"),
+                        WORDS.get("state-grids.return-drop-v"),
+                        WORDS.get("state-grids.drop-v")),
                 solution -> Optional.ofNullable(solution.loads().get(load)).map(StateGrids::fed));
     }
 
@@ -41,7 +54,13 @@ final class StateGrids {
     static Inspection.Grid component(Readout readout, ComponentId component) {
         return grid(
                 readout,
-                List.of("State", "Mean A", "RMS A", "On A", "Drop V", "Heat W"),
+                List.of(
+                        WORDS.get("state-grids.state"),
+                        WORDS.get("state-grids.mean-a"),
+                        WORDS.get("state-grids.rms-a"),
+                        WORDS.get("state-grids.on-a"),
+                        WORDS.get("state-grids.drop-v"),
+                        WORDS.get("state-grids.heat-w")),
                 solution -> solution.network().of(component).stream()
                         .flatMap(branch -> solution.flow(branch.id()).stream())
                         .max(Comparator.comparingDouble(flow -> Math.abs(flow.onAmps())))
@@ -50,9 +69,12 @@ final class StateGrids {
 
     /** Voltage of a point. */
     static Inspection.Grid point(Readout readout, PointId point) {
-        return grid(readout, List.of("State", "Volts V"), solution -> solution.volts(point).stream()
-                .mapToObj(volts -> List.of(Formats.number(volts)))
-                .findFirst());
+        return grid(
+                readout,
+                List.of(WORDS.get("state-grids.state"), WORDS.get("state-grids.volts-v")),
+                solution -> solution.volts(point).stream()
+                        .mapToObj(volts -> List.of(Formats.number(volts)))
+                        .findFirst());
     }
 
     private static List<String> flow(BranchFlow flow) {
@@ -86,6 +108,10 @@ final class StateGrids {
                         rows.add(row);
                     });
         }
-        return new Inspection.Grid(TITLE, heads, rows);
+        return new Inspection.Grid(title(), heads, rows);
+    }
+
+    private static String title() {
+        return WORDS.get("state-grids.in-every-state");
     }
 }
