@@ -21,11 +21,11 @@ import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What each wire gets more at single connectors than its way is long; what is not entered is as everywhere else. */
 final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
-
-    private static final String BY_ALL = "Not entered: as at all connectors";
+    private static final Words WORDS = Words.of("fabrication");
 
     /**
      * One connector.
@@ -39,36 +39,38 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
 
     @Override
     public String title() {
-        return "Connectors";
+        return WORDS.get("allowance.connectors");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Connector", "Identity of the connector", 10, row -> row.connector()
-                        .id()
-                        .value()),
-                Column.text("Name", "What people call it", 30, row -> row.connector()
+                Column.text(
+                        WORDS.get("allowance.connector"),
+                        WORDS.get("allowance.connector.about"),
+                        10,
+                        row -> row.connector().id().value()),
+                Column.text(WORDS.get("allowance.name"), WORDS.get("allowance.name.about"), 30, row -> row.connector()
                         .name()),
                 amount(
-                        "Depth",
-                        "From the wire entry, where segments are measured to, to the crimp",
+                        WORDS.get("allowance.depth"),
+                        WORDS.get("allowance.depth.about"),
                         ConnectorAllowance::depthMm,
                         FabricationFigure.CONNECTOR_DEPTH,
                         (was, mm) -> new ConnectorAllowance(
                                 was.connector(), mm, was.serviceLoopMm(), was.dripLoop(), was.dripLoopMm())),
                 amount(
-                        "Service loop",
-                        "Loop to reach another cavity or to open the connector",
+                        WORDS.get("allowance.service-loop"),
+                        WORDS.get("allowance.service-loop.about"),
                         ConnectorAllowance::serviceLoopMm,
                         FabricationFigure.SERVICE_LOOP,
                         (was, mm) -> new ConnectorAllowance(
                                 was.connector(), was.depthMm(), mm, was.dripLoop(), was.dripLoopMm())),
                 ColumnEdits.words(
-                        "Drip loop",
-                        "yes where wires come down to it and need a drip loop",
+                        WORDS.get("allowance.drip-loop"),
+                        WORDS.get("allowance.drip-loop.about"),
                         9,
-                        row -> row.own().dripLoop() ? "yes" : "",
+                        row -> row.own().dripLoop() ? Words.of("typed").get("yes") : "",
                         (rows, typed) -> {
                             boolean yes = TypedNumbers.yes(typed);
                             return change(
@@ -81,8 +83,8 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
                                             was.dripLoopMm()));
                         }),
                 amount(
-                        "Drip loop takes",
-                        "What that loop takes",
+                        WORDS.get("allowance.drip-loop-takes"),
+                        WORDS.get("allowance.drip-loop-takes.about"),
                         ConnectorAllowance::dripLoopMm,
                         FabricationFigure.DRIP_LOOP,
                         (was, mm) -> new ConnectorAllowance(
@@ -110,9 +112,9 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
                     .fabrication()
                     .value(figure.item(false).orElseThrow())
                     .value());
-            return CellText.of(used).in(Tone.SOFT).saying(BY_ALL);
+            return CellText.of(used).in(Tone.SOFT).saying(asAtAll());
         };
-        return Column.number(title, "mm", tip + "; empty as at all connectors", cell)
+        return Column.number(title, "mm", WORDS.get("allowance.empty-as-at-all", tip), cell)
                 .edited(ColumnEdits.of(
                         row -> true,
                         row -> own.apply(row.own()).isPresent()
@@ -138,8 +140,11 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
                 all.add(changed);
             }
         }
-        String of = rows.size() == 1 ? rows.get(0).connector().id().value() : rows.size() + " connectors";
-        return new ChangeFabrication("Set allowance of " + of, FabricationParts.withAllowances(rules, all));
+        String of = rows.size() == 1
+                ? rows.get(0).connector().id().value()
+                : WORDS.get("allowance.connectors-2", rows.size());
+        return new ChangeFabrication(
+                WORDS.get("allowance.set-allowance-of", of), FabricationParts.withAllowances(rules, all));
     }
 
     private static ConnectorAllowance none(Connector connector) {
@@ -164,5 +169,9 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
     @Override
     public ElementId id(Row row) {
         return row.connector().id();
+    }
+
+    private static String asAtAll() {
+        return WORDS.get("allowance.not-entered-as-at");
     }
 }

@@ -26,34 +26,27 @@ import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.WrapLayout;
+import org.ohmloom.workbench.words.Words;
 
 /** How the harness is made: where wires may lie, what they get at their ends, figures, coverings, splices that stay. */
 public final class FabricationPane extends StudyTab {
+    private static final Words WORDS = Words.of("fabrication");
 
     private static final long serialVersionUID = 1L;
 
     /** Key of the tab. */
     public static final String KEY = "fabrication";
 
-    /** What the tab is called. */
-    public static final TabName NAME = new TabName(
-            KEY,
-            "Fabrication",
-            "How the harness is made: routing rules, allowances, figures, coverings and splices that stay");
-
-    private static final String HINT =
-            "Double-click or type to edit a cell; a column's head says what it takes. What is empty is as the tables say.";
-
     private final transient Desk desk;
     private final JTabbedPane tabs = new JTabbedPane();
-    private final HintLine hint = new HintLine("fabrication-hint", HINT);
+    private final HintLine hint = new HintLine("fabrication-hint", hintText());
     private final SheetPane<?> routing;
     private final transient List<SheetPane<?>> lists;
-    private final JButton add = new JButton("New rule…");
-    private final JButton remove = new JButton("Remove rule");
+    private final JButton add = new JButton(WORDS.get("fabrication.new-rule"));
+    private final JButton remove = new JButton(WORDS.get("fabrication.remove-rule"));
 
     public FabricationPane(Desk desk, Samples samples) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1"), NAME);
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"), TabName.of(KEY));
         this.desk = desk;
         this.lists = sheets().stream()
                 .<SheetPane<?>>map(sheet -> list(sheet, samples))
@@ -61,7 +54,7 @@ public final class FabricationPane extends StudyTab {
         this.routing = lists.get(0);
         lists.forEach(each -> tabs.addTab(each.sheet().title(), each));
         tabs.setName("fabrication-lists");
-        tabs.getAccessibleContext().setAccessibleName("How the harness is made");
+        tabs.getAccessibleContext().setAccessibleName(WORDS.get("fabrication.how-the-harness-is"));
         tabs.setTabLayoutPolicy(JTabbedPane.WRAP_TAB_LAYOUT);
         tabs.addChangeListener(event -> refreshButtons());
         routing.table().getSelectionModel().addListSelectionListener(event -> refreshButtons());
@@ -92,7 +85,7 @@ public final class FabricationPane extends StudyTab {
         WrapLayout.on(bar, 4);
         bar.setOpaque(false);
         add.setName("new-routing-rule");
-        add.setToolTipText("A rule for the selected wires, or for a signal where no wire is selected");
+        add.setToolTipText(WORDS.get("fabrication.a-rule-for-the"));
         add.addActionListener(event -> menu().show(add, 0, add.getHeight()));
         remove.setName("remove-routing-rule");
         remove.addActionListener(event -> removeChosen());
@@ -103,15 +96,15 @@ public final class FabricationPane extends StudyTab {
 
     private JPopupMenu menu() {
         JPopupMenu menu = new JPopupMenu();
-        item(menu, "Out of a zone", rule -> desk.harness()
+        item(menu, WORDS.get("fabrication.out-of-a-zone"), rule -> desk.harness()
                 .flatMap(harness -> harness.zones().ids().stream().findFirst())
                 .map(zone ->
                         (RoutingRule) new RoutingRule.AvoidZone(zone, rule.wires(), rule.classes(), Optional.empty())));
-        item(menu, "Apart from other signals", rule -> {
+        item(menu, WORDS.get("fabrication.apart-from-other-signals"), rule -> {
             SignalClass from = rule.classes().contains(SignalClass.FEED) ? SignalClass.DATA_BUS : SignalClass.FEED;
             return Optional.of(new RoutingRule.Apart(List.of(from), rule.wires(), rule.classes(), Optional.empty()));
         });
-        item(menu, "Through a breakout", rule -> desk.harness()
+        item(menu, WORDS.get("fabrication.through-a-breakout"), rule -> desk.harness()
                 .flatMap(harness -> harness.breakouts().ids().stream().findFirst())
                 .map(breakout -> (RoutingRule)
                         new RoutingRule.Through(breakout, rule.wires(), rule.classes(), Optional.empty())));
@@ -210,5 +203,9 @@ public final class FabricationPane extends StudyTab {
                 .filter(list -> list.sheet() instanceof ElementSheet<?>)
                 .filter(list -> desk.selection().ids().stream().anyMatch(list::has))
                 .forEach(list -> list.select(desk.selection().ids()));
+    }
+
+    private static String hintText() {
+        return WORDS.get("fabrication.double-click-or-type");
     }
 }

@@ -7,9 +7,11 @@ import java.util.OptionalDouble;
 import org.ohmloom.model.ConnectorAllowance;
 import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.SpliceId;
+import org.ohmloom.workbench.words.Words;
 
 /** Fabrication rules put together anew with one thing changed. */
 final class FabricationParts {
+    private static final Words WORDS = Words.of("fabrication");
 
     private FabricationParts() {}
 
@@ -63,7 +65,7 @@ final class FabricationParts {
 
     private static int whole(double value) {
         if (value != Math.rint(value)) {
-            throw new IllegalArgumentException("a class of workmanship is 1, 2 or 3");
+            throw new IllegalArgumentException(WORDS.get("fabrication-parts.a-class-of-workmanship"));
         }
         return (int) value;
     }

@@ -19,9 +19,11 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** The figures of how the harness is made: what is entered, what the table says, and which of both is used. */
 final class FabricationSheet implements Sheet<FabricationSheet.Row> {
+    private static final Words WORDS = Words.of("fabrication");
 
     /**
      * One figure, or the currency of the prices.
@@ -71,43 +73,55 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
         }
 
         String label() {
-            return figure.map(FabricationFigure::label).orElse("Currency");
+            return figure.map(FabricationFigure::label).orElse(WORDS.get("fabrication.currency"));
         }
 
         String meaning() {
-            return figure.map(FabricationFigure::meaning)
-                    .orElse("Currency of the prices of parts, as people write it: EUR");
+            return figure.map(FabricationFigure::meaning).orElse(WORDS.get("fabrication.currency-of-the-prices"));
         }
     }
 
     @Override
     public String title() {
-        return "Figures";
+        return WORDS.get("fabrication.figures");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Figure", "What is asked", 18, Row::label),
+                Column.text(WORDS.get("fabrication.figure"), WORDS.get("fabrication.figure.about"), 18, Row::label),
                 new Column<Row>(
-                                "Entered",
+                                WORDS.get("fabrication.entered"),
                                 "",
-                                "What is asked of this harness; empty leaves it to the table",
+                                WORDS.get("fabrication.entered.about"),
                                 10,
                                 Row::shown,
                                 Optional.empty())
                         .edited(ColumnEdits.of(row -> true, Row::entered, row -> row, FabricationSheet::enter)),
                 new Column<Row>(
-                        "By table", "", "What is used where nothing is entered", 9, Row::byTable, Optional.empty()),
-                Column.text("Unit", "Unit of the figure", 6, Row::symbol),
-                Column.text("From", "Where the figure in use is from", 44, FabricationSheet::source),
-                Column.text("What it is", "What the figure does", 60, Row::meaning));
+                        WORDS.get("fabrication.by-table"),
+                        "",
+                        WORDS.get("fabrication.by-table.about"),
+                        9,
+                        Row::byTable,
+                        Optional.empty()),
+                Column.text(WORDS.get("fabrication.unit"), WORDS.get("fabrication.unit.about"), 6, Row::symbol),
+                Column.text(
+                        WORDS.get("fabrication.from"),
+                        WORDS.get("fabrication.from.about"),
+                        44,
+                        FabricationSheet::source),
+                Column.text(
+                        WORDS.get("fabrication.what-it-is"),
+                        WORDS.get("fabrication.what-it-is.about"),
+                        60,
+                        Row::meaning));
     }
 
     private static String source(Row row) {
         return row.entered().isEmpty()
-                ? row.usual().map(usual -> usual.citation().text()).orElse("nothing is asked")
-                : "design rules of the harness";
+                ? row.usual().map(usual -> usual.citation().text()).orElse(WORDS.get("fabrication.nothing-is-asked"))
+                : WORDS.get("fabrication.design-rules-of-the");
     }
 
     private static Edit enter(List<Row> rows, String typed) {
@@ -120,8 +134,10 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
                     .orElseGet(() -> FabricationParts.withCurrency(
                             before, Optional.of(typed.strip()).filter(text -> !text.isEmpty())));
         }
-        String what = rows.size() == 1 ? rows.get(0).label().toLowerCase(Locale.ROOT) : rows.size() + " figures";
-        return new ChangeFabrication("Set " + what, rules);
+        String what = rows.size() == 1
+                ? rows.get(0).label().toLowerCase(Locale.ROOT)
+                : WORDS.get("fabrication.figures-2", rows.size());
+        return new ChangeFabrication(WORDS.get("fabrication.set", what), rules);
     }
 
     @Override

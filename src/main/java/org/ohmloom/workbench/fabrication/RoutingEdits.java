@@ -18,23 +18,22 @@ import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.WireId;
 import org.ohmloom.model.ZoneId;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about routing rules, as edits, and the same as text. */
 final class RoutingEdits {
-    private static final String OUT = "out of ";
-    private static final String APART = "apart from ";
-    private static final String THROUGH = "through ";
+    private static final Words WORDS = Words.of("fabrication");
 
     private RoutingEdits() {}
 
     /** "out of ENGINE", "apart from feed, return", "through K3". */
     static String rule(RoutingRule rule) {
         if (rule instanceof RoutingRule.AvoidZone avoid) {
-            return OUT + avoid.avoidZone();
+            return WORDS.get("routing.out-of", avoid.avoidZone());
         }
         return rule instanceof RoutingRule.Through through
-                ? THROUGH + through.through()
-                : APART + signals(((RoutingRule.Apart) rule).apartFrom());
+                ? WORDS.get("routing.through", through.through())
+                : WORDS.get("routing.apart-from", signals(((RoutingRule.Apart) rule).apartFrom()));
     }
 
     static String signals(List<SignalClass> classes) {
@@ -51,25 +50,23 @@ final class RoutingEdits {
         if (text.isEmpty()) {
             return remove(harness, places);
         }
-        return change(harness, places, "routing rule", was -> demanded(harness, was, text));
+        return change(harness, places, WORDS.get("routing.routing-rule"), was -> demanded(harness, was, text));
     }
 
     private static RoutingRule demanded(Harness harness, RoutingRule was, String text) {
-        String lower = text.toLowerCase(Locale.ROOT);
-        if (lower.startsWith(OUT)) {
-            String name = text.substring(OUT.length()).strip();
-            ZoneId zone = found(name, harness.zones().ids(), "zone");
+        Optional<String> out = WORDS.filling("routing.out-of", text);
+        Optional<String> through = WORDS.filling("routing.through", text);
+        Optional<String> apart = WORDS.filling("routing.apart-from", text);
+        if (out.isPresent()) {
+            ZoneId zone = found(out.get(), harness.zones().ids(), WORDS.get("routing.kind.zone"));
             return new RoutingRule.AvoidZone(zone, was.wires(), was.classes(), was.reason());
-        } else if (lower.startsWith(THROUGH)) {
-            String name = text.substring(THROUGH.length()).strip();
-            BreakoutId breakout = found(name, harness.breakouts().ids(), "breakout");
+        } else if (through.isPresent()) {
+            BreakoutId breakout = found(through.get(), harness.breakouts().ids(), WORDS.get("routing.kind.breakout"));
             return new RoutingRule.Through(breakout, was.wires(), was.classes(), was.reason());
-        } else if (lower.startsWith(APART)) {
-            return new RoutingRule.Apart(
-                    classes(text.substring(APART.length())), was.wires(), was.classes(), was.reason());
+        } else if (apart.isPresent()) {
+            return new RoutingRule.Apart(classes(apart.get()), was.wires(), was.classes(), was.reason());
         }
-        throw new IllegalArgumentException("'" + text + "' is no routing rule; write out of ZONE, apart from SIGNALS or"
-                + " through BREAKOUT, such as apart from feed, switched output");
+        throw new IllegalArgumentException(WORDS.get("routing.is-no-routing-rule", text));
     }
 
     private static <I extends ElementId> I found(String name, Iterable<I> ids, String kind) {
@@ -80,28 +77,34 @@ final class RoutingEdits {
             }
             names.add(id.value());
         }
-        throw new IllegalArgumentException("there is no " + kind + " '" + name + "'"
-                + (names.isEmpty() ? "; the harness has none" : "; there are " + String.join(", ", names)));
+        throw new IllegalArgumentException(WORDS.get(
+                "routing.there-is-no",
+                kind,
+                name,
+                names.isEmpty()
+                        ? WORDS.get("routing.the-harness-has-none")
+                        : WORDS.get("routing.there-are", String.join(", ", names))));
     }
 
     /** Asks the rules of other wires by name. */
     static Edit wires(Harness harness, List<Integer> places, String typed) {
         List<WireId> wires = Arrays.stream(typed.split("[,;\\s]+"))
                 .filter(each -> !each.isEmpty())
-                .map(each -> found(each, harness.wires().ids(), "wire"))
+                .map(each -> found(each, harness.wires().ids(), WORDS.get("routing.kind.wire")))
                 .toList();
-        return change(harness, places, "wires of a routing rule", was -> was.with(wires));
+        return change(harness, places, WORDS.get("routing.wires-of-a-routing"), was -> was.with(wires));
     }
 
     /** Asks the rules of all wires of other signals. */
     static Edit classes(Harness harness, List<Integer> places, String typed) {
         List<SignalClass> classes = classes(typed);
-        return change(harness, places, "signals of a routing rule", was -> of(was, classes, was.reason()));
+        return change(
+                harness, places, WORDS.get("routing.signals-of-a-routing"), was -> of(was, classes, was.reason()));
     }
 
     static Edit reason(Harness harness, List<Integer> places, String typed) {
         Optional<String> reason = Optional.of(typed.strip()).filter(text -> !text.isEmpty());
-        return change(harness, places, "reason of a routing rule", was -> of(was, was.classes(), reason));
+        return change(harness, places, WORDS.get("routing.reason-of-a-routing"), was -> of(was, was.classes(), reason));
     }
 
     private static RoutingRule of(RoutingRule was, List<SignalClass> classes, Optional<String> reason) {
@@ -121,10 +124,12 @@ final class RoutingEdits {
             if (!word.isEmpty()) {
                 SignalClass signal = byWord.get(word.toLowerCase(Locale.ROOT));
                 if (signal == null) {
-                    throw new IllegalArgumentException("'" + word + "' is no signal; there are "
-                            + Arrays.stream(SignalClass.values())
+                    throw new IllegalArgumentException(WORDS.get(
+                            "routing.is-no-signal-there",
+                            word,
+                            Arrays.stream(SignalClass.values())
                                     .map(TradeWords::signal)
-                                    .collect(Collectors.joining(", ")));
+                                    .collect(Collectors.joining(", "))));
                 }
                 found.add(signal);
             }
@@ -136,7 +141,7 @@ final class RoutingEdits {
     static Edit add(Harness harness, RoutingRule rule) {
         List<RoutingRule> rules = new ArrayList<>(rules(harness));
         rules.add(rule);
-        return new ChangeRouting("Add routing rule", rules);
+        return new ChangeRouting(WORDS.get("routing.add-routing-rule"), rules);
     }
 
     /** Without the rules at those places, counted from 0. */
@@ -147,13 +152,17 @@ final class RoutingEdits {
                 left.add(rules(harness).get(place));
             }
         }
-        return new ChangeRouting(places.size() == 1 ? "Remove routing rule" : "Remove routing rules", left);
+        return new ChangeRouting(
+                places.size() == 1
+                        ? WORDS.get("routing.remove-routing-rule")
+                        : WORDS.get("routing.remove-routing-rules"),
+                left);
     }
 
     private static Edit change(Harness harness, List<Integer> places, String what, UnaryOperator<RoutingRule> change) {
         List<RoutingRule> rules = new ArrayList<>(rules(harness));
         places.forEach(place -> rules.set(place, change.apply(rules.get(place))));
-        return new ChangeRouting("Set " + what, rules);
+        return new ChangeRouting(WORDS.get("routing.set", what), rules);
     }
 
     private static List<RoutingRule> rules(Harness harness) {

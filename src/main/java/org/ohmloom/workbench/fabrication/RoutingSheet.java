@@ -15,9 +15,11 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** Where wires may lie, rule by rule. */
 final class RoutingSheet implements Sheet<RoutingSheet.Row> {
+    private static final Words WORDS = Words.of("fabrication");
 
     /**
      * One rule.
@@ -37,42 +39,51 @@ final class RoutingSheet implements Sheet<RoutingSheet.Row> {
 
     @Override
     public String title() {
-        return "Routing rules";
+        return WORDS.get("routing.routing-rules");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>number("Rule", "", "Place of the rule", row -> CellText.of(row.place() + 1))
+                Column.<Row>number(
+                                WORDS.get("routing.rule"),
+                                "",
+                                WORDS.get("routing.rule.about"),
+                                row -> CellText.of(row.place() + 1))
                         .wide(5),
                 words(
-                        "Wires lie",
-                        "out of ZONE, apart from SIGNALS, or through BREAKOUT; empty removes the rule",
+                        WORDS.get("routing.wires-lie"),
+                        WORDS.get("routing.wires-lie.about"),
                         27,
                         row -> RoutingEdits.rule(row.rule()),
                         RoutingEdits::rule),
                 words(
-                        "All wires of",
-                        "Signals the rule is asked of: feed, switched output, return, data bus …",
+                        WORDS.get("routing.all-wires-of"),
+                        WORDS.get("routing.all-wires-of.about"),
                         20,
                         row -> RoutingEdits.signals(row.rule().classes()),
                         RoutingEdits::classes),
                 words(
-                        "And wires",
-                        "Wires by their identities: W1, W2",
+                        WORDS.get("routing.and-wires"),
+                        WORDS.get("routing.and-wires.about"),
                         16,
                         row -> RoutingEdits.wires(row.rule()),
                         RoutingEdits::wires),
-                words("Because", "Why", 22, row -> row.rule().reason().orElse(""), RoutingEdits::reason),
+                words(
+                        WORDS.get("routing.because"),
+                        WORDS.get("routing.because.about"),
+                        22,
+                        row -> row.rule().reason().orElse(""),
+                        RoutingEdits::reason),
                 Column.number(
-                        "Asks",
+                        WORDS.get("routing.asks"),
                         "",
-                        "Wires it asks something of",
+                        WORDS.get("routing.asks.about"),
                         row -> CellText.of(row.asked().size())),
                 Column.number(
-                        "Not kept",
+                        WORDS.get("routing.not-kept"),
                         "",
-                        "Of these, wires without a permitted way",
+                        WORDS.get("routing.not-kept.about"),
                         row -> row.refused() == 0
                                 ? CellText.of(0)
                                 : CellText.of(row.refused()).in(Tone.WARNING)));
@@ -105,7 +116,7 @@ final class RoutingSheet implements Sheet<RoutingSheet.Row> {
 
     @Override
     public String key(Row row) {
-        return "rule " + row.place();
+        return WORDS.get("routing.rule-2", row.place());
     }
 
     @Override

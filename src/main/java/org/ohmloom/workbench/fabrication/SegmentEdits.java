@@ -14,19 +14,23 @@ import org.ohmloom.model.Covering;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ZoneId;
 import org.ohmloom.units.Unit;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about bundle segments and their coverings, as edits. */
 final class SegmentEdits {
+    private static final Words WORDS = Words.of("fabrication");
+
     private SegmentEdits() {}
 
     static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return TradeWords.named(constant);
     }
 
     static Edit length(List<BundleSegment> segments, String typed) {
-        double metres = TypedNumbers.needed(typed, Unit.METRE, "the length of a segment");
-        return all(segments, "length", was -> was.withLengthMetres(metres));
+        double metres = TypedNumbers.needed(typed, Unit.METRE, WORDS.get("segment.the-length-of-a"));
+        return all(segments, WORDS.get("segment.length-2"), was -> was.withLengthMetres(metres));
     }
 
     static Edit zone(Harness harness, List<BundleSegment> segments, String typed) {
@@ -35,14 +39,15 @@ final class SegmentEdits {
                 : Optional.of(harness.zones().ids().stream()
                         .filter(id -> id.value().equalsIgnoreCase(typed.strip()))
                         .findFirst()
-                        .orElseThrow(() ->
-                                new IllegalArgumentException("there is no zone '" + typed.strip() + "'; there are "
-                                        + harness.zones().ids().stream()
-                                                .map(ZoneId::value)
-                                                .collect(Collectors.joining(", ")))));
+                        .orElseThrow(() -> new IllegalArgumentException(WORDS.get(
+                                "segment.there-is-no-zone",
+                                typed.strip(),
+                                harness.zones().ids().stream()
+                                        .map(ZoneId::value)
+                                        .collect(Collectors.joining(", "))))));
         return all(
                 segments,
-                "zone",
+                WORDS.get("segment.zone-2"),
                 was -> new BundleSegment(
                         was.id(),
                         was.from(),
@@ -60,7 +65,7 @@ final class SegmentEdits {
                 metres.isPresent() ? OptionalDouble.of(Unit.MILLIMETRE.fromCanonical(metres.getAsDouble())) : metres;
         return all(
                 segments,
-                "lay length",
+                WORDS.get("segment.lay-length"),
                 was -> new BundleSegment(
                         was.id(),
                         was.from(),
@@ -75,10 +80,10 @@ final class SegmentEdits {
     /** Another sort of covering; nothing takes it off. What does not belong to the new sort goes. */
     static Edit kind(List<BundleSegment> segments, String typed) {
         if (typed.isBlank()) {
-            return all(segments, "covering", was -> covered(was, Optional.empty()));
+            return all(segments, WORDS.get("segment.covering-2"), was -> covered(was, Optional.empty()));
         }
         Covering.Kind kind = constant(Covering.Kind.values(), typed, "covering");
-        return all(segments, "covering", was -> {
+        return all(segments, WORDS.get("segment.covering-2"), was -> {
             Optional<Covering> now = was.covering();
             return now.filter(covering -> covering.kind() == kind).isPresent()
                     ? was
@@ -99,14 +104,14 @@ final class SegmentEdits {
         Optional<String> size = Optional.of(typed.strip()).filter(text -> !text.isEmpty());
         return coverings(
                 segments,
-                "covering size",
+                WORDS.get("segment.covering-size"),
                 was -> new Covering(was.kind(), was.text(), was.part(), size, was.overlapFraction(), was.endFinish()));
     }
 
     static Edit words(List<BundleSegment> segments, String typed) {
         return coverings(
                 segments,
-                "covering in words",
+                WORDS.get("segment.covering-in-words"),
                 was -> new Covering(
                         was.kind(), typed.strip(), was.part(), was.size(), was.overlapFraction(), was.endFinish()));
     }
@@ -115,27 +120,31 @@ final class SegmentEdits {
         OptionalDouble share = TypedNumbers.optional(typed, Unit.PERCENT);
         return coverings(
                 segments,
-                "overlap",
+                WORDS.get("segment.overlap-2"),
                 was -> new Covering(was.kind(), was.text(), was.part(), was.size(), share, was.endFinish()));
     }
 
     static Edit ends(List<BundleSegment> segments, String typed) {
         Optional<Covering.EndFinish> finish = typed.isBlank()
                 ? Optional.empty()
-                : Optional.of(constant(Covering.EndFinish.values(), typed, "finish of an end"));
+                : Optional.of(constant(Covering.EndFinish.values(), typed, WORDS.get("segment.finish-of-an-end")));
         return coverings(
                 segments,
-                "end finish",
+                WORDS.get("segment.end-finish"),
                 was -> new Covering(was.kind(), was.text(), was.part(), was.size(), was.overlapFraction(), finish));
     }
 
     private static <E extends Enum<E>> E constant(E[] constants, String typed, String what) {
         String word = typed.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
         return Arrays.stream(constants)
-                .filter(each -> word(each).equals(word))
+                .filter(each ->
+                        TradeWords.lower(each).equals(word) || word(each).equalsIgnoreCase(typed.strip()))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("'" + typed.strip() + "' is no " + what + "; there are "
-                        + Arrays.stream(constants).map(SegmentEdits::word).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> new IllegalArgumentException(WORDS.get(
+                        "segment.is-no-there-are",
+                        typed.strip(),
+                        what,
+                        Arrays.stream(constants).map(SegmentEdits::word).collect(Collectors.joining(", ")))));
     }
 
     private static Edit coverings(List<BundleSegment> segments, String what, UnaryOperator<Covering> change) {
@@ -156,8 +165,8 @@ final class SegmentEdits {
 
     private static Edit all(List<BundleSegment> segments, String what, UnaryOperator<BundleSegment> change) {
         List<Edit> edits = segments.stream()
-                .map(each -> (Edit) ChangeElements.tried("Set " + what + " of " + each.id(), each, change))
+                .map(each -> (Edit) ChangeElements.tried(WORDS.get("segment.set-of", what, each.id()), each, change))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + segments.size() + " segments", edits);
+        return TypedNumbers.together(WORDS.get("segment.set-of-segments", what, segments.size()), edits);
     }
 }

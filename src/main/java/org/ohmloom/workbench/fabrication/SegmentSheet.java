@@ -21,9 +21,11 @@ import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** The bundle segments with what lies over them. */
 final class SegmentSheet implements ElementSheet<SegmentSheet.Row> {
+    private static final Words WORDS = Words.of("fabrication");
 
     /**
      * One segment.
@@ -41,49 +43,54 @@ final class SegmentSheet implements ElementSheet<SegmentSheet.Row> {
 
     @Override
     public String title() {
-        return "Segments and coverings";
+        return WORDS.get("segment.segments-and-coverings");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Segment", "Identity of the segment", 9, row -> row.segment()
+                Column.text(WORDS.get("segment.segment"), WORDS.get("segment.segment.about"), 9, row -> row.segment()
                         .id()
                         .value()),
-                Column.text("From", "Breakout it begins at", 8, row -> row.segment()
+                Column.text(WORDS.get("segment.from"), WORDS.get("segment.from.about"), 8, row -> row.segment()
                         .from()
                         .value()),
-                Column.text("To", "Breakout it ends at", 8, row -> row.segment()
+                Column.text(WORDS.get("segment.to"), WORDS.get("segment.to.about"), 8, row -> row.segment()
                         .to()
                         .value()),
                 ColumnEdits.number(
-                        "Length",
+                        WORDS.get("segment.length"),
                         "m",
-                        "Length between the breakouts",
+                        WORDS.get("segment.length.about"),
                         row -> CellText.of(row.segment().lengthMetres()),
                         (rows, typed) -> SegmentEdits.length(segments(rows), typed)),
                 ColumnEdits.words(
-                        "Zone",
-                        "Where it lies; empty takes the default ambient",
+                        WORDS.get("segment.zone"),
+                        WORDS.get("segment.zone.about"),
                         8,
                         row -> row.segment().zone().map(ElementId::value).orElse(""),
                         (rows, typed) -> SegmentEdits.zone(rows.get(0).harness(), segments(rows), typed)),
                 ColumnEdits.words(
-                        "Covering",
-                        "tape, braided sleeve, conduit, heat shrink or tube; empty takes it off",
+                        WORDS.get("segment.covering"),
+                        WORDS.get("segment.covering.about"),
                         13,
                         row -> row.covering(covering -> SegmentEdits.word(covering.kind())),
                         (rows, typed) -> SegmentEdits.kind(segments(rows), typed)),
                 covering(
-                        "Size",
-                        "Size as the table of coverings names it",
+                        WORDS.get("segment.size"),
+                        WORDS.get("segment.size.about"),
                         13,
                         each -> each.size().orElse(""),
                         SegmentEdits::size),
-                covering("In words", "Size or make in words", 15, Covering::text, SegmentEdits::words),
                 covering(
-                        "Overlap",
-                        "Share of a tape's width over the turn before, in per cent, 0 to 90; empty as the table says",
+                        WORDS.get("segment.in-words"),
+                        WORDS.get("segment.in-words.about"),
+                        15,
+                        Covering::text,
+                        SegmentEdits::words),
+                covering(
+                        WORDS.get("segment.overlap"),
+                        WORDS.get("segment.overlap.about"),
                         9,
                         each -> each.overlapFraction().isPresent()
                                 ? TypedNumbers.exact(Unit.PERCENT.fromCanonical(
@@ -91,27 +98,28 @@ final class SegmentSheet implements ElementSheet<SegmentSheet.Row> {
                                 : "",
                         SegmentEdits::overlap),
                 covering(
-                        "Ends",
-                        "How its ends are held: taped, heat shrink, clamped, tied, boot or open",
+                        WORDS.get("segment.ends"),
+                        WORDS.get("segment.ends.about"),
                         11,
                         each -> each.endFinish().map(SegmentEdits::word).orElse(""),
                         SegmentEdits::ends),
                 ColumnEdits.number(
-                        "Lay",
+                        WORDS.get("segment.lay"),
                         "mm",
-                        "Length of one turn of the outermost layer where wires are twisted in layers; empty lies straight",
+                        WORDS.get("segment.lay.about"),
                         row -> CellText.of(row.segment().layLengthMm()),
                         (rows, typed) -> SegmentEdits.lay(segments(rows), typed)),
-                Column.number("Wires", "", "Wires and cables that lie in it", row -> row.section()
+                Column.number(WORDS.get("segment.wires"), "", WORDS.get("segment.wires.about"), row -> row.section()
                         .map(section -> CellText.of(section.members().size()))
                         .orElse(CellText.EMPTY)),
-                Column.number("Over all", "mm", "Finished diameter", row -> row.section()
-                        .map(section -> CellText.of(section.finishedMm()))
-                        .orElse(CellText.EMPTY)),
+                Column.number(
+                        WORDS.get("segment.over-all"), "mm", WORDS.get("segment.over-all.about"), row -> row.section()
+                                .map(section -> CellText.of(section.finishedMm()))
+                                .orElse(CellText.EMPTY)),
                 new Column<Row>(
-                        "Would serve",
+                        WORDS.get("segment.would-serve"),
                         "",
-                        "The size of that sort of covering that serves",
+                        WORDS.get("segment.would-serve.about"),
                         30,
                         row -> row.section()
                                 .flatMap(SegmentSection::chosen)

@@ -15,9 +15,11 @@ import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** The splices: where they lie and which stay there. */
 final class SpliceSheet implements ElementSheet<SpliceSheet.Row> {
+    private static final Words WORDS = Words.of("fabrication");
 
     /**
      * One splice.
@@ -34,27 +36,27 @@ final class SpliceSheet implements ElementSheet<SpliceSheet.Row> {
 
     @Override
     public String title() {
-        return "Splices";
+        return WORDS.get("splice.splices");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Splice", "Identity of the splice", 9, row -> row.splice()
+                Column.text(WORDS.get("splice.splice"), WORDS.get("splice.splice.about"), 9, row -> row.splice()
                         .id()
                         .value()),
-                Column.text(
-                        "Name", "What people call it", 30, row -> row.splice().name()),
-                Column.<Row>text("Where", "Place on the harness", 30, row -> row.splice()
+                Column.text(WORDS.get("splice.name"), WORDS.get("splice.name.about"), 30, row -> row.splice()
+                        .name()),
+                Column.<Row>text(WORDS.get("splice.where"), WORDS.get("splice.where.about"), 30, row -> row.splice()
                                 .place()
                                 .map(TradeWords::place)
                                 .orElse(""))
                         .quantities(),
                 ColumnEdits.words(
-                        "Stays",
-                        "yes: it stays where it is, whatever copper another place would save",
+                        WORDS.get("splice.stays"),
+                        WORDS.get("splice.stays.about"),
                         8,
-                        row -> row.stays() ? "yes" : "",
+                        row -> row.stays() ? Words.of("typed").get("yes") : "",
                         (rows, typed) -> stay(rows, TypedNumbers.yes(typed))));
     }
 
@@ -67,9 +69,11 @@ final class SpliceSheet implements ElementSheet<SpliceSheet.Row> {
                 fixed.add(row.splice().id());
             }
         }
-        String which = rows.size() == 1 ? rows.get(0).splice().id().value() : rows.size() + " splices";
+        String which =
+                rows.size() == 1 ? rows.get(0).splice().id().value() : WORDS.get("splice.splices-2", rows.size());
         return new ChangeFabrication(
-                (yes ? "Keep place of " : "Free place of ") + which, FabricationParts.withFixed(rules, fixed));
+                (yes ? WORDS.get("splice.keep-place-of") : WORDS.get("splice.free-place-of")) + which,
+                FabricationParts.withFixed(rules, fixed));
     }
 
     @Override

@@ -15,23 +15,29 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Measured;
 import org.ohmloom.model.Reading;
 import org.ohmloom.units.Unit;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about readings of built harnesses, as edits. */
 final class RecordEdits {
+    private static final Words WORDS = Words.of("as-built");
+    private static final Words OUTCOMES = Words.of("trade");
 
     private RecordEdits() {}
 
     /** A value typed for something to be measured: a new reading, another value of the one there, or none any more. */
     static Edit value(Harness harness, Task task, Optional<Reading> reading, String typed, RecordSettings settings) {
         if (typed.isBlank()) {
-            return reading.<Edit>map(each -> new RemoveElements("Remove reading " + each.id(), List.of(each.id())))
-                    .orElseThrow(() -> new IllegalArgumentException("nothing was measured here"));
+            return reading.<Edit>map(each ->
+                            new RemoveElements(WORDS.get("record.remove-reading", each.id()), List.of(each.id())))
+                    .orElseThrow(() -> new IllegalArgumentException(WORDS.get("record.nothing-was-measured-here")));
         }
         Measured measured = measured(task.blank(), typed.strip());
         if (reading.isPresent()) {
             return PutElements.one(
-                    "Set reading " + reading.get().id(), reading.get().with(measured));
+                    WORDS.get("record.set-reading", reading.get().id()),
+                    reading.get().with(measured));
         }
         Reading made = new Reading(
                 FilledSheet.nextId(harness),
@@ -46,7 +52,7 @@ final class RecordEdits {
                 settings.date(),
                 Optional.empty(),
                 false);
-        return PutElements.one("Enter reading " + made.id(), made);
+        return PutElements.one(WORDS.get("record.enter-reading", made.id()), made);
     }
 
     /** What was measured, read from a text; a bare number is in the unit of its test sheet. */
@@ -70,21 +76,25 @@ final class RecordEdits {
             return new Measured.Pull(
                     pull.terminal(),
                     pull.conductor(),
-                    TypedNumbers.needed(typed, Unit.NEWTON, "the lowest force"),
+                    TypedNumbers.needed(typed, Unit.NEWTON, WORDS.get("record.the-lowest-force")),
                     pull.pulledCount());
         }
         return powered((Measured.Powered) blank, typed);
     }
 
     private static double ohms(String typed, Unit unit) {
-        return TypedNumbers.needed(typed, unit, "the resistance");
+        return TypedNumbers.needed(typed, unit, WORDS.get("record.the-resistance"));
     }
 
     private static Measured.CableCheck.Outcome outcome(String typed) {
-        return switch (typed.toLowerCase(Locale.ROOT)) {
+        return switch (OUTCOMES.meant(
+                        typed,
+                        "constant.measured-cable-check-outcome.passed",
+                        "constant.measured-cable-check-outcome.failed")
+                .toLowerCase(Locale.ROOT)) {
             case "passed", "pass", "ok", "yes" -> Measured.CableCheck.Outcome.PASSED;
             case "failed", "fail", "no" -> Measured.CableCheck.Outcome.FAILED;
-            default -> throw new IllegalArgumentException("'" + typed + "' is neither passed nor failed");
+            default -> throw new IllegalArgumentException(WORDS.get("record.is-neither-passed-nor", typed));
         };
     }
 
@@ -114,7 +124,7 @@ final class RecordEdits {
         } else if (measured instanceof Measured.Pull pull) {
             return TypedNumbers.exact(pull.lowestNewtons()) + " N";
         } else if (measured instanceof Measured.CableCheck check) {
-            return check.outcome().name().toLowerCase(Locale.ROOT);
+            return TradeWords.named(check.outcome());
         }
         Measured.Powered powered = (Measured.Powered) measured;
         String drop = powered.dropVolts().isPresent()
@@ -128,57 +138,67 @@ final class RecordEdits {
     /** Changes something of readings as one step. */
     static Edit all(List<Reading> readings, String what, UnaryOperator<Reading> change) {
         List<Edit> edits = readings.stream()
-                .map(each -> (Edit) ChangeElements.tried("Set " + what + " of " + each.id(), each, change))
+                .map(each -> (Edit) ChangeElements.tried(WORDS.get("record.set-of", what, each.id()), each, change))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + readings.size() + " readings", edits);
+        return TypedNumbers.together(WORDS.get("record.set-of-readings", what, readings.size()), edits);
     }
 
     static Edit celsius(List<Reading> readings, String typed) {
         OptionalDouble celsius = TypedNumbers.optional(typed, Unit.DEGREE_CELSIUS);
-        return all(
-                readings, "temperature", was -> new Parts(was).celsius(celsius).reading());
+        return all(readings, WORDS.get("record.temperature"), was -> new Parts(was)
+                .celsius(celsius)
+                .reading());
     }
 
     static Edit method(List<Reading> readings, String typed) {
         Optional<Reading.Method> method =
-                switch (typed.strip().toLowerCase(Locale.ROOT)) {
+                switch (WORDS.meant(typed, "record.two-wires", "record.four-wires")
+                        .strip()
+                        .toLowerCase(Locale.ROOT)) {
                     case "" -> Optional.empty();
                     case "two wires", "two", "2" -> Optional.of(Reading.Method.TWO_WIRE);
                     case "four wires", "four", "4" -> Optional.of(Reading.Method.FOUR_WIRE);
-                    default -> throw new IllegalArgumentException(
-                            "'" + typed.strip() + "' is no method: two wires or four wires is needed, or nothing");
+                    default -> throw new IllegalArgumentException(WORDS.get("record.is-no-method-two", typed.strip()));
                 };
-        return all(readings, "method", was -> new Parts(was).method(method).reading());
+        return all(readings, WORDS.get("record.method-2"), was -> new Parts(was)
+                .method(method)
+                .reading());
     }
 
     static Edit error(List<Reading> readings, String typed) {
         OptionalDouble ohms = TypedNumbers.optional(typed, Unit.MILLIOHM);
-        return all(
-                readings, "instrument error", was -> new Parts(was).error(ohms).reading());
+        return all(readings, WORDS.get("record.instrument-error"), was -> new Parts(was)
+                .error(ohms)
+                .reading());
     }
 
     static Edit instrument(List<Reading> readings, String typed) {
-        return all(readings, "instrument", was -> new Parts(was)
+        return all(readings, WORDS.get("record.instrument-2"), was -> new Parts(was)
                 .instrument(words(typed))
                 .reading());
     }
 
     static Edit by(List<Reading> readings, String typed) {
-        return all(readings, "name", was -> new Parts(was).by(words(typed)).reading());
+        return all(readings, WORDS.get("record.name"), was -> new Parts(was)
+                .by(words(typed))
+                .reading());
     }
 
     static Edit date(List<Reading> readings, String typed) {
-        return all(readings, "date", was -> new Parts(was).date(words(typed)).reading());
+        return all(readings, WORDS.get("record.date"), was -> new Parts(was)
+                .date(words(typed))
+                .reading());
     }
 
     static Edit remark(List<Reading> readings, String typed) {
-        return all(
-                readings, "remark", was -> new Parts(was).remark(words(typed)).reading());
+        return all(readings, WORDS.get("record.remark-2"), was -> new Parts(was)
+                .remark(words(typed))
+                .reading());
     }
 
     static Edit replaces(List<Reading> readings, String typed) {
         boolean yes = TypedNumbers.yes(typed);
-        return all(readings, "use", was -> was.replacing(yes));
+        return all(readings, WORDS.get("record.use"), was -> was.replacing(yes));
     }
 
     private static Optional<String> words(String typed) {

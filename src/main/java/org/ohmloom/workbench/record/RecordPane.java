@@ -34,18 +34,16 @@ import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.widget.WrappedLabel;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** The as-built record of one built harness: which one, with what and by whom, and below it what was measured. */
 public final class RecordPane extends StudyTab {
+    private static final Words WORDS = Words.of("as-built");
 
     private static final long serialVersionUID = 1L;
 
     /** Key of the tab. */
     public static final String KEY = "as-built";
-
-    /** What the tab is called. */
-    public static final TabName NAME =
-            new TabName(KEY, "As-built", "What was measured on each built harness, held against its limits");
 
     private final transient Desk desk;
     private final transient Clock clock;
@@ -54,8 +52,8 @@ public final class RecordPane extends StudyTab {
     private final JTextField celsius = new JTextField(5);
     private final JTextField instrument = new JTextField(12);
     private final JTextField by = new JTextField(6);
-    private final JTextField filter =
-            new FilterField(11, "Filter rows", "Filter rows of the as-built record", this::applyFilter);
+    private final JTextField filter = new FilterField(
+            11, WORDS.get("record.filter-rows"), WORDS.get("record.filter-rows.about"), this::applyFilter);
     private final WrappedLabel summary = new WrappedLabel(" ");
     private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "[center]", "push[]push"));
     private boolean filling;
@@ -68,7 +66,7 @@ public final class RecordPane extends StudyTab {
      * @param clock  tells the date of values typed now
      */
     public RecordPane(Desk desk, Samples samples, Command takeIn, Clock clock) {
-        super(new CardLayout(), NAME);
+        super(new CardLayout(), TabName.of(KEY));
         this.desk = desk;
         this.clock = clock;
         list = new SheetPane<>(
@@ -78,7 +76,7 @@ public final class RecordPane extends StudyTab {
         content.add(head(takeIn), "growx, wmin 0");
         content.add(list, "grow, push, hmin 60");
         nothing.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
-        nothing.add(new JLabel("Being worked out…"));
+        nothing.add(new JLabel(WORDS.get("record.being-worked-out")));
         add(content, "content");
         add(nothing, "nothing");
     }
@@ -89,13 +87,13 @@ public final class RecordPane extends StudyTab {
         serial.setEditable(true);
         serial.setName("as-built-serial");
         serial.setPrototypeDisplayValue("000000000");
-        serial.setToolTipText("Which built harness of this design; empty where only one is built");
+        serial.setToolTipText(WORDS.get("record.which-built-harness-of"));
         serial.addActionListener(event -> settingsChanged());
-        labelled(fields, "Serial number", serial, "w 80:130:160");
-        labelled(fields, "At °C", celsius, "w 40:56:56");
-        labelled(fields, "Instrument", instrument, "w 60:130:130");
-        labelled(fields, "By", by, "w 40:64:64");
-        celsius.setToolTipText("Temperature of the conductors for values typed now; empty counts as 20 °C");
+        labelled(fields, WORDS.get("record.serial-number"), serial, "w 80:130:160");
+        labelled(fields, WORDS.get("record.at-c"), celsius, "w 40:56:56");
+        labelled(fields, WORDS.get("record.instrument"), instrument, "w 60:130:130");
+        labelled(fields, WORDS.get("record.by"), by, "w 40:64:64");
+        celsius.setToolTipText(WORDS.get("record.temperature-of-the-conductors"));
         celsius.addActionListener(event -> settingsChanged());
         for (JTextField field : List.of(celsius, instrument, by)) {
             TextUndo.install(field);
@@ -149,7 +147,7 @@ public final class RecordPane extends StudyTab {
         try {
             return TypedNumbers.optional(celsius.getText(), Unit.DEGREE_CELSIUS);
         } catch (IllegalArgumentException wrong) {
-            desk.say("At °C: " + wrong.getMessage());
+            desk.say(WORDS.get("record.at-c-2", wrong.getMessage()));
             return OptionalDouble.empty();
         }
     }
@@ -193,9 +191,8 @@ public final class RecordPane extends StudyTab {
         String all = readout.flatMap(Readout::analysis)
                 .filter(analysis -> !analysis.harness().readings().isEmpty())
                 .map(analysis -> analysis.evidence().tests().record())
-                .map(record -> "All serial numbers, " + record.summary() + ".")
-                .orElse(
-                        "Nothing was measured yet: type a value into the column Measured, or take in a filled-in test sheet.");
+                .map(record -> WORDS.get("record.all-serial-numbers", record.summary()))
+                .orElse(WORDS.get("record.nothing-was-measured-yet"));
         summary.say(all);
         summary.setToolTipText(all);
     }

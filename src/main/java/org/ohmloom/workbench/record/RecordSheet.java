@@ -30,12 +30,14 @@ import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Everything that can be measured on one built harness, as a list: what it may measure, what it did, and the verdict, which follows
  * what is typed at once. Readings of something the tests do not have any more, and earlier ones, stand at the end.
  */
 final class RecordSheet implements Sheet<RecordSheet.Row> {
+    private static final Words WORDS = Words.of("as-built");
 
     private final Supplier<RecordSettings> settings;
     private @Nullable TestPlan plan;
@@ -63,34 +65,31 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
 
     @Override
     public String title() {
-        return "As-built record";
+        return WORDS.get("record.as-built-record");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("What", "Which test of the sheet, or a wire or joint by itself", 11, row -> row.task()
+                Column.text(WORDS.get("record.what"), WORDS.get("record.what.about"), 11, row -> row.task()
                         .words()),
-                Column.<Row>text(
-                                "Where",
-                                "From one end to another, the net, the cable, the terminal or the load",
-                                35,
-                                row -> row.task().blank().place())
+                Column.<Row>text(WORDS.get("record.where"), WORDS.get("record.where.about"), 35, row -> row.task()
+                                .blank()
+                                .place())
                         .quantities(),
                 new Column<Row>(
-                                "Limit",
+                                WORDS.get("record.limit"),
                                 "",
-                                "What it may measure at the temperature of the measurement, instrument included",
+                                WORDS.get("record.limit.about"),
                                 15,
                                 row -> CellText.of(row.judgement().limitText())
                                         .saying(row.judgement().because()),
                                 Optional.empty())
                         .quantities(),
                 new Column<Row>(
-                                "Measured",
+                                WORDS.get("record.measured"),
                                 "",
-                                "The measured value; a bare number is in mΩ, in MΩ for isolation, in N for a pull, in V for a drop;"
-                                        + " 11.8 / 0.42 is voltage and drop; > 200 where the instrument ends; empty removes it",
+                                WORDS.get("record.measured.about"),
                                 14,
                                 row -> CellText.of(
                                         row.reading().isPresent()
@@ -100,34 +99,36 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                         .quantities()
                         .edited(valueEdit()),
                 new Column<Row>(
-                        "Verdict",
+                        WORDS.get("record.verdict"),
                         "",
-                        "Within its limit or not; hover for how the limit comes about",
+                        WORDS.get("record.verdict.about"),
                         12,
                         RecordSheet::verdict,
                         Optional.empty()),
                 ofReading(
-                        "At",
+                        WORDS.get("record.at"),
                         "°C",
-                        "Temperature of the conductors at the measurement; empty counts as 20 °C",
+                        WORDS.get("record.at.about"),
                         8,
                         reading -> reading.conductorCelsius().isPresent()
                                 ? TypedNumbers.exact(reading.conductorCelsius().getAsDouble())
                                 : "",
                         RecordEdits::celsius),
                 ofReading(
-                        "Method",
+                        WORDS.get("record.method"),
                         "",
-                        "two wires or four wires; empty as the test sheet asks",
+                        WORDS.get("record.method.about"),
                         11,
                         reading -> reading.method()
-                                .map(method -> method == Reading.Method.FOUR_WIRE ? "four wires" : "two wires")
+                                .map(method -> method == Reading.Method.FOUR_WIRE
+                                        ? WORDS.get("record.four-wires")
+                                        : WORDS.get("record.two-wires"))
                                 .orElse(""),
                         RecordEdits::method),
                 ofReading(
-                        "Error",
+                        WORDS.get("record.error"),
                         "mΩ",
-                        "What the instrument adds at most; empty as the table of tests says",
+                        WORDS.get("record.error.about"),
                         8,
                         reading -> reading.instrumentErrorOhms().isPresent()
                                 ? TypedNumbers.exact(Unit.MILLIOHM.fromCanonical(
@@ -135,35 +136,41 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                                 : "",
                         RecordEdits::error),
                 ofReading(
-                        "Replaces",
+                        WORDS.get("record.replaces"),
                         "",
-                        "yes: the calculation uses this resistance instead of the listed one",
+                        WORDS.get("record.replaces.about"),
                         9,
-                        reading -> reading.replaces() ? "yes" : "",
+                        reading -> reading.replaces() ? Words.of("typed").get("yes") : "",
                         RecordEdits::replaces),
                 ofReading(
-                        "Instrument",
+                        WORDS.get("record.instrument"),
                         "",
-                        "The instrument",
+                        WORDS.get("record.instrument.about"),
                         16,
                         reading -> reading.instrument().orElse(""),
                         RecordEdits::instrument),
-                ofReading("By", "", "Who measured", 8, reading -> reading.by().orElse(""), RecordEdits::by),
                 ofReading(
-                        "When",
+                        WORDS.get("record.by"),
                         "",
-                        "2026-01-31 or 2026-01-31T14:05",
+                        WORDS.get("record.by.about"),
+                        8,
+                        reading -> reading.by().orElse(""),
+                        RecordEdits::by),
+                ofReading(
+                        WORDS.get("record.when"),
+                        "",
+                        WORDS.get("record.when.about"),
                         16,
                         reading -> reading.measuredAt().orElse(""),
                         RecordEdits::date),
                 ofReading(
-                        "Remark",
+                        WORDS.get("record.remark"),
                         "",
-                        "What else there is to say",
+                        WORDS.get("record.remark.about"),
                         24,
                         reading -> reading.remark().orElse(""),
                         RecordEdits::remark),
-                Column.text("Reading", "Identity of the reading", 9, row -> row.reading()
+                Column.text(WORDS.get("record.reading"), WORDS.get("record.reading.about"), 9, row -> row.reading()
                         .map(reading -> reading.id().value())
                         .orElse("")));
     }
@@ -177,7 +184,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                 row -> row,
                 (rows, typed) -> {
                     if (rows.size() > 1) {
-                        throw new IllegalArgumentException("a measured value belongs to one row");
+                        throw new IllegalArgumentException(WORDS.get("record.a-measured-value-belongs"));
                     }
                     Row row = rows.get(0);
                     return RecordEdits.value(row.harness(), row.task(), row.reading(), typed, settings.get());
@@ -206,9 +213,9 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
             return CellText.EMPTY;
         }
         if (!judgement.stands()) {
-            return CellText.of("measured again").in(Tone.SOFT);
+            return CellText.of(WORDS.get("record.measured-again")).in(Tone.SOFT);
         }
-        String low = judgement.implausible().isPresent() ? ", too low to believe" : "";
+        String low = judgement.implausible().isPresent() ? WORDS.get("record.too-low-to-believe") : "";
         Tone tone = judgement.verdict() == Verdict.FAILED
                 ? Tone.ERROR
                 : judgement.verdict() == Verdict.NOT_JUDGED || !low.isEmpty() ? Tone.WARNING : Tone.GOOD;

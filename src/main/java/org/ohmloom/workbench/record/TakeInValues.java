@@ -17,9 +17,11 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Prompts;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Takes the values of a filled-in test sheet into the as-built record as one edit; the file is read on a thread of its own. */
 public final class TakeInValues extends Command {
+    private static final Words WORDS = Words.of("as-built");
 
     private static final long serialVersionUID = 1L;
     private static final int MOST_LINES_TOLD = 12;
@@ -33,8 +35,8 @@ public final class TakeInValues extends Command {
     public TakeInValues(Desk desk, Prompts prompts, Executor reader, Executor eventThread) {
         super(
                 "take-in-values",
-                "Take in measured values…",
-                "Take the values of a filled-in table of the test sheet (CSV) into the as-built record");
+                WORDS.get("take-in-values.take-in-measured-values"),
+                WORDS.get("take-in-values.take-in-measured-values.about"));
         this.desk = desk;
         this.prompts = prompts;
         this.reader = reader;
@@ -59,7 +61,8 @@ public final class TakeInValues extends Command {
             CsvTable table = CsvTable.read(file);
             eventThread.execute(() -> take(table, file));
         } catch (CsvTableException unreadable) {
-            eventThread.execute(() -> prompts.problem("No values were taken", String.valueOf(unreadable.getMessage())));
+            eventThread.execute(() -> prompts.problem(
+                    WORDS.get("take-in-values.no-values-were-taken"), String.valueOf(unreadable.getMessage())));
         }
     }
 
@@ -82,27 +85,35 @@ public final class TakeInValues extends Command {
                             settings.date(),
                             Optional.empty()));
             String taken = TradeWords.count(sheet.readings().size(), "reading");
-            desk.apply(new PutElements("Take in " + taken, List.<Element>copyOf(sheet.readings())));
-            desk.say(file.getFileName() + ": " + taken + " taken, " + TradeWords.count(sheet.blanks(), "line")
-                    + " without a value"
-                    + (sheet.leftOut().isEmpty() ? "" : "; columns left out: " + String.join(", ", sheet.leftOut())));
+            desk.apply(new PutElements(
+                    WORDS.get("take-in-values.take-in", taken), List.<Element>copyOf(sheet.readings())));
+            desk.say(WORDS.get(
+                    "take-in-values.taken-without-a-value",
+                    file.getFileName(),
+                    taken,
+                    TradeWords.count(sheet.blanks(), "line"),
+                    sheet.leftOut().isEmpty()
+                            ? ""
+                            : WORDS.get("take-in-values.columns-left-out", String.join(", ", sheet.leftOut()))));
             sheet.readings().stream()
                     .findFirst()
                     .ifPresent(first -> pane.ifPresent(
                             record -> record.showSerial(first.serialNumber().orElse(""))));
         } catch (RecordRefusedException refused) {
             List<String> lines = refused.lines();
-            String more = lines.size() > MOST_LINES_TOLD ? "\n… and " + (lines.size() - MOST_LINES_TOLD) + " more" : "";
+            String more = lines.size() > MOST_LINES_TOLD
+                    ? WORDS.get("take-in-values.and-more", (lines.size() - MOST_LINES_TOLD))
+                    : "";
             prompts.problem(
-                    "No values were taken",
+                    WORDS.get("take-in-values.no-values-were-taken"),
                     String.join("\n", lines.subList(0, Math.min(MOST_LINES_TOLD, lines.size()))) + more);
         } catch (IllegalArgumentException refused) {
-            prompts.problem("No values were taken", String.valueOf(refused.getMessage()));
+            prompts.problem(WORDS.get("take-in-values.no-values-were-taken"), String.valueOf(refused.getMessage()));
         }
     }
 
     @Override
     public void refresh() {
-        setReady(desk.document().isPresent(), "no harness is open");
+        setReady(desk.document().isPresent(), WORDS.get("take-in-values.no-harness-is-open"));
     }
 }
