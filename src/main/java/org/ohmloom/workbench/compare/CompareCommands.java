@@ -9,9 +9,11 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Prompts;
 import org.ohmloom.workbench.widget.Reveal;
+import org.ohmloom.workbench.words.Words;
 
 /** Begins a comparison with another revision and brings what differs to the front. */
 public final class CompareCommands {
+    private static final Words WORDS = Words.of("revision");
 
     private static final String SAVED = "compare-saved";
 
@@ -48,7 +50,9 @@ public final class CompareCommands {
             boolean compared = id().equals(SAVED) && desk.isSideCopy();
             setReady(
                     desk.document().isPresent() && !compared,
-                    compared ? "What if shows what the side copy changes" : "no harness is open");
+                    compared
+                            ? WORDS.get("compare-commands.what-if-shows-what")
+                            : WORDS.get("compare-commands.no-harness-is-open"));
         }
     }
 
@@ -57,8 +61,8 @@ public final class CompareCommands {
         return List.of(
                 new Compare(
                         "compare-file",
-                        "Compare with a file…",
-                        "Show what differs from an old revision in another file",
+                        WORDS.get("compare-commands.compare-with-a-file"),
+                        WORDS.get("compare-commands.compare-with-a-file.about"),
                         'M',
                         desk,
                         (on, pane) -> {
@@ -68,8 +72,8 @@ public final class CompareCommands {
                         }),
                 new Compare(
                         SAVED,
-                        "Changes since saved",
-                        "Show what was changed since the harness was saved",
+                        WORDS.get("compare-commands.changes-since-saved"),
+                        WORDS.get("compare-commands.changes-since-saved.about"),
                         'G',
                         desk,
                         (on, pane) -> pane.compareWithSaved()));

@@ -29,24 +29,19 @@ import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * What differs from another revision: elements, parts, numbers, findings. The other revision is read and calculated on a thread of
  * its own; choosing a line selects what it is about.
  */
 public final class ComparePane extends StudyTab {
+    private static final Words WORDS = Words.of("revision");
 
     private static final long serialVersionUID = 1L;
 
     /** Key of the tab. */
     public static final String KEY = "revision";
-
-    /** What the tab is called. */
-    public static final TabName NAME = new TabName(
-            KEY, "Compare", "What differs from another revision, and what that does to parts, numbers and findings");
-
-    private static final String HINT =
-            "Compare the harness with an old revision in another file, or with what was saved last.";
 
     private final transient Desk desk;
     private final transient Services services;
@@ -76,7 +71,7 @@ public final class ComparePane extends StudyTab {
             Optional<Analysis> known) {}
 
     public ComparePane(Desk desk, Services services, Samples samples, List<Command> commands) {
-        super(new MigLayout("insets 0, fill, gap 0, wrap 1"), NAME);
+        super(new MigLayout("insets 0, fill, gap 0, wrap 1"), TabName.of(KEY));
         this.desk = desk;
         this.services = services;
         this.comparer = new LatestWins<>(
@@ -113,7 +108,7 @@ public final class ComparePane extends StudyTab {
                         document.file().isPresent()
                                 ? Optional.empty()
                                 : Optional.of(document.session().saved()),
-                        "what was saved"));
+                        WORDS.get("compare.what-was-saved")));
     }
 
     private void ask(Optional<Path> file, Optional<Harness> old, String name) {
@@ -132,7 +127,7 @@ public final class ComparePane extends StudyTab {
     /** Stops the comparison under way. */
     void stop() {
         comparer.stop();
-        desk.say("Comparison stopped");
+        desk.say(WORDS.get("compare.comparison-stopped"));
         refresh();
     }
 
@@ -161,7 +156,7 @@ public final class ComparePane extends StudyTab {
                 .isEmpty()) {
             services.prompts()
                     .problem(
-                            "The revisions were not compared",
+                            WORDS.get("compare.the-revisions-were-not"),
                             String.valueOf(outcome.failure().orElseThrow().getMessage()));
         }
         refresh();
@@ -179,11 +174,11 @@ public final class ComparePane extends StudyTab {
         Executor eventThread = services.eventThread();
         try {
             List<Path> files = ChangeSheet.write(comparison, folder);
-            eventThread.execute(() ->
-                    desk.say("Change sheet written: " + TradeWords.count(files.size(), "file") + " in " + folder));
+            eventThread.execute(() -> desk.say(
+                    WORDS.get("compare.change-sheet-written-in", TradeWords.count(files.size(), "file"), folder)));
         } catch (PackException refused) {
             eventThread.execute(() -> services.prompts()
-                    .problem("The change sheet was not written", String.valueOf(refused.getMessage())));
+                    .problem(WORDS.get("compare.the-change-sheet-was"), String.valueOf(refused.getMessage())));
         }
     }
 
@@ -232,12 +227,21 @@ public final class ComparePane extends StudyTab {
                         .filter(now -> now == comparison.after().harness())
                         .isPresent()
                 ? ""
-                : "Outdated, the harness has changed since. ";
+                : WORDS.get("compare.outdated-the-harness-has");
         if (comparison.isSame()) {
-            return old + "The same as " + compared.name() + ".";
+            return WORDS.get("compare.the-same-as", old, compared.name());
         }
-        return old + "From " + compared.name() + ": " + comparison.count(Change.ADDED) + " added, "
-                + comparison.count(Change.REMOVED) + " removed, " + comparison.count(Change.CHANGED) + " changed, "
-                + comparison.count(Change.RENUMBERED) + " renumbered";
+        return WORDS.get(
+                "compare.from-added-removed-changed",
+                old,
+                compared.name(),
+                comparison.count(Change.ADDED),
+                comparison.count(Change.REMOVED),
+                comparison.count(Change.CHANGED),
+                comparison.count(Change.RENUMBERED));
+    }
+
+    private static String hintText() {
+        return WORDS.get("compare.compare-the-harness-with");
     }
 }

@@ -20,9 +20,11 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** The lists of a comparison: elements field by field, parts, numbers, findings. */
 final class ComparedLists {
+    private static final Words WORDS = Words.of("revision");
 
     private ComparedLists() {}
 
@@ -78,19 +80,40 @@ final class ComparedLists {
     /** Elements added, removed, changed and renumbered, a line for each field. */
     static Sheet<Row<Field>> elements(Supplier<Optional<RevisionComparison>> comparison) {
         List<Column<Row<Field>>> columns = List.of(
-                text("Kind", "What it is", 11, field -> field.change().kind()),
-                text("Id", "Identity", 7, field -> field.change().id()),
-                text("Name", "What people call it", 16, field -> field.change().name()),
+                text(
+                        WORDS.get("compared-lists.kind"),
+                        WORDS.get("compared-lists.kind.about"),
+                        11,
+                        field -> field.change().kind()),
+                text(WORDS.get("compared-lists.id"), WORDS.get("compared-lists.id.about"), 7, field -> field.change()
+                        .id()),
+                text(
+                        WORDS.get("compared-lists.name"),
+                        WORDS.get("compared-lists.name.about"),
+                        16,
+                        field -> field.change().name()),
                 toned(
-                        "Change",
-                        "What became of it",
+                        WORDS.get("compared-lists.change"),
+                        WORDS.get("compared-lists.change.about"),
                         9,
                         field -> word(field.change().change())),
-                text("Field", "What of it is other", 17, field -> field.field().field()),
-                text("Before", "In the old revision", 16, field -> field.field().before()),
-                text("After", "As it is now", 16, field -> field.field().after()));
+                text(
+                        WORDS.get("compared-lists.field"),
+                        WORDS.get("compared-lists.field.about"),
+                        17,
+                        field -> field.field().field()),
+                text(
+                        WORDS.get("compared-lists.before"),
+                        WORDS.get("compared-lists.before.about"),
+                        16,
+                        field -> field.field().before()),
+                text(
+                        WORDS.get("compared-lists.after"),
+                        WORDS.get("compared-lists.after.about"),
+                        16,
+                        field -> field.field().after()));
         return new Told<>(
-                "Added, removed, changed",
+                WORDS.get("compared-lists.added-removed-changed"),
                 columns,
                 () -> comparison.get().map(ComparedLists::fields).orElse(List.of()));
     }
@@ -124,23 +147,43 @@ final class ComparedLists {
     /** Parts to buy more or less of. */
     static Sheet<Row<PartChange>> parts(Supplier<List<PartChange>> parts) {
         List<Column<Row<PartChange>>> columns = List.of(
-                text("Group", "Group of the bill of materials", 14, PartChange::group),
+                text(WORDS.get("compared-lists.group"), WORDS.get("compared-lists.group.about"), 14, PartChange::group),
                 text(
-                        "Part number",
-                        "Part number",
+                        WORDS.get("compared-lists.part-number"),
+                        WORDS.get("compared-lists.part-number.about"),
                         18,
-                        change -> change.number().isEmpty() ? "not chosen" : change.number()),
-                text("Description", "What it is", 40, PartChange::description),
-                text("Colour", "Colour of a wire", 8, change -> change.colour()
-                        .map(each -> each.text())
-                        .orElse("")),
-                text("Unit", "What is counted", 7, PartChange::unit),
-                number("Before", "", "Quantity in the old revision", change -> CellText.of(change.before())),
-                number("After", "", "Quantity now", change -> CellText.of(change.after())),
-                number("Difference", "", "How many more, or less", change -> CellText.of(change.difference())));
-        return new Told<>("Parts", columns, () -> {
+                        change -> change.number().isEmpty() ? WORDS.get("compared-lists.not-chosen") : change.number()),
+                text(
+                        WORDS.get("compared-lists.description"),
+                        WORDS.get("compared-lists.description.about"),
+                        40,
+                        PartChange::description),
+                text(
+                        WORDS.get("compared-lists.colour"),
+                        WORDS.get("compared-lists.colour.about"),
+                        8,
+                        change -> change.colour().map(each -> each.text()).orElse("")),
+                text(WORDS.get("compared-lists.unit"), WORDS.get("compared-lists.unit.about"), 7, PartChange::unit),
+                number(
+                        WORDS.get("compared-lists.before"),
+                        "",
+                        WORDS.get("compared-lists.before-quantity-in-the"),
+                        change -> CellText.of(change.before())),
+                number(
+                        WORDS.get("compared-lists.after"),
+                        "",
+                        WORDS.get("compared-lists.after-quantity-now"),
+                        change -> CellText.of(change.after())),
+                number(
+                        WORDS.get("compared-lists.difference"),
+                        "",
+                        WORDS.get("compared-lists.difference.about"),
+                        change -> CellText.of(change.difference())));
+        return new Told<>(WORDS.get("compared-lists.parts"), columns, () -> {
             List<Row<PartChange>> rows = new ArrayList<>();
-            parts.get().forEach(change -> rows.add(new Row<>("part " + rows.size(), List.of(), change)));
+            parts.get()
+                    .forEach(change ->
+                            rows.add(new Row<>(WORDS.get("compared-lists.part", rows.size()), List.of(), change)));
             return rows;
         });
     }
@@ -149,33 +192,49 @@ final class ComparedLists {
     static Sheet<Row<ResultChange>> results(Supplier<Optional<RevisionComparison>> comparison) {
         List<Column<Row<ResultChange>>> columns = List.of(
                 text(
-                        "Of",
-                        "What it is a number of",
+                        WORDS.get("compared-lists.of"),
+                        WORDS.get("compared-lists.of.about"),
                         10,
                         change -> change.subject().isEmpty() ? "whole" : change.subject()),
-                text("Name", "What people call it", 15, ResultChange::name),
-                text("Number", "What is other", 24, ResultChange::quantity),
-                text("Before", "In the old revision", 12, change -> ResultChange.text(change.before())),
-                text("After", "As it is now", 12, change -> ResultChange.text(change.after())),
+                text(WORDS.get("compared-lists.name"), WORDS.get("compared-lists.name.about"), 15, ResultChange::name),
+                text(
+                        WORDS.get("compared-lists.number"),
+                        WORDS.get("compared-lists.number.about"),
+                        24,
+                        ResultChange::quantity),
+                text(
+                        WORDS.get("compared-lists.before"),
+                        WORDS.get("compared-lists.before.about"),
+                        12,
+                        change -> ResultChange.text(change.before())),
+                text(
+                        WORDS.get("compared-lists.after"),
+                        WORDS.get("compared-lists.after.about"),
+                        12,
+                        change -> ResultChange.text(change.after())),
                 number(
-                        "Difference",
+                        WORDS.get("compared-lists.difference"),
                         "",
-                        "By how much it grew",
+                        WORDS.get("compared-lists.difference-by-how-much"),
                         change -> change.difference().isPresent()
                                 ? CellText.of(
                                         ResultChange.difference(change),
                                         change.difference().getAsDouble())
                                 : CellText.EMPTY),
-                number("Change", "%", "By how much it grew, as a share of what it was", change -> {
-                    OptionalDouble growth = change.growthFraction();
-                    return growth.isPresent() ? CellText.of(100 * growth.getAsDouble()) : CellText.EMPTY;
-                }),
                 number(
-                        "Size",
+                        WORDS.get("compared-lists.change"),
                         "%",
-                        "Size of the change, whichever way: share of the larger value; a temperature by 100 K",
+                        WORDS.get("compared-lists.change-by-how-much"),
+                        change -> {
+                            OptionalDouble growth = change.growthFraction();
+                            return growth.isPresent() ? CellText.of(100 * growth.getAsDouble()) : CellText.EMPTY;
+                        }),
+                number(
+                        WORDS.get("compared-lists.size"),
+                        "%",
+                        WORDS.get("compared-lists.size.about"),
                         change -> CellText.of(100 * change.sizeFraction())));
-        return new Told<>("Numbers", columns, () -> {
+        return new Told<>(WORDS.get("compared-lists.numbers"), columns, () -> {
             List<Row<ResultChange>> rows = new ArrayList<>();
             comparison.get().stream()
                     .flatMap(each -> Stream.concat(each.totals().stream(), each.results().stream()))
@@ -190,23 +249,40 @@ final class ComparedLists {
     /** Findings that came, went or stand otherwise. */
     static Sheet<Row<FindingChange>> findings(Supplier<Optional<RevisionComparison>> comparison) {
         List<Column<Row<FindingChange>>> columns = List.of(
-                toned("Change", "New, gone or changed", 9, ComparedLists::word),
+                toned(
+                        WORDS.get("compared-lists.change"),
+                        WORDS.get("compared-lists.change-new-gone-or"),
+                        9,
+                        ComparedLists::word),
                 text(
-                        "Now",
-                        "How it stands",
+                        WORDS.get("compared-lists.now"),
+                        WORDS.get("compared-lists.now.about"),
                         18,
                         change ->
                                 change.change() == Change.REMOVED ? "" : RevisionComparison.standing(change.finding())),
-                text("Before", "How it stood", 18, FindingChange::was),
-                text("Finding", "What was found", 90, change -> change.finding().message()),
-                text("Rule", "Which rule found it", 24, change -> change.finding()
-                        .rule()));
-        return new Told<>("Findings", columns, () -> {
+                text(
+                        WORDS.get("compared-lists.before"),
+                        WORDS.get("compared-lists.before-how-it-stood"),
+                        18,
+                        FindingChange::was),
+                text(
+                        WORDS.get("compared-lists.finding"),
+                        WORDS.get("compared-lists.finding.about"),
+                        90,
+                        change -> change.finding().message()),
+                text(
+                        WORDS.get("compared-lists.rule"),
+                        WORDS.get("compared-lists.rule.about"),
+                        24,
+                        change -> change.finding().rule()));
+        return new Told<>(WORDS.get("compared-lists.findings"), columns, () -> {
             List<Row<FindingChange>> rows = new ArrayList<>();
             comparison.get().stream()
                     .flatMap(each -> each.findings().stream())
-                    .forEach(change -> rows.add(
-                            new Row<>("finding " + rows.size(), change.finding().subjects(), change)));
+                    .forEach(change -> rows.add(new Row<>(
+                            WORDS.get("compared-lists.finding-2", rows.size()),
+                            change.finding().subjects(),
+                            change)));
             return rows;
         });
     }

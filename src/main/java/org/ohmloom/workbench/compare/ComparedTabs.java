@@ -13,9 +13,11 @@ import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.words.Words;
 
 /** The lists of a comparison behind tabs: elements, parts, numbers, findings. Choosing a line selects what it is about. */
 public final class ComparedTabs extends JTabbedPane {
+    private static final Words WORDS = Words.of("revision");
 
     private static final long serialVersionUID = 1L;
 
@@ -45,7 +47,7 @@ public final class ComparedTabs extends JTabbedPane {
                 list(name, ComparedLists.findings(comparison), samples));
         lists.forEach(list -> addTab(list.sheet().title(), list));
         setName(name + "-lists");
-        getAccessibleContext().setAccessibleName("What differs");
+        getAccessibleContext().setAccessibleName(WORDS.get("compared-tabs.what-differs"));
     }
 
     private <R> SheetPane<R> list(String name, Sheet<R> sheet, Samples samples) {

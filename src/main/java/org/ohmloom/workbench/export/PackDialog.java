@@ -35,9 +35,11 @@ import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Asks which documents of the build pack to write and where, then shows how far it got; Cancel stops it. */
 public final class PackDialog extends JDialog {
+    private static final Words WORDS = Words.of("export");
 
     private static final long serialVersionUID = 1L;
     private static final String FOLDER = "pack";
@@ -48,22 +50,22 @@ public final class PackDialog extends JDialog {
     private final transient Desk desk;
     private final Map<PackDocument, JCheckBox> documents = new EnumMap<>(PackDocument.class);
     private final JComboBox<Paper> paper = new JComboBox<>(Paper.values());
-    private final JCheckBox monochrome = new JCheckBox("Black and greys only");
-    private final JCheckBox remedies = new JCheckBox("Try remedies for findings on returns (takes minutes)");
-    private final JCheckBox perAssembly = new JCheckBox("Also a pack of each assembly, in a folder of its own");
+    private final JCheckBox monochrome = new JCheckBox(WORDS.get("pack.black-and-greys-only"));
+    private final JCheckBox remedies = new JCheckBox(WORDS.get("pack.try-remedies-for-findings"));
+    private final JCheckBox perAssembly = new JCheckBox(WORDS.get("pack.also-a-pack-of"));
     private final JCheckBox svg = new JCheckBox("SVG", PictureOptions.USUAL.svg());
     private final JCheckBox png = new JCheckBox("PNG", PictureOptions.USUAL.png());
     private final JTextField board = new JTextField(12);
-    private final JCheckBox boardInOne = new JCheckBox("In one sheet, no tiles");
+    private final JCheckBox boardInOne = new JCheckBox(WORDS.get("pack.in-one-sheet-no"));
     private final JTextField folder = new JTextField(34);
-    private final JButton browse = new JButton("Choose…");
+    private final JButton browse = new JButton(WORDS.get("pack.choose"));
     private final JProgressBar progress = new JProgressBar();
     private final JLabel step = new JLabel(" ");
-    private final JButton write = new JButton("Write build pack");
-    private final JButton cancel = new JButton("Cancel");
+    private final JButton write = new JButton(WORDS.get("pack.write-build-pack"));
+    private final JButton cancel = new JButton(WORDS.get("pack.cancel"));
 
     private PackDialog(Window parent, Desk desk, Analysis analysis, Prompts prompts, PreferenceStore preferences) {
-        super(parent, "Build pack", Dialog.ModalityType.DOCUMENT_MODAL);
+        super(parent, WORDS.get("pack.build-pack"), Dialog.ModalityType.DOCUMENT_MODAL);
         HelpPage.name(getRootPane(), "dialogs/build-pack");
         this.desk = desk;
         this.prompts = prompts;
@@ -103,7 +105,7 @@ public final class PackDialog extends JDialog {
 
     private void build() {
         setLayout(new MigLayout("insets 16, fillx, wrap 3, gapy 6, hidemode 2", "[][grow,fill][]"));
-        add(PaneTitle.of("Documents"), "span, gapbottom 2");
+        add(PaneTitle.of(WORDS.get("pack.documents")), "span, gapbottom 2");
         for (PackDocument document : PackDocument.values()) {
             JCheckBox box = new JCheckBox(document.title(), true);
             box.setName("document-" + document.id());
@@ -112,38 +114,37 @@ public final class PackDialog extends JDialog {
             add(box, "span");
         }
         remedies.setName("try-remedies-for-pack");
-        remedies.setToolTipText("Lists in the calculation what helps against each finding on returns; takes minutes");
+        remedies.setToolTipText(WORDS.get("pack.lists-in-the-calculation"));
         add(remedies, "span, gapleft 20");
         perAssembly.setName("per-assembly");
-        perAssembly.setToolTipText("Cover, drawing, tables, build order and test sheet of each assembly by itself");
+        perAssembly.setToolTipText(WORDS.get("pack.cover-drawing-tables-build"));
         perAssembly.setVisible(desk.analysis()
                 .filter(all -> !all.harness().assemblies().isEmpty())
                 .isPresent());
         add(perAssembly, "span");
-        JLabel paperLabel = new JLabel("Paper of drawing and form board");
+        JLabel paperLabel = new JLabel(WORDS.get("pack.paper-of-drawing-and"));
         paperLabel.setLabelFor(paper);
         add(paperLabel, "gaptop 8");
         add(paper, "split 2, growx 0, gaptop 8");
         add(monochrome, "gapleft 12, gaptop 8, wrap");
-        JLabel boardLabel = new JLabel("Largest form board, mm");
+        JLabel boardLabel = new JLabel(WORDS.get("pack.largest-form-board-mm"));
         boardLabel.setLabelFor(board);
         board.setName("board-size");
-        board.setToolTipText(
-                "Width by height, as in 2440x1220; what does not fit is laid on a larger one, and that is said");
+        board.setToolTipText(WORDS.get("pack.width-by-height-as"));
         TextUndo.install(board);
         add(boardLabel);
         add(board, "split 2, growx 0");
         boardInOne.setName("board-in-one");
-        boardInOne.setToolTipText("Each form board on one sheet of its own size, for a plotter");
+        boardInOne.setToolTipText(WORDS.get("pack.each-form-board-on"));
         add(boardInOne, "gapleft 12, wrap");
-        JLabel pictureLabel = new JLabel("Drawing also as");
+        JLabel pictureLabel = new JLabel(WORDS.get("pack.drawing-also-as"));
         pictureLabel.setLabelFor(svg);
         svg.setName("drawing-as-svg");
         png.setName("drawing-as-png");
         add(pictureLabel);
         add(svg, "split 2");
         add(png, "gapleft 12, wrap");
-        JLabel folderLabel = new JLabel("Folder");
+        JLabel folderLabel = new JLabel(WORDS.get("pack.folder"));
         folderLabel.setLabelFor(folder);
         TextUndo.install(folder);
         add(folderLabel);
@@ -151,7 +152,7 @@ public final class PackDialog extends JDialog {
         browse.addActionListener(event -> chooseFolder());
         add(browse);
         progress.setVisible(false);
-        progress.getAccessibleContext().setAccessibleName("Progress of the build pack");
+        progress.getAccessibleContext().setAccessibleName(WORDS.get("pack.progress-of-the-build"));
         add(progress, "span, growx, gaptop 8");
         step.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
         add(step, "span, growx, wmin 0");
@@ -178,12 +179,12 @@ public final class PackDialog extends JDialog {
         try {
             target = Path.of(folder.getText().strip()).toAbsolutePath();
         } catch (java.nio.file.InvalidPathException wrong) {
-            fail("'" + folder.getText() + "' is not the name of a folder");
+            fail(WORDS.get("pack.is-not-the-name", folder.getText()));
             return;
         }
         Optional<BoardSize> size = BoardSize.parsed(board.getText());
         if (size.isEmpty()) {
-            fail("'" + board.getText().strip() + "' is no size of a board; write it in mm, as in 2440x1220");
+            fail(WORDS.get("pack.is-no-size-of", board.getText().strip()));
             return;
         }
         preferences.change(before -> before.withFolder(FOLDER, parent(target)));
@@ -241,8 +242,10 @@ public final class PackDialog extends JDialog {
         }
         dispose();
         if (!result.files().isEmpty()) {
-            desk.say("Build pack written: " + TradeWords.count(result.files().size(), "file") + " in "
-                    + result.files().get(0).getParent());
+            desk.say(WORDS.get(
+                    "pack.build-pack-written-in",
+                    TradeWords.count(result.files().size(), "file"),
+                    result.files().get(0).getParent()));
         }
     }
 
@@ -260,7 +263,7 @@ public final class PackDialog extends JDialog {
     private void cancel() {
         if (export.isRunning()) {
             export.cancel();
-            say("Stopping", "Ohmloom.soft");
+            say(WORDS.get("pack.stopping"), "Ohmloom.soft");
         } else {
             dispose();
         }

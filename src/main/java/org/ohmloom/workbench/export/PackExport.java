@@ -14,9 +14,11 @@ import org.ohmloom.pack.BuildPack;
 import org.ohmloom.pack.PackException;
 import org.ohmloom.pack.PackOptions;
 import org.ohmloom.pack.Progress;
+import org.ohmloom.workbench.words.Words;
 
 /** Writes a build pack on a thread of its own; what it tells arrives on the event thread. */
 final class PackExport {
+    private static final Words WORDS = Words.of("export");
 
     private static final Logger LOG = Logger.getLogger(PackExport.class.getName());
 
@@ -77,7 +79,7 @@ final class PackExport {
             result = new Result(List.of(), Optional.of(String.valueOf(refused.getMessage())));
         } catch (RuntimeException defect) {
             LOG.log(Level.WARNING, "the build pack failed", defect);
-            result = new Result(List.of(), Optional.of("The build pack was not written: " + defect));
+            result = new Result(List.of(), Optional.of(WORDS.get("pack-export.the-build-pack-was", defect)));
         }
         Result ended = result;
         EventQueue.invokeLater(() -> {

@@ -20,11 +20,11 @@ import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.widget.CellPanel;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /** Paints a finding: its sign, its sentence in as many lines as it needs, below it subjects and source. */
 final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
-
-    private static final String AGAIN = "Being worked out again  ·  ";
+    private static final Words WORDS = Words.of("findings");
 
     private final JPanel card =
             new CellPanel(new MigLayout("insets 7 10 7 10, gap 0, fillx, wrap 2", "[]8[grow,fill]")) {
@@ -75,15 +75,15 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         sign.setIcon(new SeverityIcon(row.severity()));
         String sentence = finding.message(units.get());
         message.setText(sentence);
-        source.setText((row.again() ? AGAIN : "") + line(finding));
+        source.setText((row.again() ? again() : "") + line(finding));
         message.setFont(list.getFont().deriveFont(row.again() ? Font.ITALIC : Font.PLAIN));
         Color fore = selected ? list.getSelectionForeground() : list.getForeground();
         card.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
         message.setForeground(row.again() && !selected ? Tone.SOFT.colour() : fore);
         source.setForeground(selected ? fore : Tone.SOFT.colour());
         card.getAccessibleContext()
-                .setAccessibleName(
-                        finding.severity() + ": " + sentence + (row.again() ? ", being worked out again" : ""));
+                .setAccessibleName(finding.severity() + ": " + sentence
+                        + (row.again() ? WORDS.get("finding-renderer.being-worked-out-again") : ""));
         fit(list.getWidth());
         return card;
     }
@@ -101,9 +101,11 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
     private String line(Finding finding) {
         String subjects = String.join(", ", finding.subjects());
         String fix = finding.fix().isPresent()
-                ? "  ·  fix: " + units.get().text(finding.fix().get().label())
+                ? WORDS.get(
+                        "finding-renderer.fix",
+                        units.get().text(finding.fix().get().label()))
                 : "";
-        String accepted = finding.isOpen() ? "" : "  ·  accepted";
+        String accepted = finding.isOpen() ? "" : WORDS.get("finding-renderer.accepted");
         return subjects + "  ·  " + finding.source() + fix + accepted;
     }
 
@@ -116,5 +118,9 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         area.setOpaque(false);
         area.setBorder(BorderFactory.createEmptyBorder());
         return area;
+    }
+
+    private static String again() {
+        return WORDS.get("finding-renderer.being-worked-out-again-2");
     }
 }

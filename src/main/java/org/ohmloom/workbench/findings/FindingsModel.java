@@ -12,9 +12,11 @@ import java.util.Set;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
 import org.ohmloom.workbench.desk.Results;
+import org.ohmloom.workbench.words.Words;
 
 /** Findings as rows: a heading for each severity that is shown, its findings below it. Knows nothing of the screen. */
 public final class FindingsModel {
+    private static final Words WORDS = Words.of("findings");
 
     /**
      * A row.
@@ -103,9 +105,9 @@ public final class FindingsModel {
     /** The name of a group. */
     static String plural(Severity severity) {
         return switch (severity) {
-            case ERROR -> "Errors";
-            case WARNING -> "Warnings";
-            case NOTE -> "Notes";
+            case ERROR -> WORDS.get("findings.errors");
+            case WARNING -> WORDS.get("findings.warnings");
+            case NOTE -> WORDS.get("findings.notes");
         };
     }
 }

@@ -72,7 +72,7 @@ public final class FindingsPane extends JPanel {
         HelpPage.ask(list, () -> desk.selection().finding().map(finding -> WrittenPages.ofRule(finding.rule())));
         this.desk = desk;
         list.setName("findings");
-        list.getAccessibleContext().setAccessibleName("Findings");
+        list.getAccessibleContext().setAccessibleName(words.get("findings.findings"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(new FindingRenderer(desk::units));
         list.addListSelectionListener(event -> {
@@ -109,12 +109,13 @@ public final class FindingsPane extends JPanel {
     private Component head(List<Command> cures) {
         JPanel head = new JPanel();
         WrapLayout.on(head, 4);
-        head.add(PaneTitle.of("Findings"));
+        head.add(PaneTitle.of(words.get("findings.findings")));
         for (Severity severity : Severity.values()) {
             JToggleButton filter = new JToggleButton("0", new SeverityIcon(severity), true);
             filter.setName("filter-" + severity);
             filter.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
-            filter.setToolTipText("Show " + FindingsModel.plural(severity).toLowerCase(java.util.Locale.ROOT));
+            filter.setToolTipText(
+                    words.get("findings.show", FindingsModel.plural(severity).toLowerCase(java.util.Locale.ROOT)));
             filter.addActionListener(event -> showFindings());
             filters.put(severity, filter);
             head.add(filter);
@@ -224,8 +225,10 @@ public final class FindingsPane extends JPanel {
                 desk.analysis().isEmpty()
                         ? ""
                         : !findings.isEmpty()
-                                ? "All are filtered out"
-                                : desk.isWhole() ? "Nothing to complain about" : "None so far");
+                                ? words.get("findings.all-are-filtered-out")
+                                : desk.isWhole()
+                                        ? words.get("findings.nothing-to-complain-about")
+                                        : words.get("findings.none-so-far"));
         ((java.awt.CardLayout) middle.getLayout()).show(middle, empty ? "nothing" : "list");
     }
 

@@ -10,13 +10,13 @@ import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.review.Finding;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.ShownUnits;
+import org.ohmloom.workbench.words.Words;
 
 /** Remedies as rows of a table, and in words. */
 final class RemediesModel extends AbstractTableModel {
+    private static final Words WORDS = Words.of("findings");
 
     private static final long serialVersionUID = 1L;
-    private static final List<String> TITLES =
-            List.of("Remedy", "Change", "Clears it", "What it does", "Copper", "Length", "Gone", "New");
 
     /** Widths of the columns, px. */
     static final List<Integer> WIDTHS = List.of(135, 360, 60, 220, 75, 75, 50, 45);
@@ -46,12 +46,12 @@ final class RemediesModel extends AbstractTableModel {
 
     @Override
     public int getColumnCount() {
-        return TITLES.size();
+        return titles().size();
     }
 
     @Override
     public String getColumnName(int column) {
-        return TITLES.get(column);
+        return titles().get(column);
     }
 
     @Override
@@ -60,7 +60,9 @@ final class RemediesModel extends AbstractTableModel {
         return switch (column) {
             case 0 -> remedy.kind().words();
             case 1 -> label(remedy);
-            case 2 -> remedy.clears() ? "yes" : "no";
+            case 2 -> remedy.clears()
+                    ? Words.of("typed").get("yes")
+                    : Words.of("typed").get("no");
             case 3 -> remedy.effect().map(Effect::words).map(units::text).orElse("");
             case 4 -> signed(remedy.addedCopperKg(), units.quantity(Math.abs(remedy.addedCopperKg()), Dimension.MASS));
             case 5 -> signed(remedy.addedMetres(), units.metres(Math.abs(remedy.addedMetres())));
@@ -80,15 +82,18 @@ final class RemediesModel extends AbstractTableModel {
     /** One line about all of them. */
     static String summary(RemedyList list) {
         if (list.remedies().isEmpty()) {
-            return "None of the usual remedies applies.";
+            return WORDS.get("remedies.none-of-the-usual");
         }
         String foreseen = list.foreseen() == 0
                 ? ""
-                : list.foreseen() + " changes and combinations foreseen" + (list.spent() ? ", no more; " : "; ");
-        String untried = list.untried() == 0 ? "" : "; " + list.untried() + " more were not tried";
+                : WORDS.get(
+                        "remedies.changes-and-combinations-foreseen",
+                        list.foreseen(),
+                        list.spent() ? WORDS.get("remedies.no-more") : "; ");
+        String untried = list.untried() == 0 ? "" : WORDS.get("remedies.more-were-not-tried", list.untried());
         return String.format(
                 Locale.ROOT,
-                "%s%d tried on a copy, %d clear the finding%s.",
+                WORDS.get("remedies.s-d-tried-on"),
                 foreseen,
                 list.remedies().size(),
                 list.clearing(),
@@ -103,15 +108,14 @@ final class RemediesModel extends AbstractTableModel {
             lines.add((steps.size() == 1 ? "" : k + 1 + ". ") + units.text(steps.get(k)));
         }
         if (steps.size() > 1) {
-            lines.add("Applied together as one step that can be undone.");
+            lines.add(WORDS.get("remedies.applied-together-as-one"));
         }
         remedy.effect().ifPresent(effect -> lines.add(capital(units.text(effect.words()))));
         if (!remedy.unmeasured().isEmpty()) {
-            lines.add("Without the length and copper of " + String.join(", ", remedy.unmeasured())
-                    + ": no length is entered and no way lies between its ends.");
+            lines.add(WORDS.get("remedies.without-the-length-and", String.join(", ", remedy.unmeasured())));
         }
-        findings(lines, "Gone: ", remedy.removed());
-        findings(lines, "New: ", remedy.added());
+        findings(lines, WORDS.get("remedies.gone"), remedy.removed());
+        findings(lines, WORDS.get("remedies.new"), remedy.added());
         return String.join("\n", lines);
     }
 
@@ -122,5 +126,17 @@ final class RemediesModel extends AbstractTableModel {
     private void findings(List<String> lines, String what, List<Finding> findings) {
         findings.forEach(finding ->
                 lines.add(what + finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.message(units)));
+    }
+
+    private static List<String> titles() {
+        return List.of(
+                WORDS.get("remedies.remedy"),
+                WORDS.get("remedies.change"),
+                WORDS.get("remedies.clears-it"),
+                WORDS.get("remedies.what-it-does"),
+                WORDS.get("remedies.copper"),
+                WORDS.get("remedies.length"),
+                WORDS.get("remedies.gone-2"),
+                WORDS.get("remedies.new-2"));
     }
 }

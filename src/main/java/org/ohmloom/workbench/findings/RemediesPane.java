@@ -26,12 +26,14 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * The remedies of one finding: tried off the event thread, listed best first, with what the chosen one changes; one of them can be
  * applied as a step that can be undone.
  */
 final class RemediesPane extends JPanel {
+    private static final Words WORDS = Words.of("findings");
 
     private static final long serialVersionUID = 1L;
 
@@ -44,8 +46,8 @@ final class RemediesPane extends JPanel {
     private final JTable table;
     private final JTextArea details = new JTextArea(7, 40);
     private final JProgressBar progress = new JProgressBar();
-    private final JLabel state = new JLabel("Trying remedies…");
-    private final JButton apply = new JButton("Apply");
+    private final JLabel state = new JLabel(WORDS.get("remedies.trying-remedies"));
+    private final JButton apply = new JButton(WORDS.get("remedies.apply"));
 
     /**
      * A pane that has not begun.
@@ -102,7 +104,7 @@ final class RemediesPane extends JPanel {
     private void build() {
         add(WrappedText.of(finding.message(desk.units()), "Label.foreground", 0), "wmin 0");
         table.setName("remedies");
-        table.getAccessibleContext().setAccessibleName("Remedies");
+        table.getAccessibleContext().setAccessibleName(WORDS.get("remedies.remedies"));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setFillsViewportHeight(true);
         table.setPreferredScrollableViewportSize(new Dimension(UIScale.scale(1020), UIScale.scale(220)));
@@ -115,18 +117,18 @@ final class RemediesPane extends JPanel {
         details.setLineWrap(true);
         details.setWrapStyleWord(true);
         details.setName("remedy-details");
-        details.getAccessibleContext().setAccessibleName("What the remedy changes");
+        details.getAccessibleContext().setAccessibleName(WORDS.get("remedies.what-the-remedy-changes"));
         details.setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
         add(new JScrollPane(details), "growx, hmin 110");
         progress.setIndeterminate(true);
-        progress.getAccessibleContext().setAccessibleName("Remedies are being tried");
+        progress.getAccessibleContext().setAccessibleName(WORDS.get("remedies.remedies-are-being-tried"));
         add(progress, "growx");
         state.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");
         add(state, "growx");
         apply.setName("apply-remedy");
         apply.setEnabled(false);
         apply.addActionListener(event -> applyChosen());
-        JButton closing = new JButton("Close");
+        JButton closing = new JButton(WORDS.get("remedies.close"));
         closing.setName("close-remedies");
         closing.addActionListener(event -> close.run());
         add(apply, "split 2, tag ok, growx 0");
@@ -136,8 +138,9 @@ final class RemediesPane extends JPanel {
     private void receive(LatestWins.Outcome<Finding, RemedyList> outcome) {
         progress.setVisible(false);
         if (outcome.answer().isEmpty()) {
-            state.setText("Remedies could not be tried: "
-                    + outcome.failure().map(Throwable::getMessage).orElse("stopped"));
+            state.setText(WORDS.get(
+                    "remedies.remedies-could-not-be",
+                    outcome.failure().map(Throwable::getMessage).orElse("stopped")));
             return;
         }
         RemedyList list = outcome.answer().get();

@@ -4,9 +4,11 @@ import java.awt.event.KeyEvent;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.words.Words;
 
 /** Selects the next or the previous finding. */
 public final class StepFinding extends Command {
+    private static final Words WORDS = Words.of("findings");
 
     private static final long serialVersionUID = 1L;
 
@@ -17,8 +19,10 @@ public final class StepFinding extends Command {
     private StepFinding(Desk desk, FindingsPane findings, int by) {
         super(
                 by > 0 ? "next-finding" : "previous-finding",
-                by > 0 ? "Next finding" : "Previous finding",
-                "Select the " + (by > 0 ? "next" : "previous") + " finding and show what it is about");
+                by > 0 ? WORDS.get("step-finding.next-finding") : WORDS.get("step-finding.previous-finding"),
+                WORDS.get(
+                        "step-finding.select-the-finding-and",
+                        by > 0 ? WORDS.get("step-finding.next") : WORDS.get("step-finding.previous")));
         this.desk = desk;
         this.findings = findings;
         this.by = by;
@@ -45,6 +49,6 @@ public final class StepFinding extends Command {
 
     @Override
     public void refresh() {
-        setReady(!desk.findings().isEmpty(), "there are no findings");
+        setReady(!desk.findings().isEmpty(), WORDS.get("step-finding.there-are-no-findings"));
     }
 }

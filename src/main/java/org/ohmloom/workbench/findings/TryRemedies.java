@@ -6,9 +6,11 @@ import org.ohmloom.remedy.RemedySearch;
 import org.ohmloom.review.Finding;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.words.Words;
 
 /** Tries remedies for the selected finding on returns and lists them. */
 public final class TryRemedies extends Command {
+    private static final Words WORDS = Words.of("findings");
 
     private static final long serialVersionUID = 1L;
 
@@ -21,7 +23,7 @@ public final class TryRemedies extends Command {
      * @param show opens the list of remedies of a finding
      */
     public TryRemedies(Desk desk, Consumer<Finding> show) {
-        super("try-remedies", "Remedies…", "Try remedies for the selected finding on returns and list what each does");
+        super("try-remedies", WORDS.get("try-remedies.remedies"), WORDS.get("try-remedies.remedies.about"));
         this.desk = desk;
         this.show = show;
         withMnemonic('M');
@@ -37,8 +39,10 @@ public final class TryRemedies extends Command {
     public void refresh() {
         Optional<Finding> chosen = desk.selection().finding();
         String whyNot = chosen.isEmpty()
-                ? "select a finding first"
-                : desk.isWhole() ? "it is not about returns" : "wait for the calculation";
+                ? WORDS.get("try-remedies.select-a-finding-first")
+                : desk.isWhole()
+                        ? WORDS.get("try-remedies.it-is-not-about")
+                        : WORDS.get("try-remedies.wait-for-the-calculation");
         setReady(finding().isPresent(), whyNot);
     }
 
