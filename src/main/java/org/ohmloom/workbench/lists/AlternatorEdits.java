@@ -3,7 +3,6 @@ package org.ohmloom.workbench.lists;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -22,9 +21,11 @@ import org.ohmloom.model.SpeedLimit;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about alternators, as edits, and the same as text. */
 final class AlternatorEdits {
+    private static final Words WORDS = Words.of("lists");
 
     private static final Pattern SPEED = Pattern.compile("([0-9][0-9.,]*)\\s*(?:rpm|1/min|/min)?[\\s:]+([0-9].*)");
 
@@ -44,17 +45,16 @@ final class AlternatorEdits {
         for (String each : parts(typed)) {
             Matcher point = SPEED.matcher(each);
             if (!point.matches()) {
-                throw new IllegalArgumentException(
-                        "'" + each + "' is no point: a speed and a current are needed, such as 1500 rpm 35 A");
+                throw new IllegalArgumentException(WORDS.get("alternator.is-no-point-a", each));
             }
             limits.add(new SpeedLimit(
-                    TypedNumbers.needed(point.group(1), Unit.FRACTION, "the speed"),
-                    TypedNumbers.needed(point.group(2), Unit.AMP, "the current")));
+                    TypedNumbers.needed(point.group(1), Unit.FRACTION, WORDS.get("alternator.the-speed")),
+                    TypedNumbers.needed(point.group(2), Unit.AMP, WORDS.get("alternator.the-current"))));
         }
         limits.sort(Comparator.comparingDouble(SpeedLimit::speedRpm));
         return model(
                 alternators,
-                "output curve",
+                WORDS.get("alternator.output-curve"),
                 was -> with(was, limits, was.modeLimitAmps(), was.setPointVoltsPerKelvin(), was.deratingPerKelvin()));
     }
 
@@ -71,20 +71,22 @@ final class AlternatorEdits {
         for (String each : parts(typed)) {
             String[] words = each.split("\\s+", 2);
             Optional<EngineMode> mode = List.of(EngineMode.values()).stream()
-                    .filter(known -> TradeWords.engine(known).equals(words[0].toLowerCase(Locale.ROOT)))
+                    .filter(known -> TradeWords.engine(known).equalsIgnoreCase(words[0])
+                            || TradeWords.lower(known).equalsIgnoreCase(words[0]))
                     .findFirst();
             if (mode.isEmpty() || words.length < 2) {
-                throw new IllegalArgumentException("'" + each + "' is no limit: what the engine does ("
-                        + List.of(EngineMode.values()).stream()
+                throw new IllegalArgumentException(WORDS.get(
+                        "alternator.is-no-limit-what",
+                        each,
+                        List.of(EngineMode.values()).stream()
                                 .map(TradeWords::engine)
-                                .collect(Collectors.joining(", "))
-                        + ") and a current are needed, such as idling 60 A");
+                                .collect(Collectors.joining(", "))));
             }
-            limits.put(mode.get(), TypedNumbers.needed(words[1], Unit.AMP, "the current"));
+            limits.put(mode.get(), TypedNumbers.needed(words[1], Unit.AMP, WORDS.get("alternator.the-current")));
         }
         return model(
                 alternators,
-                "limits by engine",
+                WORDS.get("alternator.limits-by-engine"),
                 was -> with(was, was.speedLimits(), limits, was.setPointVoltsPerKelvin(), was.deratingPerKelvin()));
     }
 
@@ -93,7 +95,7 @@ final class AlternatorEdits {
         OptionalDouble volts = TypedNumbers.optional(typed.replace("/K", ""), Unit.MILLIVOLT);
         return model(
                 alternators,
-                "set point by temperature",
+                WORDS.get("alternator.set-point-by-temperature"),
                 was -> with(was, was.speedLimits(), was.modeLimitAmps(), volts, was.deratingPerKelvin()));
     }
 
@@ -102,23 +104,23 @@ final class AlternatorEdits {
         OptionalDouble share = TypedNumbers.optional(typed.replace("/K", ""), Unit.PERCENT);
         return model(
                 alternators,
-                "derating",
+                WORDS.get("alternator.derating-2"),
                 was -> with(was, was.speedLimits(), was.modeLimitAmps(), was.setPointVoltsPerKelvin(), share));
     }
 
     static Edit setPoint(List<ComponentId> alternators, String typed) {
-        double volts = TypedNumbers.needed(typed, Unit.VOLT, "the set point");
+        double volts = TypedNumbers.needed(typed, Unit.VOLT, WORDS.get("alternator.the-set-point"));
         return all(
                 alternators,
-                "set point",
+                WORDS.get("alternator.set-point"),
                 was -> new Alternator(volts, was.internalOhms(), was.limitAmps(), was.model()));
     }
 
     static Edit limit(List<ComponentId> alternators, String typed) {
-        double amps = TypedNumbers.needed(typed, Unit.AMP, "the current limit");
+        double amps = TypedNumbers.needed(typed, Unit.AMP, WORDS.get("alternator.the-current-limit"));
         return all(
                 alternators,
-                "current limit",
+                WORDS.get("alternator.current-limit"),
                 was -> new Alternator(was.setPointVolts(), was.internalOhms(), amps, was.model()));
     }
 
@@ -158,10 +160,10 @@ final class AlternatorEdits {
     private static Edit all(List<ComponentId> alternators, String what, UnaryOperator<Alternator> change) {
         List<Edit> edits = alternators.stream()
                 .map(id -> (Edit) new ChangeDevice(
-                        "Set " + what + " of " + id,
+                        WORDS.get("alternator.set-of", what, id),
                         id,
                         device -> device instanceof Alternator alternator ? change.apply(alternator) : device))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + alternators.size() + " alternators", edits);
+        return TypedNumbers.together(WORDS.get("alternator.set-of-alternators", what, alternators.size()), edits);
     }
 }

@@ -13,9 +13,11 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.Words;
 
 /** The alternators as a list: set point, limit and how they change with speed, engine and temperature. */
 final class AlternatorSheet implements ElementSheet<AlternatorSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One alternator.
@@ -32,53 +34,55 @@ final class AlternatorSheet implements ElementSheet<AlternatorSheet.Row> {
 
     @Override
     public String title() {
-        return "Alternators";
+        return WORDS.get("alternator.alternators");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Alternator", "Identity of the alternator", 10, row -> row.component()
-                        .id()
-                        .value()),
-                Column.text("Name", "What people call it", 16, row -> row.component()
+                Column.text(
+                        WORDS.get("alternator.alternator"),
+                        WORDS.get("alternator.alternator.about"),
+                        10,
+                        row -> row.component().id().value()),
+                Column.text(WORDS.get("alternator.name"), WORDS.get("alternator.name.about"), 16, row -> row.component()
                         .name()),
                 ColumnEdits.number(
-                        "Set point",
+                        WORDS.get("alternator.set-point-2"),
                         "V",
-                        "Voltage its regulator holds",
+                        WORDS.get("alternator.set-point-2.about"),
                         row -> CellText.of(row.alternator().setPointVolts()),
                         (rows, typed) -> AlternatorEdits.setPoint(ids(rows), typed)),
                 ColumnEdits.number(
-                        "Limit",
+                        WORDS.get("alternator.limit"),
                         "A",
-                        "Most current it gives",
+                        WORDS.get("alternator.limit.about"),
                         row -> CellText.of(row.alternator().limitAmps()),
                         (rows, typed) -> AlternatorEdits.limit(ids(rows), typed)),
                 ColumnEdits.<Row>words(
-                                "Output curve",
-                                "Most current by speed of its shaft: 1500 rpm 35 A, 6000 rpm 105 A",
+                                WORDS.get("alternator.output-curve-2"),
+                                WORDS.get("alternator.output-curve-2.about"),
                                 44,
                                 row -> AlternatorEdits.curve(row.model()),
                                 (rows, typed) -> AlternatorEdits.curve(ids(rows), typed))
                         .quantities(),
                 ColumnEdits.<Row>words(
-                                "By engine",
-                                "Most current by what the engine does, where no speed is set: idling 60 A, running 105 A",
+                                WORDS.get("alternator.by-engine"),
+                                WORDS.get("alternator.by-engine.about"),
                                 24,
                                 row -> AlternatorEdits.modes(row.model()),
                                 (rows, typed) -> AlternatorEdits.modes(ids(rows), typed))
                         .quantities(),
                 ColumnEdits.number(
-                        "Set point slope",
+                        WORDS.get("alternator.set-point-slope"),
                         "mV/K",
-                        "Change of the set point for each kelvin above 25 °C, usually negative",
+                        WORDS.get("alternator.set-point-slope.about"),
                         row -> in(row.model().setPointVoltsPerKelvin(), Unit.MILLIVOLT),
                         (rows, typed) -> AlternatorEdits.setPointSlope(ids(rows), typed)),
                 ColumnEdits.number(
-                        "Derating",
+                        WORDS.get("alternator.derating"),
                         "%/K",
-                        "Share of its limit lost for each kelvin of heat",
+                        WORDS.get("alternator.derating.about"),
                         row -> in(row.model().deratingPerKelvin(), Unit.PERCENT),
                         (rows, typed) -> AlternatorEdits.derating(ids(rows), typed)));
     }

@@ -82,7 +82,7 @@ final class CavitySheet implements Sheet<CavitySheet.Row> {
                 typed(
                         "double-crimp",
                         12,
-                        row -> row.cavity().doubleCrimp() ? "yes" : "",
+                        row -> row.cavity().doubleCrimp() ? Words.of("typed").get("yes") : "",
                         (now, ends, text) -> CavityEdits.doubleCrimp(ends, TypedNumbers.yes(text))));
     }
 

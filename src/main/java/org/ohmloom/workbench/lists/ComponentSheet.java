@@ -14,9 +14,11 @@ import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedEdits;
+import org.ohmloom.workbench.words.Words;
 
 /** Every component but the loads, which have a list of their own. */
 final class ComponentSheet implements ElementSheet<ComponentSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One component.
@@ -36,48 +38,54 @@ final class ComponentSheet implements ElementSheet<ComponentSheet.Row> {
 
     @Override
     public String title() {
-        return "Components";
+        return WORDS.get("component.components");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Component", "Identity of the component", 10, row -> row.component()
-                        .id()
-                        .value()),
-                Column.text("Name", "What people call it", 26, row -> row.component()
+                Column.<Row>text(
+                        WORDS.get("component.component"),
+                        WORDS.get("component.component.about"),
+                        10,
+                        row -> row.component().id().value()),
+                Column.text(WORDS.get("component.name"), WORDS.get("component.name.about"), 26, row -> row.component()
                         .name()),
                 Column.text(
-                        "Kind",
-                        "What it does",
+                        WORDS.get("component.kind"),
+                        WORDS.get("component.kind.about"),
                         20,
                         row -> TradeWords.kind(row.component().device())),
-                Column.<Row>number("Rating", "A", "Rated current of a fuse or breaker; type 15 or 15 A", Row::rating)
+                Column.<Row>number(WORDS.get("component.rating"), "A", WORDS.get("component.rating.about"), Row::rating)
                         .edited(ColumnEdits.<Row, ComponentId>of(
                                 row -> row.component().device() instanceof ProtectiveDevice,
                                 row -> row.rating().exact() + " A",
                                 row -> row.component().id(),
                                 TypedEdits::rating)),
-                Column.<Row>number("Needs", "A", "Rating that serves load and conductor, and why", Row::needs)
+                Column.<Row>number(WORDS.get("component.needs"), "A", WORDS.get("component.needs.about"), Row::needs)
                         .wide(14),
-                Column.text("Zone", "Where it sits", 14, Row::zone),
-                Column.text("At", "Where the harness reaches it", 9, row -> row.component()
+                Column.text(WORDS.get("component.zone"), WORDS.get("component.zone.about"), 14, Row::zone),
+                Column.text(WORDS.get("component.at"), WORDS.get("component.at.about"), 9, row -> row.component()
                         .at()
                         .map(ElementId::value)
                         .orElse("")),
-                Column.text("Case ground", "Terminal bolted to a ground point", 12, row -> row.component()
-                        .caseGround()
-                        .map(ground -> ground.ground().value())
-                        .orElse("")),
-                Column.text("Part", "Entry of the parts list", 14, row -> row.component()
+                Column.text(
+                        WORDS.get("component.case-ground"),
+                        WORDS.get("component.case-ground.about"),
+                        12,
+                        row -> row.component()
+                                .caseGround()
+                                .map(ground -> ground.ground().value())
+                                .orElse("")),
+                Column.text(WORDS.get("component.part"), WORDS.get("component.part.about"), 14, row -> row.component()
                         .part()
                         .map(ElementId::value)
                         .orElse("")),
                 Column.text(
-                        "Existing",
-                        "Already in the vehicle",
+                        WORDS.get("component.existing"),
+                        WORDS.get("component.existing.about"),
                         8,
-                        row -> row.component().existing() ? "yes" : ""));
+                        row -> row.component().existing() ? Words.of("typed").get("yes") : ""));
     }
 
     @Override
@@ -99,7 +107,9 @@ final class ComponentSheet implements ElementSheet<ComponentSheet.Row> {
         return readout.device(component.id())
                 .map(choice -> choice.ratingAmps().isPresent()
                         ? CellText.of(choice.ratingAmps().getAsDouble()).saying(choice.reason())
-                        : CellText.of("none serves").in(Tone.ERROR).saying(choice.reason()))
+                        : CellText.of(WORDS.get("component.none-serves"))
+                                .in(Tone.ERROR)
+                                .saying(choice.reason()))
                 .orElse(CellText.EMPTY);
     }
 

@@ -11,9 +11,11 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.Words;
 
 /** The connectors as a list. */
 final class ConnectorSheet implements ElementSheet<ConnectorSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One connector.
@@ -26,42 +28,49 @@ final class ConnectorSheet implements ElementSheet<ConnectorSheet.Row> {
 
     @Override
     public String title() {
-        return "Connectors";
+        return WORDS.get("connector.connectors");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Connector", "Identity of the connector", 10, row -> row.connector()
-                        .id()
-                        .value()),
-                Column.text("Name", "What people call it", 28, row -> row.connector()
+                Column.<Row>text(
+                        WORDS.get("connector.connector"),
+                        WORDS.get("connector.connector.about"),
+                        10,
+                        row -> row.connector().id().value()),
+                Column.text(WORDS.get("connector.name"), WORDS.get("connector.name.about"), 28, row -> row.connector()
                         .name()),
-                Column.text("Mates with", "Component or connector it plugs into", 26, Row::mates),
+                Column.text(WORDS.get("connector.mates-with"), WORDS.get("connector.mates-with.about"), 26, Row::mates),
                 Column.<Row>number(
-                        "Cavities",
+                        WORDS.get("connector.cavities"),
                         "",
-                        "Count of cavities",
+                        WORDS.get("connector.cavities.about"),
                         row -> CellText.of(row.connector().cavities().size())),
-                Column.number("Wired", "", "Cavities with a wire in them", row -> CellText.of(row.wired())),
+                Column.number(
+                        WORDS.get("connector.wired"),
+                        "",
+                        WORDS.get("connector.wired.about"),
+                        row -> CellText.of(row.wired())),
                 Column.<Row>number(
-                        "Stands",
+                        WORDS.get("connector.stands"),
                         "°C",
-                        "Highest temperature the housing stands",
+                        WORDS.get("connector.stands.about"),
                         row -> CellText.of(row.connector().limitCelsius())),
-                Column.text("At", "Where it ends on the harness", 9, row -> row.connector()
+                Column.text(WORDS.get("connector.at"), WORDS.get("connector.at.about"), 9, row -> row.connector()
                         .at()
                         .map(ElementId::value)
                         .orElse("")),
-                Column.text("Housing", "Entry of the parts list", 16, row -> row.connector()
-                        .part()
-                        .map(ElementId::value)
-                        .orElse("")),
                 Column.text(
-                        "Existing",
-                        "Already in the vehicle",
+                        WORDS.get("connector.housing"),
+                        WORDS.get("connector.housing.about"),
+                        16,
+                        row -> row.connector().part().map(ElementId::value).orElse("")),
+                Column.text(
+                        WORDS.get("connector.existing"),
+                        WORDS.get("connector.existing.about"),
                         8,
-                        row -> row.connector().existing() ? "yes" : ""));
+                        row -> row.connector().existing() ? Words.of("typed").get("yes") : ""));
     }
 
     @Override
@@ -84,7 +93,7 @@ final class ConnectorSheet implements ElementSheet<ConnectorSheet.Row> {
         return connector
                 .component()
                 .map(id -> id + ", " + harness.components().get(id).name())
-                .or(() -> connector.mate().map(id -> id + " (in-line)"))
+                .or(() -> connector.mate().map(id -> WORDS.get("connector.in-line", id)))
                 .orElse("");
     }
 

@@ -13,6 +13,7 @@ import org.ohmloom.workbench.words.Words;
 
 /** The kinds of contact as a list, with what crimps them. */
 final class ContactSheet implements ElementSheet<ContactSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One kind of contact.
@@ -24,40 +25,40 @@ final class ContactSheet implements ElementSheet<ContactSheet.Row> {
 
     @Override
     public String title() {
-        return "Contacts";
+        return WORDS.get("contact.contacts");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Contact", "Identity of the kind of contact", 10, row -> row.contact()
+                Column.text(WORDS.get("contact.contact"), WORDS.get("contact.contact.about"), 10, row -> row.contact()
                         .id()
                         .value()),
-                Column.text("Part", "Entry of the parts list", 14, row -> row.contact()
+                Column.text(WORDS.get("contact.part"), WORDS.get("contact.part.about"), 14, row -> row.contact()
                         .part()
                         .map(ElementId::value)
                         .orElse("")),
                 ColumnEdits.words(
-                        "Tool",
-                        "Crimping tool, by its part number",
+                        WORDS.get("contact.tool"),
+                        WORDS.get("contact.tool.about"),
                         14,
                         row -> row.contact().tool().map(ElementId::value).orElse(""),
                         (rows, typed) -> PartEdits.tool(rows.get(0).harness(), contacts(rows), typed)),
                 ColumnEdits.number(
-                        "Strip",
+                        WORDS.get("contact.strip"),
                         "mm",
-                        "How far the wire is stripped",
+                        WORDS.get("contact.strip.about"),
                         row -> CellText.of(row.contact().stripLengthMm()),
                         (rows, typed) -> PartEdits.strip(contacts(rows), typed)),
                 Column.number(
-                        "From",
+                        WORDS.get("contact.from"),
                         "mm²",
-                        "Smallest conductor",
+                        WORDS.get("contact.from.about"),
                         row -> CellText.of(row.contact().conductorMinMm2())),
                 Column.number(
-                        "To",
+                        WORDS.get("contact.to"),
                         "mm²",
-                        "Largest conductor",
+                        WORDS.get("contact.to.about"),
                         row -> CellText.of(row.contact().conductorMaxMm2())),
                 ColumnEdits.words(
                         Words.of("lists").get("current-limits"),

@@ -16,9 +16,11 @@ import org.ohmloom.model.Pin;
 import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about how outputs switch, as edits. */
 final class DriverEdits {
+    private static final Words WORDS = Words.of("lists");
 
     private DriverEdits() {}
 
@@ -27,7 +29,7 @@ final class DriverEdits {
         OptionalDouble hertz = TypedNumbers.optional(typed, Unit.HERTZ);
         return all(
                 rows,
-                "frequency",
+                WORDS.get("driver.frequency"),
                 driver -> hertz.isEmpty()
                         ? Optional.empty()
                         : Optional.of(driver.map(
@@ -38,28 +40,37 @@ final class DriverEdits {
     /** Name of the clock outputs share; nothing takes that of the control unit. */
     static Edit clock(List<OutputSheet.Row> rows, String typed) {
         Optional<String> clock = Optional.of(typed.strip()).filter(name -> !name.isEmpty());
-        return known(rows, "clock", driver -> with(driver, driver.frequencyHertz(), clock, driver.phaseFraction()));
+        return known(
+                rows,
+                WORDS.get("driver.clock"),
+                driver -> with(driver, driver.frequencyHertz(), clock, driver.phaseFraction()));
     }
 
     /** Begin of the on-time in the period, in percent. */
     static Edit phase(List<OutputSheet.Row> rows, String typed) {
         OptionalDouble phase = TypedNumbers.optional(typed, Unit.PERCENT);
-        return known(rows, "phase", driver -> with(driver, driver.frequencyHertz(), driver.clock(), phase));
+        return known(
+                rows,
+                WORDS.get("driver.phase"),
+                driver -> with(driver, driver.frequencyHertz(), driver.clock(), phase));
     }
 
     /** Where the freewheel current goes: "none", "supply", "ground" or "clamp 45 V". */
     static Edit freewheel(List<OutputSheet.Row> rows, String typed) {
-        String words = typed.strip().toLowerCase(Locale.ROOT);
-        Optional<Driver.Clamp> clamp = words.startsWith("clamp")
-                ? Optional.of(new Driver.Clamp(
-                        TypedNumbers.needed(words.substring("clamp".length()), Unit.VOLT, "clamp voltage"),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty()))
-                : Optional.empty();
+        String words = WORDS.meant(typed, "output.way.none", "output.way.supply", "output.way.ground")
+                .strip()
+                .toLowerCase(Locale.ROOT);
+        Optional<String> volts = words.startsWith("clamp")
+                ? Optional.of(words.substring("clamp".length()))
+                : WORDS.filling("output.clamp", typed.strip());
+        Optional<Driver.Clamp> clamp = volts.map(text -> new Driver.Clamp(
+                TypedNumbers.needed(text, Unit.VOLT, WORDS.get("driver.clamp-voltage")),
+                OptionalDouble.empty(),
+                OptionalDouble.empty()));
         Driver.Freewheel way = clamp.isPresent() ? Driver.Freewheel.ACTIVE_CLAMP : way(words);
         return known(
                 rows,
-                "freewheel",
+                WORDS.get("driver.freewheel"),
                 driver -> new Driver(
                         driver.frequencyHertz(),
                         driver.clock(),
@@ -77,8 +88,7 @@ final class DriverEdits {
             case "", "none", "load", "at the load" -> Driver.Freewheel.NONE;
             case "supply", "to supply" -> Driver.Freewheel.DRIVER_SUPPLY;
             case "ground", "to ground" -> Driver.Freewheel.DRIVER_GROUND;
-            default -> throw new IllegalArgumentException(
-                    "'" + words + "' is no way of a freewheel current: none, supply, ground or clamp 45 V");
+            default -> throw new IllegalArgumentException(WORDS.get("driver.is-no-way-of", words));
         };
     }
 
@@ -87,7 +97,7 @@ final class DriverEdits {
         OptionalDouble amps = TypedNumbers.optional(typed, Unit.AMP);
         return known(
                 rows,
-                "current limit",
+                WORDS.get("driver.current-limit"),
                 driver -> new Driver(
                         driver.frequencyHertz(),
                         driver.clock(),
@@ -112,7 +122,7 @@ final class DriverEdits {
     /** Time an edge takes; nothing when it is not known. */
     static Edit edge(List<OutputSheet.Row> rows, String typed) {
         OptionalDouble seconds = TypedNumbers.optional(typed, Unit.SECOND);
-        return known(rows, "edge time", driver -> driver.withEdgeSeconds(seconds));
+        return known(rows, WORDS.get("driver.edge-time"), driver -> driver.withEdgeSeconds(seconds));
     }
 
     /** Whether a capacitor at the supply carries the ripple. */
@@ -120,7 +130,7 @@ final class DriverEdits {
         boolean there = TypedNumbers.yes(typed);
         return known(
                 rows,
-                "supply capacitor",
+                WORDS.get("driver.supply-capacitor"),
                 driver -> new Driver(
                         driver.frequencyHertz(),
                         driver.clock(),
@@ -148,7 +158,7 @@ final class DriverEdits {
 
     private static Edit known(List<OutputSheet.Row> rows, String what, Function<Driver, Driver> change) {
         rows.stream().filter(row -> row.driver().isEmpty()).findFirst().ifPresent(row -> {
-            throw new IllegalArgumentException("enter the frequency of " + row.name() + " first");
+            throw new IllegalArgumentException(WORDS.get("driver.enter-the-frequency-of", row.name()));
         });
         return all(rows, what, driver -> driver.map(change));
     }
@@ -159,11 +169,11 @@ final class DriverEdits {
         rows.forEach(row -> Objects.requireNonNull(change.apply(row.driver())));
         List<Edit> edits = rows.stream()
                 .map(row -> (Edit) new ChangeDevice(
-                        "Set " + what + " of " + row.name(),
+                        WORDS.get("driver.set-of", what, row.name()),
                         row.component().id(),
                         device -> changed(device, row.pin(), change)))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + rows.size() + " outputs", edits);
+        return TypedNumbers.together(WORDS.get("driver.set-of-outputs", what, rows.size()), edits);
     }
 
     private static Device changed(

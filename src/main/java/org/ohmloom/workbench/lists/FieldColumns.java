@@ -25,13 +25,15 @@ import org.ohmloom.workbench.words.Words;
  * @param <R>     type of the rows
  */
 record FieldColumns<R>(Supplier<Optional<Harness>> harness, Function<R, ? extends Element> element) {
+    private static final Words WORDS = Words.of("lists");
 
     private static String word(String key) {
         return Words.of("lists").get(key);
     }
 
     private Harness now() {
-        return harness.get().orElseThrow(() -> new IllegalArgumentException("no harness is open"));
+        return harness.get()
+                .orElseThrow(() -> new IllegalArgumentException(WORDS.get("field-columns.no-harness-is-open")));
     }
 
     /** A column of texts, choices or identities. */
@@ -74,7 +76,7 @@ record FieldColumns<R>(Supplier<Optional<Harness>> harness, Function<R, ? extend
                 }
                 Element only = element.apply(rows.get(0));
                 return typed.strip().equals(only.id().value())
-                        ? new ChangeElements("Rename " + only.id(), List.of(), same -> same)
+                        ? new ChangeElements(WORDS.get("field-columns.rename", only.id()), List.of(), same -> same)
                         : RenamePlan.of(now(), Map.of(only.id(), typed)).edit();
             }
         };

@@ -3,6 +3,8 @@ package org.ohmloom.workbench.lists;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.ohmloom.edit.ChangeElements;
 import org.ohmloom.edit.Edit;
@@ -13,22 +15,21 @@ import org.ohmloom.model.Load;
 import org.ohmloom.model.LoadGroup;
 import org.ohmloom.model.LoadGroupId;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about which loads may run together, as edits, and the same as text. */
 public final class GroupEdits {
-
-    private static final String ONE = "one at a time";
-    private static final String ALL = "all together";
-    private static final String MOST = "at most";
+    private static final Words WORDS = Words.of("lists");
+    private static final Pattern NUMBER = Pattern.compile("\\b[1-9][0-9]{0,3}\\b");
 
     private GroupEdits() {}
 
     /** "one at a time", "all together" or "at most 2". */
     public static String rule(LoadGroup group) {
         return switch (group.kind()) {
-            case EXCLUSIVE -> ONE;
-            case TOGETHER -> ALL;
-            case AT_MOST -> MOST + " " + group.atMost().orElseThrow();
+            case EXCLUSIVE -> WORDS.get("group.one");
+            case TOGETHER -> WORDS.get("group.all");
+            case AT_MOST -> WORDS.get("group.most", group.atMost().orElseThrow());
         };
     }
 
@@ -40,20 +41,34 @@ public final class GroupEdits {
     /** Sets the rule. */
     public static Edit rule(List<LoadGroup> groups, String typed) {
         String words = typed.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-        LoadGroup.Kind kind = words.equals(ONE)
+        LoadGroup.Kind kind = words.equals("one at a time") || words.equalsIgnoreCase(WORDS.get("group.one"))
                 ? LoadGroup.Kind.EXCLUSIVE
-                : words.equals(ALL) ? LoadGroup.Kind.TOGETHER : LoadGroup.Kind.AT_MOST;
+                : words.equals("all together") || words.equalsIgnoreCase(WORDS.get("group.all"))
+                        ? LoadGroup.Kind.TOGETHER
+                        : LoadGroup.Kind.AT_MOST;
         Optional<Integer> most = kind == LoadGroup.Kind.AT_MOST ? Optional.of(count(words, typed)) : Optional.empty();
-        return all(groups, "rule", group -> new LoadGroup(group.id(), group.name(), kind, group.members(), most));
+        return all(
+                groups,
+                WORDS.get("group.rule-2"),
+                group -> new LoadGroup(group.id(), group.name(), kind, group.members(), most));
     }
 
     private static int count(String words, String typed) {
-        String number = words.startsWith(MOST) ? words.substring(MOST.length()).strip() : words;
-        if (!number.matches("[1-9][0-9]{0,3}")) {
-            throw new IllegalArgumentException("'" + typed.strip() + "' is no rule: " + ONE + ", " + ALL + ", or "
-                    + MOST + " and a number, such as " + MOST + " 2");
+        Matcher at = NUMBER.matcher(words);
+        boolean alone = at.find() && words.equals(at.group());
+        if (!alone && !words.equalsIgnoreCase("at most " + found(at)) && !words.equalsIgnoreCase(most(found(at)))) {
+            throw new IllegalArgumentException(WORDS.get(
+                    "group.no-rule", typed.strip(), WORDS.get("group.one"), WORDS.get("group.all"), most("2")));
         }
-        return Integer.parseInt(number);
+        return Integer.parseInt(found(at));
+    }
+
+    private static String most(String count) {
+        return WORDS.get("group.most", count);
+    }
+
+    private static String found(Matcher at) {
+        return at.reset().find() ? at.group() : "";
     }
 
     /** Sets the loads, by their identities. */
@@ -64,7 +79,7 @@ public final class GroupEdits {
                 .toList();
         return all(
                 groups,
-                "loads",
+                WORDS.get("group.loads-2"),
                 group -> new LoadGroup(group.id(), group.name(), group.kind(), members, group.atMost()));
     }
 
@@ -74,14 +89,13 @@ public final class GroupEdits {
                 .map(component -> component.id())
                 .filter(id -> id.value().equalsIgnoreCase(typed))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("there is no load '" + typed
-                        + "'; loads are named by their identities, as in the list of loads"));
+                .orElseThrow(() -> new IllegalArgumentException(WORDS.get("group.there-is-no-load", typed)));
     }
 
     static Edit name(List<LoadGroup> groups, String typed) {
         return all(
                 groups,
-                "name",
+                WORDS.get("group.name-2"),
                 group -> new LoadGroup(group.id(), typed.strip(), group.kind(), group.members(), group.atMost()));
     }
 
@@ -93,11 +107,11 @@ public final class GroupEdits {
         }
         LoadGroup group = new LoadGroup(
                 new LoadGroupId("LG" + number),
-                "Loads that do not run together",
+                WORDS.get("group.loads-that-do-not"),
                 LoadGroup.Kind.EXCLUSIVE,
                 loads,
                 Optional.empty());
-        return PutElements.one("Add load group " + group.id(), group);
+        return PutElements.one(WORDS.get("group.add-load-group", group.id()), group);
     }
 
     private interface Change {
@@ -106,8 +120,9 @@ public final class GroupEdits {
 
     private static Edit all(List<LoadGroup> groups, String what, Change change) {
         List<Edit> edits = groups.stream()
-                .map(group -> (Edit) ChangeElements.tried("Set " + what + " of " + group.id(), group, change::of))
+                .map(group ->
+                        (Edit) ChangeElements.tried(WORDS.get("group.set-of", what, group.id()), group, change::of))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + groups.size() + " load groups", edits);
+        return TypedNumbers.together(WORDS.get("group.set-of-load-groups", what, groups.size()), edits);
     }
 }

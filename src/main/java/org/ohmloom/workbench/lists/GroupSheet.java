@@ -9,9 +9,11 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.Words;
 
 /** The rules on which loads may run together, as a list. */
 final class GroupSheet implements ElementSheet<GroupSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One rule.
@@ -23,37 +25,37 @@ final class GroupSheet implements ElementSheet<GroupSheet.Row> {
 
     @Override
     public String title() {
-        return "Load groups";
+        return WORDS.get("group.load-groups");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Group", "Identity of the load group", 8, row -> row.group()
+                Column.text(WORDS.get("group.group"), WORDS.get("group.group.about"), 8, row -> row.group()
                         .id()
                         .value()),
                 ColumnEdits.words(
-                        "Name",
-                        "What people call it",
+                        WORDS.get("group.name"),
+                        WORDS.get("group.name.about"),
                         26,
                         row -> row.group().name(),
                         (rows, typed) -> GroupEdits.name(groups(rows), typed)),
                 ColumnEdits.words(
-                        "Rule",
-                        "What may run: one at a time, all together, or at most 2",
+                        WORDS.get("group.rule"),
+                        WORDS.get("group.rule.about"),
                         16,
                         row -> GroupEdits.rule(row.group()),
                         (rows, typed) -> GroupEdits.rule(groups(rows), typed)),
                 ColumnEdits.words(
-                        "Loads",
-                        "The loads it holds for, by their identities: WL1, WL2, WL3",
+                        WORDS.get("group.loads"),
+                        WORDS.get("group.loads.about"),
                         44,
                         row -> GroupEdits.loads(row.group()),
                         (rows, typed) -> GroupEdits.loads(rows.get(0).harness(), groups(rows), typed)),
                 Column.number(
-                        "Most on",
+                        WORDS.get("group.most-on"),
                         "",
-                        "Most of them that run at once",
+                        WORDS.get("group.most-on.about"),
                         row -> CellText.of(row.group().mostOn())));
     }
 

@@ -12,40 +12,44 @@ import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Pin;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about how inputs of control units read, as edits. */
 final class InputEdits {
+    private static final Words WORDS = Words.of("lists");
 
     private InputEdits() {}
 
     /** Resistance of the input; nothing when not known. */
     static Edit ohms(List<InputSheet.Row> rows, String typed) {
         OptionalDouble ohms = TypedNumbers.optional(typed, Unit.OHM);
-        return all(rows, "input resistance", input -> input.withInputOhms(ohms));
+        return all(rows, WORDS.get("input.input-resistance"), input -> input.withInputOhms(ohms));
     }
 
     /** Corner frequency of its filter; nothing when not known. */
     static Edit filter(List<InputSheet.Row> rows, String typed) {
         OptionalDouble hertz = TypedNumbers.optional(typed, Unit.HERTZ);
-        return all(rows, "filter", input -> input.withFilterHertz(hertz));
+        return all(rows, WORDS.get("input.filter-2"), input -> input.withFilterHertz(hertz));
     }
 
     /** Voltage it reads as high from; nothing when not known. */
     static Edit rising(List<InputSheet.Row> rows, String typed) {
         OptionalDouble volts = TypedNumbers.optional(typed, Unit.VOLT);
-        return all(rows, "rising threshold", input -> input.withThresholds(volts, input.fallingVolts()));
+        return all(
+                rows, WORDS.get("input.rising-threshold"), input -> input.withThresholds(volts, input.fallingVolts()));
     }
 
     /** Voltage it reads as low from; nothing when not known. */
     static Edit falling(List<InputSheet.Row> rows, String typed) {
         OptionalDouble volts = TypedNumbers.optional(typed, Unit.VOLT);
-        return all(rows, "falling threshold", input -> input.withThresholds(input.risingVolts(), volts));
+        return all(
+                rows, WORDS.get("input.falling-threshold"), input -> input.withThresholds(input.risingVolts(), volts));
     }
 
     /** Shunt of a current input; nothing for none. */
     static Edit shunt(List<InputSheet.Row> rows, String typed) {
         OptionalDouble ohms = TypedNumbers.optional(typed, Unit.OHM);
-        return all(rows, "shunt", input -> input.withShuntOhms(ohms));
+        return all(rows, WORDS.get("input.shunt-2"), input -> input.withShuntOhms(ohms));
     }
 
     /** What the converter compares with: "ratiometric" or "fixed"; nothing when not known. */
@@ -56,9 +60,9 @@ final class InputEdits {
                     case "ratiometric" -> Optional.of(InputStage.Scale.RATIOMETRIC);
                     case "fixed" -> Optional.of(InputStage.Scale.FIXED);
                     default -> throw new IllegalArgumentException(
-                            "'" + typed.strip() + "' is nothing a converter compares with: ratiometric or fixed");
+                            WORDS.get("input.is-nothing-a-converter", typed.strip()));
                 };
-        return all(rows, "scale", input -> input.withScale(scale));
+        return all(rows, WORDS.get("input.scale"), input -> input.withScale(scale));
     }
 
     private static Edit all(List<InputSheet.Row> rows, String what, UnaryOperator<InputStage> change) {
@@ -68,7 +72,7 @@ final class InputEdits {
                     Optional<InputStage> known =
                             changed.equals(InputStage.UNKNOWN) ? Optional.empty() : Optional.of(changed);
                     return (Edit) new ChangeDevice(
-                            "Set " + what + " of " + row.name(),
+                            WORDS.get("input.set-of", what, row.name()),
                             row.component().id(),
                             device -> device instanceof ControlUnit unit
                                     ? unit.withPins(unit.pins().stream()
@@ -78,7 +82,7 @@ final class InputEdits {
                                     : device);
                 })
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + rows.size() + " inputs", edits);
+        return TypedNumbers.together(WORDS.get("input.set-of-inputs", what, rows.size()), edits);
     }
 
     /** The input of a pin as it is known. */

@@ -19,9 +19,11 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** The inputs of control units and how they read. What is empty is not known and not checked. */
 final class InputSheet implements ElementSheet<InputSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One input.
@@ -42,49 +44,70 @@ final class InputSheet implements ElementSheet<InputSheet.Row> {
 
     @Override
     public String title() {
-        return "Inputs";
+        return WORDS.get("input.inputs");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Input", "Control unit and pin", 10, Row::name),
-                Column.text("Unit", "What people call the control unit", 18, row -> row.component()
+                Column.text(WORDS.get("input.input"), WORDS.get("input.input.about"), 10, Row::name),
+                Column.text(WORDS.get("input.unit"), WORDS.get("input.unit.about"), 18, row -> row.component()
                         .name()),
                 Column.text(
-                        "Role",
-                        "What the pin is used as",
+                        WORDS.get("input.role"),
+                        WORDS.get("input.role.about"),
                         20,
                         row -> TradeWords.named(row.pin().role())),
-                Column.<Row>text("Pull-up", "Resistor and the voltage it goes to", 14, row -> pullUp(row.pin()))
+                Column.<Row>text(
+                                WORDS.get("input.pull-up"),
+                                WORDS.get("input.pull-up.about"),
+                                14,
+                                row -> pullUp(row.pin()))
                         .quantities(),
                 ColumnEdits.words(
-                        "Compares with",
-                        "What its converter goes by: ratiometric (the reference supply) or fixed",
+                        WORDS.get("input.compares-with"),
+                        WORDS.get("input.compares-with.about"),
                         14,
                         row -> row.input().scale().map(TradeWords::lower).orElse(""),
                         InputEdits::scale),
                 edited(
-                        "Loads",
+                        WORDS.get("input.loads"),
                         "Ω",
-                        "Resistance from the pin to the sensor return",
+                        WORDS.get("input.loads.about"),
                         InputStage::inputOhms,
                         InputEdits::ohms),
-                edited("Filter", "Hz", "Corner frequency of its filter", InputStage::filterHertz, InputEdits::filter),
-                edited("High from", "V", "Voltage it reads as high from", InputStage::risingVolts, InputEdits::rising),
-                edited("Low from", "V", "Voltage it reads as low from", InputStage::fallingVolts, InputEdits::falling),
                 edited(
-                        "Shunt",
+                        WORDS.get("input.filter"),
+                        "Hz",
+                        WORDS.get("input.filter.about"),
+                        InputStage::filterHertz,
+                        InputEdits::filter),
+                edited(
+                        WORDS.get("input.high-from"),
+                        "V",
+                        WORDS.get("input.high-from.about"),
+                        InputStage::risingVolts,
+                        InputEdits::rising),
+                edited(
+                        WORDS.get("input.low-from"),
+                        "V",
+                        WORDS.get("input.low-from.about"),
+                        InputStage::fallingVolts,
+                        InputEdits::falling),
+                edited(
+                        WORDS.get("input.shunt"),
                         "Ω",
-                        "Resistance a current input turns the current into a voltage with",
+                        WORDS.get("input.shunt.about"),
                         InputStage::shuntOhms,
                         InputEdits::shunt));
     }
 
     private static String pullUp(Pin pin) {
         return pin.pullUpOhms().isPresent() && pin.pullUpVolts().isPresent()
-                ? Formats.ohms(pin.pullUpOhms().getAsDouble()) + " to "
-                        + Formats.volts(pin.pullUpVolts().getAsDouble())
+                ? WORDS.get(
+                        "input.to",
+                        Formats.ohms(pin.pullUpOhms().getAsDouble()),
+                        Formats.volts(pin.pullUpVolts().getAsDouble()))
                 : "";
     }
 

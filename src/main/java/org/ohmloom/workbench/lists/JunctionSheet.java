@@ -16,9 +16,11 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** Splices and ground points as one list. */
 final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     private static final double MILLIOHMS_IN_AN_OHM = 1000;
 
@@ -48,27 +50,33 @@ final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
 
     @Override
     public String title() {
-        return "Splices, grounds";
+        return WORDS.get("junction.splices-grounds");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Junction", "Identity", 9, row -> row.id().value()),
-                Column.text("Kind", "Splice or ground point", 13, Row::kind),
-                Column.text("Name", "What people call it", 30, Row::name),
-                Column.<Row>text("Where", "Chassis body, or place on the harness", 26, Row::place)
+                Column.<Row>text(
+                        WORDS.get("junction.junction"), WORDS.get("junction.junction.about"), 9, row -> row.id()
+                                .value()),
+                Column.text(WORDS.get("junction.kind"), WORDS.get("junction.kind.about"), 13, Row::kind),
+                Column.text(WORDS.get("junction.name"), WORDS.get("junction.name.about"), 30, Row::name),
+                Column.<Row>text(WORDS.get("junction.where"), WORDS.get("junction.where.about"), 26, Row::place)
                         .quantities(),
                 Column.<Row>number(
-                        "Joint",
+                        WORDS.get("junction.joint"),
                         "mΩ",
-                        "Resistance of the joint",
+                        WORDS.get("junction.joint.about"),
                         row -> CellText.of(row.jointOhms() * MILLIOHMS_IN_AN_OHM)),
-                Column.number("Wires", "", "Wires that meet there", row -> CellText.of(row.wires())),
                 Column.number(
-                        "Volts",
+                        WORDS.get("junction.wires"),
+                        "",
+                        WORDS.get("junction.wires.about"),
+                        row -> CellText.of(row.wires())),
+                Column.number(
+                        WORDS.get("junction.volts"),
                         "V",
-                        "Mean voltage against the first source's negative",
+                        WORDS.get("junction.volts.about"),
                         row -> CellText.of(row.volts())));
     }
 
@@ -89,7 +97,7 @@ final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
         for (GroundPoint ground : harness.grounds().all()) {
             rows.add(new Row(
                     ground,
-                    "ground point",
+                    WORDS.get("junction.ground-point"),
                     ground.name(),
                     harness.bodies().get(ground.body()).name(),
                     ground.jointOhms(),

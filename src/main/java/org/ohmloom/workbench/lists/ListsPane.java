@@ -42,16 +42,16 @@ public final class ListsPane extends JPanel {
     /** Share of the width that the names of the lists get at first. */
     private static final double NAMES_SHARE = 0.17;
 
-    private static final String HINT =
-            "Double-click or type to edit a cell; a column's head says what it takes. Ctrl+Enter fills all selected"
-                    + " rows.";
-
     private final transient Desk desk;
     private final CardPages pages = new CardPages("list-pages");
     private final ListChooser chooser = new ListChooser(pages);
-    private final JTextField filter = new FilterField(14, "Filter rows", "Filter rows of the list", this::applyFilter);
+    private final JTextField filter = new FilterField(
+            14,
+            Words.of("lists").get("lists.filter-rows"),
+            Words.of("lists").get("lists.filter-rows.about"),
+            this::applyFilter);
     private final JLabel title = PaneTitle.of("");
-    private final HintLine hint = new HintLine("list-hint", HINT);
+    private final HintLine hint = new HintLine("list-hint", hintText());
     private final transient List<SheetPane<?>> panes;
     private final List<SheetTable> elsewhere = new ArrayList<>();
     private final transient Words words = Words.of("lists");
@@ -266,5 +266,9 @@ public final class ListsPane extends JPanel {
 
     private SheetPane<?> currentPane() {
         return (SheetPane<?>) pages.front();
+    }
+
+    private static String hintText() {
+        return Words.of("lists").get("lists.double-click-or-type");
     }
 }

@@ -15,9 +15,14 @@ import org.ohmloom.model.Load;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about how loads start, cycle and store energy, as edits, and the same as text. */
 final class LoadEdits {
+    private static final Words WORDS = Words.of("lists");
+
+    /** Between the on-time and the period: "2 s of 10 s", as it is typed and read. */
+    private static final String FORM = " of ";
 
     private LoadEdits() {}
 
@@ -33,17 +38,16 @@ final class LoadEdits {
         if (!typed.isBlank()) {
             String[] parts = typed.strip().split("\\s*(;|,\\s+|/|\\bfor\\b|\\bin\\b)\\s*");
             if (parts.length != 2) {
-                throw new IllegalArgumentException(
-                        "a peak and the time constant of its decay are needed, such as 60 A, 100 ms");
+                throw new IllegalArgumentException(WORDS.get("load.a-peak-and-the"));
             }
             inrush = Optional.of(new Inrush(
-                    TypedNumbers.needed(parts[0], Unit.AMP, "the peak"),
-                    TypedNumbers.needed(parts[1], Unit.SECOND, "the time constant")));
+                    TypedNumbers.needed(parts[0], Unit.AMP, WORDS.get("load.the-peak")),
+                    TypedNumbers.needed(parts[1], Unit.SECOND, WORDS.get("load.the-time-constant"))));
         }
         Optional<Inrush> set = inrush;
         return all(
                 loads,
-                "inrush",
+                WORDS.get("load.inrush-2"),
                 load -> new Load(
                         load.draw(),
                         load.control(),
@@ -58,7 +62,7 @@ final class LoadEdits {
     static String text(Cycle cycle) {
         String period = Formats.seconds(cycle.periodSeconds());
         return cycle.onSeconds().isPresent()
-                ? Formats.seconds(cycle.onSeconds().getAsDouble()) + " of " + period
+                ? Formats.seconds(cycle.onSeconds().getAsDouble()) + FORM + period
                 : period;
     }
 
@@ -67,7 +71,7 @@ final class LoadEdits {
         Optional<Cycle> cycle = Optional.empty();
         if (!typed.isBlank()) {
             String[] parts = typed.strip().toLowerCase(Locale.ROOT).split("\\s*\\bof\\b\\s*");
-            double period = TypedNumbers.needed(parts[parts.length - 1], Unit.SECOND, "the period");
+            double period = TypedNumbers.needed(parts[parts.length - 1], Unit.SECOND, WORDS.get("load.the-period"));
             OptionalDouble on =
                     parts.length > 1 ? TypedNumbers.optional(parts[0], Unit.SECOND) : OptionalDouble.empty();
             cycle = Optional.of(new Cycle(period, on));
@@ -75,7 +79,7 @@ final class LoadEdits {
         Optional<Cycle> set = cycle;
         return all(
                 loads,
-                "cycle",
+                WORDS.get("load.cycle-2"),
                 load -> new Load(
                         load.draw(),
                         load.control(),
@@ -91,7 +95,7 @@ final class LoadEdits {
         OptionalDouble volts = TypedNumbers.optional(typed, Unit.VOLT);
         return all(
                 loads,
-                "least voltage",
+                WORDS.get("load.least-voltage"),
                 load -> new Load(
                         load.draw(),
                         load.control(),
@@ -107,7 +111,7 @@ final class LoadEdits {
         OptionalDouble volts = TypedNumbers.optional(typed, Unit.VOLT);
         return all(
                 loads,
-                "freewheel diode",
+                WORDS.get("load.freewheel-diode"),
                 load -> new Load(
                         load.draw(),
                         load.control(),
@@ -136,7 +140,7 @@ final class LoadEdits {
     /** Inductance; nothing makes a solenoid a plain resistance. */
     static Edit inductance(List<ComponentId> loads, String typed) {
         OptionalDouble henries = TypedNumbers.optional(typed, Unit.HENRY);
-        return all(loads, "inductance", load -> load.withDraw(draw(load.draw(), henries)));
+        return all(loads, WORDS.get("load.inductance-2"), load -> load.withDraw(draw(load.draw(), henries)));
     }
 
     private static Draw draw(Draw draw, OptionalDouble henries) {
@@ -145,7 +149,7 @@ final class LoadEdits {
                     motor.ratedAmps(),
                     motor.startAmps(),
                     motor.ratedVolts(),
-                    henries.orElseThrow(() -> new IllegalArgumentException("a magnet motor has an inductance")),
+                    henries.orElseThrow(() -> new IllegalArgumentException(WORDS.get("load.a-magnet-motor-has"))),
                     motor.freeAmps(),
                     motor.torque(),
                     motor.startSeconds(),
@@ -162,10 +166,10 @@ final class LoadEdits {
     private static Edit all(List<ComponentId> loads, String what, UnaryOperator<Load> change) {
         List<Edit> edits = loads.stream()
                 .map(load -> (Edit) new ChangeDevice(
-                        "Set " + what + " of " + load,
+                        WORDS.get("load.set-of", what, load),
                         load,
                         device -> device instanceof Load now ? change.apply(now) : device))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + loads.size() + " loads", edits);
+        return TypedNumbers.together(WORDS.get("load.set-of-loads", what, loads.size()), edits);
     }
 }

@@ -19,9 +19,11 @@ import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedEdits;
+import org.ohmloom.workbench.words.Words;
 
 /** The loads as a list: what they draw and what reaches them. */
 final class LoadSheet implements ElementSheet<LoadSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One load with its numbers.
@@ -39,7 +41,7 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
             }
             CellText text = CellText.of(fed.get().onDropVolts());
             return fed.get().onDropVolts() > fed.get().limitVolts()
-                    ? text.in(Tone.ERROR).saying("More than it may lose")
+                    ? text.in(Tone.ERROR).saying(WORDS.get("load.more-than-it-may"))
                     : text;
         }
 
@@ -50,22 +52,23 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
 
     @Override
     public String title() {
-        return "Loads";
+        return WORDS.get("load.loads");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Load", "Identity of the load", 8, row -> row.component()
+                Column.<Row>text(WORDS.get("load.load"), WORDS.get("load.load.about"), 8, row -> row.component()
                         .id()
                         .value()),
-                Column.text("Name", "What people call it", 22, row -> row.component()
+                Column.text(WORDS.get("load.name"), WORDS.get("load.name.about"), 22, row -> row.component()
                         .name()),
-                Column.text("Kind", "How its current follows its voltage", 15, row -> TradeWords.kind(row.load())),
+                Column.text(
+                        WORDS.get("load.kind"), WORDS.get("load.kind.about"), 15, row -> TradeWords.kind(row.load())),
                 Column.<Row>number(
-                                "Rated",
+                                WORDS.get("load.rated"),
                                 "A",
-                                "Rated current; type 2.5, 2,5 A or 800 mA",
+                                WORDS.get("load.rated.about"),
                                 row -> CellText.of(row.load().draw().ratedAmps()))
                         .edited(ColumnEdits.<Row, ComponentId>of(
                                 row -> true,
@@ -74,38 +77,53 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
                                 row -> row.component().id(),
                                 TypedEdits::current)),
                 Column.number(
-                        "Rated at",
+                        WORDS.get("load.rated-at"),
                         "V",
-                        "Voltage the rating was given at",
+                        WORDS.get("load.rated-at.about"),
                         row -> CellText.of(row.load().draw().ratedVolts())),
-                Column.number("Current", "A", "Mean current it draws", row -> row.number(LoadVolts::amps)),
-                Column.number("Volts", "V", "Mean voltage at its terminals", row -> row.number(LoadVolts::volts)),
                 Column.number(
-                        "Feed drop", "V", "Lost between source and load", row -> row.number(LoadVolts::feedDropVolts)),
+                        WORDS.get("load.current"),
+                        "A",
+                        WORDS.get("load.current.about"),
+                        row -> row.number(LoadVolts::amps)),
                 Column.number(
-                        "Return drop",
+                        WORDS.get("load.volts"),
                         "V",
-                        "Lost between load and source",
+                        WORDS.get("load.volts.about"),
+                        row -> row.number(LoadVolts::volts)),
+                Column.number(
+                        WORDS.get("load.feed-drop"),
+                        "V",
+                        WORDS.get("load.feed-drop.about"),
+                        row -> row.number(LoadVolts::feedDropVolts)),
+                Column.number(
+                        WORDS.get("load.return-drop"),
+                        "V",
+                        WORDS.get("load.return-drop.about"),
                         row -> row.number(LoadVolts::returnDropVolts)),
-                Column.number("Drop", "V", "Feed and return together while everything switched is on", Row::drop),
-                Column.number("Allowed", "V", "What it may lose", row -> row.number(LoadVolts::limitVolts)),
-                Column.text("State", "Operating state these numbers are of", 18, Row::state),
+                Column.number(WORDS.get("load.drop"), "V", WORDS.get("load.drop.about"), Row::drop),
+                Column.number(
+                        WORDS.get("load.allowed"),
+                        "V",
+                        WORDS.get("load.allowed.about"),
+                        row -> row.number(LoadVolts::limitVolts)),
+                Column.text(WORDS.get("load.state"), WORDS.get("load.state.about"), 18, Row::state),
                 words(
-                        "Inrush",
-                        "Peak when switched on and time constant of its decay; type 60 A, 100 ms",
+                        WORDS.get("load.inrush"),
+                        WORDS.get("load.inrush.about"),
                         14,
                         row -> LoadEdits.text(row.load().inrush()),
                         LoadEdits::inrush),
                 number(
-                        "Works from",
+                        WORDS.get("load.works-from"),
                         "V",
-                        "Least voltage it works at",
+                        WORDS.get("load.works-from.about"),
                         row -> row.load().minimumVolts(),
                         LoadEdits::least),
                 Column.<Row>number(
-                                "Inductance",
+                                WORDS.get("load.inductance"),
                                 "mH",
-                                "Inductance of a solenoid or a motor; type 4 mH",
+                                WORDS.get("load.inductance.about"),
                                 row -> CellText.of(
                                         milli(LoadEdits.henries(row.load().draw()))))
                         .edited(ColumnEdits.<Row, ComponentId>of(
@@ -114,14 +132,14 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
                                 row -> row.component().id(),
                                 (loads, typed) -> LoadEdits.inductance(loads, inMilli(typed)))),
                 number(
-                        "Diode",
+                        WORDS.get("load.diode"),
                         "V",
-                        "Forward drop of a freewheel diode at the load; empty without one",
+                        WORDS.get("load.diode.about"),
                         row -> row.load().diodeVolts(),
                         LoadEdits::diode),
                 words(
-                        "Cycle",
-                        "How it switches itself: its period, or on-time of period; type 60 s or 10 s of 60 s",
+                        WORDS.get("load.cycle"),
+                        WORDS.get("load.cycle.about"),
                         13,
                         row -> row.load().cycle().map(LoadEdits::text).orElse(""),
                         LoadEdits::cycle));

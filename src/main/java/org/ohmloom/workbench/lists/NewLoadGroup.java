@@ -8,9 +8,11 @@ import org.ohmloom.model.Load;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.words.Words;
 
 /** Makes a load group of the selected loads; its rule is then typed in the list of load groups. */
 public final class NewLoadGroup extends Command {
+    private static final Words WORDS = Words.of("lists");
 
     private static final long serialVersionUID = 1L;
 
@@ -19,8 +21,8 @@ public final class NewLoadGroup extends Command {
     public NewLoadGroup(Desk desk) {
         super(
                 "new-load-group",
-                "Group the selected loads",
-                "Say of the selected loads which may run together; the rule stands in the list of load groups");
+                WORDS.get("new-load-group.group-the-selected-loads"),
+                WORDS.get("new-load-group.group-the-selected-loads.about"));
         this.desk = desk;
         withMnemonic('G');
         refresh();
@@ -37,7 +39,7 @@ public final class NewLoadGroup extends Command {
 
     @Override
     public void refresh() {
-        setReady(loads().size() >= 2, "select two loads or more first");
+        setReady(loads().size() >= 2, WORDS.get("new-load-group.select-two-loads-or"));
     }
 
     private List<ComponentId> loads() {

@@ -7,9 +7,11 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.words.Words;
 
 /** Makes a timed sequence that begins with the state shown; its steps are then typed in the list of sequences. */
 public final class NewSequence extends Command {
+    private static final Words WORDS = Words.of("lists");
 
     private static final long serialVersionUID = 1L;
 
@@ -18,8 +20,8 @@ public final class NewSequence extends Command {
     public NewSequence(Desk desk) {
         super(
                 "new-sequence",
-                "New sequence of states",
-                "Begin a timed sequence with the operating state shown; its steps stand in the list of sequences");
+                WORDS.get("new-sequence.new-sequence-of-states"),
+                WORDS.get("new-sequence.new-sequence-of-states.about"));
         this.desk = desk;
         withMnemonic('S');
         refresh();
@@ -36,7 +38,7 @@ public final class NewSequence extends Command {
 
     @Override
     public void refresh() {
-        setReady(first().isPresent(), "there are no states");
+        setReady(first().isPresent(), WORDS.get("new-sequence.there-are-no-states"));
     }
 
     private Optional<StateId> first() {

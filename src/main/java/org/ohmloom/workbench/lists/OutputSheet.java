@@ -19,9 +19,11 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.Words;
 
 /** The outputs that switch loads, those of control units and those standing alone, and how they switch. */
 final class OutputSheet implements ElementSheet<OutputSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One output.
@@ -48,13 +50,14 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
 
         String freewheel() {
             return driver.map(each -> switch (each.freewheel()) {
-                        case NONE -> "none";
-                        case DRIVER_SUPPLY -> "supply";
-                        case DRIVER_GROUND -> "ground";
-                        case ACTIVE_CLAMP -> "clamp "
-                                + each.clamp()
+                        case NONE -> WORDS.get("output.way.none");
+                        case DRIVER_SUPPLY -> WORDS.get("output.way.supply");
+                        case DRIVER_GROUND -> WORDS.get("output.way.ground");
+                        case ACTIVE_CLAMP -> WORDS.get(
+                                "output.clamp",
+                                each.clamp()
                                         .map(clamp -> Formats.volts(clamp.clampVolts()))
-                                        .orElse("");
+                                        .orElse(""));
                     })
                     .orElse("");
         }
@@ -66,65 +69,72 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
 
     @Override
     public String title() {
-        return "Outputs";
+        return WORDS.get("output.outputs");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Output", "Control unit and pin, or the output itself", 10, Row::name),
-                Column.text("Name", "What people call it", 22, row -> row.component()
+                Column.text(WORDS.get("output.output"), WORDS.get("output.output.about"), 10, Row::name),
+                Column.text(WORDS.get("output.name"), WORDS.get("output.name.about"), 22, row -> row.component()
                         .name()),
-                Column.text("Switches", "Which side of the load it switches", 12, Row::side),
+                Column.text(WORDS.get("output.switches"), WORDS.get("output.switches.about"), 12, Row::side),
                 ColumnEdits.number(
-                        "Frequency",
+                        WORDS.get("output.frequency"),
                         "Hz",
-                        "Switching frequency; type 100, 100 Hz or 20 kHz, below 1 Hz for slow cycling",
+                        WORDS.get("output.frequency.about"),
                         row -> row.number(driver -> OptionalDouble.of(driver.frequencyHertz())),
                         DriverEdits::frequency),
                 ColumnEdits.words(
-                        "Clock",
-                        "Outputs of one clock switch in step; empty is the clock of the control unit, or one of its own",
+                        WORDS.get("output.clock"),
+                        WORDS.get("output.clock.about"),
                         10,
                         row -> row.driver().flatMap(Driver::clock).orElse(""),
                         DriverEdits::clock),
                 ColumnEdits.number(
-                        "Phase",
+                        WORDS.get("output.phase"),
                         "%",
-                        "Begin of the on-time in the period of the clock, as a share of it",
+                        WORDS.get("output.phase.about"),
                         row -> row.number(driver -> percent(driver.phaseFraction())),
                         DriverEdits::phase),
                 ColumnEdits.<Row>words(
-                                "Freewheel",
-                                "Where the current of an inductive load goes: none, supply, ground or clamp 45 V",
+                                WORDS.get("output.freewheel"),
+                                WORDS.get("output.freewheel.about"),
                                 12,
                                 Row::freewheel,
                                 DriverEdits::freewheel)
                         .quantities(),
                 ColumnEdits.words(
-                        "Capacitor",
-                        "Whether a capacitor at the supply carries the ripple: yes or no",
+                        WORDS.get("output.capacitor"),
+                        WORDS.get("output.capacitor.about"),
                         9,
                         row -> row.driver()
-                                .map(driver -> driver.supplyCapacitor() ? "yes" : "no")
+                                .map(driver -> driver.supplyCapacitor()
+                                        ? Words.of("typed").get("yes")
+                                        : Words.of("typed").get("no"))
                                 .orElse(""),
                         DriverEdits::capacitor),
                 ColumnEdits.number(
-                        "Holds at",
+                        WORDS.get("output.holds-at"),
                         "A",
-                        "Electronic current limit of the output",
+                        WORDS.get("output.holds-at.about"),
                         row -> row.number(driver -> driver.limit().map(ElectronicLimit::limitAmps).stream()
                                 .mapToDouble(Double::doubleValue)
                                 .findFirst()),
                         DriverEdits::limit),
                 ColumnEdits.number(
-                        "Edge",
+                        WORDS.get("output.edge"),
                         "s",
-                        "Time the output's voltage takes to switch over; needed to tell what it couples into signals beside it",
+                        WORDS.get("output.edge.about"),
                         row -> row.number(Driver::edgeSeconds),
                         DriverEdits::edge),
-                Column.number("Carries", "A", "Most continuous current", row -> CellText.of(row.limitAmps())),
-                Column.number("On", "Ω", "Resistance while on", row -> CellText.of(row.onOhms())));
+                Column.number(
+                        WORDS.get("output.carries"),
+                        "A",
+                        WORDS.get("output.carries.about"),
+                        row -> CellText.of(row.limitAmps())),
+                Column.number(
+                        WORDS.get("output.on"), "Ω", WORDS.get("output.on.about"), row -> CellText.of(row.onOhms())));
     }
 
     private static OptionalDouble percent(OptionalDouble fraction) {
@@ -139,7 +149,7 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
                 rows.add(new Row(
                         component,
                         Optional.empty(),
-                        "in line",
+                        WORDS.get("output.in-line"),
                         OptionalDouble.of(output.onOhms()),
                         OptionalDouble.of(output.limitAmps()),
                         output.driver()));
@@ -149,7 +159,9 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
                         .forEach(pin -> rows.add(new Row(
                                 component,
                                 Optional.of(pin.name()),
-                                pin.role() == PinRole.HIGH_SIDE_OUTPUT ? "feed side" : "return side",
+                                pin.role() == PinRole.HIGH_SIDE_OUTPUT
+                                        ? WORDS.get("output.feed-side")
+                                        : WORDS.get("output.return-side"),
                                 pin.onOhms(),
                                 pin.limitAmps(),
                                 pin.driver())));

@@ -19,13 +19,14 @@ import org.ohmloom.workbench.words.Words;
 
 /** What is typed about parts and how they are bought, and about contacts, as edits. */
 final class PartEdits {
+    private static final Words WORDS = Words.of("lists");
 
     private PartEdits() {}
 
     static Edit supplier(List<Part> parts, String typed) {
         return all(
                 parts,
-                "supplier",
+                WORDS.get("part.supplier-2"),
                 part -> new Part(
                         part.id(),
                         part.maker(),
@@ -41,7 +42,7 @@ final class PartEdits {
     static Edit orderNumber(List<Part> parts, String typed) {
         return all(
                 parts,
-                "order number",
+                WORDS.get("part.order-number"),
                 part -> new Part(
                         part.id(),
                         part.maker(),
@@ -59,7 +60,7 @@ final class PartEdits {
         OptionalDouble price = TypedNumbers.optional(typed, Unit.FRACTION);
         return all(
                 parts,
-                "price",
+                WORDS.get("part.price-2"),
                 part -> new Part(
                         part.id(),
                         part.maker(),
@@ -80,7 +81,7 @@ final class PartEdits {
                 .toList();
         return all(
                 parts,
-                "alternates",
+                WORDS.get("part.alternates-2"),
                 part -> new Part(
                         part.id(),
                         part.maker(),
@@ -97,7 +98,7 @@ final class PartEdits {
         boolean supplied = TypedNumbers.yes(typed);
         return all(
                 parts,
-                "supply",
+                WORDS.get("part.supply"),
                 part -> new Part(
                         part.id(),
                         part.maker(),
@@ -135,10 +136,11 @@ final class PartEdits {
 
     /** The length contacts' wires are stripped, "5" or "5 mm". A bare number is mm. */
     static Edit strip(List<ContactPart> contacts, String typed) {
-        double stripMm = Unit.MILLIMETRE.fromCanonical(TypedNumbers.needed(typed, Unit.MILLIMETRE, "a strip length"));
+        double stripMm = Unit.MILLIMETRE.fromCanonical(
+                TypedNumbers.needed(typed, Unit.MILLIMETRE, WORDS.get("part.a-strip-length")));
         return contacts(
                 contacts,
-                "strip length",
+                WORDS.get("part.strip-length"),
                 contact -> new ContactPart(
                         contact.id(),
                         contact.part(),
@@ -183,8 +185,7 @@ final class PartEdits {
         return harness.parts().ids().stream()
                 .filter(id -> id.value().equalsIgnoreCase(typed))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "there is no part '" + typed + "'; tools are named by their numbers in the list of parts"));
+                .orElseThrow(() -> new IllegalArgumentException(WORDS.get("part.there-is-no-part", typed)));
     }
 
     private static Optional<String> words(String typed) {
@@ -193,15 +194,16 @@ final class PartEdits {
 
     private static Edit all(List<Part> parts, String what, UnaryOperator<Part> change) {
         List<Edit> edits = parts.stream()
-                .map(part -> (Edit) ChangeElements.tried("Set " + what + " of " + part.id(), part, change))
+                .map(part -> (Edit) ChangeElements.tried(WORDS.get("part.set-of", what, part.id()), part, change))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + parts.size() + " parts", edits);
+        return TypedNumbers.together(WORDS.get("part.set-of-parts", what, parts.size()), edits);
     }
 
     private static Edit contacts(List<ContactPart> contacts, String what, UnaryOperator<ContactPart> change) {
         List<Edit> edits = contacts.stream()
-                .map(contact -> (Edit) ChangeElements.tried("Set " + what + " of " + contact.id(), contact, change))
+                .map(contact ->
+                        (Edit) ChangeElements.tried(WORDS.get("part.set-of", what, contact.id()), contact, change))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + contacts.size() + " contacts", edits);
+        return TypedNumbers.together(WORDS.get("part.set-of-contacts", what, contacts.size()), edits);
     }
 }

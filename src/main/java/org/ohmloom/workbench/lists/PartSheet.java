@@ -10,34 +10,37 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** The parts as a list, with where they are bought and what they cost. */
 final class PartSheet implements ElementSheet<Part> {
+    private static final Words WORDS = Words.of("lists");
 
     @Override
     public String title() {
-        return "Parts";
+        return WORDS.get("part.parts");
     }
 
     @Override
     public List<Column<Part>> columns() {
         return List.of(
-                Column.text("Part", "Part number", 12, part -> part.id().value()),
-                Column.text("Description", "What it is", 34, Part::description),
-                Column.text("Maker", "Who makes it", 12, Part::maker),
+                Column.text(WORDS.get("part.part"), WORDS.get("part.part.about"), 12, part -> part.id()
+                        .value()),
+                Column.text(WORDS.get("part.description"), WORDS.get("part.description.about"), 34, Part::description),
+                Column.text(WORDS.get("part.maker"), WORDS.get("part.maker.about"), 12, Part::maker),
                 ColumnEdits.words(
-                        "Supplier", "Who sells it", 16, part -> part.supplier().orElse(""), PartEdits::supplier),
+                        WORDS.get("part.supplier"),
+                        WORDS.get("part.supplier.about"),
+                        16,
+                        part -> part.supplier().orElse(""),
+                        PartEdits::supplier),
                 ColumnEdits.words(
-                        "Order number",
-                        "The supplier's number of it",
+                        WORDS.get("part.order-number-2"),
+                        WORDS.get("part.order-number-2.about"),
                         14,
                         part -> part.orderNumber().orElse(""),
                         PartEdits::orderNumber),
-                Column.<Part>number(
-                                "Price",
-                                "",
-                                "Price of one, of a metre for what is bought by length, in the currency of the rules",
-                                PartSheet::price)
+                Column.<Part>number(WORDS.get("part.price"), "", WORDS.get("part.price.about"), PartSheet::price)
                         .edited(ColumnEdits.of(
                                 part -> true,
                                 part -> part.unitPrice().isPresent()
@@ -46,16 +49,16 @@ final class PartSheet implements ElementSheet<Part> {
                                 part -> part,
                                 PartEdits::price)),
                 ColumnEdits.words(
-                        "Alternates",
-                        "What may be fitted instead, with commas between: part numbers or words",
+                        WORDS.get("part.alternates"),
+                        WORDS.get("part.alternates.about"),
                         24,
                         part -> String.join(", ", part.alternates()),
                         PartEdits::alternates),
                 ColumnEdits.words(
-                        "Customer supplies",
-                        "Whether the customer provides it: yes or no",
+                        WORDS.get("part.customer-supplies"),
+                        WORDS.get("part.customer-supplies.about"),
                         16,
-                        part -> part.customerSupplied() ? "yes" : "",
+                        part -> part.customerSupplied() ? Words.of("typed").get("yes") : "",
                         PartEdits::customerSupplied));
     }
 

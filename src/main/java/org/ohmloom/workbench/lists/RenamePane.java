@@ -69,7 +69,7 @@ final class RenamePane extends JPanel {
                 "{number+100}",
                 "{letters}",
                 "{old}",
-                "{circuit}, {class}, {size}, {from}, {to}, {name}");
+                words.get("rename.circuit-class-size-from"));
         add(WrappedText.of(help, "Ohmloom.soft", 0), "skip 1, growx, wmin 0, w 480");
         lines = new ReadRows(List.of(words.get("now"), words.get("then"), words.get("because")));
         JTable table = new JTable(lines);
@@ -89,7 +89,7 @@ final class RenamePane extends JPanel {
         cancel.addActionListener(event -> answer.accept(Optional.empty()));
         add(rename, "span 2, split 2, tag ok, growx 0");
         add(cancel, "tag cancel, growx 0");
-        pattern.setText("{old}");
+        pattern.setText(words.get("rename.old"));
         TextChanges.listen(pattern, this::refresh);
         pattern.selectAll();
         refresh();

@@ -15,21 +15,26 @@ import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.CalibrationText;
 import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.TypedRange;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about what sensors measure, as edits. A calibration begins a measurement; the rest changes one. */
 final class SensorEdits {
+    private static final Words WORDS = Words.of("lists");
 
     private SensorEdits() {}
 
     /** "0 to 10 bar". */
     static String range(Measurement measurement) {
-        return Formats.number(measurement.lowest()) + " to " + Formats.number(measurement.highest()) + " "
-                + measurement.unit();
+        return WORDS.get(
+                "sensor.to",
+                Formats.number(measurement.lowest()),
+                Formats.number(measurement.highest()),
+                measurement.unit());
     }
 
     /** What a sensor gives; nothing takes away all that is known about what it measures. */
     static Edit calibration(List<Component> sensors, String typed) {
-        return all(sensors, "calibration", component -> {
+        return all(sensors, WORDS.get("sensor.calibration"), component -> {
             Optional<Measurement> before = ((Sensor) component.device()).measurement();
             if (typed.isBlank()) {
                 return Optional.empty();
@@ -58,7 +63,7 @@ final class SensorEdits {
     static Edit quantity(List<Component> sensors, String typed) {
         return known(
                 sensors,
-                "quantity",
+                WORDS.get("sensor.quantity"),
                 was -> new Measurement(
                         typed.strip(),
                         was.unit(),
@@ -76,7 +81,7 @@ final class SensorEdits {
         TypedRange range = TypedRange.parse(typed);
         return known(
                 sensors,
-                "range",
+                WORDS.get("sensor.range-2"),
                 was -> new Measurement(
                         was.quantity(),
                         range.unit().orElse(was.unit()),
@@ -92,13 +97,13 @@ final class SensorEdits {
     /** Most error in the sensor's unit; nothing leaves it to the rules. */
     static Edit allowed(List<Component> sensors, String typed) {
         OptionalDouble error = TypedNumbers.optional(typed, Unit.FRACTION);
-        return known(sensors, "allowed error", was -> was.allowing(error));
+        return known(sensors, WORDS.get("sensor.allowed-error"), was -> was.allowing(error));
     }
 
     /** Power that warms the sensor by 1 K; nothing when not known. */
     static Edit dissipation(List<Component> sensors, String typed) {
         OptionalDouble watts = TypedNumbers.optional(typed.replaceFirst("\\s*/\\s*K\\s*$", ""), Unit.WATT);
-        return known(sensors, "dissipation constant", was -> was.dissipating(watts));
+        return known(sensors, WORDS.get("sensor.dissipation-constant"), was -> was.dissipating(watts));
     }
 
     private static Edit known(List<Component> sensors, String what, Function<Measurement, Measurement> change) {
@@ -108,7 +113,7 @@ final class SensorEdits {
                 component -> Optional.of(change.apply(((Sensor) component.device())
                         .measurement()
                         .orElseThrow(() -> new IllegalArgumentException(
-                                "say first what " + component.id() + " gives: " + CalibrationText.HINT)))));
+                                WORDS.get("sensor.say-first-what-gives", component.id(), CalibrationText.FORMS))))));
     }
 
     private static Edit all(List<Component> sensors, String what, Function<Component, Optional<Measurement>> change) {
@@ -116,11 +121,11 @@ final class SensorEdits {
                 .map(component -> {
                     Optional<Measurement> changed = change.apply(component);
                     return (Edit) new ChangeDevice(
-                            "Set " + what + " of " + component.id(),
+                            WORDS.get("sensor.set-of", what, component.id()),
                             component.id(),
                             device -> device instanceof Sensor now ? now.measuring(changed) : device);
                 })
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + sensors.size() + " sensors", edits);
+        return TypedNumbers.together(WORDS.get("sensor.set-of-sensors", what, sensors.size()), edits);
     }
 }

@@ -23,9 +23,11 @@ import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.CalibrationText;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** The sensors: what they measure, what they give for it, and how far off they read. */
 final class SensorSheet implements ElementSheet<SensorSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One sensor.
@@ -64,59 +66,59 @@ final class SensorSheet implements ElementSheet<SensorSheet.Row> {
 
     @Override
     public String title() {
-        return "Sensors";
+        return WORDS.get("sensor.sensors");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Sensor", "Identity of the sensor", 9, row -> row.component()
+                Column.text(WORDS.get("sensor.sensor"), WORDS.get("sensor.sensor.about"), 9, row -> row.component()
                         .id()
                         .value()),
-                Column.text("Name", "What people call it", 20, row -> row.component()
+                Column.text(WORDS.get("sensor.name"), WORDS.get("sensor.name.about"), 20, row -> row.component()
                         .name()),
                 Column.text(
-                        "Kind",
-                        "How it works",
+                        WORDS.get("sensor.kind"),
+                        WORDS.get("sensor.kind.about"),
                         18,
                         row -> TradeWords.kind(row.component().device())),
                 edited(
-                        "Gives",
-                        CalibrationText.HINT,
+                        WORDS.get("sensor.gives"),
+                        CalibrationText.FORMS,
                         24,
                         row -> row.text(each -> CalibrationText.of(each.calibration())),
                         SensorEdits::calibration),
                 edited(
-                        "Measures",
-                        "What it measures",
+                        WORDS.get("sensor.measures"),
+                        WORDS.get("sensor.measures.about"),
                         18,
                         row -> row.text(Measurement::quantity),
                         SensorEdits::quantity),
                 edited(
-                        "Range",
-                        "Lowest and highest value used and their unit, as 0 to 10 bar",
+                        WORDS.get("sensor.range"),
+                        WORDS.get("sensor.range.about"),
                         14,
                         row -> row.text(SensorEdits::range),
                         SensorEdits::range),
                 edited(
-                        "May err by",
-                        "Most error in its unit; empty means the share of the range in the rules",
+                        WORDS.get("sensor.may-err-by"),
+                        WORDS.get("sensor.may-err-by.about"),
                         10,
                         row -> row.number(Measurement::allowedError).text(),
                         SensorEdits::allowed),
                 edited(
-                        "Warms by",
-                        "Power that warms it by 1 K, as 8 mW/K; empty when not known",
+                        WORDS.get("sensor.warms-by"),
+                        WORDS.get("sensor.warms-by.about"),
                         10,
                         row -> row.text(each -> each.dissipationWattsPerKelvin().isPresent()
                                 ? Formats.watts(each.dissipationWattsPerKelvin().getAsDouble()) + "/K"
                                 : ""),
                         SensorEdits::dissipation),
-                Column.text("Read at", "Control unit and pin that read it", 10, row -> row.worst()
+                Column.text(WORDS.get("sensor.read-at"), WORDS.get("sensor.read-at.about"), 10, row -> row.worst()
                         .map(budget -> budget.unit() + "." + budget.pin())
                         .orElse("")),
-                Column.number("Errs by", "", "Largest error: known parts, tolerances and ripple together", Row::error),
-                Column.text("Mostly by", "Largest part of it", 18, row -> row.worst()
+                Column.number(WORDS.get("sensor.errs-by"), "", WORDS.get("sensor.errs-by.about"), Row::error),
+                Column.text(WORDS.get("sensor.mostly-by"), WORDS.get("sensor.mostly-by.about"), 18, row -> row.worst()
                         .flatMap(SensorBudget::largest)
                         .map(SensorBudget.ErrorPart::name)
                         .orElse("")));

@@ -15,9 +15,11 @@ import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.StateSequence.Step;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What is typed about operating states one after another, as edits, and the same as text. */
 public final class SequenceEdits {
+    private static final Words WORDS = Words.of("lists");
 
     private static final double HOUR = 3600;
     private static final double MINUTE = 60;
@@ -46,32 +48,42 @@ public final class SequenceEdits {
         List<Step> steps = List.of(typed.strip().split("\\s*(;|,\\s|\\bthen\\b)\\s*")).stream()
                 .map(each -> step(harness, each.strip()))
                 .toList();
-        return all(sequences, "steps", was -> new StateSequence(was.id(), was.name(), steps, was.untilVolts()));
+        return all(
+                sequences,
+                WORDS.get("sequence.steps-2"),
+                was -> new StateSequence(was.id(), was.name(), steps, was.untilVolts()));
     }
 
     private static Step step(Harness harness, String typed) {
         Matcher parts = STEP.matcher(typed);
         if (!parts.matches()) {
-            throw new IllegalArgumentException(
-                    "'" + typed + "' is no step: a state and how long it lasts are needed, such as engine-off 8 h");
+            throw new IllegalArgumentException(WORDS.get("sequence.is-no-step-a", typed));
         }
         StateId state = harness.states().ids().stream()
                 .filter(id -> id.value().equalsIgnoreCase(parts.group(1)))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("there is no state '" + parts.group(1)
-                        + "'; there are "
-                        + harness.states().ids().stream().map(StateId::value).collect(Collectors.joining(", "))));
-        return new Step(state, TypedNumbers.needed(parts.group(2), Unit.SECOND, "how long a state lasts"));
+                .orElseThrow(() -> new IllegalArgumentException(WORDS.get(
+                        "sequence.there-is-no-state",
+                        parts.group(1),
+                        harness.states().ids().stream().map(StateId::value).collect(Collectors.joining(", ")))));
+        return new Step(
+                state, TypedNumbers.needed(parts.group(2), Unit.SECOND, WORDS.get("sequence.how-long-a-state")));
     }
 
     /** Sets the battery voltage asked about; nothing asks about none. */
     static Edit until(List<StateSequence> sequences, String typed) {
         OptionalDouble volts = TypedNumbers.optional(typed, Unit.VOLT);
-        return all(sequences, "voltage", was -> new StateSequence(was.id(), was.name(), was.steps(), volts));
+        return all(
+                sequences,
+                WORDS.get("sequence.voltage"),
+                was -> new StateSequence(was.id(), was.name(), was.steps(), volts));
     }
 
     static Edit name(List<StateSequence> sequences, String typed) {
-        return all(sequences, "name", was -> new StateSequence(was.id(), typed.strip(), was.steps(), was.untilVolts()));
+        return all(
+                sequences,
+                WORDS.get("sequence.name-2"),
+                was -> new StateSequence(was.id(), typed.strip(), was.steps(), was.untilVolts()));
     }
 
     /** A new sequence: an hour in a state. */
@@ -82,10 +94,10 @@ public final class SequenceEdits {
         }
         StateSequence sequence = new StateSequence(
                 new SequenceId("SQ" + number),
-                "Sequence " + number,
+                WORDS.get("sequence.sequence", number),
                 List.of(new Step(state, HOUR)),
                 OptionalDouble.empty());
-        return PutElements.one("Add sequence " + sequence.id(), sequence);
+        return PutElements.one(WORDS.get("sequence.add-sequence", sequence.id()), sequence);
     }
 
     private interface Change {
@@ -94,8 +106,9 @@ public final class SequenceEdits {
 
     private static Edit all(List<StateSequence> sequences, String what, Change change) {
         List<Edit> edits = sequences.stream()
-                .map(each -> (Edit) ChangeElements.tried("Set " + what + " of " + each.id(), each, change::of))
+                .map(each ->
+                        (Edit) ChangeElements.tried(WORDS.get("sequence.set-of", what, each.id()), each, change::of))
                 .toList();
-        return TypedNumbers.together("Set " + what + " of " + sequences.size() + " sequences", edits);
+        return TypedNumbers.together(WORDS.get("sequence.set-of-sequences", what, sequences.size()), edits);
     }
 }

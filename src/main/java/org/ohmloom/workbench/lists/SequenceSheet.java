@@ -10,9 +10,11 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.Words;
 
 /** Operating states one after another, as a list. */
 final class SequenceSheet implements ElementSheet<SequenceSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One sequence.
@@ -24,37 +26,39 @@ final class SequenceSheet implements ElementSheet<SequenceSheet.Row> {
 
     @Override
     public String title() {
-        return "Sequences";
+        return WORDS.get("sequence.sequences");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Sequence", "Identity of the sequence", 10, row -> row.sequence()
-                        .id()
-                        .value()),
+                Column.text(
+                        WORDS.get("sequence.sequence-2"),
+                        WORDS.get("sequence.sequence-2.about"),
+                        10,
+                        row -> row.sequence().id().value()),
                 ColumnEdits.words(
-                        "Name",
-                        "What people call it",
+                        WORDS.get("sequence.name"),
+                        WORDS.get("sequence.name.about"),
                         24,
                         row -> row.sequence().name(),
                         (rows, typed) -> SequenceEdits.name(sequences(rows), typed)),
                 ColumnEdits.<Row>words(
-                                "Steps",
-                                "States by their identities and how long each lasts: engine-off 8 h, cranking 5 s",
+                                WORDS.get("sequence.steps"),
+                                WORDS.get("sequence.steps.about"),
                                 60,
                                 row -> SequenceEdits.steps(row.sequence()),
                                 (rows, typed) -> SequenceEdits.steps(rows.get(0).harness(), sequences(rows), typed))
                         .quantities(),
                 ColumnEdits.number(
-                        "When at",
+                        WORDS.get("sequence.when-at"),
                         "V",
-                        "Battery voltage asked about: when is it reached; empty asks about none",
+                        WORDS.get("sequence.when-at.about"),
                         row -> CellText.of(row.sequence().untilVolts()),
                         (rows, typed) -> SequenceEdits.until(sequences(rows), typed)),
                 Column.<Row>text(
-                                "Lasts",
-                                "How long it lasts in all",
+                                WORDS.get("sequence.lasts"),
+                                WORDS.get("sequence.lasts.about"),
                                 8,
                                 row -> Formats.seconds(row.sequence().totalSeconds()))
                         .quantities());

@@ -24,9 +24,11 @@ import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** The sources in every operating state: how each is found there, and what it gives. */
 final class SourceSheet implements ElementSheet<SourceSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * A source in a state.
@@ -58,34 +60,42 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
 
     @Override
     public String title() {
-        return "Sources";
+        return WORDS.get("source.sources");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Source", "Identity of the source", 9, row -> row.component()
+                Column.text(WORDS.get("source.source"), WORDS.get("source.source.about"), 9, row -> row.component()
                         .id()
                         .value()),
-                Column.text("Name", "What people call it", 20, row -> row.component()
+                Column.text(WORDS.get("source.name"), WORDS.get("source.name.about"), 20, row -> row.component()
                         .name()),
                 Column.text(
-                        "Kind",
-                        "What it is",
+                        WORDS.get("source.kind"),
+                        WORDS.get("source.kind.about"),
                         12,
                         row -> TradeWords.kind(row.component().device())),
-                Column.text("State", "Operating state", 20, row -> row.state().name()),
+                Column.text(WORDS.get("source.state"), WORDS.get("source.state.about"), 20, row -> row.state()
+                        .name()),
                 Column.<Row>text(
-                                "On",
-                                "Whether it is connected and runs: yes or no",
+                                WORDS.get("source.on"),
+                                WORDS.get("source.on.about"),
                                 6,
-                                row -> row.setting().on() ? "yes" : "no")
+                                row -> row.setting().on()
+                                        ? Words.of("typed").get("yes")
+                                        : Words.of("typed").get("no"))
                         .edited(ColumnEdits.<Row, Row>of(
-                                row -> true, row -> row.setting().on() ? "yes" : "no", row -> row, (rows, typed) -> {
+                                row -> true,
+                                row -> row.setting().on()
+                                        ? Words.of("typed").get("yes")
+                                        : Words.of("typed").get("no"),
+                                row -> row,
+                                (rows, typed) -> {
                                     boolean on = TypedNumbers.yes(typed);
                                     return all(
                                             rows,
-                                            "source",
+                                            WORDS.get("source.source-2"),
                                             was -> new SourceSetting(
                                                     on,
                                                     was.chargeFraction(),
@@ -94,38 +104,38 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                                                     was.limitAmps()));
                                 })),
                 edited(
-                        "Charge",
+                        WORDS.get("source.charge"),
                         Unit.PERCENT,
-                        "Charge level of a battery; empty means full",
+                        WORDS.get("source.charge.about"),
                         Row::isBattery,
                         SourceSetting::chargeFraction,
                         (was, value) ->
                                 new SourceSetting(was.on(), value, was.celsius(), was.speedRpm(), was.limitAmps())),
                 edited(
-                        "Temperature",
+                        WORDS.get("source.temperature"),
                         Unit.DEGREE_CELSIUS,
-                        "Temperature of the source; empty means the air where it sits",
+                        WORDS.get("source.temperature.about"),
                         row -> true,
                         SourceSetting::celsius,
                         (was, value) -> new SourceSetting(
                                 was.on(), was.chargeFraction(), value, was.speedRpm(), was.limitAmps())),
                 speed(),
                 edited(
-                        "Limit",
+                        WORDS.get("source.limit"),
                         Unit.AMP,
-                        "Most current it gives in this state; empty means by its own rating",
+                        WORDS.get("source.limit.about"),
                         row -> !row.isBattery(),
                         SourceSetting::limitAmps,
                         (was, value) -> new SourceSetting(
                                 was.on(), was.chargeFraction(), was.celsius(), was.speedRpm(), value)),
-                Column.number("Gives", "A", "Mean current it gives; below 0 it is charged", Row::given));
+                Column.number(WORDS.get("source.gives"), "A", WORDS.get("source.gives.about"), Row::given));
     }
 
     private static Column<Row> speed() {
         return Column.<Row>number(
-                        "Speed",
+                        WORDS.get("source.speed"),
                         "rpm",
-                        "Speed of the alternator's shaft; empty means not known",
+                        WORDS.get("source.speed.about"),
                         row -> CellText.of(row.setting().speedRpm()))
                 .edited(ColumnEdits.<Row, Row>of(
                         Row::isAlternator,
@@ -135,7 +145,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                             OptionalDouble rpm = rpm(typed);
                             return all(
                                     rows,
-                                    "speed",
+                                    WORDS.get("source.speed-2"),
                                     was -> new SourceSetting(
                                             was.on(), was.chargeFraction(), was.celsius(), rpm, was.limitAmps()));
                         }));
@@ -180,10 +190,14 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
         List<Edit> edits = rows.stream()
                 .map(row -> {
                     Objects.requireNonNull(
-                            change.apply(row.setting()), "changed setting"); // refuses before anything changes
+                            change.apply(row.setting()),
+                            WORDS.get("source.changed-setting")); // refuses before anything changes
                     return (Edit) new ChangeState(
-                            "Set " + what + " of " + row.component().id() + " in "
-                                    + row.state().name(),
+                            WORDS.get(
+                                    "source.set-of-in",
+                                    what,
+                                    row.component().id(),
+                                    row.state().name()),
                             row.state().id(),
                             state -> state.withSource(
                                     row.component().id(),
@@ -192,7 +206,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                                             row.component().device()))));
                 })
                 .toList();
-        return TypedNumbers.together("Set " + what + " in " + rows.size() + " states", edits);
+        return TypedNumbers.together(WORDS.get("source.set-in-states", what, rows.size()), edits);
     }
 
     @Override

@@ -18,9 +18,11 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Words;
 
 /** The operating states as a list. */
 final class StateSheet implements ElementSheet<StateSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     /**
      * One operating state.
@@ -67,60 +69,66 @@ final class StateSheet implements ElementSheet<StateSheet.Row> {
 
     @Override
     public String title() {
-        return "States";
+        return WORDS.get("state.states");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("State", "Identity of the operating state", 12, row -> row.state()
+                Column.<Row>text(WORDS.get("state.state"), WORDS.get("state.state.about"), 12, row -> row.state()
                         .id()
                         .value()),
+                Column.text(WORDS.get("state.name"), WORDS.get("state.name.about"), 30, row -> row.state()
+                        .name()),
                 Column.text(
-                        "Name", "What people call it", 30, row -> row.state().name()),
-                Column.text(
-                        "Engine",
-                        "What the engine does",
+                        WORDS.get("state.engine"),
+                        WORDS.get("state.engine.about"),
                         10,
                         row -> TradeWords.engine(row.state().mode())),
-                Column.<Row>number("Set on", "", "Switches, outputs and loads set on", row -> CellText.of(row.on())),
-                new Column<Row>("Solution", "", "How far the solution got", 14, Row::status, Optional.empty()),
-                Column.number("From sources", "A", "Current the sources give together, mean", Row::given),
-                Column.number(
-                        "Worst drop",
-                        "V",
-                        "Largest drop of any load the state asks on, everything at a duty switched on",
-                        Row::worstDrop),
                 Column.<Row>number(
-                        "Imbalance", "A", "Largest sum of currents at a point, computed anew", row -> row.solution()
+                        WORDS.get("state.set-on"), "", WORDS.get("state.set-on.about"), row -> CellText.of(row.on())),
+                new Column<Row>(
+                        WORDS.get("state.solution"),
+                        "",
+                        WORDS.get("state.solution.about"),
+                        14,
+                        Row::status,
+                        Optional.empty()),
+                Column.number(WORDS.get("state.from-sources"), "A", WORDS.get("state.from-sources.about"), Row::given),
+                Column.number(WORDS.get("state.worst-drop"), "V", WORDS.get("state.worst-drop.about"), Row::worstDrop),
+                Column.<Row>number(
+                        WORDS.get("state.imbalance"), "A", WORDS.get("state.imbalance.about"), row -> row.solution()
                                 .map(found -> CellText.of(found.residualAmps()))
                                 .orElse(CellText.EMPTY)),
                 Column.number(
-                        "Sources give",
+                        WORDS.get("state.sources-give"),
                         "W",
-                        "Mean power the sources give",
+                        WORDS.get("state.sources-give.about"),
                         row -> row.watts(EnergyBalance::givenWatts)),
                 Column.number(
-                        "Batteries take",
+                        WORDS.get("state.batteries-take"),
                         "W",
-                        "Mean power that charges batteries",
+                        WORDS.get("state.batteries-take.about"),
                         row -> row.watts(EnergyBalance::chargingWatts)),
                 Column.number(
-                        "Loads take", "W", "Mean power the loads take", row -> row.watts(EnergyBalance::loadsWatts)),
-                Column.number(
-                        "In conductors",
+                        WORDS.get("state.loads-take"),
                         "W",
-                        "Mean power lost in wires, contacts, straps and chassis",
+                        WORDS.get("state.loads-take.about"),
+                        row -> row.watts(EnergyBalance::loadsWatts)),
+                Column.number(
+                        WORDS.get("state.in-conductors"),
+                        "W",
+                        WORDS.get("state.in-conductors.about"),
                         row -> row.watts(EnergyBalance::conductorsWatts)),
                 Column.number(
-                        "In devices",
+                        WORDS.get("state.in-devices"),
                         "W",
-                        "Mean power lost in fuses, switches, relays, outputs and diodes",
+                        WORDS.get("state.in-devices.about"),
                         row -> row.watts(EnergyBalance::devicesWatts)),
                 Column.number(
-                        "Unaccounted",
+                        WORDS.get("state.unaccounted"),
                         "W",
-                        "Power given less power taken and lost: rounding",
+                        WORDS.get("state.unaccounted.about"),
                         row -> row.watts(EnergyBalance::missWatts)));
     }
 

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.lists;
 
+import org.ohmloom.workbench.words.TradeWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -57,14 +58,14 @@ final class ThingLists {
 
     private static List<Adding> adds(NewThing... kinds) {
         return Arrays.stream(kinds)
-                .map(kind -> adding(kind.words(), kind::added))
+                .map(kind -> adding(TradeWords.named(kind), kind::added))
                 .toList();
     }
 
     private static List<Adding> devices(boolean loads) {
         return Arrays.stream(NewDevice.values())
                 .filter(kind -> kind.isLoad() == loads)
-                .map(kind -> adding(kind.words(), kind::added))
+                .map(kind -> adding(TradeWords.named(kind), kind::added))
                 .toList();
     }
 
@@ -77,11 +78,11 @@ final class ThingLists {
         return new EditedSheet<>(
                 new WireSheet(),
                 Map.of(
-                        "Wire", of.renaming(),
-                        "From", of.edit(Field.of("from"), words.get("end")),
-                        "To", of.edit(Field.of("to"), words.get("end")),
-                        "Carries", of.edit(Field.of("signalClass"), words.get("signal-class")),
-                        "Colour", of.edit(Field.of("colour"), words.get("colour"))),
+                        words.get("wire.wire"), of.renaming(),
+                        words.get("wire.from"), of.edit(Field.of("from"), words.get("end")),
+                        words.get("wire.to"), of.edit(Field.of("to"), words.get("end")),
+                        words.get("wire.carries"), of.edit(Field.of("signalClass"), words.get("signal-class")),
+                        words.get("wire.colour"), of.edit(Field.of("colour"), words.get("colour"))),
                 details(List.of(
                         of.text("circuit", 12, "circuit"),
                         of.text("family", 14, "family"),
@@ -100,9 +101,10 @@ final class ThingLists {
         return new EditedSheet<>(
                 new LoadSheet(),
                 Map.of(
-                        "Load", of.renaming(),
-                        "Name", of.edit(Field.of("name"), words.get("name")),
-                        "Rated at", of.edit(Field.of("device.draw.ratedVolts", Unit.VOLT), words.get("rated-voltage"))),
+                        words.get("load.load"), of.renaming(),
+                        words.get("load.name"), of.edit(Field.of("name"), words.get("name")),
+                        words.get("load.rated-at"),
+                                of.edit(Field.of("device.draw.ratedVolts", Unit.VOLT), words.get("rated-voltage"))),
                 details(List.of(
                         of.number("start-current", Unit.AMP, "device.draw.startAmps"),
                         of.text("control", 10, "device.control"),
@@ -119,14 +121,15 @@ final class ThingLists {
         return new EditedSheet<>(
                 new ConnectorSheet(),
                 Map.of(
-                        "Connector", of.renaming(),
-                        "Name", of.edit(Field.of("name"), words.get("name")),
-                        "Mates with", typed(ThingLists::mate, CavityEdits::mate),
-                        "Cavities", typed(ThingLists::cavityNames, CavityEdits::names),
-                        "Stands", of.edit(Field.of("limitCelsius", Unit.DEGREE_CELSIUS), words.get("stands")),
-                        "At", of.edit(Field.of("at"), words.get("at")),
-                        "Housing", of.edit(Field.of("part"), words.get("part")),
-                        "Existing", of.edit(Field.of("existing"), words.get("existing"))),
+                        words.get("connector.connector"), of.renaming(),
+                        words.get("connector.name"), of.edit(Field.of("name"), words.get("name")),
+                        words.get("connector.mates-with"), typed(ThingLists::mate, CavityEdits::mate),
+                        words.get("connector.cavities"), typed(ThingLists::cavityNames, CavityEdits::names),
+                        words.get("connector.stands"),
+                                of.edit(Field.of("limitCelsius", Unit.DEGREE_CELSIUS), words.get("stands")),
+                        words.get("connector.at"), of.edit(Field.of("at"), words.get("at")),
+                        words.get("connector.housing"), of.edit(Field.of("part"), words.get("part")),
+                        words.get("connector.existing"), of.edit(Field.of("existing"), words.get("existing"))),
                 details(List.of(
                         of.text("lock", 14, "lock"),
                         of.text("backshell", 14, "backshell"),
@@ -169,11 +172,11 @@ final class ThingLists {
         return new EditedSheet<>(
                 new ComponentSheet(),
                 Map.of(
-                        "Component", of.renaming(),
-                        "Name", of.edit(Field.of("name"), words.get("name")),
-                        "Zone", of.edit(Field.of("zone"), words.get("zone")),
-                        "At", of.edit(Field.of("at"), words.get("at")),
-                        "Part", of.edit(Field.of("part"), words.get("part"))),
+                        words.get("component.component"), of.renaming(),
+                        words.get("component.name"), of.edit(Field.of("name"), words.get("name")),
+                        words.get("component.zone"), of.edit(Field.of("zone"), words.get("zone")),
+                        words.get("component.at"), of.edit(Field.of("at"), words.get("at")),
+                        words.get("component.part"), of.edit(Field.of("part"), words.get("part"))),
                 details(List.of(
                         of.text("series", 20, "device.series"),
                         of.number("own-resistance", Unit.MILLIOHM, "device.ohms"),
@@ -198,9 +201,9 @@ final class ThingLists {
         return new EditedSheet<>(
                 new JunctionSheet(),
                 Map.of(
-                        "Junction", of.renaming(),
-                        "Name", of.edit(Field.of("name"), words.get("name")),
-                        "Joint", of.edit(Field.of("jointOhms", Unit.MILLIOHM), words.get("joint"))),
+                        words.get("junction.junction"), of.renaming(),
+                        words.get("junction.name"), of.edit(Field.of("name"), words.get("name")),
+                        words.get("junction.joint"), of.edit(Field.of("jointOhms", Unit.MILLIOHM), words.get("joint"))),
                 details(List.of(
                         of.text("place", 16, "place"),
                         of.text("body", 8, "body"),
@@ -223,9 +226,9 @@ final class ThingLists {
         return new EditedSheet<>(
                 new StateSheet(),
                 Map.of(
-                        "State", of.renaming(),
-                        "Name", of.edit(Field.of("name"), words.get("name")),
-                        "Engine", of.edit(Field.of("mode"), words.get("engine"))),
+                        words.get("state.state"), of.renaming(),
+                        words.get("state.name"), of.edit(Field.of("name"), words.get("name")),
+                        words.get("state.engine"), of.edit(Field.of("mode"), words.get("engine"))),
                 details(List.of(of.number("duration", Unit.SECOND, "durationSeconds"))),
                 adds(NewThing.STATE));
     }
@@ -235,9 +238,9 @@ final class ThingLists {
         return new EditedSheet<>(
                 new PartSheet(),
                 Map.of(
-                        "Part", of.renaming(),
-                        "Description", of.edit(Field.of("description"), words.get("description")),
-                        "Maker", of.edit(Field.of("maker"), words.get("maker"))),
+                        words.get("part.part"), of.renaming(),
+                        words.get("part.description"), of.edit(Field.of("description"), words.get("description")),
+                        words.get("part.maker"), of.edit(Field.of("maker"), words.get("maker"))),
                 List.of(of.number("mass", Unit.GRAM, "massKg").chosenOnly()),
                 adds(NewThing.PART));
     }
@@ -247,17 +250,17 @@ final class ThingLists {
         return new EditedSheet<>(
                 new ContactSheet(),
                 Map.of(
-                        "Contact", of.renaming(),
-                        "Part", of.edit(Field.of("part"), words.get("part")),
-                        "From",
+                        words.get("contact.contact"), of.renaming(),
+                        words.get("contact.part"), of.edit(Field.of("part"), words.get("part")),
+                        words.get("contact.from"),
                                 of.edit(
                                         Field.of("conductorMinMm2", Unit.SQUARE_MILLIMETRE),
                                         words.get("smallest-conductor")),
-                        "To",
+                        words.get("contact.to"),
                                 of.edit(
                                         Field.of("conductorMaxMm2", Unit.SQUARE_MILLIMETRE),
                                         words.get("largest-conductor")),
-                        "Plating", of.edit(Field.of("plating"), words.get("plating"))),
+                        words.get("contact.plating"), of.edit(Field.of("plating"), words.get("plating"))),
                 details(List.of(
                         of.number("contact-resistance", Unit.MILLIOHM, "contactOhms"),
                         of.number("insulation-from", Unit.MILLIMETRE, "insulationMinMm"),
@@ -363,7 +366,7 @@ final class ThingLists {
             Function<FieldColumns<E>, List<Column<E>>> columns) {
         FieldColumns<E> of = of(each -> each);
         List<Column<E>> shown = new ArrayList<>();
-        shown.add(of.identity(kind.words(), words.get("identity.about"), 10));
+        shown.add(of.identity(TradeWords.named(kind), words.get("identity.about"), 10));
         shown.addAll(columns.apply(of));
         sheets.put(key, new ThingSheet<>(words.get(key), all, shown, adds(kind)));
     }

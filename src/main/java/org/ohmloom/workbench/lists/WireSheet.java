@@ -21,9 +21,11 @@ import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedEdits;
+import org.ohmloom.workbench.words.Words;
 
 /** The wires as a list. */
 final class WireSheet implements ElementSheet<WireSheet.Row> {
+    private static final Words WORDS = Words.of("lists");
 
     private static final double CLOSE_TO_LIMIT = 0.9;
 
@@ -50,17 +52,18 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                 return CellText.of(
                         TradeWords.size(wire.gauge()), wire.gauge().get().nominalAreaMm2());
             }
-            return rating.map(each -> CellText.of("open: " + TradeWords.size(each.gauge()), each.areaMm2()))
-                    .orElse(CellText.of("open", 0))
+            return rating.map(
+                            each -> CellText.of(WORDS.get("wire.open", TradeWords.size(each.gauge())), each.areaMm2()))
+                    .orElse(CellText.of(WORDS.get("wire.open-2"), 0))
                     .in(Tone.SOFT)
-                    .saying("No size set yet; calculated with the smallest that serves");
+                    .saying(WORDS.get("wire.no-size-set-yet"));
         }
 
         CellText length() {
             CellText text = CellText.of(lengthMetres);
             return wire.lengthMetres().isPresent() || lengthMetres.isEmpty()
                     ? text
-                    : text.in(Tone.SOFT).saying("Cut length: its way and the allowances of each end");
+                    : text.in(Tone.SOFT).saying(WORDS.get("wire.cut-length-its-way"));
         }
 
         CellText current() {
@@ -74,9 +77,9 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
             }
             double share = text.number().getAsDouble() / limit.getAsDouble();
             if (share > 1) {
-                return text.in(Tone.ERROR).saying("More than it may carry");
+                return text.in(Tone.ERROR).saying(WORDS.get("wire.more-than-it-may"));
             }
-            return share > CLOSE_TO_LIMIT ? text.in(Tone.WARNING).saying("Close to what it may carry") : text;
+            return share > CLOSE_TO_LIMIT ? text.in(Tone.WARNING).saying(WORDS.get("wire.close-to-what-it")) : text;
         }
 
         CellText drop() {
@@ -101,7 +104,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
             return text.number().isPresent()
                             && limit.isPresent()
                             && text.number().getAsDouble() > limit.getAsDouble()
-                    ? text.in(Tone.ERROR).saying("Hotter than its insulation stands")
+                    ? text.in(Tone.ERROR).saying(WORDS.get("wire.hotter-than-its-insulation"))
                     : text;
         }
 
@@ -118,7 +121,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
             }
             Optional<Gauge> needed = choice.get().gauge();
             if (needed.isEmpty()) {
-                return CellText.of("none serves", Double.MAX_VALUE)
+                return CellText.of(WORDS.get("wire.none-serves"), Double.MAX_VALUE)
                         .in(Tone.ERROR)
                         .saying(reason());
             }
@@ -138,22 +141,25 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
 
     @Override
     public String title() {
-        return "Wires";
+        return WORDS.get("wire.wires");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text("Wire", "Identity of the wire", 7, row -> row.wire()
+                Column.<Row>text(WORDS.get("wire.wire"), WORDS.get("wire.wire.about"), 7, row -> row.wire()
                         .id()
                         .value()),
-                Column.text(
-                        "From", "Where it starts", 11, row -> row.wire().from().text()),
-                Column.text("To", "Where it ends", 11, row -> row.wire().to().text()),
+                Column.text(WORDS.get("wire.from"), WORDS.get("wire.from.about"), 11, row -> row.wire()
+                        .from()
+                        .text()),
+                Column.text(WORDS.get("wire.to"), WORDS.get("wire.to.about"), 11, row -> row.wire()
+                        .to()
+                        .text()),
                 new Column<Row>(
-                                "Conductor",
+                                WORDS.get("wire.conductor"),
                                 "",
-                                "Conductor size; type 2.5 mm2, 2,5 or 14 AWG; nothing leaves it open",
+                                WORDS.get("wire.conductor.about"),
                                 10,
                                 Row::size,
                                 Optional.of(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
@@ -165,11 +171,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                                         row -> row.wire().id(),
                                         TypedEdits::conductor)))
                         .sizes(),
-                Column.number(
-                                "Length",
-                                "m",
-                                "Length as cut. Type 1.5, 1,5 m or 10 ft; nothing takes its way and the allowances of each end",
-                                Row::length)
+                Column.number(WORDS.get("wire.length"), "m", WORDS.get("wire.length.about"), Row::length)
                         .edited(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
                                 row -> true,
                                 row -> row.wire().lengthMetres().isPresent()
@@ -178,27 +180,37 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                                 row -> row.wire().id(),
                                 TypedEdits::length)),
                 Column.<Row>text(
-                                "Carries",
-                                "What it carries",
+                                WORDS.get("wire.carries"),
+                                WORDS.get("wire.carries.about"),
                                 17,
                                 row -> TradeWords.signal(row.wire().signalClass()))
                         .with(row -> Optional.of(Samples.line(row.wire().signalClass()))),
-                Column.<Row>text("Colour", "Insulation colour, letters of IEC 60757", 11, row -> row.wire()
+                Column.<Row>text(WORDS.get("wire.colour"), WORDS.get("wire.colour.about"), 11, row -> row.wire()
                                 .colour()
                                 .map(colour -> colour.text())
                                 .orElse(""))
                         .with(row -> row.wire().colour().map(Samples::swatch)),
-                Column.number("Current", "A", "RMS current: in the state shown, or the largest of all", Row::current),
-                Column.number("Drop", "V", "Voltage lost along it while everything switched is on", Row::drop),
-                Column.number("Heat", "W", "Mean power turned into heat", Row::watts),
-                Column.number("Temp.", "°C", "Conductor temperature in its worst state", Row::celsius),
-                Column.number("Limit", "A", "What it may carry where it lies", row -> CellText.of(row.limitAmps())),
-                new Column<Row>("Needs", "", "Smallest size that serves, and why", 10, Row::required, Optional.empty())
+                Column.number(WORDS.get("wire.current"), "A", WORDS.get("wire.current.about"), Row::current),
+                Column.number(WORDS.get("wire.drop"), "V", WORDS.get("wire.drop.about"), Row::drop),
+                Column.number(WORDS.get("wire.heat"), "W", WORDS.get("wire.heat.about"), Row::watts),
+                Column.number(WORDS.get("wire.temp"), "°C", WORDS.get("wire.temp.about"), Row::celsius),
+                Column.number(
+                        WORDS.get("wire.limit"),
+                        "A",
+                        WORDS.get("wire.limit.about"),
+                        row -> CellText.of(row.limitAmps())),
+                new Column<Row>(
+                                WORDS.get("wire.needs"),
+                                "",
+                                WORDS.get("wire.needs.about"),
+                                10,
+                                Row::required,
+                                Optional.empty())
                         .sizes(),
-                Column.text("Governed by", "What asks for that size", 15, row -> row.choice()
+                Column.text(WORDS.get("wire.governed-by"), WORDS.get("wire.governed-by.about"), 15, row -> row.choice()
                         .map(each -> each.governing().governor().words())
                         .orElse("")),
-                Column.text("Worst state", "Operating state with the largest current", 16, Row::worstState));
+                Column.text(WORDS.get("wire.worst-state"), WORDS.get("wire.worst-state.about"), 16, Row::worstState));
     }
 
     @Override

@@ -15,23 +15,23 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Words;
 
 /** What the harness asks of the shop that makes it, as a list: class of workmanship, waste, currency. */
 final class WorkshopSheet implements Sheet<WorkshopSheet.Row> {
-
+    private static final Words WORDS = Words.of("lists");
     /** What is asked. */
     enum Item {
-        WORKMANSHIP(
-                "Workmanship class", "1, 2 or 3 of IPC/WHMA-A-620; it stands on cover, drawing, cut list and tests"),
-        WASTE("Waste", "share bought beyond what is used, such as 10 %; empty takes the usual one"),
-        CURRENCY("Currency", "currency of the prices in the list of parts, such as EUR");
+        WORKMANSHIP,
+        WASTE,
+        CURRENCY;
 
-        private final String words;
-        private final String meaning;
+        String words() {
+            return WORDS.get("workshop.item." + name().toLowerCase(Locale.ROOT));
+        }
 
-        Item(String words, String meaning) {
-            this.words = words;
-            this.meaning = meaning;
+        String meaning() {
+            return WORDS.get("workshop.item." + name().toLowerCase(Locale.ROOT) + ".about");
         }
     }
 
@@ -45,20 +45,22 @@ final class WorkshopSheet implements Sheet<WorkshopSheet.Row> {
 
     @Override
     public String title() {
-        return "Workshop";
+        return WORDS.get("workshop.workshop");
     }
 
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text("Asked", "What is asked of the shop", 20, row -> row.item().words),
+                Column.text(WORDS.get("workshop.asked"), WORDS.get("workshop.asked.about"), 20, row -> row.item()
+                        .words()),
                 ColumnEdits.words(
-                        "Value",
-                        "What it is; empty where nothing is asked",
+                        WORDS.get("workshop.value"),
+                        WORDS.get("workshop.value.about"),
                         16,
                         WorkshopSheet::value,
                         (rows, typed) -> edit(rows.get(0), typed)),
-                Column.text("Meaning", "What it means", 70, row -> row.item().meaning));
+                Column.text(WORDS.get("workshop.meaning"), WORDS.get("workshop.meaning.about"), 70, row -> row.item()
+                        .meaning()));
     }
 
     private static String value(Row row) {
@@ -82,7 +84,8 @@ final class WorkshopSheet implements Sheet<WorkshopSheet.Row> {
             case WASTE -> waste = TypedNumbers.optional(text, Unit.PERCENT);
             case CURRENCY -> currency = text.isEmpty() ? Optional.empty() : Optional.of(text);
         }
-        SetWorkshop edit = new SetWorkshop("Set " + row.item().words.toLowerCase(Locale.ROOT), asked, waste, currency);
+        SetWorkshop edit = new SetWorkshop(
+                WORDS.get("workshop.set", row.item().words().toLowerCase(Locale.ROOT)), asked, waste, currency);
         // refuses here what the rules would refuse, so that the cell says why
         row.rules().withWorkshop(asked, waste, currency);
         return edit;
@@ -91,7 +94,7 @@ final class WorkshopSheet implements Sheet<WorkshopSheet.Row> {
     private static int workmanship(String text) {
         String number = text.replaceFirst("(?i)^class\\s*", "");
         if (!number.matches("[1-3]")) {
-            throw new IllegalArgumentException("'" + text + "' is no class of workmanship: 1, 2 or 3");
+            throw new IllegalArgumentException(WORDS.get("workshop.is-no-class-of", text));
         }
         return Integer.parseInt(number);
     }

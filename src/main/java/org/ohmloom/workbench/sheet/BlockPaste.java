@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.workbench.words.Words;
 
 /** Puts a block of cells from a spreadsheet into a list: all of it as one step, or what fits of it when a person says so. */
 public final class BlockPaste {
-
-    private static final String NO_CELL = "there is no cell here";
+    private static final Words WORDS = Words.of("sheets");
 
     private BlockPaste() {}
 
@@ -41,13 +41,13 @@ public final class BlockPaste {
                     String row = k < rows.size() ? model.id(rows.get(k)) : "";
                     String column =
                             m < columns.size() ? model.column(columns.get(m)).title() : "";
-                    cells.add(CellChanges.Cell.refused(row, column, "", text, NO_CELL));
+                    cells.add(CellChanges.Cell.refused(row, column, "", text, noCell()));
                 } else {
                     CellChanges.cell(model, rows.get(k), columns.get(m), text).ifPresent(cells::add);
                 }
             }
         }
-        return new CellChanges("Paste", cells);
+        return new CellChanges(WORDS.get("block-paste.paste"), cells);
     }
 
     /**
@@ -58,14 +58,19 @@ public final class BlockPaste {
     public static Edit of(SheetModel<?> model, List<Integer> rows, List<Integer> columns, String block) {
         CellChanges plan = plan(model, rows, columns, block);
         if (!plan.refused().isEmpty()) {
-            throw new IllegalArgumentException("Nothing was pasted. "
-                    + plan.refused().stream()
-                            .map(cell -> cell.problem().equals(NO_CELL)
-                                    ? "'" + cell.after() + "' has no cell here"
+            throw new IllegalArgumentException(WORDS.get(
+                    "block-paste.nothing-was-pasted",
+                    plan.refused().stream()
+                            .map(cell -> cell.problem().equals(noCell())
+                                    ? WORDS.get("block-paste.has-no-cell-here", cell.after())
                                     : cell.row() + " " + cell.column() + ": " + cell.problem())
-                            .collect(Collectors.joining("; ")));
+                            .collect(Collectors.joining("; "))));
         }
         Optional<Edit> edit = plan.edit();
-        return edit.orElseGet(() -> new Compound("Paste", List.of()));
+        return edit.orElseGet(() -> new Compound(WORDS.get("block-paste.paste"), List.of()));
+    }
+
+    private static String noCell() {
+        return WORDS.get("block-paste.there-is-no-cell");
     }
 }

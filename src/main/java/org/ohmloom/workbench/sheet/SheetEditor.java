@@ -16,12 +16,14 @@ import javax.swing.SwingConstants;
 import javax.swing.table.TableCellEditor;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Edits a cell as text. What does not fit stays in the cell, marked, with the reason beside it, until it is mended or
  * given up with Escape.
  */
 final class SheetEditor extends AbstractCellEditor implements TableCellEditor {
+    private static final Words WORDS = Words.of("sheets");
 
     private static final long serialVersionUID = 1L;
 
@@ -86,7 +88,8 @@ final class SheetEditor extends AbstractCellEditor implements TableCellEditor {
         Column<?> kind = model.column(modelColumn);
         field.setText(model.start(modelRow, modelColumn));
         field.setHorizontalAlignment(kind.numeric() ? SwingConstants.TRAILING : SwingConstants.LEADING);
-        field.getAccessibleContext().setAccessibleName(model.getColumnName(modelColumn) + " of " + model.id(modelRow));
+        field.getAccessibleContext()
+                .setAccessibleName(WORDS.get("sheet-editor.of", model.getColumnName(modelColumn), model.id(modelRow)));
         TextUndo.forget(field);
         clear();
         field.selectAll();

@@ -10,6 +10,7 @@ import javax.swing.table.AbstractTableModel;
 import org.ohmloom.draw.Mark;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.units.ShownUnits;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * A sheet as a table model. Rows keep their places while only their numbers change, so that selection and an open cell
@@ -18,6 +19,7 @@ import org.ohmloom.units.ShownUnits;
  * @param <R> type of the rows
  */
 public final class SheetModel<R> extends AbstractTableModel {
+    private static final Words WORDS = Words.of("sheets");
 
     private static final long serialVersionUID = 1L;
 
@@ -144,11 +146,12 @@ public final class SheetModel<R> extends AbstractTableModel {
     private Edit edit(List<Integer> chosen, int column, String text) {
         CellEdit<R> edit = columns.get(column)
                 .edit()
-                .orElseThrow(
-                        () -> new IllegalArgumentException(columns.get(column).title() + " cannot be edited here"));
+                .orElseThrow(() -> new IllegalArgumentException(WORDS.get(
+                        "sheet.cannot-be-edited-here", columns.get(column).title())));
         List<R> suited = chosen.stream().map(rows::get).filter(edit::suits).toList();
         if (suited.isEmpty()) {
-            throw new IllegalArgumentException(columns.get(column).title() + " cannot be edited in these rows");
+            throw new IllegalArgumentException(
+                    WORDS.get("sheet.cannot-be-edited-in", columns.get(column).title()));
         }
         return edit.parse(suited, text);
     }

@@ -14,6 +14,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * One list in its pane.
@@ -21,6 +22,7 @@ import org.ohmloom.workbench.widget.Samples;
  * @param <R> type of its rows
  */
 public final class SheetPane<R> extends JPanel {
+    private static final Words WORDS = Words.of("sheets");
 
     private static final long serialVersionUID = 1L;
 
@@ -42,7 +44,7 @@ public final class SheetPane<R> extends JPanel {
         this.table = new SheetTable(model, samples, problem);
         table.setName("list-" + sheet.title());
         table.getAccessibleContext().setAccessibleName(sheet.title());
-        table.getTableHeader().getAccessibleContext().setAccessibleName("Columns of " + sheet.title());
+        table.getTableHeader().getAccessibleContext().setAccessibleName(WORDS.get("sheet.columns-of", sheet.title()));
         table.getSelectionModel().addListSelectionListener(event -> {
             if (!quiet && !event.getValueIsAdjusting() && table.getSelectedRowCount() > 0) {
                 chosen.accept(chosenIds());

@@ -18,9 +18,11 @@ import org.jspecify.annotations.Nullable;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.words.Words;
 
 /** A list on screen: sorted by clicking a head, filtered by words, edited in place. */
 public final class SheetTable extends JTable {
+    private static final Words WORDS = Words.of("sheets");
 
     private static final long serialVersionUID = 1L;
 
@@ -94,7 +96,7 @@ public final class SheetTable extends JTable {
         List<Integer> rows = selectedModelRows();
         int column = leadColumn();
         if (rows.size() < 2 || column < 0) {
-            problem.accept("Select the cell to fill from and the rows below it");
+            problem.accept(WORDS.get("sheet-table.select-the-cell-to"));
         } else {
             tell(() -> sheet.fill(rows.get(0), rows.subList(1, rows.size()), column));
         }
@@ -122,7 +124,7 @@ public final class SheetTable extends JTable {
     /** Asks about changes and makes those agreed to, as one step; whether any was made. */
     public boolean change(CellChanges changes) {
         if (changes.cells().isEmpty()) {
-            problem.accept("Nothing would change");
+            problem.accept(WORDS.get("sheet-table.nothing-would-change"));
             return false;
         }
         boolean plain = changes.cells().size() == 1 && changes.refused().isEmpty();

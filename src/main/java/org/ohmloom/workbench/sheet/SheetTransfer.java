@@ -11,9 +11,11 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.JComponent;
 import javax.swing.TransferHandler;
+import org.ohmloom.workbench.words.Words;
 
 /** Copies rows with every digit, separated by tabs, and pastes blocks of cells. */
 final class SheetTransfer extends TransferHandler {
+    private static final Words WORDS = Words.of("sheets");
 
     private static final long serialVersionUID = 1L;
 
@@ -55,7 +57,7 @@ final class SheetTransfer extends TransferHandler {
         int firstRow = table.getSelectedRow();
         int firstColumn = table.getColumnModel().getSelectionModel().getLeadSelectionIndex();
         if (firstRow < 0 || firstColumn < 0) {
-            problem.accept("Select the cell to start pasting from");
+            problem.accept(WORDS.get("sheet-transfer.select-the-cell-to"));
             return false;
         }
         try {
@@ -73,7 +75,7 @@ final class SheetTransfer extends TransferHandler {
             problem.accept(String.valueOf(unfit.getMessage()));
             return false;
         } catch (UnsupportedFlavorException | IOException unreadable) {
-            problem.accept("The clipboard holds no text");
+            problem.accept(WORDS.get("sheet-transfer.the-clipboard-holds-no"));
             return false;
         }
     }
@@ -84,7 +86,7 @@ final class SheetTransfer extends TransferHandler {
         List<Integer> selected = table.selectedModelRows();
         if (cells.size() == 1 && cells.get(0).size() == 1 && selected.size() > 1) {
             return CellChanges.of(
-                    "Paste",
+                    WORDS.get("sheet-transfer.paste"),
                     table.sheet(),
                     selected.stream()
                             .map(row -> new int[] {row, columns.get(0)})
