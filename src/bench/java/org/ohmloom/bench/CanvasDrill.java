@@ -44,7 +44,7 @@ final class CanvasDrill {
         SceneFonts fonts = SceneFonts.load();
         this.harness = ShopHarness.of(SEED, wires);
         this.layout = new SceneLayout(fonts);
-        this.canvas = new LayoutCanvas("Layout", "The harness", new ScenePainter(fonts), ids -> {});
+        this.canvas = new LayoutCanvas("layout", "Layout", "The harness", new ScenePainter(fonts), ids -> {});
         canvas.setSize(WIDE, HIGH);
         Scene scene = layOut();
         this.elements = scene.elements();

@@ -4,16 +4,18 @@ import java.awt.event.KeyEvent;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.words.Words;
 
 /** Changes between light and dark. */
 public final class ChooseLook extends Command {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
     private final transient Bench bench;
 
     public ChooseLook(Bench bench) {
-        super("look", "Dark", "Change between light and dark");
+        super("look", WORDS.get("choose-look.dark"), WORDS.get("choose-look.dark.about"));
         this.bench = bench;
         withKeys(Keys.menuShift(KeyEvent.VK_D)).withMnemonic('D').withIcon("look");
         refresh();

@@ -5,9 +5,11 @@ import javax.swing.JComponent;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Reveal;
+import org.ohmloom.workbench.words.Words;
 
 /** Moves the keyboard to a view. */
 final class FocusPane extends Command {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
@@ -16,22 +18,16 @@ final class FocusPane extends Command {
     /**
      * A command.
      *
-     * @param view   name of the view
+     * @param view   key of the view
      * @param target what takes the focus
      */
     FocusPane(String view, int key, Supplier<JComponent> target) {
-        super("focus-" + view.toLowerCase(java.util.Locale.ROOT), view, "Move the keyboard to " + view);
+        super(
+                "focus-" + view,
+                WORDS.get("view." + view),
+                WORDS.get("focus.move-the-keyboard-to", WORDS.get("view." + view)));
         this.target = target;
-        withKeys(Keys.menu(key)).withMnemonic(letter(view));
-    }
-
-    /** Layout and Lists begin alike, and so would Lists by its S and Studies. */
-    private static char letter(String view) {
-        return switch (view) {
-            case "Lists" -> 'S';
-            case "Studies" -> 'U';
-            default -> view.charAt(0);
-        };
+        withKeys(Keys.menu(key)).withMnemonic(WORDS.letter("view." + view));
     }
 
     @Override

@@ -10,16 +10,18 @@ import javax.swing.SwingUtilities;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Reveal;
+import org.ohmloom.workbench.words.Words;
 
 /** Moves the keyboard from view to view. */
 final class NextPane extends Command {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
     private final transient List<Supplier<JComponent>> targets;
 
     NextPane(List<Supplier<JComponent>> targets) {
-        super("next-pane", "Next view", "Move the keyboard to the next view");
+        super("next-pane", WORDS.get("next.next-view"), WORDS.get("next.next-view.about"));
         this.targets = List.copyOf(targets);
         withKeys(Keys.plain(KeyEvent.VK_F6)).withMnemonic('X');
     }

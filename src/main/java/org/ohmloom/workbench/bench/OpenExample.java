@@ -3,9 +3,11 @@ package org.ohmloom.workbench.bench;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Examples;
 import org.ohmloom.workbench.desk.Filing;
+import org.ohmloom.workbench.words.Words;
 
 /** Opens one of the examples. */
 public final class OpenExample extends Command {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
@@ -13,7 +15,10 @@ public final class OpenExample extends Command {
     private final String example;
 
     public OpenExample(Filing filing, Examples.Example example) {
-        super("open-example-" + example.name(), example.title(), "Open this example: " + example.about());
+        super(
+                "open-example-" + example.name(),
+                example.title(),
+                WORDS.get("open-example.open-this-example", example.about()));
         this.filing = filing;
         this.example = example.name();
     }

@@ -3,16 +3,18 @@ package org.ohmloom.workbench.bench;
 import java.awt.event.KeyEvent;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.words.Words;
 
 /** Starts the calculation anew. */
 public final class Recalculate extends Command {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
     private final transient Bench bench;
 
     public Recalculate(Bench bench) {
-        super("recalculate", "Calculate again", "Start the calculation anew");
+        super("recalculate", WORDS.get("recalculate.calculate-again"), WORDS.get("recalculate.calculate-again.about"));
         this.bench = bench;
         withKeys(Keys.plain(KeyEvent.VK_F5)).withMnemonic('C').withIcon("calculate");
     }
@@ -24,6 +26,6 @@ public final class Recalculate extends Command {
 
     @Override
     public void refresh() {
-        setReady(bench.desk().document().isPresent(), "no harness is open");
+        setReady(bench.desk().document().isPresent(), WORDS.get("recalculate.no-harness-is-open"));
     }
 }

@@ -2,9 +2,11 @@ package org.ohmloom.workbench.bench;
 
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.study.TabName;
+import org.ohmloom.workbench.words.Words;
 
 /** Brings a study to the front. */
 final class ShowStudy extends Command {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
@@ -30,6 +32,6 @@ final class ShowStudy extends Command {
 
     @Override
     public void refresh() {
-        setReady(bench.desk().document().isPresent(), "no harness is open");
+        setReady(bench.desk().document().isPresent(), WORDS.get("show.no-harness-is-open"));
     }
 }

@@ -8,9 +8,11 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.words.Words;
 
 /** Shows the next or the previous operating state; before the first stands the worst of all. */
 public final class StepState extends Command {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
@@ -20,8 +22,12 @@ public final class StepState extends Command {
     private StepState(Desk desk, int by) {
         super(
                 by > 0 ? "next-state" : "previous-state",
-                by > 0 ? "Next operating state" : "Previous operating state",
-                "Show the numbers of the " + (by > 0 ? "next" : "previous") + " operating state");
+                by > 0
+                        ? WORDS.get("step-state.next-operating-state")
+                        : WORDS.get("step-state.previous-operating-state"),
+                WORDS.get(
+                        "step-state.show-the-numbers-of",
+                        by > 0 ? WORDS.get("step-state.next") : WORDS.get("step-state.previous")));
         this.desk = desk;
         this.by = by;
     }
@@ -44,6 +50,8 @@ public final class StepState extends Command {
 
     @Override
     public void refresh() {
-        setReady(desk.harness().filter(harness -> !harness.states().isEmpty()).isPresent(), "there are no states");
+        setReady(
+                desk.harness().filter(harness -> !harness.states().isEmpty()).isPresent(),
+                WORDS.get("step-state.there-are-no-states"));
     }
 }

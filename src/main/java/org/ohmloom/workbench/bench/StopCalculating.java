@@ -4,9 +4,11 @@ import java.awt.event.KeyEvent;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.CalculationStatus;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.words.Words;
 
 /** Stops the calculation under way. */
 public final class StopCalculating extends Command {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
@@ -15,8 +17,8 @@ public final class StopCalculating extends Command {
     public StopCalculating(Bench bench) {
         super(
                 "stop-calculating",
-                "Stop calculating",
-                "Stop the calculation under way; older numbers stay and are marked");
+                WORDS.get("stop-calculating.stop-calculating"),
+                WORDS.get("stop-calculating.stop-calculating.about"));
         this.bench = bench;
         withKeys(Keys.shift(KeyEvent.VK_F5)).withMnemonic('S');
     }
@@ -28,6 +30,8 @@ public final class StopCalculating extends Command {
 
     @Override
     public void refresh() {
-        setReady(bench.desk().status().kind() == CalculationStatus.Kind.CALCULATING, "no calculation is under way");
+        setReady(
+                bench.desk().status().kind() == CalculationStatus.Kind.CALCULATING,
+                WORDS.get("stop-calculating.no-calculation-is-under"));
     }
 }

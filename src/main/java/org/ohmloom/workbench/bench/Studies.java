@@ -68,15 +68,15 @@ public final class Studies {
     /** A command for each that brings it to the front. */
     public static List<Command> commands(Bench bench) {
         List<Command> all = new ArrayList<>();
-        all.add(new ShowStudy(bench, CurrentsPane.NAME, 'C'));
+        all.add(new ShowStudy(bench, TabName.of(CurrentsPane.KEY), 'C'));
         ALL.forEach(study -> all.add(new ShowStudy(bench, TabName.of(study), letter(study.key()))));
-        all.add(new ShowStudy(bench, ReturnsPane.NAME, 'R'));
+        all.add(new ShowStudy(bench, TabName.of(ReturnsPane.KEY), 'R'));
         all.add(new ShowStudy(bench, TabName.of(PinViewPane.KEY), 'G'));
         all.add(new ShowStudy(bench, TabName.of(ChannelsPane.KEY), 'Z'));
         all.add(new ShowStudy(bench, TabName.of(StatesPane.KEY), 'Q'));
-        all.add(new ShowStudy(bench, FabricationPane.NAME, 'K'));
-        all.add(new ShowStudy(bench, RecordPane.NAME, 'B'));
-        all.add(new ShowStudy(bench, ComparePane.NAME, 'M'));
+        all.add(new ShowStudy(bench, TabName.of(FabricationPane.KEY), 'K'));
+        all.add(new ShowStudy(bench, TabName.of(RecordPane.KEY), 'B'));
+        all.add(new ShowStudy(bench, TabName.of(ComparePane.KEY), 'M'));
         all.add(new ShowStudy(bench, TabName.of(WhatIfPane.KEY), 'J'));
         return all;
     }

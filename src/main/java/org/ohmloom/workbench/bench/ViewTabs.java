@@ -26,6 +26,7 @@ import org.ohmloom.workbench.words.Words;
 
 /** The layout and the studies, one of them in front; a bar above chooses. */
 public final class ViewTabs extends JPanel {
+    private static final Words WORDS = Words.of("commands");
 
     private static final long serialVersionUID = 1L;
 
@@ -60,7 +61,7 @@ public final class ViewTabs extends JPanel {
         this.latest = this.studies.get(0);
         getAccessibleContext().setAccessibleName(Words.of("views").get("views"));
         bar = new ViewBar(pages);
-        addView("layout", "Layout", "", HelpPage.name(layout, "views/layout"));
+        addView("layout", WORDS.get("view-tabs.layout"), "", HelpPage.name(layout, "views/layout"));
         this.studies.forEach(
                 tab -> addView(tab.key(), tab.title(), tab.about(), HelpPage.name(tab, "views/" + tab.key())));
         bar.arrange();

@@ -20,12 +20,14 @@ import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Shows a scene and lets a tool work on it: the wheel zooms about the pointer, a click selects, another click at the same
  * place selects what lies below. Knows nothing of harnesses.
  */
 public final class LayoutCanvas extends SceneCanvas {
+    private static final Words WORDS = Words.of("layout");
 
     private static final long serialVersionUID = 1L;
     private static final int MARGIN = 14;
@@ -69,16 +71,17 @@ public final class LayoutCanvas extends SceneCanvas {
     /**
      * A canvas.
      *
+     * @param key     its name for the program: "layout"
      * @param name    what it is called: "Layout"
      * @param shows   what it shows, for people who cannot see it: "The harness on its board"
      * @param picking takes what a person picks
      */
-    public LayoutCanvas(String name, String shows, ScenePainter painter, Picking picking) {
+    public LayoutCanvas(String key, String name, String shows, ScenePainter painter, Picking picking) {
         super(name);
         this.shows = shows;
         this.painting = new CanvasPainting(painter);
         this.tool = new LookTool(this, picking);
-        setName(name.toLowerCase(java.util.Locale.ROOT));
+        setName(key);
         setFocusable(true);
         setOpaque(true);
         CanvasMouse mouse = new CanvasMouse(this);
@@ -153,8 +156,10 @@ public final class LayoutCanvas extends SceneCanvas {
         trailOf = Optional.empty();
         trail = List.of();
         getAccessibleContext()
-                .setAccessibleDescription(changed.map(
-                                shown -> shows + ", " + shown.elements().size() + " things; the lists hold the same")
+                .setAccessibleDescription(changed.map(shown -> WORDS.get(
+                                "layout-canvas.things-the-lists-hold",
+                                shows,
+                                shown.elements().size()))
                         .orElse(whenEmpty));
         if (anew || fitted) {
             fit();

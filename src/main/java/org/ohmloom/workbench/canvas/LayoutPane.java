@@ -21,9 +21,11 @@ import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.SceneQuestion;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.words.Words;
 
 /** The layout: lays the harness out on a thread of its own and shows what the desk shows. */
 public final class LayoutPane extends JPanel {
+    private static final Words WORDS = Words.of("layout");
 
     private static final long serialVersionUID = 1L;
     private static final double USUAL_ASPECT_RATIO = 1.6;
@@ -48,7 +50,8 @@ public final class LayoutPane extends JPanel {
     public LayoutPane(Desk desk, ScenePainter painter, Function<SceneQuestion, LaidOut> layout, Executor eventThread) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
         this.desk = desk;
-        this.canvas = new LayoutCanvas("Layout", "The harness on its board", painter, this::pick);
+        this.canvas = new LayoutCanvas(
+                "layout", WORDS.get("layout.layout"), WORDS.get("layout.layout.about"), painter, this::pick);
         this.layouts = new LatestWins<>(
                 "layout",
                 (question, cancel, soFar) -> inUnits(layout.apply(question), question),
@@ -118,7 +121,7 @@ public final class LayoutPane extends JPanel {
         if (desk.harness().isEmpty()) {
             layouts.stop();
             laidOut = Optional.empty();
-            canvas.show(Optional.empty(), "Open a harness file, or drop one here", true);
+            canvas.show(Optional.empty(), WORDS.get("layout.open-a-harness-file"), true);
             return;
         }
         layouts.ask(new SceneQuestion(desk.harness().get(), desk.analysis(), desk.view(), aspectRatio()));
@@ -139,7 +142,7 @@ public final class LayoutPane extends JPanel {
         boolean anew = now != shown;
         shown = now;
         String reason = outcome.failure()
-                .map(failure -> "The layout cannot be drawn: " + failure.getMessage())
+                .map(failure -> WORDS.get("layout.the-layout-cannot-be", failure.getMessage()))
                 .orElse("");
         Optional<LaidOut> before = laidOut;
         laidOut = outcome.answer();

@@ -47,6 +47,9 @@ final class CalibrationPane extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
+    /** Between the ends of a range, as it is typed and read. */
+    private static final String FORM = " to ";
+
     private final transient Words words = Words.of("channels");
     private final transient ChannelReading reading;
     private final transient ReturnRules rules;
@@ -137,7 +140,7 @@ final class CalibrationPane extends JPanel {
     }
 
     private static String text(double lowest, double highest, String unit) {
-        return (TypedNumbers.exact(lowest) + " to " + TypedNumbers.exact(highest) + " " + unit).strip();
+        return (TypedNumbers.exact(lowest) + FORM + TypedNumbers.exact(highest) + " " + unit).strip();
     }
 
     private JComponent fields() {

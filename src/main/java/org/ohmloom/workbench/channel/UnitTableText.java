@@ -13,6 +13,9 @@ import org.ohmloom.workbench.words.Words;
 /** The cells of a unit that is typed, and the sheet they make. */
 final class UnitTableText {
 
+    /** Before the name of a group in the head of a sheet: a key of the file, the same in every language. */
+    private static final String FORM = "group ";
+
     private static final List<String> HEAD = List.of(
             "title",
             "source",
@@ -101,7 +104,7 @@ final class UnitTableText {
             String value = cell(head, row, 1);
             String key = row < HEAD.size() ? HEAD.get(row) : cell(head, row, 0);
             if (!value.isEmpty() && !key.isEmpty()) {
-                said.put(row < HEAD.size() ? key : "group " + key, value);
+                said.put(row < HEAD.size() ? key : FORM + key, value);
             }
         }
         List<Map<String, String>> rows = java.util.stream.IntStream.range(0, pins.getRowCount())

@@ -22,9 +22,11 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.TextChanges;
+import org.ohmloom.workbench.words.Words;
 
 /** Finds a command by a few letters and runs it. */
 public final class CommandSearch {
+    private static final Words WORDS = Words.of("commands");
 
     private final List<Command> all;
     private final DefaultListModel<Command> found = new DefaultListModel<>();
@@ -38,7 +40,7 @@ public final class CommandSearch {
                 SwingUtilities.getWindowAncestor(parent) == null && parent instanceof java.awt.Window window
                         ? window
                         : SwingUtilities.getWindowAncestor(parent),
-                "Find a command",
+                WORDS.get("command-search.find-a-command"),
                 Dialog.ModalityType.APPLICATION_MODAL);
         build();
     }
@@ -66,10 +68,10 @@ public final class CommandSearch {
     private void build() {
         HelpPage.name(dialog.getRootPane(), "dialogs/find-command");
         field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "What do you want to do?");
-        field.getAccessibleContext().setAccessibleName("Words of the command");
+        field.getAccessibleContext().setAccessibleName(WORDS.get("command-search.words-of-the-command"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(12);
-        list.getAccessibleContext().setAccessibleName("Commands found");
+        list.getAccessibleContext().setAccessibleName(WORDS.get("command-search.commands-found"));
         list.setCellRenderer(new CommandRenderer());
         TextChanges.listen(field, this::fill);
         field.addKeyListener(new KeyAdapter() {

@@ -3,14 +3,16 @@ package org.ohmloom.workbench.desk;
 import java.util.List;
 import java.util.Set;
 import org.ohmloom.review.StudyPart;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * How the results on screen stand to the harness on screen.
  *
  * @param kind     the status
- * @param sentence the same for people
+ * @param details  what else there is to say to people; empty where the kind says all
  */
-public record CalculationStatus(Kind kind, String sentence) {
+public record CalculationStatus(Kind kind, String details) {
+    private static final Words WORDS = Words.of("desk");
 
     private static final int MOST_NAMED = 3;
 
@@ -31,18 +33,31 @@ public record CalculationStatus(Kind kind, String sentence) {
     }
 
     static final CalculationStatus NONE = new CalculationStatus(Kind.NONE, "");
-    static final CalculationStatus CALCULATING = new CalculationStatus(Kind.CALCULATING, "Calculating");
-    static final CalculationStatus UP_TO_DATE = new CalculationStatus(Kind.UP_TO_DATE, "Up to date");
-    static final CalculationStatus OUTDATED = new CalculationStatus(Kind.OUTDATED, "Outdated: calculation stopped");
+    static final CalculationStatus CALCULATING = new CalculationStatus(Kind.CALCULATING, "");
+    static final CalculationStatus UP_TO_DATE = new CalculationStatus(Kind.UP_TO_DATE, "");
+    static final CalculationStatus OUTDATED = new CalculationStatus(Kind.OUTDATED, "");
+
+    /** The same for people. */
+    public String sentence() {
+        if (!details.isEmpty()) {
+            return details;
+        }
+        return switch (kind) {
+            case CALCULATING -> WORDS.get("calculation-status.calculating");
+            case UP_TO_DATE -> WORDS.get("calculation-status.up-to-date");
+            case OUTDATED -> WORDS.get("calculation-status.outdated-calculation-stopped");
+            default -> "";
+        };
+    }
 
     /** Some studies are under way. */
     static CalculationStatus studying(Set<StudyPart> pending) {
-        return new CalculationStatus(Kind.STUDYING, "Working out " + words(pending));
+        return new CalculationStatus(Kind.STUDYING, WORDS.get("calculation-status.working-out", words(pending)));
     }
 
     /** Stopped while some studies were under way. */
     static CalculationStatus stopped(Set<StudyPart> pending) {
-        return new CalculationStatus(Kind.OUTDATED, "Stopped: " + words(pending) + " outdated");
+        return new CalculationStatus(Kind.OUTDATED, WORDS.get("calculation-status.stopped-outdated", words(pending)));
     }
 
     /** What is pending in a few words: the first two by name, the others counted. */
@@ -50,8 +65,10 @@ public record CalculationStatus(Kind kind, String sentence) {
         List<String> names = pending.stream().sorted().map(StudyPart::words).toList();
         return names.size() <= MOST_NAMED
                 ? String.join(", ", names)
-                : String.join(", ", names.subList(0, MOST_NAMED - 1)) + " and " + (names.size() - MOST_NAMED + 1)
-                        + " more";
+                : WORDS.get(
+                        "calculation-status.and-more",
+                        String.join(", ", names.subList(0, MOST_NAMED - 1)),
+                        (names.size() - MOST_NAMED + 1));
     }
 
     /** Whether something is under way. */
@@ -61,6 +78,6 @@ public record CalculationStatus(Kind kind, String sentence) {
 
     /** Not possible, with the reason. */
     static CalculationStatus notPossible(String reason) {
-        return new CalculationStatus(Kind.NOT_POSSIBLE, "Not possible: " + reason);
+        return new CalculationStatus(Kind.NOT_POSSIBLE, WORDS.get("calculation-status.not-possible", reason));
     }
 }

@@ -9,12 +9,14 @@ import org.ohmloom.store.FileStamp;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.StoredHarness;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Whether the file of the document on a desk is still what it was when it was read or written. Looked at when it is asked
  * to, off the event thread; everything else belongs to it.
  */
 public final class DiskWatch {
+    private static final Words WORDS = Words.of("desk");
 
     /** How the file stands. */
     public enum Standing {
@@ -109,8 +111,8 @@ public final class DiskWatch {
                 }
             });
         } catch (HarnessFileException unreadable) {
-            eventThread.execute(
-                    () -> prompts.problem("The file was not read again", String.valueOf(unreadable.getMessage())));
+            eventThread.execute(() ->
+                    prompts.problem(WORDS.get("disk-watch.the-file-was-not"), String.valueOf(unreadable.getMessage())));
         }
     }
 

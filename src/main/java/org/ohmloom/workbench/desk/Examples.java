@@ -8,26 +8,36 @@ import java.util.List;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.HarnessText;
+import org.ohmloom.workbench.words.Words;
 
 /** The harnesses that come with the program. All are invented. */
 public final class Examples {
-
+    private static final Words WORDS = Words.of("desk");
     /**
      * One example.
      *
-     * @param name  name of its file without the ending
-     * @param title what people call it
-     * @param about what it shows
+     * @param name name of its file without the ending
      */
-    public record Example(String name, String title, String about) {}
+    public record Example(String name) {
+
+        /** What people call it. */
+        public String title() {
+            return WORDS.get("example." + name);
+        }
+
+        /** What it shows. */
+        public String about() {
+            return WORDS.get("example." + name + ".about");
+        }
+    }
 
     /** The examples, the simplest first. */
     public static final List<Example> ALL = List.of(
-            new Example("teaching", "Teaching harness", "Two loads, every number worked by hand in its notes"),
-            new Example("star-ground", "Star ground", "One ground point, nothing to complain about"),
-            new Example("rescue-pickup", "Rescue pickup", "12 V, fans and pumps at a duty cycle, sensors, data bus"),
-            new Example("workboat", "Workboat console", "24 V, two-wire returns, small-craft rules"),
-            new Example("faults", "Deliberate faults", "One of every mistake the review looks for"));
+            new Example("teaching"),
+            new Example("star-ground"),
+            new Example("rescue-pickup"),
+            new Example("workboat"),
+            new Example("faults"));
 
     private Examples() {}
 
@@ -41,12 +51,12 @@ public final class Examples {
         Path shown = Path.of(resource);
         try (InputStream in = Examples.class.getClassLoader().getResourceAsStream(resource)) {
             if (in == null) {
-                throw new HarnessFileException(shown, "this example is not with the program");
+                throw new HarnessFileException(shown, WORDS.get("examples.this-example-is-not"));
             }
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return Document.unsaved(HarnessText.read(text, shown), name);
         } catch (IOException unreadable) {
-            throw new HarnessFileException(shown, "this example cannot be read");
+            throw new HarnessFileException(shown, WORDS.get("examples.this-example-cannot-be"));
         }
     }
 }

@@ -19,6 +19,7 @@ import org.ohmloom.workbench.words.Words;
  * belongs to it. Who asks whether something is saved or may be left is answered on it, at once or when a save has ended.
  */
 public final class Filing {
+    private static final Words WORDS = Words.of("desk");
 
     /** What folders are remembered for. */
     static final String HARNESSES = "harness";

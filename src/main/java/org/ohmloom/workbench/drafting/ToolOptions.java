@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.drafting;
 
+import org.ohmloom.workbench.words.TradeWords;
 import java.awt.Component;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JCheckBox;
@@ -37,7 +38,7 @@ final class ToolOptions {
             @Override
             public Component getListCellRendererComponent(
                     JList<?> list, @Nullable Object value, int index, boolean selected, boolean focused) {
-                String text = value instanceof StartDevice kind ? kind.words() : "";
+                String text = value instanceof StartDevice kind ? TradeWords.named(kind) : "";
                 return super.getListCellRendererComponent(list, text, index, selected, focused);
             }
         });

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.drafting;
 
+import org.ohmloom.workbench.words.TradeWords;
 import java.awt.Toolkit;
 import java.awt.datatransfer.Clipboard;
 import java.util.ArrayList;

@@ -4,6 +4,7 @@ import java.awt.event.KeyEvent;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JSplitPane;
+import org.ohmloom.workbench.words.Words;
 
 /** Two panes with a divider between, which starts at a share of the room and stays where a person puts it. */
 public final class SharedSplit extends JSplitPane {
@@ -25,7 +26,9 @@ public final class SharedSplit extends JSplitPane {
         setName("split-" + name);
         setResizeWeight(share);
         setBorder(null);
-        getAccessibleContext().setAccessibleName("Divider before " + name);
+        getAccessibleContext()
+                .setAccessibleName(Words.of("window")
+                        .get("divider-before", Words.of("window").get("divider." + name)));
         // Keys of its own would take F6 and F8 from the commands.
         InputMap keys = getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
         keys.put(Keys.plain(KeyEvent.VK_F6), "none");

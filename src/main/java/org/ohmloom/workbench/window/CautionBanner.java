@@ -8,9 +8,11 @@ import org.ohmloom.review.Cautions;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
 import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.Words;
 
 /** The cautions above the views, until a person says that they are understood. */
 final class CautionBanner extends JPanel {
+    private static final Words WORDS = Words.of("window");
 
     private static final long serialVersionUID = 1L;
 
@@ -18,9 +20,9 @@ final class CautionBanner extends JPanel {
         super(new MigLayout("insets 6 12 6 10, fillx", "[grow,fill][][]"));
         setName("cautions");
         putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.warningGround");
-        JButton all = new JButton("All cautions");
+        JButton all = new JButton(WORDS.get("caution-banner.all-cautions"));
         all.addActionListener(event -> more.run());
-        JButton understood = new JButton("Understood");
+        JButton understood = new JButton(WORDS.get("caution-banner.understood"));
         understood.setName("understood");
         understood.addActionListener(event -> {
             preferences.change(Preferences::withCautionsRead);

@@ -11,9 +11,11 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
+import org.ohmloom.workbench.words.Words;
 
 /** Says in a plain sentence that a defect was met, offers its details for copying, and never speaks over itself. */
 public final class ErrorReport implements Thread.UncaughtExceptionHandler {
+    private static final Words WORDS = Words.of("window");
 
     private static final Logger LOG = Logger.getLogger(ErrorReport.class.getName());
 
@@ -28,7 +30,7 @@ public final class ErrorReport implements Thread.UncaughtExceptionHandler {
 
     @Override
     public void uncaughtException(Thread thread, Throwable defect) {
-        LOG.log(Level.SEVERE, "a defect on thread " + thread.getName(), defect);
+        LOG.log(Level.SEVERE, WORDS.get("error-report.a-defect-on-thread", thread.getName()), defect);
         if (speaking.compareAndSet(false, true)) {
             SwingUtilities.invokeLater(() -> {
                 try {
@@ -41,13 +43,12 @@ public final class ErrorReport implements Thread.UncaughtExceptionHandler {
     }
 
     private void show(Throwable defect) {
-        Object[] answers = {"Go on", "Copy details"};
+        Object[] answers = {WORDS.get("error-report.go-on"), WORDS.get("error-report.copy-details")};
         int answer = JOptionPane.showOptionDialog(
                 parent.get(),
                 DialogText.of(
-                        "Something went wrong inside Ohmloom",
-                        "Your harness is unchanged since the last step; save it under another name to be safe. "
-                                + "The details help to mend the defect.",
+                        WORDS.get("error-report.something-went-wrong-inside"),
+                        WORDS.get("error-report.something-went-wrong-inside.about"),
                         60),
                 "Ohmloom",
                 JOptionPane.DEFAULT_OPTION,
@@ -66,13 +67,13 @@ public final class ErrorReport implements Thread.UncaughtExceptionHandler {
     static String details(Throwable defect, Journal journal) {
         StringWriter trace = new StringWriter();
         PrintWriter writer = new PrintWriter(trace);
-        writer.println("Ohmloom on Java " + Runtime.version() + ", " + System.getProperty("os.name"));
-        writer.println("Done last: " + String.join(", ", journal.notes()));
+        writer.println(WORDS.get("error-report.ohmloom-on-java", Runtime.version(), System.getProperty("os.name")));
+        writer.println(WORDS.get("error-report.done-last", String.join(", ", journal.notes())));
         Throwable cause = defect;
         while (cause != null) {
             writer.println(cause);
             for (StackTraceElement frame : cause.getStackTrace()) {
-                writer.println("    at " + frame);
+                writer.println(WORDS.get("error-report.at", frame));
             }
             cause = cause.getCause();
         }

@@ -1,18 +1,30 @@
 package org.ohmloom.workbench.window;
 
 import java.util.List;
+import org.ohmloom.workbench.words.Words;
 
 /** Which command stands in which menu; a dash is a line between groups. */
 final class MenuPlan {
+    private static final Words WORDS = Words.of("window");
 
     /**
      * One menu.
      *
-     * @param title    its title
-     * @param mnemonic letter underlined in it
-     * @param ids      commands from top to bottom
+     * @param key its texts in the bundle
+     * @param ids commands from top to bottom
      */
-    record Menu(String title, char mnemonic, List<String> ids) {}
+    record Menu(String key, List<String> ids) {
+
+        /** Its title. */
+        String title() {
+            return WORDS.get("menu." + key);
+        }
+
+        /** The letter underlined in it. */
+        char mnemonic() {
+            return WORDS.letter("menu." + key);
+        }
+    }
 
     /** Stands for a line between groups. */
     static final String LINE = "-";
@@ -40,8 +52,7 @@ final class MenuPlan {
     /** The menus from left to right. */
     static final List<Menu> MENUS = List.of(
             new Menu(
-                    "File",
-                    'F',
+                    "file",
                     List.of(
                             "new-guided",
                             "new-empty",
@@ -67,8 +78,7 @@ final class MenuPlan {
                             "close-window",
                             "quit")),
             new Menu(
-                    "Edit",
-                    'E',
+                    "edit",
                     List.of(
                             "undo",
                             "redo",
@@ -96,8 +106,7 @@ final class MenuPlan {
                             LINE,
                             "settings")),
             new Menu(
-                    "Draw",
-                    'D',
+                    "draw",
                     List.of(
                             "tool-select",
                             "tool-lasso",
@@ -116,8 +125,7 @@ final class MenuPlan {
                             LINE,
                             "select-all")),
             new Menu(
-                    "Arrange",
-                    'A',
+                    "arrange",
                     List.of(
                             "board-cut",
                             "board-copy",
@@ -141,8 +149,7 @@ final class MenuPlan {
                             LINE,
                             "put-on-grid")),
             new Menu(
-                    "View",
-                    'V',
+                    "view",
                     List.of(
                             "fit-layout",
                             "zoom-in",
@@ -161,8 +168,7 @@ final class MenuPlan {
                             LINE,
                             "look")),
             new Menu(
-                    "Go",
-                    'G',
+                    "go",
                     List.of(
                             "focus-layout",
                             "focus-lists",
@@ -194,8 +200,7 @@ final class MenuPlan {
                             "next-state",
                             "previous-state")),
             new Menu(
-                    "Calculation",
-                    'C',
+                    "calculation",
                     List.of(
                             "recalculate",
                             "stop-calculating",
@@ -207,8 +212,7 @@ final class MenuPlan {
                             LINE,
                             "show-log")),
             new Menu(
-                    "Help",
-                    'H',
+                    "help",
                     List.of(
                             "help-here",
                             "open-manual",

@@ -19,9 +19,11 @@ import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Examples;
 import org.ohmloom.workbench.desk.Filing;
 import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.words.Words;
 
 /** Makes the menu bar from the plan. */
 final class Menus {
+    private static final Words WORDS = Words.of("window");
 
     private final CommandBook book;
     private final Filing filing;
@@ -71,7 +73,7 @@ final class Menus {
     }
 
     private JMenu examples() {
-        JMenu menu = new JMenu("Open example");
+        JMenu menu = new JMenu(WORDS.get("menus.open-example"));
         menu.setMnemonic('E');
         Examples.ALL.forEach(example -> {
             JMenuItem item = new JMenuItem(book.get("open-example-" + example.name()));
@@ -81,7 +83,7 @@ final class Menus {
     }
 
     private JMenu recent() {
-        JMenu menu = new JMenu("Open recent");
+        JMenu menu = new JMenu(WORDS.get("menus.open-recent"));
         menu.setMnemonic('R');
         menu.addMenuListener(new MenuListener() {
             @Override
@@ -109,7 +111,7 @@ final class Menus {
             menu.add(item);
         }
         if (files.isEmpty()) {
-            JMenuItem none = new JMenuItem("No files yet");
+            JMenuItem none = new JMenuItem(WORDS.get("menus.no-files-yet"));
             none.setEnabled(false);
             menu.add(none);
         }

@@ -20,9 +20,11 @@ import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.widget.Icons;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.Words;
 
 /** What a person sees before a harness is open: files opened last, examples, and the cautions. */
 final class StartView extends JPanel {
+    private static final Words WORDS = Words.of("window");
 
     private static final long serialVersionUID = 1L;
 
@@ -42,9 +44,7 @@ final class StartView extends JPanel {
         JLabel name = new JLabel("Ohmloom");
         name.putClientProperty(FlatClientProperties.STYLE, "font: semibold +18");
         page.add(name, "span");
-        page.add(
-                soft("Electrical harnesses of vehicles, boats and machines: currents, drops, sizes, build pack"),
-                "span, gaptop 2, gapbottom 26");
+        page.add(soft(WORDS.get("start.electrical-harnesses-of-vehicles")), "span, gaptop 2, gapbottom 26");
         page.add(files(), "aligny top");
         page.add(examples(), "aligny top");
         page.add(cautions(), "span, growx, gaptop 26");
@@ -65,10 +65,7 @@ final class StartView extends JPanel {
             recent.add(open);
         }
         if (files.isEmpty()) {
-            recent.add(
-                    WrappedText.of(
-                            "None yet. Drop a harness file on this window, or try an example.", "Ohmloom.soft", 0),
-                    "wmin 0");
+            recent.add(WrappedText.of(WORDS.get("start.none-yet-drop-a"), "Ohmloom.soft", 0), "wmin 0");
         }
         recent.revalidate();
         recent.repaint();
@@ -77,7 +74,7 @@ final class StartView extends JPanel {
     private JComponent files() {
         JPanel pane = column("");
         JButton open = new JButton(book.get("open-file"));
-        open.setText("Open a harness file…");
+        open.setText(WORDS.get("start.open-a-harness-file"));
         open.setIcon(Icons.onAccent("open"));
         open.putClientProperty(
                 FlatClientProperties.STYLE,
@@ -91,7 +88,7 @@ final class StartView extends JPanel {
         }
         pane.add(guided, "growx 0, split 2");
         pane.add(empty, "growx 0, gapbottom 18");
-        pane.add(PaneTitle.of("Opened last"), "gapbottom 4");
+        pane.add(PaneTitle.of(WORDS.get("start.opened-last")), "gapbottom 4");
         pane.add(recent);
         refresh();
         return pane;
@@ -99,7 +96,7 @@ final class StartView extends JPanel {
 
     private JComponent examples() {
         JPanel pane = column("");
-        pane.add(PaneTitle.of("Examples, all invented"), "gapbottom 4");
+        pane.add(PaneTitle.of(WORDS.get("start.examples-all-invented")), "gapbottom 4");
         for (Examples.Example example : Examples.ALL) {
             JButton open = card(example.title(), example.about());
             open.setName("example-" + example.name());
@@ -112,7 +109,7 @@ final class StartView extends JPanel {
     private static JComponent cautions() {
         JPanel pane = new JPanel(new MigLayout("insets 12 16 14 16, fillx, wrap 2, gapy 5, gapx 8", "[][grow,fill]"));
         pane.putClientProperty(FlatClientProperties.STYLE, "arc: 10; background: $Ohmloom.warningGround");
-        JLabel title = PaneTitle.of("Before you rely on it");
+        JLabel title = PaneTitle.of(WORDS.get("start.before-you-rely-on"));
         pane.add(title, "span");
         Cautions.everything().forEach(caution -> {
             pane.add(new JLabel("•"), "aligny top");
@@ -130,7 +127,7 @@ final class StartView extends JPanel {
         card.add(soft(about), "wmin 0");
         card.setHorizontalAlignment(SwingConstants.LEADING);
         card.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane; margin: 0,0,0,0; arc: 8");
-        card.getAccessibleContext().setAccessibleName("Open " + title + ": " + about);
+        card.getAccessibleContext().setAccessibleName(WORDS.get("start.open", title, about));
         return card;
     }
 

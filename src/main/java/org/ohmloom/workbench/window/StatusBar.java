@@ -24,6 +24,7 @@ import org.ohmloom.workbench.words.Words;
 
 /** Says how the numbers stand, how many findings there are and what happened last. */
 final class StatusBar extends JPanel {
+    private static final Words WORDS = Words.of("window");
 
     private static final long serialVersionUID = 1L;
     private static final int WORTH_SAYING_MILLIS = 300;
@@ -60,8 +61,8 @@ final class StatusBar extends JPanel {
         setBorder(EdgeLine.above());
         state.setName("status");
         progress.setIndeterminate(true);
-        progress.getAccessibleContext().setAccessibleName("Calculation under way");
-        stop.setText("Stop");
+        progress.getAccessibleContext().setAccessibleName(WORDS.get("status-bar.calculation-under-way"));
+        stop.setText(WORDS.get("status-bar.stop"));
         stop.setIcon(null);
         stop.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_BORDERLESS);
         add(state);
@@ -149,7 +150,7 @@ final class StatusBar extends JPanel {
             long count = desk.results().count(severity);
             String words = TradeWords.count(count, TradeWords.lower(severity));
             button.setText(String.valueOf(count));
-            button.setToolTipText(words + "; go to findings");
+            button.setToolTipText(WORDS.get("status-bar.go-to-findings", words));
             button.getAccessibleContext().setAccessibleName(words);
             button.setVisible(desk.analysis().isPresent());
         });
@@ -157,8 +158,10 @@ final class StatusBar extends JPanel {
     }
 
     private String totals(Analysis results) {
-        return TradeWords.count(results.totals().wires(), "wire") + " to make, "
-                + desk.units().metres(results.totals().lengthMetres()) + ", copper "
-                + desk.units().quantity(results.totals().copperKg(), Dimension.MASS);
+        return WORDS.get(
+                "status-bar.to-make-copper",
+                TradeWords.count(results.totals().wires(), "wire"),
+                desk.units().metres(results.totals().lengthMetres()),
+                desk.units().quantity(results.totals().copperKg(), Dimension.MASS));
     }
 }

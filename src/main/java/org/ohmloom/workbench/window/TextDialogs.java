@@ -19,9 +19,11 @@ import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.ReadRows;
 import org.ohmloom.workbench.words.CitedPages;
+import org.ohmloom.workbench.words.Words;
 
 /** Dialogs that show a text or a table to read. */
 final class TextDialogs {
+    private static final Words WORDS = Words.of("window");
 
     private static final String TITLE = "Ohmloom";
 
@@ -31,66 +33,130 @@ final class TextDialogs {
         String text = Cautions.everything().stream().collect(Collectors.joining("\n\n"));
         JOptionPane.showMessageDialog(
                 parent,
-                HelpPage.name(DialogText.of("Before you rely on it", text, 70), "dialogs/cautions"),
+                HelpPage.name(
+                        DialogText.of(WORDS.get("text-dialogs.before-you-rely-on"), text, 70), "dialogs/cautions"),
                 TITLE,
                 JOptionPane.WARNING_MESSAGE);
     }
 
     static void about(Component parent) {
         String version = TextDialogs.class.getPackage().getImplementationVersion();
-        String text = "Version " + (version == null ? "under development" : version) + ", Java "
-                + Runtime.version().feature() + ".\n\n"
-                + "Apache License, Version 2.0. The licences of the libraries in it are in META-INF/THIRD-PARTY.txt of"
-                + " the program file; ohmloom tables lists every published table with its source.";
+        String text = WORDS.get(
+                "text-dialogs.version-java-apache-license",
+                version == null ? WORDS.get("text-dialogs.under-development") : version,
+                Runtime.version().feature());
         JOptionPane.showMessageDialog(
                 parent, DialogText.of("Ohmloom", text, 60), TITLE, JOptionPane.INFORMATION_MESSAGE);
     }
 
     static void log(Component parent, Desk desk) {
-        String text = desk.analysis().map(Analysis::log).map(log -> log.text()).orElse("No calculation yet.");
+        String text = desk.analysis()
+                .map(Analysis::log)
+                .map(log -> log.text())
+                .orElse(WORDS.get("text-dialogs.no-calculation-yet"));
         JTextArea area = new JTextArea(text);
         area.setEditable(false);
         area.setFont(area.getFont().deriveFont(area.getFont().getSize2D()));
         area.setCaretPosition(0);
-        area.getAccessibleContext().setAccessibleName("Calculation log");
+        area.getAccessibleContext().setAccessibleName(WORDS.get("text-dialogs.calculation-log"));
         HelpPage.ask(area, () -> CitedPages.at(area).or(() -> Optional.of("dialogs/calculation-log")));
-        show(parent, "Calculation log", area, 860, 560);
+        show(parent, WORDS.get("text-dialogs.calculation-log"), area, 860, 560);
     }
 
     static void keys(Component parent, CommandBook book) {
-        DefaultTableModel model = new ReadRows(List.of("Command", "Keys", "What it does"));
+        DefaultTableModel model = new ReadRows(List.of(
+                WORDS.get("text-dialogs.command"),
+                WORDS.get("text-dialogs.keys"),
+                WORDS.get("text-dialogs.what-it-does")));
         book.all()
                 .forEach(command -> model.addRow(new Object[] {
                     command.name(), command.keys().map(Keys::text).orElse(""), command.about()
                 }));
-        model.addRow(
-                new Object[] {"On the layout", "Arrows", "Nudge what is selected, otherwise pan; with Shift farther"});
-        model.addRow(new Object[] {"On the layout", "Ctrl+A", "Select everything"});
-        model.addRow(new Object[] {"On the layout", "Ctrl+C, Ctrl+X, Ctrl+V", "Copy, cut, paste what is selected"});
-        model.addRow(new Object[] {"On the layout", "Ctrl+D", "Duplicate what is selected"});
-        model.addRow(new Object[] {"On the layout", "Delete", "Take out what is selected"});
-        model.addRow(new Object[] {"On the layout", "Enter", "Use the tool where its cross is; the arrows move it"});
-        model.addRow(new Object[] {"On the layout", "Shift+F10, right button", "Show the menu of what is selected"});
         model.addRow(new Object[] {
-            "On the layout", "A letter alone", "Take the tool that has this letter with Ctrl and Shift"
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.arrows"),
+            WORDS.get("text-dialogs.nudge-what-is-selected")
         });
-        model.addRow(
-                new Object[] {"On the layout", "Middle or right button, or Space", "Pan by dragging, whatever the tool"
-                });
-        model.addRow(new Object[] {"On the layout", "+ and -", "Zoom"});
-        model.addRow(new Object[] {"On the layout", "Page Down, Page Up", "Select the next or previous thing"});
-        model.addRow(new Object[] {"On the layout", "Esc", "Give up what is under way, otherwise select nothing"});
-        model.addRow(new Object[] {"In a list", "Enter, or start typing", "Edit the cell"});
-        model.addRow(new Object[] {"In a list", "Ctrl+Enter", "Put what was typed into all selected rows"});
-        model.addRow(new Object[] {"In a list", "Ctrl+C, Ctrl+V", "Copy rows; paste a block of cells"});
-        model.addRow(new Object[] {"In the print window", "Page Down, Page Up", "Turn to the next or previous sheet"});
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.ctrl-a"),
+            WORDS.get("text-dialogs.select-everything")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.ctrl-c-ctrl-x"),
+            WORDS.get("text-dialogs.copy-cut-paste-what")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.ctrl-d"),
+            WORDS.get("text-dialogs.duplicate-what-is-selected")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.delete"),
+            WORDS.get("text-dialogs.take-out-what-is")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.enter"),
+            WORDS.get("text-dialogs.use-the-tool-where")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.shift-f10-right-button"),
+            WORDS.get("text-dialogs.show-the-menu-of")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.a-letter-alone"),
+            WORDS.get("text-dialogs.take-the-tool-that")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.middle-or-right-button"),
+            WORDS.get("text-dialogs.pan-by-dragging-whatever")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"), WORDS.get("text-dialogs.and"), WORDS.get("text-dialogs.zoom")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.page-down-page-up"),
+            WORDS.get("text-dialogs.select-the-next-or")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.on-the-layout"),
+            WORDS.get("text-dialogs.esc"),
+            WORDS.get("text-dialogs.give-up-what-is")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.in-a-list"),
+            WORDS.get("text-dialogs.enter-or-start-typing"),
+            WORDS.get("text-dialogs.edit-the-cell")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.in-a-list"),
+            WORDS.get("text-dialogs.ctrl-enter"),
+            WORDS.get("text-dialogs.put-what-was-typed")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.in-a-list"),
+            WORDS.get("text-dialogs.ctrl-c-ctrl-v"),
+            WORDS.get("text-dialogs.copy-rows-paste-a")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.in-the-print-window"),
+            WORDS.get("text-dialogs.page-down-page-up"),
+            WORDS.get("text-dialogs.turn-to-the-next")
+        });
         JTable table = new JTable(model);
         table.getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(190));
         table.getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(150));
         table.getColumnModel().getColumn(2).setPreferredWidth(UIScale.scale(460));
-        table.getAccessibleContext().setAccessibleName("Commands and their keys");
+        table.getAccessibleContext().setAccessibleName(WORDS.get("text-dialogs.commands-and-their-keys"));
         HelpPage.name(table, "dialogs/keys");
-        show(parent, "Keys", table, 820, 560);
+        show(parent, WORDS.get("text-dialogs.keys"), table, 820, 560);
     }
 
     private static void show(Component parent, String title, Component content, int width, int height) {

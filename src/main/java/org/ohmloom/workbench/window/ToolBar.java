@@ -19,9 +19,11 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.study.StateChooser;
 import org.ohmloom.workbench.widget.Icons;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.words.Words;
 
 /** The row of tools above the views: file, undo, operating state, numbers on the layout, zoom, build pack, look. */
 final class ToolBar extends JPanel {
+    private static final Words WORDS = Words.of("window");
 
     private static final long serialVersionUID = 1L;
 
@@ -32,11 +34,11 @@ final class ToolBar extends JPanel {
         List.of("undo", "redo").forEach(id -> add(icon(book.get(id))));
         line();
         StateChooser states = new StateChooser(desk);
-        add(label("State", states), "gapright 6");
+        add(label(WORDS.get("tool-bar.state"), states), "gapright 6");
         add(states, "w 190::240, gapright 6");
         line();
         NumberChooser numbers = new NumberChooser(desk);
-        add(label("Numbers", numbers), "gapright 6");
+        add(label(WORDS.get("tool-bar.numbers"), numbers), "gapright 6");
         add(numbers, "gapright 4");
         add(toggle(book.get("show-heat")));
         line();

@@ -18,6 +18,7 @@ import org.ohmloom.workbench.words.Words;
 
 /** Asks in dialogs over the window. */
 public final class WindowPrompts implements Prompts {
+    private static final Words WORDS = Words.of("window");
 
     private static final int COLUMNS = 64;
 
@@ -42,7 +43,7 @@ public final class WindowPrompts implements Prompts {
     @Override
     public Optional<Path> fileToSave(Optional<Path> folder, String suggestedName) {
         SystemFileChooser chooser = chooser(folder);
-        chooser.setDialogTitle("Save the harness");
+        chooser.setDialogTitle(WORDS.get("window-prompts.save-the-harness"));
         File directory = chooser.getCurrentDirectory();
         chooser.setSelectedFile(new File(directory, suggestedName + HarnessFiles.ENDING));
         chooser.setApproveCallback((chosen, context) -> mayReplace(chosen[0].toPath(), context)
@@ -59,11 +60,11 @@ public final class WindowPrompts implements Prompts {
         }
         int answer = context.showMessageDialog(
                 JOptionPane.WARNING_MESSAGE,
-                "Replace " + target.getFileName() + "?",
-                "The file there stays beside it as .bak.",
+                WORDS.get("window-prompts.replace", target.getFileName()),
+                WORDS.get("window-prompts.replace.about"),
                 1,
-                "Replace",
-                "Cancel");
+                WORDS.get("window-prompts.replace-2"),
+                WORDS.get("window-prompts.replace-2.about"));
         return answer == 0;
     }
 
@@ -105,12 +106,12 @@ public final class WindowPrompts implements Prompts {
 
     @Override
     public Optional<Path> folderForPack(Optional<Path> folder) {
-        return folderFor(folder, "Folder for the build pack");
+        return folderFor(folder, WORDS.get("window-prompts.folder-for-the-build"));
     }
 
     @Override
     public Optional<Path> folderForChangeSheet(Optional<Path> folder) {
-        return folderFor(folder, "Folder for the change sheet");
+        return folderFor(folder, WORDS.get("window-prompts.folder-for-the-change"));
     }
 
     private Optional<Path> folderFor(Optional<Path> folder, String title) {
@@ -123,9 +124,12 @@ public final class WindowPrompts implements Prompts {
     @Override
     public Unsaved unsavedChanges(String name) {
         int answer = ask(
-                "Save the changes to " + name + "?",
-                "Changes that are not saved are lost.",
-                List.of("Save", "Discard", "Cancel"));
+                WORDS.get("window-prompts.save-the-changes-to", name),
+                WORDS.get("window-prompts.save-the-changes-to.about"),
+                List.of(
+                        WORDS.get("window-prompts.save"),
+                        WORDS.get("window-prompts.discard"),
+                        WORDS.get("window-prompts.cancel")));
         return switch (answer) {
             case 0 -> Unsaved.SAVE;
             case 1 -> Unsaved.DISCARD;

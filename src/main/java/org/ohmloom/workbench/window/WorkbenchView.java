@@ -83,12 +83,14 @@ import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Everything inside the window: tools, layout, studies, lists, inspector, findings and the status bar, or the start screen while
  * no harness is open. Needs no window itself, so that pictures can be taken of it without a display.
  */
 public final class WorkbenchView extends JPanel {
+    private static final Words WORDS = Words.of("window");
 
     private static final long serialVersionUID = 1L;
 
@@ -297,11 +299,11 @@ public final class WorkbenchView extends JPanel {
 
     private Map<String, Supplier<JComponent>> targets() {
         Map<String, Supplier<JComponent>> targets = new java.util.LinkedHashMap<>();
-        targets.put("Layout", layout::canvas);
-        targets.put("Lists", lists::front);
-        targets.put("Inspector", inspector::content);
-        targets.put("Findings", findings::findings);
-        targets.put("Studies", views::latestFront);
+        targets.put("layout", layout::canvas);
+        targets.put("lists", lists::front);
+        targets.put("inspector", inspector::content);
+        targets.put("findings", findings::findings);
+        targets.put("studies", views::latestFront);
         return targets;
     }
 
@@ -332,7 +334,7 @@ public final class WorkbenchView extends JPanel {
         split.setName("split-" + name);
         split.setResizeWeight(weight);
         split.setBorder(null);
-        split.getAccessibleContext().setAccessibleName("Divider before " + name);
+        split.getAccessibleContext().setAccessibleName(WORDS.get("divider-before", WORDS.get("divider." + name)));
         // Keys of its own would take F6 and F8 from the commands.
         Keys.leave(split, KeyEvent.VK_F6, KeyEvent.VK_F8);
         dividers.put(name, split);
