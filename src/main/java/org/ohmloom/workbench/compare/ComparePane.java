@@ -46,8 +46,8 @@ public final class ComparePane extends StudyTab {
     private final transient Desk desk;
     private final transient Services services;
     private final transient LatestWins<Asked, Compared> comparer;
-    private final JButton stop = new JButton("Stop");
-    private final JButton write = new JButton("Write change sheet…");
+    private final JButton stop = new JButton(WORDS.get("compare.stop"));
+    private final JButton write = new JButton(WORDS.get("compare.write-change-sheet"));
     private final ComparedHead head;
     private final ComparedTabs tabs;
     private transient Optional<Compared> shown = Optional.empty();
@@ -214,11 +214,12 @@ public final class ComparePane extends StudyTab {
         boolean busy = comparer.isBusy();
         stop.setVisible(busy);
         write.setEnabled(shown.isPresent() && !busy);
-        write.setToolTipText(shown.isPresent() ? "Write what differs as PDF and CSV" : "compare first");
+        write.setToolTipText(
+                shown.isPresent() ? WORDS.get("compare.write-what-differs-as") : WORDS.get("compare.compare-first"));
         head.say(
                 busy
-                        ? "Reading and calculating the other revision…"
-                        : shown.map(this::words).orElse(HINT));
+                        ? WORDS.get("compare.reading-and-calculating-the")
+                        : shown.map(this::words).orElse(hintText()));
     }
 
     private String words(Compared compared) {

@@ -322,7 +322,7 @@ public final class Filing {
                     if (isWanted(mine)) {
                         Runnable open = () -> {
                             opened.accept(document);
-                            put(document, "Opened " + document.name());
+                            put(document, WORDS.get("filing.opened", document.name()));
                         };
                         if (isSame(before, desk.harness())) {
                             open.run();
@@ -335,7 +335,7 @@ public final class Filing {
                 eventThread.execute(() -> {
                     if (isWanted(mine)) {
                         refused.run();
-                        prompts.problem("The file was not opened", unreadable.getMessage());
+                        prompts.problem(WORDS.get("filing.the-file-was-not"), unreadable.getMessage());
                     }
                 });
             }
@@ -371,7 +371,7 @@ public final class Filing {
                 settle(document, changed, answer);
             } else {
                 prompts.problem(
-                        "The file was not saved",
+                        WORDS.get("filing.the-file-was-not-saved"),
                         String.valueOf(outcome.refused().get().getMessage()));
                 answer.accept(false);
             }

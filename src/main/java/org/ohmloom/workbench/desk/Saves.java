@@ -14,6 +14,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.ohmloom.store.FileStamp;
 import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Writes documents to their files for all windows, off the event thread. Of one document one save is under way at a time: another
@@ -22,6 +23,7 @@ import org.ohmloom.store.HarnessFileException;
  * the event thread; only the writing is done elsewhere.
  */
 public final class Saves {
+    private static final Words WORDS = Words.of("desk");
 
     private static final Logger LOG = Logger.getLogger(Saves.class.getName());
 
@@ -107,7 +109,8 @@ public final class Saves {
                 eventThread.execute(() -> refused(document, refused));
             } catch (RuntimeException | OutOfMemoryError | StackOverflowError failed) {
                 LOG.log(Level.WARNING, "a save failed", failed);
-                HarnessFileException refused = new HarnessFileException(writing.file(), "not saved: " + failed);
+                HarnessFileException refused =
+                        new HarnessFileException(writing.file(), WORDS.get("saves.not-saved", failed));
                 eventThread.execute(() -> refused(document, refused));
             }
         });

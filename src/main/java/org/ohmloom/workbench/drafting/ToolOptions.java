@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.drafting;
 
-import org.ohmloom.workbench.words.TradeWords;
 import java.awt.Component;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JCheckBox;
@@ -15,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.edit.board.StartDevice;
 import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** What can be set for the tools. */

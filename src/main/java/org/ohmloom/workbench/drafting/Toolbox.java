@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.drafting;
 
-import org.ohmloom.workbench.words.TradeWords;
 import java.awt.Toolkit;
 import java.awt.datatransfer.Clipboard;
 import java.util.ArrayList;
@@ -28,6 +27,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.widget.Reveal;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** The tools for drawing on the layout, one of them in hand. */
@@ -74,7 +74,7 @@ public final class Toolbox {
                         "component",
                         true,
                         Optional.of(ToolOptions.row(kinds, plugged)),
-                        () -> kind(kinds).words(),
+                        () -> TradeWords.named(kind(kinds)),
                         (drafting, where) -> drafting.component(kind(kinds), plugged.isSelected(), where)),
                 new PlaceTool(
                         easel,

@@ -21,7 +21,7 @@ final class FindingSections {
     static List<Section> of(Finding finding, ShownUnits units) {
         List<Section> sections = new ArrayList<>();
         sections.add(new Prose(
-                TradeWords.capital(TradeWords.lower(finding.severity())),
+                TradeWords.capital(TradeWords.named(finding.severity())),
                 finding.message(units),
                 SeverityIcon.tone(finding.severity())));
         List<Fact> facts = new ArrayList<>();

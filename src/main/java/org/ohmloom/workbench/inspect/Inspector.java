@@ -335,7 +335,12 @@ final class Inspector {
         sections.add(Facts.entered(WORDS.get("inspector.fields"), facts.of((Record) element)));
         if (element instanceof OperatingState state) {
             List<List<String>> rows = new ArrayList<>();
-            state.sources().forEach((id, set) -> rows.add(List.of(id.value(), set.on() ? Words.of("trade").get("setting.source-on") : Words.of("trade").get("setting.off"))));
+            state.sources()
+                    .forEach((id, set) -> rows.add(List.of(
+                            id.value(),
+                            set.on()
+                                    ? Words.of("trade").get("setting.source-on")
+                                    : Words.of("trade").get("setting.off"))));
             state.components().forEach((id, setting) -> rows.add(List.of(id.value(), SettingWords.of(setting))));
             state.outputs()
                     .forEach((pin, setting) ->

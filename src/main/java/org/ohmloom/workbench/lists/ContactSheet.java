@@ -66,8 +66,9 @@ final class ContactSheet implements ElementSheet<ContactSheet.Row> {
                         34,
                         row -> PointsText.limits(row.contact()),
                         (rows, typed) -> PartEdits.limits(contacts(rows), typed)),
-                Column.text("Plating", "Plating", 8, row -> row.contact().plating()),
-                Column.text("Seal", "Single-wire seal", 14, row -> row.contact()
+                Column.text(WORDS.get("contact.plating"), WORDS.get("contact.plating.about"), 8, row -> row.contact()
+                        .plating()),
+                Column.text(WORDS.get("contact.seal"), WORDS.get("contact.seal.about"), 14, row -> row.contact()
                         .seal()
                         .map(seal -> seal.part().value())
                         .orElse("")));

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.lists;
 
-import org.ohmloom.workbench.words.TradeWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -31,6 +30,7 @@ import org.ohmloom.workbench.sheet.CellEdit;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.Sheet;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** The lists in which a whole harness can be entered: what is typed in each, and what can be added to it. */

@@ -36,7 +36,7 @@ public final class WindowPrompts implements Prompts {
     @Override
     public Optional<Path> fileToOpen(Optional<Path> folder) {
         SystemFileChooser chooser = chooser(folder);
-        chooser.setDialogTitle("Open a harness file");
+        chooser.setDialogTitle(WORDS.get("window-prompts.open-a-harness-file"));
         return opened(chooser);
     }
 
@@ -71,9 +71,9 @@ public final class WindowPrompts implements Prompts {
     @Override
     public Optional<Path> tableToTakeIn(Optional<Path> folder) {
         SystemFileChooser chooser = chooserAt(folder);
-        chooser.addChoosableFileFilter(
-                new SystemFileChooser.FileNameExtensionFilter("Tables of a test sheet (*.csv)", "csv", "txt"));
-        chooser.setDialogTitle("Take in a filled-in table of the test sheet");
+        chooser.addChoosableFileFilter(new SystemFileChooser.FileNameExtensionFilter(
+                WORDS.get("window-prompts.tables-of-a-test"), "csv", "txt"));
+        chooser.setDialogTitle(WORDS.get("window-prompts.take-in-a-filled"));
         return opened(chooser);
     }
 
@@ -91,16 +91,16 @@ public final class WindowPrompts implements Prompts {
 
     private static SystemFileChooser unitChooser(Optional<Path> folder) {
         SystemFileChooser chooser = chooserAt(folder);
-        chooser.addChoosableFileFilter(
-                new SystemFileChooser.FileNameExtensionFilter("Sheets of control units (*.csv)", "csv"));
-        chooser.setDialogTitle("Sheet of a control unit");
+        chooser.addChoosableFileFilter(new SystemFileChooser.FileNameExtensionFilter(
+                WORDS.get("window-prompts.sheets-of-control-units"), "csv"));
+        chooser.setDialogTitle(WORDS.get("window-prompts.sheet-of-a-control"));
         return chooser;
     }
 
     @Override
     public Optional<Path> fileToCompare(Optional<Path> folder) {
         SystemFileChooser chooser = chooser(folder);
-        chooser.setDialogTitle("Compare with the old revision in");
+        chooser.setDialogTitle(WORDS.get("window-prompts.compare-with-the-old"));
         return opened(chooser);
     }
 
@@ -221,8 +221,8 @@ public final class WindowPrompts implements Prompts {
 
     private static SystemFileChooser chooser(Optional<Path> folder) {
         SystemFileChooser chooser = chooserAt(folder);
-        chooser.addChoosableFileFilter(
-                new SystemFileChooser.FileNameExtensionFilter("Harness files (*.harness.json)", "json"));
+        chooser.addChoosableFileFilter(new SystemFileChooser.FileNameExtensionFilter(
+                WORDS.get("window-prompts.harness-files-harness-json"), "json"));
         return chooser;
     }
 }
