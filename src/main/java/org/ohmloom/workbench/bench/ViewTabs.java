@@ -158,8 +158,9 @@ public final class ViewTabs extends JPanel {
     private void hear(Topic topic) {
         switch (topic) {
             case DOCUMENT, HARNESS, RESULTS, VIEW -> showRows();
-            case SELECTION ->
-                studies.stream().filter(pane -> pane == getSelectedComponent()).forEach(StudyTab::showSelection);
+            case SELECTION -> studies.stream()
+                    .filter(pane -> pane == getSelectedComponent())
+                    .forEach(StudyTab::showSelection);
             case MESSAGE -> {}
         }
     }

@@ -111,8 +111,8 @@ public final class LayoutPane extends JPanel {
                     ask();
                 }
             }
-            case SELECTION ->
-                canvas.select(picking ? Selection.of(desk.selection().ids()) : desk.selection());
+            case SELECTION -> canvas.select(
+                    picking ? Selection.of(desk.selection().ids()) : desk.selection());
             case MESSAGE -> {}
         }
     }

@@ -59,8 +59,8 @@ final class InputEdits {
                     case "" -> Optional.empty();
                     case "ratiometric" -> Optional.of(InputStage.Scale.RATIOMETRIC);
                     case "fixed" -> Optional.of(InputStage.Scale.FIXED);
-                    default ->
-                        throw new IllegalArgumentException(WORDS.get("input.is-nothing-a-converter", typed.strip()));
+                    default -> throw new IllegalArgumentException(
+                            WORDS.get("input.is-nothing-a-converter", typed.strip()));
                 };
         return all(rows, WORDS.get("input.scale"), input -> input.withScale(scale));
     }

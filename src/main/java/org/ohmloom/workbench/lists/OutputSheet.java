@@ -53,12 +53,11 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
                         case NONE -> WORDS.get("output.way.none");
                         case DRIVER_SUPPLY -> WORDS.get("output.way.supply");
                         case DRIVER_GROUND -> WORDS.get("output.way.ground");
-                        case ACTIVE_CLAMP ->
-                            WORDS.get(
-                                    "output.clamp",
-                                    each.clamp()
-                                            .map(clamp -> Formats.volts(clamp.clampVolts()))
-                                            .orElse(""));
+                        case ACTIVE_CLAMP -> WORDS.get(
+                                "output.clamp",
+                                each.clamp()
+                                        .map(clamp -> Formats.volts(clamp.clampVolts()))
+                                        .orElse(""));
                     })
                     .orElse("");
         }

@@ -67,10 +67,9 @@ final class WorkshopSheet implements Sheet<WorkshopSheet.Row> {
         FabricationRules rules = row.rules();
         return switch (row.item()) {
             case WORKMANSHIP -> rules.workmanshipClass().map(String::valueOf).orElse("");
-            case WASTE ->
-                rules.wasteFraction().isPresent()
-                        ? Formats.percent(rules.wasteFraction().getAsDouble())
-                        : "";
+            case WASTE -> rules.wasteFraction().isPresent()
+                    ? Formats.percent(rules.wasteFraction().getAsDouble())
+                    : "";
             case CURRENCY -> rules.currency().orElse("");
         };
     }

@@ -70,10 +70,12 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
             String tip = check.get().sentence();
             return switch (check.get().verdict()) {
                 case MET -> CellText.of(WORDS.get("protection.yes"), 2).saying(tip);
-                case NOT_MET ->
-                    CellText.of(WORDS.get("protection.no"), 0).in(Tone.ERROR).saying(tip);
-                case NOT_JUDGED ->
-                    CellText.of(WORDS.get("protection.open"), 1).in(Tone.SOFT).saying(tip);
+                case NOT_MET -> CellText.of(WORDS.get("protection.no"), 0)
+                        .in(Tone.ERROR)
+                        .saying(tip);
+                case NOT_JUDGED -> CellText.of(WORDS.get("protection.open"), 1)
+                        .in(Tone.SOFT)
+                        .saying(tip);
             };
         }
 

@@ -64,14 +64,15 @@ public final class StartStudy implements Study<StartStudy.Row> {
         CellText outcome() {
             return switch (run.outcome()) {
                 case SETTLED -> CellText.of(WORDS.get("start.runs"));
-                case CUT_OFF ->
-                    CellText.of(WORDS.get("start.still-settling"))
-                            .in(Tone.WARNING)
-                            .saying(run.sentence());
-                case STALLED ->
-                    CellText.of(WORDS.get("start.does-not-turn")).in(Tone.ERROR).saying(run.sentence());
-                case NO_OPERATING_POINT ->
-                    CellText.of(WORDS.get("start.collapses")).in(Tone.ERROR).saying(run.sentence());
+                case CUT_OFF -> CellText.of(WORDS.get("start.still-settling"))
+                        .in(Tone.WARNING)
+                        .saying(run.sentence());
+                case STALLED -> CellText.of(WORDS.get("start.does-not-turn"))
+                        .in(Tone.ERROR)
+                        .saying(run.sentence());
+                case NO_OPERATING_POINT -> CellText.of(WORDS.get("start.collapses"))
+                        .in(Tone.ERROR)
+                        .saying(run.sentence());
             };
         }
     }
