@@ -27,7 +27,7 @@ import org.ohmloom.tables.WireTables;
 class MutilatedExamplesTest {
 
     private static final long SEED = 20251125;
-    private static final int SAMPLE = 12;
+    private static final int SAMPLE = 6;
     private static final int FULL = 60;
     private static final List<String> EXAMPLES = List.of("teaching", "faults", "star-ground", "workboat");
 

@@ -31,8 +31,8 @@ import org.ohmloom.tables.WireTables;
 class JudgedHarnessesTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
-    private static final int CLEAN = FULL ? 300 : 6;
-    private static final int FAULTY = FULL ? 300 : 6;
+    private static final int CLEAN = FULL ? 300 : 4;
+    private static final int FAULTY = FULL ? 300 : 4;
 
     /** In a sample each harness has some kinds of fault only; all kinds come up. */
     private static final int STRIDE = FULL ? 1 : 4;

@@ -26,7 +26,7 @@ import org.ohmloom.store.HarnessFiles;
 class RemovedElementsTest {
 
     private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
-    private static final int HARNESSES = FULL ? 60 : 8;
+    private static final int HARNESSES = FULL ? 60 : 5;
     private static final List<String> NAMES = List.of("teaching", "star-ground", "workboat", "faults", "rescue-pickup");
     private static final long SEED = 20260203;
 
