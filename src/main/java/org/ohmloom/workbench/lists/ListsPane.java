@@ -105,10 +105,12 @@ public final class ListsPane extends JPanel {
         return sheets;
     }
 
-    /** Finishes an open cell, here or in a list elsewhere; whether none is open any more. */
+    /** Finishes an open cell, here or in a list elsewhere, or shows the one that cannot be; whether none is open any more. */
     public boolean commit() {
-        return panes.stream().allMatch(pane -> pane.table().commit())
-                && elsewhere.stream().allMatch(SheetTable::commit);
+        Optional<SheetPane<?>> open =
+                panes.stream().filter(pane -> !pane.table().commit()).findFirst();
+        open.ifPresent(pages::bring);
+        return open.isEmpty() && elsewhere.stream().allMatch(SheetTable::commit);
     }
 
     /** Lists elsewhere whose open cells are finished with those here. */
