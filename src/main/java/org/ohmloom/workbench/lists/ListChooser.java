@@ -2,6 +2,7 @@ package org.ohmloom.workbench.lists;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -20,6 +21,7 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.widget.CardPages;
 import org.ohmloom.workbench.widget.CellPanel;
 import org.ohmloom.workbench.widget.FilterField;
+import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Words;
 
@@ -56,12 +58,15 @@ final class ListChooser extends JPanel {
         filter = new FilterField(8, words.get("find-list"), words.get("find-list.about"), this::refill);
         filter.setName("find-list");
         filter.addActionListener(event -> {
+            refill();
             if (!model.isEmpty()) {
                 list.setSelectedIndex(0);
                 filter.setText("");
                 list.requestFocusInWindow();
             }
         });
+        // A list's own use of Ctrl+Insert, to copy, would take it from the command that adds.
+        Keys.leave(list, Keys.menu(KeyEvent.VK_INSERT));
         list.setName("lists");
         list.getAccessibleContext().setAccessibleName(words.get("lists"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);

@@ -79,6 +79,12 @@ public final class Keys {
         }
     }
 
+    /** The same of keys together, wherever in the component the keyboard is. */
+    public static void leave(JComponent component, KeyStroke together) {
+        component.getInputMap(JComponent.WHEN_FOCUSED).put(together, "none");
+        component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(together, "none");
+    }
+
     /** Whether a key types a character: others must reach the commands instead of opening a cell. */
     public static boolean isTyping(KeyEvent key) {
         char typed = key.getKeyChar();
