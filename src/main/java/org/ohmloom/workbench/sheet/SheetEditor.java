@@ -42,13 +42,14 @@ final class SheetEditor extends AbstractCellEditor implements TableCellEditor {
      * An editor.
      *
      * @param problem takes what is wrong with the text, or nothing when it is right
+     * @param entered what Enter does
      */
-    SheetEditor(Consumer<String> problem) {
+    SheetEditor(Consumer<String> problem, Runnable entered) {
         this.problem = problem;
         field.setHorizontalAlignment(SwingConstants.TRAILING);
         field.putClientProperty("JComboBox.isTableCellEditor", Boolean.TRUE);
         TextUndo.install(field);
-        field.addActionListener(pressed -> stopCellEditing());
+        field.addActionListener(pressed -> entered.run());
         KeyStroke fill = KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK);
         field.registerKeyboardAction(
                 pressed -> {

@@ -69,12 +69,16 @@ public final class SheetPane<R> extends JPanel {
     public void show(Optional<Readout> readout) {
         quietly(() -> {
             List<String> before = selectedIds();
+            List<Integer> places = table.selectedModelRows();
+            int count = model.getRowCount();
             table.nameHeads();
             model.show(
                     readout.map(sheet::rows).orElse(List.of()),
                     readout.isEmpty() || readout.get().isCurrent());
             if (!selectedIds().equals(before)) {
-                selectRows(before, false);
+                boolean renamed =
+                        model.getRowCount() == count && before.stream().anyMatch(id -> model.rowOf(id) < 0);
+                selectRows(renamed ? places.stream().map(model::id).toList() : before, false);
             }
         });
     }

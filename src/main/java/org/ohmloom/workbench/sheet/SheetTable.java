@@ -43,7 +43,7 @@ public final class SheetTable extends JTable {
         this.sheet = sheet;
         this.problem = problem;
         this.sorter = new TableRowSorter<>(sheet);
-        this.editor = new SheetEditor(problem);
+        this.editor = new SheetEditor(problem, this::entered);
         setRowSorter(sorter);
         setDefaultRenderer(CellText.class, new SheetRenderer(samples));
         setDefaultEditor(CellText.class, editor);
@@ -55,13 +55,43 @@ public final class SheetTable extends JTable {
         // Otherwise an added column makes all columns anew and hidden ones come back.
         setAutoCreateColumnsFromModel(false);
         putClientProperty("terminateEditOnFocusLost", Boolean.FALSE);
-        // The table's own use of F8 would take it from the command.
+        // The table's own use of F8, and of Ctrl+Insert to copy, would take them from the commands.
         Keys.leave(this, KeyEvent.VK_F8);
+        Keys.leave(this, Keys.menu(KeyEvent.VK_INSERT));
         setColumnWidths();
         this.shown = new ShownColumns(this);
         bind("fill-down", Keys.menu(KeyEvent.VK_D), this::fillDown);
         bind("fill-down", Keys.menu(KeyEvent.VK_ENTER), this::fillDown);
+        bind("open-cell", Keys.plain(KeyEvent.VK_ENTER), this::openOrNext);
         bind("clear-cells", Keys.plain(KeyEvent.VK_DELETE), () -> typeAll(""));
+    }
+
+    /** Finishes the open cell and goes to the one below, where only one row is selected. */
+    private void entered() {
+        int row = getEditingRow();
+        int column = getEditingColumn();
+        boolean one = getSelectedRowCount() <= 1;
+        if (editor.stopCellEditing() && one) {
+            below(getSelectedRow() < 0 ? row : getSelectedRow(), column);
+        }
+    }
+
+    private void below(int row, int column) {
+        int next = Math.min(row + 1, getRowCount() - 1);
+        if (next >= 0 && column >= 0 && column < getColumnCount()) {
+            changeSelection(next, column, false, false);
+        }
+    }
+
+    /** Opens the cell with the focus; one that cannot be edited is passed over. */
+    private void openOrNext() {
+        int row = getSelectedRow();
+        int column = getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        if (row >= 0 && column >= 0 && editCellAt(row, column)) {
+            editor.field().requestFocusInWindow();
+        } else if (row >= 0) {
+            below(row, column);
+        }
     }
 
     private void bind(String name, javax.swing.KeyStroke keys, Runnable task) {

@@ -130,6 +130,11 @@ final class MatrixTable extends JTable {
         DefaultCellEditor editor = new DefaultCellEditor(field) {
             private static final long serialVersionUID = 1L;
 
+            {
+                // Enter goes on to the cell below.
+                field.removeActionListener(delegate);
+            }
+
             @Override
             public boolean stopCellEditing() {
                 try {
@@ -161,6 +166,13 @@ final class MatrixTable extends JTable {
             }
         };
         editor.setClickCountToStart(2);
+        field.addActionListener(pressed -> {
+            int row = getEditingRow();
+            int column = getEditingColumn();
+            if (editor.stopCellEditing()) {
+                changeSelection(Math.min(row + 1, getRowCount() - 1), column, false, false);
+            }
+        });
         field.registerKeyboardAction(
                 pressed -> {
                     forAll = true;
