@@ -22,27 +22,27 @@ import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.study.CalibrationCharts;
-import org.ohmloom.edit.ChangeDevice;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.Sensor;
-import org.ohmloom.signal.calibration.CalibrationProblem;
 import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.channel.SensorChannel;
-import org.ohmloom.signal.study.ChannelReading;
-import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.study.ChartCanvas;
 import org.ohmloom.workbench.study.Picture;
+import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.TypedRange;
 import org.ohmloom.workbench.words.Words;
 
-/** The calibration of one channel as a form, with its curve and what is wrong told as it is typed. */
+/**
+ * The calibration of one sensor as a form, with its curve, its inverse, its resolution and what is wrong told as it is typed. Where no
+ * input reads the sensor, the form has fields for one it is thought to be read by.
+ */
 final class CalibrationPane extends JPanel {
 
     private static final long serialVersionUID = 1L;
@@ -51,7 +51,7 @@ final class CalibrationPane extends JPanel {
     private static final String FORM = " to ";
 
     private final transient Words words = Words.of("channels");
-    private final transient ChannelReading reading;
+    private final transient Calibrated of;
     private final transient ReturnRules rules;
     private final transient Optional<Measurement> before;
     private final JTextField quantity = new JTextField(18);
@@ -59,6 +59,7 @@ final class CalibrationPane extends JPanel {
     private final JTextField use = new JTextField(18);
     private final JTextField tau = new JTextField(18);
     private final JTextField rate = new JTextField(18);
+    private final transient TypedInput input = new TypedInput(words);
     private final JComboBox<String> kind = new JComboBox<>();
     private final DefaultTableModel cells = new DefaultTableModel(0, 2) {
         private static final long serialVersionUID = 1L;
@@ -76,13 +77,14 @@ final class CalibrationPane extends JPanel {
     private boolean filling;
 
     /** A pane; the answer is empty when a person gives up. */
-    CalibrationPane(ChannelReading reading, ReturnRules rules, ScenePainter painter, Consumer<Optional<Edit>> answer) {
+    CalibrationPane(Calibrated of, ReturnRules rules, ScenePainter painter, Consumer<Optional<Edit>> answer) {
         super(new MigLayout("insets 14 16 12 16, fill, wrap 2, gap 14 6", "[330!,fill][grow,fill]"));
-        this.reading = reading;
+        this.of = of;
         this.rules = rules;
-        this.before = reading.channel().measurement();
+        this.before = of.sensor().measurement();
         this.chart = new ChartCanvas(words.get("calibrate.chart"), painter, ids -> {});
         setName("calibration");
+        HelpPage.name(this, "dialogs/calibration");
         begin();
         add(fields(), "growy");
         JScrollPane picture = new JScrollPane(chart);
@@ -112,11 +114,7 @@ final class CalibrationPane extends JPanel {
     private void begin() {
         Arrays.stream(CalibrationKind.values()).map(CalibrationKind::shown).forEach(kind::addItem);
         Measurement now = before.orElseGet(() -> Measurement.of(
-                reading.channel().component().name(),
-                "%",
-                0,
-                100,
-                new Calibration.RatiometricLine(0.1, 0.9, OptionalDouble.empty())));
+                of.component().name(), "%", 0, 100, new Calibration.RatiometricLine(0.1, 0.9, OptionalDouble.empty())));
         quantity.setText(now.quantity());
         range.setText(text(now.lowest(), now.highest(), now.unit()));
         now.use().ifPresent(in -> {
@@ -133,7 +131,9 @@ final class CalibrationPane extends JPanel {
             refresh();
         });
         cells.addTableModelListener(event -> refresh());
-        for (JTextField field : List.of(quantity, range, use, tau, rate)) {
+        List<JTextField> all = new ArrayList<>(List.of(quantity, range, use, tau, rate));
+        all.addAll(input.fields());
+        for (JTextField field : all) {
             TextChanges.listen(field, this::refresh);
             TextUndo.install(field);
         }
@@ -150,6 +150,12 @@ final class CalibrationPane extends JPanel {
         field(panel, "calibrate.use", "calibration-use", use);
         field(panel, "calibrate.tau", "calibration-tau", tau);
         field(panel, "calibrate.rate", "calibration-rate", rate);
+        if (of.channel().isEmpty()) {
+            field(panel, "calibrate.full", "calibration-full", input.full());
+            field(panel, "calibrate.bits", "calibration-bits", input.bits());
+            field(panel, "calibrate.pull-up", "calibration-pull-up", input.pullUp());
+            field(panel, "calibrate.shunt", "calibration-shunt", input.shunt());
+        }
         field(panel, "calibrate.kind", "calibration-kind", kind);
         table.setName("calibration-cells");
         table.getAccessibleContext().setAccessibleName(words.get("calibrate.cells"));
@@ -250,33 +256,16 @@ final class CalibrationPane extends JPanel {
     }
 
     private void show(Measurement measurement) {
-        SensorChannel was = reading.channel();
-        SensorChannel now = new SensorChannel(
-                was.name(),
-                was.component(),
-                was.sensor().measuring(Optional.of(measurement)),
-                was.unit(),
-                was.device(),
-                was.pin(),
-                was.fedBy(),
-                was.supplied(),
-                was.wired());
+        Sensor sensor = of.sensor().measuring(Optional.of(measurement));
+        SensorChannel now =
+                of.channel().map(was -> was.with(sensor)).orElseGet(() -> input.reading(of.component(), sensor));
         Optional<SensorCalibration> calibration =
                 SensorCalibration.of(now, TypedNumbers.optional(rate.getText(), Unit.HERTZ), rules);
         chart.show(calibration.flatMap(CalibrationCharts::of).map(curve -> new Picture(curve.title(), curve::scene)));
         List<String> lines = new ArrayList<>();
-        calibration.ifPresent(each -> {
-            each.problems().stream()
-                    .map(CalibrationProblem::words)
-                    .forEach(problem -> lines.add(
-                            words.get("calibration.problem", was.component().id(), problem)));
-            each.curve().ifPresent(curve -> lines.add(words.get("calibration.curve", curve.formula(), curve.source())));
-            each.resolution()
-                    .ifPresent(step -> lines.add(words.get(
-                            "calibration.resolution",
-                            Formats.number(step.coarsest()) + " " + measurement.unit(),
-                            Formats.number(step.coarsestAt()) + " " + measurement.unit(),
-                            step.formula())));
+        calibration.map(each -> new CalibrationTold(words, each)).ifPresent(each -> {
+            lines.addAll(each.problems());
+            lines.addAll(each.figures());
         });
         tell(lines);
     }
@@ -287,10 +276,7 @@ final class CalibrationPane extends JPanel {
     }
 
     private Optional<Edit> edit() {
-        return typed.map(measurement -> new ChangeDevice(
-                words.get("calibrate.edit", reading.channel().component().id()),
-                reading.channel().component().id(),
-                device -> device instanceof Sensor sensor ? sensor.measuring(Optional.of(measurement)) : device));
+        return typed.map(measurement -> of.entering(measurement, words));
     }
 
     JButton okButton() {

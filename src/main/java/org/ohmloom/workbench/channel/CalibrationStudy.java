@@ -7,7 +7,6 @@ import org.ohmloom.draw.study.CalibrationCharts;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.signal.calibration.CalibrationProblem;
-import org.ohmloom.signal.calibration.Resolution;
 import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.channel.UpdateRate;
 import org.ohmloom.signal.study.ChannelReading;
@@ -126,14 +125,9 @@ final class CalibrationStudy implements Study<ChannelReading> {
     @Override
     public List<String> steps(Readout readout, ChannelReading row) {
         List<String> steps = new ArrayList<>();
-        String unit = unit(row);
-        row.calibration().ifPresent(each -> {
-            each.curve().ifPresent(curve -> steps.add(words.get("calibration.curve", curve.formula(), curve.source())));
-            inverse(each, unit).ifPresent(steps::add);
-            each.resolution().ifPresent(step -> steps.add(told(step, unit)));
-            each.problems()
-                    .forEach(problem -> steps.add(words.get(
-                            "calibration.problem", row.channel().component().id(), problem.words())));
+        row.calibration().map(each -> new CalibrationTold(words, each)).ifPresent(each -> {
+            steps.addAll(each.figures());
+            steps.addAll(each.problems());
         });
         row.rate().hertz().ifPresent(hertz -> steps.add(words.get("calibration.sent", Formats.hertz(hertz))));
         row.rate()
@@ -148,24 +142,5 @@ final class CalibrationStudy implements Study<ChannelReading> {
                 .forEach(remark -> steps.add(words.get(
                         "calibration.problem", row.channel().component().id(), remark.words())));
         return steps;
-    }
-
-    /** What some voltages at the pin stand for, evenly apart. */
-    private Optional<String> inverse(SensorCalibration calibration, String unit) {
-        List<String> parts = new ArrayList<>();
-        calibration.byVoltage().forEach(point -> point.pinVolts()
-                .ifPresent(
-                        volts -> parts.add(Formats.volts(volts) + " = " + Formats.number(point.value()) + " " + unit)));
-        return parts.isEmpty()
-                ? Optional.empty()
-                : Optional.of(words.get("calibration.inverse", String.join(", ", parts)));
-    }
-
-    private String told(Resolution step, String unit) {
-        return words.get(
-                "calibration.resolution",
-                Formats.number(step.coarsest()) + " " + unit,
-                Formats.number(step.coarsestAt()) + " " + unit,
-                step.formula());
     }
 }

@@ -34,6 +34,7 @@ public final class ChannelsPane extends StudyTab {
     private final StudyTab calibration;
     private final StudyTab buses;
     private final JButton edit = new JButton(words.get("calibrate"));
+    private final JButton free = new JButton(words.get("calibrate.new"));
     private final JButton bus = new JButton(words.get("bus.change"));
     private final JButton newBus = new JButton(words.get("bus.new"));
     private final JButton noBus = new JButton(words.get("bus.out"));
@@ -60,14 +61,13 @@ public final class ChannelsPane extends StudyTab {
     }
 
     private JComponent trailing(Services services) {
-        JPanel bar = new JPanel(new MigLayout("insets 2 0 2 8, fill, hidemode 3", "push[][][][]"));
+        JPanel bar = new JPanel(new MigLayout("insets 2 0 2 8, fill, hidemode 3", "push[][][][][]"));
         bar.setOpaque(false);
-        edit.setName("channels-calibrate");
-        edit.setToolTipText(words.get("calibrate.about"));
-        edit.addActionListener(event -> desk.harness()
-                .flatMap(now -> CalibrationDialog.ask(this, desk, services.painter()))
-                .ifPresent(desk::apply));
-        bar.add(edit);
+        button(bar, edit, "calibrate", () -> CalibrationDialog.chosen(desk)
+                .flatMap(each -> CalibrationDialog.ask(this, desk, services.painter(), each)));
+        button(bar, free, "calibrate.new", () -> desk.harness()
+                .map(Calibrated::fresh)
+                .flatMap(each -> CalibrationDialog.ask(this, desk, services.painter(), each)));
         button(bar, bus, "bus.change", () -> BusDialog.chosen(desk).flatMap(each -> BusDialog.ask(this, desk, each)));
         button(bar, newBus, "bus.new", () -> desk.harness()
                 .flatMap(now -> BusDialog.ask(this, desk, BusDialog.fresh(now))));
@@ -83,8 +83,11 @@ public final class ChannelsPane extends StudyTab {
     }
 
     private void refresh() {
-        edit.setVisible(tabs.getSelectedComponent() == calibration);
-        edit.setEnabled(desk.analysis().isPresent());
+        boolean ofSensors = tabs.getSelectedComponent() == calibration;
+        List.of(edit, free).forEach(each -> {
+            each.setVisible(ofSensors);
+            each.setEnabled(desk.harness().isPresent());
+        });
         boolean ofBuses = tabs.getSelectedComponent() == buses;
         List.of(bus, newBus, noBus).forEach(each -> each.setVisible(ofBuses));
         boolean any = BusDialog.chosen(desk).isPresent();
