@@ -1,6 +1,8 @@
 package org.ohmloom.draw;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Connector;
@@ -13,6 +15,8 @@ final class Doors {
     private final CardMaker maker;
     private final RunTexts texts;
     private final Thickness thickness;
+    /** Found when first asked for, all at once: every end of every wire is asked for. */
+    private final Map<String, Point> known = new HashMap<>();
 
     Doors(Board board, CardMaker maker, RunTexts texts, Thickness thickness) {
         this.board = board;
@@ -23,32 +27,33 @@ final class Doors {
 
     /** The point at which wires arrive at a connector, component, ground point or splice, if it is on the board. */
     Optional<Point> of(String element) {
-        for (Board.Placed placed : board.cards()) {
-            boolean tab = placed.card().tabs().stream()
-                    .anyMatch(each -> each.element().equals(element));
-            if (tab
-                    || (placed.card().tabs().isEmpty()
-                            && placed.card().element().equals(element))) {
-                return Optional.of(placed.door(element));
-            }
+        if (known.isEmpty()) {
+            board.cards().forEach(this::note);
+            board.runs().forEach(this::note);
         }
-        for (Board.Run run : board.runs()) {
-            for (Connector connector : run.tie().pair()) {
-                if (connector.id().value().equals(element)) {
-                    Extent tab = tab(run, connector);
-                    boolean left = nearIsLeft(run) == connector.equals(nearOne(run));
-                    return Optional.of(new Point(
-                            left ? tab.leftMm() : tab.rightMm(), run.from().yMm()));
-                }
-            }
-            List<Splice> splices = texts.splices(run.tie());
-            for (int k = 0; k < splices.size(); k++) {
-                if (splices.get(k).id().value().equals(element)) {
-                    return Optional.of(splice(run, k, splices.size()));
-                }
-            }
+        return Optional.ofNullable(known.get(element));
+    }
+
+    private void note(Board.Placed placed) {
+        List<String> elements = placed.card().tabs().isEmpty()
+                ? List.of(placed.card().element())
+                : placed.card().tabs().stream().map(Tab::element).toList();
+        elements.forEach(element -> known.computeIfAbsent(element, placed::door));
+    }
+
+    private void note(Board.Run run) {
+        for (Connector connector : run.tie().pair()) {
+            known.computeIfAbsent(connector.id().value(), any -> {
+                Extent tab = tab(run, connector);
+                boolean left = nearIsLeft(run) == connector.equals(nearOne(run));
+                return new Point(left ? tab.leftMm() : tab.rightMm(), run.from().yMm());
+            });
         }
-        return Optional.empty();
+        List<Splice> splices = texts.splices(run.tie());
+        for (int k = 0; k < splices.size(); k++) {
+            Point at = splice(run, k, splices.size());
+            known.putIfAbsent(splices.get(k).id().value(), at);
+        }
     }
 
     /** Where the upright line of a breakout stands, mm. */

@@ -1,7 +1,9 @@
 package org.ohmloom.draw;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Place;
@@ -9,12 +11,15 @@ import org.ohmloom.model.Place;
 /** Follows the way of each wire over the board; a segment that closes a loop interrupts the line at both its ends. */
 final class Tracing {
 
-    private final Board board;
     private final Doors doors;
+    private final Map<String, Board.Run> runs = new HashMap<>();
+    private final Map<String, List<Board.Placed>> cards = new HashMap<>();
 
     Tracing(Board board, Doors doors) {
-        this.board = board;
         this.doors = doors;
+        board.runs().forEach(run -> runs.putIfAbsent(run.tie().id(), run));
+        board.cards().forEach(placed -> cards.computeIfAbsent(placed.card().element(), any -> new ArrayList<>())
+                .add(placed));
     }
 
     List<Trace> of(WirePath path) {
@@ -73,17 +78,14 @@ final class Tracing {
     }
 
     private Optional<Trace.Level> loopEnd(Tie tie, BreakoutId at) {
-        return board.cards().stream()
-                .filter(placed -> placed.card().element().equals(tie.id())
-                        && placed.joint().filter(at::equals).isPresent())
+        return cards.getOrDefault(tie.id(), List.of()).stream()
+                .filter(placed -> placed.joint().filter(at::equals).isPresent())
                 .findFirst()
                 .map(placed -> placed.door(tie.id()))
                 .map(door -> new Trace.Level(tie.id(), door.yMm(), Optional.of(door.xMm())));
     }
 
     private Optional<Board.Run> run(Tie tie) {
-        return board.runs().stream()
-                .filter(run -> run.tie().id().equals(tie.id()))
-                .findFirst();
+        return Optional.ofNullable(runs.get(tie.id()));
     }
 }
