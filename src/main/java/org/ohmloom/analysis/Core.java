@@ -6,7 +6,6 @@ import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.review.StudyResults;
-import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.size.DeviceChooser;
 import org.ohmloom.size.JointChoice;
 import org.ohmloom.size.SizingInput;
@@ -23,8 +22,8 @@ record Core(JointSized sized, SizingInput input, SortedMap<WireId, WireRating> r
     /** Each wire by itself. */
     static Core of(Bench bench, Protection protection, SizesByWire alone) {
         SizingInput input = SizesByWire.input(bench, protection, alone.heated(), alone.sizes());
-        JointSized sized = new JointSized(
-                alone.sizes(), alone.heated(), JointChoice.NOT_ASKED, new ConductorChooser(input).chooseAll());
+        JointSized sized =
+                new JointSized(alone.sizes(), alone.heated(), JointChoice.NOT_ASKED, alone.choices(bench, protection));
         return new Core(sized, input, ratings(bench, sized));
     }
 

@@ -5,7 +5,6 @@ import java.util.TreeMap;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChoice;
-import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.size.SizeFreedom;
 import org.ohmloom.units.Gauge;
@@ -32,7 +31,7 @@ final class EachByItself {
             }
             ProvisionalSizes grown = at.sizes().grow(wanted).with(larger);
             at = new SizesByWire(grown, HeatedSolutions.solve(bench, grown, cancel));
-            wanted = new ConductorChooser(SizesByWire.input(bench, protection, at.heated(), at.sizes())).chooseAll();
+            wanted = at.choices(bench, protection);
         }
         return at;
     }

@@ -57,7 +57,7 @@ final class JointSizing {
         this.entered = entered;
         this.cancel = cancel;
         this.enteredChooser = chooser(entered);
-        this.byThemselves = enteredChooser.chooseAll();
+        this.byThemselves = entered.choices(bench, protection);
     }
 
     /** Chooses, beginning with the sizes entered and, for wires without one, what each needs by itself. */
@@ -66,7 +66,7 @@ final class JointSizing {
     }
 
     private ConductorChooser chooser(SizesByWire solved) {
-        return new ConductorChooser(SizesByWire.input(bench, protection, solved.heated(), solved.sizes()));
+        return solved.chooser(bench, protection);
     }
 
     private JointSized run() {

@@ -24,11 +24,16 @@ import org.ohmloom.solve.Solution;
  *
  * @param sizes  the sizes
  * @param heated the states solved with them
+ * @param chosen what each wire needs by itself there, once somebody has asked
  */
-record SizesByWire(ProvisionalSizes sizes, HeatedSolutions heated) {
+record SizesByWire(ProvisionalSizes sizes, HeatedSolutions heated, ChosenAlone chosen) {
 
     /** Most rounds of growing provisional sizes. */
     private static final int MOST_ROUNDS = 12;
+
+    SizesByWire(ProvisionalSizes sizes, HeatedSolutions heated) {
+        this(sizes, heated, new ChosenAlone());
+    }
 
     static SizesByWire of(Bench bench, Protection protection, Cancel cancel) {
         ProvisionalSizes sizes = ProvisionalSizes.largest(bench.harness(), bench.tables(), bench.basis());
@@ -37,21 +42,28 @@ record SizesByWire(ProvisionalSizes sizes, HeatedSolutions heated) {
             return new SizesByWire(sizes, heated);
         }
         sizes = ProvisionalSizes.minimum(bench.harness(), bench.tables(), bench.basis())
-                .grow(choices(bench, protection, new SizesByWire(sizes, heated)));
+                .grow(new SizesByWire(sizes, heated).choices(bench, protection));
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            heated = HeatedSolutions.solve(bench, sizes, cancel);
-            ProvisionalSizes grown = sizes.grow(choices(bench, protection, new SizesByWire(sizes, heated)))
-                    .oneLarger(unsolved(bench, heated));
+            SizesByWire now = new SizesByWire(sizes, HeatedSolutions.solve(bench, sizes, cancel));
+            ProvisionalSizes grown =
+                    sizes.grow(now.choices(bench, protection)).oneLarger(unsolved(bench, now.heated()));
             if (grown == sizes) {
-                break;
+                return now;
             }
+            heated = now.heated();
             sizes = grown;
         }
         return new SizesByWire(sizes, heated);
     }
 
-    private static SortedMap<WireId, ConductorChoice> choices(Bench bench, Protection protection, SizesByWire solved) {
-        return new ConductorChooser(input(bench, protection, solved.heated(), solved.sizes())).chooseAll();
+    /** The chooser on these states. */
+    ConductorChooser chooser(Bench bench, Protection protection) {
+        return chosen.chooser(() -> input(bench, protection, heated, sizes));
+    }
+
+    /** What each wire needs by itself in these states. */
+    SortedMap<WireId, ConductorChoice> choices(Bench bench, Protection protection) {
+        return chosen.choices(() -> input(bench, protection, heated, sizes));
     }
 
     /** What choices on states solved with those sizes rest on. */
