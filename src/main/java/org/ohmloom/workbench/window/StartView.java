@@ -40,14 +40,14 @@ final class StartView extends JPanel {
         this.preferences = preferences;
         setName("start");
         JPanel page = new JPanel(new MigLayout(
-                "insets 34 40 30 40, wrap 2, gapx 44, gapy 0", "[360!,fill]44[420!,fill]", "push[][][][]push"));
+                "insets 34 40 30 40, wrap 2, gapx 44, gapy 0", "[360::,fill]44[420::,fill]", "push[][][][]push"));
         JLabel name = new JLabel("Ohmloom");
         name.putClientProperty(FlatClientProperties.STYLE, "font: semibold +18");
         page.add(name, "span");
         page.add(soft(WORDS.get("start.electrical-harnesses-of-vehicles")), "span, gaptop 2, gapbottom 26");
         page.add(files(), "aligny top");
         page.add(examples(), "aligny top");
-        page.add(cautions(), "span, growx, gaptop 26");
+        page.add(cautions(), "span, growx, w 100:100, gaptop 26");
         JScrollPane scroll = new JScrollPane(centred(page));
         scroll.setBorder(null);
         scroll.getVerticalScrollBar().setUnitIncrement(24);

@@ -19,6 +19,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.study.StateChooser;
 import org.ohmloom.workbench.widget.Icons;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.words.Words;
 
 /** The row of tools above the views: file, undo, operating state, numbers on the layout, zoom, build pack, look. */
@@ -28,25 +29,28 @@ final class ToolBar extends JPanel {
     private static final long serialVersionUID = 1L;
 
     ToolBar(CommandBook book, Desk desk) {
-        super(new MigLayout("insets 5 10 5 10, fillx, gapx 2, hidemode 3", "", "[center]"));
-        List.of("open-file", "save").forEach(id -> add(icon(book.get(id))));
-        line();
-        List.of("undo", "redo").forEach(id -> add(icon(book.get(id))));
-        line();
+        super(new MigLayout("insets 3 8 3 10, fillx, gapx 2, hidemode 3", "[grow,fill][]", "[center]"));
+        JPanel groups = new JPanel();
+        WrapLayout.on(groups, 2);
+        groups.add(group(icon(book.get("open-file")), icon(book.get("save"))));
+        groups.add(further(icon(book.get("undo")), icon(book.get("redo"))));
         StateChooser states = new StateChooser(desk);
-        add(label(WORDS.get("tool-bar.state"), states), "gapright 6");
-        add(states, "w 190::240, gapright 6");
-        line();
+        JPanel state = further(label(WORDS.get("tool-bar.state"), states));
+        state.add(states, "w 190::240, gapright 6");
+        groups.add(state);
         NumberChooser numbers = new NumberChooser(desk);
-        add(label(WORDS.get("tool-bar.numbers"), numbers), "gapright 6");
-        add(numbers, "gapright 4");
-        add(toggle(book.get("show-heat")));
-        line();
-        add(toggle(book.get("show-wires")));
-        line();
-        List.of("zoom-out", "zoom-in", "fit-layout", "show-selection").forEach(id -> add(icon(book.get(id))));
-        add(new JLabel(), "growx, pushx");
-        add(icon(book.get("look")));
+        JPanel shown = further(label(WORDS.get("tool-bar.numbers"), numbers));
+        shown.add(numbers, "gapright 4");
+        shown.add(toggle(book.get("show-heat")));
+        groups.add(shown);
+        groups.add(further(toggle(book.get("show-wires"))));
+        groups.add(further(
+                icon(book.get("zoom-out")),
+                icon(book.get("zoom-in")),
+                icon(book.get("fit-layout")),
+                icon(book.get("show-selection"))));
+        add(groups, "wmin 0");
+        JPanel last = group(icon(book.get("look")));
         JButton pack = CommandButton.of(book.get("export-pack"));
         pack.setHideActionText(false);
         pack.setIcon(Icons.onAccent("pack"));
@@ -54,11 +58,23 @@ final class ToolBar extends JPanel {
                 FlatClientProperties.STYLE,
                 "background: $Button.default.background; foreground: $Button.default.foreground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground");
         name(pack, book.get("export-pack"));
-        add(pack, "gapleft 6");
+        last.add(pack, "gapleft 6");
+        add(last, "aligny top, gaptop 2");
     }
 
-    private void line() {
-        add(new JSeparator(SwingConstants.VERTICAL), "h 20!, gapleft 6, gapright 6");
+    /** Tools that stay beside one another when the row is too narrow for all and goes on below. */
+    private static JPanel group(JComponent... tools) {
+        JPanel group = new JPanel(new MigLayout("insets 0, gapx 2, hidemode 3", "", "[center]"));
+        List.of(tools).forEach(group::add);
+        return group;
+    }
+
+    /** A group with a line before it. */
+    private static JPanel further(JComponent... tools) {
+        JPanel group = group();
+        group.add(new JSeparator(SwingConstants.VERTICAL), "h 20!, gapleft 6, gapright 6");
+        List.of(tools).forEach(tool -> group.add(tool, tool instanceof JLabel ? "gapright 6" : ""));
+        return group;
     }
 
     private static JLabel label(String text, JComponent field) {
