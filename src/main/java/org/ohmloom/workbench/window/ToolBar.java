@@ -29,7 +29,7 @@ final class ToolBar extends JPanel {
     private static final long serialVersionUID = 1L;
 
     ToolBar(CommandBook book, Desk desk) {
-        super(new MigLayout("insets 3 8 3 10, fillx, gapx 2, hidemode 3", "[grow,fill][]", "[center]"));
+        super(new MigLayout("insets 1 6 1 8, fillx, gapx 2, hidemode 3", "[grow,fill][]", "[center]"));
         JPanel groups = new JPanel();
         WrapLayout.on(groups, 2);
         groups.add(group(icon(book.get("open-file")), icon(book.get("save"))));
@@ -64,7 +64,7 @@ final class ToolBar extends JPanel {
 
     /** Tools that stay beside one another when the row is too narrow for all and goes on below. */
     private static JPanel group(JComponent... tools) {
-        JPanel group = new JPanel(new MigLayout("insets 0, gapx 2, hidemode 3", "", "[center]"));
+        JPanel group = new JPanel(new MigLayout("insets 2, gapx 2, hidemode 3", "", "[center]"));
         List.of(tools).forEach(group::add);
         return group;
     }
