@@ -155,7 +155,8 @@ class BuildPackTest {
         String load = row.get("Load");
         String state = row.get("State");
         double margin = pickup.evidence().solutions().entrySet().stream()
-                .filter(entry -> entry.getKey().value().equals(state))
+                .filter(entry ->
+                        pickup.harness().states().get(entry.getKey()).name().equals(state))
                 .flatMap(entry -> entry.getValue().loads().values().stream())
                 .filter(volts -> volts.load().value().equals(load))
                 .mapToDouble(volts -> volts.limitVolts() - volts.onDropVolts())

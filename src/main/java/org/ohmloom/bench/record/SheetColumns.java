@@ -29,6 +29,7 @@ final class SheetColumns {
             "against",
             "because",
             "at least",
+            "good",
             "name",
             "look at",
             "must be",
