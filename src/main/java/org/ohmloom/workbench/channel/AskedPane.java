@@ -23,6 +23,7 @@ import org.ohmloom.model.PinRole;
 import org.ohmloom.model.WiringRules;
 import org.ohmloom.signal.pins.Preferences;
 import org.ohmloom.workbench.widget.PaneTitle;
+import org.ohmloom.workbench.widget.Spoken;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
 
@@ -80,11 +81,7 @@ final class AskedPane extends JPanel {
             JSpinner spinner = new JSpinner(new SpinnerNumberModel((int) now.getOrDefault(role, 0), 0, MOST_SPARE, 1));
             spinner.setName("spare-" + role);
             String text = PinWords.role(role);
-            spinner.getAccessibleContext().setAccessibleName(text);
-            ((JSpinner.DefaultEditor) spinner.getEditor())
-                    .getTextField()
-                    .getAccessibleContext()
-                    .setAccessibleName(text);
+            Spoken.name(spinner, text);
             JLabel label = new JLabel(text);
             label.setLabelFor(spinner);
             panel.add(label);

@@ -13,6 +13,7 @@ import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.edit.board.StartDevice;
+import org.ohmloom.workbench.widget.Spoken;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
@@ -64,10 +65,9 @@ final class ToolOptions {
     static JSpinner ways(String name) {
         JSpinner ways = new JSpinner(new SpinnerNumberModel(2, 1, MOST_WAYS, 1));
         ways.setName("tool-ways");
-        ways.getAccessibleContext().setAccessibleName(name);
+        Spoken.name(ways, name);
         ways.setToolTipText(name);
         JTextField field = ((JSpinner.DefaultEditor) ways.getEditor()).getTextField();
-        field.getAccessibleContext().setAccessibleName(name);
         field.setColumns(3);
         return ways;
     }

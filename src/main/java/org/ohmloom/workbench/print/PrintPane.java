@@ -30,6 +30,7 @@ import org.ohmloom.pack.PrintedDocument;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.Spoken;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.Words;
@@ -137,6 +138,7 @@ final class PrintPane extends JPanel {
         ranges.setToolTipText(words.get("ranges.about"));
         row(pane, "ranges", ranges);
         row(pane, "copies", copies);
+        Spoken.name(copies, words.get("copies"));
         return pane;
     }
 
