@@ -75,17 +75,13 @@ public final class ViewTabs extends JPanel {
                     pane.showSelection();
                 }));
         Keys.bind(
-                this,
-                WHEN_ANCESTOR_OF_FOCUSED_COMPONENT,
-                Keys.menu(KeyEvent.VK_PAGE_DOWN),
-                "next-view",
-                () -> pages.step(1));
+                this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, Keys.menu(KeyEvent.VK_PAGE_DOWN), "next-view", () -> step(1));
         Keys.bind(
                 this,
                 WHEN_ANCESTOR_OF_FOCUSED_COMPONENT,
                 Keys.menu(KeyEvent.VK_PAGE_UP),
                 "previous-view",
-                () -> pages.step(-1));
+                () -> step(-1));
         desk.listen(this::hear);
     }
 
@@ -135,6 +131,21 @@ public final class ViewTabs extends JPanel {
     /** Keys of the views beside the layout, in the order of their tabs. */
     public List<String> keys() {
         return studies.stream().map(StudyTab::key).toList();
+    }
+
+    /** Brings the view so many places further on to the front and gives it the keyboard. */
+    private void step(int places) {
+        pages.step(places);
+        front().requestFocusInWindow();
+    }
+
+    /** What takes the keyboard in the view in front. */
+    private JComponent front() {
+        return studies.stream()
+                .filter(pane -> pane == getSelectedComponent())
+                .map(StudyTab::front)
+                .findFirst()
+                .orElse(layout.canvas());
     }
 
     /** The study of a key. */
