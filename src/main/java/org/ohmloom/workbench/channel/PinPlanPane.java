@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -36,6 +35,7 @@ import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Choices;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneTitle;
@@ -170,7 +170,7 @@ final class PinPlanPane extends StudyTab {
 
     private static JScrollPane scroll(JComponent content) {
         JScrollPane scroll = new JScrollPane(content);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
+        FocusFrame.around(scroll, content);
         return scroll;
     }
 

@@ -2,7 +2,6 @@ package org.ohmloom.workbench.channel;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.util.List;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -11,6 +10,7 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.review.Severity;
 import org.ohmloom.signal.pins.PinPlan;
 import org.ohmloom.workbench.widget.EdgeLine;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.words.Words;
 
@@ -38,7 +38,7 @@ final class PlanOutcomePane extends JPanel {
         reasons.setOpaque(false);
         reasons.getAccessibleContext().setAccessibleName(words.get("reasons"));
         JScrollPane scroll = new JScrollPane(reasons);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
+        FocusFrame.around(scroll, reasons);
         add(summary, "growx, wmin 0");
         add(scroll, "grow, push");
         say("");

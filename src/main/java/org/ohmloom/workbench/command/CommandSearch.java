@@ -9,18 +9,18 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Locale;
-import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.HelpPage;
+import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.words.Words;
 
@@ -87,6 +87,7 @@ public final class CommandSearch {
             }
         });
         field.addActionListener(event -> run());
+        Keys.bind(list, JComponent.WHEN_FOCUSED, Keys.plain(KeyEvent.VK_ENTER), "run", this::run);
         list.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
@@ -95,13 +96,11 @@ public final class CommandSearch {
         });
         dialog.getRootPane()
                 .registerKeyboardAction(
-                        event -> dialog.dispose(),
-                        KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-                        JComponent.WHEN_IN_FOCUSED_WINDOW);
+                        event -> dialog.dispose(), Keys.plain(KeyEvent.VK_ESCAPE), JComponent.WHEN_IN_FOCUSED_WINDOW);
         dialog.setLayout(new MigLayout("insets 10, fill, wrap 1"));
         dialog.add(field, "growx");
         JScrollPane scroll = new JScrollPane(list);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
+        FocusFrame.around(scroll, list);
         dialog.add(scroll, "grow, push, w 560!");
         fill();
     }

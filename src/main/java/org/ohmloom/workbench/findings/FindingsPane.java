@@ -35,8 +35,8 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Results;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Topic;
-import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.FilterField;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.ListWithFoot;
 import org.ohmloom.workbench.widget.PaneTitle;
@@ -157,7 +157,7 @@ public final class FindingsPane extends JPanel {
                 new ListWithFoot(list, cautions()),
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(EdgeLine.around());
+        FocusFrame.around(scroll, list, "Ohmloom.line");
         scroll.getViewport().addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {

@@ -6,7 +6,6 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
@@ -18,6 +17,7 @@ import org.ohmloom.manual.WrittenPages;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.words.Words;
 
@@ -40,7 +40,7 @@ public final class InspectorPane extends JPanel {
                 content,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
+        FocusFrame.around(scroll, content);
         scroll.getVerticalScrollBar().setUnitIncrement(24);
         scroll.putClientProperty(FlatClientProperties.SCROLL_PANE_SMOOTH_SCROLLING, Boolean.TRUE);
         content.setName("inspector");

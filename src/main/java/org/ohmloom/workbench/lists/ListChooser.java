@@ -6,7 +6,6 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -21,6 +20,7 @@ import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.widget.CardPages;
 import org.ohmloom.workbench.widget.CellPanel;
 import org.ohmloom.workbench.widget.FilterField;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Words;
@@ -78,7 +78,7 @@ final class ListChooser extends JPanel {
         });
         JScrollPane scroll = new JScrollPane(
                 list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
+        FocusFrame.around(scroll, list);
         add(filter, "wmin 40");
         add(scroll, "grow, push, hmin 40");
         pages.onChange(this::mark);

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
-import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.settings.PreferenceStore;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.words.Words;
 
@@ -52,7 +52,7 @@ public final class SheetPane<R> extends JPanel {
         });
         JScrollPane scroll = new JScrollPane(table);
         scroll.setColumnHeaderView(table.getTableHeader());
-        scroll.setBorder(BorderFactory.createEmptyBorder());
+        FocusFrame.around(scroll, table);
         scroll.putClientProperty(FlatClientProperties.SCROLL_PANE_SMOOTH_SCROLLING, Boolean.TRUE);
         add(scroll, "grow, push");
     }

@@ -8,6 +8,7 @@ import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import org.ohmloom.review.Severity;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.SeverityIcon;
 import org.ohmloom.workbench.widget.Tone;
@@ -30,12 +31,13 @@ final class SheetRenderer extends DefaultTableCellRenderer {
         if (value instanceof CellText text && table.getModel() instanceof SheetModel<?> model) {
             int modelRow = table.convertRowIndexToModel(row);
             int modelColumn = table.convertColumnIndexToModel(column);
-            show(text, model, modelRow, modelColumn, selected, table);
+            show(text, model, modelRow, modelColumn, selected, focused, table);
         }
         return this;
     }
 
-    private void show(CellText text, SheetModel<?> model, int row, int column, boolean selected, JTable table) {
+    private void show(
+            CellText text, SheetModel<?> model, int row, int column, boolean selected, boolean focused, JTable table) {
         Column<?> kind = model.column(column);
         boolean result = kind.numeric() && kind.edit().isEmpty();
         boolean old = result && !model.isCurrent();
@@ -43,7 +45,8 @@ final class SheetRenderer extends DefaultTableCellRenderer {
         setText(text.text());
         setFont(soft ? table.getFont().deriveFont(Font.ITALIC) : table.getFont());
         setHorizontalAlignment(kind.numeric() ? SwingConstants.TRAILING : SwingConstants.LEADING);
-        setBorder(BorderFactory.createEmptyBorder(0, UIScale.scale(6), 0, UIScale.scale(6)));
+        int beside = UIScale.scale(6);
+        setBorder(focused ? FocusFrame.cell(table, beside) : BorderFactory.createEmptyBorder(0, beside, 0, beside));
         setToolTipText(text.tip().isEmpty() ? kind.tip() : text.tip());
         if (!selected) {
             setForeground((old ? Tone.SOFT : text.tone()).colour());

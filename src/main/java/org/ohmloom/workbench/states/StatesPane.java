@@ -27,6 +27,7 @@ import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.study.StudyTab;
 import org.ohmloom.workbench.study.TabName;
 import org.ohmloom.workbench.widget.Choices;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.ReadRows;
 import org.ohmloom.workbench.widget.Tone;
@@ -63,7 +64,7 @@ public final class StatesPane extends StudyTab {
         add(head(), BorderLayout.NORTH);
         JPanel middle = new JPanel(new MigLayout("insets 0, fill, gap 0, hidemode 3", "[grow,fill][]"));
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setBorder(javax.swing.BorderFactory.createEmptyBorder());
+        FocusFrame.around(scroll, table);
         middle.add(scroll, "grow, push");
         resultTable.setName("states-results");
         resultTable.getAccessibleContext().setAccessibleName(words.get("results"));

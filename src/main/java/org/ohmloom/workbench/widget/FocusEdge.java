@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import javax.swing.JComponent;
@@ -21,6 +22,8 @@ public final class FocusEdge {
      */
     public static void on(JPanel panel, String name) {
         panel.setFocusable(true);
+        // Tab passes over what has no keys of its own.
+        panel.getInputMap().put(Keys.plain(KeyEvent.VK_SPACE), "none");
         panel.getAccessibleContext().setAccessibleName(name);
         panel.setBorder(new javax.swing.border.AbstractBorder() {
             private static final long serialVersionUID = 1L;
