@@ -20,7 +20,8 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.sheet.SheetPane;
 import org.ohmloom.workbench.sheet.SheetTable;
-import org.ohmloom.workbench.widget.EdgeLine;
+import org.ohmloom.workbench.widget.FocusEdge;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.Samples;
@@ -66,6 +67,7 @@ public final class StudyPane<R> extends StudyTab {
             }
         });
         nothing.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
+        FocusEdge.on(nothing, study.title());
         add(content(), "content");
         add(nothing, "nothing");
     }
@@ -102,7 +104,7 @@ public final class StudyPane<R> extends StudyTab {
         steps.getAccessibleContext().setAccessibleName(WORDS.get("study.how-these-numbers-of", study.title()));
         steps.putClientProperty(FlatClientProperties.STYLE, "background: $Ohmloom.pane");
         JScrollPane scroll = new JScrollPane(steps);
-        scroll.setBorder(EdgeLine.above());
+        FocusFrame.around(scroll, steps, "Ohmloom.line");
         JSplitPane left = new SharedSplit("reasons", JSplitPane.VERTICAL_SPLIT, list, scroll, 0.62);
         JScrollPane pictures = new JScrollPane(chart);
         pictures.setBorder(BorderFactory.createEmptyBorder());
@@ -135,6 +137,7 @@ public final class StudyPane<R> extends StudyTab {
     @Override
     public void showRows() {
         study.prepare(desk);
+        boolean held = nothing.isFocusOwner() || list.table().isFocusOwner();
         Optional<Readout> readout = study.reading(desk);
         rows = readout.map(study::rows).orElse(List.of());
         list.show(readout);
@@ -143,10 +146,14 @@ public final class StudyPane<R> extends StudyTab {
             String words = studying()
                     ? WORDS.get("study.being-worked-out")
                     : readout.map(study::nothing).orElse("");
+            nothing.getAccessibleContext().setAccessibleName(study.title() + ": " + words);
             nothing.add(PaneTitle.of(study.title()));
             nothing.add(WrappedText.of(words, "Ohmloom.soft", 0), "w 200:460:520, growx");
         }
         ((CardLayout) getLayout()).show(this, rows.isEmpty() ? "nothing" : "content");
+        if (held && !front().isFocusOwner()) {
+            front().requestFocusInWindow();
+        }
         again.setVisible(!rows.isEmpty() && study.isOld(desk));
         again.setText(
                 desk.status().isBusy()
