@@ -146,6 +146,21 @@ final class TextDialogs {
             WORDS.get("text-dialogs.copy-rows-paste-a")
         });
         model.addRow(new Object[] {
+            WORDS.get("text-dialogs.in-a-list"),
+            WORDS.get("text-dialogs.tab-shift-tab"),
+            WORDS.get("text-dialogs.go-from-cell-to-cell")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.in-a-list"),
+            WORDS.get("text-dialogs.ctrl-tab"),
+            WORDS.get("text-dialogs.leave-the-list")
+        });
+        model.addRow(new Object[] {
+            WORDS.get("text-dialogs.in-a-view"),
+            WORDS.get("text-dialogs.ctrl-page-down"),
+            WORDS.get("text-dialogs.go-from-view-to-view")
+        });
+        model.addRow(new Object[] {
             WORDS.get("text-dialogs.in-the-print-window"),
             WORDS.get("text-dialogs.page-down-page-up"),
             WORDS.get("text-dialogs.turn-to-the-next")
