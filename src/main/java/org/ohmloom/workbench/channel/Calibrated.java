@@ -70,12 +70,11 @@ record Calibrated(Component component, Sensor sensor, Optional<SensorChannel> ch
         if (calibration instanceof Calibration.Beta || calibration instanceof Calibration.SteinhartHart) {
             return Sensor.Kind.THERMISTOR;
         }
-        if (calibration instanceof Calibration.Thermocouple) {
-            return Sensor.Kind.THERMOCOUPLE;
-        }
         if (calibration instanceof Calibration.PulseLevels) {
             return Sensor.Kind.HALL;
         }
-        return calibration instanceof Calibration.SwitchContact ? Sensor.Kind.SWITCH : Sensor.Kind.OTHER;
+        return calibration instanceof Calibration.SwitchContact
+                ? Sensor.Kind.SWITCH
+                : calibration instanceof Calibration.Thermocouple ? Sensor.Kind.THERMOCOUPLE : Sensor.Kind.OTHER;
     }
 }
