@@ -31,8 +31,8 @@ final class Palette {
             case ZONE_WARM -> mono ? ground : place(ground, new Color(0xD9A33C), dark, 0.32);
             case ZONE_HOT -> mono ? ground : place(ground, new Color(0xCB5A3C), dark, 0.36);
             case ZONE_EDGE -> dark ? new Color(0xA3ADB9) : new Color(mono ? 0x555555 : 0x5A626C);
-            case HEAT_FIRST -> heat(mono, dark, 0x777777, 0x4F86B0, 0x6F8FC8);
-            case HEAT_SECOND -> heat(mono, dark, 0x5E5E5E, 0x5C5EAC, 0xA49BE0);
+            case HEAT_FIRST -> heat(mono, dark, 0x777777, 0x3F759D, 0x6F8FC8);
+            case HEAT_SECOND -> heat(mono, dark, 0x5E5E5E, 0x5557A4, 0xA49BE0);
             case HEAT_THIRD -> heat(mono, dark, 0x454545, 0x7C2680, 0xF4B0A8);
             case HEAT_FOURTH -> heat(mono, dark, 0x2A2A2A, 0x680E20, 0xF6DC80);
             case HEAT_FIFTH -> heat(mono, dark, 0x000000, 0x2A0808, 0xFFFDF0);
