@@ -2,7 +2,6 @@ package org.ohmloom.workbench.channel;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
-import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.function.BiPredicate;
 import javax.swing.JTable;
@@ -41,11 +40,8 @@ final class ReadTable extends JTable {
         }
         ColumnHeads.keep(this);
         // Tab leaves the table, and F8 belongs to a command.
-        for (int way :
-                new int[] {KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS}) {
-            setFocusTraversalKeys(way, null);
-        }
-        Keys.leave(this, KeyEvent.VK_TAB, KeyEvent.VK_F8);
+        Keys.leaveByTab(this);
+        Keys.leave(this, KeyEvent.VK_F8);
     }
 
     /** As wide as its pane, or as its columns ask for where the pane is narrower: it is scrolled then. */

@@ -3,7 +3,6 @@ package org.ohmloom.workbench.sheet;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -85,11 +84,8 @@ public final class ChangesPane extends JPanel {
             table.getColumnModel().getColumn(k).setPreferredWidth(UIScale.scale(widths[k]));
         }
         // Tab leaves the table, since nothing is typed here.
-        for (int way :
-                new int[] {KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS}) {
-            table.setFocusTraversalKeys(way, null);
-        }
-        Keys.leave(table, KeyEvent.VK_ENTER, KeyEvent.VK_TAB);
+        Keys.leaveByTab(table);
+        Keys.leave(table, KeyEvent.VK_ENTER);
         return table;
     }
 

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.widget;
 
-import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Insets;
@@ -67,8 +66,7 @@ public final class FocusFrame extends AbstractBorder {
     @Override
     public void paintBorder(Component on, Graphics g, int x, int y, int width, int height) {
         if (holder.isFocusOwner() || !otherwise.isBlank()) {
-            Color colour = Tone.colour(holder.isFocusOwner() ? "Ohmloom.selection" : otherwise);
-            g.setColor(colour);
+            g.setColor(Tone.colour(holder.isFocusOwner() ? "Ohmloom.selection" : otherwise));
             g.drawRect(x, y, width - LINE, height - LINE);
         }
     }

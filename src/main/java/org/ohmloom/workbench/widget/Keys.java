@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.widget;
 
 import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
 import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
@@ -83,6 +84,13 @@ public final class Keys {
     public static void leave(JComponent component, KeyStroke together) {
         component.getInputMap(JComponent.WHEN_FOCUSED).put(together, "none");
         component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(together, "none");
+    }
+
+    /** Lets Tab leave a table in which nothing is typed, instead of going from cell to cell. */
+    public static void leaveByTab(JComponent table) {
+        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        leave(table, KeyEvent.VK_TAB);
     }
 
     /** Whether a key types a character: others must reach the commands instead of opening a cell. */
