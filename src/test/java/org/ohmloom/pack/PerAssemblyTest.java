@@ -15,14 +15,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.assembly.AssemblyAnalysis;
 import org.ohmloom.model.Assembly;
 import org.ohmloom.model.Wire;
 
 /** The pickup is built as two harnesses that meet at two bulkhead connectors; each shop gets its own pack. */
-@BesideOthers
 class PerAssemblyTest {
     private static final String DOCUMENTS =
             "cover,drawing,wiring-diagram,pin-tables,bill-of-materials,wire-list,bundles,build-order,test-sheet,labels";
