@@ -41,8 +41,9 @@ final class Palette {
             case CHART_THIRD -> mono ? Color.BLACK : line(hue(Ink.REFERENCE_RETURN), ground);
             case CHART_FOURTH -> mono ? Color.BLACK : line(hue(Ink.PULSE_SIGNAL), ground);
             case CHART_BAND -> mono ? new Color(0xE2E2E2) : zone(ground, new Color(0x4A90C2), dark);
-            case CHART_SPAN ->
-                mono ? new Color(0xF3F3F3) : Contrast.mix(ground, new Color(0x8A93A0), dark ? 0.14 : 0.08);
+            case CHART_SPAN -> mono
+                    ? new Color(0xF3F3F3)
+                    : Contrast.mix(ground, new Color(0x8A93A0), dark ? 0.14 : 0.08);
             case CAUTION -> mono ? Color.BLACK : line(new Color(0xB3261E), ground);
             default -> mono ? monochrome(ink) : line(hue(ink), ground);
         };

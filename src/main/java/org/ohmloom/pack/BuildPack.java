@@ -276,8 +276,8 @@ public final class BuildPack {
             case TEST_SHEET -> new TestSheet(analysis).report();
             case LABELS -> new LabelReport(analysis, fonts, this::labels).report();
             case CALCULATION -> new CalculationReport(analysis, fonts, remedies()).report();
-            case DRAWING, WIRING_DIAGRAM, FORM_BOARD ->
-                throw new IllegalArgumentException(document.id() + " is no report");
+            case DRAWING, WIRING_DIAGRAM, FORM_BOARD -> throw new IllegalArgumentException(
+                    document.id() + " is no report");
         };
     }
 
