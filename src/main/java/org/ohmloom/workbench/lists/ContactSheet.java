@@ -60,12 +60,13 @@ final class ContactSheet implements ElementSheet<ContactSheet.Row> {
                         "mm²",
                         WORDS.get("contact.to.about"),
                         row -> CellText.of(row.contact().conductorMaxMm2())),
-                ColumnEdits.words(
-                        Words.of("lists").get("current-limits"),
-                        Words.of("lists").get("current-limits.about"),
-                        34,
-                        row -> PointsText.limits(row.contact()),
-                        (rows, typed) -> PartEdits.limits(contacts(rows), typed)),
+                ColumnEdits.<Row>words(
+                                Words.of("lists").get("current-limits"),
+                                Words.of("lists").get("current-limits.about"),
+                                34,
+                                row -> PointsText.limits(row.contact()),
+                                (rows, typed) -> PartEdits.limits(contacts(rows), typed))
+                        .quantities(),
                 Column.text(WORDS.get("contact.plating"), WORDS.get("contact.plating.about"), 8, row -> row.contact()
                         .plating()),
                 Column.text(WORDS.get("contact.seal"), WORDS.get("contact.seal.about"), 14, row -> row.contact()

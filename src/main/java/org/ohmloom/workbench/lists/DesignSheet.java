@@ -51,6 +51,13 @@ final class DesignSheet implements Sheet<DesignSheet.Row> {
             return "design." + name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
 
+        private Column.Holds holds() {
+            if (this == LEAST_SIZE) {
+                return Column.Holds.SIZES;
+            }
+            return field.unit().isPresent() ? Column.Holds.QUANTITIES : Column.Holds.AS_IT_IS;
+        }
+
         private boolean inTitleBlock() {
             return compareTo(BASIS) < 0;
         }
@@ -91,12 +98,13 @@ final class DesignSheet implements Sheet<DesignSheet.Row> {
                         words.get("design.what.about"),
                         20,
                         row -> words.get(row.item().key())),
-                ColumnEdits.words(
-                        words.get("design.value"),
-                        words.get("design.value.about"),
-                        34,
-                        Row::value,
-                        (rows, typed) -> edit(rows.get(0), typed)),
+                ColumnEdits.<Row>words(
+                                words.get("design.value"),
+                                words.get("design.value.about"),
+                                34,
+                                Row::value,
+                                (rows, typed) -> edit(rows.get(0), typed))
+                        .holding(row -> row.item().holds()),
                 Column.text(
                         words.get("design.meaning"),
                         words.get("design.meaning.about"),

@@ -16,7 +16,7 @@ import org.ohmloom.draw.Mark;
  * @param edit    how it is edited; empty when it is not
  * @param sample  a small drawing before the text, where there is one
  * @param detail  whether it is only shown when a person chooses it
- * @param holds   what its texts are, for the units a person reads
+ * @param holds   what the text of a row is, for the units a person reads
  * @param <R>     type of the rows
  */
 public record Column<R>(
@@ -29,7 +29,7 @@ public record Column<R>(
         Optional<CellEdit<R>> edit,
         Function<R, Optional<Mark>> sample,
         boolean detail,
-        Holds holds) {
+        Function<R, Holds> holds) {
 
     /** What the texts of a column are. */
     public enum Holds {
@@ -48,7 +48,17 @@ public record Column<R>(
             int letters,
             Function<R, CellText> cell,
             Optional<CellEdit<R>> edit) {
-        this(title, unit, tip, !unit.isEmpty(), letters, cell, edit, row -> Optional.empty(), false, Holds.AS_IT_IS);
+        this(
+                title,
+                unit,
+                tip,
+                !unit.isEmpty(),
+                letters,
+                cell,
+                edit,
+                row -> Optional.empty(),
+                false,
+                row -> Holds.AS_IT_IS);
     }
 
     /** A column of texts. */
@@ -69,7 +79,7 @@ public record Column<R>(
                 Optional.empty(),
                 row -> Optional.empty(),
                 false,
-                Holds.AS_IT_IS);
+                row -> Holds.AS_IT_IS);
     }
 
     public Column<R> edited(CellEdit<R> how) {
@@ -91,15 +101,16 @@ public record Column<R>(
 
     /** This column, its texts written by the program with quantities in them. */
     public Column<R> quantities() {
-        return holding(Holds.QUANTITIES);
+        return holding(row -> Holds.QUANTITIES);
     }
 
     /** This column, its texts conductor sizes. */
     public Column<R> sizes() {
-        return holding(Holds.SIZES);
+        return holding(row -> Holds.SIZES);
     }
 
-    private Column<R> holding(Holds changed) {
+    /** This column, its texts of another kind from row to row. */
+    public Column<R> holding(Function<R, Holds> changed) {
         return new Column<>(title, unit, tip, numeric, letters, cell, edit, sample, detail, changed);
     }
 }

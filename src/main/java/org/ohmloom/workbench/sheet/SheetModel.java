@@ -107,16 +107,17 @@ public final class SheetModel<R> extends AbstractTableModel {
 
     /** The text editing of a cell starts from. */
     String start(int row, int column) {
-        return shown(column).start(raw(row, column));
+        return shown(row, column).start(raw(row, column));
     }
 
     private String raw(int row, int column) {
         return columns.get(column).edit().orElseThrow().start(rows.get(row));
     }
 
-    /** A column in the units shown. */
-    ShownColumn shown(int column) {
-        return new ShownColumn(columns.get(column), units.get());
+    /** A column in the units shown, for the text of a row. */
+    private ShownColumn shown(int row, int column) {
+        Column<R> of = columns.get(column);
+        return new ShownColumn(of, of.holds().apply(rows.get(row)), units.get());
     }
 
     /** Puts what stands in the cell of a row into cells of the same column, as one step, digit for digit. */
@@ -140,7 +141,10 @@ public final class SheetModel<R> extends AbstractTableModel {
      * @throws IllegalArgumentException when the text is not what the column needs; the message says what would be right
      */
     Edit parse(List<Integer> chosen, int column, String typed) {
-        return edit(chosen, column, shown(column).typed(typed));
+        return edit(
+                chosen,
+                column,
+                chosen.isEmpty() ? typed : shown(chosen.get(0), column).typed(typed));
     }
 
     private Edit edit(List<Integer> chosen, int column, String text) {
@@ -184,7 +188,7 @@ public final class SheetModel<R> extends AbstractTableModel {
 
     @Override
     public String getColumnName(int column) {
-        return shown(column).head();
+        return new ShownColumn(columns.get(column), Column.Holds.AS_IT_IS, units.get()).head();
     }
 
     @Override
@@ -198,7 +202,7 @@ public final class SheetModel<R> extends AbstractTableModel {
             writtenIn = units.get();
             written.clear();
         }
-        return written.computeIfAbsent(row * columns.size() + column, place -> shown(column)
+        return written.computeIfAbsent(row * columns.size() + column, place -> shown(row, column)
                 .cell(columns.get(column).cell().apply(rows.get(row))));
     }
 

@@ -8,9 +8,10 @@ import org.ohmloom.units.Unit;
  * A column in the units a person reads and types in. The column itself, its cells and its edits stay in their own unit.
  *
  * @param column the column
+ * @param holds  what its text is in the row meant
  * @param units  the units
  */
-record ShownColumn(Column<?> column, ShownUnits units) {
+record ShownColumn(Column<?> column, Column.Holds holds, ShownUnits units) {
 
     /** The unit of the column where it may be shown in another one. */
     private Optional<Unit> unit() {
@@ -28,7 +29,7 @@ record ShownColumn(Column<?> column, ShownUnits units) {
         String tip = units.text(cell.tip());
         if (!cell.isNumber()) {
             String text = text(cell.text());
-            String exact = column.holds() == Column.Holds.AS_IT_IS ? cell.exact() : start(cell.exact());
+            String exact = holds == Column.Holds.AS_IT_IS ? cell.exact() : start(cell.exact());
             return new CellText(text, exact, cell.number(), cell.tone(), tip);
         }
         double value = cell.number().orElseThrow();
@@ -39,7 +40,7 @@ record ShownColumn(Column<?> column, ShownUnits units) {
     }
 
     private String text(String text) {
-        return switch (column.holds()) {
+        return switch (holds) {
             case AS_IT_IS -> column.numeric() ? units.text(text) : text;
             case QUANTITIES -> units.text(text);
             case SIZES -> units.label(text);
@@ -48,7 +49,7 @@ record ShownColumn(Column<?> column, ShownUnits units) {
 
     /** What editing a cell starts from. */
     String start(String text) {
-        return switch (column.holds()) {
+        return switch (holds) {
             case AS_IT_IS -> column.numeric() ? units.start(text, unit().orElse(Unit.FRACTION)) : text;
             case QUANTITIES, SIZES -> units.signed(text);
         };
@@ -56,7 +57,7 @@ record ShownColumn(Column<?> column, ShownUnits units) {
 
     /** What was typed into a cell, as the column takes it. */
     String typed(String text) {
-        return switch (column.holds()) {
+        return switch (holds) {
             case AS_IT_IS -> column.numeric() ? units.typed(text, unit().orElse(Unit.FRACTION)) : text;
             case QUANTITIES -> units.pointed(text);
             case SIZES -> units.typedSize(text);
