@@ -42,7 +42,7 @@ public final class CompareCommands {
 
         @Override
         public void run() {
-            pane.ifPresent(compared -> task.accept(desk, Reveal.inFront(compared)));
+            pane.ifPresent(compared -> task.accept(desk, compared));
         }
 
         @Override
@@ -68,7 +68,8 @@ public final class CompareCommands {
                         (on, pane) -> {
                             Optional<Path> folder =
                                     on.document().flatMap(Document::file).map(Path::getParent);
-                            prompts.fileToCompare(folder).ifPresent(pane::compareWith);
+                            prompts.fileToCompare(folder)
+                                    .ifPresent(file -> Reveal.inFront(pane).compareWith(file));
                         }),
                 new Compare(
                         SAVED,
@@ -76,6 +77,6 @@ public final class CompareCommands {
                         WORDS.get("compare-commands.changes-since-saved.about"),
                         'G',
                         desk,
-                        (on, pane) -> pane.compareWithSaved()));
+                        (on, pane) -> Reveal.inFront(pane).compareWithSaved()));
     }
 }
