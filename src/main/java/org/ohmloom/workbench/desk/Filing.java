@@ -35,8 +35,7 @@ public final class Filing {
     private final List<Runnable> listeners = new ArrayList<>();
     private final Runnable hearSaves = this::tell;
     private Runnable compare = () -> {};
-    private Optional<Object> reading = Optional.empty();
-    private Optional<String> readingName = Optional.empty();
+    private Optional<Asked> reading = Optional.empty();
     private boolean leaving;
     private boolean left;
 
@@ -71,8 +70,8 @@ public final class Filing {
     /** What is being read or written for this desk, in words; empty when nothing is. */
     public Optional<String> progress() {
         Words words = Words.of("windows");
-        return readingName.map(name -> words.get("reading", name)).or(() -> lying().filter(saves::isBusy)
-                .map(open -> words.get("saving", open.name())));
+        return reading.map(asked -> words.get("reading", asked.name()))
+                .or(() -> lying().filter(saves::isBusy).map(open -> words.get("saving", open.name())));
     }
 
     /** What lies on the desk, of a side copy its original. */
@@ -138,7 +137,6 @@ public final class Filing {
 
     private void put(Document begun, Results known, String message) {
         reading = Optional.empty();
-        readingName = Optional.empty();
         desk.open(begun, known);
         desk.say(message);
         tell();
@@ -305,15 +303,17 @@ public final class Filing {
         Document read() throws HarnessFileException;
     }
 
+    /** Something to read that was asked for; of two by one name each is its own. */
+    private record Asked(String name) {}
+
     /**
      * Reads a document and puts it on the desk. The window is used meanwhile: what is asked for last is opened, and what was edited
      * since is asked about before it makes room.
      */
     private void load(String name, Reading how, Consumer<Document> opened, Runnable refused) {
-        Object mine = new Object();
+        Asked mine = new Asked(name);
         Optional<Harness> before = desk.harness();
         reading = Optional.of(mine);
-        readingName = Optional.of(name);
         tell();
         reader.execute(() -> {
             try {
@@ -324,7 +324,7 @@ public final class Filing {
                             opened.accept(document);
                             put(document, WORDS.get("filing.opened", document.name()));
                         };
-                        if (isSame(before, desk.harness())) {
+                        if (before.orElse(null) == desk.harness().orElse(null)) {
                             open.run();
                         } else {
                             ifLeft(open);
@@ -342,19 +342,12 @@ public final class Filing {
         });
     }
 
-    private static boolean isSame(Optional<Harness> one, Optional<Harness> other) {
-        return one.isEmpty()
-                ? other.isEmpty()
-                : other.filter(now -> now == one.get()).isPresent();
-    }
-
     /** Whether what was read is still what was asked for last, in a window that is still there. */
-    private boolean isWanted(Object read) {
-        if (left || reading.filter(latest -> latest == read).isEmpty()) {
+    private boolean isWanted(Asked read) {
+        if (left || reading.orElse(null) != read) {
             return false;
         }
         reading = Optional.empty();
-        readingName = Optional.empty();
         tell();
         return true;
     }

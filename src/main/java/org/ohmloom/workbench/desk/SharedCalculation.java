@@ -165,7 +165,7 @@ public final class SharedCalculation implements Calculation {
             while (true) {
                 Optional<Analysis> now;
                 synchronized (this) {
-                    while (!ended && isSame(latest, told) && !cancel.isRequested()) {
+                    while (!ended && latest.orElse(null) == told.orElse(null) && !cancel.isRequested()) {
                         pause();
                     }
                     if (ended) {
@@ -177,12 +177,6 @@ public final class SharedCalculation implements Calculation {
                 now.ifPresent(soFar);
                 told = now;
             }
-        }
-
-        private static boolean isSame(Optional<Analysis> one, Optional<Analysis> other) {
-            return one.isEmpty()
-                    ? other.isEmpty()
-                    : other.filter(each -> each == one.get()).isPresent();
         }
 
         private synchronized Analysis result() {
