@@ -1,7 +1,6 @@
 package org.ohmloom.workbench.widget;
 
 import java.awt.event.KeyEvent;
-import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JSplitPane;
 import org.ohmloom.workbench.words.Words;
@@ -23,16 +22,21 @@ public final class SharedSplit extends JSplitPane {
     public SharedSplit(String name, int orientation, JComponent first, JComponent second, double share) {
         super(orientation, true, first, second);
         this.share = share;
-        setName("split-" + name);
         setResizeWeight(share);
-        setBorder(null);
-        getAccessibleContext()
-                .setAccessibleName(Words.of("window")
-                        .get("divider-before", Words.of("window").get("divider." + name)));
-        // Keys of its own would take F6 and F8 from the commands.
-        InputMap keys = getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-        keys.put(Keys.plain(KeyEvent.VK_F6), "none");
-        keys.put(Keys.plain(KeyEvent.VK_F8), "none");
+        name(this, name);
+    }
+
+    /**
+     * Names a split as the window does, without a border, and leaves to the commands the keys it would take.
+     *
+     * @param name what comes behind the divider
+     */
+    public static void name(JSplitPane split, String name) {
+        Words words = Words.of("window");
+        split.setName("split-" + name);
+        split.setBorder(null);
+        split.getAccessibleContext().setAccessibleName(words.get("divider-before", words.get("divider." + name)));
+        Keys.leave(split, KeyEvent.VK_F6, KeyEvent.VK_F8);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.ohmloom.workbench.window;
 
 import java.awt.CardLayout;
-import java.awt.event.KeyEvent;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,8 +80,8 @@ import org.ohmloom.workbench.whatif.WhatIfCommands;
 import org.ohmloom.workbench.whatif.WhatIfPane;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.HelpPage;
-import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.Samples;
+import org.ohmloom.workbench.widget.SharedSplit;
 import org.ohmloom.workbench.words.Words;
 
 /**
@@ -331,12 +330,8 @@ public final class WorkbenchView extends JPanel {
 
     private JSplitPane split(String name, int orientation, JComponent first, JComponent second, double weight) {
         JSplitPane split = new JSplitPane(orientation, true, first, second);
-        split.setName("split-" + name);
         split.setResizeWeight(weight);
-        split.setBorder(null);
-        split.getAccessibleContext().setAccessibleName(WORDS.get("divider-before", WORDS.get("divider." + name)));
-        // Keys of its own would take F6 and F8 from the commands.
-        Keys.leave(split, KeyEvent.VK_F6, KeyEvent.VK_F8);
+        SharedSplit.name(split, name);
         dividers.put(name, split);
         return split;
     }
