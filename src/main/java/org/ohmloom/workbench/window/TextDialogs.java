@@ -72,99 +72,56 @@ final class TextDialogs {
                 .forEach(command -> model.addRow(new Object[] {
                     command.name(), command.keys().map(Keys::text).orElse(""), command.about()
                 }));
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.arrows"),
-            WORDS.get("text-dialogs.nudge-what-is-selected")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.ctrl-a"),
-            WORDS.get("text-dialogs.select-everything")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.ctrl-c-ctrl-x"),
-            WORDS.get("text-dialogs.copy-cut-paste-what")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.ctrl-d"),
-            WORDS.get("text-dialogs.duplicate-what-is-selected")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.delete"),
-            WORDS.get("text-dialogs.take-out-what-is")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.enter"),
-            WORDS.get("text-dialogs.use-the-tool-where")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.shift-f10-right-button"),
-            WORDS.get("text-dialogs.show-the-menu-of")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.a-letter-alone"),
-            WORDS.get("text-dialogs.take-the-tool-that")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.middle-or-right-button"),
-            WORDS.get("text-dialogs.pan-by-dragging-whatever")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"), WORDS.get("text-dialogs.and"), WORDS.get("text-dialogs.zoom")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.page-down-page-up"),
-            WORDS.get("text-dialogs.select-the-next-or")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.on-the-layout"),
-            WORDS.get("text-dialogs.esc"),
-            WORDS.get("text-dialogs.give-up-what-is")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.in-a-list"),
-            WORDS.get("text-dialogs.enter-or-start-typing"),
-            WORDS.get("text-dialogs.edit-the-cell")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.in-a-list"),
-            WORDS.get("text-dialogs.ctrl-enter"),
-            WORDS.get("text-dialogs.put-what-was-typed")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.in-a-list"),
-            WORDS.get("text-dialogs.ctrl-c-ctrl-v"),
-            WORDS.get("text-dialogs.copy-rows-paste-a")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.in-a-list"),
-            WORDS.get("text-dialogs.tab-shift-tab"),
-            WORDS.get("text-dialogs.go-from-cell-to-cell")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.in-a-list"),
-            WORDS.get("text-dialogs.ctrl-tab"),
-            WORDS.get("text-dialogs.leave-the-list")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.in-a-view"),
-            WORDS.get("text-dialogs.ctrl-page-down"),
-            WORDS.get("text-dialogs.go-from-view-to-view")
-        });
-        model.addRow(new Object[] {
-            WORDS.get("text-dialogs.in-the-print-window"),
-            WORDS.get("text-dialogs.page-down-page-up"),
-            WORDS.get("text-dialogs.turn-to-the-next")
-        });
+        rows(
+                model,
+                WORDS.get("text-dialogs.on-the-layout"),
+                WORDS.get("text-dialogs.arrows"),
+                WORDS.get("text-dialogs.nudge-what-is-selected"),
+                WORDS.get("text-dialogs.ctrl-a"),
+                WORDS.get("text-dialogs.select-everything"),
+                WORDS.get("text-dialogs.ctrl-c-ctrl-x"),
+                WORDS.get("text-dialogs.copy-cut-paste-what"),
+                WORDS.get("text-dialogs.ctrl-d"),
+                WORDS.get("text-dialogs.duplicate-what-is-selected"),
+                WORDS.get("text-dialogs.delete"),
+                WORDS.get("text-dialogs.take-out-what-is"),
+                WORDS.get("text-dialogs.enter"),
+                WORDS.get("text-dialogs.use-the-tool-where"),
+                WORDS.get("text-dialogs.shift-f10-right-button"),
+                WORDS.get("text-dialogs.show-the-menu-of"),
+                WORDS.get("text-dialogs.a-letter-alone"),
+                WORDS.get("text-dialogs.take-the-tool-that"),
+                WORDS.get("text-dialogs.middle-or-right-button"),
+                WORDS.get("text-dialogs.pan-by-dragging-whatever"),
+                WORDS.get("text-dialogs.and"),
+                WORDS.get("text-dialogs.zoom"),
+                WORDS.get("text-dialogs.page-down-page-up"),
+                WORDS.get("text-dialogs.select-the-next-or"),
+                WORDS.get("text-dialogs.esc"),
+                WORDS.get("text-dialogs.give-up-what-is"));
+        rows(
+                model,
+                WORDS.get("text-dialogs.in-a-list"),
+                WORDS.get("text-dialogs.enter-or-start-typing"),
+                WORDS.get("text-dialogs.edit-the-cell"),
+                WORDS.get("text-dialogs.ctrl-enter"),
+                WORDS.get("text-dialogs.put-what-was-typed"),
+                WORDS.get("text-dialogs.ctrl-c-ctrl-v"),
+                WORDS.get("text-dialogs.copy-rows-paste-a"),
+                WORDS.get("text-dialogs.tab-shift-tab"),
+                WORDS.get("text-dialogs.go-from-cell-to-cell"),
+                WORDS.get("text-dialogs.ctrl-tab"),
+                WORDS.get("text-dialogs.leave-the-list"));
+        rows(
+                model,
+                WORDS.get("text-dialogs.in-a-view"),
+                WORDS.get("text-dialogs.ctrl-page-down"),
+                WORDS.get("text-dialogs.go-from-view-to-view"));
+        rows(
+                model,
+                WORDS.get("text-dialogs.in-the-print-window"),
+                WORDS.get("text-dialogs.page-down-page-up"),
+                WORDS.get("text-dialogs.turn-to-the-next"));
         JTable table = new JTable(model);
         table.getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(190));
         table.getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(150));
@@ -172,6 +129,13 @@ final class TextDialogs {
         table.getAccessibleContext().setAccessibleName(WORDS.get("text-dialogs.commands-and-their-keys"));
         HelpPage.name(table, "dialogs/keys");
         show(parent, WORDS.get("text-dialogs.keys"), table, 820, 560);
+    }
+
+    /** Adds what keys do in one place: by turns the keys and what they do. */
+    private static void rows(DefaultTableModel model, String where, String... keysAndTasks) {
+        for (int k = 0; k < keysAndTasks.length; k += 2) {
+            model.addRow(new Object[] {where, keysAndTasks[k], keysAndTasks[k + 1]});
+        }
     }
 
     private static void show(Component parent, String title, Component content, int width, int height) {
