@@ -91,13 +91,7 @@ final class RemediesModel extends AbstractTableModel {
                         list.foreseen(),
                         list.spent() ? WORDS.get("remedies.no-more") : "; ");
         String untried = list.untried() == 0 ? "" : WORDS.get("remedies.more-were-not-tried", list.untried());
-        return String.format(
-                Locale.ROOT,
-                WORDS.get("remedies.s-d-tried-on"),
-                foreseen,
-                list.remedies().size(),
-                list.clearing(),
-                untried);
+        return WORDS.get("remedies.tried-on-a-copy", foreseen, list.remedies().size(), list.clearing(), untried);
     }
 
     /** What one of them changes. */
