@@ -9,6 +9,10 @@ import java.awt.Color;
  */
 final class Palette {
 
+    private static final Color HOT = new Color(0xCB5A3C);
+    /** Share of the tint of hot zones on paper, the darkest there. */
+    private static final double HOT_ON_PAPER = 0.36;
+
     private Palette() {}
 
     static Color colour(Ink ink, Color ground, boolean mono) {
@@ -29,7 +33,7 @@ final class Palette {
             case SPLICE, EARTH -> dark ? new Color(0xD5DCE4) : new Color(mono ? 0x000000 : 0x22282F);
             case ZONE_COOL -> mono ? ground : place(ground, new Color(0x5C8DB8), dark, 0.18);
             case ZONE_WARM -> mono ? ground : place(ground, new Color(0xD9A33C), dark, 0.32);
-            case ZONE_HOT -> mono ? ground : place(ground, new Color(0xCB5A3C), dark, 0.36);
+            case ZONE_HOT -> mono ? ground : place(ground, HOT, dark, HOT_ON_PAPER);
             case ZONE_EDGE -> dark ? new Color(0xA3ADB9) : new Color(mono ? 0x555555 : 0x5A626C);
             case HEAT_FIRST -> heat(mono, dark, 0x777777, 0x3F759D, 0x6F8FC8);
             case HEAT_SECOND -> heat(mono, dark, 0x5E5E5E, 0x5557A4, 0xA49BE0);
@@ -94,7 +98,7 @@ final class Palette {
     /** Made to be told from the ground and from every tint behind it; the least favourable ground decides. */
     private static Color line(Color hue, Color ground) {
         boolean dark = Contrast.luminance(ground) < 0.18;
-        Color light = ground.equals(Color.WHITE) ? new Color(0xECC4B9) : new Color(0xE9E5DC);
+        Color light = ground.equals(Color.WHITE) ? Contrast.mix(ground, HOT, HOT_ON_PAPER) : new Color(0xE9E5DC);
         return Contrast.reach(hue, dark ? new Color(0x3A434E) : light, Contrast.LINES);
     }
 }
