@@ -70,7 +70,7 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
                         WORDS.get("allowance.drip-loop"),
                         WORDS.get("allowance.drip-loop.about"),
                         9,
-                        row -> row.own().dripLoop() ? Words.of("typed").get("yes") : "",
+                        row -> TypedNumbers.yesIf(row.own().dripLoop()),
                         (rows, typed) -> {
                             boolean yes = TypedNumbers.yes(typed);
                             return change(

@@ -56,7 +56,7 @@ final class SpliceSheet implements ElementSheet<SpliceSheet.Row> {
                         WORDS.get("splice.stays"),
                         WORDS.get("splice.stays.about"),
                         8,
-                        row -> row.stays() ? Words.of("typed").get("yes") : "",
+                        row -> TypedNumbers.yesIf(row.stays()),
                         (rows, typed) -> stay(rows, TypedNumbers.yes(typed))));
     }
 

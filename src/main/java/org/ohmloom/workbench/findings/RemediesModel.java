@@ -10,6 +10,7 @@ import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.review.Finding;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.ShownUnits;
+import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
 
 /** Remedies as rows of a table, and in words. */
@@ -60,9 +61,7 @@ final class RemediesModel extends AbstractTableModel {
         return switch (column) {
             case 0 -> remedy.kind().words();
             case 1 -> label(remedy);
-            case 2 -> remedy.clears()
-                    ? Words.of("typed").get("yes")
-                    : Words.of("typed").get("no");
+            case 2 -> TypedNumbers.yesOrNo(remedy.clears());
             case 3 -> remedy.effect().map(Effect::words).map(units::text).orElse("");
             case 4 -> signed(remedy.addedCopperKg(), units.quantity(Math.abs(remedy.addedCopperKg()), Dimension.MASS));
             case 5 -> signed(remedy.addedMetres(), units.metres(Math.abs(remedy.addedMetres())));

@@ -21,6 +21,7 @@ import org.ohmloom.units.Gauge;
 import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.words.CalibrationText;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
 
 /**
@@ -89,7 +90,7 @@ final class RecordFacts {
             return text(nested).orElse("");
         }
         if (value instanceof Boolean flag) {
-            return flag ? Words.of("typed").get("yes") : Words.of("typed").get("no");
+            return TypedNumbers.yesOrNo(flag);
         }
         if (value instanceof Enum<?> constant) {
             return TradeWords.named(constant);

@@ -82,7 +82,7 @@ final class CavitySheet implements Sheet<CavitySheet.Row> {
                 typed(
                         "double-crimp",
                         12,
-                        row -> row.cavity().doubleCrimp() ? Words.of("typed").get("yes") : "",
+                        row -> TypedNumbers.yesIf(row.cavity().doubleCrimp()),
                         (now, ends, text) -> CavityEdits.doubleCrimp(ends, TypedNumbers.yes(text))));
     }
 

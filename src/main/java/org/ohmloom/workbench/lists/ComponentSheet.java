@@ -14,6 +14,7 @@ import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedEdits;
+import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
 
 /** Every component but the loads, which have a list of their own. */
@@ -85,7 +86,7 @@ final class ComponentSheet implements ElementSheet<ComponentSheet.Row> {
                         WORDS.get("component.existing"),
                         WORDS.get("component.existing.about"),
                         8,
-                        row -> row.component().existing() ? Words.of("typed").get("yes") : ""));
+                        row -> TypedNumbers.yesIf(row.component().existing())));
     }
 
     @Override

@@ -11,6 +11,7 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
 
 /** The connectors as a list. */
@@ -70,7 +71,7 @@ final class ConnectorSheet implements ElementSheet<ConnectorSheet.Row> {
                         WORDS.get("connector.existing"),
                         WORDS.get("connector.existing.about"),
                         8,
-                        row -> row.connector().existing() ? Words.of("typed").get("yes") : ""));
+                        row -> TypedNumbers.yesIf(row.connector().existing())));
     }
 
     @Override

@@ -19,6 +19,7 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
+import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
 
 /** The outputs that switch loads, those of control units and those standing alone, and how they switch. */
@@ -109,9 +110,7 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
                         WORDS.get("output.capacitor.about"),
                         9,
                         row -> row.driver()
-                                .map(driver -> driver.supplyCapacitor()
-                                        ? Words.of("typed").get("yes")
-                                        : Words.of("typed").get("no"))
+                                .map(driver -> TypedNumbers.yesOrNo(driver.supplyCapacitor()))
                                 .orElse(""),
                         DriverEdits::capacitor),
                 ColumnEdits.number(

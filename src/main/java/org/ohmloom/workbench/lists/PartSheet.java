@@ -58,7 +58,7 @@ final class PartSheet implements ElementSheet<Part> {
                         WORDS.get("part.customer-supplies"),
                         WORDS.get("part.customer-supplies.about"),
                         16,
-                        part -> part.customerSupplied() ? Words.of("typed").get("yes") : "",
+                        part -> TypedNumbers.yesIf(part.customerSupplied()),
                         PartEdits::customerSupplied));
     }
 

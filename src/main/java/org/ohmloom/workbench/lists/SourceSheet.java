@@ -82,14 +82,10 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                                 WORDS.get("source.on"),
                                 WORDS.get("source.on.about"),
                                 6,
-                                row -> row.setting().on()
-                                        ? Words.of("typed").get("yes")
-                                        : Words.of("typed").get("no"))
+                                row -> TypedNumbers.yesOrNo(row.setting().on()))
                         .edited(ColumnEdits.<Row, Row>of(
                                 row -> true,
-                                row -> row.setting().on()
-                                        ? Words.of("typed").get("yes")
-                                        : Words.of("typed").get("no"),
+                                row -> TypedNumbers.yesOrNo(row.setting().on()),
                                 row -> row,
                                 (rows, typed) -> {
                                     boolean on = TypedNumbers.yes(typed);

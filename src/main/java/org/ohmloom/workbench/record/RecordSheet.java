@@ -140,7 +140,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                         "",
                         WORDS.get("record.replaces.about"),
                         9,
-                        reading -> reading.replaces() ? Words.of("typed").get("yes") : "",
+                        reading -> TypedNumbers.yesIf(reading.replaces()),
                         RecordEdits::replaces),
                 ofReading(
                         WORDS.get("record.instrument"),

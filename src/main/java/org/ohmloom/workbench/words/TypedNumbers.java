@@ -39,6 +39,16 @@ public final class TypedNumbers {
         };
     }
 
+    /** "yes" or "no", as {@link #yes(String)} reads it. */
+    public static String yesOrNo(boolean is) {
+        return WORDS.get(is ? "yes" : "no");
+    }
+
+    /** "yes", or nothing where it is not so. */
+    public static String yesIf(boolean is) {
+        return is ? WORDS.get("yes") : "";
+    }
+
     /** A number with all its digits, as it can be typed again. */
     public static String exact(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
