@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Collections;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -51,16 +52,26 @@ class StopsSoonTest {
 
     @Test
     void whereverItIsAskedToStopNothingGoesOn() {
-        Countdown whole = never();
-        Analyst.analyse(COACH, TABLES, whole, soFar -> {});
-        int all = whole.count();
-        for (int share = 0; share < 8; share++) {
-            Countdown asked = new Countdown(1 + all * share / 8);
-            assertThrows(CancellationException.class, () -> Analyst.analyse(COACH, TABLES, asked, soFar -> {}));
-            assertTrue(ForkJoinPool.commonPool().awaitQuiescence(1, TimeUnit.MINUTES));
-            int after = asked.count() - asked.last;
-            assertTrue(after <= SIDE_BY_SIDE, "looked " + after + " times more, asked to stop at " + asked.last);
+        // Threads of its own: other tests keep the common ones at work.
+        ForkJoinPool threads = new ForkJoinPool(2);
+        try {
+            Countdown whole = never();
+            threads.invoke(analysis(whole));
+            int all = whole.count();
+            for (int share = 0; share < 8; share++) {
+                Countdown asked = new Countdown(1 + all * share / 8);
+                assertThrows(CancellationException.class, () -> threads.invoke(analysis(asked)));
+                assertTrue(threads.awaitQuiescence(5, TimeUnit.MINUTES));
+                int after = asked.count() - asked.last;
+                assertTrue(after <= SIDE_BY_SIDE, "looked " + after + " times more, asked to stop at " + asked.last);
+            }
+        } finally {
+            threads.shutdownNow();
         }
+    }
+
+    private static ForkJoinTask<Analysis> analysis(Cancel cancel) {
+        return ForkJoinTask.adapt(() -> Analyst.analyse(COACH, TABLES, cancel, soFar -> {}));
     }
 
     @Test
