@@ -79,6 +79,15 @@ class FormulasTest {
                 Optional.of("tables/iso-6722-1-conductors"),
                 WrittenPages.citedIn(
                         "ISO 6722-1:2011, conductor resistance at 20 C and cable outside diameter, thin wall, row 4 mm2"));
+        assertEquals(
+                Optional.of("formulas/battery-emf"),
+                WrittenPages.citedIn("EMF 12.1 V = 12.8 V full x 0.9486 at 50 % charge"));
+        assertEquals(
+                Optional.of("formulas/alternator-set-point"),
+                WrittenPages.citedIn("set point 13.9 V = 14.4 V -0.01 V/K x (80 °C - 25 °C)"));
+        assertEquals(
+                Optional.of("formulas/divider-reading"),
+                WrittenPages.citedIn("1.2 ohm in series: R = Rp V / (Vp - V), 2.2 kohm to 5 V"));
         assertEquals(Optional.empty(), WrittenPages.citedIn("Worst lasting current 7.98 A RMS in Heater and pump"));
     }
 

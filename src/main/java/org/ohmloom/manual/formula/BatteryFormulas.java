@@ -82,7 +82,50 @@ final class BatteryFormulas {
                             "0.8 x 105 = 84 A",
                             84,
                             "A",
-                            () -> LoadTabulation.allowedAmps(105))));
+                            () -> LoadTabulation.allowedAmps(105))),
+            new Formula(
+                    "battery-emf",
+                    "Open-circuit voltage of a battery at a charge level",
+                    "E = Ef x u(s) / u(100 %)",
+                    Symbol.of(
+                            """
+                    E | open-circuit voltage at the charge level s | V
+                    Ef | open-circuit voltage entered, of the full battery at 25 °C | V
+                    u | rest voltage of a cell by the table of the battery's type, straight between its rows | V
+                    s | charge level | %
+                    """),
+                    "Only the shape of the curve is taken from the table, so a full battery has what was entered. A battery without a type keeps its voltage at every charge level.",
+                    "Common practice, no source; the rest voltages by [their table](../tables/battery-open-circuit.md)",
+                    " full x ",
+                    List.of("views/charge", "lists/sources"),
+                    new Worked(
+                            "12.8 V full, AGM, charged to 50 %.",
+                            "2.030 / 2.140 = 0.9486; 12.8 x 0.9486 = 12.14 V",
+                            12.14,
+                            "V",
+                            () -> WorkedSupply.emfVolts(12.8, "lead-acid-agm", 0.5))),
+            new Formula(
+                    "alternator-set-point",
+                    "Voltage an alternator holds at its temperature",
+                    "U = Us + k x (T - Ts)",
+                    Symbol.of(
+                            """
+                    U | voltage the regulator holds | V
+                    Us | set point entered | V
+                    k | change with temperature, usually negative | V/K
+                    T | temperature of the alternator in the state | °C
+                    Ts | temperature the set point holds at; 25 where none is entered | °C
+                    """),
+                    "Never below half the set point entered. Where no temperature is entered for a state it is that of the zone. The voltage is held where the regulator senses, up to the most current the alternator gives.",
+                    "Straight line by what the maker states of the regulator; common practice, no source",
+                    " V/K x (",
+                    List.of("lists/alternators", "views/charge"),
+                    new Worked(
+                            "14.4 V at 25 °C, -10 mV/K, at 80 °C.",
+                            "80 - 25 = 55 K; -0.010 x 55 = -0.55 V; 14.4 - 0.55 = 13.85 V",
+                            13.85,
+                            "V",
+                            () -> WorkedSupply.setPointVolts(14.4, -0.010, 80))));
 
     private BatteryFormulas() {}
 }

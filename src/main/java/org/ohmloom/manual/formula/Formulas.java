@@ -19,7 +19,7 @@ public final class Formulas {
             new Topic("Heat", HeatFormulas.ALL),
             new Topic("Protection", ProtectionFormulas.ALL),
             new Topic("Batteries and alternators", BatteryFormulas.ALL),
-            new Topic("Motors", MotorFormulas.ALL),
+            new Topic("Starts", StartFormulas.ALL),
             new Topic("Returns and loops", LoopFormulas.ALL),
             new Topic("Coupling", EdgeFormulas.ALL),
             new Topic("Sensors and buses", SignalFormulas.ALL),

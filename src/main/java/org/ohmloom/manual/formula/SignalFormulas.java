@@ -3,13 +3,16 @@ package org.ohmloom.manual.formula;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.ThermocoupleVolts;
 import org.ohmloom.signal.bus.FrameFormat;
 import org.ohmloom.signal.bus.Message;
 import org.ohmloom.signal.bus.ResponseTimes;
 import org.ohmloom.signal.bus.wiring.LineFormulas;
+import org.ohmloom.signal.calibration.ConverterInput;
 import org.ohmloom.signal.calibration.PulseRate;
+import org.ohmloom.signal.calibration.SignalKind;
 import org.ohmloom.signal.channel.UpdateRate;
 import org.ohmloom.tables.WireTables;
 
@@ -157,6 +160,29 @@ final class SignalFormulas {
                             "°C",
                             () -> new Calibration.SteinhartHart(1.125e-3, 2.347e-4, 8.566e-8).value(10_000))),
             new Formula(
+                    "divider-reading",
+                    "Resistance read under a pull-up",
+                    "R = Rp x V / (Vp - V),   V = Vp x R / (R + Rp)",
+                    Symbol.of(
+                            """
+                    R | resistance the unit takes the sensor to have | ohm
+                    V | voltage at the pin | V
+                    Rp | resistance of the pull-up | ohm
+                    Vp | voltage the pull-up goes to | V
+                    """),
+                    "Whatever else lies in the loop is read as part of the sensor: wires and contacts in series, an offset of the return, the input's own resistance across it.",
+                    "Voltage divider, Ohm's law",
+                    "R = Rp V / (Vp - V)",
+                    List.of("views/returns-sensors", "views/channels"),
+                    new Worked(
+                            "2.0 V at the pin, 2.2 kohm to 5 V.",
+                            "5 - 2 = 3 V; 2200 x 2 / 3 = 1467 ohm",
+                            1467,
+                            "ohm",
+                            () -> pullUp(2200, 5)
+                                    .signal(SignalKind.RESISTANCE, 2.0)
+                                    .orElseThrow())),
+            new Formula(
                     "thermocouple",
                     "Voltage of a thermocouple of type K",
                     "E(T) = sum of c x T^i, i = 0 to 9, + a0 x exp(a1 x (T - a2)^2)",
@@ -213,4 +239,17 @@ final class SignalFormulas {
                                             .orElseThrow())));
 
     private SignalFormulas() {}
+
+    private static ConverterInput pullUp(double ohms, double volts) {
+        return new ConverterInput(
+                OptionalDouble.of(volts),
+                OptionalDouble.of(ohms),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                0,
+                OptionalDouble.of(volts),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalInt.empty());
+    }
 }
