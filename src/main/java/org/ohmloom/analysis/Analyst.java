@@ -26,7 +26,7 @@ public final class Analyst {
      * @throws CancellationException    when asked to stop
      */
     public static Analysis analyse(Harness harness, WireTables tables, Cancel cancel) {
-        return new Stages(Bench.of(harness, tables), cancel).run(Optional.empty());
+        return new Stages(Bench.of(harness, tables, cancel)).run(Optional.empty());
     }
 
     /**
@@ -42,6 +42,6 @@ public final class Analyst {
      * @throws CancellationException    when asked to stop
      */
     public static Analysis analyse(Harness harness, WireTables tables, Cancel cancel, Consumer<Analysis> soFar) {
-        return new Stages(Bench.of(harness, tables), cancel).run(Optional.of(soFar));
+        return new Stages(Bench.of(harness, tables, cancel)).run(Optional.of(soFar));
     }
 }

@@ -46,9 +46,10 @@ record Bench(
     /**
      * Sets everything out for a harness.
      *
+     * @param cancel asks to stop
      * @throws AnalysisRefusedException when the design basis or a named family or insulation is not in the tables
      */
-    static Bench of(Harness harness, WireTables tables) {
+    static Bench of(Harness harness, WireTables tables, Cancel cancel) {
         DesignBasis basis = KnownNames.basis(harness, tables);
         KnownNames.check(harness, tables);
         ConductorResistance resistance = new ConductorResistance(tables, basis, MeasuredOhms.of(harness));
@@ -66,7 +67,7 @@ record Bench(
                 FuseOhms.of(tables),
                 new BundleHeat(harness, tables, routes, ampacities),
                 new PassingHeat(ampacities),
-                Cancel.NEVER);
+                cancel);
     }
 
     /** The same for a harness that differs in its operating states or the resistances of its joints alone. */

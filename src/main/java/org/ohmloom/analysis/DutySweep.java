@@ -60,9 +60,9 @@ public final class DutySweep {
 
     /** What stays the same in all steps: the harness without states, every wire at the size it was analysed with. */
     private record Common(Bench bench, ProvisionalSizes sizes, UpstreamDevices devices) {
-        static Common of(Analysis analysis) {
+        static Common of(Analysis analysis, Cancel cancel) {
             Evidence evidence = analysis.evidence();
-            Bench bench = Bench.of(stateless(analysis), evidence.tables());
+            Bench bench = Bench.of(stateless(analysis), evidence.tables(), cancel);
             return new Common(
                     bench,
                     ProvisionalSizes.minimum(bench.harness(), evidence.tables(), bench.basis()),
@@ -143,7 +143,7 @@ public final class DutySweep {
         if (driven.isEmpty()) {
             return List.of();
         }
-        Common common = Common.of(analysis);
+        Common common = Common.of(analysis, cancel);
         return driven.subList(0, most(driven)).parallelStream()
                 .flatMap(each -> steps(each, common))
                 .toList();
@@ -223,8 +223,7 @@ public final class DutySweep {
                 sizes,
                 new TreeMap<>(
                         Map.of(state.id(), analysis.evidence().wireCelsius().get(state.id()))),
-                new TreeMap<>(Map.of(state.id(), memory)),
-                cancel);
+                new TreeMap<>(Map.of(state.id(), memory)));
         Solution solution = heated.solutions().get(state.id());
         Optional<LoadVolts> load = Optional.ofNullable(solution.loads().get(driven.load()));
         ConductorChooser chooser = new ConductorChooser(new SizingInput(

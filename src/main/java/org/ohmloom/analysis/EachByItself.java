@@ -20,8 +20,7 @@ final class EachByItself {
             Bench bench,
             Protection protection,
             SizesByWire entered,
-            SortedMap<WireId, ConductorChoice> choices,
-            Cancel cancel) {
+            SortedMap<WireId, ConductorChoice> choices) {
         SizesByWire at = entered;
         SortedMap<WireId, ConductorChoice> wanted = choices;
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -30,7 +29,7 @@ final class EachByItself {
                 return at;
             }
             ProvisionalSizes grown = at.sizes().grow(wanted).with(larger);
-            at = new SizesByWire(grown, HeatedSolutions.solve(bench, grown, cancel));
+            at = new SizesByWire(grown, HeatedSolutions.solve(bench, grown));
             wanted = at.choices(bench, protection);
         }
         return at;

@@ -23,7 +23,7 @@ import org.ohmloom.solve.envelope.EnvelopeStudy;
 final class Envelopes {
     private Envelopes() {}
 
-    static Envelope of(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated, Cancel cancel) {
+    static Envelope of(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated) {
         SortedSet<StateId> lasting = ContinuousStates.of(bench.harness());
         List<OperatingState> states = bench.harness().states().all().stream()
                 .filter(state -> lasting.contains(state.id()) && ContinuousStates.isContinuous(state))
@@ -42,8 +42,8 @@ final class Envelopes {
                         wire -> bench.ohms(
                                 wire, sizes.gauge(wire), HeatedSolutions.held(bench, wire, warmest.get(wire.id()))),
                         bench.fuseOhms()),
-                network -> DcSolver.solve(network, bench.harness(), cancel::isRequested),
-                cancel::isRequested));
+                network -> DcSolver.solve(network, bench.harness(), bench.cancel()::isRequested),
+                bench.cancel()::isRequested));
     }
 
     private static SortedMap<WireId, Double> warmest(HeatedSolutions heated, SortedSet<StateId> lasting) {

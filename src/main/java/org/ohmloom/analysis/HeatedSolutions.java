@@ -59,14 +59,14 @@ record HeatedSolutions(
     }
 
     /** Solves all states with the given sizes for wires that have none. */
-    static HeatedSolutions solve(Bench bench, ProvisionalSizes sizes, Cancel cancel) {
+    static HeatedSolutions solve(Bench bench, ProvisionalSizes sizes) {
         SortedMap<StateId, SortedMap<WireId, Double>> celsius = new TreeMap<>();
         SortedMap<StateId, SourceMemory> memories = new TreeMap<>();
         for (StateId state : bench.harness().states().ids()) {
             celsius.put(state, ambient(bench));
             memories.put(state, new SourceMemory());
         }
-        return solve(bench, sizes, celsius, memories, cancel);
+        return solve(bench, sizes, celsius, memories);
     }
 
     /**
@@ -76,14 +76,12 @@ record HeatedSolutions(
      * @param sizes    sizes for wires that have none
      * @param start    temperatures of all wires to begin with in every state, deg C
      * @param memories what was left of a solution of every state; takes down what is left of these
-     * @param cancel   asks to stop
      */
     static HeatedSolutions solve(
             Bench bench,
             ProvisionalSizes sizes,
             SortedMap<StateId, SortedMap<WireId, Double>> start,
-            SortedMap<StateId, SourceMemory> memories,
-            Cancel cancel) {
+            SortedMap<StateId, SourceMemory> memories) {
         WireTemperatures temperatures = new WireTemperatures(bench, sizes);
         SortedMap<StateId, SortedMap<WireId, Double>> celsius = start;
         SortedMap<StateId, Solution> solutions = new TreeMap<>();
@@ -102,8 +100,7 @@ record HeatedSolutions(
                                     sizes,
                                     bench.harness().states().get(state),
                                     due.get(state),
-                                    memories.get(state),
-                                    cancel))));
+                                    memories.get(state)))));
             HeatedSolutions now = new HeatedSolutions(
                     new TreeMap<>(solutions),
                     temperatures.of(solutions, celsius),
@@ -140,15 +137,14 @@ record HeatedSolutions(
             ProvisionalSizes sizes,
             OperatingState state,
             Map<WireId, Double> warm,
-            SourceMemory memory,
-            Cancel cancel) {
-        cancel.check();
+            SourceMemory memory) {
+        bench.cancel().check();
         Network network = NetworkBuilder.build(
                 bench.harness(),
                 state,
                 wire -> bench.ohms(wire, sizes.gauge(wire), held(bench, wire, warm.get(wire.id()))),
                 bench.tables());
-        return DcSolver.solve(network, bench.harness(), memory, cancel::isRequested);
+        return DcSolver.solve(network, bench.harness(), memory, bench.cancel()::isRequested);
     }
 
     /** The temperature for the resistance: not beyond what the insulation stands. */

@@ -48,21 +48,19 @@ final class JointSizing {
     private final SizesByWire entered;
     private final ConductorChooser enteredChooser;
     private final SortedMap<WireId, ConductorChoice> byThemselves;
-    private final Cancel cancel;
     private final List<String> steps = new ArrayList<>();
 
-    private JointSizing(Bench bench, Protection protection, SizesByWire entered, Cancel cancel) {
+    private JointSizing(Bench bench, Protection protection, SizesByWire entered) {
         this.bench = bench;
         this.protection = protection;
         this.entered = entered;
-        this.cancel = cancel;
         this.enteredChooser = chooser(entered);
         this.byThemselves = entered.choices(bench, protection);
     }
 
     /** Chooses, beginning with the sizes entered and, for wires without one, what each needs by itself. */
-    static JointSized of(Bench bench, Protection protection, SizesByWire entered, Cancel cancel) {
-        return new JointSizing(bench, protection, entered, cancel).run();
+    static JointSized of(Bench bench, Protection protection, SizesByWire entered) {
+        return new JointSizing(bench, protection, entered).run();
     }
 
     private ConductorChooser chooser(SizesByWire solved) {
@@ -70,7 +68,7 @@ final class JointSizing {
     }
 
     private JointSized run() {
-        SizesByWire alone = EachByItself.of(bench, protection, entered, byThemselves, cancel);
+        SizesByWire alone = EachByItself.of(bench, protection, entered, byThemselves);
         ConductorChooser chooser = alone == entered ? enteredChooser : chooser(alone);
         Set<WireId> open = open(alone);
         JointScope scope = new JointScope(open, true, Set.of());
@@ -137,7 +135,7 @@ final class JointSizing {
         boolean probing = false;
         int most = first.model().present().size() > MANY_OPEN ? FEW_ROUNDS : MOST_ROUNDS;
         for (int round = 1; round <= most; round++) {
-            cancel.check();
+            bench.cancel().check();
             double cost = first.model().cost(chosen.sizes());
             if (best.isPresent() && cost >= costOf(first, best.get()) * (1 - SAME)) {
                 steps.add(report.nothingLess(round, chosen, withheld.isEmpty()));
@@ -185,7 +183,7 @@ final class JointSizing {
 
     private JointTrial tried(SizesByWire alone, SortedMap<WireId, Gauge> sizes, JointScope scope) {
         ProvisionalSizes changed = alone.sizes().with(sizes);
-        SizesByWire solved = new SizesByWire(changed, HeatedSolutions.solve(bench, changed, cancel));
+        SizesByWire solved = new SizesByWire(changed, HeatedSolutions.solve(bench, changed));
         return JointTrial.of(solved, chooser(solved), scope);
     }
 
@@ -198,6 +196,6 @@ final class JointSizing {
             return new SizesByWire(best.sizes(), best.heated());
         }
         ProvisionalSizes sizes = entered.sizes().with(unsized);
-        return unsized.isEmpty() ? entered : new SizesByWire(sizes, HeatedSolutions.solve(bench, sizes, cancel));
+        return unsized.isEmpty() ? entered : new SizesByWire(sizes, HeatedSolutions.solve(bench, sizes));
     }
 }

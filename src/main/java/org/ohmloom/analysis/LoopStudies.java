@@ -20,12 +20,12 @@ final class LoopStudies {
     private LoopStudies() {}
 
     static LoopStudy of(
-            Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings, Cancel cancel) {
+            Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings) {
         FoundLoops found = ReturnLoops.of(drawn, branch -> lengthMetres(branch, ratings));
         return LoopStudy.of(
                 new LoopInput(bench.harness(), drawn, found, bench.routes(), shapes(bench, ratings)),
                 heated.solutions(),
-                cancel::isRequested);
+                bench.cancel()::isRequested);
     }
 
     /** The round wires, by their size and insulation. */

@@ -33,7 +33,7 @@ record OpenableGrounds(Harness harness, Network drawn, SortedMap<StateId, Soluti
 
     /** The harness as it is where every joint has a resistance, otherwise with one for each that has none. */
     static OpenableGrounds of(
-            Bench bench, ProvisionalSizes sizes, Network drawn, HeatedSolutions heated, Cancel cancel) {
+            Bench bench, ProvisionalSizes sizes, Network drawn, HeatedSolutions heated) {
         List<GroundPoint> ideal = bench.harness().grounds().all().stream()
                 .filter(ground -> ground.jointOhms() == 0)
                 .toList();
@@ -47,7 +47,7 @@ record OpenableGrounds(Harness harness, Network drawn, SortedMap<StateId, Soluti
         Bench jointed = bench.inStatesOrJointsOf(harness);
         SortedMap<StateId, SortedMap<WireId, Double>> celsius = heated.wireCelsius();
         Map<StateId, Solution> solutions = heated.solutions().keySet().parallelStream()
-                .collect(Collectors.toMap(state -> state, state -> solve(jointed, sizes, state, celsius, cancel)));
+                .collect(Collectors.toMap(state -> state, state -> solve(jointed, sizes, state, celsius)));
         return new OpenableGrounds(harness, Protection.of(jointed).drawn(), new TreeMap<>(solutions));
     }
 
@@ -55,9 +55,8 @@ record OpenableGrounds(Harness harness, Network drawn, SortedMap<StateId, Soluti
             Bench bench,
             ProvisionalSizes sizes,
             StateId state,
-            SortedMap<StateId, SortedMap<WireId, Double>> celsius,
-            Cancel cancel) {
-        cancel.check();
+            SortedMap<StateId, SortedMap<WireId, Double>> celsius) {
+        bench.cancel().check();
         Network network = NetworkBuilder.build(
                 bench.harness(),
                 bench.harness().states().get(state),
@@ -66,7 +65,7 @@ record OpenableGrounds(Harness harness, Network drawn, SortedMap<StateId, Soluti
                         sizes.gauge(wire),
                         HeatedSolutions.held(bench, wire, celsius.get(state).get(wire.id()))),
                 bench.tables());
-        return DcSolver.solve(network, bench.harness(), new SourceMemory(), cancel::isRequested);
+        return DcSolver.solve(network, bench.harness(), new SourceMemory(), bench.cancel()::isRequested);
     }
 
     private static GroundPoint jointed(GroundPoint ground) {

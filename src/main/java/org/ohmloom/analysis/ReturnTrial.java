@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
@@ -92,9 +93,9 @@ public final class ReturnTrial {
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public static ReturnTrial of(Harness harness, WireTables tables, Cancel cancel) {
-        Bench bench = Bench.of(harness, tables);
+        Bench bench = Bench.of(harness, tables, cancel);
         Protection protection = Protection.of(bench);
-        return of(bench, protection, SizesByWire.of(bench, protection, cancel), cancel);
+        return of(bench, protection, SizesByWire.of(bench, protection));
     }
 
     /**
@@ -105,7 +106,7 @@ public final class ReturnTrial {
      */
     public static ReturnTrial of(Analysis analysis, Cancel cancel) {
         Evidence whole = analysis.evidence();
-        Bench bench = Bench.of(whole.harness(), whole.tables());
+        Bench bench = Bench.of(whole.harness(), whole.tables(), cancel);
         SizingInput input = new SizingInput(
                 bench.harness(),
                 bench.tables(),
@@ -137,7 +138,7 @@ public final class ReturnTrial {
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public ReturnTrial changed(Harness changed, Cancel cancel) {
-        Bench near = Bench.of(changed, evidence.tables());
+        Bench near = Bench.of(changed, evidence.tables(), cancel);
         ProvisionalSizes known = sizes(near, evidence.ratings());
         SortedMap<StateId, SortedMap<WireId, Double>> warm = new TreeMap<>();
         SortedMap<StateId, SourceMemory> memories = new TreeMap<>();
@@ -147,8 +148,8 @@ public final class ReturnTrial {
             warm.put(state, celsius);
             memories.put(state, new SourceMemory());
         }
-        HeatedSolutions heated = HeatedSolutions.solve(near, known, warm, memories, cancel);
-        return of(near, Protection.of(near), new SizesByWire(known, heated), cancel);
+        HeatedSolutions heated = HeatedSolutions.solve(near, known, warm, memories);
+        return of(near, Protection.of(near), new SizesByWire(known, heated));
     }
 
     /**
@@ -160,7 +161,7 @@ public final class ReturnTrial {
      * @throws AnalysisRefusedException when the harness names a table entry that is not there
      */
     public Function<StateId, Network> networks(Harness changed) {
-        Bench near = Bench.of(changed, evidence.tables());
+        Bench near = Bench.of(changed, evidence.tables(), Cancel.NEVER);
         ProvisionalSizes known = sizes(near, evidence.ratings());
         return state -> NetworkBuilder.build(
                 changed,
@@ -185,7 +186,7 @@ public final class ReturnTrial {
                 .with(open);
     }
 
-    private static ReturnTrial of(Bench bench, Protection protection, SizesByWire sized, Cancel cancel) {
+    private static ReturnTrial of(Bench bench, Protection protection, SizesByWire sized) {
         HeatedSolutions heated = sized.heated();
         SortedMap<WireId, WireRating> ratings = Ratings.of(bench, sized.sizes(), heated);
         SizingInput input = SizesByWire.input(bench, protection, heated, sized.sizes());
@@ -204,12 +205,12 @@ public final class ReturnTrial {
                 protection.drawn(),
                 protection.upstream(),
                 StudyResults.ofReturnsAlone(Returns.study(
-                        bench, sized.sizes(), protection.drawn(), heated, ratings, cancel, (soFar, part) -> {})));
+                        bench, sized.sizes(), protection.drawn(), heated, ratings, (soFar, part) -> {})));
         return new ReturnTrial(
                 evidence,
                 Totals.of(evidence),
-                asked -> FindingOrder.of(completed(bench, protection, sized, input, evidence, asked), asked),
-                cancel);
+                asked -> FindingOrder.of(completed(bench.under(asked), protection, sized, input, evidence), asked),
+                bench.cancel());
     }
 
     /** The same evidence with the studies that were left out. */
@@ -218,16 +219,16 @@ public final class ReturnTrial {
             Protection protection,
             SizesByWire sized,
             SizingInput input,
-            Evidence evidence,
-            Cancel cancel) {
+            Evidence evidence) {
         SortedMap<StateId, Solution> solutions = sized.heated().solutions();
-        Envelope envelope = Envelopes.of(bench, sized.sizes(), sized.heated(), cancel);
-        StartUps startUps = StartUpStudy.of(bench.harness(), solutions, bench.tables(), cancel::isRequested);
+        BooleanSupplier stopped = bench.cancel()::isRequested;
+        Envelope envelope = Envelopes.of(bench, sized.sizes(), sized.heated());
+        StartUps startUps = StartUpStudy.of(bench.harness(), solutions, bench.tables(), stopped);
         StudyResults studies = evidence.studies()
                 .with(envelope)
                 .with(startUps)
-                .with(ChargeStudy.of(bench.harness(), bench.tables(), solutions, cancel::isRequested))
-                .with(protection.study(input, evidence.ratings(), startUps, cancel));
+                .with(ChargeStudy.of(bench.harness(), bench.tables(), solutions, stopped))
+                .with(protection.study(input, evidence.ratings(), startUps, bench.cancel()));
         SortedMap<ComponentId, DeviceChoice> devices =
                 new DeviceChooser(EnvelopeSizing.widened(input, envelope)).chooseAll();
         return evidence.with(evidence.conductors(), JointChoice.NOT_ASKED, devices)

@@ -3,6 +3,7 @@ package org.ohmloom.analysis;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.function.BiConsumer;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.ohmloom.graph.Network;
 import org.ohmloom.ground.LoopStudy;
@@ -41,18 +42,18 @@ final class Returns {
             Network drawn,
             HeatedSolutions heated,
             SortedMap<WireId, WireRating> ratings,
-            Cancel cancel,
             BiConsumer<ReturnStudy, StudyPart> soFar) {
+        BooleanSupplier stopped = bench.cancel()::isRequested;
         Returns now = new Returns();
-        now.offsets = Offsets.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
+        now.offsets = Offsets.of(bench.harness(), drawn, heated.solutions(), stopped);
         soFar.accept(now.found(), StudyPart.OFFSETS);
-        now.loops = LoopStudies.of(bench, drawn, heated, ratings, cancel);
+        now.loops = LoopStudies.of(bench, drawn, heated, ratings);
         soFar.accept(now.found(), StudyPart.LOOPS);
-        now.sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), cancel::isRequested);
+        now.sensors = SensorStudy.of(bench.harness(), drawn, heated.solutions(), stopped);
         soFar.accept(now.found(), StudyPart.SENSORS);
-        OpenableGrounds openable = OpenableGrounds.of(bench, sizes, drawn, heated, cancel);
+        OpenableGrounds openable = OpenableGrounds.of(bench, sizes, drawn, heated);
         now.lost = LostReturns.of(
-                openable.harness(), openable.drawn(), openable.solutions(), heated.ampacities(), cancel::isRequested);
+                openable.harness(), openable.drawn(), openable.solutions(), heated.ampacities(), stopped);
         soFar.accept(now.found(), StudyPart.LOST_RETURNS);
         now.coupling = CouplingStudy.of(
                 new CouplingInput(
@@ -62,7 +63,7 @@ final class Returns {
                         LoopStudies.shapes(bench, ratings),
                         now.sensors.signals()),
                 heated.solutions(),
-                cancel::isRequested);
+                stopped);
         soFar.accept(now.found(), StudyPart.COUPLINGS);
         return now.found();
     }

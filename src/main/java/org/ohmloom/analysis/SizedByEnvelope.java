@@ -28,10 +28,10 @@ record SizedByEnvelope(JointSized sized, Envelope envelope, SizingInput input) {
 
     private static final int MOST_ROUNDS = 6;
 
-    static SizedByEnvelope of(Bench bench, Protection protection, JointSized start, Cancel cancel) {
+    static SizedByEnvelope of(Bench bench, Protection protection, JointSized start) {
         JointSized sized = start;
         for (int round = 1; ; round++) {
-            Envelope envelope = Envelopes.of(bench, sized.sizes(), sized.heated(), cancel);
+            Envelope envelope = Envelopes.of(bench, sized.sizes(), sized.heated());
             SizingInput named = SizesByWire.input(bench, protection, sized.heated(), sized.sizes());
             SizingInput widened = EnvelopeSizing.widened(named, envelope);
             if (widened == named) {
@@ -43,7 +43,7 @@ record SizedByEnvelope(JointSized sized, Envelope envelope, SizingInput input) {
             if (grown == sized.sizes() || round == MOST_ROUNDS) {
                 return new SizedByEnvelope(held, envelope, widened);
             }
-            sized = new JointSized(grown, HeatedSolutions.solve(bench, grown, cancel), sized.choice(), needs);
+            sized = new JointSized(grown, HeatedSolutions.solve(bench, grown), sized.choice(), needs);
         }
     }
 

@@ -35,16 +35,16 @@ record SizesByWire(ProvisionalSizes sizes, HeatedSolutions heated, ChosenAlone c
         this(sizes, heated, new ChosenAlone());
     }
 
-    static SizesByWire of(Bench bench, Protection protection, Cancel cancel) {
+    static SizesByWire of(Bench bench, Protection protection) {
         ProvisionalSizes sizes = ProvisionalSizes.largest(bench.harness(), bench.tables(), bench.basis());
-        HeatedSolutions heated = HeatedSolutions.solve(bench, sizes, cancel);
+        HeatedSolutions heated = HeatedSolutions.solve(bench, sizes);
         if (bench.harness().wires().all().stream().allMatch(wire -> wire.gauge().isPresent())) {
             return new SizesByWire(sizes, heated);
         }
         sizes = ProvisionalSizes.minimum(bench.harness(), bench.tables(), bench.basis())
                 .grow(new SizesByWire(sizes, heated).choices(bench, protection));
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            SizesByWire now = new SizesByWire(sizes, HeatedSolutions.solve(bench, sizes, cancel));
+            SizesByWire now = new SizesByWire(sizes, HeatedSolutions.solve(bench, sizes));
             ProvisionalSizes grown =
                     sizes.grow(now.choices(bench, protection)).oneLarger(unsolved(bench, now.heated()));
             if (grown == sizes) {

@@ -16,7 +16,6 @@ final class Snapshots {
 
     private final Bench bench;
     private final Protection protection;
-    private final Cancel cancel;
     private final Optional<Consumer<Analysis>> listener;
     /** What rules found that need nothing more; they are not asked again for each study that arrives. */
     private final Map<Rule, List<Finding>> known = new HashMap<>();
@@ -24,10 +23,9 @@ final class Snapshots {
     private Core core;
     private Evidence evidence;
 
-    Snapshots(Bench bench, Protection protection, Core core, Cancel cancel, Optional<Consumer<Analysis>> listener) {
+    Snapshots(Bench bench, Protection protection, Core core, Optional<Consumer<Analysis>> listener) {
         this.bench = bench;
         this.protection = protection;
-        this.cancel = cancel;
         this.listener = listener;
         this.core = core;
         this.evidence = core.evidence(bench, protection, StudyResults.AWAITED);
@@ -62,13 +60,13 @@ final class Snapshots {
         }
         return new Analysis(
                 evidence,
-                FindingOrder.of(evidence, cancel, known),
+                FindingOrder.of(evidence, bench.cancel(), known),
                 Totals.of(evidence),
                 LogWriter.of(bench, evidence, core.heated()));
     }
 
     private void tell() {
-        cancel.check();
+        bench.cancel().check();
         if (!evidence.studies().pending().isEmpty()) {
             listener.ifPresent(heard -> heard.accept(now()));
         }

@@ -31,12 +31,10 @@ final class Stages {
 
     private final Bench bench;
     private final Protection protection;
-    private final Cancel cancel;
 
-    Stages(Bench bench, Cancel cancel) {
-        this.bench = bench.under(cancel);
+    Stages(Bench bench) {
+        this.bench = bench;
         this.protection = Protection.of(bench);
-        this.cancel = cancel;
     }
 
     /**
@@ -45,17 +43,17 @@ final class Stages {
      * @param listener gets what is there after each stage but the last
      */
     Analysis run(Optional<Consumer<Analysis>> listener) {
-        SizesByWire alone = SizesByWire.of(bench, protection, cancel);
+        SizesByWire alone = SizesByWire.of(bench, protection);
         Core first = Core.of(bench, protection, alone);
-        Snapshots snapshots = new Snapshots(bench, protection, first, cancel, listener);
+        Snapshots snapshots = new Snapshots(bench, protection, first, listener);
         Optional<AtOnce<Core>> studied = begun(first, snapshots, isSized(bench.harness()));
-        JointSized joint = JointSizing.of(bench, protection, alone, cancel);
+        JointSized joint = JointSizing.of(bench, protection, alone);
         Core together = first.with(bench, joint, SizesByWire.input(bench, protection, joint.heated(), joint.sizes()));
         if (bench.harness().loadGroups().isEmpty()) {
             snapshots.settle(together, StudyResults::withSizes);
             studied = studied.or(() -> begun(together, snapshots, true));
         }
-        SizedByEnvelope byEnvelope = SizedByEnvelope.of(bench, protection, joint, cancel);
+        SizedByEnvelope byEnvelope = SizedByEnvelope.of(bench, protection, joint);
         Core last = together.with(bench, byEnvelope.sized(), byEnvelope.input());
         snapshots.settle(last, studies -> studies.withSizes().with(byEnvelope.envelope()));
         if (studied.map(AtOnce::result)
@@ -79,12 +77,12 @@ final class Stages {
     private Core study(Core core, Snapshots snapshots) {
         SortedMap<StateId, Solution> solutions = core.heated().solutions();
         AtOnce<StartUps> startUps = AtOnce.begin(() -> {
-            StartUps found = StartUpStudy.of(bench.harness(), solutions, bench.tables(), cancel::isRequested);
+            StartUps found = StartUpStudy.of(bench.harness(), solutions, bench.tables(), bench.cancel()::isRequested);
             snapshots.found(studies -> studies.with(found));
             return found;
         });
         AtOnce<ChargeStudy> charges = AtOnce.begin(() -> {
-            ChargeStudy found = ChargeStudy.of(bench.harness(), bench.tables(), solutions, cancel::isRequested);
+            ChargeStudy found = ChargeStudy.of(bench.harness(), bench.tables(), solutions, bench.cancel()::isRequested);
             snapshots.found(studies -> studies.with(found));
             return found;
         });
@@ -99,13 +97,12 @@ final class Stages {
                 protection.drawn(),
                 core.heated(),
                 core.ratings(),
-                cancel,
                 (returns, part) -> snapshots.found(studies -> studies.with(returns, part)));
         ProtectionResults judged = protection.study(
                 SizesByWire.input(bench, protection, core.heated(), core.sized().sizes()),
                 core.ratings(),
                 startUps.result(),
-                cancel);
+                bench.cancel());
         snapshots.found(studies -> studies.with(judged));
         charges.result();
         bundles.result();

@@ -85,9 +85,9 @@ class JointBruteForceTest {
     }
 
     private boolean isKept(Harness harness) {
-        Bench bench = Bench.of(harness, tables);
+        Bench bench = Bench.of(harness, tables, Cancel.NEVER);
         ProvisionalSizes given = ProvisionalSizes.minimum(harness, tables, bench.basis());
-        return HeatedSolutions.solve(bench, given, Cancel.NEVER).solutions().values().stream()
+        return HeatedSolutions.solve(bench, given).solutions().values().stream()
                 .flatMap(solution -> solution.loads().values().stream())
                 .allMatch(JointBruteForceTest::isKept);
     }

@@ -77,9 +77,9 @@ class StopsSoonTest {
     @Test
     void everythingThatGoesThroughAllWiresLooksForEachOfThem() {
         int wires = COACH.wires().all().size();
-        Bench calm = Bench.of(COACH, TABLES);
+        Bench calm = Bench.of(COACH, TABLES, Cancel.NEVER);
         Protection protection = Protection.of(calm);
-        SizesByWire entered = SizesByWire.of(calm, protection, Cancel.NEVER);
+        SizesByWire entered = SizesByWire.of(calm, protection);
 
         Countdown choosing = never();
         Bench chosen = calm.under(choosing);
