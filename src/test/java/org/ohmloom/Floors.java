@@ -89,7 +89,7 @@ final class Floors {
 
     private static Map<String, Integer> floors() {
         Map<String, Integer> floors = new LinkedHashMap<>();
-        put(floors, 0, "units", "model");
+        put(floors, 0, "units", "words", "model");
         put(floors, 1, "tables", "edit", "store");
         put(floors, 2, "graph");
         put(floors, 3, "solve", "bundle", "heat");

@@ -30,6 +30,9 @@ class SourceFilesTest {
     private static final Map<String, String> ROWS = Map.ofEntries(
             Map.entry("units", "Quantities: parsing"),
             Map.entry(
+                    "words",
+                    "Texts a person reads, from message bundles beside the code that says them, in any language."),
+            Map.entry(
                     "model",
                     "The harness as immutable records with typed ids; refuses the impossible, allows the unfinished."),
             Map.entry(

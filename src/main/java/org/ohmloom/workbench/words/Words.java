@@ -1,32 +1,21 @@
 package org.ohmloom.workbench.words;
 
-import java.text.Format;
-import java.text.MessageFormat;
 import java.util.Enumeration;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.ResourceBundle;
+import org.ohmloom.words.MessageBundle;
+import org.ohmloom.words.Text;
 
 /**
  * What a person reads, from the message bundle of one topic, in the language the display has
- * ({@link Locale.Category#DISPLAY}) when it is asked for. The bundles lie beside this class as {@code topic.properties},
- * UTF-8, their values patterns of {@link MessageFormat} (an apostrophe is the typographic one, or stands twice). In the locale
- * {@code en-XA} every text comes out accented and about 40 % longer, so that a window can be tried with a language nobody has
- * translated yet.
+ * ({@link Locale.Category#DISPLAY}) when it is asked for. The bundles lie beside this class as {@code topic.properties}.
  */
 public final class Words {
 
-    /** The locale of the made-up language (Unicode CLDR: pseudo-accents). */
-    public static final Locale PSEUDO = Locale.forLanguageTag("en-XA");
+    private final MessageBundle bundle;
 
-    private static final String PLACE = "org.ohmloom.workbench.words.";
-    private static final ResourceBundle.Control BASE_ONLY =
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
-
-    private final String topic;
-
-    private Words(String topic) {
-        this.topic = topic;
+    private Words(MessageBundle bundle) {
+        this.bundle = bundle;
     }
 
     /**
@@ -35,42 +24,33 @@ public final class Words {
      * @param topic name of the bundle, as {@code layout}
      */
     public static Words of(String topic) {
-        return new Words(topic);
+        return new Words(MessageBundle.beside(Words.class, topic));
+    }
+
+    /** The language the display has. */
+    public static Locale language() {
+        return Locale.getDefault(Locale.Category.DISPLAY);
+    }
+
+    /** A text from below the workbench in the language the display has. */
+    public static String said(Text text) {
+        return text.in(language());
     }
 
     /**
      * A text with its gaps filled.
      *
      * @param key    as it stands in the bundle
-     * @param values what goes into {0}, {1}, ...; a count goes into {0,choice,...} as a number, everything else as the text
-     *               it is, numbers written as the person wants them
+     * @param values what goes into {0}, {1}, ..., as {@link MessageBundle#get} takes it
      * @throws java.util.MissingResourceException without such a bundle or key
      */
     public String get(String key, Object... values) {
-        return text(Locale.getDefault(Locale.Category.DISPLAY), key, values);
+        return bundle.get(language(), key, values);
     }
 
     /** A text without gaps, where the bundle has it. */
     public Optional<String> find(String key) {
-        boolean there = bundle(Locale.ROOT).containsKey(key);
-        return there ? Optional.of(get(key)) : Optional.empty();
-    }
-
-    private String text(Locale locale, String key, Object... values) {
-        String pattern = bundle(locale).getString(key);
-        String spoken = locale.equals(PSEUDO) ? PseudoLanguage.of(pattern) : pattern;
-        if (spoken.indexOf('{') < 0 && spoken.indexOf('\'') < 0) {
-            return spoken;
-        }
-        MessageFormat format = new MessageFormat(spoken, Locale.ROOT);
-        Format[] kinds = format.getFormatsByArgumentIndex();
-        Object[] given = values.clone();
-        for (int at = 0; at < given.length; at++) {
-            if (at >= kinds.length || kinds[at] == null) {
-                given[at] = String.valueOf(given[at]);
-            }
-        }
-        return format.format(given);
+        return bundle.has(key) ? Optional.of(get(key)) : Optional.empty();
     }
 
     /**
@@ -84,7 +64,7 @@ public final class Words {
         String word = typed.strip();
         for (String key : keys) {
             if (get(key).equalsIgnoreCase(word)) {
-                return text(Locale.ROOT, key);
+                return bundle.get(Locale.ROOT, key);
             }
         }
         return typed;
@@ -109,17 +89,11 @@ public final class Words {
 
     /** The letter to underline: the first of the text in the bundle under this key with {@code .letter} behind it. */
     public char letter(String key) {
-        return bundle(Locale.getDefault(Locale.Category.DISPLAY))
-                .getString(key + ".letter")
-                .charAt(0);
+        return bundle.written(language(), key + ".letter").charAt(0);
     }
 
     /** Every key of the topic, in no order. */
     public Enumeration<String> keys() {
-        return bundle(Locale.ROOT).getKeys();
-    }
-
-    private ResourceBundle bundle(Locale locale) {
-        return ResourceBundle.getBundle(PLACE + topic, locale, BASE_ONLY);
+        return bundle.keys();
     }
 }

@@ -34,7 +34,7 @@ import org.ohmloom.workbench.settings.Personal;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
 import org.ohmloom.workbench.widget.CardPages;
-import org.ohmloom.workbench.words.Words;
+import org.ohmloom.words.PseudoLanguage;
 
 /**
  * In a real window of 1280 by 800 units, nothing that is written in any view, list or dialog is cut: at 100, 150 and 200 %, in
@@ -77,7 +77,7 @@ class ClippingTest {
         Assumptions.assumeFalse(GraphicsEnvironment.isHeadless(), "there is no display");
         boolean full = "full".equals(System.getProperty("ohmloom.campaign"));
         List<Integer> zooms = full ? List.of(100, 150, 200) : List.of(100);
-        List<Locale> languages = List.of(Locale.ENGLISH, Words.PSEUDO);
+        List<Locale> languages = List.of(Locale.ENGLISH, PseudoLanguage.LOCALE);
         Set<String> cut = new TreeSet<>();
         Set<String> seen = new HashSet<>();
         for (int zoom : zooms) {

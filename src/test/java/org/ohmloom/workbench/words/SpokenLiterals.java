@@ -137,8 +137,8 @@ final class SpokenLiterals {
                     // the program and its files
                     + "|Ohmloom|ISO 6722-1 class C|\\*?\\.?[a-z]+\\.(json|csv|pdf|png|txt|md)");
 
-    /** Constants that hold the form in which something is typed, and what makes a text longer. */
-    private static final Set<String> TYPED_FORMS = Set.of("FILLER", "FORM", "FORMS");
+    /** Constants that hold the form in which something is typed. */
+    private static final Set<String> TYPED_FORMS = Set.of("FORM", "FORMS");
 
     /** Style rules of the pages of the manual. */
     private static final Set<String> NOT_SHOWN = Set.of("PageStyle.java");

@@ -1,7 +1,15 @@
-package org.ohmloom.workbench.words;
+package org.ohmloom.words;
 
-/** English made strange: every letter accented, the text 40 % longer and in brackets, its gaps left as they are. */
-final class PseudoLanguage {
+import java.util.Locale;
+
+/**
+ * English made strange: every letter accented, the text 40 % longer and in brackets, its gaps left as they are; so a window can be
+ * tried with a language nobody has translated yet.
+ */
+public final class PseudoLanguage {
+
+    /** The locale of the made-up language (Unicode CLDR: pseudo-accents). */
+    public static final Locale LOCALE = Locale.forLanguageTag("en-XA");
 
     private static final String PLAIN = "aAbBcCdDeEfFgGhHiIjJkKlLmMnNoOpPqQrRsStTuUvVwWxXyYzZ";
     private static final String STRANGE = "åÅƀƁçÇðÐéÉƒƑĝĜĥĤîÎĵĴķĶļĻɱṀñÑöÖþÞqQŕŔšŠţŢûÛvVŵŴxXýÝžŽ";
@@ -12,6 +20,7 @@ final class PseudoLanguage {
 
     private PseudoLanguage() {}
 
+    /** A pattern of a message bundle in the made-up language. */
     static String of(String pattern) {
         StringBuilder strange = new StringBuilder("[");
         int depth = 0;
