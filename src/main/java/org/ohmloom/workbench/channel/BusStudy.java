@@ -74,11 +74,11 @@ final class BusStudy implements Study<BusRow> {
     }
 
     private Column<BusRow> text(String key, int letters, java.util.function.Function<BusRow, String> cell) {
-        return Column.text(words.get(key), words.get(key + ".about"), letters, cell);
+        return Column.text(words.term(key), words.get(key + ".about"), letters, cell);
     }
 
     private Column<BusRow> cell(String key, int letters, java.util.function.Function<BusRow, CellText> cell) {
-        return new Column<>(words.get(key), "", words.get(key + ".about"), letters, cell, Optional.empty());
+        return new Column<>(words.term(key), "", words.get(key + ".about"), letters, cell, Optional.empty());
     }
 
     private static CellText load(BusRow row) {

@@ -67,7 +67,7 @@ final class CalibrationStudy implements Study<ChannelReading> {
                                 ? Formats.hertz(row.rate().hertz().getAsDouble())
                                 : ""),
                 new Column<>(
-                        words.get("calibration.wrong"),
+                        words.term("calibration.wrong"),
                         "",
                         words.get("calibration.wrong.about"),
                         40,
@@ -77,7 +77,7 @@ final class CalibrationStudy implements Study<ChannelReading> {
 
     private Column<ChannelReading> text(
             String key, int letters, java.util.function.Function<ChannelReading, String> cell) {
-        return Column.text(words.get(key), words.get(key + ".about"), letters, cell);
+        return Column.text(words.term(key), words.get(key + ".about"), letters, cell);
     }
 
     private static String step(ChannelReading row) {

@@ -20,6 +20,7 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** The lists of a comparison: elements field by field, parts, numbers, findings. */
@@ -64,16 +65,16 @@ final class ComparedLists {
         }
     }
 
-    private static <T> Column<Row<T>> text(String title, String tip, int letters, Function<T, String> text) {
+    private static <T> Column<Row<T>> text(Term title, String tip, int letters, Function<T, String> text) {
         return Column.<Row<T>>text(title, tip, letters, row -> text.apply(row.line()))
                 .quantities();
     }
 
-    private static <T> Column<Row<T>> toned(String title, String tip, int letters, Function<T, CellText> cell) {
+    private static <T> Column<Row<T>> toned(Term title, String tip, int letters, Function<T, CellText> cell) {
         return new Column<>(title, "", tip, letters, row -> cell.apply(row.line()), Optional.empty());
     }
 
-    private static <T> Column<Row<T>> number(String title, String unit, String tip, Function<T, CellText> cell) {
+    private static <T> Column<Row<T>> number(Term title, String unit, String tip, Function<T, CellText> cell) {
         return Column.number(title, unit, tip, row -> cell.apply(row.line()));
     }
 
@@ -81,34 +82,34 @@ final class ComparedLists {
     static Sheet<Row<Field>> elements(Supplier<Optional<RevisionComparison>> comparison) {
         List<Column<Row<Field>>> columns = List.of(
                 text(
-                        WORDS.get("compared-lists.kind"),
+                        WORDS.term("compared-lists.kind"),
                         WORDS.get("compared-lists.kind.about"),
                         11,
                         field -> field.change().kind()),
-                text(WORDS.get("compared-lists.id"), WORDS.get("compared-lists.id.about"), 7, field -> field.change()
+                text(WORDS.term("compared-lists.id"), WORDS.get("compared-lists.id.about"), 7, field -> field.change()
                         .id()),
                 text(
-                        WORDS.get("compared-lists.name"),
+                        WORDS.term("compared-lists.name"),
                         WORDS.get("compared-lists.name.about"),
                         16,
                         field -> field.change().name()),
                 toned(
-                        WORDS.get("compared-lists.change"),
+                        WORDS.term("compared-lists.change"),
                         WORDS.get("compared-lists.change.about"),
                         9,
                         field -> word(field.change().change())),
                 text(
-                        WORDS.get("compared-lists.field"),
+                        WORDS.term("compared-lists.field"),
                         WORDS.get("compared-lists.field.about"),
                         17,
                         field -> field.field().field()),
                 text(
-                        WORDS.get("compared-lists.before"),
+                        WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before.about"),
                         16,
                         field -> field.field().before()),
                 text(
-                        WORDS.get("compared-lists.after"),
+                        WORDS.term("compared-lists.after"),
                         WORDS.get("compared-lists.after.about"),
                         16,
                         field -> field.field().after()));
@@ -147,35 +148,35 @@ final class ComparedLists {
     /** Parts to buy more or less of. */
     static Sheet<Row<PartChange>> parts(Supplier<List<PartChange>> parts) {
         List<Column<Row<PartChange>>> columns = List.of(
-                text(WORDS.get("compared-lists.group"), WORDS.get("compared-lists.group.about"), 14, PartChange::group),
+                text(WORDS.term("compared-lists.group"), WORDS.get("compared-lists.group.about"), 14, PartChange::group),
                 text(
-                        WORDS.get("compared-lists.part-number"),
+                        WORDS.term("compared-lists.part-number"),
                         WORDS.get("compared-lists.part-number.about"),
                         18,
                         change -> change.number().isEmpty() ? WORDS.get("compared-lists.not-chosen") : change.number()),
                 text(
-                        WORDS.get("compared-lists.description"),
+                        WORDS.term("compared-lists.description"),
                         WORDS.get("compared-lists.description.about"),
                         40,
                         PartChange::description),
                 text(
-                        WORDS.get("compared-lists.colour"),
+                        WORDS.term("compared-lists.colour"),
                         WORDS.get("compared-lists.colour.about"),
                         8,
                         change -> change.colour().map(each -> each.text()).orElse("")),
-                text(WORDS.get("compared-lists.unit"), WORDS.get("compared-lists.unit.about"), 7, PartChange::unit),
+                text(WORDS.term("compared-lists.unit"), WORDS.get("compared-lists.unit.about"), 7, PartChange::unit),
                 number(
-                        WORDS.get("compared-lists.before"),
+                        WORDS.term("compared-lists.before"),
                         "",
                         WORDS.get("compared-lists.before-quantity-in-the"),
                         change -> CellText.of(change.before())),
                 number(
-                        WORDS.get("compared-lists.after"),
+                        WORDS.term("compared-lists.after"),
                         "",
                         WORDS.get("compared-lists.after-quantity-now"),
                         change -> CellText.of(change.after())),
                 number(
-                        WORDS.get("compared-lists.difference"),
+                        WORDS.term("compared-lists.difference"),
                         "",
                         WORDS.get("compared-lists.difference.about"),
                         change -> CellText.of(change.difference())));
@@ -192,28 +193,28 @@ final class ComparedLists {
     static Sheet<Row<ResultChange>> results(Supplier<Optional<RevisionComparison>> comparison) {
         List<Column<Row<ResultChange>>> columns = List.of(
                 text(
-                        WORDS.get("compared-lists.of"),
+                        WORDS.term("compared-lists.of"),
                         WORDS.get("compared-lists.of.about"),
                         10,
                         change -> change.subject().isEmpty() ? "whole" : change.subject()),
-                text(WORDS.get("compared-lists.name"), WORDS.get("compared-lists.name.about"), 15, ResultChange::name),
+                text(WORDS.term("compared-lists.name"), WORDS.get("compared-lists.name.about"), 15, ResultChange::name),
                 text(
-                        WORDS.get("compared-lists.number"),
+                        WORDS.term("compared-lists.number"),
                         WORDS.get("compared-lists.number.about"),
                         24,
                         ResultChange::quantity),
                 text(
-                        WORDS.get("compared-lists.before"),
+                        WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before.about"),
                         12,
                         change -> ResultChange.text(change.before())),
                 text(
-                        WORDS.get("compared-lists.after"),
+                        WORDS.term("compared-lists.after"),
                         WORDS.get("compared-lists.after.about"),
                         12,
                         change -> ResultChange.text(change.after())),
                 number(
-                        WORDS.get("compared-lists.difference"),
+                        WORDS.term("compared-lists.difference"),
                         "",
                         WORDS.get("compared-lists.difference-by-how-much"),
                         change -> change.difference().isPresent()
@@ -222,7 +223,7 @@ final class ComparedLists {
                                         change.difference().getAsDouble())
                                 : CellText.EMPTY),
                 number(
-                        WORDS.get("compared-lists.change"),
+                        WORDS.term("compared-lists.change"),
                         "%",
                         WORDS.get("compared-lists.change-by-how-much"),
                         change -> {
@@ -230,7 +231,7 @@ final class ComparedLists {
                             return growth.isPresent() ? CellText.of(100 * growth.getAsDouble()) : CellText.EMPTY;
                         }),
                 number(
-                        WORDS.get("compared-lists.size"),
+                        WORDS.term("compared-lists.size"),
                         "%",
                         WORDS.get("compared-lists.size.about"),
                         change -> CellText.of(100 * change.sizeFraction())));
@@ -250,28 +251,28 @@ final class ComparedLists {
     static Sheet<Row<FindingChange>> findings(Supplier<Optional<RevisionComparison>> comparison) {
         List<Column<Row<FindingChange>>> columns = List.of(
                 toned(
-                        WORDS.get("compared-lists.change"),
+                        WORDS.term("compared-lists.change"),
                         WORDS.get("compared-lists.change-new-gone-or"),
                         9,
                         ComparedLists::word),
                 text(
-                        WORDS.get("compared-lists.now"),
+                        WORDS.term("compared-lists.now"),
                         WORDS.get("compared-lists.now.about"),
                         18,
                         change ->
                                 change.change() == Change.REMOVED ? "" : RevisionComparison.standing(change.finding())),
                 text(
-                        WORDS.get("compared-lists.before"),
+                        WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before-how-it-stood"),
                         18,
                         FindingChange::was),
                 text(
-                        WORDS.get("compared-lists.finding"),
+                        WORDS.term("compared-lists.finding"),
                         WORDS.get("compared-lists.finding.about"),
                         90,
                         change -> change.finding().message()),
                 text(
-                        WORDS.get("compared-lists.rule"),
+                        WORDS.term("compared-lists.rule"),
                         WORDS.get("compared-lists.rule.about"),
                         24,
                         change -> change.finding().rule()));

@@ -21,6 +21,7 @@ import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** What each wire gets more at single connectors than its way is long; what is not entered is as everywhere else. */
@@ -46,28 +47,28 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.text(
-                        WORDS.get("allowance.connector"),
+                        WORDS.term("allowance.connector"),
                         WORDS.get("allowance.connector.about"),
                         10,
                         row -> row.connector().id().value()),
-                Column.text(WORDS.get("allowance.name"), WORDS.get("allowance.name.about"), 30, row -> row.connector()
+                Column.text(WORDS.term("allowance.name"), WORDS.get("allowance.name.about"), 30, row -> row.connector()
                         .name()),
                 amount(
-                        WORDS.get("allowance.depth"),
+                        WORDS.term("allowance.depth"),
                         WORDS.get("allowance.depth.about"),
                         ConnectorAllowance::depthMm,
                         FabricationFigure.CONNECTOR_DEPTH,
                         (was, mm) -> new ConnectorAllowance(
                                 was.connector(), mm, was.serviceLoopMm(), was.dripLoop(), was.dripLoopMm())),
                 amount(
-                        WORDS.get("allowance.service-loop"),
+                        WORDS.term("allowance.service-loop"),
                         WORDS.get("allowance.service-loop.about"),
                         ConnectorAllowance::serviceLoopMm,
                         FabricationFigure.SERVICE_LOOP,
                         (was, mm) -> new ConnectorAllowance(
                                 was.connector(), was.depthMm(), mm, was.dripLoop(), was.dripLoopMm())),
                 ColumnEdits.words(
-                        WORDS.get("allowance.drip-loop"),
+                        WORDS.term("allowance.drip-loop"),
                         WORDS.get("allowance.drip-loop.about"),
                         9,
                         row -> TypedNumbers.yesIf(row.own().dripLoop()),
@@ -83,7 +84,7 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
                                             was.dripLoopMm()));
                         }),
                 amount(
-                        WORDS.get("allowance.drip-loop-takes"),
+                        WORDS.term("allowance.drip-loop-takes"),
                         WORDS.get("allowance.drip-loop-takes.about"),
                         ConnectorAllowance::dripLoopMm,
                         FabricationFigure.DRIP_LOOP,
@@ -97,7 +98,7 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
     }
 
     private static Column<Row> amount(
-            String title,
+            Term title,
             String tip,
             Function<ConnectorAllowance, OptionalDouble> own,
             FabricationFigure figure,

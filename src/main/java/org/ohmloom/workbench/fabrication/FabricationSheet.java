@@ -89,9 +89,9 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("fabrication.figure"), WORDS.get("fabrication.figure.about"), 18, Row::label),
+                Column.text(WORDS.term("fabrication.figure"), WORDS.get("fabrication.figure.about"), 18, Row::label),
                 new Column<Row>(
-                                WORDS.get("fabrication.entered"),
+                                WORDS.term("fabrication.entered"),
                                 "",
                                 WORDS.get("fabrication.entered.about"),
                                 10,
@@ -99,20 +99,20 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
                                 Optional.empty())
                         .edited(ColumnEdits.of(row -> true, Row::entered, row -> row, FabricationSheet::enter)),
                 new Column<Row>(
-                        WORDS.get("fabrication.by-table"),
+                        WORDS.term("fabrication.by-table"),
                         "",
                         WORDS.get("fabrication.by-table.about"),
                         9,
                         Row::byTable,
                         Optional.empty()),
-                Column.text(WORDS.get("fabrication.unit"), WORDS.get("fabrication.unit.about"), 6, Row::symbol),
+                Column.text(WORDS.term("fabrication.unit"), WORDS.get("fabrication.unit.about"), 6, Row::symbol),
                 Column.text(
-                        WORDS.get("fabrication.from"),
+                        WORDS.term("fabrication.from"),
                         WORDS.get("fabrication.from.about"),
                         44,
                         FabricationSheet::source),
                 Column.text(
-                        WORDS.get("fabrication.what-it-is"),
+                        WORDS.term("fabrication.what-it-is"),
                         WORDS.get("fabrication.what-it-is.about"),
                         60,
                         Row::meaning));

@@ -15,6 +15,7 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** Where wires may lie, rule by rule. */
@@ -46,42 +47,42 @@ final class RoutingSheet implements Sheet<RoutingSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.<Row>number(
-                                WORDS.get("routing.rule"),
+                                WORDS.term("routing.rule"),
                                 "",
                                 WORDS.get("routing.rule.about"),
                                 row -> CellText.of(row.place() + 1))
                         .wide(5),
                 words(
-                        WORDS.get("routing.wires-lie"),
+                        WORDS.term("routing.wires-lie"),
                         WORDS.get("routing.wires-lie.about"),
                         27,
                         row -> RoutingEdits.rule(row.rule()),
                         RoutingEdits::rule),
                 words(
-                        WORDS.get("routing.all-wires-of"),
+                        WORDS.term("routing.all-wires-of"),
                         WORDS.get("routing.all-wires-of.about"),
                         20,
                         row -> RoutingEdits.signals(row.rule().classes()),
                         RoutingEdits::classes),
                 words(
-                        WORDS.get("routing.and-wires"),
+                        WORDS.term("routing.and-wires"),
                         WORDS.get("routing.and-wires.about"),
                         16,
                         row -> RoutingEdits.wires(row.rule()),
                         RoutingEdits::wires),
                 words(
-                        WORDS.get("routing.because"),
+                        WORDS.term("routing.because"),
                         WORDS.get("routing.because.about"),
                         22,
                         row -> row.rule().reason().orElse(""),
                         RoutingEdits::reason),
                 Column.number(
-                        WORDS.get("routing.asks"),
+                        WORDS.term("routing.asks"),
                         "",
                         WORDS.get("routing.asks.about"),
                         row -> CellText.of(row.asked().size())),
                 Column.number(
-                        WORDS.get("routing.not-kept"),
+                        WORDS.term("routing.not-kept"),
                         "",
                         WORDS.get("routing.not-kept.about"),
                         row -> row.refused() == 0
@@ -89,7 +90,7 @@ final class RoutingSheet implements Sheet<RoutingSheet.Row> {
                                 : CellText.of(row.refused()).in(Tone.WARNING)));
     }
 
-    private static Column<Row> words(String title, String tip, int letters, Function<Row, String> text, Typed typed) {
+    private static Column<Row> words(Term title, String tip, int letters, Function<Row, String> text, Typed typed) {
         BiFunction<List<Row>, String, Edit> parse = (rows, given) ->
                 typed.of(rows.get(0).harness(), rows.stream().map(Row::place).toList(), given);
         return ColumnEdits.words(title, tip, letters, text, parse);

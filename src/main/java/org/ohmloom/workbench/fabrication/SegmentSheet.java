@@ -21,6 +21,7 @@ import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** The bundle segments with what lies over them. */
@@ -49,47 +50,47 @@ final class SegmentSheet implements ElementSheet<SegmentSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("segment.segment"), WORDS.get("segment.segment.about"), 9, row -> row.segment()
+                Column.text(WORDS.term("segment.segment"), WORDS.get("segment.segment.about"), 9, row -> row.segment()
                         .id()
                         .value()),
-                Column.text(WORDS.get("segment.from"), WORDS.get("segment.from.about"), 8, row -> row.segment()
+                Column.text(WORDS.term("segment.from"), WORDS.get("segment.from.about"), 8, row -> row.segment()
                         .from()
                         .value()),
-                Column.text(WORDS.get("segment.to"), WORDS.get("segment.to.about"), 8, row -> row.segment()
+                Column.text(WORDS.term("segment.to"), WORDS.get("segment.to.about"), 8, row -> row.segment()
                         .to()
                         .value()),
                 ColumnEdits.number(
-                        WORDS.get("segment.length"),
+                        WORDS.term("segment.length"),
                         "m",
                         WORDS.get("segment.length.about"),
                         row -> CellText.of(row.segment().lengthMetres()),
                         (rows, typed) -> SegmentEdits.length(segments(rows), typed)),
                 ColumnEdits.words(
-                        WORDS.get("segment.zone"),
+                        WORDS.term("segment.zone"),
                         WORDS.get("segment.zone.about"),
                         8,
                         row -> row.segment().zone().map(ElementId::value).orElse(""),
                         (rows, typed) -> SegmentEdits.zone(rows.get(0).harness(), segments(rows), typed)),
                 ColumnEdits.words(
-                        WORDS.get("segment.covering"),
+                        WORDS.term("segment.covering"),
                         WORDS.get("segment.covering.about"),
                         13,
                         row -> row.covering(covering -> SegmentEdits.word(covering.kind())),
                         (rows, typed) -> SegmentEdits.kind(segments(rows), typed)),
                 covering(
-                        WORDS.get("segment.size"),
+                        WORDS.term("segment.size"),
                         WORDS.get("segment.size.about"),
                         13,
                         each -> each.size().orElse(""),
                         SegmentEdits::size),
                 covering(
-                        WORDS.get("segment.in-words"),
+                        WORDS.term("segment.in-words"),
                         WORDS.get("segment.in-words.about"),
                         15,
                         Covering::text,
                         SegmentEdits::words),
                 covering(
-                        WORDS.get("segment.overlap"),
+                        WORDS.term("segment.overlap"),
                         WORDS.get("segment.overlap.about"),
                         9,
                         each -> each.overlapFraction().isPresent()
@@ -98,26 +99,26 @@ final class SegmentSheet implements ElementSheet<SegmentSheet.Row> {
                                 : "",
                         SegmentEdits::overlap),
                 covering(
-                        WORDS.get("segment.ends"),
+                        WORDS.term("segment.ends"),
                         WORDS.get("segment.ends.about"),
                         11,
                         each -> each.endFinish().map(SegmentEdits::word).orElse(""),
                         SegmentEdits::ends),
                 ColumnEdits.number(
-                        WORDS.get("segment.lay"),
+                        WORDS.term("segment.lay"),
                         "mm",
                         WORDS.get("segment.lay.about"),
                         row -> CellText.of(row.segment().layLengthMm()),
                         (rows, typed) -> SegmentEdits.lay(segments(rows), typed)),
-                Column.number(WORDS.get("segment.wires"), "", WORDS.get("segment.wires.about"), row -> row.section()
+                Column.number(WORDS.term("segment.wires"), "", WORDS.get("segment.wires.about"), row -> row.section()
                         .map(section -> CellText.of(section.members().size()))
                         .orElse(CellText.EMPTY)),
                 Column.number(
-                        WORDS.get("segment.over-all"), "mm", WORDS.get("segment.over-all.about"), row -> row.section()
+                        WORDS.term("segment.over-all"), "mm", WORDS.get("segment.over-all.about"), row -> row.section()
                                 .map(section -> CellText.of(section.finishedMm()))
                                 .orElse(CellText.EMPTY)),
                 new Column<Row>(
-                        WORDS.get("segment.would-serve"),
+                        WORDS.term("segment.would-serve"),
                         "",
                         WORDS.get("segment.would-serve.about"),
                         30,
@@ -129,7 +130,7 @@ final class SegmentSheet implements ElementSheet<SegmentSheet.Row> {
     }
 
     private static Column<Row> covering(
-            String title,
+            Term title,
             String tip,
             int letters,
             Function<Covering, String> text,

@@ -42,18 +42,18 @@ final class SpliceSheet implements ElementSheet<SpliceSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("splice.splice"), WORDS.get("splice.splice.about"), 9, row -> row.splice()
+                Column.text(WORDS.term("splice.splice"), WORDS.get("splice.splice.about"), 9, row -> row.splice()
                         .id()
                         .value()),
-                Column.text(WORDS.get("splice.name"), WORDS.get("splice.name.about"), 30, row -> row.splice()
+                Column.text(WORDS.term("splice.name"), WORDS.get("splice.name.about"), 30, row -> row.splice()
                         .name()),
-                Column.<Row>text(WORDS.get("splice.where"), WORDS.get("splice.where.about"), 30, row -> row.splice()
+                Column.<Row>text(WORDS.term("splice.where"), WORDS.get("splice.where.about"), 30, row -> row.splice()
                                 .place()
                                 .map(TradeWords::place)
                                 .orElse(""))
                         .quantities(),
                 ColumnEdits.words(
-                        WORDS.get("splice.stays"),
+                        WORDS.term("splice.stays"),
                         WORDS.get("splice.stays.about"),
                         8,
                         row -> TypedNumbers.yesIf(row.stays()),

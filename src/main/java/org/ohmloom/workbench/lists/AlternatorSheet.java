@@ -41,46 +41,46 @@ final class AlternatorSheet implements ElementSheet<AlternatorSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.text(
-                        WORDS.get("alternator.alternator"),
+                        WORDS.term("alternator.alternator"),
                         WORDS.get("alternator.alternator.about"),
                         10,
                         row -> row.component().id().value()),
-                Column.text(WORDS.get("alternator.name"), WORDS.get("alternator.name.about"), 16, row -> row.component()
+                Column.text(WORDS.term("alternator.name"), WORDS.get("alternator.name.about"), 16, row -> row.component()
                         .name()),
                 ColumnEdits.number(
-                        WORDS.get("alternator.set-point-2"),
+                        WORDS.term("alternator.set-point-2"),
                         "V",
                         WORDS.get("alternator.set-point-2.about"),
                         row -> CellText.of(row.alternator().setPointVolts()),
                         (rows, typed) -> AlternatorEdits.setPoint(ids(rows), typed)),
                 ColumnEdits.number(
-                        WORDS.get("alternator.limit"),
+                        WORDS.term("alternator.limit"),
                         "A",
                         WORDS.get("alternator.limit.about"),
                         row -> CellText.of(row.alternator().limitAmps()),
                         (rows, typed) -> AlternatorEdits.limit(ids(rows), typed)),
                 ColumnEdits.<Row>words(
-                                WORDS.get("alternator.output-curve-2"),
+                                WORDS.term("alternator.output-curve-2"),
                                 WORDS.get("alternator.output-curve-2.about"),
                                 44,
                                 row -> AlternatorEdits.curve(row.model()),
                                 (rows, typed) -> AlternatorEdits.curve(ids(rows), typed))
                         .quantities(),
                 ColumnEdits.<Row>words(
-                                WORDS.get("alternator.by-engine"),
+                                WORDS.term("alternator.by-engine"),
                                 WORDS.get("alternator.by-engine.about"),
                                 24,
                                 row -> AlternatorEdits.modes(row.model()),
                                 (rows, typed) -> AlternatorEdits.modes(ids(rows), typed))
                         .quantities(),
                 ColumnEdits.number(
-                        WORDS.get("alternator.set-point-slope"),
+                        WORDS.term("alternator.set-point-slope"),
                         "mV/K",
                         WORDS.get("alternator.set-point-slope.about"),
                         row -> in(row.model().setPointVoltsPerKelvin(), Unit.MILLIVOLT),
                         (rows, typed) -> AlternatorEdits.setPointSlope(ids(rows), typed)),
                 ColumnEdits.number(
-                        WORDS.get("alternator.derating"),
+                        WORDS.term("alternator.derating"),
                         "%/K",
                         WORDS.get("alternator.derating.about"),
                         row -> in(row.model().deratingPerKelvin(), Unit.PERCENT),

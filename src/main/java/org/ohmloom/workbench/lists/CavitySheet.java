@@ -54,13 +54,13 @@ final class CavitySheet implements Sheet<CavitySheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(words.get("connector"), words.get("connector.about"), 10, row -> row.connector()
+                Column.text(words.term("connector"), words.get("connector.about"), 10, row -> row.connector()
                         .id()
                         .value()),
-                Column.text(words.get("cavity"), words.get("cavity.about"), 8, row -> row.cavity()
+                Column.text(words.term("cavity"), words.get("cavity.about"), 8, row -> row.cavity()
                         .name()),
                 Column.text(
-                        words.get("wires-there"),
+                        words.term("wires-there"),
                         words.get("wires-there.about"),
                         12,
                         row -> String.join(
@@ -94,7 +94,7 @@ final class CavitySheet implements Sheet<CavitySheet.Row> {
     private Column<Row> typed(String key, int letters, Function<Row, String> cell, Typing typing) {
         BiFunction<List<WireEnd.AtCavity>, String, Edit> parse =
                 (ends, text) -> typing.of(harness.get().orElseThrow(), ends, text);
-        return Column.<Row>text(words.get(key), words.get(key + ".about"), letters, cell)
+        return Column.<Row>text(words.term(key), words.get(key + ".about"), letters, cell)
                 .edited(ColumnEdits.of(row -> true, cell, Row::end, parse));
     }
 

@@ -46,44 +46,44 @@ final class ComponentSheet implements ElementSheet<ComponentSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.<Row>text(
-                        WORDS.get("component.component"),
+                        WORDS.term("component.component"),
                         WORDS.get("component.component.about"),
                         10,
                         row -> row.component().id().value()),
-                Column.text(WORDS.get("component.name"), WORDS.get("component.name.about"), 26, row -> row.component()
+                Column.text(WORDS.term("component.name"), WORDS.get("component.name.about"), 26, row -> row.component()
                         .name()),
                 Column.text(
-                        WORDS.get("component.kind"),
+                        WORDS.term("component.kind"),
                         WORDS.get("component.kind.about"),
                         20,
                         row -> TradeWords.kind(row.component().device())),
-                Column.<Row>number(WORDS.get("component.rating"), "A", WORDS.get("component.rating.about"), Row::rating)
+                Column.<Row>number(WORDS.term("component.rating"), "A", WORDS.get("component.rating.about"), Row::rating)
                         .edited(ColumnEdits.<Row, ComponentId>of(
                                 row -> row.component().device() instanceof ProtectiveDevice,
                                 row -> row.rating().exact() + " A",
                                 row -> row.component().id(),
                                 TypedEdits::rating)),
-                Column.<Row>number(WORDS.get("component.needs"), "A", WORDS.get("component.needs.about"), Row::needs)
+                Column.<Row>number(WORDS.term("component.needs"), "A", WORDS.get("component.needs.about"), Row::needs)
                         .wide(14),
-                Column.text(WORDS.get("component.zone"), WORDS.get("component.zone.about"), 14, Row::zone),
-                Column.text(WORDS.get("component.at"), WORDS.get("component.at.about"), 9, row -> row.component()
+                Column.text(WORDS.term("component.zone"), WORDS.get("component.zone.about"), 14, Row::zone),
+                Column.text(WORDS.term("component.at"), WORDS.get("component.at.about"), 9, row -> row.component()
                         .at()
                         .map(ElementId::value)
                         .orElse("")),
                 Column.text(
-                        WORDS.get("component.case-ground"),
+                        WORDS.term("component.case-ground"),
                         WORDS.get("component.case-ground.about"),
                         12,
                         row -> row.component()
                                 .caseGround()
                                 .map(ground -> ground.ground().value())
                                 .orElse("")),
-                Column.text(WORDS.get("component.part"), WORDS.get("component.part.about"), 14, row -> row.component()
+                Column.text(WORDS.term("component.part"), WORDS.get("component.part.about"), 14, row -> row.component()
                         .part()
                         .map(ElementId::value)
                         .orElse("")),
                 Column.text(
-                        WORDS.get("component.existing"),
+                        WORDS.term("component.existing"),
                         WORDS.get("component.existing.about"),
                         8,
                         row -> TypedNumbers.yesIf(row.component().existing())));

@@ -36,39 +36,39 @@ final class ConnectorSheet implements ElementSheet<ConnectorSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.<Row>text(
-                        WORDS.get("connector.connector"),
+                        WORDS.term("connector.connector"),
                         WORDS.get("connector.connector.about"),
                         10,
                         row -> row.connector().id().value()),
-                Column.text(WORDS.get("connector.name"), WORDS.get("connector.name.about"), 28, row -> row.connector()
+                Column.text(WORDS.term("connector.name"), WORDS.get("connector.name.about"), 28, row -> row.connector()
                         .name()),
-                Column.text(WORDS.get("connector.mates-with"), WORDS.get("connector.mates-with.about"), 26, Row::mates),
+                Column.text(WORDS.term("connector.mates-with"), WORDS.get("connector.mates-with.about"), 26, Row::mates),
                 Column.<Row>number(
-                        WORDS.get("connector.cavities"),
+                        WORDS.term("connector.cavities"),
                         "",
                         WORDS.get("connector.cavities.about"),
                         row -> CellText.of(row.connector().cavities().size())),
                 Column.number(
-                        WORDS.get("connector.wired"),
+                        WORDS.term("connector.wired"),
                         "",
                         WORDS.get("connector.wired.about"),
                         row -> CellText.of(row.wired())),
                 Column.<Row>number(
-                        WORDS.get("connector.stands"),
+                        WORDS.term("connector.stands"),
                         "°C",
                         WORDS.get("connector.stands.about"),
                         row -> CellText.of(row.connector().limitCelsius())),
-                Column.text(WORDS.get("connector.at"), WORDS.get("connector.at.about"), 9, row -> row.connector()
+                Column.text(WORDS.term("connector.at"), WORDS.get("connector.at.about"), 9, row -> row.connector()
                         .at()
                         .map(ElementId::value)
                         .orElse("")),
                 Column.text(
-                        WORDS.get("connector.housing"),
+                        WORDS.term("connector.housing"),
                         WORDS.get("connector.housing.about"),
                         16,
                         row -> row.connector().part().map(ElementId::value).orElse("")),
                 Column.text(
-                        WORDS.get("connector.existing"),
+                        WORDS.term("connector.existing"),
                         WORDS.get("connector.existing.about"),
                         8,
                         row -> TypedNumbers.yesIf(row.connector().existing())));

@@ -31,45 +31,45 @@ final class ContactSheet implements ElementSheet<ContactSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("contact.contact"), WORDS.get("contact.contact.about"), 10, row -> row.contact()
+                Column.text(WORDS.term("contact.contact"), WORDS.get("contact.contact.about"), 10, row -> row.contact()
                         .id()
                         .value()),
-                Column.text(WORDS.get("contact.part"), WORDS.get("contact.part.about"), 14, row -> row.contact()
+                Column.text(WORDS.term("contact.part"), WORDS.get("contact.part.about"), 14, row -> row.contact()
                         .part()
                         .map(ElementId::value)
                         .orElse("")),
                 ColumnEdits.words(
-                        WORDS.get("contact.tool"),
+                        WORDS.term("contact.tool"),
                         WORDS.get("contact.tool.about"),
                         14,
                         row -> row.contact().tool().map(ElementId::value).orElse(""),
                         (rows, typed) -> PartEdits.tool(rows.get(0).harness(), contacts(rows), typed)),
                 ColumnEdits.number(
-                        WORDS.get("contact.strip"),
+                        WORDS.term("contact.strip"),
                         "mm",
                         WORDS.get("contact.strip.about"),
                         row -> CellText.of(row.contact().stripLengthMm()),
                         (rows, typed) -> PartEdits.strip(contacts(rows), typed)),
                 Column.number(
-                        WORDS.get("contact.from"),
+                        WORDS.term("contact.from"),
                         "mm²",
                         WORDS.get("contact.from.about"),
                         row -> CellText.of(row.contact().conductorMinMm2())),
                 Column.number(
-                        WORDS.get("contact.to"),
+                        WORDS.term("contact.to"),
                         "mm²",
                         WORDS.get("contact.to.about"),
                         row -> CellText.of(row.contact().conductorMaxMm2())),
                 ColumnEdits.<Row>words(
-                                Words.of("lists").get("current-limits"),
+                                Words.of("lists").term("current-limits"),
                                 Words.of("lists").get("current-limits.about"),
                                 34,
                                 row -> PointsText.limits(row.contact()),
                                 (rows, typed) -> PartEdits.limits(contacts(rows), typed))
                         .quantities(),
-                Column.text(WORDS.get("contact.plating"), WORDS.get("contact.plating.about"), 8, row -> row.contact()
+                Column.text(WORDS.term("contact.plating"), WORDS.get("contact.plating.about"), 8, row -> row.contact()
                         .plating()),
-                Column.text(WORDS.get("contact.seal"), WORDS.get("contact.seal.about"), 14, row -> row.contact()
+                Column.text(WORDS.term("contact.seal"), WORDS.get("contact.seal.about"), 14, row -> row.contact()
                         .seal()
                         .map(seal -> seal.part().value())
                         .orElse("")));

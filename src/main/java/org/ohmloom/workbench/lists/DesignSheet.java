@@ -94,19 +94,19 @@ final class DesignSheet implements Sheet<DesignSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.text(
-                        words.get("design.what"),
+                        words.term("design.what"),
                         words.get("design.what.about"),
                         20,
                         row -> words.get(row.item().key())),
                 ColumnEdits.<Row>words(
-                                words.get("design.value"),
+                                words.term("design.value"),
                                 words.get("design.value.about"),
                                 34,
                                 Row::value,
                                 (rows, typed) -> edit(rows.get(0), typed))
                         .holding(row -> row.item().holds()),
                 Column.text(
-                        words.get("design.meaning"),
+                        words.term("design.meaning"),
                         words.get("design.meaning.about"),
                         64,
                         row -> words.get(row.item().key() + ".about")));

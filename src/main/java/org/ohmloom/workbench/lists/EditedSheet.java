@@ -15,7 +15,7 @@ import org.ohmloom.workbench.sheet.ElementSheet;
  * A list of results in which what is entered can be typed too.
  *
  * @param sheet the list
- * @param edits how further columns of it are edited, by their titles
+ * @param edits how further columns of it are edited, by their keys
  * @param more  columns behind its own
  * @param adds  what can be added
  * @param <R>   type of the rows
@@ -32,7 +32,7 @@ record EditedSheet<R>(ElementSheet<R> sheet, Map<String, CellEdit<R>> edits, Lis
     public List<Column<R>> columns() {
         List<Column<R>> columns = new ArrayList<>();
         for (Column<R> column : sheet.columns()) {
-            columns.add(Optional.ofNullable(edits.get(column.title()))
+            columns.add(Optional.ofNullable(edits.get(column.key()))
                     .map(column::edited)
                     .orElse(column));
         }

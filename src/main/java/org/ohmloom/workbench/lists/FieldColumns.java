@@ -15,6 +15,7 @@ import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.sheet.CellEdit;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /**
@@ -39,7 +40,7 @@ record FieldColumns<R>(Supplier<Optional<Harness>> harness, Function<R, ? extend
     /** A column of texts, choices or identities. */
     Column<R> text(String key, int letters, String path) {
         Field field = Field.of(path);
-        return Column.<R>text(word(key), word(key + ".about"), letters, row -> field.text(element.apply(row)))
+        return Column.<R>text(WORDS.term(key), word(key + ".about"), letters, row -> field.text(element.apply(row)))
                 .edited(edit(field, word(key)));
     }
 
@@ -47,7 +48,7 @@ record FieldColumns<R>(Supplier<Optional<Harness>> harness, Function<R, ? extend
     Column<R> number(String key, Unit unit, String path) {
         Field field = Field.of(path, unit);
         return Column.<R>number(
-                        word(key),
+                        WORDS.term(key),
                         unit.symbol(),
                         word(key + ".about"),
                         row -> CellText.of(field.number(element.apply(row))))
@@ -57,7 +58,7 @@ record FieldColumns<R>(Supplier<Optional<Harness>> harness, Function<R, ? extend
     /** A column of identities of the rows themselves; whatever names one follows when another is typed. */
     Column<R> identity(String title, String tip, int letters) {
         return Column.<R>text(
-                        title, tip, letters, row -> element.apply(row).id().value())
+                        new Term("identity", title), tip, letters, row -> element.apply(row).id().value())
                 .edited(renaming());
     }
 

@@ -31,29 +31,29 @@ final class GroupSheet implements ElementSheet<GroupSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("group.group"), WORDS.get("group.group.about"), 8, row -> row.group()
+                Column.text(WORDS.term("group.group"), WORDS.get("group.group.about"), 8, row -> row.group()
                         .id()
                         .value()),
                 ColumnEdits.words(
-                        WORDS.get("group.name"),
+                        WORDS.term("group.name"),
                         WORDS.get("group.name.about"),
                         26,
                         row -> row.group().name(),
                         (rows, typed) -> GroupEdits.name(groups(rows), typed)),
                 ColumnEdits.words(
-                        WORDS.get("group.rule"),
+                        WORDS.term("group.rule"),
                         WORDS.get("group.rule.about"),
                         16,
                         row -> GroupEdits.rule(row.group()),
                         (rows, typed) -> GroupEdits.rule(groups(rows), typed)),
                 ColumnEdits.words(
-                        WORDS.get("group.loads"),
+                        WORDS.term("group.loads"),
                         WORDS.get("group.loads.about"),
                         44,
                         row -> GroupEdits.loads(row.group()),
                         (rows, typed) -> GroupEdits.loads(rows.get(0).harness(), groups(rows), typed)),
                 Column.number(
-                        WORDS.get("group.most-on"),
+                        WORDS.term("group.most-on"),
                         "",
                         WORDS.get("group.most-on.about"),
                         row -> CellText.of(row.group().mostOn())));

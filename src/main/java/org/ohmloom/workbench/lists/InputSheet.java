@@ -19,6 +19,7 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** The inputs of control units and how they read. What is empty is not known and not checked. */
@@ -50,52 +51,52 @@ final class InputSheet implements ElementSheet<InputSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("input.input"), WORDS.get("input.input.about"), 10, Row::name),
-                Column.text(WORDS.get("input.unit"), WORDS.get("input.unit.about"), 18, row -> row.component()
+                Column.text(WORDS.term("input.input"), WORDS.get("input.input.about"), 10, Row::name),
+                Column.text(WORDS.term("input.unit"), WORDS.get("input.unit.about"), 18, row -> row.component()
                         .name()),
                 Column.text(
-                        WORDS.get("input.role"),
+                        WORDS.term("input.role"),
                         WORDS.get("input.role.about"),
                         20,
                         row -> TradeWords.named(row.pin().role())),
                 Column.<Row>text(
-                                WORDS.get("input.pull-up"),
+                                WORDS.term("input.pull-up"),
                                 WORDS.get("input.pull-up.about"),
                                 14,
                                 row -> pullUp(row.pin()))
                         .quantities(),
                 ColumnEdits.words(
-                        WORDS.get("input.compares-with"),
+                        WORDS.term("input.compares-with"),
                         WORDS.get("input.compares-with.about"),
                         14,
                         row -> row.input().scale().map(TradeWords::lower).orElse(""),
                         InputEdits::scale),
                 edited(
-                        WORDS.get("input.loads"),
+                        WORDS.term("input.loads"),
                         "Ω",
                         WORDS.get("input.loads.about"),
                         InputStage::inputOhms,
                         InputEdits::ohms),
                 edited(
-                        WORDS.get("input.filter"),
+                        WORDS.term("input.filter"),
                         "Hz",
                         WORDS.get("input.filter.about"),
                         InputStage::filterHertz,
                         InputEdits::filter),
                 edited(
-                        WORDS.get("input.high-from"),
+                        WORDS.term("input.high-from"),
                         "V",
                         WORDS.get("input.high-from.about"),
                         InputStage::risingVolts,
                         InputEdits::rising),
                 edited(
-                        WORDS.get("input.low-from"),
+                        WORDS.term("input.low-from"),
                         "V",
                         WORDS.get("input.low-from.about"),
                         InputStage::fallingVolts,
                         InputEdits::falling),
                 edited(
-                        WORDS.get("input.shunt"),
+                        WORDS.term("input.shunt"),
                         "Ω",
                         WORDS.get("input.shunt.about"),
                         InputStage::shuntOhms,
@@ -112,7 +113,7 @@ final class InputSheet implements ElementSheet<InputSheet.Row> {
     }
 
     private static Column<Row> edited(
-            String title,
+            Term title,
             String unit,
             String tip,
             Function<InputStage, OptionalDouble> value,

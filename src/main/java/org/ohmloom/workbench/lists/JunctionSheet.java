@@ -57,24 +57,24 @@ final class JunctionSheet implements ElementSheet<JunctionSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.<Row>text(
-                        WORDS.get("junction.junction"), WORDS.get("junction.junction.about"), 9, row -> row.id()
+                        WORDS.term("junction.junction"), WORDS.get("junction.junction.about"), 9, row -> row.id()
                                 .value()),
-                Column.text(WORDS.get("junction.kind"), WORDS.get("junction.kind.about"), 13, Row::kind),
-                Column.text(WORDS.get("junction.name"), WORDS.get("junction.name.about"), 30, Row::name),
-                Column.<Row>text(WORDS.get("junction.where"), WORDS.get("junction.where.about"), 26, Row::place)
+                Column.text(WORDS.term("junction.kind"), WORDS.get("junction.kind.about"), 13, Row::kind),
+                Column.text(WORDS.term("junction.name"), WORDS.get("junction.name.about"), 30, Row::name),
+                Column.<Row>text(WORDS.term("junction.where"), WORDS.get("junction.where.about"), 26, Row::place)
                         .quantities(),
                 Column.<Row>number(
-                        WORDS.get("junction.joint"),
+                        WORDS.term("junction.joint"),
                         "mΩ",
                         WORDS.get("junction.joint.about"),
                         row -> CellText.of(row.jointOhms() * MILLIOHMS_IN_AN_OHM)),
                 Column.number(
-                        WORDS.get("junction.wires"),
+                        WORDS.term("junction.wires"),
                         "",
                         WORDS.get("junction.wires.about"),
                         row -> CellText.of(row.wires())),
                 Column.number(
-                        WORDS.get("junction.volts"),
+                        WORDS.term("junction.volts"),
                         "V",
                         WORDS.get("junction.volts.about"),
                         row -> CellText.of(row.volts())));

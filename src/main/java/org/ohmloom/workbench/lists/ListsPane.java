@@ -52,7 +52,7 @@ public final class ListsPane extends JPanel {
             this::applyFilter);
     private final JLabel title = PaneTitle.of("");
     private final HintLine hint = new HintLine("list-hint", hintText());
-    private final transient List<SheetPane<?>> panes;
+    private final transient List<SheetPane<?>> panes = new ArrayList<>();
     private final List<SheetTable> elsewhere = new ArrayList<>();
     private final transient Words words = Words.of("lists");
     private final JButton addButton = new JButton(words.get("add"));
@@ -62,10 +62,11 @@ public final class ListsPane extends JPanel {
     public ListsPane(Desk desk, Samples samples, PreferenceStore preferences) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
         this.desk = desk;
-        this.panes = sheets(desk).entrySet().stream()
-                .<SheetPane<?>>map(list -> HelpPage.name(pane(list.getValue(), samples), "lists/" + list.getKey()))
-                .toList();
-        panes.forEach(pane -> pane.keepColumns(preferences));
+        sheets(desk).forEach((key, sheet) -> {
+            SheetPane<?> pane = HelpPage.name(pane(sheet, samples), "lists/" + key);
+            pane.keepColumns(key, preferences);
+            panes.add(pane);
+        });
         panes.forEach(pages::addPage);
         pages.onChange(this::applyFilter);
         JPanel shown = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));

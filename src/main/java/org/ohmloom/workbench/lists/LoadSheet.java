@@ -19,6 +19,7 @@ import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedEdits;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** The loads as a list: what they draw and what reaches them. */
@@ -58,15 +59,15 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text(WORDS.get("load.load"), WORDS.get("load.load.about"), 8, row -> row.component()
+                Column.<Row>text(WORDS.term("load.load"), WORDS.get("load.load.about"), 8, row -> row.component()
                         .id()
                         .value()),
-                Column.text(WORDS.get("load.name"), WORDS.get("load.name.about"), 22, row -> row.component()
+                Column.text(WORDS.term("load.name"), WORDS.get("load.name.about"), 22, row -> row.component()
                         .name()),
                 Column.text(
-                        WORDS.get("load.kind"), WORDS.get("load.kind.about"), 15, row -> TradeWords.kind(row.load())),
+                        WORDS.term("load.kind"), WORDS.get("load.kind.about"), 15, row -> TradeWords.kind(row.load())),
                 Column.<Row>number(
-                                WORDS.get("load.rated"),
+                                WORDS.term("load.rated"),
                                 "A",
                                 WORDS.get("load.rated.about"),
                                 row -> CellText.of(row.load().draw().ratedAmps()))
@@ -77,51 +78,51 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
                                 row -> row.component().id(),
                                 TypedEdits::current)),
                 Column.number(
-                        WORDS.get("load.rated-at"),
+                        WORDS.term("load.rated-at"),
                         "V",
                         WORDS.get("load.rated-at.about"),
                         row -> CellText.of(row.load().draw().ratedVolts())),
                 Column.number(
-                        WORDS.get("load.current"),
+                        WORDS.term("load.current"),
                         "A",
                         WORDS.get("load.current.about"),
                         row -> row.number(LoadVolts::amps)),
                 Column.number(
-                        WORDS.get("load.volts"),
+                        WORDS.term("load.volts"),
                         "V",
                         WORDS.get("load.volts.about"),
                         row -> row.number(LoadVolts::volts)),
                 Column.number(
-                        WORDS.get("load.feed-drop"),
+                        WORDS.term("load.feed-drop"),
                         "V",
                         WORDS.get("load.feed-drop.about"),
                         row -> row.number(LoadVolts::feedDropVolts)),
                 Column.number(
-                        WORDS.get("load.return-drop"),
+                        WORDS.term("load.return-drop"),
                         "V",
                         WORDS.get("load.return-drop.about"),
                         row -> row.number(LoadVolts::returnDropVolts)),
-                Column.number(WORDS.get("load.drop"), "V", WORDS.get("load.drop.about"), Row::drop),
+                Column.number(WORDS.term("load.drop"), "V", WORDS.get("load.drop.about"), Row::drop),
                 Column.number(
-                        WORDS.get("load.allowed"),
+                        WORDS.term("load.allowed"),
                         "V",
                         WORDS.get("load.allowed.about"),
                         row -> row.number(LoadVolts::limitVolts)),
-                Column.text(WORDS.get("load.state"), WORDS.get("load.state.about"), 18, Row::state),
+                Column.text(WORDS.term("load.state"), WORDS.get("load.state.about"), 18, Row::state),
                 words(
-                        WORDS.get("load.inrush"),
+                        WORDS.term("load.inrush"),
                         WORDS.get("load.inrush.about"),
                         14,
                         row -> LoadEdits.text(row.load().inrush()),
                         LoadEdits::inrush),
                 number(
-                        WORDS.get("load.works-from"),
+                        WORDS.term("load.works-from"),
                         "V",
                         WORDS.get("load.works-from.about"),
                         row -> row.load().minimumVolts(),
                         LoadEdits::least),
                 Column.<Row>number(
-                                WORDS.get("load.inductance"),
+                                WORDS.term("load.inductance"),
                                 "mH",
                                 WORDS.get("load.inductance.about"),
                                 row -> CellText.of(
@@ -132,13 +133,13 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
                                 row -> row.component().id(),
                                 (loads, typed) -> LoadEdits.inductance(loads, inMilli(typed)))),
                 number(
-                        WORDS.get("load.diode"),
+                        WORDS.term("load.diode"),
                         "V",
                         WORDS.get("load.diode.about"),
                         row -> row.load().diodeVolts(),
                         LoadEdits::diode),
                 words(
-                        WORDS.get("load.cycle"),
+                        WORDS.term("load.cycle"),
                         WORDS.get("load.cycle.about"),
                         13,
                         row -> row.load().cycle().map(LoadEdits::text).orElse(""),
@@ -146,7 +147,7 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
     }
 
     private static Column<Row> words(
-            String title,
+            Term title,
             String tip,
             int letters,
             Function<Row, String> cell,
@@ -158,7 +159,7 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
     }
 
     private static Column<Row> number(
-            String title,
+            Term title,
             String unit,
             String tip,
             Function<Row, OptionalDouble> value,

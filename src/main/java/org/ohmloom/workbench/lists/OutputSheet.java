@@ -76,37 +76,37 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("output.output"), WORDS.get("output.output.about"), 10, Row::name),
-                Column.text(WORDS.get("output.name"), WORDS.get("output.name.about"), 22, row -> row.component()
+                Column.text(WORDS.term("output.output"), WORDS.get("output.output.about"), 10, Row::name),
+                Column.text(WORDS.term("output.name"), WORDS.get("output.name.about"), 22, row -> row.component()
                         .name()),
-                Column.text(WORDS.get("output.switches"), WORDS.get("output.switches.about"), 12, Row::side),
+                Column.text(WORDS.term("output.switches"), WORDS.get("output.switches.about"), 12, Row::side),
                 ColumnEdits.number(
-                        WORDS.get("output.frequency"),
+                        WORDS.term("output.frequency"),
                         "Hz",
                         WORDS.get("output.frequency.about"),
                         row -> row.number(driver -> OptionalDouble.of(driver.frequencyHertz())),
                         DriverEdits::frequency),
                 ColumnEdits.words(
-                        WORDS.get("output.clock"),
+                        WORDS.term("output.clock"),
                         WORDS.get("output.clock.about"),
                         10,
                         row -> row.driver().flatMap(Driver::clock).orElse(""),
                         DriverEdits::clock),
                 ColumnEdits.number(
-                        WORDS.get("output.phase"),
+                        WORDS.term("output.phase"),
                         "%",
                         WORDS.get("output.phase.about"),
                         row -> row.number(driver -> percent(driver.phaseFraction())),
                         DriverEdits::phase),
                 ColumnEdits.<Row>words(
-                                WORDS.get("output.freewheel"),
+                                WORDS.term("output.freewheel"),
                                 WORDS.get("output.freewheel.about"),
                                 12,
                                 Row::freewheel,
                                 DriverEdits::freewheel)
                         .quantities(),
                 ColumnEdits.words(
-                        WORDS.get("output.capacitor"),
+                        WORDS.term("output.capacitor"),
                         WORDS.get("output.capacitor.about"),
                         9,
                         row -> row.driver()
@@ -114,7 +114,7 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
                                 .orElse(""),
                         DriverEdits::capacitor),
                 ColumnEdits.number(
-                        WORDS.get("output.holds-at"),
+                        WORDS.term("output.holds-at"),
                         "A",
                         WORDS.get("output.holds-at.about"),
                         row -> row.number(driver -> driver.limit().map(ElectronicLimit::limitAmps).stream()
@@ -122,18 +122,18 @@ final class OutputSheet implements ElementSheet<OutputSheet.Row> {
                                 .findFirst()),
                         DriverEdits::limit),
                 ColumnEdits.number(
-                        WORDS.get("output.edge"),
+                        WORDS.term("output.edge"),
                         "s",
                         WORDS.get("output.edge.about"),
                         row -> row.number(Driver::edgeSeconds),
                         DriverEdits::edge),
                 Column.number(
-                        WORDS.get("output.carries"),
+                        WORDS.term("output.carries"),
                         "A",
                         WORDS.get("output.carries.about"),
                         row -> CellText.of(row.limitAmps())),
                 Column.number(
-                        WORDS.get("output.on"), "Ω", WORDS.get("output.on.about"), row -> CellText.of(row.onOhms())));
+                        WORDS.term("output.on"), "Ω", WORDS.get("output.on.about"), row -> CellText.of(row.onOhms())));
     }
 
     private static OptionalDouble percent(OptionalDouble fraction) {

@@ -24,23 +24,23 @@ final class PartSheet implements ElementSheet<Part> {
     @Override
     public List<Column<Part>> columns() {
         return List.of(
-                Column.text(WORDS.get("part.part"), WORDS.get("part.part.about"), 12, part -> part.id()
+                Column.text(WORDS.term("part.part"), WORDS.get("part.part.about"), 12, part -> part.id()
                         .value()),
-                Column.text(WORDS.get("part.description"), WORDS.get("part.description.about"), 34, Part::description),
-                Column.text(WORDS.get("part.maker"), WORDS.get("part.maker.about"), 12, Part::maker),
+                Column.text(WORDS.term("part.description"), WORDS.get("part.description.about"), 34, Part::description),
+                Column.text(WORDS.term("part.maker"), WORDS.get("part.maker.about"), 12, Part::maker),
                 ColumnEdits.words(
-                        WORDS.get("part.supplier"),
+                        WORDS.term("part.supplier"),
                         WORDS.get("part.supplier.about"),
                         16,
                         part -> part.supplier().orElse(""),
                         PartEdits::supplier),
                 ColumnEdits.words(
-                        WORDS.get("part.order-number-2"),
+                        WORDS.term("part.order-number-2"),
                         WORDS.get("part.order-number-2.about"),
                         14,
                         part -> part.orderNumber().orElse(""),
                         PartEdits::orderNumber),
-                Column.<Part>number(WORDS.get("part.price"), "", WORDS.get("part.price.about"), PartSheet::price)
+                Column.<Part>number(WORDS.term("part.price"), "", WORDS.get("part.price.about"), PartSheet::price)
                         .edited(ColumnEdits.of(
                                 part -> true,
                                 part -> part.unitPrice().isPresent()
@@ -49,13 +49,13 @@ final class PartSheet implements ElementSheet<Part> {
                                 part -> part,
                                 PartEdits::price)),
                 ColumnEdits.words(
-                        WORDS.get("part.alternates"),
+                        WORDS.term("part.alternates"),
                         WORDS.get("part.alternates.about"),
                         24,
                         part -> String.join(", ", part.alternates()),
                         PartEdits::alternates),
                 ColumnEdits.words(
-                        WORDS.get("part.customer-supplies"),
+                        WORDS.term("part.customer-supplies"),
                         WORDS.get("part.customer-supplies.about"),
                         16,
                         part -> TypedNumbers.yesIf(part.customerSupplied()),

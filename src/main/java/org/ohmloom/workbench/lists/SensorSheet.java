@@ -23,6 +23,7 @@ import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.CalibrationText;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** The sensors: what they measure, what they give for it, and how far off they read. */
@@ -72,60 +73,60 @@ final class SensorSheet implements ElementSheet<SensorSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("sensor.sensor"), WORDS.get("sensor.sensor.about"), 9, row -> row.component()
+                Column.text(WORDS.term("sensor.sensor"), WORDS.get("sensor.sensor.about"), 9, row -> row.component()
                         .id()
                         .value()),
-                Column.text(WORDS.get("sensor.name"), WORDS.get("sensor.name.about"), 20, row -> row.component()
+                Column.text(WORDS.term("sensor.name"), WORDS.get("sensor.name.about"), 20, row -> row.component()
                         .name()),
                 Column.text(
-                        WORDS.get("sensor.kind"),
+                        WORDS.term("sensor.kind"),
                         WORDS.get("sensor.kind.about"),
                         18,
                         row -> TradeWords.kind(row.component().device())),
                 edited(
-                        WORDS.get("sensor.gives"),
+                        WORDS.term("sensor.gives"),
                         CalibrationText.FORMS,
                         24,
                         row -> row.text(each -> CalibrationText.of(each.calibration())),
                         SensorEdits::calibration),
                 edited(
-                        WORDS.get("sensor.measures"),
+                        WORDS.term("sensor.measures"),
                         WORDS.get("sensor.measures.about"),
                         18,
                         row -> row.text(Measurement::quantity),
                         SensorEdits::quantity),
                 edited(
-                        WORDS.get("sensor.range"),
+                        WORDS.term("sensor.range"),
                         WORDS.get("sensor.range.about"),
                         14,
                         row -> row.text(SensorEdits::range),
                         SensorEdits::range),
                 edited(
-                        WORDS.get("sensor.may-err-by"),
+                        WORDS.term("sensor.may-err-by"),
                         WORDS.get("sensor.may-err-by.about"),
                         10,
                         row -> row.number(Measurement::allowedError).text(),
                         SensorEdits::allowed),
                 edited(
-                        WORDS.get("sensor.warms-by"),
+                        WORDS.term("sensor.warms-by"),
                         WORDS.get("sensor.warms-by.about"),
                         10,
                         row -> row.text(each -> each.dissipationWattsPerKelvin().isPresent()
                                 ? Formats.watts(each.dissipationWattsPerKelvin().getAsDouble()) + "/K"
                                 : ""),
                         SensorEdits::dissipation),
-                Column.text(WORDS.get("sensor.read-at"), WORDS.get("sensor.read-at.about"), 10, row -> row.worst()
+                Column.text(WORDS.term("sensor.read-at"), WORDS.get("sensor.read-at.about"), 10, row -> row.worst()
                         .map(budget -> budget.unit() + "." + budget.pin())
                         .orElse("")),
-                Column.number(WORDS.get("sensor.errs-by"), "", WORDS.get("sensor.errs-by.about"), Row::error),
-                Column.text(WORDS.get("sensor.mostly-by"), WORDS.get("sensor.mostly-by.about"), 18, row -> row.worst()
+                Column.number(WORDS.term("sensor.errs-by"), "", WORDS.get("sensor.errs-by.about"), Row::error),
+                Column.text(WORDS.term("sensor.mostly-by"), WORDS.get("sensor.mostly-by.about"), 18, row -> row.worst()
                         .flatMap(SensorBudget::largest)
                         .map(SensorBudget.ErrorPart::name)
                         .orElse("")));
     }
 
     private static Column<Row> edited(
-            String title,
+            Term title,
             String tip,
             int letters,
             Function<Row, String> cell,

@@ -33,31 +33,31 @@ final class SequenceSheet implements ElementSheet<SequenceSheet.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.text(
-                        WORDS.get("sequence.sequence-2"),
+                        WORDS.term("sequence.sequence-2"),
                         WORDS.get("sequence.sequence-2.about"),
                         10,
                         row -> row.sequence().id().value()),
                 ColumnEdits.words(
-                        WORDS.get("sequence.name"),
+                        WORDS.term("sequence.name"),
                         WORDS.get("sequence.name.about"),
                         24,
                         row -> row.sequence().name(),
                         (rows, typed) -> SequenceEdits.name(sequences(rows), typed)),
                 ColumnEdits.<Row>words(
-                                WORDS.get("sequence.steps"),
+                                WORDS.term("sequence.steps"),
                                 WORDS.get("sequence.steps.about"),
                                 60,
                                 row -> SequenceEdits.steps(row.sequence()),
                                 (rows, typed) -> SequenceEdits.steps(rows.get(0).harness(), sequences(rows), typed))
                         .quantities(),
                 ColumnEdits.number(
-                        WORDS.get("sequence.when-at"),
+                        WORDS.term("sequence.when-at"),
                         "V",
                         WORDS.get("sequence.when-at.about"),
                         row -> CellText.of(row.sequence().untilVolts()),
                         (rows, typed) -> SequenceEdits.until(sequences(rows), typed)),
                 Column.<Row>text(
-                                WORDS.get("sequence.lasts"),
+                                WORDS.term("sequence.lasts"),
                                 WORDS.get("sequence.lasts.about"),
                                 8,
                                 row -> Formats.seconds(row.sequence().totalSeconds()))

@@ -24,6 +24,7 @@ import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** The sources in every operating state: how each is found there, and what it gives. */
@@ -66,20 +67,20 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("source.source"), WORDS.get("source.source.about"), 9, row -> row.component()
+                Column.text(WORDS.term("source.source"), WORDS.get("source.source.about"), 9, row -> row.component()
                         .id()
                         .value()),
-                Column.text(WORDS.get("source.name"), WORDS.get("source.name.about"), 20, row -> row.component()
+                Column.text(WORDS.term("source.name"), WORDS.get("source.name.about"), 20, row -> row.component()
                         .name()),
                 Column.text(
-                        WORDS.get("source.kind"),
+                        WORDS.term("source.kind"),
                         WORDS.get("source.kind.about"),
                         12,
                         row -> TradeWords.kind(row.component().device())),
-                Column.text(WORDS.get("source.state"), WORDS.get("source.state.about"), 20, row -> row.state()
+                Column.text(WORDS.term("source.state"), WORDS.get("source.state.about"), 20, row -> row.state()
                         .name()),
                 Column.<Row>text(
-                                WORDS.get("source.on"),
+                                WORDS.term("source.on"),
                                 WORDS.get("source.on.about"),
                                 6,
                                 row -> TypedNumbers.yesOrNo(row.setting().on()))
@@ -100,7 +101,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                                                     was.limitAmps()));
                                 })),
                 edited(
-                        WORDS.get("source.charge"),
+                        WORDS.term("source.charge"),
                         Unit.PERCENT,
                         WORDS.get("source.charge.about"),
                         Row::isBattery,
@@ -108,7 +109,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                         (was, value) ->
                                 new SourceSetting(was.on(), value, was.celsius(), was.speedRpm(), was.limitAmps())),
                 edited(
-                        WORDS.get("source.temperature"),
+                        WORDS.term("source.temperature"),
                         Unit.DEGREE_CELSIUS,
                         WORDS.get("source.temperature.about"),
                         row -> true,
@@ -117,19 +118,19 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                                 was.on(), was.chargeFraction(), value, was.speedRpm(), was.limitAmps())),
                 speed(),
                 edited(
-                        WORDS.get("source.limit"),
+                        WORDS.term("source.limit"),
                         Unit.AMP,
                         WORDS.get("source.limit.about"),
                         row -> !row.isBattery(),
                         SourceSetting::limitAmps,
                         (was, value) -> new SourceSetting(
                                 was.on(), was.chargeFraction(), was.celsius(), was.speedRpm(), value)),
-                Column.number(WORDS.get("source.gives"), "A", WORDS.get("source.gives.about"), Row::given));
+                Column.number(WORDS.term("source.gives"), "A", WORDS.get("source.gives.about"), Row::given));
     }
 
     private static Column<Row> speed() {
         return Column.<Row>number(
-                        WORDS.get("source.speed"),
+                        WORDS.term("source.speed"),
                         "rpm",
                         WORDS.get("source.speed.about"),
                         row -> CellText.of(row.setting().speedRpm()))
@@ -158,7 +159,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
     }
 
     private static Column<Row> edited(
-            String title,
+            Term title,
             Unit unit,
             String tip,
             Predicate<Row> suits,
@@ -177,7 +178,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                         row -> row,
                         (rows, typed) -> {
                             OptionalDouble typedValue = TypedNumbers.optional(typed, unit);
-                            String what = title.toLowerCase(java.util.Locale.ROOT);
+                            String what = title.text().toLowerCase(java.util.Locale.ROOT);
                             return all(rows, what, was -> change.of(was, typedValue));
                         }));
     }

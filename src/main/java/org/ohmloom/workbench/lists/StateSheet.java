@@ -75,58 +75,58 @@ final class StateSheet implements ElementSheet<StateSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text(WORDS.get("state.state"), WORDS.get("state.state.about"), 12, row -> row.state()
+                Column.<Row>text(WORDS.term("state.state"), WORDS.get("state.state.about"), 12, row -> row.state()
                         .id()
                         .value()),
-                Column.text(WORDS.get("state.name"), WORDS.get("state.name.about"), 30, row -> row.state()
+                Column.text(WORDS.term("state.name"), WORDS.get("state.name.about"), 30, row -> row.state()
                         .name()),
                 Column.text(
-                        WORDS.get("state.engine"),
+                        WORDS.term("state.engine"),
                         WORDS.get("state.engine.about"),
                         10,
                         row -> TradeWords.engine(row.state().mode())),
                 Column.<Row>number(
-                        WORDS.get("state.set-on"), "", WORDS.get("state.set-on.about"), row -> CellText.of(row.on())),
+                        WORDS.term("state.set-on"), "", WORDS.get("state.set-on.about"), row -> CellText.of(row.on())),
                 new Column<Row>(
-                        WORDS.get("state.solution"),
+                        WORDS.term("state.solution"),
                         "",
                         WORDS.get("state.solution.about"),
                         14,
                         Row::status,
                         Optional.empty()),
-                Column.number(WORDS.get("state.from-sources"), "A", WORDS.get("state.from-sources.about"), Row::given),
-                Column.number(WORDS.get("state.worst-drop"), "V", WORDS.get("state.worst-drop.about"), Row::worstDrop),
+                Column.number(WORDS.term("state.from-sources"), "A", WORDS.get("state.from-sources.about"), Row::given),
+                Column.number(WORDS.term("state.worst-drop"), "V", WORDS.get("state.worst-drop.about"), Row::worstDrop),
                 Column.<Row>number(
-                        WORDS.get("state.imbalance"), "A", WORDS.get("state.imbalance.about"), row -> row.solution()
+                        WORDS.term("state.imbalance"), "A", WORDS.get("state.imbalance.about"), row -> row.solution()
                                 .map(found -> CellText.of(found.residualAmps()))
                                 .orElse(CellText.EMPTY)),
                 Column.number(
-                        WORDS.get("state.sources-give"),
+                        WORDS.term("state.sources-give"),
                         "W",
                         WORDS.get("state.sources-give.about"),
                         row -> row.watts(EnergyBalance::givenWatts)),
                 Column.number(
-                        WORDS.get("state.batteries-take"),
+                        WORDS.term("state.batteries-take"),
                         "W",
                         WORDS.get("state.batteries-take.about"),
                         row -> row.watts(EnergyBalance::chargingWatts)),
                 Column.number(
-                        WORDS.get("state.loads-take"),
+                        WORDS.term("state.loads-take"),
                         "W",
                         WORDS.get("state.loads-take.about"),
                         row -> row.watts(EnergyBalance::loadsWatts)),
                 Column.number(
-                        WORDS.get("state.in-conductors"),
+                        WORDS.term("state.in-conductors"),
                         "W",
                         WORDS.get("state.in-conductors.about"),
                         row -> row.watts(EnergyBalance::conductorsWatts)),
                 Column.number(
-                        WORDS.get("state.in-devices"),
+                        WORDS.term("state.in-devices"),
                         "W",
                         WORDS.get("state.in-devices.about"),
                         row -> row.watts(EnergyBalance::devicesWatts)),
                 Column.number(
-                        WORDS.get("state.unaccounted"),
+                        WORDS.term("state.unaccounted"),
                         "W",
                         WORDS.get("state.unaccounted.about"),
                         row -> row.watts(EnergyBalance::missWatts)));

@@ -78,11 +78,11 @@ final class ThingLists {
         return new EditedSheet<>(
                 new WireSheet(),
                 Map.of(
-                        words.get("wire.wire"), of.renaming(),
-                        words.get("wire.from"), of.edit(Field.of("from"), words.get("end")),
-                        words.get("wire.to"), of.edit(Field.of("to"), words.get("end")),
-                        words.get("wire.carries"), of.edit(Field.of("signalClass"), words.get("signal-class")),
-                        words.get("wire.colour"), of.edit(Field.of("colour"), words.get("colour"))),
+                        "wire.wire", of.renaming(),
+                        "wire.from", of.edit(Field.of("from"), words.get("end")),
+                        "wire.to", of.edit(Field.of("to"), words.get("end")),
+                        "wire.carries", of.edit(Field.of("signalClass"), words.get("signal-class")),
+                        "wire.colour", of.edit(Field.of("colour"), words.get("colour"))),
                 details(List.of(
                         of.text("circuit", 12, "circuit"),
                         of.text("family", 14, "family"),
@@ -101,9 +101,9 @@ final class ThingLists {
         return new EditedSheet<>(
                 new LoadSheet(),
                 Map.of(
-                        words.get("load.load"), of.renaming(),
-                        words.get("load.name"), of.edit(Field.of("name"), words.get("name")),
-                        words.get("load.rated-at"),
+                        "load.load", of.renaming(),
+                        "load.name", of.edit(Field.of("name"), words.get("name")),
+                        "load.rated-at",
                                 of.edit(Field.of("device.draw.ratedVolts", Unit.VOLT), words.get("rated-voltage"))),
                 details(List.of(
                         of.number("start-current", Unit.AMP, "device.draw.startAmps"),
@@ -121,15 +121,15 @@ final class ThingLists {
         return new EditedSheet<>(
                 new ConnectorSheet(),
                 Map.of(
-                        words.get("connector.connector"), of.renaming(),
-                        words.get("connector.name"), of.edit(Field.of("name"), words.get("name")),
-                        words.get("connector.mates-with"), typed(ThingLists::mate, CavityEdits::mate),
-                        words.get("connector.cavities"), typed(ThingLists::cavityNames, CavityEdits::names),
-                        words.get("connector.stands"),
+                        "connector.connector", of.renaming(),
+                        "connector.name", of.edit(Field.of("name"), words.get("name")),
+                        "connector.mates-with", typed(ThingLists::mate, CavityEdits::mate),
+                        "connector.cavities", typed(ThingLists::cavityNames, CavityEdits::names),
+                        "connector.stands",
                                 of.edit(Field.of("limitCelsius", Unit.DEGREE_CELSIUS), words.get("stands")),
-                        words.get("connector.at"), of.edit(Field.of("at"), words.get("at")),
-                        words.get("connector.housing"), of.edit(Field.of("part"), words.get("part")),
-                        words.get("connector.existing"), of.edit(Field.of("existing"), words.get("existing"))),
+                        "connector.at", of.edit(Field.of("at"), words.get("at")),
+                        "connector.housing", of.edit(Field.of("part"), words.get("part")),
+                        "connector.existing", of.edit(Field.of("existing"), words.get("existing"))),
                 details(List.of(
                         of.text("lock", 14, "lock"),
                         of.text("backshell", 14, "backshell"),
@@ -172,11 +172,11 @@ final class ThingLists {
         return new EditedSheet<>(
                 new ComponentSheet(),
                 Map.of(
-                        words.get("component.component"), of.renaming(),
-                        words.get("component.name"), of.edit(Field.of("name"), words.get("name")),
-                        words.get("component.zone"), of.edit(Field.of("zone"), words.get("zone")),
-                        words.get("component.at"), of.edit(Field.of("at"), words.get("at")),
-                        words.get("component.part"), of.edit(Field.of("part"), words.get("part"))),
+                        "component.component", of.renaming(),
+                        "component.name", of.edit(Field.of("name"), words.get("name")),
+                        "component.zone", of.edit(Field.of("zone"), words.get("zone")),
+                        "component.at", of.edit(Field.of("at"), words.get("at")),
+                        "component.part", of.edit(Field.of("part"), words.get("part"))),
                 details(List.of(
                         of.text("series", 20, "device.series"),
                         of.number("own-resistance", Unit.MILLIOHM, "device.ohms"),
@@ -201,9 +201,9 @@ final class ThingLists {
         return new EditedSheet<>(
                 new JunctionSheet(),
                 Map.of(
-                        words.get("junction.junction"), of.renaming(),
-                        words.get("junction.name"), of.edit(Field.of("name"), words.get("name")),
-                        words.get("junction.joint"), of.edit(Field.of("jointOhms", Unit.MILLIOHM), words.get("joint"))),
+                        "junction.junction", of.renaming(),
+                        "junction.name", of.edit(Field.of("name"), words.get("name")),
+                        "junction.joint", of.edit(Field.of("jointOhms", Unit.MILLIOHM), words.get("joint"))),
                 details(List.of(
                         of.text("place", 16, "place"),
                         of.text("body", 8, "body"),
@@ -226,9 +226,9 @@ final class ThingLists {
         return new EditedSheet<>(
                 new StateSheet(),
                 Map.of(
-                        words.get("state.state"), of.renaming(),
-                        words.get("state.name"), of.edit(Field.of("name"), words.get("name")),
-                        words.get("state.engine"), of.edit(Field.of("mode"), words.get("engine"))),
+                        "state.state", of.renaming(),
+                        "state.name", of.edit(Field.of("name"), words.get("name")),
+                        "state.engine", of.edit(Field.of("mode"), words.get("engine"))),
                 details(List.of(of.number("duration", Unit.SECOND, "durationSeconds"))),
                 adds(NewThing.STATE));
     }
@@ -238,9 +238,9 @@ final class ThingLists {
         return new EditedSheet<>(
                 new PartSheet(),
                 Map.of(
-                        words.get("part.part"), of.renaming(),
-                        words.get("part.description"), of.edit(Field.of("description"), words.get("description")),
-                        words.get("part.maker"), of.edit(Field.of("maker"), words.get("maker"))),
+                        "part.part", of.renaming(),
+                        "part.description", of.edit(Field.of("description"), words.get("description")),
+                        "part.maker", of.edit(Field.of("maker"), words.get("maker"))),
                 List.of(of.number("mass", Unit.GRAM, "massKg").chosenOnly()),
                 adds(NewThing.PART));
     }
@@ -250,17 +250,17 @@ final class ThingLists {
         return new EditedSheet<>(
                 new ContactSheet(),
                 Map.of(
-                        words.get("contact.contact"), of.renaming(),
-                        words.get("contact.part"), of.edit(Field.of("part"), words.get("part")),
-                        words.get("contact.from"),
+                        "contact.contact", of.renaming(),
+                        "contact.part", of.edit(Field.of("part"), words.get("part")),
+                        "contact.from",
                                 of.edit(
                                         Field.of("conductorMinMm2", Unit.SQUARE_MILLIMETRE),
                                         words.get("smallest-conductor")),
-                        words.get("contact.to"),
+                        "contact.to",
                                 of.edit(
                                         Field.of("conductorMaxMm2", Unit.SQUARE_MILLIMETRE),
                                         words.get("largest-conductor")),
-                        words.get("contact.plating"), of.edit(Field.of("plating"), words.get("plating"))),
+                        "contact.plating", of.edit(Field.of("plating"), words.get("plating"))),
                 details(List.of(
                         of.number("contact-resistance", Unit.MILLIOHM, "contactOhms"),
                         of.number("insulation-from", Unit.MILLIMETRE, "insulationMinMm"),
@@ -281,7 +281,7 @@ final class ThingLists {
                         of.text("name", 22, "name"),
                         of.text("isolated", 8, "isolated"),
                         ColumnEdits.words(
-                                words.get("paths"),
+                                words.term("paths"),
                                 words.get("paths.about"),
                                 40,
                                 PointsText::paths,

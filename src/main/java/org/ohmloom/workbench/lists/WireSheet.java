@@ -147,17 +147,17 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.<Row>text(WORDS.get("wire.wire"), WORDS.get("wire.wire.about"), 7, row -> row.wire()
+                Column.<Row>text(WORDS.term("wire.wire"), WORDS.get("wire.wire.about"), 7, row -> row.wire()
                         .id()
                         .value()),
-                Column.text(WORDS.get("wire.from"), WORDS.get("wire.from.about"), 11, row -> row.wire()
+                Column.text(WORDS.term("wire.from"), WORDS.get("wire.from.about"), 11, row -> row.wire()
                         .from()
                         .text()),
-                Column.text(WORDS.get("wire.to"), WORDS.get("wire.to.about"), 11, row -> row.wire()
+                Column.text(WORDS.term("wire.to"), WORDS.get("wire.to.about"), 11, row -> row.wire()
                         .to()
                         .text()),
                 new Column<Row>(
-                                WORDS.get("wire.conductor"),
+                                WORDS.term("wire.conductor"),
                                 "",
                                 WORDS.get("wire.conductor.about"),
                                 10,
@@ -171,7 +171,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                                         row -> row.wire().id(),
                                         TypedEdits::conductor)))
                         .sizes(),
-                Column.number(WORDS.get("wire.length"), "m", WORDS.get("wire.length.about"), Row::length)
+                Column.number(WORDS.term("wire.length"), "m", WORDS.get("wire.length.about"), Row::length)
                         .edited(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
                                 row -> true,
                                 row -> row.wire().lengthMetres().isPresent()
@@ -180,37 +180,37 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                                 row -> row.wire().id(),
                                 TypedEdits::length)),
                 Column.<Row>text(
-                                WORDS.get("wire.carries"),
+                                WORDS.term("wire.carries"),
                                 WORDS.get("wire.carries.about"),
                                 17,
                                 row -> TradeWords.signal(row.wire().signalClass()))
                         .with(row -> Optional.of(Samples.line(row.wire().signalClass()))),
-                Column.<Row>text(WORDS.get("wire.colour"), WORDS.get("wire.colour.about"), 11, row -> row.wire()
+                Column.<Row>text(WORDS.term("wire.colour"), WORDS.get("wire.colour.about"), 11, row -> row.wire()
                                 .colour()
                                 .map(colour -> colour.text())
                                 .orElse(""))
                         .with(row -> row.wire().colour().map(Samples::swatch)),
-                Column.number(WORDS.get("wire.current"), "A", WORDS.get("wire.current.about"), Row::current),
-                Column.number(WORDS.get("wire.drop"), "V", WORDS.get("wire.drop.about"), Row::drop),
-                Column.number(WORDS.get("wire.heat"), "W", WORDS.get("wire.heat.about"), Row::watts),
-                Column.number(WORDS.get("wire.temp"), "°C", WORDS.get("wire.temp.about"), Row::celsius),
+                Column.number(WORDS.term("wire.current"), "A", WORDS.get("wire.current.about"), Row::current),
+                Column.number(WORDS.term("wire.drop"), "V", WORDS.get("wire.drop.about"), Row::drop),
+                Column.number(WORDS.term("wire.heat"), "W", WORDS.get("wire.heat.about"), Row::watts),
+                Column.number(WORDS.term("wire.temp"), "°C", WORDS.get("wire.temp.about"), Row::celsius),
                 Column.number(
-                        WORDS.get("wire.limit"),
+                        WORDS.term("wire.limit"),
                         "A",
                         WORDS.get("wire.limit.about"),
                         row -> CellText.of(row.limitAmps())),
                 new Column<Row>(
-                                WORDS.get("wire.needs"),
+                                WORDS.term("wire.needs"),
                                 "",
                                 WORDS.get("wire.needs.about"),
                                 10,
                                 Row::required,
                                 Optional.empty())
                         .sizes(),
-                Column.text(WORDS.get("wire.governed-by"), WORDS.get("wire.governed-by.about"), 15, row -> row.choice()
+                Column.text(WORDS.term("wire.governed-by"), WORDS.get("wire.governed-by.about"), 15, row -> row.choice()
                         .map(each -> each.governing().governor().words())
                         .orElse("")),
-                Column.text(WORDS.get("wire.worst-state"), WORDS.get("wire.worst-state.about"), 16, Row::worstState));
+                Column.text(WORDS.term("wire.worst-state"), WORDS.get("wire.worst-state.about"), 16, Row::worstState));
     }
 
     @Override

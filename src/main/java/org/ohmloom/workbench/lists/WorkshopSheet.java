@@ -51,15 +51,15 @@ final class WorkshopSheet implements Sheet<WorkshopSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("workshop.asked"), WORDS.get("workshop.asked.about"), 20, row -> row.item()
+                Column.text(WORDS.term("workshop.asked"), WORDS.get("workshop.asked.about"), 20, row -> row.item()
                         .words()),
                 ColumnEdits.words(
-                        WORDS.get("workshop.value"),
+                        WORDS.term("workshop.value"),
                         WORDS.get("workshop.value.about"),
                         16,
                         WorkshopSheet::value,
                         (rows, typed) -> edit(rows.get(0), typed)),
-                Column.text(WORDS.get("workshop.meaning"), WORDS.get("workshop.meaning.about"), 70, row -> row.item()
+                Column.text(WORDS.term("workshop.meaning"), WORDS.get("workshop.meaning.about"), 70, row -> row.item()
                         .meaning()));
     }
 

@@ -30,6 +30,7 @@ import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /**
@@ -71,14 +72,14 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("record.what"), WORDS.get("record.what.about"), 11, row -> row.task()
+                Column.text(WORDS.term("record.what"), WORDS.get("record.what.about"), 11, row -> row.task()
                         .words()),
-                Column.<Row>text(WORDS.get("record.where"), WORDS.get("record.where.about"), 35, row -> row.task()
+                Column.<Row>text(WORDS.term("record.where"), WORDS.get("record.where.about"), 35, row -> row.task()
                                 .blank()
                                 .place())
                         .quantities(),
                 new Column<Row>(
-                                WORDS.get("record.limit"),
+                                WORDS.term("record.limit"),
                                 "",
                                 WORDS.get("record.limit.about"),
                                 15,
@@ -87,7 +88,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                                 Optional.empty())
                         .quantities(),
                 new Column<Row>(
-                                WORDS.get("record.measured"),
+                                WORDS.term("record.measured"),
                                 "",
                                 WORDS.get("record.measured.about"),
                                 14,
@@ -99,14 +100,14 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                         .quantities()
                         .edited(valueEdit()),
                 new Column<Row>(
-                        WORDS.get("record.verdict"),
+                        WORDS.term("record.verdict"),
                         "",
                         WORDS.get("record.verdict.about"),
                         12,
                         RecordSheet::verdict,
                         Optional.empty()),
                 ofReading(
-                        WORDS.get("record.at"),
+                        WORDS.term("record.at"),
                         "°C",
                         WORDS.get("record.at.about"),
                         8,
@@ -115,7 +116,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                                 : "",
                         RecordEdits::celsius),
                 ofReading(
-                        WORDS.get("record.method"),
+                        WORDS.term("record.method"),
                         "",
                         WORDS.get("record.method.about"),
                         11,
@@ -126,7 +127,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                                 .orElse(""),
                         RecordEdits::method),
                 ofReading(
-                        WORDS.get("record.error"),
+                        WORDS.term("record.error"),
                         "mΩ",
                         WORDS.get("record.error.about"),
                         8,
@@ -136,41 +137,41 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                                 : "",
                         RecordEdits::error),
                 ofReading(
-                        WORDS.get("record.replaces"),
+                        WORDS.term("record.replaces"),
                         "",
                         WORDS.get("record.replaces.about"),
                         9,
                         reading -> TypedNumbers.yesIf(reading.replaces()),
                         RecordEdits::replaces),
                 ofReading(
-                        WORDS.get("record.instrument"),
+                        WORDS.term("record.instrument"),
                         "",
                         WORDS.get("record.instrument.about"),
                         16,
                         reading -> reading.instrument().orElse(""),
                         RecordEdits::instrument),
                 ofReading(
-                        WORDS.get("record.by"),
+                        WORDS.term("record.by"),
                         "",
                         WORDS.get("record.by.about"),
                         8,
                         reading -> reading.by().orElse(""),
                         RecordEdits::by),
                 ofReading(
-                        WORDS.get("record.when"),
+                        WORDS.term("record.when"),
                         "",
                         WORDS.get("record.when.about"),
                         16,
                         reading -> reading.measuredAt().orElse(""),
                         RecordEdits::date),
                 ofReading(
-                        WORDS.get("record.remark"),
+                        WORDS.term("record.remark"),
                         "",
                         WORDS.get("record.remark.about"),
                         24,
                         reading -> reading.remark().orElse(""),
                         RecordEdits::remark),
-                Column.text(WORDS.get("record.reading"), WORDS.get("record.reading.about"), 9, row -> row.reading()
+                Column.text(WORDS.term("record.reading"), WORDS.get("record.reading.about"), 9, row -> row.reading()
                         .map(reading -> reading.id().value())
                         .orElse("")));
     }
@@ -192,7 +193,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
     }
 
     private static Column<Row> ofReading(
-            String title,
+            Term title,
             String unit,
             String tip,
             int letters,

@@ -17,7 +17,7 @@ import java.util.TreeMap;
  * @param folders     folder used last, by purpose
  * @param window      place and size of the window
  * @param dividers    places of the dividers between the views, px, by name
- * @param columns     which columns of a list are shown, in which order and how wide, by the name of the list
+ * @param columns     which columns of a list are shown, in which order and how wide, by the key of the list
  * @param personal    size, font, keys and units
  */
 public record Preferences(

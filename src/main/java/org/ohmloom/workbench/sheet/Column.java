@@ -3,11 +3,12 @@ package org.ohmloom.workbench.sheet;
 import java.util.Optional;
 import java.util.function.Function;
 import org.ohmloom.draw.Mark;
+import org.ohmloom.workbench.words.Term;
 
 /**
  * A column of a list.
  *
- * @param title   what it holds
+ * @param term    what it holds
  * @param unit    unit of its numbers; empty for texts
  * @param tip     what it holds, in a sentence
  * @param numeric whether it holds numbers
@@ -20,7 +21,7 @@ import org.ohmloom.draw.Mark;
  * @param <R>     type of the rows
  */
 public record Column<R>(
-        String title,
+        Term term,
         String unit,
         String tip,
         boolean numeric,
@@ -42,14 +43,14 @@ public record Column<R>(
     }
 
     public Column(
-            String title,
+            Term term,
             String unit,
             String tip,
             int letters,
             Function<R, CellText> cell,
             Optional<CellEdit<R>> edit) {
         this(
-                title,
+                term,
                 unit,
                 tip,
                 !unit.isEmpty(),
@@ -62,15 +63,15 @@ public record Column<R>(
     }
 
     /** A column of texts. */
-    public static <R> Column<R> text(String title, String tip, int letters, Function<R, String> cell) {
-        return new Column<>(title, "", tip, letters, row -> CellText.of(cell.apply(row)), Optional.empty());
+    public static <R> Column<R> text(Term term, String tip, int letters, Function<R, String> cell) {
+        return new Column<>(term, "", tip, letters, row -> CellText.of(cell.apply(row)), Optional.empty());
     }
 
     /** A column of numbers in a unit, or of counts. */
-    public static <R> Column<R> number(String title, String unit, String tip, Function<R, CellText> cell) {
-        int letters = Math.max(8, title.length() + unit.length() + 2);
+    public static <R> Column<R> number(Term term, String unit, String tip, Function<R, CellText> cell) {
+        int letters = Math.max(8, term.text().length() + unit.length() + 2);
         return new Column<>(
-                title,
+                term,
                 unit,
                 tip,
                 true,
@@ -82,21 +83,31 @@ public record Column<R>(
                 row -> Holds.AS_IT_IS);
     }
 
+    /** What tells it from the others of its list, whatever the language. */
+    public String key() {
+        return term.key();
+    }
+
+    /** What it holds, in the language of the display. */
+    public String title() {
+        return term.text();
+    }
+
     public Column<R> edited(CellEdit<R> how) {
-        return new Column<>(title, unit, tip, numeric, letters, cell, Optional.of(how), sample, detail, holds);
+        return new Column<>(term, unit, tip, numeric, letters, cell, Optional.of(how), sample, detail, holds);
     }
 
     public Column<R> wide(int changed) {
-        return new Column<>(title, unit, tip, numeric, changed, cell, edit, sample, detail, holds);
+        return new Column<>(term, unit, tip, numeric, changed, cell, edit, sample, detail, holds);
     }
 
     public Column<R> with(Function<R, Optional<Mark>> drawing) {
-        return new Column<>(title, unit, tip, numeric, letters, cell, edit, drawing, detail, holds);
+        return new Column<>(term, unit, tip, numeric, letters, cell, edit, drawing, detail, holds);
     }
 
     /** This column, only shown when a person chooses it. */
     public Column<R> chosenOnly() {
-        return new Column<>(title, unit, tip, numeric, letters, cell, edit, sample, true, holds);
+        return new Column<>(term, unit, tip, numeric, letters, cell, edit, sample, true, holds);
     }
 
     /** This column, its texts written by the program with quantities in them. */
@@ -111,6 +122,6 @@ public record Column<R>(
 
     /** This column, its texts of another kind from row to row. */
     public Column<R> holding(Function<R, Holds> changed) {
-        return new Column<>(title, unit, tip, numeric, letters, cell, edit, sample, detail, changed);
+        return new Column<>(term, unit, tip, numeric, letters, cell, edit, sample, detail, changed);
     }
 }

@@ -5,6 +5,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.workbench.words.Term;
 
 /** Makes the editing of a column from its parts. */
 public final class ColumnEdits {
@@ -13,7 +14,7 @@ public final class ColumnEdits {
 
     /** A column of numbers edited in every row; editing starts from the exact number with its unit. */
     public static <R> Column<R> number(
-            String title,
+            Term title,
             String unit,
             String tip,
             Function<R, CellText> cell,
@@ -30,7 +31,7 @@ public final class ColumnEdits {
 
     /** A column of words edited in every row; editing starts from what stands there. */
     public static <R> Column<R> words(
-            String title, String tip, int letters, Function<R, String> cell, BiFunction<List<R>, String, Edit> parse) {
+            Term title, String tip, int letters, Function<R, String> cell, BiFunction<List<R>, String, Edit> parse) {
         return Column.text(title, tip, letters, cell)
                 .edited(ColumnEdits.<R, R>of(row -> true, cell, row -> row, parse));
     }

@@ -6,6 +6,7 @@ import java.awt.event.MouseEvent;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** Chooses which columns a list shows; opens over its heads too. */
@@ -17,14 +18,14 @@ public final class ColumnMenu extends JPopupMenu {
         Words words = Words.of("sheets");
         setName("columns");
         ShownColumns shown = table.shown();
-        for (String title : shown.titles()) {
-            JCheckBoxMenuItem item = new JCheckBoxMenuItem(title, shown.isShown(title));
-            item.setName("column-" + title);
+        for (Term column : shown.terms()) {
+            JCheckBoxMenuItem item = new JCheckBoxMenuItem(column.text(), shown.isShown(column.key()));
+            item.setName("column-" + column.key());
             // Several are chosen one after another without opening the menu anew.
             item.putClientProperty("CheckBoxMenuItem.doNotCloseOnMouseClick", Boolean.TRUE);
             item.addActionListener(event -> {
-                shown.show(title, item.isSelected());
-                item.setSelected(shown.isShown(title));
+                shown.show(column.key(), item.isSelected());
+                item.setSelected(shown.isShown(column.key()));
             });
             add(item);
         }

@@ -3,6 +3,7 @@ package org.ohmloom.workbench.sheet;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Rectangle;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -93,12 +94,17 @@ public final class SheetPane<R> extends JPanel {
         quietly(() -> selectRows(ids, true));
     }
 
-    /** Keeps which columns are shown from one start to the next. */
-    public void keepColumns(PreferenceStore preferences) {
-        String list = sheet.title();
+    /**
+     * Keeps which columns are shown from one start to the next.
+     *
+     * @param list what the list is kept under, whatever the language
+     */
+    public void keepColumns(String list, PreferenceStore preferences) {
+        Map<String, String> kept = preferences.now().columns();
         table.shown()
                 .keep(
-                        Optional.ofNullable(preferences.now().columns().get(list)),
+                        // lists were kept by their titles before they had keys
+                        Optional.ofNullable(kept.getOrDefault(list, kept.get(sheet.title()))),
                         text -> preferences.change(now -> now.withColumns(list, text)));
         ColumnMenu.on(table);
     }

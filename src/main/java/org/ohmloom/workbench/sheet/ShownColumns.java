@@ -3,19 +3,20 @@ package org.ohmloom.workbench.sheet;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.ArrayList;
 import java.util.Enumeration;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.Timer;
 import javax.swing.event.ChangeEvent;
 import javax.swing.event.ListSelectionEvent;
 import javax.swing.event.TableColumnModelEvent;
 import javax.swing.event.TableColumnModelListener;
 import javax.swing.table.TableColumn;
+import org.ohmloom.workbench.words.Term;
 
-/** Which columns of a list are shown, in which order and how wide; kept from one start to the next by the titles of the columns. */
+/** Which columns of a list are shown, in which order and how wide; kept from one start to the next by the keys of the columns. */
 public final class ShownColumns {
 
     private static final String BETWEEN = "|";
@@ -91,17 +92,22 @@ public final class ShownColumns {
         all.forEach(column -> column.setHeaderValue(table.sheet().getColumnName(column.getModelIndex())));
     }
 
-    private String title(TableColumn column) {
-        return table.sheet().column(column.getModelIndex()).title();
+    private Column<?> told(TableColumn column) {
+        return table.sheet().column(column.getModelIndex());
     }
 
-    /** The titles of all columns, in the order of the list. */
-    public List<String> titles() {
-        return all.stream().map(this::title).toList();
+    private String key(TableColumn column) {
+        return told(column).key();
     }
 
-    public boolean isShown(String title) {
-        return shown().stream().anyMatch(column -> title(column).equals(title));
+    /** What all columns are called, in the order of the list. */
+    List<Term> terms() {
+        return all.stream().map(column -> told(column).term()).toList();
+    }
+
+    /** Whether the column of a key is shown. */
+    public boolean isShown(String key) {
+        return shown().stream().anyMatch(column -> key(column).equals(key));
     }
 
     private List<TableColumn> shown() {
@@ -114,18 +120,18 @@ public final class ShownColumns {
     }
 
     /** Shows a column, at its place among those shown, or hides it; the last one stays. */
-    public void show(String title, boolean wanted) {
+    public void show(String key, boolean wanted) {
         TableColumn column = all.stream()
-                .filter(each -> title(each).equals(title))
+                .filter(each -> key(each).equals(key))
                 .findFirst()
                 .orElseThrow();
-        if (wanted && !isShown(title)) {
+        if (wanted && !isShown(key)) {
             table.addColumn(column);
             int before = (int) shown().stream()
                     .filter(each -> each != column && each.getModelIndex() < column.getModelIndex())
                     .count();
             table.moveColumn(table.getColumnCount() - 1, before);
-        } else if (!wanted && isShown(title) && table.getColumnCount() > 1) {
+        } else if (!wanted && isShown(key) && table.getColumnCount() > 1) {
             table.removeColumn(column);
         }
     }
@@ -133,58 +139,57 @@ public final class ShownColumns {
     /** Shows what a list shows by itself. */
     public void reset() {
         for (TableColumn column : all) {
-            show(title(column), true);
+            show(key(column), true);
         }
         for (int k = 0; k < all.size(); k++) {
             int index = all.get(k).getModelIndex();
             table.moveColumn(table.convertColumnIndexToView(index), k);
         }
         for (TableColumn column : all) {
-            show(title(column), !table.sheet().column(column.getModelIndex()).detail());
+            show(key(column), !told(column).detail());
         }
         table.setColumnWidths();
     }
 
     /** What is kept: shown columns from left to right with their widths, unscaled, then hidden ones. */
     public String text() {
-        List<String> parts = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
-        for (TableColumn column : shown()) {
-            parts.add(title(column) + WIDTH + Math.round(UIScale.unscale((float) column.getWidth())));
-            seen.add(title(column));
-        }
-        titles().stream().filter(title -> !seen.contains(title)).forEach(title -> parts.add(HIDDEN + title));
-        return String.join(BETWEEN, parts);
+        List<TableColumn> shown = shown();
+        return Stream.concat(
+                        shown.stream()
+                                .map(column -> key(column)
+                                        + WIDTH
+                                        + Math.round(UIScale.unscale((float) column.getWidth()))),
+                        all.stream()
+                                .filter(column -> !shown.contains(column))
+                                .map(column -> HIDDEN + key(column)))
+                .collect(Collectors.joining(BETWEEN));
     }
 
     private void restore(String text) {
         int place = 0;
         for (String part : text.split("\\|")) {
             boolean hidden = part.startsWith(HIDDEN);
-            String title = hidden ? part.substring(1) : part.replaceFirst("=\\d+$", "");
-            if (!titles().contains(title)) {
+            Optional<TableColumn> kept = named(hidden ? part.substring(1) : part.replaceFirst("=\\d+$", ""));
+            if (kept.isEmpty()) {
                 continue;
             }
-            show(title, !hidden);
-            if (!hidden && isShown(title)) {
-                int view = index(title);
-                table.moveColumn(view, Math.min(place++, table.getColumnCount() - 1));
-                String width = part.substring(Math.min(part.length(), title.length() + 1));
+            String key = key(kept.get());
+            show(key, !hidden);
+            if (!hidden && isShown(key)) {
+                table.moveColumn(shown().indexOf(kept.get()), Math.min(place++, table.getColumnCount() - 1));
+                String width = part.substring(part.lastIndexOf(WIDTH) + 1);
                 if (width.matches("\\d{1,4}")) {
-                    int px = UIScale.scale(Integer.parseInt(width));
-                    table.getColumnModel().getColumn(index(title)).setPreferredWidth(px);
+                    kept.get().setPreferredWidth(UIScale.scale(Integer.parseInt(width)));
                 }
             }
         }
     }
 
-    private int index(String title) {
-        List<TableColumn> columns = shown();
-        for (int k = 0; k < columns.size(); k++) {
-            if (title(columns.get(k)).equals(title)) {
-                return k;
-            }
-        }
-        return 0;
+    /** The column of a key; by its title where it was kept before columns had keys. */
+    private Optional<TableColumn> named(String kept) {
+        return all.stream()
+                .filter(column ->
+                        key(column).equals(kept) || told(column).title().equals(kept))
+                .findFirst();
     }
 }

@@ -85,56 +85,56 @@ public final class ChargeView implements Study<ChargeView.Row> {
     public List<Column<Row>> columns() {
         return List.of(
                 Column.text(
-                        WORDS.get("charge.sequence-or-state"),
+                        WORDS.term("charge.sequence-or-state"),
                         WORDS.get("charge.sequence-or-state.about"),
                         22,
                         Row::name),
-                Column.text(WORDS.get("charge.battery"), WORDS.get("charge.battery.about"), 8, row -> row.battery()
+                Column.text(WORDS.term("charge.battery"), WORDS.get("charge.battery.about"), 8, row -> row.battery()
                         .map(each -> each.battery().value())
                         .or(() -> row.state()
                                 .flatMap(each -> each.batteries().stream().findFirst())
                                 .map(each -> each.battery().value()))
                         .orElse("")),
                 Column.number(
-                        WORDS.get("charge.gives"),
+                        WORDS.term("charge.gives"),
                         "A",
                         WORDS.get("charge.gives.about"),
                         row -> row.of(run -> OptionalDouble.empty(), ChargeView::batteryAmps)),
                 Column.number(
-                        WORDS.get("charge.alternators"), "A", WORDS.get("charge.alternators.about"), Row::alternators),
+                        WORDS.term("charge.alternators"), "A", WORDS.get("charge.alternators.about"), Row::alternators),
                 Column.number(
-                        WORDS.get("charge.of-limit"),
+                        WORDS.term("charge.of-limit"),
                         "%",
                         WORDS.get("charge.of-limit.about"),
                         row -> row.of(run -> OptionalDouble.empty(), ChargeView::shareOfLimit)),
                 Column.number(
-                        WORDS.get("charge.drawn"),
+                        WORDS.term("charge.drawn"),
                         "Ah",
                         WORDS.get("charge.drawn.about"),
                         row -> row.of(run -> OptionalDouble.of(run.drawnAmpHours()), state -> OptionalDouble.empty())),
                 Column.number(
-                        WORDS.get("charge.charge"),
+                        WORDS.term("charge.charge"),
                         "%",
                         WORDS.get("charge.charge.about"),
                         row -> row.of(
                                 run -> OptionalDouble.of(PERCENT * run.endFraction()),
                                 state -> first(state, each -> OptionalDouble.of(PERCENT * each.chargeFraction())))),
                 Column.number(
-                        WORDS.get("charge.voltage"),
+                        WORDS.term("charge.voltage"),
                         "V",
                         WORDS.get("charge.voltage.about"),
                         row -> row.of(
                                 run -> OptionalDouble.of(run.lowestVolts()),
                                 state -> first(state, each -> OptionalDouble.of(each.volts())))),
                 Column.number(
-                        WORDS.get("charge.empty-after"),
+                        WORDS.term("charge.empty-after"),
                         "h",
                         WORDS.get("charge.empty-after.about"),
                         row -> row.of(
                                 run -> hours(run.emptyMinutes()),
                                 state -> first(state, BatteryBalance::enduranceHours))),
                 Column.number(
-                        WORDS.get("charge.asked-after"),
+                        WORDS.term("charge.asked-after"),
                         "min",
                         WORDS.get("charge.asked-after.about"),
                         row -> row.of(BatteryRun::untilMinutes, state -> OptionalDouble.empty())));

@@ -46,12 +46,12 @@ public final class CombinationStudy implements Study<WorstCase> {
     public List<Column<WorstCase>> columns() {
         return List.of(
                 Column.text(
-                        WORDS.get("combination.wire-or-load"),
+                        WORDS.term("combination.wire-or-load"),
                         WORDS.get("combination.wire-or-load.about"),
                         15,
                         WorstCase::label),
                 Column.<WorstCase>number(
-                                WORDS.get("combination.worst"), "", WORDS.get("combination.worst.about"), row -> {
+                                WORDS.term("combination.worst"), "", WORDS.get("combination.worst.about"), row -> {
                                     CellText text = amount(row, row.worst());
                                     return row.isTooMuch()
                                             ? text.in(Tone.ERROR).saying(WORDS.get("combination.more-than-allowed"))
@@ -59,20 +59,20 @@ public final class CombinationStudy implements Study<WorstCase> {
                                 })
                         .wide(8),
                 Column.<WorstCase>number(
-                                WORDS.get("combination.in-states"),
+                                WORDS.term("combination.in-states"),
                                 "",
                                 WORDS.get("combination.in-states.about"),
                                 row -> amount(row, row.named()))
                         .wide(8),
                 Column.<WorstCase>number(
-                        WORDS.get("combination.more-by"),
+                        WORDS.term("combination.more-by"),
                         "%",
                         WORDS.get("combination.more-by.about"),
                         row -> Double.isInfinite(row.moreRatio())
                                 ? CellText.EMPTY
                                 : CellText.of(PERCENT * Math.max(0, row.moreRatio()))),
                 Column.<WorstCase>number(
-                                WORDS.get("combination.allowed"),
+                                WORDS.term("combination.allowed"),
                                 "",
                                 WORDS.get("combination.allowed.about"),
                                 row -> row.allowed().isPresent()
@@ -80,17 +80,17 @@ public final class CombinationStudy implements Study<WorstCase> {
                                         : CellText.EMPTY)
                         .wide(8),
                 Column.text(
-                        WORDS.get("combination.certain"),
+                        WORDS.term("combination.certain"),
                         WORDS.get("combination.certain.about"),
                         8,
                         row -> row.proven() ? WORDS.get("combination.proven") : WORDS.get("combination.found")),
                 Column.text(
-                        WORDS.get("combination.while-these-run"),
+                        WORDS.term("combination.while-these-run"),
                         WORDS.get("combination.while-these-run.about"),
                         30,
                         WorstCase::loadsText),
                 Column.text(
-                        WORDS.get("combination.with"), WORDS.get("combination.with.about"), 30, WorstCase::situation));
+                        WORDS.term("combination.with"), WORDS.get("combination.with.about"), 30, WorstCase::situation));
     }
 
     private static CellText amount(WorstCase row, double value) {

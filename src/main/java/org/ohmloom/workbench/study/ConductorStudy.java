@@ -20,6 +20,7 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
@@ -88,14 +89,14 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
     @Override
     public List<Column<Row>> columns() {
         List<Column<Row>> columns = new ArrayList<>();
-        columns.add(Column.text(WORDS.get("conductor.wire"), WORDS.get("conductor.wire.about"), 7, row -> row.wire()
+        columns.add(Column.text(WORDS.term("conductor.wire"), WORDS.get("conductor.wire.about"), 7, row -> row.wire()
                 .id()
                 .value()));
         columns.add(new Column<Row>(
-                        WORDS.get("conductor.has"), "", WORDS.get("conductor.has.about"), 8, Row::has, Optional.empty())
+                        WORDS.term("conductor.has"), "", WORDS.get("conductor.has.about"), 8, Row::has, Optional.empty())
                 .sizes());
         columns.add(new Column<Row>(
-                        WORDS.get("conductor.needs"),
+                        WORDS.term("conductor.needs"),
                         "",
                         WORDS.get("conductor.needs.about"),
                         8,
@@ -103,12 +104,12 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
                         Optional.empty())
                 .sizes());
         columns.add(Column.text(
-                WORDS.get("conductor.because-of"),
+                WORDS.term("conductor.because-of"),
                 WORDS.get("conductor.because-of.about"),
                 16,
                 row -> row.choice().governing().governor().words()));
         columns.add(new Column<Row>(
-                        WORDS.get("conductor.together"),
+                        WORDS.term("conductor.together"),
                         "",
                         WORDS.get("conductor.together.about"),
                         8,
@@ -117,7 +118,7 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
                 .sizes());
         for (Governor governor : Governor.values()) {
             columns.add(new Column<Row>(
-                            TradeWords.capital(governor.words()),
+                            new Term(governor.name(), TradeWords.capital(governor.words())),
                             "",
                             WORDS.get("conductor.smallest-size-for-the", governor.words()),
                             9,

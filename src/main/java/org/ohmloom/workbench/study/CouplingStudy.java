@@ -36,43 +36,43 @@ public final class CouplingStudy implements Study<Coupling> {
     @Override
     public List<Column<Coupling>> columns() {
         return List.of(
-                Column.text(WORDS.get("coupling.onto"), WORDS.get("coupling.onto.about"), 7, row -> row.victim()
+                Column.text(WORDS.term("coupling.onto"), WORDS.get("coupling.onto.about"), 7, row -> row.victim()
                         .value()),
-                Column.text(WORDS.get("coupling.from"), WORDS.get("coupling.from.about"), 7, row -> row.culprit()
+                Column.text(WORDS.term("coupling.from"), WORDS.get("coupling.from.about"), 7, row -> row.culprit()
                         .value()),
                 Column.number(
-                        WORDS.get("coupling.together"),
+                        WORDS.term("coupling.together"),
                         "m",
                         WORDS.get("coupling.together.about"),
                         row -> CellText.of(row.lengthMetres())),
                 Column.number(
-                        WORDS.get("coupling.apart"),
+                        WORDS.term("coupling.apart"),
                         "mm",
                         WORDS.get("coupling.apart.about"),
                         row -> CellText.of(1000 * row.separationMetres())),
                 Column.number(
-                        WORDS.get("coupling.electric"),
+                        WORDS.term("coupling.electric"),
                         "mV",
                         WORDS.get("coupling.electric.about"),
                         row -> ReturnRows.millivolts(row.capacitiveVolts())),
                 Column.number(
-                        WORDS.get("coupling.magnetic"),
+                        WORDS.term("coupling.magnetic"),
                         "mV",
                         WORDS.get("coupling.magnetic.about"),
                         row -> ReturnRows.millivolts(row.inductiveVolts())),
                 Column.number(
-                        WORDS.get("coupling.at-input"),
+                        WORDS.term("coupling.at-input"),
                         "mV",
                         WORDS.get("coupling.at-input.about"),
                         row -> ReturnRows.millivolts(row.volts())),
                 Column.number(
-                        WORDS.get("coupling.filtered"),
+                        WORDS.term("coupling.filtered"),
                         "mV",
                         WORDS.get("coupling.filtered.about"),
                         row -> ReturnRows.millivolts(row.filteredVolts())),
                 Column.number(
-                        WORDS.get("coupling.may-be"), "mV", WORDS.get("coupling.may-be.about"), CouplingStudy::limit),
-                Column.text(WORDS.get("coupling.state"), WORDS.get("coupling.state.about"), 10, row -> row.state()
+                        WORDS.term("coupling.may-be"), "mV", WORDS.get("coupling.may-be.about"), CouplingStudy::limit),
+                Column.text(WORDS.term("coupling.state"), WORDS.get("coupling.state.about"), 10, row -> row.state()
                         .value()));
     }
 

@@ -15,6 +15,7 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** Loads run at a duty, at a quarter, half, three quarters and all of it: what each wire carries and what decides its size. */
@@ -69,30 +70,30 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("duty-range.load"), WORDS.get("duty-range.load.about"), 7, row -> row.step()
+                Column.text(WORDS.term("duty-range.load"), WORDS.get("duty-range.load.about"), 7, row -> row.step()
                         .load()
                         .value()),
                 Column.number(
-                        WORDS.get("duty-range.duty"),
+                        WORDS.term("duty-range.duty"),
                         "%",
                         WORDS.get("duty-range.duty.about"),
                         row -> CellText.of(PERCENT * row.step().dutyFraction())),
-                Column.text(WORDS.get("duty-range.wire"), WORDS.get("duty-range.wire.about"), 6, row -> row.wire()
+                Column.text(WORDS.term("duty-range.wire"), WORDS.get("duty-range.wire.about"), 6, row -> row.wire()
                         .wire()
                         .value()),
-                number("RMS", WORDS.get("duty-range.what-heats-the-wire"), row -> row.wire()
+                number(WORDS.term("duty-range.rms"), WORDS.get("duty-range.rms.about"), row -> row.wire()
                         .rmsAmps()),
-                number(WORDS.get("duty-range.mean"), WORDS.get("duty-range.mean.about"), row -> row.wire()
+                number(WORDS.term("duty-range.mean"), WORDS.get("duty-range.mean.about"), row -> row.wire()
                         .meanAmps()),
-                number(WORDS.get("duty-range.on"), WORDS.get("duty-range.on.about"), row -> row.wire()
+                number(WORDS.term("duty-range.on"), WORDS.get("duty-range.on.about"), row -> row.wire()
                         .onAmps()),
                 Column.number(
-                        WORDS.get("duty-range.wire-drop"),
+                        WORDS.term("duty-range.wire-drop"),
                         "V",
                         WORDS.get("duty-range.wire-drop.about"),
                         row -> CellText.of(row.wire().dropVolts())),
                 Column.number(
-                        WORDS.get("duty-range.load-drop"),
+                        WORDS.term("duty-range.load-drop"),
                         "V",
                         WORDS.get("duty-range.load-drop.about"),
                         row -> row.isDropTooMuch()
@@ -101,25 +102,25 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
                                         .saying(WORDS.get("duty-range.more-than-allowed"))
                                 : CellText.of(row.step().dropVolts())),
                 Column.number(
-                        WORDS.get("duty-range.allowed"),
+                        WORDS.term("duty-range.allowed"),
                         "V",
                         WORDS.get("duty-range.allowed.about"),
                         row -> CellText.of(row.step().limitVolts())),
                 Column.number(
-                        WORDS.get("duty-range.runs-at"),
+                        WORDS.term("duty-range.runs-at"),
                         "°C",
                         WORDS.get("duty-range.runs-at.about"),
                         row -> CellText.of(row.wire().celsius())),
-                Column.<Row>text(WORDS.get("duty-range.needs"), WORDS.get("duty-range.needs.about"), 8, Row::needs)
+                Column.<Row>text(WORDS.term("duty-range.needs"), WORDS.get("duty-range.needs.about"), 8, Row::needs)
                         .sizes(),
                 Column.text(
-                        WORDS.get("duty-range.because-of"),
+                        WORDS.term("duty-range.because-of"),
                         WORDS.get("duty-range.because-of.about"),
                         20,
                         Row::governor));
     }
 
-    private static Column<Row> number(String title, String tip, java.util.function.Function<Row, Double> value) {
+    private static Column<Row> number(Term title, String tip, java.util.function.Function<Row, Double> value) {
         return Column.<Row>number(title, "A", tip, row -> CellText.of(value.apply(row)))
                 .wide(7);
     }

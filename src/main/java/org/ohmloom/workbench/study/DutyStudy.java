@@ -18,6 +18,7 @@ import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** Outputs run at a duty: what flows while on, what heats and what the battery gives, in feed, load and freewheel path. */
@@ -61,52 +62,52 @@ public final class DutyStudy implements Study<DutyStudy.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("duty.output"), WORDS.get("duty.output.about"), 9, row -> row.output()
+                Column.text(WORDS.term("duty.output"), WORDS.get("duty.output.about"), 9, row -> row.output()
                         .output()
                         .value()),
-                Column.text(WORDS.get("duty.load"), WORDS.get("duty.load.about"), 7, row -> row.load()
+                Column.text(WORDS.term("duty.load"), WORDS.get("duty.load.about"), 7, row -> row.load()
                         .load()
                         .value()),
-                Column.text(WORDS.get("duty.state"), WORDS.get("duty.state.about"), 12, row -> row.state()
+                Column.text(WORDS.term("duty.state"), WORDS.get("duty.state.about"), 12, row -> row.state()
                         .name()),
                 Column.number(
-                        WORDS.get("duty.duty"),
+                        WORDS.term("duty.duty"),
                         "%",
                         WORDS.get("duty.duty.about"),
                         row -> CellText.of(100 * row.output().pulse().dutyFraction())),
-                number(WORDS.get("duty.feed-on"), WORDS.get("duty.feed-on.about"), row -> row.output()
+                number(WORDS.term("duty.feed-on"), WORDS.get("duty.feed-on.about"), row -> row.output()
                         .feed()
                         .onAmps()),
-                number("RMS", WORDS.get("duty.what-heats-the-feed"), row -> row.output()
+                number(WORDS.term("duty.feed-rms"), WORDS.get("duty.feed-rms.about"), row -> row.output()
                         .feed()
                         .rmsAmps()),
-                number(WORDS.get("duty.mean"), WORDS.get("duty.mean.about"), row -> row.output()
+                number(WORDS.term("duty.feed-mean"), WORDS.get("duty.feed-mean.about"), row -> row.output()
                         .feed()
                         .amps()),
-                number(WORDS.get("duty.load-on"), WORDS.get("duty.load-on.about"), row -> row.load()
+                number(WORDS.term("duty.load-on"), WORDS.get("duty.load-on.about"), row -> row.load()
                         .flow()
                         .onAmps()),
-                number("RMS", WORDS.get("duty.what-heats-the-loads"), row -> row.load()
+                number(WORDS.term("duty.load-rms"), WORDS.get("duty.load-rms.about"), row -> row.load()
                         .flow()
                         .rmsAmps()),
-                number(WORDS.get("duty.mean"), WORDS.get("duty.mean-mean-current-of"), row -> row.load()
+                number(WORDS.term("duty.load-mean"), WORDS.get("duty.load-mean.about"), row -> row.load()
                         .flow()
                         .amps()),
                 Column.number(
-                        WORDS.get("duty.freewheel-rms"),
+                        WORDS.term("duty.freewheel-rms"),
                         "A",
                         WORDS.get("duty.freewheel-rms.about"),
                         row -> row.freewheel(BranchFlow::rmsAmps)),
                 Column.number(
-                        WORDS.get("duty.ripple-from"),
+                        WORDS.term("duty.ripple-from"),
                         "A",
                         WORDS.get("duty.ripple-from.about"),
                         row -> row.ripple(Ripple::valleyAmps)),
                 Column.number(
-                        WORDS.get("duty.to"), "A", WORDS.get("duty.to.about"), row -> row.ripple(Ripple::peakAmps)));
+                        WORDS.term("duty.to"), "A", WORDS.get("duty.to.about"), row -> row.ripple(Ripple::peakAmps)));
     }
 
-    private static Column<Row> number(String title, String tip, Function<Row, Double> value) {
+    private static Column<Row> number(Term title, String tip, Function<Row, Double> value) {
         return Column.number(title, "A", tip, row -> CellText.of(Math.abs(value.apply(row))));
     }
 

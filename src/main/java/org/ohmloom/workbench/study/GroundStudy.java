@@ -41,32 +41,32 @@ public final class GroundStudy implements Study<ReturnReadings.AtGround> {
     @Override
     public List<Column<ReturnReadings.AtGround>> columns() {
         return List.of(
-                Column.text(WORDS.get("ground.ground"), WORDS.get("ground.ground.about"), 8, row -> row.ground()
+                Column.text(WORDS.term("ground.ground"), WORDS.get("ground.ground.about"), 8, row -> row.ground()
                         .ground()
                         .value()),
                 Column.number(
-                        WORDS.get("ground.offset"),
+                        WORDS.term("ground.offset"),
                         "mV",
                         WORDS.get("ground.offset.about"),
                         row -> ReturnRows.millivolts(row.joint().offsetVolts())),
                 Column.number(
-                        WORDS.get("ground.joint"),
+                        WORDS.term("ground.joint"),
                         "mV",
                         WORDS.get("ground.joint.about"),
                         row -> ReturnRows.millivolts(row.joint().jointVolts())),
                 Column.number(
-                        WORDS.get("ground.current"),
+                        WORDS.term("ground.current"),
                         "A",
                         WORDS.get("ground.current.about"),
                         row -> CellText.of(row.joint().amps())),
                 Column.number(
-                        WORDS.get("ground.on"),
+                        WORDS.term("ground.on"),
                         "A",
                         WORDS.get("ground.on.about"),
                         row -> CellText.of(row.joint().onAmps())),
                 Column.number(
-                        WORDS.get("ground.terminals"), "", WORDS.get("ground.terminals.about"), GroundStudy::terminals),
-                Column.text(WORDS.get("ground.state"), WORDS.get("ground.state.about"), 10, row -> row.state()
+                        WORDS.term("ground.terminals"), "", WORDS.get("ground.terminals.about"), GroundStudy::terminals),
+                Column.text(WORDS.term("ground.state"), WORDS.get("ground.state.about"), 10, row -> row.state()
                         .value()));
     }
 

@@ -67,38 +67,38 @@ public final class LoopStudy implements Study<LoopStudy.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("loop.loop"), WORDS.get("loop.loop.about"), 22, Row::name),
+                Column.text(WORDS.term("loop.loop"), WORDS.get("loop.loop.about"), 22, Row::name),
                 Column.number(
-                        WORDS.get("loop.members"),
+                        WORDS.term("loop.members"),
                         "",
                         WORDS.get("loop.members.about"),
                         row -> CellText.of(row.loop().loop().members().size())),
                 Column.number(
-                        WORDS.get("loop.resistance"),
+                        WORDS.term("loop.resistance"),
                         "mΩ",
                         WORDS.get("loop.resistance.about"),
                         row -> CellText.of(1000 * row.loop().ohms())),
-                Column.number(WORDS.get("loop.stray"), "A", WORDS.get("loop.stray.about"), row -> row.loop()
+                Column.number(WORDS.term("loop.stray"), "A", WORDS.get("loop.stray.about"), row -> row.loop()
                         .stray()
                         .map(stray -> ReturnRows.over(CellText.of(stray.amps()), "in " + stray.member()))
                         .orElse(CellText.EMPTY)),
-                Column.text("in", WORDS.get("loop.the-member-with-the"), 8, row -> row.loop()
+                Column.text(WORDS.term("loop.in"), WORDS.get("loop.in.about"), 8, row -> row.loop()
                         .stray()
                         .map(stray -> stray.member().value())
                         .orElse("")),
-                Column.number(WORDS.get("loop.area"), "cm²", WORDS.get("loop.area.about"), row -> row.loop()
+                Column.number(WORDS.term("loop.area"), "cm²", WORDS.get("loop.area.about"), row -> row.loop()
                         .enclosed()
                         .map(enclosed -> CellText.of(1e4 * enclosed.squareMetres()))
                         .orElse(CellText.EMPTY)),
-                Column.number(WORDS.get("loop.induced"), "mV", WORDS.get("loop.induced.about"), row -> row.loop()
+                Column.number(WORDS.term("loop.induced"), "mV", WORDS.get("loop.induced.about"), row -> row.loop()
                         .field()
                         .map(field -> ReturnRows.millivolts(field.volts()))
                         .orElse(CellText.EMPTY)),
-                Column.number(WORDS.get("loop.drives"), "A", WORDS.get("loop.drives.about"), row -> row.loop()
+                Column.number(WORDS.term("loop.drives"), "A", WORDS.get("loop.drives.about"), row -> row.loop()
                         .field()
                         .map(field -> CellText.of(field.amps()))
                         .orElse(CellText.EMPTY)),
-                Column.text(WORDS.get("loop.intended"), WORDS.get("loop.intended.about"), 16, row -> row.loop()
+                Column.text(WORDS.term("loop.intended"), WORDS.get("loop.intended.about"), 16, row -> row.loop()
                         .intended()
                         .orElse("")));
     }

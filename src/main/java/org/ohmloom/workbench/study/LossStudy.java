@@ -39,33 +39,33 @@ public final class LossStudy implements Study<LostReturn> {
     @Override
     public List<Column<LostReturn>> columns() {
         return List.of(
-                Column.text(WORDS.get("loss.opens"), WORDS.get("loss.opens.about"), 8, row -> row.opened()
+                Column.text(WORDS.term("loss.opens"), WORDS.get("loss.opens.about"), 8, row -> row.opened()
                         .value()),
-                Column.text(WORDS.get("loss.overloads"), WORDS.get("loss.overloads.about"), 9, row -> worst(row)
+                Column.text(WORDS.term("loss.overloads"), WORDS.get("loss.overloads.about"), 9, row -> worst(row)
                         .map(each -> each.member().value())
                         .orElse("")),
-                Column.number(WORDS.get("loss.to"), "A", WORDS.get("loss.to.about"), row -> worst(row)
+                Column.number(WORDS.term("loss.to"), "A", WORDS.get("loss.to.about"), row -> worst(row)
                         .map(each -> ReturnRows.over(CellText.of(each.amps()), each.source()))
                         .orElse(CellText.EMPTY)),
-                Column.number(WORDS.get("loss.may"), "A", WORDS.get("loss.may.about"), row -> worst(row)
+                Column.number(WORDS.term("loss.may"), "A", WORDS.get("loss.may.about"), row -> worst(row)
                         .map(each -> CellText.of(each.limitAmps()))
                         .orElse(CellText.EMPTY)),
                 Column.text(
-                        WORDS.get("loss.fed-backwards"),
+                        WORDS.term("loss.fed-backwards"),
                         WORDS.get("loss.fed-backwards.about"),
                         13,
                         row -> ReturnRows.ids(row.fedBackwards())),
                 Column.text(
-                        WORDS.get("loss.dead"), WORDS.get("loss.dead.about"), 12, row -> ReturnRows.ids(row.dead())),
+                        WORDS.term("loss.dead"), WORDS.get("loss.dead.about"), 12, row -> ReturnRows.ids(row.dead())),
                 Column.text(
-                        WORDS.get("loss.instead-by"),
+                        WORDS.term("loss.instead-by"),
                         WORDS.get("loss.instead-by.about"),
                         9,
                         row -> row.detours().stream()
                                 .findFirst()
                                 .map(each -> each.member().value())
                                 .orElse("")),
-                Column.text(WORDS.get("loss.state"), WORDS.get("loss.state.about"), 10, row -> row.state()
+                Column.text(WORDS.term("loss.state"), WORDS.get("loss.state.about"), 10, row -> row.state()
                         .value()));
     }
 

@@ -65,37 +65,37 @@ public final class OffsetStudy implements Study<OffsetStudy.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("offset.of"), WORDS.get("offset.of.about"), 8, row -> row.offset()
+                Column.text(WORDS.term("offset.of"), WORDS.get("offset.of.about"), 8, row -> row.offset()
                         .point()
                         .owner()
                         .value()),
                 Column.text(
-                        WORDS.get("offset.what"),
+                        WORDS.term("offset.what"),
                         WORDS.get("offset.what.about"),
                         14,
                         row -> OffsetCharts.word(row.offset().point().kind())),
-                Column.number(WORDS.get("offset.offset"), "mV", WORDS.get("offset.offset.about"), Row::volts),
+                Column.number(WORDS.term("offset.offset"), "mV", WORDS.get("offset.offset.about"), Row::volts),
                 Column.number(
-                        WORDS.get("offset.ripple"),
+                        WORDS.term("offset.ripple"),
                         "mV",
                         WORDS.get("offset.ripple.about"),
                         row -> ReturnRows.millivolts(row.offset().rippleVolts())),
                 Column.number(
-                        WORDS.get("offset.limit"),
+                        WORDS.term("offset.limit"),
                         "mV",
                         WORDS.get("offset.limit.about"),
                         row -> ReturnRows.millivolts(row.limit())),
-                Column.text(WORDS.get("offset.most-from"), WORDS.get("offset.most-from.about"), 10, row -> row.largest()
+                Column.text(WORDS.term("offset.most-from"), WORDS.get("offset.most-from.about"), 10, row -> row.largest()
                         .map(share -> share.cause().value())
                         .orElse("")),
-                Column.number(WORDS.get("offset.share"), "mV", WORDS.get("offset.share.about"), row -> row.largest()
+                Column.number(WORDS.term("offset.share"), "mV", WORDS.get("offset.share.about"), row -> row.largest()
                         .map(share -> ReturnRows.millivolts(share.volts()))
                         .orElse(CellText.EMPTY)),
-                Column.text(WORDS.get("offset.from"), WORDS.get("offset.from.about"), 8, row -> row.offset()
+                Column.text(WORDS.term("offset.from"), WORDS.get("offset.from.about"), 8, row -> row.offset()
                         .point()
                         .against()
                         .value()),
-                Column.text(WORDS.get("offset.state"), WORDS.get("offset.state.about"), 10, row -> row.offset()
+                Column.text(WORDS.term("offset.state"), WORDS.get("offset.state.about"), 10, row -> row.offset()
                         .state()
                         .value()));
     }

@@ -26,6 +26,7 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** Fuses, breakers and outputs that limit: what each carries, protects, clears and rides through. */
@@ -120,81 +121,81 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("protection.device"), WORDS.get("protection.device.about"), 7, Row::label),
-                Column.number(WORDS.get("protection.rating"), "A", WORDS.get("protection.rating.about"), Row::rating),
+                Column.text(WORDS.term("protection.device"), WORDS.get("protection.device.about"), 7, Row::label),
+                Column.number(WORDS.term("protection.rating"), "A", WORDS.get("protection.rating.about"), Row::rating),
                 Column.number(
-                        WORDS.get("protection.runs-at"),
+                        WORDS.term("protection.runs-at"),
                         "A",
                         WORDS.get("protection.runs-at.about"),
                         row -> row.number(each -> java.util.OptionalDouble.of(each.loadAmps()))),
-                verdict(WORDS.get("protection.carries"), WORDS.get("protection.carries.about"), Check.Aspect.CARRIES),
+                verdict(WORDS.term("protection.carries"), WORDS.get("protection.carries.about"), Check.Aspect.CARRIES),
                 verdict(
-                        WORDS.get("protection.starts"),
+                        WORDS.term("protection.starts"),
                         WORDS.get("protection.starts.about"),
                         Check.Aspect.RIDES_THROUGH),
                 new Column<>(
-                        WORDS.get("protection.protects"),
+                        WORDS.term("protection.protects"),
                         "",
                         WORDS.get("protection.protects.about"),
                         8,
                         Row::protects,
                         Optional.empty()),
                 verdict(
-                        WORDS.get("protection.clears"),
+                        WORDS.term("protection.clears"),
                         WORDS.get("protection.clears.about"),
                         Check.Aspect.CLEARS_SMALLEST),
                 verdict(
-                        WORDS.get("protection.breaks"),
+                        WORDS.term("protection.breaks"),
                         WORDS.get("protection.breaks.about"),
                         Check.Aspect.BREAKS_LARGEST),
-                verdict(WORDS.get("protection.volts"), WORDS.get("protection.volts.about"), Check.Aspect.VOLTAGE),
+                verdict(WORDS.term("protection.volts"), WORDS.get("protection.volts.about"), Check.Aspect.VOLTAGE),
                 verdict(
-                        WORDS.get("protection.selective"),
+                        WORDS.term("protection.selective"),
                         WORDS.get("protection.selective.about"),
                         Check.Aspect.SELECTIVE),
                 Column.number(
-                        WORDS.get("protection.may-carry"),
+                        WORDS.term("protection.may-carry"),
                         "A",
                         WORDS.get("protection.may-carry.about"),
                         row -> row.number(each ->
                                 java.util.OptionalDouble.of(each.rating().continuousAmps()))),
                 Column.text(
-                        WORDS.get("protection.weakest"), WORDS.get("protection.weakest.about"), 8, row -> row.device()
+                        WORDS.term("protection.weakest"), WORDS.get("protection.weakest.about"), 8, row -> row.device()
                                 .flatMap(DeviceProtection::weakest)
                                 .map(each -> each.wire().value())
                                 .orElse("")),
                 Column.number(
-                        WORDS.get("protection.smallest-fault"),
+                        WORDS.term("protection.smallest-fault"),
                         "A",
                         WORDS.get("protection.smallest-fault.about"),
                         row -> row.number(each -> fault(each.minimumFault()))),
                 Column.number(
-                        WORDS.get("protection.opens-in"),
+                        WORDS.term("protection.opens-in"),
                         "s",
                         WORDS.get("protection.opens-in.about"),
                         row -> row.number(DeviceProtection::openSeconds)),
                 Column.number(
-                        WORDS.get("protection.largest-fault"),
+                        WORDS.term("protection.largest-fault"),
                         "A",
                         WORDS.get("protection.largest-fault.about"),
                         row -> row.number(each -> fault(each.maximumFault()))),
                 Column.number(
-                        WORDS.get("protection.breaks-up-to"),
+                        WORDS.term("protection.breaks-up-to"),
                         "A",
                         WORDS.get("protection.breaks-up-to.about"),
                         row -> row.number(DeviceProtection::breakingAmps)),
                 new Column<Row>(
-                                WORDS.get("protection.proposed"),
+                                WORDS.term("protection.proposed"),
                                 "",
                                 WORDS.get("protection.proposed.about"),
                                 18,
                                 Row::proposed,
                                 Optional.empty())
                         .quantities(),
-                Column.text(WORDS.get("protection.name"), WORDS.get("protection.name.about"), 22, Row::name));
+                Column.text(WORDS.term("protection.name"), WORDS.get("protection.name.about"), 22, Row::name));
     }
 
-    private static Column<Row> verdict(String title, String tip, Check.Aspect aspect) {
+    private static Column<Row> verdict(Term title, String tip, Check.Aspect aspect) {
         return new Column<>(title, "", tip, 6, row -> row.verdict(aspect), Optional.empty());
     }
 

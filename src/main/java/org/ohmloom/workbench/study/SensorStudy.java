@@ -38,41 +38,41 @@ public final class SensorStudy implements Study<SensorBudget> {
     @Override
     public List<Column<SensorBudget>> columns() {
         return List.of(
-                Column.text(WORDS.get("sensor.sensor"), WORDS.get("sensor.sensor.about"), 8, row -> row.sensor()
+                Column.text(WORDS.term("sensor.sensor"), WORDS.get("sensor.sensor.about"), 8, row -> row.sensor()
                         .value()),
-                Column.number(WORDS.get("sensor.largest"), "", WORDS.get("sensor.largest.about"), SensorStudy::worst),
-                Column.text(WORDS.get("sensor.unit"), WORDS.get("sensor.unit.about"), 5, SensorBudget::quantityUnit),
+                Column.number(WORDS.term("sensor.largest"), "", WORDS.get("sensor.largest.about"), SensorStudy::worst),
+                Column.text(WORDS.term("sensor.unit"), WORDS.get("sensor.unit.about"), 5, SensorBudget::quantityUnit),
                 Column.number(
-                        WORDS.get("sensor.allowed"),
+                        WORDS.term("sensor.allowed"),
                         "",
                         WORDS.get("sensor.allowed.about"),
                         row -> CellText.of(row.allowed())),
                 Column.number(
-                        WORDS.get("sensor.used"),
+                        WORDS.term("sensor.used"),
                         "%",
                         WORDS.get("sensor.used.about"),
                         row -> CellText.of(100 * ReturnReadings.use(row))),
                 Column.number(
-                        WORDS.get("sensor.known"),
+                        WORDS.term("sensor.known"),
                         "",
                         WORDS.get("sensor.known.about"),
                         row -> CellText.of(row.knownError())),
                 Column.number(
-                        WORDS.get("sensor.tolerances"),
+                        WORDS.term("sensor.tolerances"),
                         "",
                         WORDS.get("sensor.tolerances.about"),
                         row -> CellText.of(row.toleranceError())),
                 Column.number(
-                        WORDS.get("sensor.ripple"),
+                        WORDS.term("sensor.ripple"),
                         "",
                         WORDS.get("sensor.ripple.about"),
                         row -> CellText.of(row.ripple())),
                 Column.text(
-                        WORDS.get("sensor.read-by"),
+                        WORDS.term("sensor.read-by"),
                         WORDS.get("sensor.read-by.about"),
                         9,
                         row -> row.unit() + " " + row.pin()),
-                Column.text(WORDS.get("sensor.state"), WORDS.get("sensor.state.about"), 10, row -> row.state()
+                Column.text(WORDS.term("sensor.state"), WORDS.get("sensor.state.about"), 10, row -> row.state()
                         .value()));
     }
 

@@ -95,27 +95,27 @@ public final class StartStudy implements Study<StartStudy.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.get("start.starts"), WORDS.get("start.starts.about"), 20, Row::name),
-                Column.text(WORDS.get("start.state"), WORDS.get("start.state.about"), 12, Row::state),
-                Column.number(WORDS.get("start.lowest"), "V", WORDS.get("start.lowest.about"), Row::lowest),
-                Column.text(WORDS.get("start.at"), WORDS.get("start.at.about"), 7, row -> row.worst()
+                Column.text(WORDS.term("start.starts"), WORDS.get("start.starts.about"), 20, Row::name),
+                Column.text(WORDS.term("start.state"), WORDS.get("start.state.about"), 12, Row::state),
+                Column.number(WORDS.term("start.lowest"), "V", WORDS.get("start.lowest.about"), Row::lowest),
+                Column.text(WORDS.term("start.at"), WORDS.get("start.at.about"), 7, row -> row.worst()
                         .map(sag -> sag.id().value())
                         .orElse("")),
                 Column.number(
-                        WORDS.get("start.works-from"), "V", WORDS.get("start.works-from.about"), row -> row.worst()
+                        WORDS.term("start.works-from"), "V", WORDS.get("start.works-from.about"), row -> row.worst()
                                 .map(sag -> CellText.of(sag.minimumVolts()))
                                 .orElse(CellText.EMPTY)),
-                Column.number(WORDS.get("start.below-for"), "s", WORDS.get("start.below-for.about"), row -> row.worst()
+                Column.number(WORDS.term("start.below-for"), "s", WORDS.get("start.below-for.about"), row -> row.worst()
                         .filter(sag -> sag.minimumVolts().isPresent())
                         .map(sag -> CellText.of(sag.belowSeconds()))
                         .orElse(CellText.EMPTY)),
                 Column.number(
-                        WORDS.get("start.peak"),
+                        WORDS.term("start.peak"),
                         "A",
                         WORDS.get("start.peak.about"),
                         row -> CellText.of(row.peakAmps())),
                 new Column<>(
-                        WORDS.get("start.then"),
+                        WORDS.term("start.then"),
                         "",
                         WORDS.get("start.then.about"),
                         14,

@@ -48,6 +48,11 @@ public final class Words {
         return bundle.get(language(), key, values);
     }
 
+    /** A text without gaps, with its key. */
+    public Term term(String key) {
+        return new Term(key, get(key));
+    }
+
     /** A text without gaps, where the bundle has it. */
     public Optional<String> find(String key) {
         return bundle.has(key) ? Optional.of(get(key)) : Optional.empty();

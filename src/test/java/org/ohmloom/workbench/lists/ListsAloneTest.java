@@ -1,7 +1,6 @@
 package org.ohmloom.workbench.lists;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -156,35 +155,6 @@ class ListsAloneTest {
             String first = String.valueOf(table.getValueAt(0, 5));
             stage.view.book().get("fill-down").run();
             assertEquals(first, String.valueOf(table.getValueAt(2, 5)));
-        });
-    }
-
-    @Test
-    void columnsAreChosenAndRememberedTillTheNextStart() throws InterruptedException {
-        OnEventThread.run(() -> {
-            SheetTable table = lists.front();
-            int usual = table.getColumnCount();
-            table.shown().show("Circuit", true);
-            table.shown().show("Heat", false);
-            table.moveColumn(column(table, "Colour"), 1);
-            assertEquals(usual, table.getColumnCount());
-            stage.preferences.change(
-                    now -> now.withColumns("Wires", table.shown().text()));
-        });
-        ListsPane again = OnEventThread.get(() -> new ListsPane(
-                stage.desk(),
-                new org.ohmloom.workbench.widget.Samples(
-                        new org.ohmloom.draw.ScenePainter(org.ohmloom.draw.SceneFonts.load())),
-                stage.preferences));
-        OnEventThread.run(() -> {
-            SheetTable table = again.front();
-            assertTrue(table.shown().isShown("Circuit"));
-            assertFalse(table.shown().isShown("Heat"));
-            assertEquals("Colour", table.getColumnName(1));
-            table.shown().reset();
-            assertTrue(table.shown().isShown("Heat"));
-            assertFalse(table.shown().isShown("Circuit"));
-            assertEquals("From", table.getColumnName(1));
         });
     }
 }
