@@ -41,7 +41,7 @@ final class RulePages {
         for (Rule rule : Rules.ALL) {
             RuleInfo info = rule.info();
             pages.put(id(info.id()), page(info));
-            list.append("| [`" + info.id() + "`](" + info.id() + ".md) | " + info.title() + " | " + severity(info)
+            list.append("| [`" + info.id() + "`](" + info.id() + ".md) | " + info.title().english() + " | " + severity(info)
                     + " |\n");
         }
         pages.put(FOLDER + "/" + Manual.HOME, list.toString());
@@ -77,12 +77,12 @@ final class RulePages {
 
                 See also: [all rules](README.md), [Findings](../views/findings.md).
                 """,
-                info.title(),
+                info.title().english(),
                 info.id(),
                 severity(info),
-                info.why(),
-                info.remedy(),
-                info.source(),
+                info.why().english(),
+                info.remedy().english(),
+                info.source().english(),
                 RuleExamples.sentence(RuleExamples.triggers(info)),
                 RuleExamples.sentence(RuleExamples.nearly(info)),
                 info.id());

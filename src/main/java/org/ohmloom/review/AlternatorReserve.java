@@ -18,14 +18,7 @@ final class AlternatorReserve implements Rule {
 
     private static final String AIRCRAFT = "ac-43.13-1b";
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "alternator-reserve",
-            "Continuous loads take more than 80 % of the alternator's output",
-            Severity.WARNING,
-            LoadTabulation.LARGEST_SHARE_SOURCE + ", a rule of thumb",
-            "Without a reserve the alternator cannot recharge the battery in reasonable time and runs hot. A note outside"
-                    + " aircraft practice.",
-            "Take less continuous load, a larger alternator, or watch the battery's current.");
+    private static final RuleInfo INFO = new RuleInfo("alternator-reserve", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -65,7 +58,7 @@ final class AlternatorReserve implements Rule {
         boolean aircraft = evidence.basis().id().equals(AIRCRAFT);
         return new FindingDraft(
                         INFO,
-                        "{state}: continuous loads take {load} of the {limit} of {alternators}; 80 % is {allowed}.")
+                        "takes")
                 .word("state", StateNames.worstOf(worst, states.size()))
                 .word("alternators", Listing.of(alternators, 40))
                 .amps("load", table.continuousAmps())

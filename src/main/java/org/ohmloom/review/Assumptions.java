@@ -7,6 +7,7 @@ import java.util.Map;
 import org.ohmloom.graph.Assumption;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ProtectiveDevice;
+import org.ohmloom.words.Text;
 
 /**
  * What the network of any state takes for granted, as findings: one for all protective devices whose resistance is a
@@ -48,20 +49,20 @@ final class Assumptions {
         List<String> devices =
                 same.stream().map(each -> each.element().value()).distinct().toList();
         List<String> sources = same.stream().map(Assumption::source).distinct().toList();
-        return new FindingDraft(info, "Resistance not measured, typical values taken: {devices}.")
+        return new FindingDraft(info, "assumed-devices")
                 .word("devices", Listing.of(devices, 100))
                 .source(
                         sources.size() == 1
                                 ? sources.get(0)
-                                : sources.get(0) + ", and " + (sources.size() - 1) + " more rows")
+                                : info.text("more-rows", sources.get(0), sources.size() - 1))
                 .subjects(devices)
                 .build();
     }
 
     private static Finding other(List<Assumption> same, RuleInfo info) {
         String text = same.get(0).text();
-        String more = same.size() == 1 ? "" : " (and " + (same.size() - 1) + " more about it)";
-        return new FindingDraft(info, "Assumed: {text}{more}.")
+        Text more = same.size() == 1 ? Text.NONE : info.text("more-about-it", same.size() - 1);
+        return new FindingDraft(info, "assumed")
                 .word("text", text.endsWith(".") ? text.substring(0, text.length() - 1) : text)
                 .word("more", more)
                 .source(same.get(0).source())

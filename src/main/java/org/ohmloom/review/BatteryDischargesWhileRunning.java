@@ -23,15 +23,7 @@ final class BatteryDischargesWhileRunning implements Rule {
     /** A state this long is meant to last, s: 5 min, the middle window of a load analysis. */
     static final double LASTING_SECONDS = 300;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "battery-discharges-while-running",
-            "The alternator cannot feed a state that lasts",
-            Severity.WARNING,
-            "FAA AC 43.13-1B CHG 1 (2001), 11-35c: with the alternator running the battery never discharges but for short"
-                    + " loads",
-            "What the alternator cannot give comes from the battery: it runs down while driving, the voltage falls, and it may"
-                    + " not start the engine again.",
-            "Take less load in that state, a larger alternator or a faster idle; give a state that is short its duration.");
+    private static final RuleInfo INFO = new RuleInfo("battery-discharges-while-running", Severity.WARNING);
 
     /** A state in which batteries give. */
     private record Case(OperatingState state, StateCharge charge) {}
@@ -81,7 +73,7 @@ final class BatteryDischargesWhileRunning implements Rule {
                 .mapToDouble(AlternatorBalance::amps)
                 .sum();
         return new FindingDraft(
-                        INFO, "{state}: {given} of {limit} come from {alternators}; {batteries} must supply {rest}.")
+                        INFO, "gives")
                 .word("state", StateNames.worstOf(worst.state(), cases.size()))
                 .word("alternators", Listing.of(alternators, 40))
                 .word("batteries", Listing.of(batteries, 40))

@@ -20,13 +20,7 @@ final class BelowMinimumVolts implements Rule {
     /** What gets less than this share of its least voltage counts as switched off; common practice. */
     private static final double FED_SHARE = 0.1;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "below-minimum-volts",
-            "A control unit or load gets less than the voltage it works at",
-            Severity.ERROR,
-            "Least voltage entered for the part",
-            "A control unit below its least voltage restarts or lets go of its outputs, a valve or contactor drops out.",
-            "Take larger conductors on its feed and return, a supply that sags less, or less load in that state.");
+    private static final RuleInfo INFO = new RuleInfo("below-minimum-volts", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -40,7 +34,7 @@ final class BelowMinimumVolts implements Rule {
             if (least.isPresent()) {
                 LoadStates cases = cases(evidence, component, least.getAsDouble());
                 if (!cases.isEmpty()) {
-                    report.accept(cases.draft(INFO, "{name} ({load}) gets {volts} in {state} and needs {least}.", false)
+                    report.accept(cases.draft(INFO, "gets", false)
                             .volts("least", least.getAsDouble())
                             .build());
                 }

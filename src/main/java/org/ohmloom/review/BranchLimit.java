@@ -23,6 +23,7 @@ import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Relay;
 import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.Switch;
+import org.ohmloom.words.Text;
 
 /**
  * The continuous current a branch may carry.
@@ -33,7 +34,7 @@ import org.ohmloom.model.Switch;
  * @param subjects ids of what is at fault when it is exceeded
  * @param source   where the limit comes from
  */
-public record BranchLimit(double amps, String words, List<String> subjects, String source) {
+public record BranchLimit(double amps, Text words, List<String> subjects, Text source) {
 
     public BranchLimit {
         subjects = List.copyOf(subjects);
@@ -53,9 +54,9 @@ public record BranchLimit(double amps, String words, List<String> subjects, Stri
                             branch.id(),
                             new BranchLimit(
                                     amps,
-                                    branch.id().value(),
+                                    Text.of(branch.id()),
                                     List.of(device.id().value()),
-                                    "Current limit as entered in this harness"))));
+                                    RuleInfo.TEXTS.text("any.limit-entered")))));
         }
         return limits;
     }
@@ -64,9 +65,9 @@ public record BranchLimit(double amps, String words, List<String> subjects, Stri
         String id = rating.wire().id().value();
         return new BranchLimit(
                 ampacity.limitAmps(),
-                id + " (" + rating.gauge().text() + ")",
+                Text.of(id + " (" + rating.gauge().text() + ")"),
                 List.of(id),
-                ampacity.base().citation().text());
+                Text.of(ampacity.base().citation().text()));
     }
 
     private static void contacts(Evidence evidence, Map<BranchId, BranchLimit> limits) {
@@ -90,9 +91,9 @@ public record BranchLimit(double amps, String words, List<String> subjects, Stri
                     branch,
                     new BranchLimit(
                             limit,
-                            "contact " + contact.get().id() + " in " + occupied.text(),
+                            RuleInfo.TEXTS.text("any.contact", contact.get().id(), occupied.text()),
                             List.of(occupied.connector().id().value()),
-                            "Contact maker's current limit as entered in this harness"),
+                            RuleInfo.TEXTS.text("any.contact-limit")),
                     (one, other) -> other.amps < one.amps ? other : one));
         }
     }

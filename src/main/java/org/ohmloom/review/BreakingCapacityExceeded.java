@@ -14,13 +14,7 @@ import org.ohmloom.units.Unit;
  */
 final class BreakingCapacityExceeded implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "breaking-capacity-exceeded",
-            "A short circuit is more than its device can interrupt",
-            Severity.ERROR,
-            "Breaking capacity of the device's type, or as entered",
-            "A device beyond its breaking capacity bursts, or its arc goes on burning where it should have opened.",
-            "Take a device that can interrupt more, or put one that can before it.");
+    private static final RuleInfo INFO = new RuleInfo("breaking-capacity-exceeded", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -38,8 +32,7 @@ final class BreakingCapacityExceeded implements Rule {
             if (device.fails(Check.Aspect.BREAKS_LARGEST)) {
                 report.accept(new FindingDraft(
                                 INFO,
-                                "A short circuit behind {device} ({rating}) reaches {current}, more than the {limit}"
-                                        + " it can interrupt.")
+                                "reaches")
                         .word("device", device.device())
                         .amps("rating", device.ratingAmps())
                         .beyond(

@@ -9,13 +9,7 @@ import org.ohmloom.signal.bus.wiring.BusProblem;
  */
 final class BusBeyondLimits implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "bus-beyond-limits",
-            "A data bus is longer, or has more on it, than its bit rate allows",
-            Severity.ERROR,
-            "Set of limits of the bus; wire-tables/can-limits.csv, wire-tables/can-figures.csv",
-            "A bit must reach the far end and be answered within itself, and echoes of stubs must have died by then; a driver serves so much copper and so many receivers.",
-            "Lead the trunk past the nodes, take a lower bit rate, a thicker pair, or a set of limits that suits the transceivers.");
+    private static final RuleInfo INFO = new RuleInfo("bus-beyond-limits", Severity.ERROR);
 
     @Override
     public RuleInfo info() {

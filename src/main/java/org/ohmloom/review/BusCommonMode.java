@@ -29,15 +29,7 @@ import org.ohmloom.units.Unit;
  */
 final class BusCommonMode implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "bus-common-mode",
-            "The grounds of two bus nodes are too far apart",
-            Severity.ERROR,
-            "ISO 11898-2:2003, common mode range (from memory), less the line voltages of ISO/DIS 11898;"
-                    + " wire-tables/ground-limits.csv",
-            "A receiver whose ground is that far from the sender's cannot tell the bits; frames fail while large loads"
-                    + " run.",
-            "Bring the grounds of the nodes together, or run an isolated transceiver.");
+    private static final RuleInfo INFO = new RuleInfo("bus-common-mode", Severity.ERROR);
 
     /** A node against the first one on its bus. */
     private record Node(ElementId unit, PointId at, double volts, List<OffsetShare> shares) {}
@@ -138,8 +130,7 @@ final class BusCommonMode implements Rule {
                 .toList();
         return new FindingDraft(
                         INFO,
-                        "Bus nodes {high} and {low} are {offset} apart in {state}, more than {limit}; most of it:"
-                                + " {causes}.")
+                        "apart")
                 .word("high", pair.high.unit())
                 .word("low", pair.low.unit())
                 .beyond("offset", pair.volts(), "limit", limitVolts, Unit.VOLT)

@@ -17,7 +17,7 @@ final class BusFindings {
             BusMending mending =
                     new BusMending(evidence.harness(), evidence.tables().signals(), reading);
             for (BusProblem problem : reading.wiring().problems(topic)) {
-                FindingDraft draft = new FindingDraft(info, "{words}.")
+                FindingDraft draft = new FindingDraft(info, "problem")
                         .word("words", problem.words())
                         .severity(severity(problem, info))
                         .source(problem.source())

@@ -20,14 +20,7 @@ import org.ohmloom.units.Unit;
  */
 final class BusMessageLate implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "bus-message-late",
-            "A message of a data bus can come too late",
-            Severity.ERROR,
-            "Davis, Burns, Bril and Lukkien, Real-Time Systems 35, 2007 (from memory)",
-            "What waits behind others comes late, or never while the bus is full; a value is then older than whoever uses it"
-                    + " believes.",
-            "Send less often, put more values into a message, give the urgent one a lower identifier, or raise the bit rate.");
+    private static final RuleInfo INFO = new RuleInfo("bus-message-late", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -43,13 +36,13 @@ final class BusMessageLate implements Rule {
             BusTraffic traffic = reading.traffic();
             traffic.clashing()
                     .forEach(name -> report.accept(
-                            draft(reading, "Message {name} of bus {bus} has the identifier of another one.")
+                            draft(reading, "same-identifier")
                                     .word("name", name)
                                     .fix(mending.identifier(reading, name))
                                     .build()));
             late(reading, mending, report);
             if (Limits.exceeds(traffic.loadFraction(), most.value()) && traffic.loadFraction() < 1) {
-                report.accept(draft(reading, "Bus {bus} is busy for {load} of its time, more than {limit}.")
+                report.accept(draft(reading, "busy")
                         .beyond("load", traffic.loadFraction(), "limit", most.value(), Unit.FRACTION)
                         .word("load", Formats.percent(traffic.loadFraction()))
                         .word("limit", Formats.percent(most.value()))
@@ -59,7 +52,7 @@ final class BusMessageLate implements Rule {
                         .build());
             }
             if (!traffic.unsent().isEmpty()) {
-                report.accept(draft(reading, "Not among the messages of bus {bus}, no rate or identifier for: {names}.")
+                report.accept(draft(reading, "not-sent")
                         .word("names", Listing.of(List.copyOf(traffic.unsent()), 50))
                         .severity(Severity.NOTE)
                         .build());
@@ -67,7 +60,7 @@ final class BusMessageLate implements Rule {
             if (!traffic.seldom().isEmpty()) {
                 report.accept(draft(
                                 reading,
-                                "Messages of bus {bus} come less often than the rate of what is in them: {names}.")
+                                "seldom")
                         .word("names", Listing.of(List.copyOf(traffic.seldom()), 50))
                         .severity(Severity.WARNING)
                         .build());
@@ -77,7 +70,7 @@ final class BusMessageLate implements Rule {
 
     private static void late(BusReading reading, TrafficMending mending, Consumer<Finding> report) {
         if (reading.traffic().loadFraction() >= 1) {
-            report.accept(draft(reading, "Bus {bus} has more to send than fits: {load} of its time.")
+            report.accept(draft(reading, "too-much")
                     .value("load", reading.traffic().loadFraction(), Unit.FRACTION)
                     .word("load", Formats.percent(reading.traffic().loadFraction()))
                     .fix(mending.calmer(reading))
@@ -90,7 +83,7 @@ final class BusMessageLate implements Rule {
                     && Limits.exceeds(response.getAsDouble(), timing.message().deadlineSeconds())) {
                 report.accept(draft(
                                 reading,
-                                "Message {name} of bus {bus} can take {response}, more than its deadline of {limit}.")
+                                "late")
                         .word("name", timing.message().id())
                         .fix(mending.sooner(reading, timing))
                         .beyond(

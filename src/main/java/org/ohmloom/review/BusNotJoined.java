@@ -9,13 +9,7 @@ import org.ohmloom.signal.bus.wiring.BusProblem;
  */
 final class BusNotJoined implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "bus-not-joined",
-            "The lines of a data bus do not lead where they should",
-            Severity.ERROR,
-            "ISO 11898-2, bus of two lines (from memory)",
-            "A node whose line is open, swapped or shorted does not talk, and may stop all others; a ring has no ends to terminate.",
-            "Join the high pins of all nodes with each other, the low pins likewise, in one line without a ring.");
+    private static final RuleInfo INFO = new RuleInfo("bus-not-joined", Severity.ERROR);
 
     @Override
     public RuleInfo info() {

@@ -8,13 +8,7 @@ import org.ohmloom.signal.bus.wiring.BusProblem;
  */
 final class BusTermination implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "bus-termination",
-            "A data bus is not terminated at its two ends",
-            Severity.ERROR,
-            "ISO 11898-2; SAE J1939-11: 120 ohm at each end",
-            "Without a resistor at each end edges come back as echoes; with too many the drivers cannot lift the lines. Both show on a cold day or with one module more.",
-            "Put 120 ohm across the lines at each end, none between, and none inside a unit that may be unplugged.");
+    private static final RuleInfo INFO = new RuleInfo("bus-termination", Severity.ERROR);
 
     @Override
     public RuleInfo info() {

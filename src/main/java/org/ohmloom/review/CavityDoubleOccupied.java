@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.DoubleCrimp;
 import org.ohmloom.model.Wire;
+import org.ohmloom.words.Text;
 
 /**
  * One contact takes one wire, unless two are meant, fit the crimp and leave the seal whole.
@@ -14,13 +15,7 @@ import org.ohmloom.model.Wire;
  */
 final class CavityDoubleOccupied implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "cavity-double-occupied",
-            "Several wires share one contact",
-            Severity.ERROR,
-            "Contact maker's crimp range as entered; common practice, no source",
-            "A crimp made for one wire holds two badly, and a single-wire seal leaks around two.",
-            "Join the wires in a splice, or choose a contact that allows this double crimp and declare it.");
+    private static final RuleInfo INFO = new RuleInfo("cavity-double-occupied", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -36,19 +31,19 @@ final class CavityDoubleOccupied implements Rule {
         }
     }
 
-    private static Optional<String> reason(Evidence evidence, CavityWires.Occupied occupied) {
+    private static Optional<Text> reason(Evidence evidence, CavityWires.Occupied occupied) {
         if (occupied.wires().size() > 2) {
-            return Optional.of("no contact takes " + occupied.wires().size() + " wires");
+            return Optional.of(INFO.text("too-many", occupied.wires().size()));
         }
         if (!occupied.cavity().doubleCrimp()) {
-            return Optional.of("no double crimp is declared there");
+            return Optional.of(INFO.text("not-declared"));
         }
         Optional<ContactPart> contact = occupied.contact(evidence.harness());
         if (contact.isEmpty()) {
-            return Optional.of("no contact is chosen that could take both");
+            return Optional.of(INFO.text("no-contact"));
         }
         if (contact.get().seal().isPresent()) {
-            return Optional.of("the seal of contact " + contact.get().id() + " takes one wire");
+            return Optional.of(INFO.text("sealed", contact.get().id()));
         }
         List<Double> areas = occupied.wires().stream()
                 .map(wire -> area(evidence, wire))
@@ -57,7 +52,7 @@ final class CavityDoubleOccupied implements Rule {
         boolean listed = contact.get().doubleCrimps().stream().anyMatch(pair -> fits(pair, areas));
         return listed
                 ? Optional.empty()
-                : Optional.of("contact " + contact.get().id() + " does not list these two conductors");
+                : Optional.of(INFO.text("not-listed", contact.get().id()));
     }
 
     private static double area(Evidence evidence, Wire wire) {
@@ -78,20 +73,20 @@ final class CavityDoubleOccupied implements Rule {
         return Math.abs(area - listed) <= 0.02 * listed;
     }
 
-    private static String words(List<String> wires) {
+    private static Text words(List<String> wires) {
         return switch (wires.size()) {
-            case 1 -> "both ends of " + wires.get(0);
-            case 2 -> wires.get(0) + " and " + wires.get(1);
+            case 1 -> INFO.text("both-ends", wires.get(0));
+            case 2 -> INFO.text("two", wires.get(0), wires.get(1));
             default -> Listing.of(wires, 40);
         };
     }
 
-    private static Finding finding(CavityWires.Occupied occupied, String reason) {
+    private static Finding finding(CavityWires.Occupied occupied, Text reason) {
         List<String> wires = occupied.wires().stream()
                 .map(wire -> wire.id().value())
                 .distinct()
                 .toList();
-        return new FindingDraft(INFO, "Cavity {cavity} holds {wires}, but {reason}.")
+        return new FindingDraft(INFO, "holds")
                 .word("cavity", occupied.text())
                 .word("wires", words(wires))
                 .word("reason", reason)

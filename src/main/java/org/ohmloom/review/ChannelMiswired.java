@@ -10,13 +10,7 @@ import org.ohmloom.signal.plan.PlanProblem;
  */
 final class ChannelMiswired implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "channel-miswired",
-            "A channel and its wires do not agree",
-            Severity.ERROR,
-            "Plan and wires as entered in this harness",
-            "The unit then takes one sensor for another, or reads nothing: the values look right until somebody needs them.",
-            "Let the plan follow the wires or move the wire; set the pin up for what is at it.");
+    private static final RuleInfo INFO = new RuleInfo("channel-miswired", Severity.ERROR);
 
     @Override
     public RuleInfo info() {

@@ -10,13 +10,7 @@ import org.ohmloom.signal.plan.PlanProblem;
  */
 final class ChannelNameUnfit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "channel-name-unfit",
-            "A channel's name is too long or taken",
-            Severity.WARNING,
-            "Most characters of a name as entered for the unit",
-            "A unit cuts what is too long, and of two values named alike on a bus nobody knows which is meant.",
-            "Shorten the name, or give one of the two another.");
+    private static final RuleInfo INFO = new RuleInfo("channel-name-unfit", Severity.WARNING);
 
     @Override
     public RuleInfo info() {

@@ -17,13 +17,7 @@ import org.ohmloom.units.Unit;
  */
 final class ClampOverLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "clamp-over-limit",
-            "An active clamp takes more than it may",
-            Severity.ERROR,
-            "Limits of the clamp as entered in this harness",
-            "The clamp turns the energy of the coil into heat inside the output; beyond its limit the output dies.",
-            "Put a freewheel diode at the load, switch more slowly, or take an output that stands more.");
+    private static final RuleInfo INFO = new RuleInfo("clamp-over-limit", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -39,7 +33,7 @@ final class ClampOverLimit implements Rule {
                         output,
                         ClampPulse::pulseJoules,
                         clamp.pulseJoules(),
-                        "The clamp of {output} swallows {load} in each pulse in {state}, more than its {limit}.",
+                        "pulse",
                         Unit.JOULE,
                         report);
                 judge(
@@ -47,7 +41,7 @@ final class ClampOverLimit implements Rule {
                         output,
                         ClampPulse::meanWatts,
                         clamp.meanWatts(),
-                        "The clamp of {output} swallows {load} in {state}, more than its {limit}.",
+                        "power",
                         Unit.WATT,
                         report);
             });

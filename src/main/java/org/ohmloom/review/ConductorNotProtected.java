@@ -17,6 +17,7 @@ import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.ConductorProtection;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * A conductor stands what its protective device lets through: for good, and until it opens.
@@ -27,14 +28,7 @@ import org.ohmloom.units.Unit;
  */
 final class ConductorNotProtected implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "conductor-not-protected",
-            "A conductor overheats before its protective device opens",
-            Severity.WARNING,
-            "Operating time limits of the device's type; IEC 60364-4-43 clauses 433.1 and 434.5.2",
-            "Between the current a device carries for ever and the one it opens at in good time lies a stretch in"
-                    + " which the conductor cooks. An error where it does so within the seconds of a short circuit.",
-            "Take a larger conductor or a smaller device.");
+    private static final RuleInfo INFO = new RuleInfo("conductor-not-protected", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -94,10 +88,10 @@ final class ConductorNotProtected implements Rule {
         return draft.word("devices", Listing.of(devices, 30))
                 .word("wire", weakest.wire())
                 .word("size", weakest.limit().size())
-                .word("more", failing.size() == 1 ? "" : " and " + (failing.size() - 1) + " more")
+                .word("more", failing.size() == 1 ? Text.NONE : INFO.text("and-more", failing.size() - 1))
                 .severity(shortCircuit ? Severity.ERROR : Severity.WARNING)
                 .source(device.band()
-                        .map(band -> band.firstOpening().citation().text())
+                        .map(band -> Text.of(band.firstOpening().citation().text()))
                         .orElse(INFO.source()))
                 .subjects(devices)
                 .subjects(failing.stream().map(ConductorProtection::wire).toList())
@@ -108,21 +102,19 @@ final class ConductorNotProtected implements Rule {
     private static FindingDraft forEver(ConductorProtection weakest, BandAgainstConductor against) {
         FindingDraft draft = new FindingDraft(
                         INFO,
-                        "{devices} may carry {current} for ever: {wire} ({size}){more} then settles at {celsius}, its"
-                                + " limit is {limit}.")
+                        "settles")
                 .amps("current", against.foreverAmps())
                 .value("limit", weakest.limit().continuousCelsius(), Unit.DEGREE_CELSIUS);
         return Double.isFinite(against.steadyCelsius())
                 ? draft.value("celsius", against.steadyCelsius(), Unit.DEGREE_CELSIUS)
-                : draft.word("celsius", "no temperature");
+                : draft.phrase("celsius", "no-temperature");
     }
 
     private static FindingDraft late(ConductorProtection weakest, BandAgainstConductor against) {
         BandAgainstConductor.Stretch stretch = against.weakest().orElseThrow();
         return new FindingDraft(
                         INFO,
-                        "{devices} may take {time} to open at {current}; {wire} ({size}){more} stands that for"
-                                + " {limit}.")
+                        "opens-late")
                 .amps("current", stretch.amps())
                 .value("time", stretch.openSeconds(), Unit.SECOND)
                 .value("limit", stretch.damageSeconds().orElseThrow(), Unit.SECOND);

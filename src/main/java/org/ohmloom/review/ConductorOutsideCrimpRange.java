@@ -7,6 +7,7 @@ import org.ohmloom.model.ContactPart;
 import org.ohmloom.model.Wire;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * Each conductor fits the crimp of its contact, and its insulation the crimp's wings and the seal.
@@ -16,13 +17,7 @@ import org.ohmloom.units.Unit;
  */
 final class ConductorOutsideCrimpRange implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "conductor-outside-crimp-range",
-            "A conductor does not fit its contact",
-            Severity.ERROR,
-            "Contact maker's crimp range as entered in this harness",
-            "Too thin a conductor pulls out and heats; too thick a one does not fit, or loses strands.",
-            "Take a contact for this conductor, or change the conductor.");
+    static final RuleInfo INFO = new RuleInfo("conductor-outside-crimp-range", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -51,11 +46,11 @@ final class ConductorOutsideCrimpRange implements Rule {
         CrimpFit fit = CrimpFit.of(evidence, contact, wire, gauge.get(), occupied.isSingle());
         boolean open = wire.gauge().isEmpty();
         if (open ? fit.isTooLarge(contact) : !fit.fits()) {
-            String chosen = open ? ", the size it needs" : "";
+            Text what = fit.wireWords(gauge.get());
             FindingDraft draft = new FindingDraft(
-                            INFO, "{wire} ({what}) does not fit contact {contact} in {cavity}, which takes {range}.")
+                            INFO, "does-not-fit")
                     .word("wire", wire.id())
-                    .word("what", fit.wireWords(gauge.get()) + chosen)
+                    .word("what", open ? INFO.text("needed", what) : what)
                     .word("contact", contact.id())
                     .word("cavity", occupied.text())
                     .word("range", fit.contactWords(contact))

@@ -8,6 +8,7 @@ import org.ohmloom.heat.ShortPeak;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.heat.WireTemperature;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * No conductor carries more than its derated ampacity.
@@ -17,14 +18,7 @@ import org.ohmloom.units.Unit;
  */
 final class ConductorOverAmpacity implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "conductor-over-ampacity",
-            "A conductor carries more than it may where it lies",
-            Severity.ERROR,
-            "Ampacity table of the design basis",
-            "A conductor above its ampacity runs hotter than its insulation stands; the insulation ages, softens and in"
-                    + " the end burns.",
-            "Take a larger conductor, a better insulation, a cooler route or a smaller bundle.");
+    private static final RuleInfo INFO = new RuleInfo("conductor-over-ampacity", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -66,13 +60,12 @@ final class ConductorOverAmpacity implements Rule {
         FindingDraft draft = heated
                 ? new FindingDraft(
                                 INFO,
-                                "{wire} ({gauge}) is within its ampacity but by heat balance runs at {celsius} in {state},"
-                                        + " {place}; its insulation stands {limit}.")
+                                "hot")
                         .word("place", temperature.heat().place())
                         .word("state", StateNames.of(evidence, temperature.state()))
                 : new FindingDraft(
                                 INFO,
-                                "{wire} ({gauge}) reaches {celsius} after {time} in {state}; its insulation stands {limit}.")
+                                "peak")
                         .word("state", StateNames.of(evidence, peak.map(ShortPeak::state)))
                         .value("time", peak.orElseThrow().seconds(), Unit.SECOND);
         return Optional.of(draft.severity(Severity.WARNING)
@@ -87,20 +80,20 @@ final class ConductorOverAmpacity implements Rule {
                         limit,
                         Unit.DEGREE_CELSIUS)
                 .subject(rating.wire().id())
-                .source("heat balance; common practice, no source")
+                .source(INFO.text("by-balance"))
                 .build());
     }
 
     private static Finding finding(Evidence evidence, WireRating rating, Ampacity ampacity) {
         return new FindingDraft(
                         INFO,
-                        "{wire} ({gauge}) carries {current} in {state}; at {ambient}{together} it may carry {limit}.")
+                        "carries")
                 .word("wire", rating.wire().id())
                 .word("gauge", rating.gauge().text())
                 .word("state", StateNames.of(evidence, rating.worstState()))
                 .word(
                         "together",
-                        ampacity.loadedCount() > 1 ? " among " + ampacity.loadedCount() + " loaded conductors" : "")
+                        ampacity.loadedCount() > 1 ? INFO.text("together", ampacity.loadedCount()) : Text.NONE)
                 .value("ambient", ampacity.ambientCelsius(), Unit.DEGREE_CELSIUS)
                 .beyond("current", rating.worstAmps(), "limit", ampacity.limitAmps(), Unit.AMP)
                 .subject(rating.wire().id())

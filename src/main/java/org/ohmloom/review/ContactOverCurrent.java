@@ -24,13 +24,7 @@ import org.ohmloom.units.Unit;
  */
 final class ContactOverCurrent implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "contact-over-current",
-            "A contact carries more than it may",
-            Severity.ERROR,
-            "Contact maker's current limit as entered in this harness",
-            "A contact above its limit heats, loses its spring and its plating, and its resistance climbs until it burns.",
-            "Take a larger contact, or share the current over two cavities with two wires.");
+    private static final RuleInfo INFO = new RuleInfo("contact-over-current", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -81,7 +75,7 @@ final class ContactOverCurrent implements Rule {
         if (worst != null && Limits.exceeds(worstAmps, limitAmps)) {
             report.accept(new FindingDraft(
                             INFO,
-                            "Contact {contact} in {cavity} carries {current} in {state}, more than its {limit} at {ambient}.")
+                            "carries")
                     .word("contact", contact.id())
                     .word("cavity", occupied.text())
                     .word("state", StateNames.quoted(worst))

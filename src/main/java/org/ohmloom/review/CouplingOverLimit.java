@@ -17,16 +17,7 @@ import org.ohmloom.units.Formats;
  */
 final class CouplingOverLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "coupling-over-limit",
-            "A switching wire disturbs a signal beside it",
-            Severity.WARNING,
-            "Ott, Noise Reduction Techniques in Electronic Systems, 2nd edition, chapter 2 (from memory); the share of the"
-                    + " allowed error is common practice, no source",
-            "Every edge of a switched wire drives a current through the capacitance to its neighbours and a voltage round"
-                    + " their loop; the input reads it as part of the signal.",
-            "Keep the two apart, twist the signal with its return, shield it and ground the shield at one end, slow the"
-                    + " edge, or give the input a filter.");
+    private static final RuleInfo INFO = new RuleInfo("coupling-over-limit", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -55,8 +46,8 @@ final class CouplingOverLimit implements Rule {
         List<WireId> culprits = over.stream().map(Coupling::culprit).distinct().toList();
         return new FindingDraft(
                         INFO,
-                        "{culprit} puts {volts} onto {victim}, the signal of {sensor}, over {length} side by side; {limit}"
-                                + " allowed" + (culprits.size() > 1 ? " ({count} wires do more than they may)." : "."))
+                        "puts")
+                .part("several", culprits.size() > 1, "several")
                 .word("culprit", worst.culprit())
                 .volts("volts", worst.arrivingVolts())
                 .word("victim", worst.victim())

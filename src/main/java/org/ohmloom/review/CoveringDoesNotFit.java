@@ -3,13 +3,14 @@ package org.ohmloom.review;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.ohmloom.bundle.section.CoveringFit;
 import org.ohmloom.bundle.section.CoveringFit.Problem;
+import org.ohmloom.bundle.section.CoveringFit;
 import org.ohmloom.bundle.section.SegmentSection;
 import org.ohmloom.edit.ChangeCovering;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Covering;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Constants;
 
 /**
  * A covering goes over its bundle, lies on it, and as conduit or tube is not filled beyond the guide for pulling through.
@@ -19,14 +20,7 @@ final class CoveringDoesNotFit implements Rule {
 
     private static final double MM_PER_METRE = 1000;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "covering-does-not-fit",
-            "A covering does not suit its bundle",
-            Severity.WARNING,
-            "range of the size in the table of coverings; filling by NFPA 70 (NEC) chapter 9 Table 1, taken as a guide",
-            "A covering that is too small does not go over the bundle or cannot be pulled through; one that is too wide slides,"
-                    + " chafes, or does not hold its wires.",
-            "Take the size that serves; it is shown with the segment.");
+    private static final RuleInfo INFO = new RuleInfo("covering-does-not-fit", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -56,7 +50,7 @@ final class CoveringDoesNotFit implements Rule {
     private static Optional<FindingDraft> draft(SegmentSection section, CoveringFit fit) {
         if (fit.problems().contains(Problem.BUNDLE_TOO_THICK)) {
             return Optional.of(
-                    begun(section, fit, "{segment} is {bundle} thick, more than {size} takes: at most {limit} inside.")
+                    begun(section, fit, "too-thick")
                             .beyond(
                                     "bundle",
                                     section.practicalMm() / MM_PER_METRE,
@@ -66,12 +60,12 @@ final class CoveringDoesNotFit implements Rule {
         }
         if (fit.problems().contains(Problem.BUNDLE_TOO_THIN)) {
             return Optional.of(
-                    begun(section, fit, "{segment} is {bundle} thick; {size} stays at {limit} or more and lies loose.")
+                    begun(section, fit, "too-thin")
                             .value("bundle", section.practicalMm() / MM_PER_METRE, Unit.METRE)
                             .value("limit", fit.size().insideMinMm().orElse(0) / MM_PER_METRE, Unit.METRE));
         }
         if (fit.problems().contains(Problem.OVER_FILLED)) {
-            return Optional.of(begun(section, fit, "The wires fill {fill} of {size} over {segment}, more than {limit}.")
+            return Optional.of(begun(section, fit, "filled")
                     .beyond("fill", fit.fillFraction(), "limit", fit.limitFraction(), Unit.FRACTION)
                     .source(fit.limitSource().text()));
         }
@@ -99,16 +93,11 @@ final class CoveringDoesNotFit implements Rule {
             report.accept(new FindingDraft(
                             INFO,
                             known
-                                    ? "{size} over {segment} is no {kind}; what is over it is not judged."
-                                    : "No table lists {size}, which is over {segment}; it is not judged.")
+                                    ? "other-kind"
+                                    : "not-listed")
                     .word("size", size)
                     .word("segment", segment.id())
-                    .word(
-                            "kind",
-                            covering.kind()
-                                    .name()
-                                    .toLowerCase(java.util.Locale.ROOT)
-                                    .replace('_', ' '))
+                    .word("kind", Constants.text(covering.kind()))
                     .subject(segment.id())
                     .fix(serving(segment, covering, section))
                     .build());

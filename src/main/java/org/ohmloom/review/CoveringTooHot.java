@@ -15,13 +15,7 @@ import org.ohmloom.units.Unit;
  */
 final class CoveringTooHot implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "covering-too-hot",
-            "A covering does not stand the temperature of its bundle",
-            Severity.WARNING,
-            "temperature class of the size in the table of coverings",
-            "A covering above its temperature class softens, shrinks or cracks, and what it held or kept off no longer is.",
-            "Take a covering of a higher temperature class, lead the bundle elsewhere, or load its wires less.");
+    private static final RuleInfo INFO = new RuleInfo("covering-too-hot", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -41,7 +35,7 @@ final class CoveringTooHot implements Rule {
             CoveringFit fit = section.entered().orElse(null);
             if (covering != null && fit != null && fit.problems().contains(Problem.TOO_HOT)) {
                 report.accept(
-                        new FindingDraft(INFO, "{segment} gets as warm as {celsius}; {size} over it stands {limit}.")
+                        new FindingDraft(INFO, "warm")
                                 .word("segment", segment.id())
                                 .word("size", fit.size().id())
                                 .beyond(

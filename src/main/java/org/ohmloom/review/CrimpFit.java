@@ -8,6 +8,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.size.CrimpRange;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * How a conductor of a size fits a contact: its nominal area the crimp, its insulation the crimp's wings and the seal.
@@ -27,6 +28,8 @@ record CrimpFit(
         double thickestMm,
         boolean conductor,
         boolean insulation) {
+
+    private static final RuleInfo RULE = ConductorOutsideCrimpRange.INFO;
 
     /** Tries a wire with a size in a contact, alone or with another wire. */
     static CrimpFit of(Evidence evidence, ContactPart contact, Wire wire, Gauge gauge, boolean alone) {
@@ -53,27 +56,28 @@ record CrimpFit(
     }
 
     /** What is wrong about the wire: {@code 16 AWG, 1.31 mm², insulation 2.4 mm}. */
-    String wireWords(Gauge gauge) {
-        List<String> words = new ArrayList<>(List.of(gauge.text()));
+    Text wireWords(Gauge gauge) {
+        List<Text> words = new ArrayList<>(List.of(Text.of(gauge.text())));
         if (!conductor && !gauge.text().endsWith("mm2")) {
-            words.add(Formats.squareMillimetres(areaMm2));
+            words.add(Text.of(Formats.squareMillimetres(areaMm2)));
         }
         if (!insulation) {
-            words.add("insulation " + Formats.millimetres(diameterMm.orElseThrow()));
+            words.add(RULE.text("insulation", Formats.millimetres(diameterMm.orElseThrow())));
         }
-        return String.join(", ", words);
+        return Text.joined(", ", words);
     }
 
     /** What the contact takes of it. */
-    String contactWords(ContactPart contact) {
-        List<String> words = new ArrayList<>();
-        if (!conductor) {
-            words.add(Formats.number(contact.conductorMinMm2()) + " to "
-                    + Formats.squareMillimetres(contact.conductorMaxMm2()));
+    Text contactWords(ContactPart contact) {
+        Text area = RULE.text(
+                "range",
+                Formats.number(contact.conductorMinMm2()),
+                Formats.squareMillimetres(contact.conductorMaxMm2()));
+        Text thick =
+                RULE.text("insulations", Formats.number(thinnestMm), Formats.millimetres(thickestMm));
+        if (conductor || insulation) {
+            return insulation ? area : thick;
         }
-        if (!insulation) {
-            words.add("insulation of " + Formats.number(thinnestMm) + " to " + Formats.millimetres(thickestMm));
-        }
-        return String.join(" and ", words);
+        return RULE.text("both", area, thick);
     }
 }

@@ -21,6 +21,7 @@ import org.ohmloom.size.Requirement;
 import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.DeviceAllowance;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * A protective device opens before the thinnest conductor behind it overheats. One finding for a device, with its weakest
@@ -31,13 +32,7 @@ import org.ohmloom.units.Gauge;
  */
 final class DeviceExceedsConductor implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "device-exceeds-conductor",
-            "A protective device is larger than its conductor can carry",
-            Severity.ERROR,
-            "Device rating rule of the design basis",
-            "The conductor burns before the device opens.",
-            "Take a smaller device or a larger conductor.");
+    private static final RuleInfo INFO = new RuleInfo("device-exceeds-conductor", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -93,8 +88,7 @@ final class DeviceExceedsConductor implements Rule {
                 .words();
         return new FindingDraft(
                         INFO,
-                        "{devices} ({rating}) is too large for {wire} ({gauge}, {ampacity}){more}: the basis allows"
-                                + " {allowed}.")
+                        "too-large")
                 .word("devices", Listing.of(devices, 30))
                 .word("wire", weakest.rating().wire().id())
                 .word("gauge", weakest.rating().gauge().text())
@@ -109,12 +103,8 @@ final class DeviceExceedsConductor implements Rule {
                 .build();
     }
 
-    private static String more(int wires) {
-        return switch (wires) {
-            case 0 -> "";
-            case 1 -> " and 1 more wire";
-            default -> " and " + wires + " more wires";
-        };
+    private static Text more(int wires) {
+        return wires == 0 ? Text.NONE : INFO.text("more-wires", wires, String.valueOf(wires));
     }
 
     /** Another device where one serves; otherwise larger conductors, if all can have them. */

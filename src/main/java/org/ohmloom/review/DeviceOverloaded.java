@@ -17,14 +17,7 @@ import org.ohmloom.units.Unit;
  */
 final class DeviceOverloaded implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "device-overloaded",
-            "A protective device carries more than it may for good",
-            Severity.ERROR,
-            "Continuous load and temperature rerating of fuse application guides",
-            "A fuse run near its rating ages and opens one day without a fault; hot air brings that day closer. A"
-                    + " warning between the continuous share of the rating and the rating itself.",
-            "Take a larger device, with conductors that suit it, or move it to cooler air.");
+    private static final RuleInfo INFO = new RuleInfo("device-overloaded", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -44,15 +37,14 @@ final class DeviceOverloaded implements Rule {
                         Limits.exceeds(device.loadAmps(), device.rating().carriesAmps());
                 report.accept(new FindingDraft(
                                 INFO,
-                                "{device} ({rating}) carries {current} in {state}, more than the {limit} it may for"
-                                        + " good at {ambient}.")
+                                "carries")
                         .word("device", device.device())
                         .word(
                                 "state",
                                 device.loadState()
                                         .map(id -> StateNames.quoted(
                                                 evidence.harness().states().get(id)))
-                                        .orElse("every state"))
+                                        .orElse(INFO.text("every-state")))
                         .amps("rating", device.ratingAmps())
                         .beyond(
                                 "current",

@@ -32,14 +32,7 @@ import org.ohmloom.units.Unit;
  */
 final class DeviceTooFarFromSource implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "device-too-far-from-source",
-            "A protective device is far from its source",
-            Severity.ERROR,
-            "33 CFR 183.455 paragraph (b) and 183.460 paragraph (a); ABYC E-11 clause 11.12.1.1.1",
-            "The conductor between source and device is protected by nothing; the shorter it is, the less can touch it. A"
-                    + " note where the design basis does not demand a distance.",
-            "Move the device towards the source, or enclose the conductor up to it.");
+    private static final RuleInfo INFO = new RuleInfo("device-too-far-from-source", Severity.ERROR);
 
     private static final Set<Covering.Kind> ENCLOSING =
             Set.of(Covering.Kind.BRAIDED_SLEEVE, Covering.Kind.CONDUIT, Covering.Kind.TUBE, Covering.Kind.HEAT_SHRINK);
@@ -83,9 +76,8 @@ final class DeviceTooFarFromSource implements Rule {
                 far.stream().mapToDouble(DeviceTooFarFromSource::metres).max().orElseThrow();
         return new FindingDraft(
                         INFO,
-                        "{devices} {sit} {distance} of conductor from {source}; {limit} is the limit ({situation}).")
+                        devices.size() == 1 ? "one" : "several")
                 .word("devices", Listing.of(devices, 40))
-                .word("sit", devices.size() == 1 ? "sits" : "sit up to")
                 .word("source", feed.source().component())
                 .word("situation", rule.situation())
                 .beyond("distance", farthest, "limit", rule.distanceMetres(), Unit.METRE)

@@ -13,13 +13,7 @@ import org.ohmloom.units.Formats;
  */
 final class DevicesNotSelective implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "devices-not-selective",
-            "A fault may open the device upstream as well",
-            Severity.NOTE,
-            "Rating ratio 1 to 2, fuse application notes (from memory)",
-            "When a small circuit's fault opens the device of the whole panel, everything behind it goes dark.",
-            "Keep the device upstream at twice the rating, or accept that both may open.");
+    private static final RuleInfo INFO = new RuleInfo("devices-not-selective", Severity.NOTE);
 
     @Override
     public RuleInfo info() {
@@ -44,8 +38,7 @@ final class DevicesNotSelective implements Rule {
         double upstreamAmps = device.ratingAmps() * selectivity.ratingRatio();
         return new FindingDraft(
                         INFO,
-                        "A fault behind {device} ({rating}) may open {upstream} ({larger}) too: it is {ratio} times as"
-                                + " large.")
+                        "opens-too")
                 .word("device", device.device())
                 .word("upstream", selectivity.upstream())
                 .word("ratio", Formats.number(selectivity.ratingRatio()))

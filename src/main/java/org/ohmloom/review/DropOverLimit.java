@@ -28,14 +28,7 @@ import org.ohmloom.units.Unit;
  */
 final class DropOverLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "drop-over-limit",
-            "A load loses more voltage than it is allowed",
-            Severity.WARNING,
-            "Limit set in the design rules of this harness",
-            "Voltage lost on the way makes pumps slow, lamps dim and control units restart. An error where the load has a"
-                    + " limit of its own.",
-            "Take larger conductors where the most is lost, a shorter way, better contacts or a second return.");
+    private static final RuleInfo INFO = new RuleInfo("drop-over-limit", Severity.WARNING);
 
     /** The worst state of one load. */
     private record Worst(OperatingState state, LoadVolts volts) {}
@@ -85,7 +78,7 @@ final class DropOverLimit implements Rule {
         worst.volts().feedPath().forEach(branch -> path.add(branch.value()));
         worst.volts().returnPath().forEach(branch -> path.add(branch.value()));
         boolean own = load.allowedDropVolts().isPresent();
-        return new FindingDraft(INFO, "{name} ({load}) loses {drop} on feed and return in {state}; {limit} is allowed.")
+        return new FindingDraft(INFO, "loses")
                 .word("name", component.name())
                 .word("load", component.id())
                 .word("state", StateNames.quoted(worst.state()))
@@ -96,7 +89,7 @@ final class DropOverLimit implements Rule {
                         worst.volts().limitVolts(),
                         Unit.VOLT)
                 .severity(own ? Severity.ERROR : Severity.WARNING)
-                .source(own ? "Limit set for this load" : INFO.source())
+                .source(own ? INFO.text("own-limit") : INFO.source())
                 .subject(component.id())
                 .highlight(path)
                 .fix(fix(evidence, component, path))

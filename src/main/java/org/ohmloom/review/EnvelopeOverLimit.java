@@ -12,6 +12,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.envelope.Combination;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * No allowed combination of loads brings a wire, contact or device beyond what it may carry.
@@ -21,14 +22,7 @@ import org.ohmloom.units.Unit;
  */
 final class EnvelopeOverLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "envelope-over-limit",
-            "An allowed combination of loads brings something over its limit",
-            Severity.WARNING,
-            "Limits of wires, contacts and devices as in the rules on named states; load groups of this harness",
-            "The operating states show what somebody thought of. What the load groups allow beyond that will be switched"
-                    + " on one day, and then it runs too hot or opens its fuse.",
-            "Make the combination an operating state and size for it, or forbid it by a load group and by the wiring.");
+    private static final RuleInfo INFO = new RuleInfo("envelope-over-limit", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -45,15 +39,15 @@ final class EnvelopeOverLimit implements Rule {
         if (!evidence.envelope().hasGroups()) {
             return;
         }
-        Map<String, List<EnvelopeComparison.Current>> bySubject = new LinkedHashMap<>();
+        Map<Text, List<EnvelopeComparison.Current>> byThing = new LinkedHashMap<>();
         for (EnvelopeComparison.Current current : EnvelopeComparison.currents(evidence)) {
             if (current.isOverLimitUnnamed()) {
-                bySubject
+                byThing
                         .computeIfAbsent(current.limit().orElseThrow().words(), words -> new ArrayList<>())
                         .add(current);
             }
         }
-        bySubject.values().forEach(currents -> report.accept(finding(currents.get(0))));
+        byThing.values().forEach(currents -> report.accept(finding(currents.get(0))));
     }
 
     /** The loads of the combination whose current passes there; all of them where no way leads over it. */
@@ -74,8 +68,7 @@ final class EnvelopeOverLimit implements Rule {
         BranchLimit limit = current.limit().orElseThrow();
         return new FindingDraft(
                         INFO,
-                        "{thing} carries {current} when {loads} run ({situation}), more than its {limit}; named states"
-                                + " reach {named}.")
+                        "carries")
                 .word("thing", limit.words())
                 .word("loads", Listing.of(concerned(current), 40))
                 .word("situation", current.situation().name())

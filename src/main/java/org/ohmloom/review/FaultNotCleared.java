@@ -16,14 +16,7 @@ import org.ohmloom.units.Unit;
  */
 final class FaultNotCleared implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "fault-not-cleared",
-            "A short circuit at the far end does not open its device in time",
-            Severity.ERROR,
-            "IEC 60364-4-43 clause 434.5.2; operating time limits of the device's type",
-            "Where a long thin loop lets too little current through, the fault burns on and the device looks on. Where"
-                    + " the conductors stand that, a note; a warning if the device may never open.",
-            "Shorten or thicken feed and return, or take a smaller device.");
+    private static final RuleInfo INFO = new RuleInfo("fault-not-cleared", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -54,13 +47,11 @@ final class FaultNotCleared implements Rule {
         FindingDraft draft = new FindingDraft(
                         INFO,
                         opens
-                                ? "A short circuit at {place} brings {current} through {device} ({rating}): it takes"
-                                        + " up to {time}, more than {limit}{stands}."
-                                : "A short circuit at {place} brings only {current} through {device} ({rating}): it may"
-                                        + " never open{stands}.")
+                                ? "slow"
+                                : "never")
                 .word("place", fault.at())
                 .word("device", device.device())
-                .word("stands", stands ? "; its conductors stand that" : "")
+                .part("stands", stands, "stands")
                 .amps("current", fault.deviceAmps())
                 .amps("rating", device.ratingAmps())
                 .value("limit", device.askedSeconds(), Unit.SECOND)

@@ -27,14 +27,7 @@ import org.ohmloom.model.WireId;
  */
 final class FeedWithoutProtection implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "feed-without-protection",
-            "A feed has no protective device",
-            Severity.ERROR,
-            "33 CFR 183.455 paragraph (a); common practice on road vehicles",
-            "A short circuit on an unprotected feed takes all the battery can give: the conductor glows within a second."
-                    + " A warning where the source limits its own current, but to more than the conductor may carry.",
-            "Put a fuse or breaker at the source end of the feed.");
+    private static final RuleInfo INFO = new RuleInfo("feed-without-protection", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -71,7 +64,7 @@ final class FeedWithoutProtection implements Rule {
                 .flatMap(way -> way.branches().stream())
                 .map(BranchId::value)
                 .forEach(wires::add);
-        return new FindingDraft(INFO, "{name} ({load}) is fed from {source} past no fuse or breaker.")
+        return new FindingDraft(INFO, "bare")
                 .word("name", component.name())
                 .word("load", load)
                 .word("source", feed.source().component())
@@ -107,7 +100,7 @@ final class FeedWithoutProtection implements Rule {
                 .orElseThrow();
         List<WireId> wires = weak.stream().map(rating -> rating.wire().id()).toList();
         return Optional.of(
-                new FindingDraft(INFO, "No device protects {wires} ({ampacity}) from {source}, which can give {limit}.")
+                new FindingDraft(INFO, "self-limited")
                         .word("wires", Listing.of(wires, 60))
                         .word("source", feed.source().component())
                         .amps("ampacity", least)

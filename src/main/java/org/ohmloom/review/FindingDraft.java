@@ -12,6 +12,7 @@ import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Quantity;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * Puts a finding together: a {@link Sentence} with the numbers and words that go there, and what it is about.
@@ -19,26 +20,43 @@ import org.ohmloom.units.Unit;
 final class FindingDraft {
 
     private final RuleInfo info;
-    private final String template;
-    private final Map<String, String> words = new LinkedHashMap<>();
+    private final String name;
+    private final Map<String, String> parts = new LinkedHashMap<>();
+    private final Map<String, Text> words = new LinkedHashMap<>();
     private final Map<String, Quantity> values = new LinkedHashMap<>();
     private final List<String> subjects = new ArrayList<>();
     private final List<String> highlight = new ArrayList<>();
     private Severity severity;
-    private String source;
+    private Text source;
     private @Nullable Edit fix;
 
-    /** Starts a finding of a rule with a sentence such as {@code "{wire} carries {current}, more than {limit}."}. */
-    FindingDraft(RuleInfo info, String template) {
+    /**
+     * Starts a finding of a rule with one of its sentences, such as {@code {wire} carries {current}, more than {limit}.}
+     *
+     * @param info the rule
+     * @param name of the sentence in the bundle, behind the id of the rule
+     */
+    FindingDraft(RuleInfo info, String name) {
         this.info = info;
-        this.template = template;
+        this.name = name;
         this.severity = info.severity();
         this.source = info.source();
     }
 
-    /** Fills a place with words. */
+    /** Fills a place with words: a text in any language, or an id or a name as it is. */
     FindingDraft word(String name, Object text) {
-        words.put(name, text.toString());
+        words.put(name, Text.of(text));
+        return this;
+    }
+
+    /** Fills a place with a phrase of the rule. */
+    FindingDraft phrase(String name, String phrase, Object... values) {
+        return word(name, info.text(phrase, values));
+    }
+
+    /** Puts a part with places of its own into the sentence, or leaves it out. */
+    FindingDraft part(String place, boolean there, String part) {
+        parts.put(place, there ? info.key(part) : "");
         return this;
     }
 
@@ -57,7 +75,7 @@ final class FindingDraft {
         value(limitName, limit, unit);
         String shown = Formats.quantity(canonical, unit.dimension());
         if (limit != 0 && shown.equals(Formats.quantity(limit, unit.dimension()))) {
-            word(name, shown + " (" + Formats.percent(canonical / limit - 1) + " over)");
+            phrase(name, "over", shown, Formats.percent(canonical / limit - 1));
         }
         return this;
     }
@@ -92,8 +110,9 @@ final class FindingDraft {
         return this;
     }
 
-    FindingDraft source(String changed) {
-        source = changed;
+    /** Another source than the rule's: a citation, or a text in any language. */
+    FindingDraft source(Object changed) {
+        source = Text.of(changed);
         return this;
     }
 
@@ -119,10 +138,10 @@ final class FindingDraft {
                 Optional.empty());
     }
 
-    private String sentence() {
-        Map<String, String> texts = new LinkedHashMap<>(words);
-        values.forEach((name, quantity) -> texts.putIfAbsent(
-                name, Formats.quantity(quantity.canonical(), quantity.unit().dimension())));
-        return Sentence.of(template, texts);
+    private Text sentence() {
+        Map<String, Text> texts = new LinkedHashMap<>(words);
+        values.forEach((place, quantity) -> texts.putIfAbsent(
+                place, Text.of(Formats.quantity(quantity.canonical(), quantity.unit().dimension()))));
+        return new FindingText(info.key(name), parts, texts);
     }
 }

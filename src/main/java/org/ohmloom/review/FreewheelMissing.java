@@ -16,13 +16,7 @@ import org.ohmloom.units.Unit;
  */
 final class FreewheelMissing implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "freewheel-missing",
-            "A switched coil or motor has no freewheel path",
-            Severity.ERROR,
-            "Common practice, no source",
-            "Switched off without a way on, the current of a coil drives the voltage up until something breaks through: the output.",
-            "Put a diode at the load, or take an output with a freewheel diode or an active clamp.");
+    private static final RuleInfo INFO = new RuleInfo("freewheel-missing", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -47,7 +41,7 @@ final class FreewheelMissing implements Rule {
         }
         worst.forEach((load, ripple) -> report.accept(new FindingDraft(
                         INFO,
-                        "Load {load} is switched off at {current} in {state} and nothing lets its current flow on: taken to break off.")
+                        "breaks-off")
                 .word("load", load.value())
                 .word("state", StateNames.quoted(states.get(load)))
                 .amps("current", ripple.peakAmps())

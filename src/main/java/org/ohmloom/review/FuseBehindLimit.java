@@ -12,14 +12,7 @@ import org.ohmloom.size.protection.OutputProtection;
  */
 final class FuseBehindLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "fuse-behind-limit",
-            "A fuse behind an electronic limit cannot clear a fault",
-            Severity.WARNING,
-            "Operating time limits of the device's type against the limit as entered",
-            "The output limits or opens before the fuse does: the fuse is there for show, and a person who trusts it looks in"
-                    + " the wrong place.",
-            "Leave the fuse out, take a smaller one, or put it before the output.");
+    private static final RuleInfo INFO = new RuleInfo("fuse-behind-limit", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -36,10 +29,10 @@ final class FuseBehindLimit implements Rule {
         for (OutputProtection output : evidence.protection().outputs()) {
             output.blindDevices()
                     .forEach(device -> report.accept(new FindingDraft(
-                                    INFO, "{device} cannot clear a fault: {output} before it limits to {limit}{trip}.")
+                                    INFO, "cannot-clear")
                             .word("device", device)
                             .word("output", output.output())
-                            .word("trip", output.limit().tripSeconds().isPresent() ? " and trips first" : "")
+                            .part("trip", output.limit().tripSeconds().isPresent(), "trips-first")
                             .amps("limit", output.limit().limitAmps())
                             .subject(device)
                             .highlight(List.of(output.component()))

@@ -8,14 +8,15 @@ import java.util.function.Consumer;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.ground.LoopMembers;
-import org.ohmloom.ground.LoopReading;
 import org.ohmloom.ground.LoopReading.FieldPickUp;
 import org.ohmloom.ground.LoopReading.Stray;
+import org.ohmloom.ground.LoopReading;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.ReturnRules;
+import org.ohmloom.words.Text;
 
 /**
  * The return network has no cycle that disturbs signals.
@@ -36,15 +37,7 @@ final class GroundLoop implements Rule {
     /** Voltage the allowed error is a share of where no unit in the loop states a reference supply, V. Common practice. */
     private static final double USUAL_REFERENCE_VOLTS = 5;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "ground-loop",
-            "A cycle in the return network",
-            Severity.WARNING,
-            "Kirchhoff's laws; Faraday's law; the current limit is common practice, no source",
-            "Load current divides over both ways round; the share in a signal return or a shield shifts every reading,"
-                    + " and a changing magnetic field drives a current of its own. A note where only power returns form it, or where"
-                    + " less than 10 mA of load current flows in its signal members.",
-            "Ground at one point: open one side of the cycle, or give the signal return a way of its own.");
+    private static final RuleInfo INFO = new RuleInfo("ground-loop", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -75,8 +68,8 @@ final class GroundLoop implements Rule {
     private static Finding ofPower(List<Branch> members) {
         List<String> elements = elements(members);
         String what = isSideBySide(members)
-                ? "{members}: two returns side by side; they share the current."
-                : "Loop of power returns: {members}.";
+                ? "side-by-side"
+                : "power";
         return new FindingDraft(INFO, what)
                 .word("members", Listing.of(elements, 100))
                 .severity(Severity.NOTE)
@@ -97,11 +90,10 @@ final class GroundLoop implements Rule {
                 stray.flatMap(each -> evidence.drawn().branch(each.member())).orElse(signals.get(0));
         FindingDraft draft = new FindingDraft(
                         INFO,
-                        "Ground loop through {signal}: {members}"
-                                + (stray.isPresent() ? "; {current} of load current in {state}" : "")
-                                + (field.isPresent() ? "; the field induces {induced} in it" : "")
-                                + (loop.intended().isPresent() ? "; intended: {reason}" : "")
-                                + ".")
+                        "signals")
+                .part("stray", stray.isPresent(), "stray")
+                .part("field", field.isPresent(), "induced")
+                .part("intended", loop.intended().isPresent(), "intended")
                 .word("signal", words(kinds, shown))
                 .word("members", Listing.of(elements, stray.isPresent() ? 55 : 70))
                 .severity(disturbs && loop.intended().isEmpty() ? Severity.WARNING : Severity.NOTE)
@@ -140,15 +132,15 @@ final class GroundLoop implements Rule {
                 .toList();
     }
 
-    private static String words(LoopMembers kinds, Branch member) {
+    private static Text words(LoopMembers kinds, Branch member) {
         String id = member.element().map(ElementId::value).orElse(member.id().value());
         return kinds.wire(member)
                 .map(wire -> switch (wire.signalClass()) {
-                    case SHIELD -> "shield " + id;
-                    case REFERENCE_RETURN -> "signal return " + id;
-                    default -> "signal wire " + id;
+                    case SHIELD -> INFO.text("shield", id);
+                    case REFERENCE_RETURN -> INFO.text("signal-return", id);
+                    default -> INFO.text("signal-wire", id);
                 })
-                .orElse(member.kind() == BranchKind.JOINT ? "the case of " + id : "the inside of " + id);
+                .orElse(INFO.text(member.kind() == BranchKind.JOINT ? "case" : "inside", id));
     }
 
     /** Two wires between the same two places, with nothing else but their contacts and joints. */

@@ -17,6 +17,7 @@ import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.StateId;
 import org.ohmloom.tables.GroundLimit;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * The ground points stay near the negative terminal of the first source.
@@ -26,13 +27,7 @@ import org.ohmloom.units.Unit;
  */
 final class GroundOffset implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "ground-offset",
-            "A ground point is too far from the battery's negative",
-            Severity.WARNING,
-            "Workshop practice, 0.10 V; wire-tables/ground-limits.csv, or the design rules of the harness",
-            "Whatever is grounded there loses that voltage, and shifts against everything that is grounded elsewhere.",
-            "Take a larger ground cable or strap, clean the joint, or ground the large loads at the battery.");
+    private static final RuleInfo INFO = new RuleInfo("ground-offset", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -72,10 +67,10 @@ final class GroundOffset implements Rule {
         List<Offset> offsets = new ArrayList<>(points.values());
         offsets.sort(Comparator.comparingDouble(offset -> -offset.worstVolts()));
         Offset worst = offsets.get(0);
-        String others = offsets.size() == 1 ? "" : " (and " + (offsets.size() - 1) + " more there)";
+        Text others = offsets.size() == 1 ? Text.NONE : INFO.text("others", offsets.size() - 1);
         return new FindingDraft(
                         INFO,
-                        "{ground}{others} is {offset} off {source} in {state}, more than {limit}; most of it: {causes}.")
+                        "offset")
                 .word("ground", worst.point().owner())
                 .word("others", others)
                 .word("source", worst.point().against())

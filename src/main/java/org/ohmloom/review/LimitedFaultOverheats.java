@@ -12,14 +12,7 @@ import org.ohmloom.units.Unit;
  */
 final class LimitedFaultOverheats implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "limited-fault-overheats",
-            "A conductor overheats in a fault its output limits",
-            Severity.ERROR,
-            "Heating by the RMS current of the limit; IEC 60364-4-43 clause 434.5.2 for each pulse",
-            "An electronic output feeds a fault with all its limit allows, for as long as it is on; one that retries by itself"
-                    + " heats the wire again and again.",
-            "Take a larger conductor, a lower limit, or an output that stays open after a fault.");
+    private static final RuleInfo INFO = new RuleInfo("limited-fault-overheats", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -41,22 +34,24 @@ final class LimitedFaultOverheats implements Rule {
     private static Finding finding(OutputProtection output, OutputProtection.Conductor conductor) {
         FindingDraft draft = new FindingDraft(
                         INFO,
-                        "{output} feeds a fault with {amps}{retry}: {wire} ({size}) reaches {celsius}, its limit is {limit}.")
+                        "feeds")
                 .word("output", output.output())
                 .word("wire", conductor.wire())
                 .word("size", conductor.limit().size())
-                .word(
-                        "retry",
-                        output.limit().retrySeconds().isPresent()
-                                ? " again and again"
-                                : output.limit().tripSeconds().isPresent() ? " until it trips" : " for good")
+                .part("retry", true, retry(output))
                 .amps("amps", output.limit().limitAmps())
                 .value("limit", conductor.limit().continuousCelsius(), Unit.DEGREE_CELSIUS)
                 .subject(output.component())
                 .subject(conductor.wire());
         return (Double.isFinite(conductor.hottestCelsius())
                         ? draft.value("celsius", conductor.hottestCelsius(), Unit.DEGREE_CELSIUS)
-                        : draft.word("celsius", "no end"))
+                        : draft.phrase("celsius", "no-end"))
                 .build();
+    }
+
+    private static String retry(OutputProtection output) {
+        return output.limit().retrySeconds().isPresent()
+                ? "again"
+                : output.limit().tripSeconds().isPresent() ? "until-it-trips" : "for-good";
     }
 }

@@ -18,13 +18,7 @@ final class LoadFedWhenOff implements Rule {
     /** Share of the rated voltage above which a load counts as fed. Common practice, no source. */
     static final double OFF_SHARE = 0.1;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "load-fed-when-off",
-            "A load is fed in a state that does not ask it on",
-            Severity.WARNING,
-            "Operating states of this harness; a tenth of the rated voltage as the limit is common practice, no source",
-            "It runs when nobody expects it: it drains the battery, or starts by itself.",
-            "Set it on in that state, or put a switch, relay or output on its feed.");
+    private static final RuleInfo INFO = new RuleInfo("load-fed-when-off", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -38,7 +32,7 @@ final class LoadFedWhenOff implements Rule {
                 LoadStates cases = cases(evidence, component, load);
                 if (!cases.isEmpty()) {
                     report.accept(
-                            cases.draft(INFO, "{name} ({load}) is not asked on in {state} but gets {volts}.", true)
+                            cases.draft(INFO, "fed", true)
                                     .build());
                 }
             }

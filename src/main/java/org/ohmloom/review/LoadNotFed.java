@@ -25,14 +25,7 @@ final class LoadNotFed implements Rule {
     /** The same for a motor at standstill. Common practice, no source. */
     static final double STARTING_SHARE = 0.1;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "load-not-fed",
-            "A load is asked on but not fed",
-            Severity.ERROR,
-            "Operating states of this harness; half the rated voltage as the limit is common practice, no source",
-            "A switch, fuse, relay or output on its way is off in that state, a wire is missing, or the load is made for"
-                    + " another supply voltage.",
-            "Set on what feeds it in that state, or join what is missing.");
+    private static final RuleInfo INFO = new RuleInfo("load-not-fed", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -52,7 +45,7 @@ final class LoadNotFed implements Rule {
                 if (!cases.isEmpty()) {
                     report.accept(cases.draft(
                                     INFO,
-                                    "{name} ({load}) is asked on in {state} but gets {volts} of its {rated}.",
+                                    "gets",
                                     false)
                             .volts("rated", load.draw().ratedVolts())
                             .build());

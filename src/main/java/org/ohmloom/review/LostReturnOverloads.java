@@ -16,6 +16,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * When one return comes loose or one fuse is pulled, the current finds no way through what is not made for it.
@@ -25,14 +26,7 @@ import org.ohmloom.units.Unit;
  */
 final class LostReturnOverloads implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "lost-return-overloads",
-            "A lost ground sends its current where it must not go",
-            Severity.WARNING,
-            "Kirchhoff's laws; limits of wires, contacts and pins as tables and harness state them",
-            "Grounds come loose. The current then returns through control units, sensor wires and shields, or through other"
-                    + " loads, and what burns is far from the fault. A note where no signal or control unit is hit.",
-            "Give the unit and its sensors a second ground, or ground large loads where nothing else shares the way back.");
+    private static final RuleInfo INFO = new RuleInfo("lost-return-overloads", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -88,9 +82,9 @@ final class LostReturnOverloads implements Rule {
     }
 
     private static Finding finding(Evidence evidence, LostReturn loss) {
-        String state = StateNames.quoted(evidence.harness().states().get(loss.state()));
+        Text state = StateNames.quoted(evidence.harness().states().get(loss.state()));
         if (loss.overLimit().isEmpty()) {
-            return new FindingDraft(INFO, "If {opened} opens in {state}, current runs backwards through {loads}.")
+            return new FindingDraft(INFO, "backwards")
                     .severity(Severity.NOTE)
                     .word("opened", loss.opened())
                     .word("state", state)
@@ -105,7 +99,7 @@ final class LostReturnOverloads implements Rule {
                 loss.detours().stream().map(LostReturn.Detour::member).toList();
         return new FindingDraft(
                         INFO,
-                        "If {opened} opens in {state}, {current} goes through {member}, which may carry {limit}, by way of {ways}.")
+                        "carries")
                 .severity(sensitive.isPresent() ? Severity.WARNING : Severity.NOTE)
                 .word("opened", loss.opened())
                 .word("state", state)

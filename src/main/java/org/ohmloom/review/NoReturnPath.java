@@ -10,14 +10,7 @@ import org.ohmloom.model.ComponentId;
  */
 final class NoReturnPath implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "no-return-path",
-            "A load has no return to a source",
-            Severity.ERROR,
-            "Kirchhoff's current law",
-            "Current that cannot come back does not flow: the load does nothing, or finds its way back through a"
-                    + " sensor, a shield or a bearing.",
-            "Give the load a return wire or a ground point that leads to the source's negative terminal.");
+    private static final RuleInfo INFO = new RuleInfo("no-return-path", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -28,7 +21,7 @@ final class NoReturnPath implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (ComponentId component : ReturnWays.of(evidence.drawn()).stranded()) {
             report.accept(new FindingDraft(
-                            INFO, "{name} ({component}) has no way back from its negative terminal to any source.")
+                            INFO, "stranded")
                     .word("name", evidence.harness().components().get(component).name())
                     .word("component", component)
                     .subject(component)

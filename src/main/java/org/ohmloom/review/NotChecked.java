@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -33,14 +34,7 @@ import org.ohmloom.size.protection.DeviceProtection;
  */
 final class NotChecked implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "not-checked",
-            "Not judged because something is not entered",
-            Severity.NOTE,
-            "common practice, no source",
-            "What is not entered is not computed; a harness without findings is only as good as what was entered. A"
-                    + " warning where nothing, or a wire that carries power, could not be judged.",
-            "Enter what is missing.");
+    private static final RuleInfo INFO = new RuleInfo("not-checked", Severity.NOTE);
 
     private static final Set<SignalClass> POWER =
             Set.of(SignalClass.FEED, SignalClass.SWITCHED_OUTPUT, SignalClass.RETURN);
@@ -65,25 +59,25 @@ final class NotChecked implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         Harness harness = evidence.harness();
         if (harness.states().isEmpty()) {
-            report.accept(draft(Severity.WARNING, "Not checked: no operating state is entered, so nothing is computed.")
+            report.accept(draft(Severity.WARNING, "no-state")
                     .build());
         }
         if (harness.components().all().stream()
                 .noneMatch(component -> component.device().isSource())) {
-            report.accept(draft(Severity.WARNING, "Not checked: there is no source, so nothing flows.")
+            report.accept(draft(Severity.WARNING, "no-source")
                     .build());
         }
         wires(evidence, report);
         tell(
                 report,
                 Severity.NOTE,
-                "Protection distance not checked: no length entered and no route on the way from the battery to",
+                "distance",
                 unknownDistances(evidence));
-        tell(report, Severity.NOTE, "Drop and feed not checked: no operating state asks on", neverAsked(harness));
+        tell(report, Severity.NOTE, "never-asked", neverAsked(harness));
         contacts(harness, report);
         protection(evidence, report);
         returns(evidence, report);
-        tell(report, Severity.NOTE, "Data bus not checked: no bus is entered for the bus pins of", onNoBus(harness));
+        tell(report, Severity.NOTE, "no-bus", onNoBus(harness));
         readings(evidence, report);
         Assumptions.findings(evidence, INFO).forEach(report);
     }
@@ -96,27 +90,27 @@ final class NotChecked implements Rule {
         tell(
                 report,
                 Severity.WARNING,
-                "Voltage drop not checked: no length entered and no route for",
+                "drop",
                 wires(evidence, noLength.and(power)));
         tell(
                 report,
                 Severity.NOTE,
-                "Length unknown, none entered and no route, for signal wires",
+                "signal-length",
                 wires(evidence, noLength.and(power.negate())));
         tell(
                 report,
                 Severity.NOTE,
-                "No conductor size entered, computed with the smallest that serves, for",
+                "size",
                 wires(evidence, WireRating::provisional));
         tell(
                 report,
                 Severity.WARNING,
-                "Ampacity and protection not checked: the table has no row for the size or insulation of",
+                "ampacity",
                 wires(evidence, noAmpacity.and(power)));
         tell(
                 report,
                 Severity.NOTE,
-                "Ampacity not checked: the table has no row for the size or insulation of signal wires",
+                "signal-ampacity",
                 wires(evidence, noAmpacity.and(power.negate())));
     }
 
@@ -196,11 +190,11 @@ final class NotChecked implements Rule {
                             },
                             () -> withoutContact.add(connector.id()));
         }
-        tell(report, Severity.NOTE, "Contact current not checked: no limit entered for", List.copyOf(withoutLimit));
+        tell(report, Severity.NOTE, "contact-limit", List.copyOf(withoutLimit));
         tell(
                 report,
                 Severity.NOTE,
-                "Contacts and crimps not checked: no contact chosen for a wired cavity of",
+                "contact",
                 List.copyOf(withoutContact));
     }
 
@@ -208,12 +202,12 @@ final class NotChecked implements Rule {
         tell(
                 report,
                 Severity.NOTE,
-                "Opening not judged, only the rating: no opening times are published for",
+                "opening",
                 devices(evidence, device -> device.band().isEmpty()));
         tell(
                 report,
                 Severity.NOTE,
-                "Largest short circuit not judged: no breaking capacity entered or listed for",
+                "largest-fault",
                 devices(
                         evidence,
                         device -> device.maximumFault().isPresent()
@@ -221,7 +215,7 @@ final class NotChecked implements Rule {
         tell(
                 report,
                 Severity.NOTE,
-                "Start not held against protective devices: how long it lasts is not entered for",
+                "start",
                 List.copyOf(evidence.protection().untimed()));
     }
 
@@ -231,10 +225,14 @@ final class NotChecked implements Rule {
      */
     private static void returns(Evidence evidence, Consumer<Finding> report) {
         for (Unjudged each : evidence.returns().unjudged()) {
-            if (each.reason() == Unjudged.Reason.NOT_ENTERED && each.subjects().isEmpty()) {
-                report.accept(draft(Severity.NOTE, each.words() + ".").build());
-            } else if (each.reason() == Unjudged.Reason.NOT_ENTERED) {
-                tell(report, Severity.NOTE, each.words(), List.copyOf(each.subjects()));
+            if (each.reason() == Unjudged.Reason.NOT_ENTERED) {
+                boolean whole = each.subjects().isEmpty();
+                int rest = Sentence.MOST_CHARACTERS - each.words().length() - 2;
+                report.accept(draft(Severity.NOTE, whole ? "problem" : "study")
+                        .word("words", each.words())
+                        .word("about", Listing.of(each.subjects(), rest))
+                        .subjects(each.subjects())
+                        .build());
             }
         }
     }
@@ -247,11 +245,11 @@ final class NotChecked implements Rule {
                 unjudged.add(judgement.reading().id());
             }
         }
-        tell(report, Severity.NOTE, "Readings of built harnesses not judged, see the as-built record:", unjudged);
+        tell(report, Severity.NOTE, "readings", unjudged);
         MeasuredOhms.of(evidence.harness())
                 .unused()
                 .forEach((reading, why) ->
-                        report.accept(draft(Severity.NOTE, "{reading} does not replace a calculated resistance: {why}.")
+                        report.accept(draft(Severity.NOTE, "replaces")
                                 .word("reading", reading)
                                 .word("why", why)
                                 .subject(reading)
@@ -266,15 +264,16 @@ final class NotChecked implements Rule {
         return devices;
     }
 
-    private static FindingDraft draft(Severity severity, String template) {
-        return new FindingDraft(INFO, template).severity(severity);
+    private static FindingDraft draft(Severity severity, String sentence) {
+        return new FindingDraft(INFO, sentence).severity(severity);
     }
 
-    private static void tell(Consumer<Finding> report, Severity severity, String start, List<Object> about) {
+    /** One finding about all of them, where there are any: a sentence with the one place {@code {about}}. */
+    private static void tell(Consumer<Finding> report, Severity severity, String sentence, List<Object> about) {
         if (!about.isEmpty()) {
-            report.accept(draft(severity, "{start} {about}.")
-                    .word("start", start)
-                    .word("about", Listing.of(about, Sentence.MOST_CHARACTERS - start.length() - 2))
+            int rest = RuleInfo.TEXTS.pattern(Locale.ROOT, INFO.key(sentence)).length() - "{about}".length();
+            report.accept(draft(severity, sentence)
+                    .word("about", Listing.of(about, Sentence.MOST_CHARACTERS - rest))
                     .subjects(about)
                     .build());
         }

@@ -9,6 +9,7 @@ import org.ohmloom.ground.OffsetShare;
 import org.ohmloom.model.StateId;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** What the rules about offsets share: the worst state, who makes it, where the limit comes from. */
 final class OffsetCauses {
@@ -29,7 +30,7 @@ final class OffsetCauses {
     }
 
     /** Who makes most of an offset, {@code "FN1 69.8 mV, M1 34.6 mV"}; "nothing by itself" when nobody adds to it. */
-    static String words(List<OffsetShare> shares, double volts) {
+    static Text words(List<OffsetShare> shares, double volts) {
         List<OffsetShare> adding =
                 shares.stream().filter(share -> share.volts() * volts > 0).toList();
         double least =
@@ -39,7 +40,7 @@ final class OffsetCauses {
                 .limit(MOST_CAUSES)
                 .map(share -> share.cause() + " " + Formats.volts(Math.abs(share.volts())))
                 .toList();
-        return named.isEmpty() ? "nothing by itself" : String.join(", ", named);
+        return named.isEmpty() ? RuleInfo.TEXTS.text("any.nothing-by-itself") : Text.of(String.join(", ", named));
     }
 
     /** Who they are. */
@@ -52,13 +53,13 @@ final class OffsetCauses {
     }
 
     /** Where a limit comes from: the harness when it sets its own, else the row of the table. */
-    static String source(Evidence evidence, boolean own, String item) {
+    static Text source(Evidence evidence, boolean own, String item) {
         return own
-                ? "Limit set in the design rules of this harness"
+                ? RuleInfo.TEXTS.text("any.limit-of-harness")
                 : evidence.tables()
                         .groundLimitVolts(item)
                         .map(CitedValue::citation)
-                        .map(citation -> citation.text())
-                        .orElse("common practice, no source");
+                        .map(citation -> Text.of(citation.text()))
+                        .orElseGet(() -> RuleInfo.TEXTS.text("any.no-source"));
     }
 }

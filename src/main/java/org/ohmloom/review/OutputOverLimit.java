@@ -17,13 +17,7 @@ import org.ohmloom.units.Unit;
  */
 final class OutputOverLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "output-over-limit",
-            "An output carries more than it may",
-            Severity.ERROR,
-            "Limits of the output as entered in this harness",
-            "An output above its electronic limit switches off or holds the load back; above its continuous limit it overheats.",
-            "Take a larger output, share the load over two, or let the output switch a relay or a module.");
+    private static final RuleInfo INFO = new RuleInfo("output-over-limit", Severity.ERROR);
 
     private static final class Worst {
         private double amps;
@@ -62,13 +56,13 @@ final class OutputOverLimit implements Rule {
                     output,
                     peak,
                     electronic,
-                    "Output {output} peaks at {current} in {state}, above its electronic limit of {limit}.",
+                    "peak",
                     report);
             judge(
                     output,
                     rms,
                     output.limitAmps(),
-                    "Output {output} carries {current} RMS in {state}, more than its continuous limit of {limit}.",
+                    "carries",
                     report);
         }
     }

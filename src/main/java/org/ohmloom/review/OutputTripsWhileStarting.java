@@ -21,14 +21,7 @@ import org.ohmloom.units.Unit;
  */
 final class OutputTripsWhileStarting implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "output-trips-while-starting",
-            "An output switches off while its load starts",
-            Severity.ERROR,
-            "Electronic limit and trip time entered for that output",
-            "The start current stays at the limit of the output for longer than the output allows. It takes the start for a"
-                    + " short circuit and switches off; the load never gets going.",
-            "Take an output with a higher limit or a longer trip time, start the load softly by duty, or drive it by a relay.");
+    private static final RuleInfo INFO = new RuleInfo("output-trips-while-starting", Severity.ERROR);
 
     /** One start that switches an output off. */
     private record Case(StartUp run, LimitedOutput output) {}
@@ -62,8 +55,7 @@ final class OutputTripsWhileStarting implements Rule {
         OperatingState state = evidence.harness().states().get(worst.run().state());
         return new FindingDraft(
                         INFO,
-                        "{name} ({output}) is at its limit of {limit} for {time} while {starter} in {state}; it switches"
-                                + " off after {trip}.")
+                        "trips")
                 .word(
                         "name",
                         evidence.harness()

@@ -10,13 +10,7 @@ import org.ohmloom.signal.plan.PlanProblem;
  */
 final class PinClash implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "pin-clash",
-            "A pin is to serve two things at once",
-            Severity.ERROR,
-            "Plan and wires as entered in this harness",
-            "Two signals on one input mix into a value of neither; a supply or return on the pin of a signal shorts it.",
-            "Move one of them to a free pin that can be the same.");
+    private static final RuleInfo INFO = new RuleInfo("pin-clash", Severity.ERROR);
 
     @Override
     public RuleInfo info() {

@@ -18,7 +18,7 @@ final class PlanFindings {
             Consumer<Finding> report) {
         for (PlanProblem problem : evidence.signals().plan()) {
             if (kinds.contains(problem.kind())) {
-                FindingDraft draft = new FindingDraft(info, "{words}.")
+                FindingDraft draft = new FindingDraft(info, "problem")
                         .word("words", problem.words())
                         .severity(warnings.contains(problem.kind()) ? Severity.WARNING : info.severity())
                         .subjects(problem.components())

@@ -3,7 +3,9 @@ package org.ohmloom.review;
 import java.util.function.Consumer;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Verdict;
+import org.ohmloom.model.Reading;
 import org.ohmloom.units.Quantity;
+import org.ohmloom.words.Text;
 
 /**
  * What was measured on a built harness keeps the limits of its tests.
@@ -12,14 +14,7 @@ import org.ohmloom.units.Quantity;
  */
 final class ReadingBeyondLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "reading-beyond-limit",
-            "A built harness measured beyond a limit",
-            Severity.WARNING,
-            "limit of the test as the as-built record tells it",
-            "A resistance above what the listed conductor and its contacts have is a bad crimp, a wrong wire or a broken strand;"
-                    + " isolation below its limit is a net joined to another.",
-            "Mend the harness and measure again, or correct the reading.");
+    private static final RuleInfo INFO = new RuleInfo("reading-beyond-limit", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -36,25 +31,21 @@ final class ReadingBeyondLimit implements Rule {
     }
 
     private static Finding finding(Judgement judgement) {
-        String of = judgement.reading().measured().words() + " of "
-                + judgement.reading().measured().place()
-                + judgement
-                        .reading()
-                        .serialNumber()
-                        .map(serial -> " on serial number " + serial)
-                        .orElse("");
-        FindingDraft draft = judgement.limit().isEmpty()
-                ? new FindingDraft(INFO, "{reading}: {of} failed; {because}.")
-                : new FindingDraft(INFO, "{reading}: {of} is {value}, {side} {limit}.");
-        draft.word("reading", judgement.reading().id())
-                .word("of", of)
+        Reading reading = judgement.reading();
+        Text of = INFO.text("of", reading.measured().words(), reading.measured().place());
+        Text what = reading.serialNumber()
+                .map(serial -> INFO.text("serial-number", of, serial))
+                .orElse(of);
+        FindingDraft draft = new FindingDraft(
+                INFO, judgement.limit().isEmpty() ? "failed" : judgement.atMost() ? "above" : "below");
+        draft.word("reading", reading.id())
+                .word("of", what)
                 .word("because", judgement.because())
-                .subject(judgement.reading().id());
+                .subject(reading.id());
         if (judgement.limit().isPresent()) {
             Quantity value = judgement.value().orElseThrow();
             Quantity limit = judgement.limit().get();
-            draft.word("side", judgement.atMost() ? "more than" : "less than")
-                    .beyond("value", value.canonical(), "limit", limit.canonical(), limit.unit());
+            draft.beyond("value", value.canonical(), "limit", limit.canonical(), limit.unit());
         }
         return draft.source(
                         judgement.source().isEmpty()

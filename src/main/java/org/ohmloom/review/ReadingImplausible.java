@@ -17,14 +17,7 @@ import org.ohmloom.units.Unit;
  */
 final class ReadingImplausible implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "reading-implausible",
-            "A measured resistance is too low to be believed",
-            Severity.NOTE,
-            "share of the listed resistance: common practice, no source",
-            "Less resistance than the copper can have means that something else was measured. Where the reading stands in for the"
-                    + " calculated resistance, currents, drops and temperatures rest on it.",
-            "Measure again with everything unplugged, or take the reading out.");
+    private static final RuleInfo INFO = new RuleInfo("reading-implausible", Severity.NOTE);
 
     @Override
     public RuleInfo info() {
@@ -44,11 +37,11 @@ final class ReadingImplausible implements Rule {
         Reading reading = judgement.reading();
         return new FindingDraft(
                         INFO,
-                        "{reading}: {of} is {value}, less than the {least} of {share} of the listed copper{used}.")
+                        "too-low")
                 .word("reading", reading.id())
                 .word(
                         "of",
-                        reading.measured().words() + " of " + reading.measured().place())
+                        INFO.text("of", reading.measured().words(), reading.measured().place()))
                 .value("value", judgement.value().orElseThrow().canonical(), Unit.OHM)
                 .value("least", judgement.implausible().orElseThrow().canonical(), Unit.OHM)
                 .value(
@@ -57,7 +50,7 @@ final class ReadingImplausible implements Rule {
                                 .benchLimit(BenchLimit.PLAUSIBLE_FRACTION)
                                 .value(),
                         Unit.FRACTION)
-                .word("used", reading.replaces() ? "; the calculation uses it" : "")
+                .part("used", reading.replaces(), "used")
                 .subject(reading.id())
                 .fix(Optional.of(new TakeOut(List.of(reading.id()))))
                 .build();

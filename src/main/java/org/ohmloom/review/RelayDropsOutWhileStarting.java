@@ -19,15 +19,7 @@ import org.ohmloom.solve.run.StartUp;
  */
 final class RelayDropsOutWhileStarting implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "relay-drops-out-while-starting",
-            "A relay drops out while something starts",
-            Severity.WARNING,
-            "Drop-out voltage entered for that relay",
-            "The start current pulls the supply of the coil below what holds the relay. It lets go, the supply comes back, it"
-                    + " pulls in again: the contacts burn under the start current.",
-            "Feed the coil from nearer the source, take larger conductors where the start current and the coil share their"
-                    + " way, or a relay that holds at less.");
+    private static final RuleInfo INFO = new RuleInfo("relay-drops-out-while-starting", Severity.WARNING);
 
     /** One start that lets a relay go. */
     private record Case(StartUp run, RelayDropOut dropOut) {}
@@ -60,7 +52,7 @@ final class RelayDropsOutWhileStarting implements Rule {
         OperatingState state = evidence.harness().states().get(worst.run().state());
         return new FindingDraft(
                         INFO,
-                        "The coil of {name} ({relay}) gets {volts} while {starter} in {state}; it drops out below {limit}.")
+                        "drops-out")
                 .word("name", evidence.harness().components().get(relay).name())
                 .word("relay", relay)
                 .word("starter", SupplyLowWhileStarting.starts(evidence, worst.run()))

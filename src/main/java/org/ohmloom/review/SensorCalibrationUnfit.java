@@ -17,14 +17,7 @@ import org.ohmloom.signal.study.ChannelReading;
  */
 final class SensorCalibrationUnfit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "sensor-calibration-unfit",
-            "A sensor, its calibration or its input does not suit the use",
-            Severity.WARNING,
-            "Curves of the sensors as entered; range over 2^bits for a step (textbook)",
-            "A value outside the range, or hidden in one step, is not told; one read against another supply is wrong with"
-                    + " every volt of it.",
-            "Take a sensor of another range, an input that suits it, or correct the calibration.");
+    private static final RuleInfo INFO = new RuleInfo("sensor-calibration-unfit", Severity.WARNING);
 
     /** What is told of a sensor: once, however many inputs read it. */
     private record Told(ComponentId sensor, CalibrationProblem.Kind kind) {}
@@ -43,7 +36,7 @@ final class SensorCalibrationUnfit implements Rule {
             reading.calibration().ifPresent(calibration -> {
                 for (CalibrationProblem problem : calibration.problems()) {
                     if (told.add(new Told(sensor, problem.kind()))) {
-                        report.accept(new FindingDraft(INFO, "{sensor} {words}.")
+                        report.accept(new FindingDraft(INFO, "unfit")
                                 .word("sensor", sensor)
                                 .word("words", problem.words())
                                 .subject(sensor)

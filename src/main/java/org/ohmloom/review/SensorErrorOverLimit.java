@@ -11,6 +11,7 @@ import org.ohmloom.ground.sensor.SensorBudget;
 import org.ohmloom.model.Component;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * A sensor reads no further off than it may, in its own unit.
@@ -21,15 +22,7 @@ import org.ohmloom.units.Unit;
  */
 final class SensorErrorOverLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "sensor-error-over-limit",
-            "A sensor reads further off than it may",
-            Severity.WARNING,
-            "Allowed error as entered, else 1 % of the span: common practice, no source",
-            "Offsets of returns, droop of the feed, wires, loads and its own warmth add up to more than the reading"
-                    + " may be off; an error where the unit cannot use the signal at all.",
-            "Take away the largest part: give the sensor a return of its own to the unit's sensor return, a heavier or"
-                    + " shorter wire, another pull-up or an input that loads it less.");
+    private static final RuleInfo INFO = new RuleInfo("sensor-error-over-limit", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -81,10 +74,8 @@ final class SensorErrorOverLimit implements Rule {
         Optional<SensorBudget.ErrorPart> largest = budget.largest();
         FindingDraft draft = new FindingDraft(
                         INFO,
-                        (unusable
-                                        ? "{name} ({sensor}) is of no use in {state}: {why}"
-                                        : "{name} ({sensor}) is {error} off at {reading} in {state}, {limit} allowed")
-                                + (largest.isPresent() ? "; most is {part}, {share}." : "."))
+                        unusable ? "unusable" : "off")
+                .part("most", largest.isPresent(), "most")
                 .word("name", sensor.name())
                 .word("sensor", sensor.id())
                 .word("state", StateNames.quoted(evidence.harness().states().get(budget.state())))
@@ -93,8 +84,10 @@ final class SensorErrorOverLimit implements Rule {
                 .word("reading", inUnit(budget, budget.reading()))
                 .word("limit", inUnit(budget, budget.allowed()))
                 .severity(unusable ? Severity.ERROR : Severity.WARNING)
-                .source(largest.map(SensorBudget.ErrorPart::source).orElse(INFO.source()) + "; allowed: "
-                        + budget.allowedFrom())
+                .source(INFO.text(
+                        "allowed",
+                        largest.map(SensorBudget.ErrorPart::source).map(Text::of).orElse(INFO.source()),
+                        budget.allowedFrom()))
                 .subject(sensor.id())
                 .highlight(List.of(budget.unit()));
         largest.ifPresent(part -> draft.word("part", part.name()).word("share", inUnit(budget, part.error())));

@@ -28,14 +28,7 @@ final class SensorReturnShared implements Rule {
     /** Current above which a return is not a sensor's own, A. Common practice, no source: sensors take milliamperes. */
     static final double SIGNAL_AMPS = 0.25;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "sensor-return-shared",
-            "A sensor shares its return with a power load",
-            Severity.WARNING,
-            "Ohm's law; the current limit of a sensor return is common practice, no source",
-            "The load's current makes a voltage on the shared conductor, and the control unit reads it as part of the"
-                    + " sensor's signal.",
-            "Give the sensor a return of its own to the control unit's sensor return pin.");
+    private static final RuleInfo INFO = new RuleInfo("sensor-return-shared", Severity.WARNING);
 
     /** The branches from a sensor's return terminal to the control unit's, in order. */
     private record Way(PointId from, List<Branch> branches) {}
@@ -104,8 +97,7 @@ final class SensorReturnShared implements Rule {
     private static Finding finding(Component sensor, Way way, Worst worst) {
         return new FindingDraft(
                         INFO,
-                        "The return of {name} ({sensor}) carries {current} of other equipment in {state}; its signal"
-                                + " shifts by {shift}.")
+                        "carries")
                 .word("name", sensor.name())
                 .word("sensor", sensor.id())
                 .word("state", StateNames.quoted(worst.state()))

@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 
 /**
  * A sentence with named places, {@code "{wire} carries {current}."}, and what goes there: one line of at most
- * {@link #MOST_CHARACTERS}. What a person named at length is cut, the longest first, until the sentence fits.
+ * {@link #MOST_CHARACTERS}. What a person named at length is cut, the longest first, until the sentence fits; where a language
+ * says at such length that this is not enough, its end.
  */
 final class Sentence {
 
@@ -42,7 +43,9 @@ final class Sentence {
                             (String name) -> -fitting.get(name).length()))
                     .toList();
             String text = fitting.get(longest.get(0));
-            that(text.length() > SHORT_CHARACTERS, "the sentence is too long whatever is cut: %s", sentence);
+            if (text.length() <= SHORT_CHARACTERS) {
+                return cut(sentence, MOST_CHARACTERS);
+            }
             int next = longest.size() > 1 ? fitting.get(longest.get(1)).length() : 0;
             int least = Math.max(SHORT_CHARACTERS, text.length() - (sentence.length() - MOST_CHARACTERS));
             fitting.put(longest.get(0), cut(text, Math.max(least, Math.min(next, text.length() - 1))));

@@ -15,13 +15,7 @@ final class SequenceBelowVoltage implements Rule {
 
     private static final double SECONDS_PER_MINUTE = 60;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "sequence-below-voltage",
-            "A battery does not last through a sequence of states",
-            Severity.WARNING,
-            "Voltage set for the sequence in this harness",
-            "A battery drawn down too far does not start the engine, switches equipment off and ages quickly.",
-            "Shorten what draws on the battery, charge it in between, or take a larger one.");
+    private static final RuleInfo INFO = new RuleInfo("sequence-below-voltage", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -41,12 +35,12 @@ final class SequenceBelowVoltage implements Rule {
                     report.accept(draft(
                                     run,
                                     battery,
-                                    "{battery} comes down to {volts} after {time} of the {total} of {name}.")
+                                    "comes-down")
                             .volts("volts", run.untilVolts().orElse(0))
                             .value("time", battery.untilMinutes().getAsDouble() * SECONDS_PER_MINUTE, Unit.SECOND)
                             .build());
                 } else if (battery.emptyMinutes().isPresent()) {
-                    report.accept(draft(run, battery, "{battery} is empty after {time} of the {total} of {name}.")
+                    report.accept(draft(run, battery, "empty")
                             .value("time", battery.emptyMinutes().getAsDouble() * SECONDS_PER_MINUTE, Unit.SECOND)
                             .build());
                 }

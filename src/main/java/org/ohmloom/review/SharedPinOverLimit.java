@@ -10,13 +10,7 @@ import org.ohmloom.signal.plan.PlanProblem;
  */
 final class SharedPinOverLimit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "shared-pin-over-limit",
-            "A reference supply or a group of outputs carries more than it may",
-            Severity.ERROR,
-            "Limits of the unit as entered in this harness",
-            "A reference supply that is overloaded sags, and with it every sensor on it; outputs over the limit of their driver switch off together.",
-            "Spread the sensors over other reference supplies, the loads over outputs of another group, or switch a load by a relay.");
+    private static final RuleInfo INFO = new RuleInfo("shared-pin-over-limit", Severity.ERROR);
 
     @Override
     public RuleInfo info() {

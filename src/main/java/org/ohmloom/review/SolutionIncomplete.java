@@ -23,13 +23,7 @@ import org.ohmloom.solve.Solution;
  */
 final class SolutionIncomplete implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "solution-incomplete",
-            "The network has no steady state",
-            Severity.ERROR,
-            "Kirchhoff's laws",
-            "A circuit that has no steady solution will collapse, buzz or trip in the vehicle.",
-            "Give the load a heavier feed or another supply; feed a relay's coil from before its own contact.");
+    private static final RuleInfo INFO = new RuleInfo("solution-incomplete", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -68,7 +62,7 @@ final class SolutionIncomplete implements Rule {
 
     private static Finding finding(String subject, Case found) {
         String sentence = found.sentence();
-        return new FindingDraft(INFO, "{state}: {sentence}.")
+        return new FindingDraft(INFO, "unsolved")
                 .word("state", StateNames.worstOf(found.first(), found.states().size()))
                 .word("sentence", sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence)
                 .subject(subject)

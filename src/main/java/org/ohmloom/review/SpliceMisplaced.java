@@ -8,6 +8,7 @@ import org.ohmloom.edit.MoveSplice;
 import org.ohmloom.model.Place;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * A splice keeps its distances from ends and from other splices, and does not lie where it costs much more copper than elsewhere.
@@ -22,14 +23,7 @@ final class SpliceMisplaced implements Rule {
     /** A tenth: common practice, no source. */
     private static final double LEAST_SHARE = 0.1;
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "splice-misplaced",
-            "A splice lies too near something, or where it costs copper",
-            Severity.NOTE,
-            "FAA AC 43.13-1B, 11-167; stagger and the copper worth a move are common practice, no source",
-            "A splice beside an end is bent and pulled with it, splices side by side make the bundle thick and stiff, and a splice away"
-                    + " from the middle of its wires takes copper for nothing.",
-            "Move the splice to the place that keeps the distances with the least copper.");
+    private static final RuleInfo INFO = new RuleInfo("splice-misplaced", Severity.NOTE);
 
     @Override
     public RuleInfo info() {
@@ -50,7 +44,7 @@ final class SpliceMisplaced implements Rule {
             Place best = advice.best().get();
             boolean costly = advice.savedKg() > LEAST_KG && advice.savedKg() > LEAST_SHARE * advice.presentKg();
             if (!advice.tooNear().isEmpty()) {
-                report.accept(new FindingDraft(INFO, "{splice} is too near to {near}; it could lie {place}.")
+                report.accept(new FindingDraft(INFO, "too-near")
                         .word("splice", advice.splice())
                         .word("near", advice.tooNear().get(0))
                         .word("place", words(best))
@@ -58,7 +52,7 @@ final class SpliceMisplaced implements Rule {
                         .fix(Optional.of(new MoveSplice(advice.splice(), best)))
                         .build());
             } else if (costly) {
-                report.accept(new FindingDraft(INFO, "{splice} would save {saved} of {copper} of copper {place}.")
+                report.accept(new FindingDraft(INFO, "costly")
                         .word("splice", advice.splice())
                         .value("saved", advice.savedKg(), Unit.KILOGRAM)
                         .value("copper", advice.presentKg(), Unit.KILOGRAM)
@@ -70,11 +64,11 @@ final class SpliceMisplaced implements Rule {
         }
     }
 
-    private static String words(Place place) {
+    private static Text words(Place place) {
         if (place instanceof Place.AtBreakout at) {
-            return "at " + at.breakout();
+            return INFO.text("at", at.breakout());
         }
         Place.OnSegment on = (Place.OnSegment) place;
-        return "in " + on.segment() + ", " + Formats.metres(on.distanceMetres()) + " along";
+        return INFO.text("along", on.segment(), Formats.metres(on.distanceMetres()));
     }
 }

@@ -19,14 +19,7 @@ import org.ohmloom.units.Unit;
  */
 final class StartOpensDevice implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "start-opens-device",
-            "A protective device does not ride through a start",
-            Severity.WARNING,
-            "Operating time limits of the device's type; pulse shares of fuse application guides",
-            "A fuse that opens, or ages, at every start fails on a cold morning without a fault; then someone fits a"
-                    + " larger one that no longer protects the wire.",
-            "Take a slower or larger device, with conductors that suit it, or a load that starts softly.");
+    private static final RuleInfo INFO = new RuleInfo("start-opens-device", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -48,13 +41,13 @@ final class StartOpensDevice implements Rule {
     }
 
     private static Finding finding(Evidence evidence, DeviceProtection device, StartPulse start) {
-        String template = start.mayOpen()
-                ? "{device} ({rating}) may open when {load} starts: {peak}, decaying to {running} in {time}."
-                : "{device} ({rating}) ages when {load} starts with {peak}: it stands {count} starts.";
-        return new FindingDraft(INFO, template)
+        String sentence = start.mayOpen()
+                ? "opens"
+                : "ages";
+        return new FindingDraft(INFO, sentence)
                 .word("device", device.device())
                 .word("load", start.load())
-                .word("count", start.startsCount() > 0 ? Integer.toString(start.startsCount()) : "fewer than 100")
+                .word("count", start.startsCount() > 0 ? start.startsCount() : INFO.text("few"))
                 .amps("rating", device.ratingAmps())
                 .amps("peak", start.peakAmps())
                 .amps("running", start.runningAmps())

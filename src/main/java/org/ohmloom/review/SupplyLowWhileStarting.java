@@ -13,6 +13,7 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.solve.run.StartUp;
 import org.ohmloom.solve.run.SupplySag;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * No control unit and no load falls below the least voltage it works at while something else starts.
@@ -23,16 +24,7 @@ import org.ohmloom.units.Unit;
  */
 final class SupplyLowWhileStarting implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "supply-low-while-starting",
-            "A supply falls too low while something starts",
-            Severity.ERROR,
-            "Least voltage entered for that control unit or load",
-            "A motor at standstill or a cold lamp draws many times its running current for a moment. A control unit that"
-                    + " gets too little then restarts and lets go of all its outputs; often it can be seen only as an output"
-                    + " that stutters.",
-            "Feed the control unit by wires of its own from nearer the source, take larger conductors where both pass, or"
-                    + " start one thing after another.");
+    private static final RuleInfo INFO = new RuleInfo("supply-low-while-starting", Severity.ERROR);
 
     /** One start that takes a supply too low. */
     private record Case(StartUp run, SupplySag sag) {
@@ -76,7 +68,7 @@ final class SupplyLowWhileStarting implements Rule {
         OperatingState state = evidence.harness().states().get(worst.run().state());
         boolean grave = worst.sag().controlUnit() && !alone.isEmpty();
         return new FindingDraft(
-                        INFO, "{name} ({unit}) gets {volts} while {starter} in {state}; it works from {minimum}.")
+                        INFO, "gets")
                 .word("name", evidence.harness().components().get(id).name())
                 .word("unit", id)
                 .word("starter", starts(evidence, worst.run()))
@@ -97,8 +89,7 @@ final class SupplyLowWhileStarting implements Rule {
         OperatingState state = evidence.harness().states().get(run.state());
         return new FindingDraft(
                         INFO,
-                        "While {starter} in {state} the voltage collapses: loads of constant power ask for more than can"
-                                + " be brought.")
+                        "collapses")
                 .word("starter", starts(evidence, run))
                 .word("state", StateNames.quoted(state))
                 .severity(run.kind() == StartUp.Kind.ONE ? Severity.ERROR : Severity.WARNING)
@@ -108,10 +99,10 @@ final class SupplyLowWhileStarting implements Rule {
     }
 
     /** Words for what starts: {@code Fan (F1) starts}, {@code everything starts at once}. */
-    static String starts(Evidence evidence, StartUp run) {
+    static Text starts(Evidence evidence, StartUp run) {
         return run.starter()
-                .map(id -> named(evidence.harness().components().get(id)) + " starts")
-                .orElse("everything starts at once");
+                .map(id -> INFO.text("starts", named(evidence.harness().components().get(id))))
+                .orElseGet(() -> INFO.text("all-start"));
     }
 
     private static String named(Component component) {

@@ -17,14 +17,7 @@ import org.ohmloom.units.Unit;
  */
 final class UnitGroundOffset implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "unit-ground-offset",
-            "The ground of a control unit is too far from the battery's",
-            Severity.WARNING,
-            "Workshop practice, 0.05 V; wire-tables/ground-limits.csv, or the design rules of the harness",
-            "What a control unit measures against its ground, and what others send it against theirs, is wrong by that"
-                    + " voltage.",
-            "Give the unit a ground wire of its own to the battery's negative, and bring the grounds of large loads elsewhere.");
+    private static final RuleInfo INFO = new RuleInfo("unit-ground-offset", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -50,7 +43,7 @@ final class UnitGroundOffset implements Rule {
                     .filter(offset -> Limits.exceeds(offset.worstVolts(), rules.unitGroundLimitVolts()))
                     .ifPresent(offset -> report.accept(new FindingDraft(
                                     INFO,
-                                    "Ground of {unit} is {offset} off {source} in {state}, more than {limit}; most of it: {causes}.")
+                                    "offset")
                             .word("unit", point.owner())
                             .beyond("offset", offset.worstVolts(), "limit", rules.unitGroundLimitVolts(), Unit.VOLT)
                             .word("source", point.against())

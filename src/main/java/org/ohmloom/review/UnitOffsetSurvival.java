@@ -20,14 +20,7 @@ import org.ohmloom.units.Unit;
  */
 final class UnitOffsetSurvival implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "unit-offset-survival",
-            "The ground of a control unit is further off than units are made to stand",
-            Severity.ERROR,
-            "ISO 16750-2:2010, clause 4.8 (from memory); wire-tables/ground-limits.csv",
-            "Inputs and bus lines are driven below or above the unit's own ground and conduct where they should not; the"
-                    + " unit resets, latches or dies.",
-            "Give the unit its own ground to the battery's negative and find the return that is too thin or missing.");
+    private static final RuleInfo INFO = new RuleInfo("unit-offset-survival", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -60,7 +53,7 @@ final class UnitOffsetSurvival implements Rule {
     private static Finding finding(Evidence evidence, Component unit, Offset offset, CitedValue limit) {
         return new FindingDraft(
                         INFO,
-                        "Ground of {unit} is {offset} off {source} in {state}; units are made to stand {limit}. Most of it: {causes}.")
+                        "offset")
                 .word("unit", unit.id())
                 .beyond("offset", offset.worstVolts(), "limit", limit.value(), Unit.VOLT)
                 .word("source", offset.point().against())

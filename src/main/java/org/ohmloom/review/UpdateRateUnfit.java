@@ -11,14 +11,7 @@ import org.ohmloom.signal.study.TrafficMending;
  */
 final class UpdateRateUnfit implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "update-rate-unfit",
-            "A value is sent too seldom, or a sensor is too slow",
-            Severity.WARNING,
-            "10/(2 pi tau), common practice, no source; Nyquist's rule",
-            "A change between two values is not seen; one faster than half the rate is told as a slow one that is not"
-                    + " there.",
-            "Send the value more often, take a faster sensor, or filter the input below half the rate.");
+    private static final RuleInfo INFO = new RuleInfo("update-rate-unfit", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -31,7 +24,7 @@ final class UpdateRateUnfit implements Rule {
                 new TrafficMending(evidence.signals(), evidence.tables().signals());
         for (ChannelReading reading : evidence.signals().channels()) {
             for (UpdateRate.Remark remark : reading.rate().remarks()) {
-                report.accept(new FindingDraft(INFO, "{sensor} {words}.")
+                report.accept(new FindingDraft(INFO, "unfit")
                         .word("sensor", reading.channel().component().id())
                         .word("words", remark.words())
                         .severity(remark.kind() == UpdateRate.Kind.ALIASED ? Severity.NOTE : Severity.WARNING)

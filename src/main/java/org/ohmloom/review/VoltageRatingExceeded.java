@@ -16,14 +16,7 @@ import org.ohmloom.units.Unit;
  */
 final class VoltageRatingExceeded implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "voltage-rating-exceeded",
-            "A part is not made for the voltage of its system",
-            Severity.ERROR,
-            "Rated voltage of the part's type, or as entered",
-            "A contact that opens above its rated voltage draws an arc that does not go out: a 32 V fuse or switch on"
-                    + " 48 V burns instead of opening.",
-            "Take a part rated for the voltage, such as the 58 V version of a fuse.");
+    private static final RuleInfo INFO = new RuleInfo("voltage-rating-exceeded", Severity.ERROR);
 
     @Override
     public RuleInfo info() {
@@ -39,7 +32,7 @@ final class VoltageRatingExceeded implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (VoltageRating rating : evidence.protection().voltages()) {
             if (!rating.suits()) {
-                report.accept(new FindingDraft(INFO, "{part} is made for {limit}, but the system reaches {volts}.")
+                report.accept(new FindingDraft(INFO, "reaches")
                         .word("part", rating.part())
                         .beyond("volts", rating.systemVolts(), "limit", rating.ratedVolts(), Unit.VOLT)
                         .source(rating.source())

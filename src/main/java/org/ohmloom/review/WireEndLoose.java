@@ -11,13 +11,7 @@ import org.ohmloom.model.WireEnd;
  */
 final class WireEndLoose implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "wire-end-loose",
-            "A wire end is joined to nothing",
-            Severity.WARNING,
-            "common practice, no source",
-            "A loose end does no work, and a live one touches the chassis sooner or later.",
-            "Join the end, remove the wire, or note that the end is capped and stowed.");
+    private static final RuleInfo INFO = new RuleInfo("wire-end-loose", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -34,8 +28,8 @@ final class WireEndLoose implements Rule {
                     && wire.cable().isPresent();
             if ((from || to) && !isShieldAtOneEnd) {
                 String what = from && to
-                        ? "{wire} is joined to nothing at either end."
-                        : "{wire} from {joined} is joined to nothing at its other end.";
+                        ? "both"
+                        : "one";
                 report.accept(new FindingDraft(INFO, what)
                         .word("wire", wire.id())
                         .word("joined", from ? wire.to().text() : wire.from().text())

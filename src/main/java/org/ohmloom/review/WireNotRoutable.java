@@ -8,6 +8,8 @@ import org.ohmloom.graph.RefusedWay;
 import org.ohmloom.model.RoutingRule;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /**
  * Every wire whose ends have their places has a way over the bundle segments that its routing rules permit.
@@ -17,13 +19,7 @@ import org.ohmloom.model.Wire;
  */
 final class WireNotRoutable implements Rule {
 
-    private static final RuleInfo INFO = new RuleInfo(
-            "wire-not-routable",
-            "A wire has no permitted way over the bundle segments",
-            Severity.WARNING,
-            "the routing rules of the harness",
-            "A wire that has no way cannot be laid as drawn: its length is a guess, it is in no bundle or in one it should keep out of.",
-            "Add the segment that is missing, move an end, or let the wire off the rule.");
+    private static final RuleInfo INFO = new RuleInfo("wire-not-routable", Severity.WARNING);
 
     @Override
     public RuleInfo info() {
@@ -35,7 +31,7 @@ final class WireNotRoutable implements Rule {
         for (RefusedWay way : evidence.routes().refused().values()) {
             Wire wire = evidence.harness().wires().get(way.wire());
             if (way.rules().isEmpty()) {
-                report.accept(new FindingDraft(INFO, "No segments join the ends of {wire}, {from} and {to}.")
+                report.accept(new FindingDraft(INFO, "no-segments")
                         .word("wire", way.wire())
                         .word("from", wire.from().text())
                         .word("to", wire.to().text())
@@ -43,7 +39,7 @@ final class WireNotRoutable implements Rule {
                         .build());
             } else {
                 report.accept(new FindingDraft(
-                                INFO, "{wire} has no way that {rules}; it is reckoned with the shortest way.")
+                                INFO, "no-way")
                         .word("wire", way.wire())
                         .word("rules", words(way.rules()))
                         .subject(way.wire())
@@ -54,26 +50,22 @@ final class WireNotRoutable implements Rule {
         }
     }
 
-    private static String words(List<RoutingRule> rules) {
-        return String.join(
-                " and ", rules.stream().map(WireNotRoutable::words).distinct().toList());
+    private static Text words(List<RoutingRule> rules) {
+        List<Text> each =
+                rules.stream().map(WireNotRoutable::words).distinct().toList();
+        return each.stream().reduce((one, other) -> INFO.text("both", one, other)).orElse(Text.NONE);
     }
 
-    private static String words(RoutingRule rule) {
+    private static Text words(RoutingRule rule) {
         if (rule instanceof RoutingRule.AvoidZone avoid) {
-            return "keeps off zone " + avoid.avoidZone();
+            return INFO.text("keeps-off", avoid.avoidZone());
         }
         if (rule instanceof RoutingRule.Through pass) {
-            return "passes " + pass.through();
+            return INFO.text("passes", pass.through());
         }
         RoutingRule.Apart apart = (RoutingRule.Apart) rule;
-        return "keeps apart from "
-                + String.join(
-                        ", ",
-                        apart.apartFrom().stream().map(WireNotRoutable::words).toList());
-    }
-
-    private static String words(SignalClass signal) {
-        return signal.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        return INFO.text(
+                "keeps-apart",
+                Text.joined(", ", apart.apartFrom().stream().map(Constants::text).toList()));
     }
 }

@@ -62,8 +62,8 @@ class RuleContractTest {
         rules().forEach(rule -> {
             assertTrue(rule.id().matches("[a-z]+(-[a-z]+)*"), rule::id);
             assertTrue(ids.add(rule.id()), rule::id);
-            assertTrue(rule.why().endsWith("."), rule::id);
-            assertTrue(rule.remedy().endsWith("."), rule::id);
+            assertTrue(rule.why().english().endsWith("."), rule::id);
+            assertTrue(rule.remedy().english().endsWith("."), rule::id);
         });
     }
 

@@ -112,7 +112,7 @@ class RuleExamplesTest {
 
     @Test
     void anUnknownRuleIsRefusedByName() {
-        RuleInfo unknown = new RuleInfo("no-such-rule", "None", Severity.NOTE, "none", "None.", "None.");
+        RuleInfo unknown = new RuleInfo("no-such-rule", Severity.NOTE);
         String message = assertThrows(IllegalArgumentException.class, () -> RuleExamples.triggers(unknown))
                 .getMessage();
         assertTrue(message.contains("no-such-rule"), message);

@@ -270,7 +270,7 @@ final class ComparedLists {
                         WORDS.term("compared-lists.finding"),
                         WORDS.get("compared-lists.finding.about"),
                         90,
-                        change -> change.finding().message()),
+                        change -> Words.said(change.finding().sentence())),
                 text(
                         WORDS.term("compared-lists.rule"),
                         WORDS.get("compared-lists.rule.about"),

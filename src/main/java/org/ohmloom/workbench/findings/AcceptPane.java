@@ -52,7 +52,7 @@ final class AcceptPane extends JPanel {
         HelpPage.name(this, "dialogs/accept");
         this.alike = List.copyOf(alike);
         this.clock = clock;
-        add(WrappedText.of(alike.get(0).message(), "Label.foreground", 0), "span 2, growx, wmin 0");
+        add(WrappedText.of(Words.said(alike.get(0).sentence()), "Label.foreground", 0), "span 2, growx, wmin 0");
         JLabel why = new JLabel(words.get("reason"));
         why.setLabelFor(reason);
         reason.setName("accept-reason");

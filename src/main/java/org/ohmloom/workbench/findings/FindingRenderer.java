@@ -73,7 +73,7 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         }
         Finding finding = row.finding().orElseThrow();
         sign.setIcon(new SeverityIcon(row.severity()));
-        String sentence = finding.message(units.get());
+        String sentence = finding.message(units.get(), Words.language());
         message.setText(sentence);
         source.setText((row.again() ? again() : "") + line(finding));
         message.setFont(list.getFont().deriveFont(row.again() ? Font.ITALIC : Font.PLAIN));
@@ -106,7 +106,7 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
                         units.get().text(finding.fix().get().label()))
                 : "";
         String accepted = finding.isOpen() ? "" : WORDS.get("finding-renderer.accepted");
-        return subjects + "  ·  " + finding.source() + fix + accepted;
+        return subjects + "  ·  " + Words.said(finding.citation()) + fix + accepted;
     }
 
     private static JTextArea text() {

@@ -168,7 +168,7 @@ final class FixPane extends JPanel {
 
     private String lines(List<Finding> findings) {
         return findings.stream()
-                .map(each -> "\n   " + each.message(desk.units()))
+                .map(each -> "\n   " + each.message(desk.units(), Words.language()))
                 .collect(Collectors.joining());
     }
 

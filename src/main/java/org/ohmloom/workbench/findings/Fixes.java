@@ -43,7 +43,7 @@ final class Fixes {
         return Rules.ALL.stream()
                 .map(each -> each.info())
                 .filter(info -> info.id().equals(rule))
-                .map(RuleInfo::title)
+                .map(info -> Words.said(info.title()))
                 .findFirst()
                 .orElse(rule);
     }

@@ -11,6 +11,7 @@ import org.ohmloom.review.Finding;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.ShownUnits;
 import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** Remedies as rows of a table, and in words. */
@@ -117,8 +118,8 @@ final class RemediesModel extends AbstractTableModel {
     }
 
     private void findings(List<String> lines, String what, List<Finding> findings) {
-        findings.forEach(finding ->
-                lines.add(what + finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.message(units)));
+        findings.forEach(finding -> lines.add(
+                what + TradeWords.named(finding.severity()) + ": " + finding.message(units, Words.language())));
     }
 
     private static List<String> titles() {

@@ -102,7 +102,7 @@ final class RemediesPane extends JPanel {
     }
 
     private void build() {
-        add(WrappedText.of(finding.message(desk.units()), "Label.foreground", 0), "wmin 0");
+        add(WrappedText.of(finding.message(desk.units(), Words.language()), "Label.foreground", 0), "wmin 0");
         table.setName("remedies");
         table.getAccessibleContext().setAccessibleName(WORDS.get("remedies.remedies"));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);

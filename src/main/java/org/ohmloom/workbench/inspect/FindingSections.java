@@ -22,14 +22,14 @@ final class FindingSections {
         List<Section> sections = new ArrayList<>();
         sections.add(new Prose(
                 TradeWords.capital(TradeWords.named(finding.severity())),
-                finding.message(units),
+                finding.message(units, Words.language()),
                 SeverityIcon.tone(finding.severity())));
         List<Fact> facts = new ArrayList<>();
         finding.values()
                 .forEach((name, quantity) -> facts.add(
                         Fact.of(RecordFacts.words(name), units.quantity(quantity.canonical(), quantity.dimension()))));
         facts.add(Fact.of(WORDS.get("finding-sections.about"), String.join(", ", finding.subjects())));
-        facts.add(Fact.of(WORDS.get("finding-sections.source"), finding.source()));
+        facts.add(Fact.of(WORDS.get("finding-sections.source"), Words.said(finding.citation())));
         facts.add(Fact.of(WORDS.get("finding-sections.rule"), finding.rule()));
         finding.fix().ifPresent(fix -> facts.add(Fact.of(WORDS.get("finding-sections.fix"), fix.label())));
         finding.waiver()

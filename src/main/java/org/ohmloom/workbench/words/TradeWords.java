@@ -25,6 +25,7 @@ import org.ohmloom.model.Switch;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.ShownUnits;
+import org.ohmloom.words.Constants;
 
 /** Words of the trade for what the model calls by its types. */
 public final class TradeWords {
@@ -159,11 +160,7 @@ public final class TradeWords {
 
     /** What a constant of the model, a severity or a status is called, in the language of the display. */
     public static String named(Enum<?> constant) {
-        String kind = constant.getDeclaringClass().getName();
-        String words =
-                kind.substring(kind.lastIndexOf('.') + 1).replace('$', '-').replaceAll("(?<=[a-z])(?=[A-Z])", "-");
-        return WORDS.get("constant."
-                + (words + "." + constant.name()).toLowerCase(Locale.ROOT).replace('_', '-'));
+        return Words.said(Constants.text(constant));
     }
 
     /** A constant's name in lower case with blanks, as keys of bundles are made from. */

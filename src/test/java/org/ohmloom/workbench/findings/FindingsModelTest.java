@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.desk.Results;
 
 class FindingsModelTest {
@@ -37,10 +38,10 @@ class FindingsModelTest {
         return new Finding(
                 rule,
                 severity,
-                "message of " + rule,
+                Text.of("message of " + rule),
                 List.of("W1"),
                 List.of("W1"),
-                "common practice, no source",
+                Text.of("common practice, no source"),
                 Map.of(),
                 Optional.empty(),
                 Optional.empty());
