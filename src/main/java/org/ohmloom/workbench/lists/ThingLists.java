@@ -286,7 +286,9 @@ final class ThingLists {
                                 40,
                                 PointsText::paths,
                                 (bodies, typed) ->
-                                        PointsText.paths(harness.get().orElseThrow(), bodies, typed))));
+                                        PointsText.paths(harness.get().orElseThrow(), bodies, typed)),
+                        BodyRules.toMiddle(),
+                        BodyRules.source()));
         put(
                 sheets,
                 "straps",

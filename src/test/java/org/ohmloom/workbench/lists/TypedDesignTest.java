@@ -12,6 +12,7 @@ import org.ohmloom.AnalysedExamples;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.ChassisBody;
 import org.ohmloom.model.ChassisPath;
+import org.ohmloom.model.ChassisRule;
 import org.ohmloom.model.ContactLimit;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
@@ -21,6 +22,7 @@ import org.ohmloom.model.Revision;
 import org.ohmloom.units.GaugeSystem;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.BlockPaste;
+import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.SheetModel;
 
 /** What is typed about the whole harness, and where one cell holds several points. */
@@ -93,6 +95,41 @@ class TypedDesignTest {
                 changed.bodies().get(frame.id()).paths());
         assertThrows(IllegalArgumentException.class, () -> PointsText.paths(HARNESS, List.of(frame), "G1 to G9 2"));
         assertThrows(IllegalArgumentException.class, () -> PointsText.paths(HARNESS, List.of(frame), "2 mΩ"));
+    }
+
+    private static Harness bodyTyped(Harness now, String key, String text) {
+        Column<?> any = new ThingLists(() -> Optional.of(now))
+                .others().get("bodies").columns().stream()
+                        .filter(each -> each.key().equals(key))
+                        .findFirst()
+                        .orElseThrow();
+        @SuppressWarnings("unchecked") // the list of bodies has bodies in its rows
+        Column<ChassisBody> column = (Column<ChassisBody>) any;
+        List<ChassisBody> bodies = List.copyOf(now.bodies().all());
+        assertTrue(column.edit().orElseThrow().suits(bodies.get(0)), key);
+        return column.edit().orElseThrow().parse(bodies, text).apply(now);
+    }
+
+    @Test
+    void aChassisBodyTakesAResistanceToItsMiddleAndWhereThatIsFrom() {
+        ChassisBody frame = HARNESS.bodies().all().iterator().next();
+        assertEquals(Optional.empty(), frame.rule());
+        Harness ruled = bodyTyped(HARNESS, "to-middle", "0,8");
+        assertEquals(
+                Optional.of(new ChassisRule(0.0008, "entered without a source")),
+                ruled.bodies().get(frame.id()).rule());
+        Harness sourced = bodyTyped(ruled, "to-middle-source", " measured on the bench ");
+        Harness changed = bodyTyped(sourced, "to-middle", "1.2 mOhm");
+        assertEquals(
+                Optional.of(new ChassisRule(0.0012, "measured on the bench")),
+                changed.bodies().get(frame.id()).rule());
+        assertEquals(frame.paths(), changed.bodies().get(frame.id()).paths(), "what else there is stays");
+        assertEquals(HARNESS, bodyTyped(changed, "to-middle", ""));
+        assertEquals(
+                "resistance to the middle of a chassis body must be greater than 0, was -1.0E-4",
+                assertThrows(IllegalArgumentException.class, () -> bodyTyped(HARNESS, "to-middle", "-0.1"))
+                        .getMessage());
+        assertThrows(IllegalArgumentException.class, () -> bodyTyped(HARNESS, "to-middle", "2 m"));
     }
 
     @Test
