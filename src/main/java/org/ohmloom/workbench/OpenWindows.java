@@ -72,6 +72,7 @@ final class OpenWindows {
                 window[0],
                 kept.map(place -> new Autosave(
                         window[0].view().desk(),
+                        services.saves(),
                         place.folder(),
                         place.writer(),
                         Clock.systemUTC(),

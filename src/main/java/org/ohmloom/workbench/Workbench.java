@@ -4,9 +4,11 @@ import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.SceneLayout;
@@ -31,6 +33,9 @@ import org.ohmloom.workbench.words.Words;
 
 /** Opens the workbench. */
 public final class Workbench {
+
+    /** How long a person waits for a save before being asked whether to go on waiting, s. */
+    private static final long PATIENCE_SECONDS = 8;
 
     private Workbench() {}
 
@@ -113,6 +118,10 @@ public final class Workbench {
                 reader,
                 EventQueue::invokeLater,
                 new OpenDocuments(),
-                new Saves(background("writer"), EventQueue::invokeLater));
+                new Saves(
+                        task -> thread("writer", task).start(),
+                        EventQueue::invokeLater,
+                        CompletableFuture.delayedExecutor(
+                                PATIENCE_SECONDS, TimeUnit.SECONDS, EventQueue::invokeLater)));
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Prompts;
 
@@ -14,6 +15,8 @@ public final class ScriptedPrompts implements Prompts {
     public Optional<Path> target = Optional.empty();
     public Unsaved unsaved = Unsaved.CANCEL;
     public SideCopy sideCopy = SideCopy.CANCEL;
+    public SlowSave slowSave = SlowSave.WAIT;
+    public Runnable duringSlowSave = () -> {};
     public ChangedOnDisk changedOnDisk = ChangedOnDisk.CANCEL;
 
     @Override
@@ -80,6 +83,14 @@ public final class ScriptedPrompts implements Prompts {
     public ChangedOnDisk changedOnDisk(String name, String sentence) {
         asked.add("changed " + name + ": " + sentence);
         return changedOnDisk;
+    }
+
+    @Override
+    public SlowSave slowSave(String name, Consumer<Runnable> closing) {
+        asked.add("slow save of " + name);
+        closing.accept(() -> asked.add("saved meanwhile"));
+        duringSlowSave.run();
+        return slowSave;
     }
 
     @Override

@@ -219,7 +219,7 @@ public final class Filing {
 
     /**
      * Asks whether the document may be left: it has no changes, they were saved, or they are to be discarded. A save under way is
-     * waited for; asked again meanwhile, the answer is no.
+     * waited for, and whether to wait longer is asked when it takes long; asked again meanwhile, the answer is no.
      *
      * @param answer hears it
      */
@@ -229,26 +229,26 @@ public final class Filing {
             return;
         }
         Optional<Document> document = desk.document();
-        if (document.filter(saves::isBusy).isPresent()) {
-            leaving = true;
-            saves.afterwards(document.get(), () -> {
+        if (document.filter(open -> !isElsewhere() && saves.isBusy(open)).isPresent()) {
+            WaitingForSave waiting = waiting(document.get(), answer);
+            saves.afterwards(document.get(), () -> waiting.ended(() -> {
                 leaving = false;
                 mayLeave(answer);
-            });
+            }));
         } else if (document.isEmpty() || !document.get().session().isChanged() || isElsewhere()) {
             answer.accept(true);
         } else {
             switch (prompts.unsavedChanges(document.get().name())) {
-                case SAVE -> saveAndLeave(answer);
+                case SAVE -> saveAndLeave(document.get(), answer);
                 case DISCARD -> answer.accept(true);
                 case CANCEL -> answer.accept(false);
             }
         }
     }
 
-    private void saveAndLeave(Consumer<Boolean> answer) {
-        leaving = true;
-        save(saved -> {
+    private void saveAndLeave(Document document, Consumer<Boolean> answer) {
+        WaitingForSave waiting = waiting(document, answer);
+        save(saved -> waiting.ended(() -> {
             leaving = false;
             if (saved) {
                 // It may have been edited while it was written.
@@ -256,7 +256,16 @@ public final class Filing {
             } else {
                 answer.accept(false);
             }
-        });
+        }));
+    }
+
+    private WaitingForSave waiting(Document document, Consumer<Boolean> answer) {
+        leaving = true;
+        return new WaitingForSave(
+                prompts, saves.afterAWhile(), () -> saves.isBusy(document), document.name(), may -> {
+                    leaving = false;
+                    answer.accept(may);
+                });
     }
 
     /** Goes back to the original after asking what becomes of the side copy. Whether no side copy is on the desk now. */

@@ -2,6 +2,7 @@ package org.ohmloom.workbench.desk;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The questions the workbench asks a person. Every one may be left unanswered. */
 public interface Prompts {
@@ -23,6 +24,14 @@ public interface Prompts {
         /** Show what differs before deciding. */
         COMPARE,
         CANCEL
+    }
+
+    /** What to do about a save that takes long, before its document is left. */
+    enum SlowSave {
+        WAIT,
+        /** Leave at once; what was to be saved is kept aside and offered at the next start. */
+        LEAVE,
+        STAY
     }
 
     /** What becomes of a side copy. */
@@ -64,6 +73,13 @@ public interface Prompts {
 
     /** What to do now that saving was refused. */
     ChangedOnDisk changedOnDisk(String name, String sentence);
+
+    /**
+     * Whether to wait for a save that takes long.
+     *
+     * @param closing takes what closes the question, run when the save has ended meanwhile
+     */
+    SlowSave slowSave(String name, Consumer<Runnable> closing);
 
     /** Says in one plain sentence what did not work. */
     void problem(String title, String sentence);

@@ -29,6 +29,7 @@ public final class Saves {
 
     private final Executor writer;
     private final Executor eventThread;
+    private final Executor afterAWhile;
     private final Map<Document, Deque<Asked>> queues = new HashMap<>();
     private final Map<Document, List<Runnable>> afterwards = new HashMap<>();
     private final List<Runnable> listeners = new ArrayList<>();
@@ -52,12 +53,19 @@ public final class Saves {
     /**
      * Nothing to save yet.
      *
-     * @param writer      runs the writing
+     * @param writer      runs the writing; a disk that never answers must not hold up what goes to another
      * @param eventThread brings the outcome back
+     * @param afterAWhile runs a task on the event thread once a person has waited long for a save
      */
-    public Saves(Executor writer, Executor eventThread) {
+    public Saves(Executor writer, Executor eventThread, Executor afterAWhile) {
         this.writer = writer;
         this.eventThread = eventThread;
+        this.afterAWhile = afterAWhile;
+    }
+
+    /** Runs a task on the event thread once a person has waited long for a save. */
+    Executor afterAWhile() {
+        return afterAWhile;
     }
 
     /** Calls a listener when a document begins or ceases to be saved. */
@@ -71,12 +79,12 @@ public final class Saves {
     }
 
     /** Whether a save of the document is under way. */
-    boolean isBusy(Document document) {
+    public boolean isBusy(Document document) {
         return queues.containsKey(document);
     }
 
     /** Runs a task once no save of the document is under way: at once when none is. */
-    void afterwards(Document document, Runnable task) {
+    public void afterwards(Document document, Runnable task) {
         if (isBusy(document)) {
             afterwards.computeIfAbsent(document, any -> new ArrayList<>()).add(task);
         } else {

@@ -2,6 +2,7 @@ package org.ohmloom.workbench.desk;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Where no person can answer: every question stays unanswered and a problem ends the task. */
 public final class SilentPrompts implements Prompts {
@@ -59,6 +60,11 @@ public final class SilentPrompts implements Prompts {
     @Override
     public ChangedOnDisk changedOnDisk(String name, String sentence) {
         return ChangedOnDisk.CANCEL;
+    }
+
+    @Override
+    public SlowSave slowSave(String name, Consumer<Runnable> closing) {
+        return SlowSave.WAIT;
     }
 
     @Override

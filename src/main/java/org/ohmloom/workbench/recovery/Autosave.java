@@ -13,6 +13,7 @@ import org.ohmloom.store.RecoveryFolder;
 import org.ohmloom.store.RecoverySnapshot;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
+import org.ohmloom.workbench.desk.Saves;
 import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.words.Words;
 
@@ -29,47 +30,79 @@ public final class Autosave {
     private static final Logger LOG = Logger.getLogger(Autosave.class.getName());
 
     private final Desk desk;
+    private final Saves saves;
     private final RecoveryFolder folder;
     private final Executor writer;
     private final Clock clock;
-    private final String key;
+    private final String window;
     private final Timer timer;
     private Optional<Document> document = Optional.empty();
     private Optional<Harness> kept = Optional.empty();
     private Optional<Harness> keptOriginal = Optional.empty();
     private int changes;
+    private int leftBehind;
 
     /**
      * Begins to listen at a desk.
      *
+     * @param saves       the saves that may still be under way when a document is left
      * @param folder      where snapshots are kept
      * @param writer      runs the writing, one after the other
      * @param number      number of the window in this program
      * @param pauseMillis how long after a change it is kept, ms
      */
-    public Autosave(Desk desk, RecoveryFolder folder, Executor writer, Clock clock, int number, int pauseMillis) {
+    public Autosave(
+            Desk desk,
+            Saves saves,
+            RecoveryFolder folder,
+            Executor writer,
+            Clock clock,
+            int number,
+            int pauseMillis) {
         this.desk = desk;
+        this.saves = saves;
         this.folder = folder;
         this.writer = writer;
         this.clock = clock;
-        this.key = RecoveryPlace.owner().replace('@', '-') + "-" + number;
+        this.window = RecoveryPlace.owner().replace('@', '-') + "-" + number;
         this.timer = new Timer(pauseMillis, event -> keep());
         timer.setRepeats(false);
         desk.listen(this::changed);
     }
 
-    /** Stops, and forgets what is kept: the document was saved or its changes are not wanted. */
+    /**
+     * Stops, and forgets what is kept: the document was saved or its changes are not wanted. One that was left while it was being
+     * saved stays kept until it is.
+     */
     public void close() {
         timer.stop();
-        forget();
+        document.filter(saves::isBusy).ifPresentOrElse(this::leaveBehind, this::forget);
         if (keptOriginal.isPresent()) {
             keptOriginal = Optional.empty();
-            writer.execute(() -> folder.forget(key));
+            String written = original();
+            writer.execute(() -> folder.forget(written));
         }
     }
 
+    private void leaveBehind(Document open) {
+        keep();
+        String written = key();
+        Harness before = open.session().saved();
+        saves.afterwards(open, () -> {
+            if (open.session().saved() != before) {
+                writer.execute(() -> folder.forget(written));
+            }
+        });
+        kept = Optional.empty();
+        leftBehind++;
+    }
+
+    private String original() {
+        return leftBehind == 0 ? window : window + "-" + leftBehind;
+    }
+
     private String key() {
-        return isSideCopy() ? key + "-side-copy" : key;
+        return isSideCopy() ? original() + "-side-copy" : original();
     }
 
     private boolean isSideCopy() {

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.JDialog;
 import javax.swing.JOptionPane;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.workbench.desk.Document;
@@ -185,6 +187,31 @@ public final class WindowPrompts implements Prompts {
     public void problem(String title, String sentence) {
         JOptionPane.showMessageDialog(
                 parent.get(), DialogText.of(title, sentence, COLUMNS), "Ohmloom", JOptionPane.WARNING_MESSAGE);
+    }
+
+    @Override
+    public SlowSave slowSave(String name, Consumer<Runnable> closing) {
+        Words words = Words.of("windows");
+        List<String> answers =
+                List.of(words.get("slow-save.wait"), words.get("slow-save.leave"), words.get("slow-save.stay"));
+        JOptionPane question = new JOptionPane(
+                HelpPage.name(
+                        DialogText.of(words.get("slow-save.title", name), words.get("slow-save"), COLUMNS),
+                        "dialogs/saving"),
+                JOptionPane.QUESTION_MESSAGE,
+                JOptionPane.DEFAULT_OPTION,
+                null,
+                answers.toArray(),
+                answers.get(0));
+        JDialog dialog = question.createDialog(parent.get(), "Ohmloom");
+        closing.accept(dialog::dispose);
+        dialog.setVisible(true);
+        dialog.dispose();
+        return switch (answers.indexOf(question.getValue())) {
+            case 1 -> SlowSave.LEAVE;
+            case 2 -> SlowSave.STAY;
+            default -> SlowSave.WAIT;
+        };
     }
 
     private int ask(String title, String sentence, List<String> answers) {

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.EventQueue;
+import java.awt.SecondaryLoop;
+import java.awt.Toolkit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,6 +41,7 @@ class SlowDiskTest {
     private Path folder;
 
     private final Queue<Runnable> writing = new ConcurrentLinkedQueue<>();
+    private final Queue<Runnable> patience = new ConcurrentLinkedQueue<>();
     private final Queue<Runnable> reading = new ConcurrentLinkedQueue<>();
     private final Stage stage = Stage.builtOn(own -> new Services(
             // Nothing here needs numbers.
@@ -51,7 +55,7 @@ class SlowDiskTest {
             reading::add,
             own.eventThread(),
             own.documents(),
-            new Saves(writing::add, own.eventThread())));
+            new Saves(writing::add, own.eventThread(), patience::add)));
     private Path file;
 
     @BeforeEach
@@ -135,6 +139,83 @@ class SlowDiskTest {
         assertEquals(Optional.of(true), closed.get());
         assertEquals(Optional.of(Gauge.metric(6)), sizeIn(file));
         assertEquals(List.of(), stage.prompts.asked);
+    }
+
+    /** Closes while a save does not come back; what the question is answered with is settled before. */
+    private AtomicReference<Optional<Boolean>> closing() {
+        AtomicReference<Optional<Boolean>> closed = new AtomicReference<>(Optional.empty());
+        OnEventThread.run(() -> stage.view.filing().close(answer -> closed.set(Optional.of(answer))));
+        return closed;
+    }
+
+    /** A person has waited long enough to wonder. */
+    private void wonder() {
+        OnEventThread.run(patience.remove()::run);
+    }
+
+    @Test
+    void aSaveThatNeverComesBackHoldsNobodyWhoWantsToLeave() {
+        edit("6");
+        save();
+        AtomicReference<Optional<Boolean>> closed = closing();
+        wonder();
+        assertEquals(Optional.empty(), closed.get(), "a person who waits is asked again later");
+        stage.prompts.slowSave = Prompts.SlowSave.LEAVE;
+        wonder();
+        assertEquals(Optional.of(true), closed.get());
+        assertEquals(List.of("slow save of mine", "slow save of mine"), stage.prompts.asked);
+        assertEquals(0, patience.size(), "nobody is asked any more");
+        doNext(writing);
+        assertEquals(Optional.empty(), OnEventThread.get(() -> stage.desk().document()));
+    }
+
+    @Test
+    void whoStaysGoesOnAndIsAskedAnewAtTheNextClosing() throws Exception {
+        edit("6");
+        save();
+        stage.prompts.slowSave = Prompts.SlowSave.STAY;
+        AtomicReference<Optional<Boolean>> closed = closing();
+        wonder();
+        assertEquals(Optional.of(false), closed.get());
+        edit("10");
+        closed = closing();
+        assertEquals(Optional.empty(), closed.get());
+        stage.prompts.unsaved = Prompts.Unsaved.SAVE;
+        doNext(writing);
+        doNext(writing);
+        assertEquals(Optional.of(true), closed.get());
+        assertEquals(Optional.of(Gauge.metric(10)), sizeIn(file));
+    }
+
+    @Test
+    void aSaveThatEndsWhileThePersonIsAskedDecidesAndClosesTheQuestion() {
+        edit("6");
+        save();
+        stage.prompts.duringSlowSave = () -> {
+            writing.remove().run();
+            // while a dialog stands its window goes on hearing events, as here
+            SecondaryLoop loop = Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
+            EventQueue.invokeLater(loop::exit);
+            loop.enter();
+        };
+        stage.prompts.slowSave = Prompts.SlowSave.STAY;
+        AtomicReference<Optional<Boolean>> closed = closing();
+        wonder();
+        OnEventThread.run(() -> {});
+        assertEquals(Optional.of(true), closed.get());
+        assertEquals(List.of("slow save of mine", "saved meanwhile"), stage.prompts.asked);
+    }
+
+    @Test
+    void whoSavesOnClosingIsAskedTooWhenThatTakesLong() {
+        edit("6");
+        stage.prompts.unsaved = Prompts.Unsaved.SAVE;
+        stage.prompts.slowSave = Prompts.SlowSave.LEAVE;
+        AtomicReference<Optional<Boolean>> closed = closing();
+        assertEquals(Optional.empty(), closed.get());
+        wonder();
+        assertEquals(Optional.of(true), closed.get());
+        assertEquals(List.of("unsaved mine", "slow save of mine"), stage.prompts.asked);
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.ohmloom.edit.SetWireLength;
 import org.ohmloom.model.WireId;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Document;
+import org.ohmloom.workbench.desk.Saves;
 
 /** A program that edits a harness without end, to be killed while it does. */
 final class AutosaveRun {
@@ -34,6 +35,7 @@ final class AutosaveRun {
                     EventQueue::invokeLater);
             new Autosave(
                     desk,
+                    new Saves(Runnable::run, Runnable::run, Runnable::run),
                     RecoveryPlace.ofUser(),
                     Executors.newSingleThreadExecutor(),
                     Clock.systemUTC(),

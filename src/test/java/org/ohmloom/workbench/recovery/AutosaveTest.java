@@ -13,7 +13,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +30,9 @@ import org.ohmloom.units.Gauge;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.desk.Document;
+import org.ohmloom.workbench.desk.Prompts;
+import org.ohmloom.workbench.desk.Saves;
+import org.ohmloom.workbench.desk.Services;
 
 /** Edits are kept aside until they are saved or discarded, and offered after the program was killed. */
 class AutosaveTest {
@@ -42,6 +47,11 @@ class AutosaveTest {
 
     private RecoveryFolder kept() {
         return new RecoveryFolder(folder.resolve("recovery"), owner -> false);
+    }
+
+    private Autosave autosave(Stage stage) {
+        return OnEventThread.get(() -> new Autosave(
+                stage.desk(), stage.services().saves(), kept(), Runnable::run, NOON, 1, AT_ONCE_MILLIS));
     }
 
     @Test
@@ -92,8 +102,7 @@ class AutosaveTest {
         Path file = folder.resolve("teaching.harness.json");
         Files.copy(Path.of("examples", "teaching.harness.json"), file);
         Stage stage = new Stage();
-        Autosave autosave =
-                OnEventThread.get(() -> new Autosave(stage.desk(), kept(), Runnable::run, NOON, 1, AT_ONCE_MILLIS));
+        Autosave autosave = autosave(stage);
         Document document = Document.read(file);
         OnEventThread.run(() -> stage.desk().open(document));
         assertEquals(List.of(), kept().left());
@@ -116,11 +125,46 @@ class AutosaveTest {
     }
 
     @Test
+    void leftWhileItsSaveDoesNotComeBackItStaysKeptUntilItDoes() throws Exception {
+        Path file = folder.resolve("teaching.harness.json");
+        Files.copy(Path.of("examples", "teaching.harness.json"), file);
+        Path other = folder.resolve("other.harness.json");
+        Files.copy(file, other);
+        Queue<Runnable> writing = new ConcurrentLinkedQueue<>();
+        Stage stage = Stage.builtOn(own -> new Services(
+                own.calculation(),
+                own.layout(),
+                own.painter(),
+                own.preferences(),
+                own.prompts(),
+                own.reader(),
+                own.eventThread(),
+                own.documents(),
+                new Saves(writing::add, own.eventThread(), own.eventThread())));
+        stage.prompts.slowSave = Prompts.SlowSave.LEAVE;
+        autosave(stage);
+        Document document = Document.read(file);
+        OnEventThread.run(() -> stage.desk().open(document));
+        edit(stage, 6);
+        OnEventThread.run(() -> stage.view.filing().save());
+        assertTrue(stage.answer(stage.view.filing()::close));
+        assertEquals(Set.of("teaching"), names());
+        assertEquals(Optional.of(Gauge.metric(6)), sizeKept("teaching"));
+
+        Document next = Document.read(other);
+        OnEventThread.run(() -> stage.desk().open(next));
+        edit(stage, 10);
+        OnEventThread.await("both kept", () -> names().equals(Set.of("teaching", "other")));
+        writing.remove().run();
+        OnEventThread.await("saved after all", () -> names().equals(Set.of("other")));
+    }
+
+    @Test
     void aSideCopyIsKeptBesideItsOriginalUnderANameOfItsOwn() throws Exception {
         Path file = folder.resolve("teaching.harness.json");
         Files.copy(Path.of("examples", "teaching.harness.json"), file);
         Stage stage = new Stage();
-        OnEventThread.run(() -> new Autosave(stage.desk(), kept(), Runnable::run, NOON, 1, AT_ONCE_MILLIS));
+        autosave(stage);
         Document original = Document.read(file);
         OnEventThread.run(() -> stage.desk().open(original));
         edit(stage, 6);
