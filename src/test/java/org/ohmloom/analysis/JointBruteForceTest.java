@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.size.JointChoice;
@@ -30,7 +31,7 @@ class JointBruteForceTest {
     private final WireTables tables = WireTables.bundled();
 
     private static int count() {
-        return "full".equals(System.getProperty("ohmloom.campaign")) ? CAMPAIGN : SAMPLE;
+        return Campaign.count(SAMPLE, CAMPAIGN);
     }
 
     /** A trunk, one or two loads behind it and a shared or separate return: three to five open wires. */

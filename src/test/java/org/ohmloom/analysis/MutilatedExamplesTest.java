@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.model.BrokenReferenceException;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
@@ -33,7 +34,7 @@ class MutilatedExamplesTest {
 
     @Test
     void anUnfinishedHarnessIsAlwaysAnalysed() throws Exception {
-        int count = "full".equals(System.getProperty("ohmloom.campaign")) ? FULL : SAMPLE;
+        int count = Campaign.count(SAMPLE, FULL);
         WireTables tables = WireTables.bundled();
         List<Harness> whole = new ArrayList<>();
         for (String example : EXAMPLES) {

@@ -11,6 +11,7 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.Campaign;
 import org.ohmloom.model.Harness;
 import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.tables.WireTables;
@@ -21,7 +22,10 @@ import org.ohmloom.tables.WireTables;
  */
 class StopsSoonTest {
 
-    private static final Harness COACH = CoachHarness.ofWires(100);
+    private static final Harness COACH = CoachHarness.ofWires(Campaign.count(50, 100));
+    /** How often it is asked to stop, each time later. */
+    private static final int SHARES = Campaign.count(3, 8);
+
     private static final WireTables TABLES = WireTables.bundled();
 
     /** Studies that run beside each other, each on a thread that may look once more before it ends. */
@@ -58,8 +62,8 @@ class StopsSoonTest {
             Countdown whole = never();
             threads.invoke(analysis(whole));
             int all = whole.count();
-            for (int share = 0; share < 8; share++) {
-                Countdown asked = new Countdown(1 + all * share / 8);
+            for (int share = 0; share < SHARES; share++) {
+                Countdown asked = new Countdown(1 + all * share / SHARES);
                 assertThrows(CancellationException.class, () -> threads.invoke(analysis(asked)));
                 assertTrue(threads.awaitQuiescence(5, TimeUnit.MINUTES));
                 int after = asked.count() - asked.last;

@@ -1,5 +1,6 @@
 package org.ohmloom.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,19 +9,24 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.edit.SetWireGauge;
+import org.ohmloom.model.Harness;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.store.HarnessText;
 
 @BesideOthers
 class CommandLineTest {
 
     private static final String STAR_GROUND = "examples/star-ground.harness.json";
-    private static final String FAULTS = "examples/faults.harness.json";
+    private static final String WITH_ERRORS =
+            "src/main/resources/org/ohmloom/review/examples/below-minimum-volts/triggers.harness.json";
     private static final String TEACHING = "examples/teaching.harness.json";
 
     @TempDir
@@ -29,7 +35,7 @@ class CommandLineTest {
     @Test
     void aHarnessWithoutErrorFindingsGivesZeroAndOneWithErrorFindingsOne() {
         assertEquals(0, CommandRun.of("check", STAR_GROUND).status());
-        assertEquals(1, CommandRun.of("check", FAULTS).status());
+        assertEquals(1, CommandRun.of("check", WITH_ERRORS).status());
     }
 
     @Test
@@ -123,15 +129,19 @@ class CommandLineTest {
 
     @Test
     void sizeWritesACopyThatReadsBackAndNeverTouchesTheOriginal() throws Exception {
-        byte[] before = Files.readAllBytes(Path.of(FAULTS));
+        Harness teaching = HarnessFiles.read(Path.of(TEACHING));
+        Path original = Files.writeString(
+                folder.resolve("unsized.harness.json"),
+                HarnessText.write(new SetWireGauge(List.copyOf(teaching.wires().ids()), Optional.empty()).apply(teaching)));
+        byte[] before = Files.readAllBytes(original);
         Path copy = folder.resolve("sized.harness.json");
-        CommandRun run = CommandRun.of("size", FAULTS, "--out", copy.toString());
+        CommandRun run = CommandRun.of("size", original.toString(), "--out", copy.toString());
         assertTrue(run.status() <= 1, run::err);
         assertTrue(run.out().contains("CONDUCTORS"), run::out);
         assertTrue(HarnessFiles.read(copy).wires().all().stream()
                 .filter(wire -> !wire.existing())
                 .noneMatch(wire -> wire.gauge().isEmpty()));
-        assertEquals(new String(before), Files.readString(Path.of(FAULTS)));
+        assertArrayEquals(before, Files.readAllBytes(original));
         CommandRun same = CommandRun.of("size", copy.toString(), "--out", copy.toString());
         assertEquals(2, same.status());
         assertEquals(1, same.err().lines().count());
@@ -140,7 +150,7 @@ class CommandLineTest {
     @Test
     void packWritesEveryDocumentAlsoWhenThereAreErrorFindings() throws Exception {
         Path out = folder.resolve("pack");
-        CommandRun run = CommandRun.of("pack", FAULTS, "--out", out.toString());
+        CommandRun run = CommandRun.of("pack", WITH_ERRORS, "--out", out.toString());
         assertEquals(1, run.status(), run::err);
         try (Stream<Path> files = Files.list(out)) {
             List<String> names =

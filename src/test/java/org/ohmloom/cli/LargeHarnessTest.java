@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.analysis.CoachHarness;
 import org.ohmloom.store.HarnessFiles;
 
@@ -20,10 +21,9 @@ import org.ohmloom.store.HarnessFiles;
 @BesideOthers
 class LargeHarnessTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
 
     /** As many as the property {@code ohmloom.wires} asks for: ten thousand are a campaign of their own. */
-    private static final int WIRES = Integer.getInteger("ohmloom.wires", FULL ? 1000 : 100);
+    private static final int WIRES = Integer.getInteger("ohmloom.wires", Campaign.FULL ? 1000 : 100);
 
     private static final int VERY_LARGE = 10_000;
 

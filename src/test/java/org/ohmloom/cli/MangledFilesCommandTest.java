@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 
 /**
  * Spoiled example files through the whole program: a result, or one line on standard error that names the file; never a
@@ -41,7 +42,7 @@ class MangledFilesCommandTest {
 
     @Test
     void aSpoiledFileGivesAResultOrOneLineThatNamesIt() throws IOException {
-        int count = "full".equals(System.getProperty("ohmloom.campaign")) ? FULL : SAMPLE;
+        int count = Campaign.count(SAMPLE, FULL);
         List<byte[]> originals = new ArrayList<>();
         for (String example : EXAMPLES) {
             originals.add(Files.readAllBytes(Path.of("examples", example + ".harness.json")));

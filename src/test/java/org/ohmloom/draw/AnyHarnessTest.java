@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
@@ -18,7 +19,7 @@ import org.ohmloom.store.RandomHarness;
 @BesideOthers
 class AnyHarnessTest {
 
-    private static final int HARNESSES = "full".equals(System.getProperty("ohmloom.campaign")) ? 60 : 15;
+    private static final int HARNESSES = Campaign.count(15, 60);
 
     @Test
     void aHarnessOfAnyKindIsDrawnOnTheBoardAndOnPaperWithAllTextsApart() {

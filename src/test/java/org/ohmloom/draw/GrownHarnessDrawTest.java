@@ -1,21 +1,38 @@
 package org.ohmloom.draw;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.model.Harness;
 
 /** Harnesses grown at random, from a few wires to very many, on paper: all of it inside, legible, nothing on anything. */
 @BesideOthers
 class GrownHarnessDrawTest {
 
+    /** Seed, wires and paper; the large ones in the full campaign only. */
+    static Stream<Arguments> grown() {
+        Stream<Arguments> all = Stream.of(
+                arguments(1, 10, Paper.A4),
+                arguments(2, 25, Paper.A3),
+                arguments(3, 60, Paper.A4),
+                arguments(4, 60, Paper.A3),
+                arguments(5, 150, Paper.A1),
+                arguments(7, 400, Paper.A2),
+                arguments(8, 1500, Paper.A0));
+        return all.limit(Campaign.count(5, 7));
+    }
+
     @ParameterizedTest
-    @CsvSource({"1, 10, A4", "2, 25, A3", "3, 60, A4", "4, 60, A3", "5, 150, A1", "7, 400, A2", "8, 1500, A0"})
+    @MethodSource("grown")
     void nothingWrittenLiesOnAnythingOrOutsideItsSheet(long seed, int wires, Paper paper) {
         Harness harness = GrownHarness.of(seed, wires);
         assertEquals(wires, harness.wires().size());

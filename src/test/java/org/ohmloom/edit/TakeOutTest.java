@@ -13,6 +13,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.Campaign;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BundleSegment;
@@ -32,7 +33,7 @@ import org.ohmloom.store.HarnessText;
 class TakeOutTest {
 
     /** Every element by itself in the full campaign, every fourth of each example otherwise. */
-    private static final int STRIDE = "full".equals(System.getProperty("ohmloom.campaign")) ? 1 : 4;
+    private static final int STRIDE = Campaign.count(4, 1);
 
     private static Harness example(String name) throws HarnessFileException {
         return HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING));

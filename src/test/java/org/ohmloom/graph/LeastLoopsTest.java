@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.Campaign;
 
 /**
  * The loops are a smallest set: fewest elements, then least length. On small networks against every cycle there is; a set of
@@ -23,7 +24,6 @@ import org.junit.jupiter.api.Test;
  */
 class LeastLoopsTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
     private static final double METRES = 1e-5;
 
     /** Wires of a length in tenths of a metre. */
@@ -74,7 +74,7 @@ class LeastLoopsTest {
     @Test
     void randomNetworksGiveTheSmallestSetByCountThenLength() {
         Random random = new Random(41);
-        for (int run = 0; run < (FULL ? 20_000 : 1500); run++) {
+        for (int run = 0; run < (Campaign.FULL ? 20_000 : 1500); run++) {
             Sketch sketch = random(random);
             FoundLoops found = sketch.loops();
             assertTrue(found.shortest());
@@ -95,7 +95,7 @@ class LeastLoopsTest {
     @Test
     void withAnyMemberOfALoopTakenOutTheLoopIsGoneAndTheNumberOfLoopsIsOneLess() {
         Random random = new Random(43);
-        for (int run = 0; run < (FULL ? 2000 : 150); run++) {
+        for (int run = 0; run < (Campaign.FULL ? 2000 : 150); run++) {
             Sketch sketch = random(random);
             Network network = sketch.network();
             List<ReturnLoop> loops = sketch.loops().loops();

@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.ohmloom.Campaign;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.BranchKind;
@@ -41,7 +42,7 @@ final class RandomReturns {
 
     /** How many networks this build looks at: all with the system property ohmloom.campaign=full. */
     static int count() {
-        return "full".equals(System.getProperty("ohmloom.campaign")) ? CAMPAIGN : SAMPLE;
+        return Campaign.count(SAMPLE, CAMPAIGN);
     }
 
     /** The network of a seed; its returns are {@code r0} to {@code rN}, {@code r0} the datum. */

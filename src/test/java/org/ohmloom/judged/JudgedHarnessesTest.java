@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.ReturnTrial;
@@ -30,12 +31,11 @@ import org.ohmloom.tables.WireTables;
 @BesideOthers
 class JudgedHarnessesTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
-    private static final int CLEAN = FULL ? 300 : 4;
-    private static final int FAULTY = FULL ? 300 : 4;
+    private static final int CLEAN = Campaign.FULL ? 300 : 2;
+    private static final int FAULTY = Campaign.FULL ? 300 : 4;
 
     /** In a sample each harness has some kinds of fault only; all kinds come up. */
-    private static final int STRIDE = FULL ? 1 : 4;
+    private static final int STRIDE = Campaign.FULL ? 1 : 4;
 
     private static final WireTables TABLES = WireTables.bundled();
 
@@ -83,8 +83,8 @@ class JudgedHarnessesTest {
         String text = FaultTable.text(FAULTY, rows);
         System.out.println(text);
         assertEquals(List.of(), wrong);
-        rows.forEach(row -> assertTrue(row.over() > 0 || !FULL, row::toString));
-        if (FULL) {
+        rows.forEach(row -> assertTrue(row.over() > 0 || !Campaign.FULL, row::toString));
+        if (Campaign.FULL) {
             FaultTable.keep(text);
         }
     }

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
@@ -34,7 +35,6 @@ import org.ohmloom.tables.WireTables;
 @BesideOthers
 class NothingOverlapsTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
     private static final int ALL = 200;
     private static final int SAMPLE = 3;
     private static final int FEWEST_WIRES = 10;
@@ -44,8 +44,8 @@ class NothingOverlapsTest {
 
     /** Counts in even ratios from the fewest to the most. */
     private static int wires(int seed) {
-        int count = FULL ? ALL : SAMPLE;
-        double most = FULL ? MOST_WIRES : MOST_WIRES_OF_SAMPLE;
+        int count = Campaign.FULL ? ALL : SAMPLE;
+        double most = Campaign.FULL ? MOST_WIRES : MOST_WIRES_OF_SAMPLE;
         return (int) Math.round(FEWEST_WIRES * Math.pow(most / FEWEST_WIRES, seed / (count - 1.0)));
     }
 
@@ -58,7 +58,7 @@ class NothingOverlapsTest {
 
     @Test
     void ofHarnessesMadeAtRandom() {
-        List<String> wrong = IntStream.range(0, FULL ? ALL : SAMPLE)
+        List<String> wrong = IntStream.range(0, Campaign.FULL ? ALL : SAMPLE)
                 .parallel()
                 .mapToObj(NothingOverlapsTest::wrongOfAHarnessMadeAtRandom)
                 .flatMap(List::stream)

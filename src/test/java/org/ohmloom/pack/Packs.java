@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.Campaign;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.tables.WireTables;
 
@@ -34,7 +35,7 @@ final class Packs {
 
     /** Names of the examples whose whole packs are looked at: two by default, all in the full campaign. */
     static List<String> examples() {
-        return "full".equals(System.getProperty("ohmloom.campaign"))
+        return Campaign.FULL
                 ? List.of("teaching", "rescue-pickup", "workboat", "faults", "star-ground")
                 : List.of("teaching", "rescue-pickup");
     }

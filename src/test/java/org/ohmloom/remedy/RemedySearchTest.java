@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
@@ -32,7 +33,6 @@ import org.ohmloom.tables.WireTables;
 @BesideOthers
 class RemedySearchTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
     private static final WireTables TABLES = WireTables.bundled();
 
     private static Analysis analysed(Harness harness) {
@@ -68,7 +68,7 @@ class RemedySearchTest {
                 .filter(finding -> RemedySearch.isAboutReturns(finding, before))
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .toList();
-        if (FULL) {
+        if (Campaign.FULL) {
             RemedySearch search = new RemedySearch(before, Cancel.NEVER);
             findings.forEach(finding -> firstClears(before.harness(), before.findings(), search.of(finding), whole()));
             return;

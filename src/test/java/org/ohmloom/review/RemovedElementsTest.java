@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.edit.RemoveWires;
 import org.ohmloom.model.BrokenReferenceException;
 import org.ohmloom.model.Component;
@@ -25,8 +26,7 @@ import org.ohmloom.store.HarnessFiles;
 @BesideOthers
 class RemovedElementsTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
-    private static final int HARNESSES = FULL ? 60 : 5;
+    private static final int HARNESSES = Campaign.FULL ? 60 : 5;
     private static final List<String> NAMES = List.of("teaching", "star-ground", "workboat", "faults", "rescue-pickup");
     private static final long SEED = 20260203;
 

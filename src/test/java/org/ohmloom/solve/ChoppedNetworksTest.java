@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Pulse;
@@ -13,9 +14,8 @@ import org.ohmloom.graph.Pulse;
 @BesideOthers
 class ChoppedNetworksTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
-    private static final int NETWORKS = FULL ? 40 : 6;
-    private static final int PHASE_SETS = FULL ? 200 : 40;
+    private static final int NETWORKS = Campaign.FULL ? 40 : 6;
+    private static final int PHASE_SETS = Campaign.FULL ? 200 : 40;
 
     /** Agreement of RMS and mean with the simulation, relative. */
     private static final double AGREEMENT = 0.01;

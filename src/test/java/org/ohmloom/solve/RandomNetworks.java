@@ -1,6 +1,7 @@
 package org.ohmloom.solve;
 
 import java.util.Random;
+import org.ohmloom.Campaign;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Law;
 
@@ -27,7 +28,7 @@ final class RandomNetworks {
 
     /** How many networks this build looks at: all with the system property ohmloom.campaign=full. */
     static int count() {
-        return "full".equals(System.getProperty("ohmloom.campaign")) ? CAMPAIGN : SAMPLE;
+        return Campaign.count(SAMPLE, CAMPAIGN);
     }
 
     /** Batteries, some without resistance, resistances from 1e-4 to 1e4 ohm and fixed currents. */

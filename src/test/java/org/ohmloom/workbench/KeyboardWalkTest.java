@@ -36,6 +36,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.ohmloom.Campaign;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
@@ -60,10 +61,9 @@ import org.ohmloom.workbench.window.WorkbenchWindow;
 class KeyboardWalkTest {
 
     private static final long SEED = 20_261_130;
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
-    private static final int VIEWS = FULL ? 99 : 2;
-    private static final int LISTS = FULL ? 99 : 4;
-    private static final int DIALOGS = FULL ? 99 : 3;
+    private static final int VIEWS = Campaign.FULL ? 99 : 2;
+    private static final int LISTS = Campaign.FULL ? 99 : 4;
+    private static final int DIALOGS = Campaign.FULL ? 99 : 3;
     private static final int MOST_STEPS = 60;
     private static final int MOST_STOPS = 200;
 
@@ -266,7 +266,7 @@ class KeyboardWalkTest {
                 if (OnEventThread.get(tabs::getSelectedIndex) != wanted) {
                     wrong.add(page.getName() + ": the right arrow does not choose tab " + wanted + " of "
                             + tabs.getName());
-                } else if (FULL || k == 1) {
+                } else if (Campaign.FULL || k == 1) {
                     String place = page.getName() + " " + OnEventThread.get(() -> tabs.getTitleAt(wanted));
                     wrong.addAll(
                             new FocusWalk(keys, place, here -> {}).round(window).wrong());
@@ -329,7 +329,7 @@ class KeyboardWalkTest {
                 assertEquals(
                         1, OnEventThread.get(() -> table.getSelectionModel().getLeadSelectionIndex()));
             }
-            if (FULL || k == sample.iterator().next()) {
+            if (Campaign.FULL || k == sample.iterator().next()) {
                 wrong.addAll(new FocusWalk(keys, table.getName(), here -> {})
                         .round(window)
                         .wrong());

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.Campaign;
 import org.ohmloom.manual.Manual;
 import org.ohmloom.manual.Page;
 
@@ -75,7 +76,7 @@ class PicturesTest {
     /** The whole set in the full campaign, where it takes minutes; the start screen, which needs no results, otherwise. */
     @Test
     void theProgramTakesThePicturesAgain(@TempDir Path folder) throws IOException {
-        boolean full = "full".equals(System.getProperty("ohmloom.campaign"));
+        boolean full = Campaign.FULL;
         if (full) {
             WorkbenchPictures.take(folder);
         } else {

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.SizedHarness;
@@ -27,7 +28,6 @@ import org.ohmloom.units.GaugeSystem;
 @BesideOthers
 class FirstHarnessTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
     private static final WireTables TABLES = WireTables.bundled();
 
     private static StartPlan plan(StartCraft craft, double volts, OptionalDouble alternatorAmps) {
@@ -65,7 +65,7 @@ class FirstHarnessTest {
                 arguments(StartCraft.MACHINE, 48, OptionalDouble.empty(), GaugeSystem.METRIC),
                 arguments(StartCraft.SMALL_CRAFT, 12, OptionalDouble.of(60), GaugeSystem.AWG),
                 arguments(StartCraft.ROAD_VEHICLE, 12, OptionalDouble.of(90), GaugeSystem.METRIC));
-        return FULL ? all : all.limit(1);
+        return Campaign.FULL ? all : all.limit(1);
     }
 
     @ParameterizedTest

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.Campaign;
 import org.ohmloom.graph.Distances;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.heat.ConductorResistance;
@@ -131,7 +132,7 @@ class SplicePlacingTest {
     @Test
     void onRandomTreesNoPlaceTakesLessCopper() {
         Random random = new Random(20);
-        int rounds = "full".equals(System.getProperty("ohmloom.campaign")) ? 2000 : 60;
+        int rounds = Campaign.count(60, 2000);
         for (int round = 0; round < rounds; round++) {
             Harness harness = tree(random);
             Harness kept = kept(harness, 0.2, 0.05, List.of());

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Point;
 
@@ -19,7 +20,7 @@ import org.ohmloom.draw.Point;
 class RandomTreesTest {
 
     private static final long SEED = 20261130;
-    private static final int TREES = "full".equals(System.getProperty("ohmloom.campaign")) ? 300 : 12;
+    private static final int TREES = Campaign.count(5, 300);
     private static final double ROUNDING_MM = 1e-6;
 
     @Test

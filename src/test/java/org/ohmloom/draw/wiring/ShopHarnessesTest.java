@@ -9,6 +9,7 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.draw.DrawingSheet;
 import org.ohmloom.draw.Overlaps;
 import org.ohmloom.draw.Paper;
@@ -25,7 +26,6 @@ import org.ohmloom.model.Harness;
 @BesideOthers
 class ShopHarnessesTest {
 
-    private static final boolean FULL = "full".equals(System.getProperty("ohmloom.campaign"));
     private static final int ALL = 200;
     private static final int SAMPLE = 8;
     private static final int FEWEST_WIRES = 10;
@@ -35,8 +35,8 @@ class ShopHarnessesTest {
 
     /** Counts in even ratios from the fewest to the most. */
     static int wires(int seed) {
-        int count = FULL ? ALL : SAMPLE;
-        double most = FULL ? MOST_WIRES : MOST_WIRES_OF_SAMPLE;
+        int count = Campaign.FULL ? ALL : SAMPLE;
+        double most = Campaign.FULL ? MOST_WIRES : MOST_WIRES_OF_SAMPLE;
         return (int) Math.round(FEWEST_WIRES * Math.pow(most / FEWEST_WIRES, seed / (count - 1.0)));
     }
 
@@ -52,7 +52,7 @@ class ShopHarnessesTest {
 
     /** Looks at all harnesses, several at a time, and gathers what is wrong. */
     private static void each(IntFunction<List<String>> wrong) {
-        List<String> found = IntStream.range(0, FULL ? ALL : SAMPLE)
+        List<String> found = IntStream.range(0, Campaign.FULL ? ALL : SAMPLE)
                 .parallel()
                 .mapToObj(wrong)
                 .flatMap(List::stream)

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.Campaign;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.MoveOnBoard;
 import org.ohmloom.edit.Session;
@@ -31,7 +32,7 @@ import org.ohmloom.store.HarnessText;
 /** Many things drawn, moved, copied and taken out at random, a thousand in the full campaign; undone and redone they leave the same bytes. */
 class RandomDrawingTest {
 
-    private static final int EDITS = "full".equals(System.getProperty("ohmloom.campaign")) ? 1000 : 250;
+    private static final int EDITS = Campaign.count(250, 1000);
     private static final int LARGEST = 220;
 
     private enum Kind {

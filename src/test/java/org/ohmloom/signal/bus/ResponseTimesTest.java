@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 
 /** Checked against the formula's own table of frame lengths, published worked examples, and a bus simulated frame by frame. */
 @BesideOthers
@@ -144,7 +145,7 @@ class ResponseTimesTest {
     /** On a bus simulated frame by frame nothing ever comes later than computed, and where phases are the worst, nearly so late. */
     @Test
     void noMessageOfASimulatedBusIsLaterThanComputed() {
-        int sets = "full".equals(System.getProperty("ohmloom.campaign")) ? 1_000 : 60;
+        int sets = Campaign.count(60, 1_000);
         Random random = new Random(20_261_129);
         int told = 0;
         int reached = 0;

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.model.PinRole;
 
 /** Allocations by hand, and against every allocation there is. */
@@ -161,7 +162,7 @@ class PinSearchTest {
     @Test
     void noOtherAllocationIsCheaper() {
         Random random = new Random(7);
-        int rounds = "full".equals(System.getProperty("ohmloom.campaign")) ? 2_000 : 300;
+        int rounds = Campaign.count(300, 2_000);
         int found = 0;
         int impossible = 0;
         for (int round = 0; round < rounds; round++) {

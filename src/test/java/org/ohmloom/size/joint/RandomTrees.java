@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.ohmloom.Campaign;
 
 /**
  * Feed and return trees drawn at random with a fixed seed: loads hang on a feed tree and go back over a return tree, in one
@@ -28,7 +29,7 @@ final class RandomTrees {
 
     /** How many networks this build looks at: all with the system property ohmloom.campaign=full. */
     static int count() {
-        return "full".equals(System.getProperty("ohmloom.campaign")) ? CAMPAIGN : SAMPLE;
+        return Campaign.count(SAMPLE, CAMPAIGN);
     }
 
     /** Few enough choices to try them all: 2 to 7 wires of 1 to 6 sizes. */

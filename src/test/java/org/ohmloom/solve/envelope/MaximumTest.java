@@ -12,12 +12,13 @@ import java.util.Random;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 
 /** The largest sum over allowed combinations, by hand and against trying all of them. */
 @BesideOthers
 class MaximumTest {
     private static final double SAME = 1e-6;
-    private static final int RANDOM_CASES = 600;
+    private static final int RANDOM_CASES = Campaign.count(150, 600);
     private static final int PLENTY = 1_000_000;
 
     /** Blocks with a control each. */

@@ -22,6 +22,7 @@ import javax.swing.JTabbedPane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.Campaign;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
@@ -75,7 +76,7 @@ class ClippingTest {
     @Test
     void nothingIsCutInAnyViewListOrDialog() {
         Assumptions.assumeFalse(GraphicsEnvironment.isHeadless(), "there is no display");
-        boolean full = "full".equals(System.getProperty("ohmloom.campaign"));
+        boolean full = Campaign.FULL;
         List<Integer> zooms = full ? List.of(100, 150, 200) : List.of(100);
         List<Locale> languages = List.of(Locale.ENGLISH, PseudoLanguage.LOCALE);
         Set<String> cut = new TreeSet<>();

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.Campaign;
 import org.ohmloom.model.BusId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.DataBus;
@@ -179,7 +180,7 @@ class BusTrafficTest {
     /** Buses of channels packed at random and simulated frame by frame: nothing comes later than computed. */
     @Test
     void noPackedMessageOfASimulatedBusIsLaterThanComputed() {
-        int sets = "full".equals(System.getProperty("ohmloom.campaign")) ? 1_000 : 40;
+        int sets = Campaign.count(40, 1_000);
         Random random = new Random(7_112_026);
         double[] rates = {1, 2, 5, 10, 20, 50, 100, 200};
         int told = 0;
