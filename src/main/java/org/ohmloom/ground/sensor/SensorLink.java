@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.ohmloom.graph.Branch;
-import org.ohmloom.graph.Islands;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.graph.SensorInputs;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
@@ -46,71 +45,57 @@ record SensorLink(
 
     /** All links of a harness, in the order of its sensors and pins. */
     static List<SensorLink> of(Harness harness, Network network) {
-        Islands pieces = Islands.of(network, Branch::isPlainResistance);
+        SensorInputs inputs = SensorInputs.of(network);
         List<SensorLink> links = new ArrayList<>();
         for (Component component : harness.components().all()) {
             if (component.device() instanceof Sensor sensor) {
-                Optional<PointId> signal = network.index().terminal(component.id(), Sensor.SIGNAL);
-                signal.ifPresent(from -> links.addAll(links(harness, network, pieces, component, sensor, from)));
-            }
-        }
-        return links;
-    }
-
-    private static List<SensorLink> links(
-            Harness harness, Network network, Islands pieces, Component component, Sensor sensor, PointId signal) {
-        List<SensorLink> links = new ArrayList<>();
-        for (Component other : harness.components().all()) {
-            if (!(other.device() instanceof ControlUnit unit)) {
-                continue;
-            }
-            Optional<PointId> reference = reference(network, other, unit);
-            for (Pin pin : unit.pins()) {
-                Optional<PointId> at = network.index().terminal(other.id(), pin.name());
-                if (pin.role().isInput()
-                        && reference.isPresent()
-                        && at.filter(point -> pieces.together(point, signal)).isPresent()) {
-                    Optional<PointId> supply = network.index().terminal(component.id(), Sensor.SUPPLY);
-                    links.add(new SensorLink(
-                            component,
-                            sensor,
-                            other,
-                            unit,
-                            pin,
-                            signal,
-                            at.get(),
-                            network.index()
-                                    .terminal(component.id(), Sensor.RETURN)
-                                    .filter(point -> pieces.together(point, reference.get())),
-                            reference.get(),
-                            supply,
-                            supply.flatMap(point -> fedBy(network, pieces, other, unit, point))));
+                for (Component unit : harness.components().all()) {
+                    if (unit.device() instanceof ControlUnit device) {
+                        reference(inputs, unit, device)
+                                .ifPresent(reference -> device.pins().stream()
+                                        .filter(pin -> inputs.reads(unit, pin, component))
+                                        .forEach(pin ->
+                                                links.add(of(inputs, component, sensor, unit, device, pin, reference))));
+                    }
                 }
             }
         }
         return links;
     }
 
-    private static Optional<PointId> reference(Network network, Component unit, ControlUnit device) {
+    private static SensorLink of(
+            SensorInputs inputs,
+            Component component,
+            Sensor sensor,
+            Component unit,
+            ControlUnit device,
+            Pin pin,
+            PointId reference) {
+        return new SensorLink(
+                component,
+                sensor,
+                unit,
+                device,
+                pin,
+                inputs.point(component, Sensor.SIGNAL).orElseThrow(),
+                inputs.point(unit, pin.name()).orElseThrow(),
+                inputs.point(component, Sensor.RETURN)
+                        .filter(point -> inputs.joined(Optional.of(point), Optional.of(reference))),
+                reference,
+                inputs.point(component, Sensor.SUPPLY),
+                inputs.fedBy(unit, device, component));
+    }
+
+    private static Optional<PointId> reference(SensorInputs inputs, Component unit, ControlUnit device) {
         return device.pinsOf(PinRole.SENSOR_RETURN)
                 .findFirst()
                 .or(() -> device.pinsOf(PinRole.GROUND).findFirst())
-                .flatMap(pin -> network.index().terminal(unit.id(), pin.name()));
-    }
-
-    private static Optional<Pin> fedBy(
-            Network network, Islands pieces, Component unit, ControlUnit device, PointId supply) {
-        return device.pinsOf(PinRole.REFERENCE_SUPPLY)
-                .filter(pin -> network.index()
-                        .terminal(unit.id(), pin.name())
-                        .filter(point -> pieces.together(point, supply))
-                        .isPresent())
-                .findFirst();
+                .flatMap(pin -> inputs.point(unit, pin.name()));
     }
 
     /** The reference supply its converter may go by: the one that feeds the sensor, else the unit's first. */
     Optional<Pin> referenceSupply() {
-        return fed.or(() -> unit.pinsOf(PinRole.REFERENCE_SUPPLY).findFirst());
+        return SensorInputs.comparedWith(fed, unit);
     }
 
     /** Every point its conductors matter between. */

@@ -2,11 +2,11 @@ package org.ohmloom.signal.channel;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.graph.SensorInputs;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.Pin;
-import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
 
 /**
@@ -45,7 +45,7 @@ public record SensorChannel(
 
     /** The reference supply its converter goes by: the one that feeds the sensor, else the unit's first; V. */
     public OptionalDouble referenceVolts() {
-        return fedBy.or(() -> device.pinsOf(PinRole.REFERENCE_SUPPLY).findFirst())
+        return SensorInputs.comparedWith(fedBy, device)
                 .map(Pin::referenceVolts)
                 .orElse(OptionalDouble.empty());
     }

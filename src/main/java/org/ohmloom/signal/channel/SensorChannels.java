@@ -3,16 +3,13 @@ package org.ohmloom.signal.channel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.ohmloom.graph.Branch;
-import org.ohmloom.graph.Islands;
 import org.ohmloom.graph.Network;
-import org.ohmloom.graph.PointId;
+import org.ohmloom.graph.SensorInputs;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
-import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
 
 /**
@@ -22,13 +19,11 @@ import org.ohmloom.model.Sensor;
 public final class SensorChannels {
 
     private final Harness harness;
-    private final Network network;
-    private final Islands pieces;
+    private final SensorInputs inputs;
 
     private SensorChannels(Harness harness, Network network) {
         this.harness = harness;
-        this.network = network;
-        this.pieces = Islands.of(network, Branch::isPlainResistance);
+        this.inputs = SensorInputs.of(network);
     }
 
     /**
@@ -63,13 +58,11 @@ public final class SensorChannels {
                 .filter(each ->
                         each.pin().equals(pin.name()) && each.component().equals(component.id()))
                 .findFirst();
-        boolean wired = pin.role().isInput() && joined(unit, pin.name(), component, Sensor.SIGNAL);
+        boolean wired = inputs.reads(unit, pin, component);
         if (planned.isEmpty() && !wired) {
             return Optional.empty();
         }
-        Optional<Pin> fedBy = device.pinsOf(PinRole.REFERENCE_SUPPLY)
-                .filter(each -> joined(unit, each.name(), component, Sensor.SUPPLY))
-                .findFirst()
+        Optional<Pin> fedBy = inputs.fedBy(unit, device, component)
                 .or(() -> planned.flatMap(Channel::supplyPin).flatMap(device::pin));
         return Optional.of(new SensorChannel(
                 planned.map(Channel::name).orElse(component.name()),
@@ -79,17 +72,7 @@ public final class SensorChannels {
                 device,
                 pin,
                 fedBy,
-                fedBy.isPresent() || point(component, Sensor.SUPPLY).isPresent(),
+                fedBy.isPresent() || inputs.point(component, Sensor.SUPPLY).isPresent(),
                 wired));
-    }
-
-    private boolean joined(Component one, String terminal, Component other, String otherTerminal) {
-        Optional<PointId> from = point(one, terminal);
-        Optional<PointId> to = point(other, otherTerminal);
-        return from.isPresent() && to.isPresent() && pieces.together(from.get(), to.get());
-    }
-
-    private Optional<PointId> point(Component component, String terminal) {
-        return network.index().terminal(component.id(), terminal);
     }
 }

@@ -5,41 +5,24 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
-import org.jgrapht.graph.DefaultWeightedEdge;
-import org.jgrapht.graph.WeightedMultigraph;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Component;
-import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
+import org.ohmloom.signal.way.Ways;
 
-/** How far components lie from control units along the bundle segments and through in-line pairs of connectors. */
+/** How far components lie from control units by the ways their wires would take. */
 final class UnitDistances {
     private final Harness harness;
-    private final WeightedMultigraph<BreakoutId, DefaultWeightedEdge> graph =
-            new WeightedMultigraph<>(DefaultWeightedEdge.class);
+    private final Ways ways;
     private final Map<BreakoutId, Map<String, Double>> known = new HashMap<>();
     private final Map<String, BreakoutId> units = new TreeMap<>();
 
     UnitDistances(Harness harness, Iterable<Component> controlUnits) {
         this.harness = harness;
-        harness.breakouts().ids().forEach(graph::addVertex);
-        harness.segments().all().forEach(each -> edge(each.from(), each.to(), each.lengthMetres()));
-        for (Connector one : harness.connectors().all()) {
-            Optional<BreakoutId> here = harness.breakout(one);
-            Optional<BreakoutId> there =
-                    one.mate().map(harness.connectors()::get).flatMap(harness::breakout);
-            if (here.isPresent() && there.isPresent() && !here.equals(there)) {
-                edge(here.get(), there.get(), 0);
-            }
-        }
+        this.ways = new Ways(harness, pair -> true);
         for (Component unit : controlUnits) {
             at(unit).ifPresent(place -> units.put(unit.id().value(), place));
         }
-    }
-
-    private void edge(BreakoutId from, BreakoutId to, double metres) {
-        graph.setEdgeWeight(graph.addEdge(from, to), metres);
     }
 
     /** Where a component is reached: at its first connector, else by itself. */
@@ -60,12 +43,11 @@ final class UnitDistances {
     }
 
     private Map<String, Double> measured(BreakoutId from) {
-        var ways = new DijkstraShortestPath<>(graph).getPaths(from);
+        Map<BreakoutId, Double> reached = ways.metres(from, units.values());
         Map<String, Double> metres = new TreeMap<>();
         units.forEach((unit, place) -> {
-            double length = ways.getWeight(place);
-            if (Double.isFinite(length)) {
-                metres.put(unit, length);
+            if (reached.containsKey(place)) {
+                metres.put(unit, reached.get(place));
             }
         });
         return Collections.unmodifiableMap(metres);

@@ -28,6 +28,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 import org.ohmloom.signal.bus.wiring.BusWiringStudy;
 import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.signal.way.Ways;
 import org.ohmloom.tables.BusFigure;
 import org.ohmloom.tables.BusLimit;
 import org.ohmloom.tables.SignalTables;

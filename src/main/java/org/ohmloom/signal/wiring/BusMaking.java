@@ -19,6 +19,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.signal.way.Ways;
 
 /**
  * Makes the lines of one data bus side by side: high, low, and the drain of a shield where the bus has one. Each part between two

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.BreakoutId;
+import org.ohmloom.signal.way.Ways;
 
 /**
  * Where the trunk of a bus runs: between the two nodes furthest apart, past the others. A node nearer to it than a stub may be long
@@ -16,8 +17,6 @@ import org.ohmloom.model.BreakoutId;
  * @param passed the nodes between them in the order the trunk comes by
  */
 record BusTrunk(int first, int last, List<Passed> passed) {
-
-    private static final double PAIR_METRES = 0.01;
 
     /**
      * A node the trunk passes.
@@ -64,9 +63,8 @@ record BusTrunk(int first, int last, List<Passed> passed) {
     /** Length of a way and a little for each pair of connectors on it, m: a stub leaves behind a pair, not before it. */
     private static OptionalDouble metresAndPairs(Optional<BreakoutId> from, Optional<BreakoutId> to, Ways ways) {
         return ways.way(from, to).stream()
-                .mapToDouble(steps -> steps.stream()
-                        .mapToDouble(step -> step.isThrough() ? PAIR_METRES : step.metres())
-                        .sum())
+                .mapToDouble(steps ->
+                        steps.stream().mapToDouble(Ways.Step::comparedMetres).sum())
                 .findFirst();
     }
 

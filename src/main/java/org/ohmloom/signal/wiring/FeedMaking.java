@@ -13,6 +13,7 @@ import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.signal.way.Ways;
 import org.ohmloom.tables.FuseRating;
 import org.ohmloom.tables.WireTables;
 

@@ -19,6 +19,7 @@ import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.signal.way.Ways;
 
 /**
  * Makes the wires of one line from a pin to all its ends. Between two pairs of connectors there is one splice where it branches, on

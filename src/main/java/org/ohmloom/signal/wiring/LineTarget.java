@@ -7,6 +7,7 @@ import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.CableId;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.signal.way.Ways;
 
 /**
  * An end that a pin's line must reach.

@@ -11,6 +11,7 @@ import org.ohmloom.model.Place;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.SpliceId;
+import org.ohmloom.signal.way.Ways;
 
 /** Makes splices, each apart from those made or there before. */
 final class SplicePlaces {

@@ -3,6 +3,7 @@ package org.ohmloom.signal.wiring;
 import java.util.List;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Harness;
+import org.ohmloom.signal.way.Ways;
 
 /** Which nodes of a data bus lie furthest apart: there its trunk ends, and there its terminations belong. */
 public final class TrunkEnds {

@@ -32,6 +32,7 @@ import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.signal.unit.DrivenCurrent;
 import org.ohmloom.signal.unit.Joints;
+import org.ohmloom.signal.way.Ways;
 import org.ohmloom.tables.WireTables;
 
 /** Gathers what each pin must reach and makes the lines, pin by pin. */

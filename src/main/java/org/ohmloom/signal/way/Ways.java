@@ -1,10 +1,12 @@
-package org.ohmloom.signal.wiring;
+package org.ohmloom.signal.way;
 
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jgrapht.GraphPath;
@@ -17,7 +19,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.SegmentId;
 
 /** Ways over the bundle segments and through in-line pairs of connectors, such as bulkheads. */
-final class Ways {
+public final class Ways {
 
     /** How much longer a way may be before it goes through one more pair of connectors, m. */
     private static final double PAIR_METRES = 0.01;
@@ -38,15 +40,21 @@ final class Ways {
      * @param far     the connector it leaves by, empty along a segment
      * @param metres  its length, m
      */
-    record Step(
+    public record Step(
             BreakoutId to,
             Optional<SegmentId> segment,
             Optional<ConnectorId> near,
             Optional<ConnectorId> far,
             double metres) {
 
-        boolean isThrough() {
+        /** Whether it goes through a pair of connectors. */
+        public boolean isThrough() {
             return near.isPresent();
+        }
+
+        /** What it counts where ways are compared, m: its length, a little through a pair. */
+        public double comparedMetres() {
+            return isThrough() ? PAIR_METRES : metres;
         }
     }
 
@@ -54,7 +62,7 @@ final class Ways {
     private final Predicate<Connector> open;
 
     /** Ways of a harness through the in-line connectors that are open. */
-    Ways(Harness harness, Predicate<Connector> open) {
+    public Ways(Harness harness, Predicate<Connector> open) {
         this.harness = harness;
         this.open = open;
     }
@@ -63,11 +71,14 @@ final class Ways {
      * The shortest way; empty when there is none, or where one of the places is not known. A way from a place to itself has no
      * steps.
      */
-    Optional<List<Step>> way(Optional<BreakoutId> from, Optional<BreakoutId> to) {
-        return from.isPresent() && to.isPresent() ? way(from.get(), to.get()) : Optional.empty();
+    public Optional<List<Step>> way(Optional<BreakoutId> from, Optional<BreakoutId> to) {
+        return from.isPresent() && to.isPresent()
+                ? Optional.ofNullable(new DijkstraShortestPath<>(graph()).getPath(from.get(), to.get()))
+                        .map(this::steps)
+                : Optional.empty();
     }
 
-    private Optional<List<Step>> way(BreakoutId from, BreakoutId to) {
+    private WeightedMultigraph<BreakoutId, Stretch> graph() {
         WeightedMultigraph<BreakoutId, Stretch> graph = new WeightedMultigraph<>(Stretch.class);
         harness.breakouts().ids().forEach(graph::addVertex);
         harness.segments().all().forEach(segment -> {
@@ -87,16 +98,16 @@ final class Ways {
                 }
             }
         }
-        GraphPath<BreakoutId, Stretch> path = new DijkstraShortestPath<>(graph).getPath(from, to);
-        if (path == null) {
-            return Optional.empty();
-        }
+        return graph;
+    }
+
+    private List<Step> steps(GraphPath<BreakoutId, Stretch> path) {
         List<Step> steps = new ArrayList<>();
         List<BreakoutId> places = path.getVertexList();
         for (int k = 0; k < path.getEdgeList().size(); k++) {
             steps.add(step(path.getEdgeList().get(k), places.get(k), places.get(k + 1)));
         }
-        return Optional.of(List.copyOf(steps));
+        return List.copyOf(steps);
     }
 
     private Step step(Stretch stretch, BreakoutId from, BreakoutId to) {
@@ -121,14 +132,25 @@ final class Ways {
     }
 
     /** Length of the shortest way, m; empty when there is none, or where one of the places is not known. */
-    OptionalDouble metres(Optional<BreakoutId> from, Optional<BreakoutId> to) {
-        return way(from, to).stream()
-                .mapToDouble(steps -> steps.stream().mapToDouble(Step::metres).sum())
-                .findFirst();
+    public OptionalDouble metres(Optional<BreakoutId> from, Optional<BreakoutId> to) {
+        return way(from, to).stream().mapToDouble(Ways::metres).findFirst();
+    }
+
+    /** Length of the shortest way to each of some places, m; those that none leads to are left out. */
+    public Map<BreakoutId, Double> metres(BreakoutId from, Collection<BreakoutId> places) {
+        var paths = new DijkstraShortestPath<>(graph()).getPaths(from);
+        Map<BreakoutId, Double> metres = new TreeMap<>();
+        places.forEach(place -> Optional.ofNullable(paths.getPath(place))
+                .ifPresent(path -> metres.put(place, metres(steps(path)))));
+        return metres;
+    }
+
+    private static double metres(List<Step> steps) {
+        return steps.stream().mapToDouble(Step::metres).sum();
     }
 
     /** The thing that is reached by the shortest way, the first of equal ones; empty where no way leads to any. */
-    <T> Optional<T> nearest(Optional<BreakoutId> from, Collection<T> things, Function<T, Optional<BreakoutId>> at) {
+    public <T> Optional<T> nearest(Optional<BreakoutId> from, Collection<T> things, Function<T, Optional<BreakoutId>> at) {
         Optional<T> nearest = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (T thing : things) {
