@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
@@ -22,6 +23,14 @@ import org.ohmloom.model.PinRole;
 /** Allocations by hand, and against every allocation there is. */
 @BesideOthers
 class PinSearchTest {
+
+    /** How a part of the cost tells the preference it gives way in. */
+    private static final Map<String, String> PREFERENCES = new TreeMap<>(Map.of(
+            "noisy outputs away", "is read beside",
+            "one connector", "is spread over",
+            "few splices", "in a splice",
+            "short ways", "runs",
+            "versatile pins kept", "could be something else"));
 
     private static Claim claim(String id, PinRole role) {
         return new Claim(id, id, role, 0, role.isOutput(), Optional.empty());
@@ -158,13 +167,17 @@ class PinSearchTest {
                 impossible.helps().get(1).contains("U1.4"), impossible.helps().toString());
     }
 
-    /** Every allocation of small random problems is tried: the search finds one of least cost, or there is none. */
+    /**
+     * Every allocation of small random problems is tried: the search finds one of least cost, or there is none. Among them are locks, pins
+     * that do not suit, loads that exclude each other, and allocations that give way in each of the five preferences.
+     */
     @Test
     void noOtherAllocationIsCheaper() {
         Random random = new Random(7);
         int rounds = Campaign.count(300, 2_000);
         int found = 0;
         int impossible = 0;
+        Map<String, Integer> gaveWay = new TreeMap<>();
         for (int round = 0; round < rounds; round++) {
             PinProblem problem = random(random);
             double least = EveryAllocation.leastPoints(problem);
@@ -174,6 +187,11 @@ class PinSearchTest {
                 assertTrue(each.proven(), problem.toString());
                 assertEquals(least, each.costPoints(), 1e-9, problem.toString());
                 assertEquals(AllocationCost.of(problem, each.chosen()), each.costPoints(), 1e-9);
+                PREFERENCES.forEach((preference, words) -> {
+                    if (each.parts().stream().anyMatch(part -> part.reason().contains(words))) {
+                        gaveWay.merge(preference, 1, Integer::sum);
+                    }
+                });
             } else {
                 impossible++;
                 assertInstanceOf(PinPlan.Impossible.class, plan);
@@ -181,6 +199,8 @@ class PinSearchTest {
             }
         }
         assertTrue(found > rounds / 4 && impossible > rounds / 20, found + " found, " + impossible + " impossible");
+        assertEquals(PREFERENCES.keySet(), gaveWay.keySet());
+        gaveWay.forEach((preference, times) -> assertTrue(times > rounds / 40, preference + " " + times));
     }
 
     private static PinProblem random(Random random) {
@@ -214,12 +234,22 @@ class PinSearchTest {
             Optional<String> locked =
                     random.nextInt(6) == 0 ? Optional.of("P" + random.nextInt(count)) : Optional.empty();
             Set<String> barred = random.nextInt(4) == 0 ? Set.of("P" + random.nextInt(count)) : Set.of();
+            Map<String, Double> metres =
+                    random.nextInt(3) == 0 ? Map.of("U0", random.nextDouble() * 5, "U1", random.nextDouble() * 5) : Map.of();
             claims.add(new Claim(
-                    "C" + k, "S" + random.nextInt(2), role, random.nextInt(3), role.isOutput(), locked, barred));
+                    "C" + k, "S" + random.nextInt(2), role, random.nextInt(3), role.isOutput(), locked, barred, metres));
         }
         Budget budget = new Budget("group", Set.of("P0", "P1"), 2);
         List<AtMost> exclusions = random.nextInt(3) == 0 ? List.of(new AtMost(Set.of("C0", "C1"), 1)) : List.of();
-        return new PinProblem(claims, slots, List.of(budget), exclusions, Preferences.USUAL);
+        Preferences preferences = random.nextInt(3) > 0
+                ? Preferences.USUAL
+                : new Preferences(
+                        random.nextDouble() * 9,
+                        random.nextDouble() * 5,
+                        random.nextDouble() * 3,
+                        random.nextDouble(),
+                        random.nextDouble());
+        return new PinProblem(claims, slots, List.of(budget), exclusions, preferences);
     }
 
     /**
