@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import org.ohmloom.model.Connector;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.PartId;
@@ -74,7 +76,7 @@ final class BusEnds {
         return words.get("bus.ends.between", points.high().text(), points.low().text());
     }
 
-    /** Offers the pins of the nodes there are by now, and splices of both lines at one place. */
+    /** Offers the pins of the nodes there are by now, and splices and cavities of both lines at one place or in one connector. */
     void refresh() {
         rows.choices(0, List.copyOf(places().keySet()));
     }
@@ -83,25 +85,43 @@ final class BusEnds {
         Map<String, Points> places = new LinkedHashMap<>();
         List<DataBus.Node> now = nodes.get();
         now.forEach(node -> put(places, inside(node)));
-        if (!now.isEmpty()) {
-            Joints joints = Joints.of(harness);
-            DataBus.Node first = now.get(0);
-            for (Splice high : harness.splices().all()) {
-                WireEnd one = new WireEnd.AtSplice(high.id());
-                if (high.place().isPresent() && joints.isWith(first.unit(), first.high(), one)) {
-                    harness.splices().all().stream()
-                            .filter(low -> low.place().equals(high.place())
-                                    && joints.isWith(first.unit(), first.low(), new WireEnd.AtSplice(low.id())))
-                            .findFirst()
-                            .ifPresent(low -> {
-                                Points points = new Points(one, new WireEnd.AtSplice(low.id()));
-                                places.put(text(points), points);
-                            });
-                }
+        Joints joints = Joints.of(harness);
+        Predicate<WireEnd> onHigh =
+                end -> now.stream().anyMatch(node -> joints.isWith(node.unit(), node.high(), end));
+        Predicate<WireEnd> onLow =
+                end -> now.stream().anyMatch(node -> joints.isWith(node.unit(), node.low(), end));
+        for (Splice high : harness.splices().all()) {
+            if (high.place().isPresent()) {
+                List<WireEnd> lows = harness.splices().all().stream()
+                        .filter(low -> low.place().equals(high.place()))
+                        .map(low -> (WireEnd) new WireEnd.AtSplice(low.id()))
+                        .toList();
+                pairs(places, onHigh, onLow, List.of(new WireEnd.AtSplice(high.id())), lows);
             }
+        }
+        for (Connector connector : harness.connectors().all()) {
+            List<WireEnd> cavities = connector.cavities().stream()
+                    .map(cavity -> (WireEnd) new WireEnd.AtCavity(connector.id(), cavity.name()))
+                    .toList();
+            pairs(places, onHigh, onLow, cavities, cavities);
         }
         before.forEach(each -> put(places, each));
         return places;
+    }
+
+    /** The first of some places on the high line with the first on the low line, the second with the second, and so on. */
+    private void pairs(
+            Map<String, Points> places,
+            Predicate<WireEnd> onHigh,
+            Predicate<WireEnd> onLow,
+            List<WireEnd> some,
+            List<WireEnd> others) {
+        List<WireEnd> highs = some.stream().filter(onHigh).toList();
+        List<WireEnd> lows = others.stream().filter(onLow).toList();
+        for (int k = 0; k < Math.min(highs.size(), lows.size()); k++) {
+            Points points = new Points(highs.get(k), lows.get(k));
+            places.put(text(points), points);
+        }
     }
 
     private void put(Map<String, Points> places, DataBus.Termination termination) {

@@ -146,6 +146,11 @@ final class NeedModel extends AbstractTableModel {
                         proposed.get(need.component().id()))
                 .map(at -> at.unit() + "." + at.pin())
                 .filter(text -> !text.equals(now));
+        if (now.isEmpty() && next.isEmpty()) {
+            return need.wiredTo()
+                    .map(at -> words.get("need.wired", at.unit() + "." + at.pin()))
+                    .orElse("");
+        }
         String lock = need.isLocked() ? words.get("need.locked") : "";
         return next.map(text -> now.isEmpty() ? "→ " + text : now + " → " + text)
                         .orElse(now)

@@ -16,8 +16,15 @@ import org.ohmloom.signal.unit.Line;
  * @param channel   its channel in the plan of a unit, if it has one
  * @param at        input or output of that channel
  * @param wired     whether wires join what is read or switched to something already
+ * @param wiredTo   the pin of a unit they join it to, if it is one
  */
-record PinNeed(Component component, List<Line> lines, Optional<Channel> channel, Optional<UnitPin> at, boolean wired) {
+record PinNeed(
+        Component component,
+        List<Line> lines,
+        Optional<Channel> channel,
+        Optional<UnitPin> at,
+        boolean wired,
+        Optional<UnitPin> wiredTo) {
     PinNeed {
         lines = List.copyOf(lines);
     }

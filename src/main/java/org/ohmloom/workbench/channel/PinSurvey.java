@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
@@ -60,6 +61,7 @@ record PinSurvey(Harness harness, ChannelProblem problem, List<PinNeed> needs, L
         problem.lines().values().forEach(line -> lines.computeIfAbsent(line.component(), id -> new ArrayList<>())
                 .add(line));
         lines.values().forEach(each -> each.sort(java.util.Comparator.comparing(Line::role)));
+        Joints joints = Joints.of(harness);
         Map<ComponentId, Channel> channels = new HashMap<>();
         Map<ComponentId, UnitPin> pins = new HashMap<>();
         List<PinPlace> places = new ArrayList<>();
@@ -67,11 +69,16 @@ record PinSurvey(Harness harness, ChannelProblem problem, List<PinNeed> needs, L
             if (component.device() instanceof ControlUnit unit) {
                 Map<String, String> cavities = cavities(harness, component.id());
                 for (Pin pin : unit.pins()) {
+                    var joined = joints.with(component.id(), pin.name());
                     places.add(new PinPlace(
                             component,
                             pin,
                             Optional.ofNullable(cavities.get(pin.name())),
-                            unit.channelsAt(pin.name()).toList()));
+                            unit.channelsAt(pin.name()).toList(),
+                            problem.lines().values().stream()
+                                    .filter(line -> joined.contains(Joints.terminal(line.component(), line.terminal())))
+                                    .map(line -> line.component().value())
+                                    .collect(Collectors.toCollection(TreeSet::new))));
                 }
                 unit.channels().forEach(channel -> {
                     channels.put(channel.component(), channel);
@@ -79,18 +86,29 @@ record PinSurvey(Harness harness, ChannelProblem problem, List<PinNeed> needs, L
                 });
             }
         }
-        Joints joints = Joints.of(harness);
         List<PinNeed> sensors = new ArrayList<>();
         List<PinNeed> others = new ArrayList<>();
         for (Component component : harness.components().all()) {
+            List<Line> own = lines.getOrDefault(component.id(), List.of());
+            List<Line> main = own.stream()
+                    .filter(line -> line.role().isInput() || line.role().isOutput())
+                    .toList();
             PinNeed need = new PinNeed(
                     component,
-                    lines.getOrDefault(component.id(), List.of()),
+                    own,
                     Optional.ofNullable(channels.get(component.id())),
                     Optional.ofNullable(pins.get(component.id())),
-                    lines.getOrDefault(component.id(), List.of()).stream()
-                            .filter(line -> line.role().isInput() || line.role().isOutput())
-                            .anyMatch(line -> joints.isJoined(line.component(), line.terminal())));
+                    main.stream().anyMatch(line -> joints.isJoined(line.component(), line.terminal())),
+                    places.stream()
+                            .filter(place -> place.pin().role().isInput()
+                                    || place.pin().role().isOutput())
+                            .filter(place -> main.stream()
+                                    .anyMatch(line -> joints.with(line.component(), line.terminal())
+                                            .contains(Joints.terminal(
+                                                    place.unit().id(),
+                                                    place.pin().name()))))
+                            .map(PinPlace::at)
+                            .findFirst());
             if (component.device() instanceof Sensor) {
                 sensors.add(need);
             } else if (!need.lines().isEmpty() || need.channel().isPresent()) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.TreeMap;
 import javax.swing.table.AbstractTableModel;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
@@ -152,10 +152,13 @@ final class PlaceModel extends AbstractTableModel {
     }
 
     private String used(PinPlace place) {
-        String now = place.channels().stream()
-                .map(channel -> channel.component() + (channel.locked() ? words.get("need.locked") : ""))
-                .distinct()
-                .collect(Collectors.joining(", "));
+        Map<String, String> users = new TreeMap<>();
+        place.wired().forEach(id -> users.put(id, id));
+        place.channels()
+                .forEach(channel -> users.put(
+                        channel.component().value(),
+                        channel.component() + (channel.locked() ? words.get("need.locked") : "")));
+        String now = String.join(", ", users.values());
         String next = proposed.getOrDefault(place.at(), "");
         return next.isEmpty() || next.equals(now) ? now : now.isEmpty() ? "→ " + next : now + " → " + next;
     }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -30,6 +31,8 @@ import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
+import org.ohmloom.signal.bus.wiring.BusProblem;
+import org.ohmloom.signal.bus.wiring.BusWiringStudy;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.signal.channel.SensorChannels;
 import org.ohmloom.signal.unit.Joints;
@@ -236,5 +239,57 @@ class BusPaneTest {
         type(pane, "bus-nodes", 1, 0, "U9");
         assertTrue(pane.toldText().startsWith("“U9” is no unit"), pane.toldText());
         assertFalse(OnEventThread.get(() -> ((AbstractButton) find(pane, "bus-ok")).isEnabled()));
+    }
+
+    /** U1 and U2 in plugs of their own, and a pair X9 and X10 past U2 where the bus ends: a resistor may sit in any of them. */
+    @Test
+    void aTerminationSitsInAConnectorThatHasBothLines() {
+        Harness harness = new HarnessSketch()
+                .component("U1", unit(List.of()))
+                .component("U2", unit(List.of()))
+                .connector("X1", "U1", "1 H", "2 L", "3 A1")
+                .connector("X2", "U2", "1 H", "2 L", "3 A1")
+                .inline("X9", "X10", "a", "b", "c")
+                .splice("S1", 0)
+                .splice("S2", 0)
+                .wire("W1", "X1.1", "S1", 0.1)
+                .wire("W2", "S1", "X2.1", 0.1)
+                .wire("W3", "S1", "X9.b", 0.1)
+                .wire("W4", "X1.2", "S2", 0.1)
+                .wire("W5", "S2", "X2.2", 0.1)
+                .wire("W6", "S2", "X9.a", 0.1)
+                .harness();
+        BusPane pane = pane(harness, BusDialog.fresh(harness));
+        List<String> offered = OnEventThread.get(() -> {
+            JTable table = (JTable) find(pane, "bus-ends");
+            JComboBox<?> box = (JComboBox<?>) table.prepareEditor(table.getCellEditor(1, 0), 1, 0);
+            return IntStream.range(0, box.getItemCount())
+                    .mapToObj(each -> String.valueOf(box.getItemAt(each)))
+                    .toList();
+        });
+        assertTrue(
+                offered.containsAll(List.of("X1.1 and X1.2", "X2.1 and X2.2", "X9.b and X9.a", "X10.b and X10.a")), offered.toString());
+        type(pane, "bus-ends", 0, 0, "X1.1 and X1.2");
+        type(pane, "bus-ends", 1, 0, "X10.b and X10.a");
+        press(pane, "bus-ok");
+        DataBus.Termination end = entered(harness).terminations().get(1);
+        assertEquals("X10.b and X10.a", end.text());
+        assertEquals(Optional.empty(), end.insideUnit());
+        Harness after = answers.get(answers.size() - 1).apply(harness);
+        WireTables tables = WireTables.bundled();
+        assertEquals(
+                List.of(),
+                BusWiringStudy.of(
+                                after,
+                                NetworkBuilder.build(after, HarnessSketch.state(), wire -> 0.1, tables),
+                                new TreeMap<>(),
+                                tables.signals(),
+                                after.buses().get(new BusId("CAN1")))
+                        .problems()
+                        .stream()
+                        .map(BusProblem::kind)
+                        .filter(kind -> kind == BusProblem.Kind.TERMINATION_COUNT
+                                || kind == BusProblem.Kind.TERMINATION_NOT_AT_END)
+                        .toList());
     }
 }
