@@ -38,6 +38,11 @@ public record SensorChannel(
         return new SensorChannel(name, component, changed, unit, device, pin, fedBy, supplied, wired);
     }
 
+    /** This channel read at another input, no wire leading there. */
+    public SensorChannel readAt(Pin input) {
+        return new SensorChannel(name, component, sensor, unit, device, input, fedBy, supplied, false);
+    }
+
     /** What the sensor measures, if entered. */
     public Optional<Measurement> measurement() {
         return sensor.measurement();

@@ -24,12 +24,13 @@ import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.signal.unit.SensorNeeds;
 
 /** Changes of plans: a channel to another pin, a pin to another role, the plan after the wires. */
-final class PlanMending {
+public final class PlanMending {
     private final Harness harness;
     private final Joints joints;
     private final Map<ComponentId, ControlUnit> units = new TreeMap<>();
 
-    PlanMending(Harness harness) {
+    /** Changes of the plans of a harness. */
+    public PlanMending(Harness harness) {
         this.harness = harness;
         this.joints = Joints.of(harness);
         for (Component component : harness.components().all()) {
@@ -71,7 +72,7 @@ final class PlanMending {
     }
 
     /** Moves a channel no wire leads to yet onto a free pin of its unit that serves; empty without one. */
-    Optional<Edit> moving(ComponentId id, ControlUnit unit, Channel channel, Predicate<Pin> wanted) {
+    public Optional<Edit> moving(ComponentId id, ControlUnit unit, Channel channel, Predicate<Pin> wanted) {
         Component served = harness.components().get(channel.component());
         PinRole role = role(served, unit.pin(channel.pin()).orElseThrow());
         if (isWired(id, channel) || channel.locked()) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.ohmloom.edit.ChangeDevice;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Calibration;
+import org.ohmloom.model.Harness;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.Sensor;
@@ -13,42 +14,45 @@ import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.units.Formats;
 
 /**
- * The calibration a sensor's own data give for all it meets in use, where they go that far: a thermistor's formula, a table's rows, a
- * thermocouple's polynomial, pulses of a turn. A straight line through two points is not carried on beyond them.
+ * What mends a calibration that does not suit. Where more is met in use than it tells, the sensor's own data give it as far as they go: a
+ * thermistor's formula, a table's rows, a thermocouple's polynomial, pulses of a turn; a straight line through two points is not carried
+ * on beyond them. Where the input does not suit, another of its unit may.
  */
 public final class CalibrationMending {
+    private final Harness harness;
+    private final ChannelReading reading;
+    private final ReturnRules rules;
 
-    private CalibrationMending() {}
+    /** For a channel of a harness. */
+    public CalibrationMending(Harness harness, ChannelReading reading) {
+        this.harness = harness;
+        this.reading = reading;
+        this.rules = harness.rules().returnRules();
+    }
 
-    /**
-     * Tells the values met in use by the sensor's own curve; empty where that curve does not reach them, or something else would be
-     * wrong then.
-     *
-     * @param reading the channel
-     * @param problem what is wrong with it
-     * @param rules   what error is allowed where none is entered
-     */
-    public static Optional<Edit> of(ChannelReading reading, CalibrationProblem problem, ReturnRules rules) {
+    /** The change that mends a problem and makes no other; empty without one: {@link #why} tells why. */
+    public Optional<Edit> of(CalibrationProblem problem) {
+        return problem.kind() == CalibrationProblem.Kind.RANGE_TOO_SMALL
+                ? reading.calibration().flatMap(this::byOwnCurve)
+                : reading.calibration().flatMap(now -> OtherInput.of(
+                        harness, reading.channel(), pin -> mends(pin, problem.kind(), now)));
+    }
+
+    /** Tells the values met in use by the sensor's own curve; empty where that curve does not reach them. */
+    private Optional<Edit> byOwnCurve(SensorCalibration now) {
         SensorChannel channel = reading.channel();
-        if (problem.kind() != CalibrationProblem.Kind.RANGE_TOO_SMALL
-                || reading.calibration().isEmpty()) {
-            return Optional.empty();
-        }
-        SensorCalibration now = reading.calibration().get();
         Measurement before = channel.measurement().orElseThrow();
-        if (!isToldBeyond(before.calibration())) {
+        if (isLine(before.calibration())) {
             return Optional.empty();
         }
         Measurement over =
                 before.over(Math.min(before.lowest(), now.lowest()), Math.max(before.highest(), now.highest()));
-        Sensor sensor = channel.sensor().measuring(Optional.of(over));
-        boolean mends = SensorCalibration.of(
-                        channel.with(sensor), reading.rate().hertz(), rules)
-                .filter(then -> then.problems().stream().noneMatch(each -> isNew(each, now)))
-                .isPresent();
         String label = "Calibrate " + channel.component().id() + " from " + Formats.number(over.lowest()) + " to "
                 + Formats.number(over.highest()) + " " + over.unit() + " by its own curve";
-        return mends
+        return mends(
+                        channel.with(channel.sensor().measuring(Optional.of(over))),
+                        CalibrationProblem.Kind.RANGE_TOO_SMALL,
+                        now)
                 ? Optional.of(new ChangeDevice(
                         label,
                         channel.component().id(),
@@ -56,15 +60,36 @@ public final class CalibrationMending {
                 : Optional.empty();
     }
 
-    /** Whether something is wrong that is mended by this, or was not wrong before. */
-    private static boolean isNew(CalibrationProblem problem, SensorCalibration before) {
-        return problem.kind() == CalibrationProblem.Kind.RANGE_TOO_SMALL
-                || before.problems().stream().noneMatch(each -> each.kind() == problem.kind());
+    /** Whether a problem of a kind is gone in a changed channel, and nothing is wrong there that was not before. */
+    private boolean mends(SensorChannel changed, CalibrationProblem.Kind kind, SensorCalibration now) {
+        return SensorCalibration.of(changed, reading.rate().hertz(), rules)
+                .filter(then -> then.problems().stream()
+                        .noneMatch(each -> each.kind() == kind
+                                || now.problems().stream().noneMatch(known -> known.kind() == each.kind())))
+                .isPresent();
     }
 
-    private static boolean isToldBeyond(Calibration calibration) {
-        return !(calibration instanceof Calibration.RatiometricLine
+    /** Why a problem has no change that mends it, as a sentence of its own. */
+    public String why(CalibrationProblem problem) {
+        Calibration calibration =
+                reading.channel().measurement().map(Measurement::calibration).orElseThrow();
+        if (problem.kind() == CalibrationProblem.Kind.NOT_MONOTONE) {
+            return "Which of two values it is cannot be told from one signal: correct its rows, or use it over less.";
+        }
+        if (problem.kind() != CalibrationProblem.Kind.RANGE_TOO_SMALL) {
+            return OtherInput.why(reading.channel());
+        }
+        if (isLine(calibration)) {
+            return "Two points tell nothing beyond them: it takes a point measured there, or a sensor of that range.";
+        }
+        return calibration instanceof Calibration.ResistanceTable || calibration instanceof Calibration.VoltageTable
+                ? "Its table tells nothing beyond its rows: it takes rows measured there, or a sensor of that range."
+                : "Its own curve does not serve there: it takes a sensor of that range.";
+    }
+
+    private static boolean isLine(Calibration calibration) {
+        return calibration instanceof Calibration.RatiometricLine
                 || calibration instanceof Calibration.VoltageLine
-                || calibration instanceof Calibration.CurrentLine);
+                || calibration instanceof Calibration.CurrentLine;
     }
 }
