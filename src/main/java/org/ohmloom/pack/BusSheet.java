@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
@@ -156,9 +157,10 @@ final class BusSheet {
         facts.add(new Block.Fact(
                 "Stubs together", within(wiring.stubsMetres(), limits.flatMap(BusLimit::stubTotalMetres))));
         limits.flatMap(BusLimit::stubMetres)
-                .ifPresent(most -> facts.add(new Block.Fact(
-                        "Each stub at most",
-                        Formats.metres(most.value()) + " (" + most.citation().text() + ")")));
+                .ifPresent(most -> facts.add(new Block.Fact("Each stub at most", Formats.metres(most.value()))));
+        limits.map(BusSheet::sources)
+                .filter(text -> !text.isEmpty())
+                .ifPresent(text -> facts.add(new Block.Fact("Lengths are limited by", text)));
         facts.add(new Block.Fact(
                 "Nodes",
                 reading.bus().nodes().size() + " of "
@@ -173,6 +175,12 @@ final class BusSheet {
                 "Load",
                 Formats.percent(reading.traffic().loadFraction()) + ", at most "
                         + Formats.percent(figure(BusFigure.LOAD_MOST).value()) + " by practice"));
+        nodeOffsets()
+                .filter(each -> reading.bus().nodes().stream()
+                        .anyMatch(node -> node.unit().equals(each.point().owner())))
+                .findFirst()
+                .ifPresent(each -> facts.add(new Block.Fact(
+                        "Ground offsets against", each.point().against().value())));
         facts.add(new Block.Fact(
                 "Not in a twisted pair", wiring.untwisted().isEmpty() ? "none" : Wording.ids(wiring.untwisted())));
         return facts;
@@ -180,9 +188,16 @@ final class BusSheet {
 
     private static String within(double metres, Optional<CitedValue> most) {
         return Formats.metres(metres)
-                + most.map(each -> ", at most " + Formats.metres(each.value()) + " ("
-                                + each.citation().text() + ")")
-                        .orElse("");
+                + most.map(each -> ", at most " + Formats.metres(each.value())).orElse("");
+    }
+
+    /** Where the limits of lengths are from, each source once. */
+    private static String sources(BusLimit limits) {
+        return Stream.of(limits.busMetres(), limits.stubTotalMetres(), limits.stubMetres())
+                .flatMap(Optional::stream)
+                .map(each -> each.citation().text())
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     private Row node(DataBus bus, NodePlace node) {
@@ -205,13 +220,19 @@ final class BusSheet {
                 Cell.empty());
     }
 
-    /** The worst offset of a node's ground against that of the first node, over all states, V. */
+    /** The worst offset of a node's ground over all states, V; 0 of the node the others are held against. */
     private OptionalDouble offsetVolts(ComponentId unit) {
+        return nodeOffsets().anyMatch(each -> each.point().against().equals(unit))
+                ? OptionalDouble.of(0)
+                : nodeOffsets()
+                        .filter(each -> each.point().owner().equals(unit))
+                        .mapToDouble(Offset::worstVolts)
+                        .max();
+    }
+
+    private Stream<Offset> nodeOffsets() {
         return analysis.evidence().returns().offsets().stream()
-                .filter(each -> each.point().kind() == ReferencePoint.Kind.BUS_NODE_GROUND
-                        && each.point().owner().equals(unit))
-                .mapToDouble(Offset::worstVolts)
-                .max();
+                .filter(each -> each.point().kind() == ReferencePoint.Kind.BUS_NODE_GROUND);
     }
 
     private static Row termination(DataBus bus, DataBus.Termination each) {

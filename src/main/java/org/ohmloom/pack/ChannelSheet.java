@@ -39,7 +39,7 @@ final class ChannelSheet {
             Column.words("Channel"),
             Column.code("Sensor").mentioning(),
             Column.words("Measures"),
-            Column.words("Sort"),
+            Column.words("Type"),
             Column.number("Rate", Unit.HERTZ, 0),
             Column.words("Message"),
             Column.words("Colours: supply, signal, return"),
@@ -107,7 +107,7 @@ final class ChannelSheet {
                 Cell.text(sensor.value()),
                 Cell.text(measurement.map(each -> each.quantity() + ", " + Formats.number(each.lowest()) + " to "
                         + Formats.number(each.highest()) + " " + each.unit())),
-                Cell.text(words(channel.sensor().kind())),
+                Cell.text(type(channel.sensor().kind())),
                 Cell.number(reading.rate().hertz()),
                 Cell.text(messages(channel)),
                 Cell.text(colour(sensor, Sensor.SUPPLY) + ", " + colour(sensor, Sensor.SIGNAL) + ", "
@@ -116,6 +116,10 @@ final class ChannelSheet {
                         ? Cell.text(setUp(reading))
                         : Cell.missing("what it measures is not entered"),
                 Cell.text(mind(reading)));
+    }
+
+    private static String type(Sensor.Kind kind) {
+        return kind == Sensor.Kind.HALL ? "Hall" : words(kind);
     }
 
     private String colour(ComponentId sensor, String terminal) {

@@ -155,7 +155,7 @@ final class PlanAgainstWires {
         if (!SensorNeeds.accepts(channel.sensor(), pin)) {
             problems.add(PlanProblem.of(
                     Kind.WRONG_ROLE,
-                    place + " needs a " + PlanMending.words(needed) + "; the pin is set up as "
+                    place + " needs " + aOrAn(PlanMending.words(needed)) + "; the pin is set up as "
                             + PlanMending.words(pin.role()) + (mend.isPresent() ? "" : " and cannot be that"),
                     about,
                     mend));
@@ -166,6 +166,10 @@ final class PlanAgainstWires {
             problems.add(PlanProblem.of(
                     Kind.PULL_UP, place + " gives a voltage, and the pin has a pull-up that lifts it", about, mend));
         }
+    }
+
+    private static String aOrAn(String words) {
+        return ("aeiou".indexOf(words.charAt(0)) < 0 ? "a " : "an ") + words;
     }
 
     private void outputRole(ComponentId id, ControlUnit unit, Channel channel, List<PlanProblem> problems) {

@@ -88,7 +88,7 @@ final class PinPlanPane extends StudyTab {
         this.needs =
                 new NeedModel(words, new UsualRates(WireTables.bundled().signals()), () -> propose(Optional.empty()));
         this.needTable = new ReadTable(
-                needs, words.get("needs"), new int[] {40, 150, 110, 190, 90, 70}, (row, column) -> needs.need(row)
+                needs, words.get("needs"), new int[] {40, 170, 120, 205, 90, 70}, (row, column) -> needs.need(row)
                         .lines()
                         .isEmpty());
         this.placeTable = new ReadTable(

@@ -2,7 +2,6 @@ package org.ohmloom.workbench.channel;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.ohmloom.model.InputRange;
@@ -12,6 +11,7 @@ import org.ohmloom.model.PinRole;
 import org.ohmloom.model.PinUse;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.units.Formats;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** Pins and what they are for, in words. */
@@ -19,10 +19,9 @@ final class PinWords {
 
     private PinWords() {}
 
-    /** A role, as "voltage input". */
+    /** A role, as "analogue input". */
     static String role(PinRole role) {
-        return Words.of("channels")
-                .get("role." + role.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return TradeWords.named(role);
     }
 
     /** Everything a pin can be. */

@@ -49,7 +49,11 @@ final class PlanWords {
             found.parts().stream()
                     .sorted(Comparator.comparingDouble(CostPart::costPoints).reversed())
                     .forEach(part ->
-                            lines.add(words.get("cost-part", Formats.number(part.costPoints()), part.reason())));
+                            lines.add(words.get(
+                                    "cost-part",
+                                    Formats.number(part.costPoints()),
+                                    part.reason(),
+                                    part.costPoints())));
         } else if (plan instanceof PinPlan.Impossible impossible) {
             impossible.helps().forEach(help -> lines.add(words.get("help", help)));
             impossible.competitions().forEach(each -> lines.add(competition(each)));

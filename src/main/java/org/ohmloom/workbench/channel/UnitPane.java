@@ -57,7 +57,7 @@ final class UnitPane extends JPanel {
      * @param answer takes the edit that puts the unit in, or nothing when a person gives up
      */
     UnitPane(Harness harness, Optional<Path> folder, Services services, Consumer<Optional<Edit>> answer) {
-        super(new MigLayout("insets 14 16 12 16, fill, wrap 2, gap 12 6, hidemode 3", "[230::,fill]12[grow,fill]"));
+        super(new MigLayout("insets 14 16 12 16, fill, wrap 2, gap 12 6, hidemode 3", "[270::,fill]12[grow,fill]"));
         this.services = services;
         this.folder = folder;
         this.place = new UnitPlace(harness, words);
@@ -72,7 +72,7 @@ final class UnitPane extends JPanel {
         add(PaneTitle.of(words.get("unit.list")));
         add(source, "wmin 0");
         JScrollPane titles = new JScrollPane(list);
-        titles.setPreferredSize(new Dimension(UIScale.scale(240), UIScale.scale(260)));
+        titles.setPreferredSize(new Dimension(UIScale.scale(280), UIScale.scale(260)));
         add(titles, "grow, pushy");
         shown.add(pins, "pins");
         shown.add(form, "form");
@@ -86,7 +86,7 @@ final class UnitPane extends JPanel {
     }
 
     private JComponent beside() {
-        JPanel beside = new JPanel(new MigLayout("insets 0, wrap 1, gapy 4", "[grow,fill]", "[]push"));
+        JPanel beside = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]4[]push"));
         open.setName("unit-file");
         open.setToolTipText(words.get("unit.file.about"));
         open.addActionListener(event -> read());

@@ -154,7 +154,7 @@ class PinPlanPaneTest {
         choose("B5", pin("SUP"));
         press("channels-lock");
         String hint = OnEventThread.get(() -> label("channels-hint"));
-        assertTrue(hint.contains("cannot serve B5"), hint);
+        assertTrue(hint.contains("B5 needs one"), hint);
         assertTrue(channelOf("B5").isEmpty());
     }
 

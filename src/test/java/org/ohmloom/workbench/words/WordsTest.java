@@ -130,7 +130,7 @@ class WordsTest {
             if (shown && each.isEnum() && !each.isEquivalentTo(NaturalOrder.class)) {
                 for (Object constant : each.reflect().getEnumConstants()) {
                     String plain = TradeWords.lower((Enum<?>) constant);
-                    if (!TradeWords.named((Enum<?>) constant).equals(plain)) {
+                    if (!TradeWords.named((Enum<?>) constant).equalsIgnoreCase(plain)) {
                         wrong.add(each.getSimpleName() + ": " + plain);
                     }
                 }
