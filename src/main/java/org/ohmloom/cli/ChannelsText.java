@@ -28,8 +28,9 @@ final class ChannelsText {
                             ? "proven the least"
                             : "the least is " + Formats.number(found.boundPoints()) + " or more")
                     + ".");
-            found.parts().forEach(part -> out.println("  " + Formats.number(part.costPoints())
-                    + (part.costPoints() == 1 ? " point: " : " points: ") + part.reason()));
+            found.parts()
+                    .forEach(part -> out.println("  " + Formats.number(part.costPoints())
+                            + (part.costPoints() == 1 ? " point: " : " points: ") + part.reason()));
         } else if (plan.answer() instanceof PinPlan.Impossible impossible) {
             out.println("There is no plan.");
             impossible

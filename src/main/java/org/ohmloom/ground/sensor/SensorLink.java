@@ -51,11 +51,10 @@ record SensorLink(
             if (component.device() instanceof Sensor sensor) {
                 for (Component unit : harness.components().all()) {
                     if (unit.device() instanceof ControlUnit device) {
-                        reference(inputs, unit, device)
-                                .ifPresent(reference -> device.pins().stream()
-                                        .filter(pin -> inputs.reads(unit, pin, component))
-                                        .forEach(pin ->
-                                                links.add(of(inputs, component, sensor, unit, device, pin, reference))));
+                        reference(inputs, unit, device).ifPresent(reference -> device.pins().stream()
+                                .filter(pin -> inputs.reads(unit, pin, component))
+                                .forEach(
+                                        pin -> links.add(of(inputs, component, sensor, unit, device, pin, reference))));
                     }
                 }
             }

@@ -50,9 +50,7 @@ public record SensorChannel(
 
     /** The reference supply its converter goes by: the one that feeds the sensor, else the unit's first; V. */
     public OptionalDouble referenceVolts() {
-        return SensorInputs.comparedWith(fedBy, device)
-                .map(Pin::referenceVolts)
-                .orElse(OptionalDouble.empty());
+        return SensorInputs.comparedWith(fedBy, device).map(Pin::referenceVolts).orElse(OptionalDouble.empty());
     }
 
     /** Where it is read: {@code ECU1.A3}. */

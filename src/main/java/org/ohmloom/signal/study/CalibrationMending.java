@@ -34,8 +34,9 @@ public final class CalibrationMending {
     public Optional<Edit> of(CalibrationProblem problem) {
         return problem.kind() == CalibrationProblem.Kind.RANGE_TOO_SMALL
                 ? reading.calibration().flatMap(this::byOwnCurve)
-                : reading.calibration().flatMap(now -> OtherInput.of(
-                        harness, reading.channel(), pin -> mends(pin, problem.kind(), now)));
+                : reading.calibration()
+                        .flatMap(now ->
+                                OtherInput.of(harness, reading.channel(), pin -> mends(pin, problem.kind(), now)));
     }
 
     /** Tells the values met in use by the sensor's own curve; empty where that curve does not reach them. */

@@ -16,13 +16,12 @@ final class OtherInput {
 
     /** Moves a sensor to the first free input by which it is read as wanted; empty without one. */
     static Optional<Edit> of(Harness harness, SensorChannel now, Predicate<SensorChannel> wanted) {
-        return planned(now)
-                .flatMap(channel -> new PlanMending(harness)
-                        .moving(
-                                now.unit().id(),
-                                now.device(),
-                                channel,
-                                pin -> wanted.test(now.readAt(pin.setUpAs(SensorNeeds.signalRole(now.sensor()))))));
+        return planned(now).flatMap(channel -> new PlanMending(harness)
+                .moving(
+                        now.unit().id(),
+                        now.device(),
+                        channel,
+                        pin -> wanted.test(now.readAt(pin.setUpAs(SensorNeeds.signalRole(now.sensor()))))));
     }
 
     /** Why there is none, as a sentence. */

@@ -140,8 +140,8 @@ public final class Ways {
     public Map<BreakoutId, Double> metres(BreakoutId from, Collection<BreakoutId> places) {
         var paths = new DijkstraShortestPath<>(graph()).getPaths(from);
         Map<BreakoutId, Double> metres = new TreeMap<>();
-        places.forEach(place -> Optional.ofNullable(paths.getPath(place))
-                .ifPresent(path -> metres.put(place, metres(steps(path)))));
+        places.forEach(place ->
+                Optional.ofNullable(paths.getPath(place)).ifPresent(path -> metres.put(place, metres(steps(path)))));
         return metres;
     }
 
@@ -150,7 +150,8 @@ public final class Ways {
     }
 
     /** The thing that is reached by the shortest way, the first of equal ones; empty where no way leads to any. */
-    public <T> Optional<T> nearest(Optional<BreakoutId> from, Collection<T> things, Function<T, Optional<BreakoutId>> at) {
+    public <T> Optional<T> nearest(
+            Optional<BreakoutId> from, Collection<T> things, Function<T, Optional<BreakoutId>> at) {
         Optional<T> nearest = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (T thing : things) {

@@ -86,10 +86,8 @@ final class BusEnds {
         List<DataBus.Node> now = nodes.get();
         now.forEach(node -> put(places, inside(node)));
         Joints joints = Joints.of(harness);
-        Predicate<WireEnd> onHigh =
-                end -> now.stream().anyMatch(node -> joints.isWith(node.unit(), node.high(), end));
-        Predicate<WireEnd> onLow =
-                end -> now.stream().anyMatch(node -> joints.isWith(node.unit(), node.low(), end));
+        Predicate<WireEnd> onHigh = end -> now.stream().anyMatch(node -> joints.isWith(node.unit(), node.high(), end));
+        Predicate<WireEnd> onLow = end -> now.stream().anyMatch(node -> joints.isWith(node.unit(), node.low(), end));
         for (Splice high : harness.splices().all()) {
             if (high.place().isPresent()) {
                 List<WireEnd> lows = harness.splices().all().stream()

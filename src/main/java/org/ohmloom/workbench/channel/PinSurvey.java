@@ -102,11 +102,10 @@ record PinSurvey(Harness harness, ChannelProblem problem, List<PinNeed> needs, L
                     places.stream()
                             .filter(place -> place.pin().role().isInput()
                                     || place.pin().role().isOutput())
-                            .filter(place -> main.stream()
-                                    .anyMatch(line -> joints.with(line.component(), line.terminal())
-                                            .contains(Joints.terminal(
-                                                    place.unit().id(),
-                                                    place.pin().name()))))
+                            .filter(place -> main.stream().anyMatch(line -> joints.with(
+                                            line.component(), line.terminal())
+                                    .contains(Joints.terminal(
+                                            place.unit().id(), place.pin().name()))))
                             .map(PinPlace::at)
                             .findFirst());
             if (component.device() instanceof Sensor) {

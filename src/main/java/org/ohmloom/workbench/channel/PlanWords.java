@@ -48,12 +48,8 @@ final class PlanWords {
         if (plan instanceof PinPlan.Found found) {
             found.parts().stream()
                     .sorted(Comparator.comparingDouble(CostPart::costPoints).reversed())
-                    .forEach(part ->
-                            lines.add(words.get(
-                                    "cost-part",
-                                    Formats.number(part.costPoints()),
-                                    part.reason(),
-                                    part.costPoints())));
+                    .forEach(part -> lines.add(words.get(
+                            "cost-part", Formats.number(part.costPoints()), part.reason(), part.costPoints())));
         } else if (plan instanceof PinPlan.Impossible impossible) {
             impossible.helps().forEach(help -> lines.add(words.get("help", help)));
             impossible.competitions().forEach(each -> lines.add(competition(each)));

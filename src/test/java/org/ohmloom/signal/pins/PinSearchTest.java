@@ -234,10 +234,18 @@ class PinSearchTest {
             Optional<String> locked =
                     random.nextInt(6) == 0 ? Optional.of("P" + random.nextInt(count)) : Optional.empty();
             Set<String> barred = random.nextInt(4) == 0 ? Set.of("P" + random.nextInt(count)) : Set.of();
-            Map<String, Double> metres =
-                    random.nextInt(3) == 0 ? Map.of("U0", random.nextDouble() * 5, "U1", random.nextDouble() * 5) : Map.of();
+            Map<String, Double> metres = random.nextInt(3) == 0
+                    ? Map.of("U0", random.nextDouble() * 5, "U1", random.nextDouble() * 5)
+                    : Map.of();
             claims.add(new Claim(
-                    "C" + k, "S" + random.nextInt(2), role, random.nextInt(3), role.isOutput(), locked, barred, metres));
+                    "C" + k,
+                    "S" + random.nextInt(2),
+                    role,
+                    random.nextInt(3),
+                    role.isOutput(),
+                    locked,
+                    barred,
+                    metres));
         }
         Budget budget = new Budget("group", Set.of("P0", "P1"), 2);
         List<AtMost> exclusions = random.nextInt(3) == 0 ? List.of(new AtMost(Set.of("C0", "C1"), 1)) : List.of();

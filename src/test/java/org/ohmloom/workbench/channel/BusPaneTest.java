@@ -268,7 +268,8 @@ class BusPaneTest {
                     .toList();
         });
         assertTrue(
-                offered.containsAll(List.of("X1.1 and X1.2", "X2.1 and X2.2", "X9.b and X9.a", "X10.b and X10.a")), offered.toString());
+                offered.containsAll(List.of("X1.1 and X1.2", "X2.1 and X2.2", "X9.b and X9.a", "X10.b and X10.a")),
+                offered.toString());
         type(pane, "bus-ends", 0, 0, "X1.1 and X1.2");
         type(pane, "bus-ends", 1, 0, "X10.b and X10.a");
         press(pane, "bus-ok");
