@@ -2,7 +2,6 @@ package org.ohmloom.pack;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
@@ -27,6 +26,7 @@ import org.ohmloom.signal.study.ChannelReading;
 import org.ohmloom.signal.study.SignalStudy;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Constants;
 
 /** Every channel with its sensor, rate, colours and what is typed into the unit; then every pin of every unit. */
 final class ChannelSheet {
@@ -107,7 +107,7 @@ final class ChannelSheet {
                 Cell.text(sensor.value()),
                 Cell.text(measurement.map(each -> each.quantity() + ", " + Formats.number(each.lowest()) + " to "
                         + Formats.number(each.highest()) + " " + each.unit())),
-                Cell.text(type(channel.sensor().kind())),
+                Cell.text(words(channel.sensor().kind())),
                 Cell.number(reading.rate().hertz()),
                 Cell.text(messages(channel)),
                 Cell.text(colour(sensor, Sensor.SUPPLY) + ", " + colour(sensor, Sensor.SIGNAL) + ", "
@@ -116,10 +116,6 @@ final class ChannelSheet {
                         ? Cell.text(setUp(reading))
                         : Cell.missing("what it measures is not entered"),
                 Cell.text(mind(reading)));
-    }
-
-    private static String type(Sensor.Kind kind) {
-        return kind == Sensor.Kind.HALL ? "Hall" : words(kind);
     }
 
     private String colour(ComponentId sensor, String terminal) {
@@ -196,6 +192,6 @@ final class ChannelSheet {
     }
 
     private static String words(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return Constants.text(constant).english();
     }
 }

@@ -1,7 +1,6 @@
 package org.ohmloom.review;
 
 import java.util.HashSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -56,6 +55,14 @@ final class SensorCalibrationUnfit implements Rule {
     }
 
     private static String word(CalibrationMending.Why why) {
-        return why.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return switch (why) {
+            case TWO_POINTS -> "two-points";
+            case ROWS -> "rows";
+            case OWN_CURVE -> "own-curve";
+            case TURNS_BACK -> "turns-back";
+            case WIRED -> "wired";
+            case LOCKED -> "locked";
+            case NO_INPUT -> "no-input";
+        };
     }
 }

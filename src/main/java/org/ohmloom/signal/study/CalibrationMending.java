@@ -19,6 +19,24 @@ import org.ohmloom.units.Formats;
  * on beyond them. Where the input does not suit, another of its unit may.
  */
 public final class CalibrationMending {
+    /** Why nothing mends it. */
+    public enum Why {
+        /** Two points tell nothing beyond them. */
+        TWO_POINTS,
+        /** A table tells nothing beyond its rows. */
+        ROWS,
+        /** The sensor's own curve does not serve there. */
+        OWN_CURVE,
+        /** Which of two values it is cannot be told from one signal. */
+        TURNS_BACK,
+        /** It is wired to its input. */
+        WIRED,
+        /** It is locked to its input. */
+        LOCKED,
+        /** No free input of the unit suits it better. */
+        NO_INPUT
+    }
+
     private final Harness harness;
     private final ChannelReading reading;
     private final ReturnRules rules;
@@ -70,22 +88,22 @@ public final class CalibrationMending {
                 .isPresent();
     }
 
-    /** Why a problem has no change that mends it, as a sentence of its own. */
-    public String why(CalibrationProblem problem) {
+    /** Why a problem has no change that mends it. */
+    public Why why(CalibrationProblem problem) {
         Calibration calibration =
                 reading.channel().measurement().map(Measurement::calibration).orElseThrow();
         if (problem.kind() == CalibrationProblem.Kind.NOT_MONOTONE) {
-            return "Which of two values it is cannot be told from one signal: correct its rows, or use it over less.";
+            return Why.TURNS_BACK;
         }
         if (problem.kind() != CalibrationProblem.Kind.RANGE_TOO_SMALL) {
             return OtherInput.why(reading.channel());
         }
         if (isLine(calibration)) {
-            return "Two points tell nothing beyond them: it takes a point measured there, or a sensor of that range.";
+            return Why.TWO_POINTS;
         }
         return calibration instanceof Calibration.ResistanceTable || calibration instanceof Calibration.VoltageTable
-                ? "Its table tells nothing beyond its rows: it takes rows measured there, or a sensor of that range."
-                : "Its own curve does not serve there: it takes a sensor of that range.";
+                ? Why.ROWS
+                : Why.OWN_CURVE;
     }
 
     private static boolean isLine(Calibration calibration) {

@@ -24,15 +24,14 @@ final class OtherInput {
                         pin -> wanted.test(now.readAt(pin.setUpAs(SensorNeeds.signalRole(now.sensor()))))));
     }
 
-    /** Why there is none, as a sentence. */
-    static String why(SensorChannel now) {
+    /** Why there is none. */
+    static CalibrationMending.Why why(SensorChannel now) {
         if (now.wired()) {
-            return "It is wired to " + now.at() + " already; an input that suits it takes another wire.";
+            return CalibrationMending.Why.WIRED;
         }
-        if (planned(now).filter(Channel::locked).isPresent()) {
-            return "It is locked to " + now.at() + "; unlock it to let it go to another input.";
-        }
-        return "No free input of " + now.unit().id() + " suits it better.";
+        return planned(now).filter(Channel::locked).isPresent()
+                ? CalibrationMending.Why.LOCKED
+                : CalibrationMending.Why.NO_INPUT;
     }
 
     private static Optional<Channel> planned(SensorChannel now) {

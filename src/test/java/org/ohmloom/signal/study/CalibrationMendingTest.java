@@ -96,9 +96,7 @@ class CalibrationMendingTest {
         Harness harness =
                 meeting(Sensor.Kind.OTHER, PinRole.ANALOGUE_INPUT, new Calibration.VoltageLine(0.5, 4.5, NONE));
         assertEquals(Optional.empty(), mended(harness));
-        assertEquals(
-                "Two points tell nothing beyond them: it takes a point measured there, or a sensor of that range.",
-                why(harness));
+        assertEquals(CalibrationMending.Why.TWO_POINTS, why(harness));
     }
 
     /** 1 to 9 V from 0 to 10 bar at U1.A1, which converts 0 to 5 V, or at whatever other pins the unit has. */
@@ -139,7 +137,7 @@ class CalibrationMendingTest {
                         Optional.of(InputRange.ofVolts(0, highestVolts))));
     }
 
-    private static String why(Harness harness) {
+    private static CalibrationMending.Why why(Harness harness) {
         ChannelReading reading = channels(harness).get(0);
         return new CalibrationMending(harness, reading)
                 .why(reading.calibration().orElseThrow().problems().get(0));
@@ -168,14 +166,14 @@ class CalibrationMendingTest {
     void whyNoOtherInputIsProposedIsSaid() {
         Harness none = tooHigh(false, input("A2", 5));
         assertEquals(Optional.empty(), otherInput(none));
-        assertEquals("No free input of U1 suits it better.", why(none));
+        assertEquals(CalibrationMending.Why.NO_INPUT, why(none));
         Harness locked = tooHigh(true, input("A3", 10));
         assertEquals(Optional.empty(), otherInput(locked));
-        assertEquals("It is locked to U1.A1; unlock it to let it go to another input.", why(locked));
+        assertEquals(CalibrationMending.Why.LOCKED, why(locked));
         Harness wired = sketch(false, input("A3", 10))
                 .wire("W1", "B1.signal", "U1.A1", 0.1)
                 .harness();
         assertEquals(Optional.empty(), otherInput(wired));
-        assertEquals("It is wired to U1.A1 already; an input that suits it takes another wire.", why(wired));
+        assertEquals(CalibrationMending.Why.WIRED, why(wired));
     }
 }
