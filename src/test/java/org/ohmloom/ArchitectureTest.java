@@ -1,6 +1,8 @@
 package org.ohmloom;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -11,6 +13,12 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.net.DatagramSocket;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.net.URL;
+import java.net.URLConnection;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -53,6 +61,20 @@ class ArchitectureTest {
     @Test
     void noPackagesDependOnEachOtherInACircle() {
         slices().matching("org.ohmloom.(**)").should().beFreeOfCycles().check(OurClasses.MAIN);
+    }
+
+    @Test
+    void nothingSpeaksToTheNetwork() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.net.http..", "javax.net..", "java.rmi..")
+                .orShould()
+                .dependOnClassesThat(belongToAnyOf(
+                        Socket.class, ServerSocket.class, DatagramSocket.class, URLConnection.class, InetAddress.class))
+                .orShould()
+                .callMethod(URL.class, "openStream")
+                .check(OurClasses.MAIN);
     }
 
     @Test
