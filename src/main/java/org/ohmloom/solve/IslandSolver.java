@@ -179,13 +179,15 @@ final class IslandSolver {
         if (!circuit.mesh().eliminate(siemens)) {
             return answers;
         }
+        boolean stiff = Arrays.stream(siemens).anyMatch(each -> each > STIFF_SIEMENS);
         kept.forEach((choke, change) -> {
             double[] into = new double[circuit.points().size()];
             for (int branch = 0; branch < change.length; branch++) {
                 add(into, circuit.mesh().from()[branch], -change[branch]);
                 add(into, circuit.mesh().to()[branch], change[branch]);
             }
-            PreciseRow volts = refined(siemens, into, circuit.mesh().volts(into));
+            PreciseRow row = new PreciseRow(into.length).plus(1, circuit.mesh().volts(into));
+            PreciseRow volts = stiff ? refined(siemens, into, row) : row;
             double[] along = new double[change.length];
             double[] amps = new double[change.length];
             for (int branch = 0; branch < change.length; branch++) {
@@ -202,11 +204,7 @@ final class IslandSolver {
      * The voltages with what their currents still miss corrected once, in {@link Precise} numbers: over next to no resistance the
      * last digit of a double would be a current that shows.
      */
-    private PreciseRow refined(double[] siemens, double[] into, double[] volts) {
-        PreciseRow row = new PreciseRow(volts.length).plus(1, volts);
-        if (Arrays.stream(siemens).noneMatch(each -> each > STIFF_SIEMENS)) {
-            return row;
-        }
+    private PreciseRow refined(double[] siemens, double[] into, PreciseRow row) {
         PreciseRow missing = new PreciseRow(into.length).plus(1, into);
         PreciseRow along = circuit.along(row);
         PreciseRow amps = new PreciseRow(siemens.length);

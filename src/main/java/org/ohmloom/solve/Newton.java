@@ -1,6 +1,5 @@
 package org.ohmloom.solve;
 
-import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -102,7 +101,7 @@ final class Newton {
             Point balanced = at;
             double balancedRatio = ratio;
             boolean sure = ratio <= CAREFUL_ABOVE_RATIO
-                    && Arrays.stream(stepVolts).allMatch(each -> Math.abs(each) <= SURE_STEP_VOLTS);
+                    && areWithin(stepVolts, SURE_STEP_VOLTS);
             at = sure ? line.at(1) : careful(line, at);
             ratio = at.balance().ratio();
             if (ratio <= goodRatio && (!polish || last)) {
@@ -117,6 +116,15 @@ final class Newton {
             }
         }
         return new Result(End.LOST, at.volts(), ratio);
+    }
+
+    private static boolean areWithin(double[] values, double limit) {
+        for (double value : values) {
+            if (!(Math.abs(value) <= limit)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Voltages with the currents they cause. */

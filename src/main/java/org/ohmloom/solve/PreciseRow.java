@@ -1,7 +1,5 @@
 package org.ohmloom.solve;
 
-import java.util.Arrays;
-
 /**
  * Many {@link Precise} numbers in a row, to the same digits, kept in two arrays: nothing is created for each sum. Index -1
  * stands for a datum, whose number is 0 and which takes no additions.
@@ -41,7 +39,12 @@ final class PreciseRow {
 
     /** Whether the size of any of them is over a limit. */
     boolean isBeyond(double limit) {
-        return Arrays.stream(high).anyMatch(each -> Math.abs(each) > limit);
+        for (double value : high) {
+            if (Math.abs(value) > limit) {
+                return true;
+            }
+        }
+        return false;
     }
 
     void set(int at, Precise number) {
