@@ -179,7 +179,7 @@ final class CircuitGraph {
     }
 
     private Optional<Connector> mate(Connector connector) {
-        return connector.mate().flatMap(mate -> harness.connectors().find(mate));
+        return harness.mate(connector);
     }
 
     private Card component(Component component) {

@@ -39,7 +39,7 @@ final class ConnectorSheets {
         String partner = connector
                 .component()
                 .map(id -> " on " + id + " " + harness.components().get(id).name())
-                .or(() -> connector.mate().map(id -> ", mates with " + id))
+                .or(() -> harness.mate(connector).map(mate -> ", mates with " + mate.id()))
                 .orElse("");
         String part = connector.part().map(id -> ", part " + id).orElse("");
         String existing = connector.existing() ? ", existing" : "";

@@ -75,7 +75,7 @@ final class Stations {
     }
 
     private Optional<Connector> mate(Connector connector) {
-        return connector.mate().flatMap(mate -> harness.connectors().find(mate));
+        return harness.mate(connector);
     }
 
     private boolean isFirst(Connector connector) {

@@ -25,9 +25,7 @@ final class Ties {
             all.add(Tie.of(segment));
         }
         for (Connector connector : harness.connectors().all()) {
-            connector
-                    .mate()
-                    .flatMap(mate -> harness.connectors().find(mate))
+            harness.mate(connector)
                     .filter(mate -> connector.id().compareTo(mate.id()) < 0)
                     .flatMap(mate -> between(connector, mate))
                     .ifPresent(all::add);

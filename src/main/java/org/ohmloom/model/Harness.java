@@ -282,7 +282,17 @@ public record Harness(
         return connector
                 .at()
                 .or(() -> connector.component().flatMap(id -> components.get(id).at()))
-                .or(() -> connector.mate().flatMap(id -> connectors.get(id).at()));
+                .or(() -> mate(connector).flatMap(Connector::at));
+    }
+
+    /** The other half of an in-line pair, whichever of the two names it. */
+    public Optional<Connector> mate(Connector connector) {
+        return connector.component().isPresent()
+                ? Optional.empty()
+                : connector.mate().flatMap(connectors::find).or(() -> connectors.all().stream()
+                        .filter(each ->
+                                each.mate().filter(connector.id()::equals).isPresent())
+                        .findFirst());
     }
 
     /** Ambient of a connector: of its zone, else of its component's zone, else the default, deg C. */

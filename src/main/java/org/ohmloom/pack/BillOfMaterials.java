@@ -215,7 +215,7 @@ final class BillOfMaterials {
                 Column.code("Order number"),
                 new Column("Unit price", money, Column.Kind.NUMBER, 2, true),
                 new Column("Price", money, Column.Kind.NUMBER, 2, true),
-                Column.words("Remark"),
+                Column.words("Remark").inFileOnly(),
                 Column.blank("Minimum order"),
                 Column.blank("Lead time")));
         return columns;
@@ -268,7 +268,9 @@ final class BillOfMaterials {
                 Cell.text(material.unit())));
         shares().forEach(share -> cells.add(share(order, share)));
         cells.addAll(List.of(
-                Cell.text(part.flatMap(Part::supplier)),
+                purchase.customerSupplied()
+                        ? Cell.text("customer")
+                        : Cell.text(part.flatMap(Part::supplier)),
                 Cell.text(part.flatMap(Part::orderNumber)),
                 Cell.number(purchase.unitPrice()),
                 price(order).map(total -> Cell.number(total.doubleValue())).orElseGet(Cell::empty),

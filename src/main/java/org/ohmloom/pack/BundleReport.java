@@ -144,8 +144,8 @@ final class BundleReport {
                     Cell.number(section.bendLastingMm()),
                     Cell.number(Unit.GRAM.fromCanonical(section.copperKg())),
                     Cell.number(Unit.GRAM.fromCanonical(section.massKg())),
-                    Cell.number(Fixings.of(section).supportMetres().size()),
-                    Cell.number(Fixings.of(section).tieMetres().size())));
+                    Cell.number(section.supports().supportMetres().size()),
+                    Cell.number(section.supports().tieMetres().size())));
         }
         return rows;
     }

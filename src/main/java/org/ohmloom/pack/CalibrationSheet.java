@@ -29,21 +29,21 @@ final class CalibrationSheet {
                     + " of the calculation.";
 
     private static final double CURVE_WIDTH_MM = 120;
-    private static final double CURVE_HEIGHT_MM = 62;
+    private static final double CURVE_HEIGHT_MM = 42;
 
     private static final List<Column> POINTS = List.of(
-            Column.code("Sensor"),
-            Column.code("Read by"),
+            Column.code("Sensor").inFileOnly(),
+            Column.code("Read by").inFileOnly(),
             Column.count("Value", 3),
             Column.code("Unit"),
             Column.count("Gives", 4),
             Column.code("Unit given"),
-            Column.number("At the pin", Unit.VOLT, 4));
+            Column.number("Pin", Unit.VOLT, 4));
 
     private static final List<Column> BY_VOLTAGE = List.of(
-            Column.code("Sensor"),
-            Column.code("Read by"),
-            Column.number("At the pin", Unit.VOLT, 4),
+            Column.code("Sensor").inFileOnly(),
+            Column.code("Read by").inFileOnly(),
+            Column.number("Pin", Unit.VOLT, 4),
             Column.count("Stands for", 3),
             Column.code("In"));
 
@@ -79,7 +79,7 @@ final class CalibrationSheet {
         CalibrationCharts.of(calibration)
                 .ifPresentOrElse(
                         chart -> blocks.add(
-                                new Block.Beside(chart.scene(fonts, CURVE_WIDTH_MM, CURVE_HEIGHT_MM), facts, tables)),
+                                new Block.Beside(chart.unheaded(fonts, CURVE_WIDTH_MM, CURVE_HEIGHT_MM), facts, tables)),
                         () -> {
                             blocks.add(new Block.Facts(facts));
                             blocks.addAll(tables);
@@ -111,7 +111,6 @@ final class CalibrationSheet {
         CalibrationCurve curve = calibration.curve().orElseThrow();
         Measurement measurement = reading.channel().measurement().orElseThrow();
         List<Block.Fact> facts = new ArrayList<>();
-        facts.add(new Block.Fact("Measures", measurement.quantity()));
         facts.add(new Block.Fact(
                 "In use",
                 Formats.number(calibration.lowest()) + " to " + Formats.number(calibration.highest()) + " "

@@ -91,9 +91,7 @@ final class CavityTables {
                         "Plugs into",
                         component.id() + " " + component.name()
                                 + component.part().map(part -> ", part " + part).orElse(""))));
-        connector
-                .mate()
-                .map(harness.connectors()::get)
+        harness.mate(connector)
                 .ifPresent(mate -> facts.add(new Block.Fact(
                         "Mates with",
                         mate.id() + " " + mate.name()
@@ -166,13 +164,7 @@ final class CavityTables {
 
     /** Where a cavity leads when the connector is mated: the pin of the unit, or the cavity of the other half by that name. */
     private Cell beyond(Connector connector, Cavity cavity) {
-        Optional<String> mating = connector
-                .mate()
-                .map(harness.connectors()::get)
-                .or(() -> harness.connectors().all().stream()
-                        .filter(each ->
-                                each.mate().filter(connector.id()::equals).isPresent())
-                        .findFirst())
+        Optional<String> mating = harness.mate(connector)
                 .filter(mate -> mate.cavity(cavity.name()).isPresent())
                 .map(mate -> new WireEnd.AtCavity(mate.id(), cavity.name()).text());
         return Cell.text(cavity.terminal().or(() -> mating));

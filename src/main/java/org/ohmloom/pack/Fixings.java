@@ -1,21 +1,21 @@
 package org.ohmloom.pack;
 
-import java.util.List;
 import org.ohmloom.bundle.section.SegmentSection;
 
-/**
- * What holds a segment, counted the same on the bill, the installation sheet and the list of bundles: a segment in which no wire lies
- * takes nothing.
- *
- * @param supportMetres places of supports from the segment's first end, m
- * @param tieMetres     places of ties, m
- */
-record Fixings(List<Double> supportMetres, List<Double> tieMetres) {
+/** What holds a segment, named the same on the bill and on the installation sheet. */
+final class Fixings {
+    /** Clips are told apart by diameters in steps of that, mm. */
+    private static final double STEP_MM = 5;
 
-    static Fixings of(SegmentSection section) {
-        return section.members().isEmpty()
-                ? new Fixings(List.of(), List.of())
-                : new Fixings(
-                        section.supports().supportMetres(), section.supports().tieMetres());
+    private Fixings() {}
+
+    /** The diameter by which a segment's supports are told apart, mm. */
+    static long sizeMm(SegmentSection section) {
+        return Math.round(Math.ceil(section.finishedMm() / STEP_MM) * STEP_MM);
+    }
+
+    /** What a support of that size is called. */
+    static String support(long sizeMm) {
+        return "support or clip for " + sizeMm + " mm and less";
     }
 }

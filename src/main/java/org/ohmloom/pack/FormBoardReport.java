@@ -92,8 +92,8 @@ final class FormBoardReport {
                 "Print the tiles, which follow these first sheets, on " + paper
                         + " at actual size (100 %), no fitting to the page. Measure both 100 mm bars of a tile before"
                         + " use; within 0.5 mm of 100 mm will do.",
-                "Cut each tile along its dashed line on the left and at the top; lay it over its neighbours so that crosses lie on"
-                        + " crosses, and glue. Names of neighbours stand in the margins; tiles with nothing on them are left out.",
+                "Cut each tile along its dashed line on the left and at the top, where there is one; lay it over its neighbours so"
+                        + " that crosses lie on crosses, and glue. Names of neighbours stand in the margins; tiles with nothing on them are left out.",
                 "Nail or staple the paper to the board; set pegs at the marked places; lay wires along the centre lines, which are"
                         + " as long as the segments. Ticks are 100 mm apart, the long ones 500 mm.");
     }

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bundle.section.SegmentSection;
+import org.ohmloom.bundle.section.SupportPlan;
 import org.ohmloom.model.Assembly;
 import org.ohmloom.model.Breakout;
 import org.ohmloom.model.BundleSegment;
@@ -45,7 +46,7 @@ final class InstallationSheet {
             Column.number("Diameter", Unit.MILLIMETRE, 1),
             Column.number("Bend radius, least", Unit.MILLIMETRE, 0),
             Column.count("Supports", 0),
-            Column.code("Supports at, mm from the first end"),
+            new Column("Supports at", Unit.MILLIMETRE.symbol(), Column.Kind.CODE, 0, true),
             Column.words("Mind"));
 
     private static final List<Column> MATING = List.of(
@@ -79,6 +80,7 @@ final class InstallationSheet {
         List<Block> blocks = new ArrayList<>(FirstPage.blocks(harness));
         assemblies().ifPresent(blocks::add);
         blocks.add(new Block.Heading("Lay and hold"));
+        blocks.add(new Block.Prose("Supports are measured from the end that stands under From."));
         blocks.add(new Block.Table("route", ROUTE, route(), "The harness has no bundle segments."));
         blocks.addAll(new JointTables(analysis).groundBlocks());
         blocks.add(new Block.Heading("Mate in this order (common practice, no source)"));
@@ -109,7 +111,7 @@ final class InstallationSheet {
         List<Row> rows = new ArrayList<>();
         for (BundleSegment segment : harness.segments().all()) {
             Optional<SegmentSection> section = analysis.evidence().bundles().of(segment.id());
-            Optional<Fixings> supports = section.map(Fixings::of);
+            Optional<SupportPlan> supports = section.map(SegmentSection::supports);
             rows.add(Row.of(
                     Cell.empty(),
                     Cell.text(segment.id().value()).toned(Cell.Tone.STRONG),
@@ -136,8 +138,8 @@ final class InstallationSheet {
         return harness.zones().get(id).name();
     }
 
-    private static String places(Fixings fixings) {
-        return fixings.supportMetres().stream()
+    private static String places(SupportPlan plan) {
+        return plan.supportMetres().stream()
                 .map(metres -> String.valueOf(Math.round(Unit.MILLIMETRE.fromCanonical(metres))))
                 .collect(Collectors.joining(", "));
     }
@@ -189,16 +191,25 @@ final class InstallationSheet {
 
     private List<Row> fasteners() {
         List<Row> rows = new ArrayList<>();
-        long supports = analysis.evidence().bundles().bySegment().values().stream()
-                .mapToLong(section -> Fixings.of(section).supportMetres().size())
-                .sum();
-        if (supports > 0) {
-            rows.add(Row.of(
-                    Cell.number(supports),
-                    Cell.text("supports for the bundle diameter of each segment"),
-                    Cell.missing(Wording.NOT_CHOSEN),
-                    Cell.text("the segments, as listed above")));
+        SortedMap<Long, List<String>> bySize = new TreeMap<>();
+        SortedMap<Long, Integer> supports = new TreeMap<>();
+        for (BundleSegment segment : harness.segments().all()) {
+            analysis.evidence()
+                    .bundles()
+                    .of(segment.id())
+                    .filter(section -> !section.supports().supportMetres().isEmpty())
+                    .ifPresent(section -> {
+                        long size = Fixings.sizeMm(section);
+                        supports.merge(size, section.supports().supportMetres().size(), Integer::sum);
+                        bySize.computeIfAbsent(size, key -> new ArrayList<>())
+                                .add(segment.id().value());
+                    });
         }
+        supports.forEach((size, count) -> rows.add(Row.of(
+                Cell.number(count),
+                Cell.text(Fixings.support(size)),
+                Cell.missing(Wording.NOT_CHOSEN),
+                Cell.text(String.join(", ", bySize.get(size))))));
         SortedMap<PartId, List<String>> byPart = new TreeMap<>();
         List<String> unknown = new ArrayList<>();
         for (GroundPoint ground : harness.grounds().all()) {

@@ -83,8 +83,9 @@ final class MatingOrder {
 
     private Optional<Joint> connector(Connector connector) {
         Optional<String> lock = connector.lock().map(part -> part.value());
-        if (connector.mate().isPresent()) {
-            Connector mate = harness.connectors().get(connector.mate().get());
+        Optional<Connector> other = harness.mate(connector);
+        if (other.isPresent()) {
+            Connector mate = other.get();
             boolean once = mate.existing() || connector.id().compareTo(mate.id()) < 0;
             return once
                     ? Optional.of(new Joint(

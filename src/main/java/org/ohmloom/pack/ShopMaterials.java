@@ -19,9 +19,6 @@ import org.ohmloom.units.Unit;
 
 /** What the shop needs besides the parts of the drawing: labels, supports and ties by the plan of each segment, and crimp tools. */
 final class ShopMaterials {
-    /** Clips are told apart by diameters in steps of that, mm. */
-    private static final double STEP_MM = 5;
-
     private final Analysis analysis;
     private final Harness harness;
     private final SceneFonts fonts;
@@ -70,17 +67,15 @@ final class ShopMaterials {
     }
 
     private void fixings(BundleSegment segment, SegmentSection section) {
-        Fixings fixings = Fixings.of(section);
-        int supports = fixings.supportMetres().size();
+        int supports = section.supports().supportMetres().size();
         if (supports > 0) {
-            String words = "support or clip for " + Math.round(Math.ceil(section.finishedMm() / STEP_MM) * STEP_MM)
-                    + " mm and less";
+            String words = Fixings.support(Fixings.sizeMm(section));
             materials.pieces(
                     Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), words),
                     supports,
                     segment.id().value());
         }
-        int ties = fixings.tieMetres().size();
+        int ties = section.supports().tieMetres().size();
         if (ties > 0) {
             materials.pieces(
                     Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), "tie"),

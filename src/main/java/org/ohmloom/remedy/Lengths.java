@@ -102,8 +102,8 @@ final class Lengths {
         }
         if (end instanceof WireEnd.AtCavity at) {
             Connector connector = harness.connectors().get(at.connector());
-            return connector.component().map(Object.class::cast).orElseGet(() -> connector
-                    .mate()
+            return connector.component().map(Object.class::cast).orElseGet(() -> harness.mate(connector)
+                    .map(Connector::id)
                     .filter(mate -> mate.compareTo(at.connector()) < 0)
                     .orElse(at.connector()));
         }

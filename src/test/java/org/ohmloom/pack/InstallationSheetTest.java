@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
@@ -74,13 +75,27 @@ class InstallationSheetTest {
         assertEquals(harness.segments().size(), rows("route").size());
     }
 
+    /** What is bought is what is fitted: of each size as many on both sheets, and together as many as all segments take. */
     @Test
-    void theSupportsOfAllSegmentsAreCountedAmongTheFasteners() throws IOException {
-        int supports = rows("route").stream()
-                .mapToInt(row -> (int) Double.parseDouble(row.get("Supports")))
-                .sum();
-        Map<String, String> row = rows("fasteners").get(0);
-        assertEquals(supports, (int) Double.parseDouble(row.get("Count")));
+    void theSupportsOfAllSegmentsAreCountedBySizeAsOnTheBill() throws IOException {
+        Map<String, Integer> fitted = supports(rows("fasteners"), "Fastener", "Count");
+        assertEquals(
+                supports(Packs.rows(Packs.find(pack, "-bill-of-materials.csv")), "Description", "Quantity"), fitted);
+        int supports = fitted.values().stream().mapToInt(Integer::intValue).sum();
+        assertEquals(
+                rows("route").stream()
+                        .mapToInt(row -> (int) Double.parseDouble(row.get("Supports")))
+                        .sum(),
+                supports);
         assertTrue(supports > harness.segments().size());
+    }
+
+    private static Map<String, Integer> supports(List<Map<String, String>> rows, String words, String count) {
+        Map<String, Integer> counts = new TreeMap<>();
+        rows.stream()
+                .filter(row -> row.get(words).startsWith("support"))
+                .forEach(row -> counts.merge(
+                        row.get(words), (int) Double.parseDouble(row.get(count)), Integer::sum));
+        return counts;
     }
 }

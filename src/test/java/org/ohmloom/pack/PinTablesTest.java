@@ -3,6 +3,9 @@ package org.ohmloom.pack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +32,8 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Row;
+import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.store.HarnessText;
 
 /** The pin tables hold every cavity, and the view of a connector shows its cavities where its grid has them. */
 @BesideOthers
@@ -99,6 +104,31 @@ class PinTablesTest {
             }
         }
         assertTrue(found > 10, found + " cavities");
+    }
+
+    /** A file may name the other half at one half only: the tables of both tell what they mate with. */
+    @Test
+    void bothHalvesOfAPairThatOnlyOneNamesTellTheirMate() throws IOException, HarnessFileException {
+        Path example = Path.of("examples/rescue-pickup.harness.json");
+        String oneWay = Files.readString(example).replaceAll("\\s*\"mate\": \"X6[02]\",", "");
+        Harness harness = HarnessText.read(oneWay, example);
+        assertEquals(
+                Optional.empty(),
+                harness.connectors().get(new ConnectorId("X61")).mate());
+        List<String> told = sections(harness).stream()
+                .flatMap(section -> ((Block.Kept) section).blocks().stream())
+                .filter(Block.Beside.class::isInstance)
+                .flatMap(block -> ((Block.Beside) block).facts().stream())
+                .filter(fact -> fact.label().equals("Mates with"))
+                .map(fact -> fact.value().substring(0, 3))
+                .toList();
+        assertEquals(List.of("X61", "X60", "X63", "X62"), told);
+        List<String> joined = new MatingOrder(harness)
+                .joints().stream()
+                        .filter(joint -> joint.stage() == MatingOrder.Stage.IN_LINE)
+                        .map(MatingOrder.Joint::what)
+                        .toList();
+        assertEquals(List.of("X60", "X62"), joined);
     }
 
     private static Harness doubled(boolean meant) {

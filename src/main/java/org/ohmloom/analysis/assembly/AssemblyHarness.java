@@ -58,11 +58,8 @@ public final class AssemblyHarness {
                 .map(AssemblyHarness::asExisting)
                 .forEach(changed::add);
         for (Connector connector : part.connectors().all()) {
-            whole.connectors()
-                    .get(connector.id())
-                    .mate()
-                    .filter(mate -> !part.connectors().has(mate))
-                    .map(whole.connectors()::get)
+            whole.mate(whole.connectors().get(connector.id()))
+                    .filter(mate -> !part.connectors().has(mate.id()))
                     .ifPresent(mate -> changed.add(connector.withName("mates with " + mate.id()
                             + mate.assembly()
                                     .map(whole.assemblies()::get)

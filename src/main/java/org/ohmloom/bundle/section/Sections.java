@@ -179,7 +179,7 @@ public final class Sections {
         CitedValue tie = tables.tieSpacing(finishedMm).spacingMm();
         boolean tied = members > 1 && !covered;
         return new SupportPlan(
-                SupportPlan.spread(segment.lengthMetres(), spacing),
+                members == 0 ? List.of() : SupportPlan.spread(segment.lengthMetres(), spacing),
                 spacing,
                 rules.supportSpacingMetres().isPresent()
                         ? "design rules of the harness"

@@ -5,7 +5,7 @@ import java.util.List;
 import org.ohmloom.tables.Citation;
 
 /**
- * Where a segment is clipped to the vehicle and where ties go round it.
+ * Where a segment is clipped to the vehicle and where ties go round it; nowhere when no wire lies in it.
  *
  * @param supportMetres    places of the supports from the segment's from end, m
  * @param spacingMetres    most distance between supports, m

@@ -27,7 +27,7 @@ public record CurveChart(
         String title, String subtitle, String heading, Curve first, Optional<Curve> second, String element) {
 
     private static final double KEY_MM = 5;
-    private static final double SAMPLE_MM = 8;
+    private static final double SAMPLE_MM = 12;
     private static final double GAP_MM = 1.2;
     private static final double EDGE_MM = 1.5;
     private static final int MOST_STEPS = 8;
@@ -65,14 +65,24 @@ public record CurveChart(
     /** Lays the chart out in a size. */
     public Scene scene(SceneFonts fonts, double widthMm, double heightMm) {
         Pen pen = new Pen(fonts);
+        pen.heading(title, subtitle, widthMm);
+        return scene(pen, Pen.headingMm(subtitle), widthMm, heightMm);
+    }
+
+    /** The same without a heading, for a place that has one. */
+    public Scene unheaded(SceneFonts fonts, double widthMm, double heightMm) {
+        return scene(new Pen(fonts), EDGE_MM, widthMm, heightMm);
+    }
+
+    private Scene scene(Pen pen, double headingMm, double widthMm, double heightMm) {
         double from = first.samples().get(0).across();
         double to = first.samples().get(first.samples().size() - 1).across();
         Axis across = Axes.plain(heading, Math.min(from, to), Math.max(from, to), MOST_STEPS);
         Axis left = axis(first);
         Optional<Axis> right = second.map(CurveChart::axis);
         Extent size = new Extent(0, 0, widthMm, heightMm);
-        Plot plot = Plot.in(size, !subtitle.isEmpty(), 0, KEY_MM, across, left, right, pen);
-        plot.draw(pen, size, title, subtitle);
+        Plot plot = Plot.in(size, headingMm, 0, KEY_MM, across, left, right, pen);
+        plot.draw(pen);
         draw(pen, plot, left, first, 0);
         second.ifPresent(curve -> draw(pen, plot, right.orElseThrow(), curve, 1));
         key(pen, heightMm - EDGE_MM);

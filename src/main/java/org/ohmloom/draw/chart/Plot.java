@@ -34,20 +34,20 @@ record Plot(Extent area, Axis across, Axis left, Optional<Axis> right, double he
      * Lays out the frame.
      *
      * @param size      the whole chart
-     * @param subtitled whether a line stands under the heading
+     * @param headingMm room that the heading takes with the edge above it, mm
      * @param headMm    room kept free right above the rectangle, mm
      * @param footMm    room kept free below the axis, mm
      */
     static Plot in(
             Extent size,
-            boolean subtitled,
+            double headingMm,
             double headMm,
             double footMm,
             Axis across,
             Axis left,
             Optional<Axis> right,
             Pen pen) {
-        double top = EDGE_MM + Pen.TITLE_MM + 2 + (subtitled ? ROW_MM : 0) + ROW_MM + headMm;
+        double top = headingMm + ROW_MM + headMm;
         double bottom = size.bottomMm() - EDGE_MM - footMm - 2 * ROW_MM - 0.4;
         double leftMm = size.leftMm() + EDGE_MM + numbersMm(left, pen) + GAP_MM;
         double rightMm = size.rightMm()
@@ -78,6 +78,11 @@ record Plot(Extent area, Axis across, Axis left, Optional<Axis> right, double he
     /** Draws heading, grid and numbers. */
     void draw(Pen pen, Extent size, String title, String subtitle) {
         pen.heading(title, subtitle, size.widthMm());
+        draw(pen);
+    }
+
+    /** Draws grid and numbers. */
+    void draw(Pen pen) {
         grid(pen);
         numbers(pen);
         headings(pen);

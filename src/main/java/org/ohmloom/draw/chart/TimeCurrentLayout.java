@@ -44,7 +44,7 @@ final class TimeCurrentLayout {
         this.key = new Key(pen, size.widthMm() - 4, keyed);
         this.plot = Plot.in(
                 size,
-                !chart.subtitle().isEmpty(),
+                Pen.headingMm(chart.subtitle()),
                 0,
                 key.heightMm(),
                 chart.currentAxis(),

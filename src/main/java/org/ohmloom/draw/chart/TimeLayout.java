@@ -55,7 +55,7 @@ final class TimeLayout {
         Axis across = chart.timeAxis(Math.max(2, Math.min(10, (int) (size.widthMm() / TIME_STEP_MM))));
         this.plot = Plot.in(
                 size,
-                !chart.subtitle().isEmpty(),
+                Pen.headingMm(chart.subtitle()),
                 chart.spans().isEmpty() ? 0 : SPAN_ROW_MM,
                 key.heightMm(),
                 across,

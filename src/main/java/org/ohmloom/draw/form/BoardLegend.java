@@ -17,7 +17,7 @@ import org.ohmloom.draw.Weight;
 /** The symbols of a form board with what they mean, each as on the board. */
 public final class BoardLegend {
 
-    private static final double WIDTH_MM = 63;
+    private static final double WIDTH_MM = 61;
     private static final double HEIGHT_MM = 13;
     private static final double SAMPLE_MM = 20;
     private static final double BUNDLE_MM = 6;

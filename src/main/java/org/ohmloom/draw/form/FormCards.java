@@ -124,7 +124,7 @@ final class FormCards {
         connector
                 .component()
                 .map(id -> "on " + id + " " + harness.components().get(id).name())
-                .or(() -> connector.mate().map(id -> "mates with " + id))
+                .or(() -> harness.mate(connector).map(mate -> "mates with " + mate.id()))
                 .ifPresent(words -> pen.line(words, Ink.SOFT_TEXT));
         Scene view = CavityView.of(
                         connector,

@@ -21,6 +21,13 @@ final class OneTile {
                 .collect(Collectors.toSet());
     }
 
+    /** Whether no tile is printed for a text alone. */
+    boolean isPrinted(Extent text) {
+        return used.containsAll(grid.cells(text).stream()
+                .map(each -> TileGrid.name(each[0], each[1]))
+                .toList());
+    }
+
     /**
      * Whether one printed tile shows all of a text.
      *

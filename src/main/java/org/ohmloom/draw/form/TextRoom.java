@@ -59,7 +59,8 @@ final class TextRoom {
                 boolean free = board.contains(extent)
                         && isFree(taken, extent)
                         && (strictness > 1 || onOneTile.shows(each.bounds(), strictness > 0 ? Optional.empty() : named))
-                        && (strictness > 2 || isFree(hindered, extent));
+                        && (strictness > 2 || isFree(hindered, extent))
+                        && onOneTile.isPrinted(each.bounds());
                 if (free) {
                     take(extent);
                     return Optional.of(each);

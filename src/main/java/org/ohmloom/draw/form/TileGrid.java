@@ -3,7 +3,10 @@ package org.ohmloom.draw.form;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Paper;
 import org.ohmloom.draw.Point;
@@ -33,7 +36,7 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
     /** Room for texts around what lies on the board, mm. */
     private static final double AROUND_MM = 10;
 
-    private static final int SHIFTS = 8;
+    private static final int SHIFTS = 16;
 
     /** Where the picture lies on the sheet. */
     Extent pictureOnSheet() {
@@ -95,29 +98,53 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
         return letters.toString();
     }
 
-    /** The cells that something lies in, row by row. */
-    List<int[]> used(Collection<Extent> things) {
-        boolean[][] used = new boolean[rows][columns];
-        for (Extent each : things) {
-            int left = clamp((each.leftMm() - leftMm) / cellWidthMm(), columns);
-            int right = clamp((each.rightMm() - leftMm) / cellWidthMm(), columns);
-            int top = clamp((each.topMm() - topMm) / cellHeightMm(), rows);
-            int bottom = clamp((each.bottomMm() - topMm) / cellHeightMm(), rows);
-            for (int row = top; row <= bottom; row++) {
-                for (int column = left; column <= right; column++) {
-                    used[row][column] = true;
-                }
-            }
-        }
+    /** The cells that a thing lies in, row by row. */
+    List<int[]> cells(Extent thing) {
+        int left = clamp((thing.leftMm() - leftMm) / cellWidthMm(), columns);
+        int right = clamp((thing.rightMm() - leftMm) / cellWidthMm(), columns);
+        int top = clamp((thing.topMm() - topMm) / cellHeightMm(), rows);
+        int bottom = clamp((thing.bottomMm() - topMm) / cellHeightMm(), rows);
         List<int[]> cells = new ArrayList<>();
-        for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < columns; column++) {
-                if (used[row][column]) {
-                    cells.add(new int[] {column, row});
-                }
+        for (int row = top; row <= bottom; row++) {
+            for (int column = left; column <= right; column++) {
+                cells.add(new int[] {column, row});
             }
         }
         return cells;
+    }
+
+    /** The cells that something lies in, row by row; those left out of which the overlap of others shows all there is. */
+    List<int[]> used(Collection<Extent> things) {
+        Map<Integer, List<Extent>> byCell = new TreeMap<>();
+        for (Extent each : things) {
+            for (int[] cell : cells(each)) {
+                byCell.computeIfAbsent(cell[1] * columns + cell[0], key -> new ArrayList<>())
+                        .add(each);
+            }
+        }
+        for (int cell : List.copyOf(byCell.keySet())) {
+            if (byCell.get(cell).stream().allMatch(each -> isShownBeside(each, cell, byCell.keySet()))) {
+                byCell.remove(cell);
+            }
+        }
+        return byCell.keySet().stream()
+                .map(cell -> new int[] {cell % columns, cell / columns})
+                .toList();
+    }
+
+    /** Whether a neighbour of a cell shows all of a thing. */
+    private boolean isShownBeside(Extent thing, int cell, Set<Integer> used) {
+        int column = cell % columns;
+        int row = cell / columns;
+        for (int y = Math.max(0, row - 1); y <= Math.min(rows - 1, row + 1); y++) {
+            for (int x = Math.max(0, column - 1); x <= Math.min(columns - 1, column + 1); x++) {
+                int other = y * columns + x;
+                if (other != cell && used.contains(other) && picture(x, y).contains(thing)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static int clamp(double cell, int count) {

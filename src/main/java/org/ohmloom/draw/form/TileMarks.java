@@ -1,6 +1,5 @@
 package org.ohmloom.draw.form;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Disc;
@@ -22,6 +21,10 @@ final class TileMarks {
 
     private static final double BAR_HIGH_MM = 2.4;
     private static final double EDGE_MM = 0.25;
+
+    /** Columns and rows to the neighbour at each side: above, right, below, left. */
+    private static final int[][] SIDES = {{0, -1}, {1, 0}, {0, 1}, {-1, 0}};
+
     private static final double CROSS_MM = 6;
     private static final double FIELDS_MM = 74;
     private static final double WIDEST_FIELDS_MM = 180;
@@ -40,18 +43,19 @@ final class TileMarks {
         this.cell = picture.grown(-TileGrid.OVERLAP_MM / 2);
     }
 
-    /** The frame, the line to cut and glue along, and a cross at each of its corners. */
-    void border() {
+    /** The frame, lines to cut and glue along where another tile joins, and a cross at each corner of the cell. */
+    void border(int column, int row, List<String> names) {
         pen.box(picture, Fill.edge(Ink.FRAME, SheetPen.MEDIUM_MM));
         List<Point> corners = List.of(
                 new Point(cell.leftMm(), cell.topMm()),
                 new Point(cell.rightMm(), cell.topMm()),
                 new Point(cell.rightMm(), cell.bottomMm()),
                 new Point(cell.leftMm(), cell.bottomMm()));
-        List<Point> around = new ArrayList<>(corners);
-        around.add(corners.get(0));
-        if (grid.columns() * grid.rows() > 1) {
-            pen.mark(new Line(around, SheetPen.THIN_MM, Ink.SOFT_TEXT, LinePattern.DASHED));
+        for (int side = 0; side < SIDES.length; side++) {
+            if (joins(column + SIDES[side][0], row + SIDES[side][1], names)) {
+                List<Point> line = List.of(corners.get(side), corners.get((side + 1) % SIDES.length));
+                pen.mark(new Line(line, SheetPen.THIN_MM, Ink.SOFT_TEXT, LinePattern.DASHED));
+            }
         }
         for (Point corner : corners) {
             double x = corner.xMm();

@@ -65,7 +65,7 @@ public final class TileSheets {
         SheetPen pen = new SheetPen(new Lettering(fonts));
         cover(pen, grid, picture);
         TileMarks marks = new TileMarks(pen, grid);
-        marks.border();
+        marks.border(column, row, names);
         marks.scaleBars();
         marks.neighbours(column, row, names, prefix);
         boolean only = grid.columns() * grid.rows() == 1;

@@ -158,12 +158,12 @@ final class Supply {
     }
 
     private void pairs() {
-        harness.connectors().all().forEach(connector -> connector.mate().ifPresent(mate -> {
-            if (connector.id().compareTo(mate) < 0) {
+        harness.connectors().all().forEach(connector -> harness.mate(connector).ifPresent(mate -> {
+            if (connector.id().compareTo(mate.id()) < 0) {
                 String key = connector.id().value();
                 connector.cavities().forEach(cavity -> {
                     String one = Landing.place(key, connector.id() + "." + cavity.name());
-                    String two = Landing.place(key, mate + "." + cavity.name());
+                    String two = Landing.place(key, mate.id() + "." + cavity.name());
                     feeds.passage(one, two, 1);
                     returns.passage(one, two, 1);
                 });

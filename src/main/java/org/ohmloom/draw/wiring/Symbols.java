@@ -82,14 +82,14 @@ final class Symbols {
             String key = component(connector.component().get(), terminal);
             return new Landing(key, terminal, terminal.equals(text) ? text : text + "  " + terminal, true);
         }
-        Optional<Connector> mate = connector.mate().flatMap(harness.connectors()::find);
+        Optional<Connector> mate = harness.mate(connector);
         boolean second =
                 mate.filter(other -> other.id().compareTo(connector.id()) < 0).isPresent();
         Connector first = second ? mate.orElseThrow() : connector;
         String key = first.id().value();
         if (!symbols.containsKey(key)) {
             List<Symbol.Way> ways = new ArrayList<>();
-            Optional<Connector> other = first.mate().flatMap(harness.connectors()::find);
+            Optional<Connector> other = harness.mate(first);
             other.ifPresent(there -> first.cavities()
                     .forEach(each -> ways.add(new Symbol.Way(
                             first.id() + "." + each.name(), there.id() + "." + each.name(), Glyph.PLUG))));

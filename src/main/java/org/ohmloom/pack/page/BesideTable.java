@@ -48,6 +48,16 @@ final class BesideTable {
         return piece(columns(entries(table, rows), Double.MAX_VALUE));
     }
 
+    /** Width of the table when it stands whole, mm. */
+    double widthMm(List<List<Piece>> rows) {
+        return most(rows.stream().mapToInt(List::size).sum()) * setting.stepMm() - TableSetting.BESIDE_MM;
+    }
+
+    /** How many columns so many entries go into. */
+    private int most(int entries) {
+        return Math.max(1, Math.min(setting.across(), entries / TOGETHER_ROWS));
+    }
+
     /** Puts the rows, as many pages as it takes; on the last one all columns are as high as each other. */
     void put(Block.Table table, List<List<Piece>> rows) {
         List<Entry> entries = entries(table, rows);
@@ -72,7 +82,7 @@ final class BesideTable {
 
     /** The columns of one page: no higher than the room, and no higher than all that is left needs. */
     private List<List<Entry>> columns(List<Entry> left, double roomMm) {
-        int count = Math.max(1, Math.min(setting.across(), left.size() / TOGETHER_ROWS));
+        int count = most(left.size());
         double high = 0;
         for (int k = 0; k < left.size() && high <= roomMm; k++) {
             high += left.get(k).piece().heightMm();

@@ -312,6 +312,10 @@ final class BlockSetting {
         Scene picture = onOnePage(beside.picture());
         double left = Math.max(BESIDE_LEAST_MM, picture.widthMm()) + BESIDE_GAP_MM;
         Piece whole = pieceBeside(beside, beside.tables(), left, picture.heightMm());
+        if (!beside.tables().isEmpty()) {
+            Piece other = pieceFactsBelow(beside, left, picture.heightMm());
+            whole = other.heightMm() < whole.heightMm() ? other : whole;
+        }
         if (whole.heightMm() <= flow.pageMm()) {
             flow.put(picture, whole);
         } else {
@@ -330,33 +334,66 @@ final class BlockSetting {
 
     /** What stands beside a picture, at least as high as that. */
     private Piece pieceBeside(Block.Beside beside, List<Block.Table> shown, double leftMm, double pictureMm) {
-        double room = flow.widthMm() - leftMm;
         List<Mark> marks = new ArrayList<>();
         List<Mention> mentions = new ArrayList<>();
-        double y = 0;
-        for (Piece piece : new FactSetting(typesetter, room).pieces(beside.facts())) {
+        double room = flow.widthMm() - leftMm;
+        double y = facts(beside, leftMm, 0, room, marks, mentions);
+        double below = tablesBeside(shown, leftMm, y, marks, mentions);
+        return new Piece(Math.max(pictureMm, below), marks, mentions);
+    }
+
+    /** The values below the picture, so that long tables beside it begin at its top. */
+    private Piece pieceFactsBelow(Block.Beside beside, double leftMm, double pictureMm) {
+        List<Mark> marks = new ArrayList<>();
+        List<Mention> mentions = new ArrayList<>();
+        double top = pictureMm + BETWEEN_TABLES_MM;
+        double facts = facts(beside, 0, top, leftMm - BESIDE_GAP_MM, marks, mentions);
+        return new Piece(
+                Math.max(facts, tablesBeside(beside.tables(), leftMm, 0, marks, mentions)), marks, mentions);
+    }
+
+    /** Sets values from a place; gives where they end, mm. */
+    private double facts(
+            Block.Beside beside,
+            double leftMm,
+            double topMm,
+            double roomMm,
+            List<Mark> marks,
+            List<Mention> mentions) {
+        double y = topMm;
+        for (Piece piece : new FactSetting(typesetter, roomMm).pieces(beside.facts())) {
             add(piece, leftMm, y, marks, mentions);
             y += piece.heightMm();
         }
+        return y;
+    }
+
+    /** Sets tables side by side where they fit; gives where they end, mm. */
+    private double tablesBeside(
+            List<Block.Table> shown, double leftMm, double topMm, List<Mark> marks, List<Mention> mentions) {
+        double room = flow.widthMm() - leftMm;
         double x = 0;
-        double below = y;
+        double y = topMm;
+        double bottom = topMm;
         for (Block.Table table : shown) {
             if (table.rows().isEmpty()) {
                 continue;
             }
             TableSetting setting = settings.computeIfAbsent(
                     table.file() + " beside", name -> new TableSetting(typesetter, tables.get(table.file()), room));
-            Piece piece = new BesideTable(setting, flow, this::continued).whole(table, pieces(table, setting));
-            if (x > 0 && x + setting.wholeMm() > room) {
+            List<List<Piece>> rows = pieces(table, setting);
+            BesideTable parted = new BesideTable(setting, flow, this::continued);
+            Piece piece = parted.whole(table, rows);
+            double wide = parted.widthMm(rows);
+            if (x > 0 && x + wide > room) {
                 x = 0;
-                y = below;
+                y = bottom + BETWEEN_TABLES_MM;
             }
             add(piece, leftMm + x, y, marks, mentions);
-            x += setting.wholeMm() + BESIDE_GAP_MM;
-            below = Math.max(below, y + piece.heightMm() + BETWEEN_TABLES_MM);
+            x += wide + BESIDE_GAP_MM;
+            bottom = Math.max(bottom, y + piece.heightMm());
         }
-        y = below;
-        return new Piece(Math.max(pictureMm, y), marks, mentions);
+        return bottom;
     }
 
     /** Says on a new page what the table on it belongs to. */

@@ -12,7 +12,8 @@ import org.ohmloom.draw.Weight;
  *
  * <p>Every column is at least as wide as its widest unbreakable text: the widest word of a column of words, the widest
  * cell of any other. What is left goes to the columns of words, first so that nine in ten of their cells stand on one
- * line, then all of them; what is left after that widens every column a little.
+ * line, then to heads, so that none is more than two lines of words, then to all cells; what is left after that widens
+ * every column a little.
  */
 final class ColumnWidths {
     /** Room beside a text in its cell, mm. */
@@ -39,6 +40,9 @@ final class ColumnWidths {
     /** A word wider than this, mm, may be broken. */
     private static final double LONGEST_WORD_MM = 34;
 
+    /** Where a head may be broken: at spaces, and behind a hyphen, as the number of an assembly is. */
+    private static final String BREAKS = "\\s+|(?<=-)";
+
     private final Typesetter typesetter;
     private final double heightMm;
 
@@ -52,6 +56,7 @@ final class ColumnWidths {
         double[] least = new double[columns.size()];
         double[] usual = new double[columns.size()];
         double[] widest = new double[columns.size()];
+        double[] headed = new double[columns.size()];
         for (int k = 0; k < columns.size(); k++) {
             Column column = columns.get(k);
             double head = headMm(column);
@@ -65,11 +70,29 @@ final class ColumnWidths {
             Arrays.sort(whole);
             usual[k] = Math.max(least[k], usual(whole, aroundMm(column)));
             widest[k] = Math.max(least[k], whole.length == 0 ? 0 : whole[whole.length - 1]);
+            headed[k] = Math.max(usual[k], inTwoLinesMm(column.head()) + aroundMm(column));
         }
         if (Arrays.stream(least).sum() > roomMm) {
             return Optional.empty();
         }
-        return Optional.of(widened(grown(grown(least, usual, roomMm), widest, roomMm), roomMm));
+        double[] filled = grown(grown(least, usual, roomMm), headed, roomMm);
+        return Optional.of(widened(grown(filled, widest, roomMm), roomMm));
+    }
+
+    /** Least width of a head that is broken once, mm. */
+    private double inTwoLinesMm(String head) {
+        double least = typesetter.widthMm(head, Weight.BOLD, heightMm);
+        String[] parts = head.split(BREAKS);
+        String first = "";
+        for (int k = 0; k < parts.length - 1; k++) {
+            first = first.isEmpty() || first.endsWith("-") ? first + parts[k] : first + " " + parts[k];
+            String second = head.substring(head.indexOf(parts[k + 1], first.length()));
+            double wide = Math.max(
+                    typesetter.widthMm(first, Weight.BOLD, heightMm),
+                    typesetter.widthMm(second, Weight.BOLD, heightMm));
+            least = Math.min(least, wide);
+        }
+        return least;
     }
 
     /** Width that lets nine in ten cells of every column stand on one line, mm. */
@@ -140,7 +163,10 @@ final class ColumnWidths {
     }
 
     private double headMm(Column column) {
-        double head = typesetter.widestWordMm(column.head(), Weight.BOLD, heightMm);
+        double head = 0;
+        for (String part : column.head().split(BREAKS)) {
+            head = Math.max(head, typesetter.widthMm(part, Weight.BOLD, heightMm));
+        }
         double unit = typesetter.widthMm(column.unit(), Weight.REGULAR, heightMm);
         double hand = column.kind() == Column.Kind.BLANK ? HAND_MM : column.kind() == Column.Kind.TICK ? TICK_MM : 0;
         return Math.max(hand, Math.max(head, unit) + aroundMm(column));

@@ -15,6 +15,9 @@ final class FactSetting {
     private static final double GAP_MM = 6;
     private static final double BELOW_MM = 2.6;
 
+    /** A value is not broken into lines before it is so wide, mm. */
+    private static final double LEAST_MM = 90;
+
     private final Typesetter typesetter;
     private final double roomMm;
 
@@ -26,7 +29,7 @@ final class FactSetting {
     /** The lines of values, from the top. */
     List<Piece> pieces(List<Block.Fact> facts) {
         List<Piece> pieces = new ArrayList<>();
-        double most = roomMm / 2 - GAP_MM;
+        double most = Math.max(roomMm / 2 - GAP_MM, Math.min(roomMm, LEAST_MM));
         List<Mark> marks = new ArrayList<>();
         double x = 0;
         double high = 0;

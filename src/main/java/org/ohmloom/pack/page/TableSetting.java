@@ -22,13 +22,13 @@ final class TableSetting {
     /** Heights of the capitals tried, mm: reading size, then the smallest of the ISO 3098 series. */
     private static final List<Double> HEIGHTS_MM = List.of(2.0, 1.8);
 
-    private static final double ABOVE_MM = 0.85;
-    private static final double BELOW_MM = 0.95;
+    private static final double ABOVE_MM = 1.15;
+    private static final double BELOW_MM = 0.65;
     private static final double RULE_MM = 0.13;
     private static final double HEAVY_MM = 0.25;
 
     /** Room between a table and its continuation beside it, mm. */
-    private static final double BESIDE_MM = 6;
+    static final double BESIDE_MM = 6;
 
     /** A narrow table of so many rows goes on beside itself, at most so often. */
     private static final int FEWEST_BESIDE = 8, MOST_ACROSS = 3;
@@ -98,11 +98,6 @@ final class TableSetting {
     /** How many columns of the table stand side by side, from the top to the bottom of each. */
     int across() {
         return across;
-    }
-
-    /** Width of all its columns beside each other, mm. */
-    double wholeMm() {
-        return across * stepMm() - BESIDE_MM;
     }
 
     /** From the left side of one column to the next, mm. */

@@ -3,6 +3,7 @@ package org.ohmloom.signal.unit;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -81,9 +82,10 @@ public final class Joints {
         }
         if (end instanceof WireEnd.AtCavity at) {
             Connector connector = harness.connectors().get(at.connector());
-            if (connector.mate().isPresent()) {
+            Optional<Connector> mate = harness.mate(connector);
+            if (mate.isPresent()) {
                 String one = connector.id().value();
-                String other = connector.mate().get().value();
+                String other = mate.get().id().value();
                 return "mated " + (one.compareTo(other) < 0 ? one : other) + "." + at.cavity();
             }
             return connector

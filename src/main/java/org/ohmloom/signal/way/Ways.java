@@ -87,7 +87,7 @@ public final class Ways {
             graph.setEdgeWeight(along, segment.lengthMetres());
         });
         for (Connector one : harness.connectors().all()) {
-            Optional<Connector> other = one.mate().map(harness.connectors()::get);
+            Optional<Connector> other = harness.mate(one);
             if (other.isPresent() && one.id().compareTo(other.get().id()) < 0 && open.test(one)) {
                 Optional<BreakoutId> here = harness.breakout(one);
                 Optional<BreakoutId> there = harness.breakout(other.get());

@@ -110,7 +110,7 @@ final class LineMaking {
                     + ": a larger pair, or one more, on the way");
             return;
         }
-        Connector left = harness.connectors().get(entered.mate().orElseThrow());
+        Connector left = harness.mate(entered).orElseThrow();
         WireEnd in = new WireEnd.AtCavity(near, cavity.get());
         WireEnd out = new WireEnd.AtCavity(left.id(), cavity.get());
         places.take(in);

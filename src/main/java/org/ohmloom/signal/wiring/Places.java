@@ -74,7 +74,7 @@ final class Places {
 
     /** The cavities that are free on both sides of an in-line pair, in order. */
     Stream<String> freeCavities(Connector connector) {
-        return connector.mate().map(harness.connectors()::get).stream().flatMap(mate -> connector.cavities().stream()
+        return harness.mate(connector).stream().flatMap(mate -> connector.cavities().stream()
                 .map(Cavity::name)
                 .filter(name -> mate.cavity(name).isPresent())
                 .filter(name -> !isTaken(new WireEnd.AtCavity(connector.id(), name))

@@ -94,7 +94,7 @@ final class ConnectorSheet implements ElementSheet<ConnectorSheet.Row> {
         return connector
                 .component()
                 .map(id -> id + ", " + harness.components().get(id).name())
-                .or(() -> connector.mate().map(id -> WORDS.get("connector.in-line", id)))
+                .or(() -> harness.mate(connector).map(mate -> WORDS.get("connector.in-line", mate.id())))
                 .orElse("");
     }
 
