@@ -29,6 +29,10 @@ record ConnectorBlock(
     private static final double ROW_MM = 4.4;
     private static final double TEXT_MM = SheetPen.SMALL_MM;
     private static final double HEAD_MM = 7;
+
+    /** A table alone is not begun for fewer rows. */
+    private static final int FEWEST_ROWS = 8;
+
     private static final List<String> HEADINGS = List.of("", "Wire", "Size", "Colour", "Circuit or signal", "Goes to");
     private static final List<Double> SHARES = List.of(0.11, 0.12, 0.14, 0.17, 0.27, 0.19);
 
@@ -42,14 +46,16 @@ record ConnectorBlock(
         return HEAD_MM + Math.max((rows.size() + 1) * ROW_MM, viewHeightMm()) + SPACE_BELOW_MM;
     }
 
-    /** The view stands in the first part. */
+    /** The view stands in the first part; a table alone begins where there is room for some of it. */
     @Override
     public List<SheetBlock> parts(double firstMm, double roomMm) {
-        int most = Math.max(1, (int) Math.floor((roomMm - HEAD_MM - SPACE_BELOW_MM) / ROW_MM) - 1);
+        int beginning = view.isEmpty() ? rowsIn(firstMm) : 0;
         List<SheetBlock> parts = new ArrayList<>();
-        for (int from = 0; from == 0 || from < rows.size(); from += most) {
-            List<PinRow> some = rows.subList(from, Math.min(rows.size(), from + most));
+        int to = 0;
+        for (int from = 0; from == 0 || from < rows.size(); from = to) {
             boolean first = from == 0;
+            to = Math.min(rows.size(), from + (first && beginning >= FEWEST_ROWS ? beginning : rowsIn(roomMm)));
+            List<PinRow> some = rows.subList(from, to);
             parts.add(new ConnectorBlock(
                     lettering,
                     element,
@@ -60,6 +66,10 @@ record ConnectorBlock(
                     heading));
         }
         return parts;
+    }
+
+    private static int rowsIn(double roomMm) {
+        return Math.max(1, (int) Math.floor((roomMm - HEAD_MM - SPACE_BELOW_MM) / ROW_MM) - 1);
     }
 
     private double viewHeightMm() {

@@ -22,7 +22,7 @@ import org.ohmloom.review.Severity;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Quantity;
 
-/** The change sheet as a report: totals of both revisions, then elements, parts, results and findings that differ. */
+/** The change sheet as a report: totals of both revisions, then elements, findings, parts and results that differ. */
 final class ChangeReport {
     private static final List<Column> TOTALS =
             List.of(Column.words("In all"), Column.code("Before"), Column.code("After"));
@@ -68,12 +68,12 @@ final class ChangeReport {
         blocks.add(totals());
         blocks.add(new Block.Heading("Added, removed and changed"));
         blocks.add(elements());
+        blocks.add(new Block.Heading("What it does to the findings"));
+        blocks.add(findings());
         blocks.add(new Block.Heading("Parts to buy"));
         blocks.add(new PartChanges(comparison).table());
         blocks.add(new Block.Heading("What it does to the numbers"));
         blocks.add(results());
-        blocks.add(new Block.Heading("What it does to the findings"));
-        blocks.add(findings());
         return new Report(blocks, REMARK);
     }
 

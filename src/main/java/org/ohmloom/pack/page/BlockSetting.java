@@ -42,7 +42,7 @@ final class BlockSetting {
     private static final double FOLLOWING_MM = 30;
 
     /** A table that takes no more of a page than that is not torn apart. */
-    private static final double KEPT_SHARE = 0.6;
+    private static final double KEPT_SHARE = 0.45;
 
     /** So many rows of a table stand together below its first head, and above its end. */
     private static final int TOGETHER_ROWS = 3;
