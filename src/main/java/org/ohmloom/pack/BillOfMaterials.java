@@ -268,9 +268,7 @@ final class BillOfMaterials {
                 Cell.text(material.unit())));
         shares().forEach(share -> cells.add(share(order, share)));
         cells.addAll(List.of(
-                purchase.customerSupplied()
-                        ? Cell.text("customer")
-                        : Cell.text(part.flatMap(Part::supplier)),
+                purchase.customerSupplied() ? Cell.text("customer") : Cell.text(part.flatMap(Part::supplier)),
                 Cell.text(part.flatMap(Part::orderNumber)),
                 Cell.number(purchase.unitPrice()),
                 price(order).map(total -> Cell.number(total.doubleValue())).orElseGet(Cell::empty),

@@ -78,8 +78,8 @@ final class CalibrationSheet {
         List<Block.Table> tables = tables(reading, calibration);
         CalibrationCharts.of(calibration)
                 .ifPresentOrElse(
-                        chart -> blocks.add(
-                                new Block.Beside(chart.unheaded(fonts, CURVE_WIDTH_MM, CURVE_HEIGHT_MM), facts, tables)),
+                        chart -> blocks.add(new Block.Beside(
+                                chart.unheaded(fonts, CURVE_WIDTH_MM, CURVE_HEIGHT_MM), facts, tables)),
                         () -> {
                             blocks.add(new Block.Facts(facts));
                             blocks.addAll(tables);

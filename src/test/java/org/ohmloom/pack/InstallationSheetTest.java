@@ -94,8 +94,7 @@ class InstallationSheetTest {
         Map<String, Integer> counts = new TreeMap<>();
         rows.stream()
                 .filter(row -> row.get(words).startsWith("support"))
-                .forEach(row -> counts.merge(
-                        row.get(words), (int) Double.parseDouble(row.get(count)), Integer::sum));
+                .forEach(row -> counts.merge(row.get(words), (int) Double.parseDouble(row.get(count)), Integer::sum));
         return counts;
     }
 }

@@ -348,18 +348,12 @@ final class BlockSetting {
         List<Mention> mentions = new ArrayList<>();
         double top = pictureMm + BETWEEN_TABLES_MM;
         double facts = facts(beside, 0, top, leftMm - BESIDE_GAP_MM, marks, mentions);
-        return new Piece(
-                Math.max(facts, tablesBeside(beside.tables(), leftMm, 0, marks, mentions)), marks, mentions);
+        return new Piece(Math.max(facts, tablesBeside(beside.tables(), leftMm, 0, marks, mentions)), marks, mentions);
     }
 
     /** Sets values from a place; gives where they end, mm. */
     private double facts(
-            Block.Beside beside,
-            double leftMm,
-            double topMm,
-            double roomMm,
-            List<Mark> marks,
-            List<Mention> mentions) {
+            Block.Beside beside, double leftMm, double topMm, double roomMm, List<Mark> marks, List<Mention> mentions) {
         double y = topMm;
         for (Piece piece : new FactSetting(typesetter, roomMm).pieces(beside.facts())) {
             add(piece, leftMm, y, marks, mentions);

@@ -255,7 +255,9 @@ public final class PinViewPane extends StudyTab {
         return connector
                 .component()
                 .map(id -> words.get("plugs-into", id))
-                .or(() -> desk.harness().flatMap(now -> now.mate(connector)).map(mate -> words.get("mates-with", mate.id())))
+                .or(() -> desk.harness()
+                        .flatMap(now -> now.mate(connector))
+                        .map(mate -> words.get("mates-with", mate.id())))
                 .orElse(words.get("plugs-into-nothing"));
     }
 
