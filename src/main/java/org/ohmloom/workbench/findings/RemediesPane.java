@@ -24,6 +24,7 @@ import org.ohmloom.remedy.RemedySearch;
 import org.ohmloom.review.Finding;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.LatestWins;
+import org.ohmloom.workbench.widget.ColumnHeads;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
@@ -111,6 +112,7 @@ final class RemediesPane extends JPanel {
         for (int column = 0; column < model.getColumnCount(); column++) {
             table.getColumnModel().getColumn(column).setPreferredWidth(UIScale.scale(RemediesModel.WIDTHS.get(column)));
         }
+        ColumnHeads.keep(table);
         table.getSelectionModel().addListSelectionListener(event -> showChosen());
         add(new JScrollPane(table), "grow, push, hmin 120");
         details.setEditable(false);

@@ -76,7 +76,7 @@ final class PrintPane extends JPanel {
      * @param close closes the window it is in
      */
     PrintPane(List<Printed> all, Services services, Consumer<String> told, Runnable close) {
-        super(new MigLayout("insets 14, fill, hidemode 3", "[310lp!,fill]14[grow,fill]", "[grow,fill][][]"));
+        super(new MigLayout("insets 14, fill, hidemode 3", "[310lp:pref:420lp,fill]14[grow,fill]", "[grow,fill][][]"));
         this.told = told;
         this.close = close;
         this.documents = new JComboBox<>(all.toArray(Printed[]::new));
@@ -114,7 +114,7 @@ final class PrintPane extends JPanel {
     }
 
     private JComponent choices() {
-        JPanel pane = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 3", "[grow,fill]"));
+        JPanel pane = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 3, novisualpadding", "[grow,fill]"));
         row(pane, "document", documents);
         named(documents, value -> value instanceof Printed printed ? printed.name() : "");
         row(pane, "paper", paper);
@@ -167,11 +167,13 @@ final class PrintPane extends JPanel {
     }
 
     private JComponent sheets() {
-        JPanel pane = new JPanel(new MigLayout("insets 0, fill, gap 4", "[][][][]push[][][]", "[][grow,fill]"));
+        JPanel pane = new JPanel(new MigLayout("insets 0, fill, gap 4, novisualpadding", "[][][][]push[][][]", "[][grow,fill]"));
         pane.add(turn("first", () -> turnTo(0)));
         pane.add(turn("previous", () -> turnTo(sheet - 1)));
         place.setName("print-place");
-        pane.add(place);
+        // as wide as it gets once there are sheets
+        int wide = new JLabel(words.get("place", "888", "888")).getPreferredSize().width;
+        pane.add(place, "wmin " + wide + "px");
         pane.add(turn("next", () -> turnTo(sheet + 1)));
         pane.add(turn("smaller", () -> preview.zoom(-1)));
         pane.add(turn("larger", () -> preview.zoom(1)));

@@ -13,10 +13,13 @@ import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JScrollBar;
+import javax.swing.JSpinner;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.JViewport;
+import javax.swing.ListCellRenderer;
 import javax.swing.SwingUtilities;
 import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
@@ -53,10 +56,13 @@ final class Clipping {
                 && !label.getText().isBlank()) {
             look(label, label.getText());
         } else if (component instanceof AbstractButton button) {
-            look(button, String.valueOf(button.getText()));
+            // the arrows of a spinner fit the field, whatever they would like
+            if (!(button.getParent() instanceof JSpinner)) {
+                look(button, String.valueOf(button.getText()));
+            }
             return;
         } else if (component instanceof JComboBox<?> box) {
-            look(box, String.valueOf(box.getSelectedItem()));
+            look(box, spoken(box));
             return;
         } else if (component instanceof JTabbedPane tabs) {
             tabs(tabs);
@@ -69,6 +75,15 @@ final class Clipping {
                 walk(inner);
             }
         }
+    }
+
+    /** What a box shows: as its list writes it, not as its value would. */
+    @SuppressWarnings("unchecked") // the renderer of a box writes its values
+    private static String spoken(JComboBox<?> box) {
+        ListCellRenderer<Object> renderer = (ListCellRenderer<Object>) box.getRenderer();
+        Component shown =
+                renderer.getListCellRendererComponent(new JList<>(), box.getSelectedItem(), -1, false, false);
+        return shown instanceof JLabel label ? label.getText() : String.valueOf(box.getName());
     }
 
     private void look(JComponent component, String text) {

@@ -4,10 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Dialog;
-import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
-import java.awt.Window;
+import java.awt.datatransfer.StringSelection;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,10 +13,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JTabbedPane;
+import javax.swing.TransferHandler;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -28,12 +25,14 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Workbench;
-import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Results;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.settings.Appearance;
 import org.ohmloom.workbench.settings.Personal;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
+import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.widget.CardPages;
 import org.ohmloom.words.PseudoLanguage;
 
@@ -42,8 +41,6 @@ import org.ohmloom.words.PseudoLanguage;
  * English and in the made-up language that is 40 % longer. Skipped where there is no display.
  */
 class ClippingTest {
-
-    private static final int ROUNDS_OF_LAYOUT = 4;
 
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
@@ -59,7 +56,13 @@ class ClippingTest {
             "show-keys",
             "show-cautions",
             "about",
-            "show-log");
+            "show-log",
+            "export-pack",
+            "print");
+
+    /** Commands that open one for a finding. */
+    private static final List<String> OF_FINDINGS =
+            List.of("preview-fix", "fix-kind", "try-remedies", "accept-finding");
 
     private final Locale usual = Locale.getDefault(Locale.Category.DISPLAY);
     private WorkbenchWindow window;
@@ -108,13 +111,13 @@ class ClippingTest {
             return made;
         });
         OnEventThread.await("results", () -> window.view().desk().isWhole());
-        settle();
-        cut.addAll(cut("window", window));
+        DialogsOverWindow.settle();
+        cut.addAll(DialogsOverWindow.cut("window", window));
         for (CardPages pages : OnEventThread.get(() -> all(window, CardPages.class))) {
             for (JComponent page : OnEventThread.get(pages::pages)) {
                 OnEventThread.run(() -> pages.bring(page));
-                settle();
-                cut.addAll(cut(pages.getName() + " " + page.getName(), window));
+                DialogsOverWindow.settle();
+                cut.addAll(DialogsOverWindow.cut(pages.getName() + " " + page.getName(), window));
             }
         }
         for (JTabbedPane tabs : OnEventThread.get(() -> all(window, JTabbedPane.class))) {
@@ -122,19 +125,59 @@ class ClippingTest {
             for (int k = 0; k < count; k++) {
                 int tab = k;
                 OnEventThread.run(() -> tabs.setSelectedIndex(tab));
-                settle();
-                cut.addAll(cut(tabs.getName() + " " + OnEventThread.get(() -> tabs.getTitleAt(tab)), window));
+                DialogsOverWindow.settle();
+                cut.addAll(DialogsOverWindow.cut(tabs.getName() + " " + OnEventThread.get(() -> tabs.getTitleAt(tab)), window));
             }
         }
         OnEventThread.run(() -> {
             window.view().desk().select(Selection.of(List.of("W1")));
             window.view().desk().apply(new SetWireGauge(List.of(new WireId("W1")), Optional.of(Gauge.metric(6))));
         });
-        for (String id : DIALOGS) {
-            cut.addAll(dialog(id));
+        DialogsOverWindow dialogs = new DialogsOverWindow(window);
+        DIALOGS.forEach(dialogs::ofCommand);
+        dialogs.ofCommand("open-manual");
+        dialogs.opened("paste", this::pasteTwoNames);
+        OnEventThread.run(
+                () -> window.view().desk().document().orElseThrow().session().goTo(0));
+        OnEventThread.run(() -> window.view().filing().openExample("faults"));
+        OnEventThread.await("faults", () -> isThere("faults"));
+        for (String id : OF_FINDINGS) {
+            choose(id);
+            dialogs.ofCommand(id);
         }
+        cut.addAll(dialogs.cut());
         OnEventThread.run(window::dispose);
         return cut;
+    }
+
+    private boolean isThere(String name) {
+        Desk desk = window.view().desk();
+        return desk.isWhole()
+                && desk.document().filter(open -> open.name().equals(name)).isPresent();
+    }
+
+    /** Pastes a block from a spreadsheet into the list of wires: two sizes, one of which is none. */
+    private void pasteTwoNames() {
+        window.view().book().get("focus-lists").run();
+        SheetTable table = window.view().lists().front();
+        table.changeSelection(0, table.getColumnModel().getColumnIndex(table.getColumnName(3)), false, false);
+        table.getTransferHandler()
+                .importData(new TransferHandler.TransferSupport(table, new StringSelection("10\nseven\n6")));
+    }
+
+    /** Selects the first finding that a command can do something about. */
+    private void choose(String command) {
+        OnEventThread.run(() -> {
+            Desk desk = window.view().desk();
+            desk.findings().stream()
+                    .map(Results.Standing::finding)
+                    .filter(finding -> {
+                        desk.select(Selection.of(finding));
+                        return window.view().book().get(command).isEnabled();
+                    })
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no finding for " + command));
+        });
     }
 
     private static <T extends Component> List<T> all(Container container, Class<T> kind) {
@@ -148,46 +191,5 @@ class ClippingTest {
             }
         }
         return found;
-    }
-
-    private static List<String> cut(String where, Window of) {
-        // texts take their lines when they have their width, and what is around them makes room then
-        for (int round = 0; round < ROUNDS_OF_LAYOUT; round++) {
-            OnEventThread.run(of::validate);
-        }
-        return OnEventThread.get(() -> Clipping.in(of)).stream()
-                .map(each -> where + " | " + each)
-                .toList();
-    }
-
-    /** What is cut in the dialog of a command. */
-    private List<String> dialog(String id) {
-        Command command = OnEventThread.get(() -> window.view().book().get(id));
-        if (!OnEventThread.get(command::isEnabled)) {
-            return List.of("dialog | the command " + id + " is not ready");
-        }
-        AtomicReference<Dialog> opened = new AtomicReference<>();
-        EventQueue.invokeLater(command::run);
-        OnEventThread.await("dialog of " + id, () -> {
-            for (Window each : Window.getWindows()) {
-                if (each.isShowing() && each instanceof JDialog dialog && each.getOwner() == window) {
-                    opened.set(dialog);
-                    return true;
-                }
-            }
-            return false;
-        });
-        settle();
-        List<String> cut = cut("dialog " + id, opened.get());
-        OnEventThread.run(() -> opened.get().dispose());
-        settle();
-        return cut;
-    }
-
-    /** Lets everything that is under way on the event thread come to its end. */
-    private static void settle() {
-        for (int k = 0; k < 3; k++) {
-            OnEventThread.run(() -> {});
-        }
     }
 }
