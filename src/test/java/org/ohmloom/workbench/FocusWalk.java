@@ -21,6 +21,7 @@ import javax.swing.AbstractButton;
 import javax.swing.DefaultButtonModel;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JFileChooser;
 import javax.swing.JList;
 import javax.swing.JRootPane;
 import javax.swing.JScrollBar;
@@ -194,8 +195,9 @@ final class FocusWalk {
             return false;
         }
         if (each instanceof AbstractButton button && !each.isFocusable()) {
-            // A button beside a command's menu item may leave the keyboard to that.
-            return !(button.getAction() instanceof Command);
+            // A button beside a command's menu item may leave the keyboard to that, one of a chooser of files to the menu of its list.
+            return !(button.getAction() instanceof Command)
+                    && SwingUtilities.getAncestorOfClass(JFileChooser.class, each) == null;
         }
         return each.isFocusable()
                 && (each instanceof AbstractButton

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Component;
 import java.awt.Dialog;
+import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -17,6 +19,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
@@ -25,6 +28,7 @@ import javax.swing.JList;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
+import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.MenuElement;
@@ -50,6 +54,7 @@ import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
 import org.ohmloom.workbench.widget.CardPages;
 import org.ohmloom.workbench.window.WindowActions;
+import org.ohmloom.workbench.window.WindowPrompts;
 import org.ohmloom.workbench.window.WorkbenchWindow;
 
 /**
@@ -75,6 +80,7 @@ class KeyboardWalkTest {
 
     private final ScriptedPrompts prompts = new ScriptedPrompts();
     private Keyboard keys;
+    private int menusOfFiles;
     private WorkbenchWindow window;
 
     @BeforeAll
@@ -377,8 +383,118 @@ class KeyboardWalkTest {
                 && command.isEnabled());
     }
 
-    /** What is wrong with a dialog that something opens; one that only asks the prompts opens none. */
+    @Test
+    void everyDividerOfTheWindowIsMovedByKeysAndGivesTheKeyboardBack() {
+        DividerWalk walk = new DividerWalk(keys);
+        for (int part = KeyEvent.VK_1; part <= KeyEvent.VK_5; part++) {
+            keys.press(part, KeyEvent.VK_CONTROL);
+            walk.from("Ctrl+" + (char) part);
+        }
+        keys.press(KeyEvent.VK_1, KeyEvent.VK_CONTROL);
+        Component before = Keyboard.owner();
+        keys.press(KeyEvent.VK_F6, KeyEvent.VK_SHIFT);
+        keys.press(KeyEvent.VK_F6, KeyEvent.VK_SHIFT);
+        keys.press(KeyEvent.VK_ESCAPE);
+        assertEquals(before, Keyboard.owner(), "Esc goes back from the second divider at once");
+        assertEquals("", String.join("\n", walk.wrong()));
+        assertTrue(
+                walk.moved().containsAll(List.of("split-lists", "split-side", "split-findings", "split-list-names")),
+                walk.moved().toString());
+    }
+
+    @Test
+    void theManualIsWalkedRoundAndLeftWithEscape() {
+        Component before = Keyboard.owner();
+        keys.press(KeyEvent.VK_F1);
+        OnEventThread.await("the manual", () -> manual().filter(Window::isActive).isPresent());
+        Window manual = OnEventThread.get(KeyboardWalkTest::manual).orElseThrow();
+        OnEventThread.await("the keyboard in the manual", () -> inWindow(Keyboard.owner(), manual));
+        Set<String> wrong = new LinkedHashSet<>(
+                new FocusWalk(keys, "manual", here -> {}).round(manual).wrong());
+        DividerWalk divider = new DividerWalk(keys).from("manual");
+        wrong.addAll(divider.wrong());
+        assertEquals(Set.of("split-page"), divider.moved());
+        keys.press(KeyEvent.VK_F6, KeyEvent.VK_SHIFT);
+        JSplitPane split = OnEventThread.get(() -> ComponentTree.find(manual, "split-page", JSplitPane.class));
+        keys.press(KeyEvent.VK_END);
+        int most = OnEventThread.get(split::getDividerLocation);
+        keys.press(KeyEvent.VK_HOME);
+        assertTrue(OnEventThread.get(split::getDividerLocation) < most, "Home and End go as far as it goes");
+        keys.press(KeyEvent.VK_ENTER);
+        keys.press(KeyEvent.VK_ESCAPE);
+        OnEventThread.await("the manual away", () -> !manual.isShowing());
+        OnEventThread.await("the window in front", window::isActive);
+        assertEquals("", String.join("\n", wrong));
+        assertEquals(before, Keyboard.owner(), "the keyboard comes back");
+    }
+
+    private static Optional<Window> manual() {
+        return Arrays.stream(Window.getWindows())
+                .filter(each -> each.isShowing() && "manual".equals(each.getName()))
+                .findFirst();
+    }
+
+    @Test
+    void theStartScreenIsWalkedRound() {
+        WorkbenchWindow start = OnEventThread.get(() -> {
+            WorkbenchWindow made = new WorkbenchWindow(
+                    Workbench.services(PreferenceStore.inMemory(Preferences.DEFAULT), prompts),
+                    desk -> {},
+                    WindowActions.NONE,
+                    () -> {});
+            made.setSize(1280, 800);
+            made.setVisible(true);
+            return made;
+        });
+        try {
+            OnEventThread.await(
+                    "the start screen in front", () -> start.isActive() && inWindow(Keyboard.owner(), start));
+            FocusWalk walk = new FocusWalk(keys, "start screen", here -> {}).round(start);
+            assertEquals("", String.join("\n", walk.wrong()));
+            assertTrue(walk.stops() >= 5, walk.stops() + " stops");
+        } finally {
+            OnEventThread.run(start::dispose);
+            OnEventThread.run(window::toFront);
+            OnEventThread.await("the window in front", window::isActive);
+        }
+    }
+
+    @Test
+    void theChoosersOfFilesAreWalkedRoundAndLeftWithEscape() {
+        // the chooser the program brings along; one of the system is the system's affair
+        System.setProperty("flatlaf.useSystemFileChooser", "false");
+        Optional<Path> folder = Optional.of(Path.of("examples").toAbsolutePath());
+        WindowPrompts asking = new WindowPrompts(() -> window);
+        Set<String> wrong = new LinkedHashSet<>();
+        try {
+            wrong.addAll(dialog(
+                    "file to open", () -> EventQueue.invokeLater(() -> asking.fileToOpen(folder)), this::openItsMenu));
+            wrong.addAll(dialog("file to save", () -> EventQueue.invokeLater(() -> asking.fileToSave(folder, "new"))));
+            wrong.addAll(dialog("folder", () -> EventQueue.invokeLater(() -> asking.folderForPack(folder))));
+        } finally {
+            System.clearProperty("flatlaf.useSystemFileChooser");
+        }
+        assertEquals("", String.join("\n", wrong));
+        assertEquals(1, menusOfFiles);
+    }
+
+    /** Opens and leaves the menu of a list of files, in which its tools stand too. */
+    private void openItsMenu(Component here) {
+        if (here instanceof JList<?>) {
+            keys.press(KeyEvent.VK_F10, KeyEvent.VK_SHIFT);
+            if (OnEventThread.get(KeyboardWalkTest::isPopup)) {
+                menusOfFiles++;
+                keys.press(KeyEvent.VK_ESCAPE);
+            }
+        }
+    }
+
     private Set<String> dialog(String name, Runnable open) {
+        return dialog(name, open, here -> {});
+    }
+
+    /** What is wrong with a dialog that something opens; one that only asks the prompts opens none. */
+    private Set<String> dialog(String name, Runnable open, Consumer<Component> atEach) {
         Component before = Keyboard.owner();
         int asked = prompts.asked.size();
         Set<String> wrong = new LinkedHashSet<>();
@@ -391,7 +507,7 @@ class KeyboardWalkTest {
         if (!OnEventThread.get(KeyboardWalkTest::dialogs).isEmpty()) {
             Dialog dialog = OnEventThread.get(KeyboardWalkTest::dialogs).get(0);
             OnEventThread.await("keyboard in " + name, () -> inWindow(Keyboard.owner(), dialog));
-            wrong.addAll(new FocusWalk(keys, "dialog of " + name, here -> {})
+            wrong.addAll(new FocusWalk(keys, "dialog of " + name, atEach)
                     .round(dialog)
                     .wrong());
         }

@@ -13,11 +13,12 @@ public final class PaneCommands {
 
     private PaneCommands() {}
 
-    /** A command for each view, in order, and one for the next. */
+    /** A command for each view, in order, one for the next, and one for the dividers between them. */
     public static List<Command> of(Map<String, Supplier<JComponent>> targets) {
         List<Command> all = new ArrayList<>();
         targets.forEach((name, target) -> all.add(new FocusPane(name, KeyEvent.VK_1 + all.size(), target)));
         all.add(new NextPane(List.copyOf(targets.values())));
+        all.add(new MoveDivider());
         return all;
     }
 }

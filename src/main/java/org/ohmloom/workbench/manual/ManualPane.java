@@ -2,6 +2,7 @@ package org.ohmloom.workbench.manual;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.CardLayout;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.List;
@@ -25,10 +26,12 @@ import org.ohmloom.manual.ManualSearch;
 import org.ohmloom.manual.Page;
 import org.ohmloom.manual.PageHtml;
 import org.ohmloom.manual.SearchWords;
+import org.ohmloom.workbench.widget.DividerKeys;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.FilterField;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.SharedSplit;
 import org.ohmloom.workbench.words.Words;
 
 /** The manual: contents or what was found on the left, the page on the right, search and steps back above. */
@@ -73,10 +76,8 @@ public final class ManualPane extends JPanel {
         field = new FilterField(22, words.get("search"), words.get("search.name"), this::find);
         field.setName("manual-search");
         split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, left(), view.scroll());
+        SharedSplit.name(split, "page");
         split.setBorder(EdgeLine.above());
-        split.setName("split-manual");
-        split.getAccessibleContext().setAccessibleName(words.get("divider.name"));
-        Keys.leave(split, KeyEvent.VK_F6, KeyEvent.VK_F8);
         add(bar(), "growx");
         add(split, "grow, push");
         keys();
@@ -158,6 +159,8 @@ public final class ManualPane extends JPanel {
             field.selectAll();
         });
         Keys.bind(this, WHEN_IN_FOCUSED_WINDOW, Keys.plain(KeyEvent.VK_F6), "next", this::nextPart);
+        Keys.bind(this, WHEN_IN_FOCUSED_WINDOW, Keys.shift(KeyEvent.VK_F6), "divider", () -> DividerKeys.next(
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
         Keys.bind(contents, WHEN_FOCUSED, Keys.plain(KeyEvent.VK_ENTER), "read", view::requestFocusInWindow);
         Keys.bind(hits, WHEN_FOCUSED, Keys.plain(KeyEvent.VK_ENTER), "read", view::requestFocusInWindow);
         field.addActionListener(event -> view.requestFocusInWindow());

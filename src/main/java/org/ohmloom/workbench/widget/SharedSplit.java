@@ -37,6 +37,7 @@ public final class SharedSplit extends JSplitPane {
         split.setBorder(null);
         split.getAccessibleContext().setAccessibleName(words.get("divider-before", words.get("divider." + name)));
         Keys.leave(split, KeyEvent.VK_F6, KeyEvent.VK_F8);
+        DividerKeys.on(split);
     }
 
     @Override

@@ -176,6 +176,7 @@ final class MenuPlan {
                             "focus-findings",
                             "focus-studies",
                             "next-pane",
+                            "move-divider",
                             LINE,
                             "study-currents",
                             "study-protection",

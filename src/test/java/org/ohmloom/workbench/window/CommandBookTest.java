@@ -114,6 +114,7 @@ class CommandBookTest {
             focus-findings | Findings | Ctrl+4
             focus-studies | Studies | Ctrl+5
             next-pane | Next view | F6
+            move-divider | Move a divider | Shift+F6
             study-currents | Currents |
             study-protection | Protection |
             study-start-up | Start-up |
