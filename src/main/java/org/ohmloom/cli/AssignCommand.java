@@ -75,6 +75,7 @@ final class AssignCommand implements Callable<Integer> {
         ChannelsText.print(plan, out);
         if (plan.edit().isEmpty()) {
             out.println("Nothing was written.");
+            cautions(out);
             return ExitStatus.ERRORS_FOUND;
         }
         Harness planned = plan.edit().get().apply(harness);
@@ -84,8 +85,12 @@ final class AssignCommand implements Callable<Integer> {
                 planned = made.edit().get().apply(planned);
             }
             out.println();
-            out.println(made.wires().size() + " wires, " + made.splices().size() + " splices and "
-                    + made.cables().size() + " twisted pairs made.");
+            out.println(
+                    made.edit().isEmpty() && made.problems().isEmpty()
+                            ? "Everything planned is wired already."
+                            : made.wires().size() + " wires, "
+                                    + made.splices().size() + " splices and "
+                                    + made.cables().size() + " twisted pairs made.");
             made.fuses().forEach(each -> out.println(each.name() + " (" + each.id() + ") made."));
             made.buses()
                     .forEach(bus -> out.println("Data bus " + bus.id() + " joins "
@@ -102,9 +107,13 @@ final class AssignCommand implements Callable<Integer> {
         }
         HarnessFiles.write(target, planned);
         out.println("Written to " + target + ".");
+        cautions(out);
+        return ExitStatus.CLEAN;
+    }
+
+    private static void cautions(PrintWriter out) {
         out.println();
         out.println(Wrap.text(Cautions.paragraph(), 100));
-        return ExitStatus.CLEAN;
     }
 
     /** Outputs that no state sets, set in those that ask for what they serve. */
@@ -146,7 +155,7 @@ final class AssignCommand implements Callable<Integer> {
             UnitDescription description = UnitLibrary.find(name);
             return description.into(harness, id, description.title(), place).apply(harness);
         } catch (CsvTableException | UnitSheetException | IllegalArgumentException refused) {
-            throw new RefusedInputException("--unit " + asked + ": " + refused.getMessage());
+            throw new RefusedInputException("--unit " + asked.substring(0, equals) + ": " + refused.getMessage());
         }
     }
 }
