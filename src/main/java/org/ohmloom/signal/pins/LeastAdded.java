@@ -12,6 +12,8 @@ import java.util.Map;
  * is never more than what they add together.
  */
 final class LeastAdded {
+    private static final double NOISE = 1e-6;
+
     private final PinProblem problem;
     private final Surroundings around;
     private final Standing standing;
@@ -35,7 +37,9 @@ final class LeastAdded {
     }
 
     double ofPair(Claim claim, Slot slot) {
-        if (!slot.serves(claim) || !standing.allows(claim, slot)) {
+        if (!slot.serves(claim)
+                || !around.units(claim.owner()).contains(slot.unit())
+                || !standing.allows(claim, slot)) {
             return Double.POSITIVE_INFINITY;
         }
         List<Slot> kin = standing.slots(claim.owner());
@@ -49,23 +53,40 @@ final class LeastAdded {
     /** Steps of the cost of the room left in a slot. */
     List<Relaxation.Step> ofSlot(Slot slot) {
         int taken = standing.claims(slot).size();
-        int room = slot.capacity() - taken;
+        int room = most(slot, slot.capacity() - taken);
         double versatile =
                 problem.preferences().versatilePoints() * (slot.roles().size() - 1);
         double splice = problem.preferences().splicePoints();
-        if (taken > 1) {
+        if (room == 0 || taken > 1) {
             return List.of(new Relaxation.Step(room, 0));
         }
         if (taken == 1) {
             return List.of(new Relaxation.Step(room, splice / room));
         }
-        if (room == 1) {
+        if (room <= 1) {
             return List.of(new Relaxation.Step(1, versatile));
         }
         double along = (versatile + splice) / room;
         return versatile >= along
                 ? List.of(new Relaxation.Step(room, along))
                 : List.of(new Relaxation.Step(1, versatile), new Relaxation.Step(room - 1, splice / (room - 1)));
+    }
+
+    /** So many of the claims that wait can go to a slot with a room, by their current too where it is limited. */
+    private int most(Slot slot, int room) {
+        int can = 0;
+        double amps = Double.POSITIVE_INFINITY;
+        for (Claim claim : waiting) {
+            if (ofPair(claim, slot) < Double.POSITIVE_INFINITY) {
+                can++;
+                amps = Math.min(amps, claim.amps());
+            }
+        }
+        if (slot.limitAmps().isPresent() && amps > 0 && can > 0 && !around.hasExclusions()) {
+            double left = slot.limitAmps().getAsDouble() - around.drawnAmps(standing.claims(slot));
+            can = (int) Math.min(can, Math.floor(left / amps + NOISE));
+        }
+        return Math.min(room, can);
     }
 
     private Object kind(Claim claim) {
@@ -77,6 +98,7 @@ final class LeastAdded {
                 claim.locked(),
                 claim.barred(),
                 claim.unitMetres(),
+                around.units(claim.owner()),
                 kin.isEmpty()));
         if (!kin.isEmpty()) {
             kind.add(kin.get(0).unit());

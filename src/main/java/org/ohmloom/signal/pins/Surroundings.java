@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What does not change while a problem is searched, looked up once: budgets, neighbours and the slots that serve each claim. */
 final class Surroundings {
@@ -16,6 +17,7 @@ final class Surroundings {
     private final Map<String, AtMost> exclusions = new HashMap<>();
     private final Map<String, List<Integer>> barring = new HashMap<>();
     private final Set<String> lockedSlots = new HashSet<>();
+    private final Map<String, Set<String>> units = new HashMap<>();
 
     Surroundings(PinProblem problem) {
         for (Budget budget : problem.budgets()) {
@@ -27,11 +29,29 @@ final class Surroundings {
                     .add(slot.id()));
         }
         problem.exclusions().forEach(each -> each.claims().forEach(claim -> exclusions.put(claim, each)));
+        Map<Claim, List<Slot>> byThemselves = new HashMap<>();
+        Map<List<Object>, List<Slot>> alone = new HashMap<>();
+        for (Claim claim : problem.claims()) {
+            List<Object> alike = List.of(claim.role(), claim.amps(), claim.locked(), claim.barred());
+            List<Slot> slots = alone.computeIfAbsent(alike, key -> problem.slotsFor(claim));
+            byThemselves.put(claim, slots);
+            Set<String> there = slots.stream().map(Slot::unit).collect(Collectors.toSet());
+            units.merge(claim.owner(), there, (one, other) -> {
+                Set<String> both = new HashSet<>(one);
+                both.retainAll(other);
+                return both;
+            });
+        }
         Map<List<Object>, List<Slot>> known = new HashMap<>();
         List<Set<String>> bars = new ArrayList<>();
         for (Claim claim : problem.claims()) {
-            List<Object> alike = List.of(claim.role(), claim.amps(), claim.locked(), claim.barred());
-            serving.put(claim, known.computeIfAbsent(alike, key -> problem.slotsFor(claim)));
+            List<Object> alike =
+                    List.of(claim.role(), claim.amps(), claim.locked(), claim.barred(), units(claim.owner()));
+            serving.put(
+                    claim,
+                    known.computeIfAbsent(alike, key -> byThemselves.get(claim).stream()
+                            .filter(slot -> units(claim.owner()).contains(slot.unit()))
+                            .toList()));
             claim.locked().ifPresent(lockedSlots::add);
             if (!claim.barred().isEmpty() && !bars.contains(claim.barred())) {
                 int number = bars.size();
@@ -51,6 +71,12 @@ final class Surroundings {
         return besides.getOrDefault(slot.id(), Set.of());
     }
 
+    /** The units that have a slot for every claim of an owner: all of them go to one. */
+    Set<String> units(String owner) {
+        return units.getOrDefault(owner, Set.of());
+    }
+
+    /** The slots that serve a claim on a unit that serves all of its owner. */
     List<Slot> serving(Claim claim) {
         return serving.getOrDefault(claim, List.of());
     }
