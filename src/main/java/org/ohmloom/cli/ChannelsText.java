@@ -1,7 +1,10 @@
 package org.ohmloom.cli;
 
 import java.io.PrintWriter;
+import java.util.stream.Collectors;
+import org.ohmloom.signal.pins.Claim;
 import org.ohmloom.signal.pins.PinPlan;
+import org.ohmloom.signal.pins.Slot;
 import org.ohmloom.signal.unit.ChannelPlan;
 import org.ohmloom.units.Formats;
 
@@ -26,7 +29,8 @@ final class ChannelsText {
             out.println("Cost " + Formats.number(found.costPoints()) + " points, "
                     + (found.proven()
                             ? "proven the least"
-                            : "the least is " + Formats.number(found.boundPoints()) + " or more")
+                            : "none costs less than " + Formats.number(found.boundPoints()) + ", so at most "
+                                    + Formats.number(found.gapPoints()) + " could be saved")
                     + ".");
             found.parts()
                     .forEach(part -> out.println("  " + Formats.number(part.costPoints())
@@ -35,20 +39,17 @@ final class ChannelsText {
             out.println("There is no plan.");
             impossible
                     .competitions()
-                    .forEach(each -> out.println("  "
-                            + String.join(
-                                    ", ",
-                                    each.claims().stream()
-                                            .map(claim -> claim.id())
-                                            .toList())
-                            + " compete for " + each.capacity() + (each.capacity() == 1 ? " place" : " places") + ": "
-                            + (each.slots().isEmpty()
-                                    ? "no pin"
-                                    : String.join(
-                                            ", ",
-                                            each.slots().stream()
-                                                    .map(slot -> slot.id())
-                                                    .toList()))));
+                    .forEach(each -> {
+                        String claims = each.claims().stream().map(Claim::id).collect(Collectors.joining(", "));
+                        out.println(
+                                each.slots().isEmpty()
+                                        ? "  No pin there is serves " + claims + "."
+                                        : "  " + claims + " compete for " + each.capacity()
+                                                + (each.capacity() == 1 ? " place: " : " places: ")
+                                                + each.slots().stream()
+                                                        .map(Slot::id)
+                                                        .collect(Collectors.joining(", ")));
+                    });
             impossible.currents().forEach(each -> out.println("  " + each));
             out.println("What would make one possible:");
             impossible.helps().forEach(each -> out.println("  " + each));

@@ -75,7 +75,13 @@ public record SensorCalibration(
         curve.ifPresent(each -> {
             range(measurement, each, lowest, highest, problems);
             monotone(each, lowest, highest, problems);
-            beyond(each, input, lowest, highest, problems);
+            boolean told = isLine(measurement.calibration());
+            beyond(
+                    each,
+                    input,
+                    told ? Math.max(lowest, each.lowest()) : lowest,
+                    told ? Math.min(highest, each.highest()) : highest,
+                    problems);
         });
         supply(channel, measurement.calibration(), input, problems);
         resolution.ifPresent(each -> coarse(measurement, curve.orElseThrow(), each, rules, problems));
@@ -134,10 +140,14 @@ public record SensorCalibration(
 
     private boolean isLine() {
         Calibration calibration = channel.measurement().orElseThrow().calibration();
+        return isLine(calibration) || calibration instanceof Calibration.PulseLevels;
+    }
+
+    /** Whether two points are all that is known of it: what it gives beyond them nobody knows. */
+    public static boolean isLine(Calibration calibration) {
         return calibration instanceof Calibration.RatiometricLine
                 || calibration instanceof Calibration.VoltageLine
-                || calibration instanceof Calibration.CurrentLine
-                || calibration instanceof Calibration.PulseLevels;
+                || calibration instanceof Calibration.CurrentLine;
     }
 
     private static String span(double low, double high, String unit) {

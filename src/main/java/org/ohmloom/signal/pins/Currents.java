@@ -53,7 +53,7 @@ final class Currents {
                 .toList();
     }
 
-    private static String text(double amps) {
+    static String text(double amps) {
         return String.format(Locale.ROOT, "%.3g A", amps);
     }
 }

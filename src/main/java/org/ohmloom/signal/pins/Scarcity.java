@@ -1,9 +1,11 @@
 package org.ohmloom.signal.pins;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,6 +17,9 @@ import org.ohmloom.model.PinRole;
  * 1935): the smallest reason to show a person.
  */
 final class Scarcity {
+
+    /** Pins named before the others are counted. */
+    private static final int MOST_NAMED = 6;
 
     private Scarcity() {}
 
@@ -30,11 +35,31 @@ final class Scarcity {
             if (!told.contains(unserved)) {
                 PinPlan.Competition competition = around(problem, assigned, unserved);
                 told.addAll(competition.claims());
-                competitions.add(competition);
+                put(problem, competition, competitions);
             }
         }
         return Optional.of(new PinPlan.Impossible(
                 competitions, List.of(), assigned.unserved().size(), helps(problem, assigned, competitions)));
+    }
+
+    /** Adds a competition; one for the same slots is a part of it. */
+    private static void put(PinProblem problem, PinPlan.Competition added, List<PinPlan.Competition> competitions) {
+        for (int k = 0; k < competitions.size(); k++) {
+            PinPlan.Competition there = competitions.get(k);
+            if (!added.slots().isEmpty() && there.slots().equals(added.slots())) {
+                competitions.set(
+                        k,
+                        new PinPlan.Competition(
+                                problem.claims().stream()
+                                        .filter(claim -> there.claims().contains(claim)
+                                                || added.claims().contains(claim))
+                                        .toList(),
+                                added.slots(),
+                                added.capacity()));
+                return;
+            }
+        }
+        competitions.add(added);
     }
 
     private static PinPlan.Competition around(PinProblem problem, Relaxation.Assigned assigned, Claim unserved) {
@@ -62,32 +87,80 @@ final class Scarcity {
     private static List<String> helps(
             PinProblem problem, Relaxation.Assigned assigned, List<PinPlan.Competition> competitions) {
         List<String> helps = new ArrayList<>();
+        Map<String, Integer> missing = new LinkedHashMap<>();
+        Map<String, List<String>> unused = new LinkedHashMap<>();
         for (PinPlan.Competition each : competitions) {
+            if (each.slots().isEmpty()) {
+                Optional<String> unfit = each.claims().stream()
+                        .flatMap(claim -> unfit(problem, claim).stream())
+                        .findFirst();
+                if (unfit.isPresent()) {
+                    helps.add(unfit.get());
+                    continue;
+                }
+            }
             Set<PinRole> roles = each.claims().stream()
                     .filter(claim -> claim.locked().isEmpty())
                     .map(Claim::role)
                     .collect(Collectors.toCollection(LinkedHashSet::new));
-            int missing = each.claims().size() - each.capacity();
-            for (PinRole role : roles) {
-                helps.add(
-                        missing + (missing == 1 ? " more pin that can be " : " more pins that can be ") + words(role));
-            }
             List<String> spare = problem.slots().stream()
                     .filter(slot ->
                             !each.slots().contains(slot) && !assigned.chosen().containsValue(slot))
+                    .filter(slot -> roles.stream()
+                            .anyMatch(role -> slot.roles().stream()
+                                    .anyMatch(now -> now.isInput() == role.isInput()
+                                            && now.isOutput() == role.isOutput())))
                     .map(Slot::id)
                     .toList();
-            if (!spare.isEmpty() && !roles.isEmpty()) {
-                helps.add("or one of the unused pins " + String.join(", ", spare) + " set up as "
-                        + roles.stream().map(Scarcity::words).collect(Collectors.joining(" or "))
-                        + ", if the unit allows it");
+            if (!roles.isEmpty()) {
+                String wanted = roles.stream().map(Scarcity::words).collect(Collectors.joining(" or "));
+                missing.merge(wanted, each.claims().size() - each.capacity(), Integer::sum);
+                unused.put(wanted, spare);
             }
             each.claims().stream()
                     .filter(claim -> claim.locked().isPresent())
                     .forEach(claim -> helps.add(
                             "the choice of " + claim.locked().orElseThrow() + " for " + claim.id() + " given up"));
         }
-        return List.copyOf(helps);
+        List<String> all = new ArrayList<>();
+        missing.forEach((roles, pins) -> {
+            all.add(pins + (pins == 1 ? " more pin that can be " : " more pins that can be ") + roles);
+            if (!unused.get(roles).isEmpty()) {
+                all.add("or one of the unused pins " + some(unused.get(roles)) + " set up as " + roles
+                        + ", if the unit allows it");
+            }
+        });
+        all.addAll(helps);
+        return List.copyOf(all);
+    }
+
+    /** What a pin would have to be for a claim that those of its role do not suit; empty where there is none of its role. */
+    private static Optional<String> unfit(PinProblem problem, Claim claim) {
+        List<Slot> ofRole = problem.slots().stream()
+                .filter(slot -> slot.roles().contains(claim.role()))
+                .toList();
+        if (ofRole.isEmpty() || claim.locked().isPresent()) {
+            return Optional.empty();
+        }
+        List<Slot> telling = ofRole.stream()
+                .filter(slot -> !claim.barred().contains(slot.id()))
+                .toList();
+        String pin = claim.id() + " needs a pin that can be " + words(claim.role());
+        return Optional.of(
+                telling.isEmpty()
+                        ? pin + " and tells all that " + claim.owner() + " gives: none there does"
+                        : pin + " and carries " + Currents.text(claim.amps()) + ": the strongest there carries "
+                                + Currents.text(telling.stream()
+                                        .mapToDouble(slot -> slot.limitAmps().orElse(0))
+                                        .max()
+                                        .orElse(0)));
+    }
+
+    /** The first of some pins, and how many more there are. */
+    private static String some(List<String> pins) {
+        return pins.size() <= MOST_NAMED
+                ? String.join(", ", pins)
+                : String.join(", ", pins.subList(0, MOST_NAMED)) + " and " + (pins.size() - MOST_NAMED) + " more";
     }
 
     static String words(PinRole role) {

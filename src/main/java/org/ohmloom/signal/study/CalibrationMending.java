@@ -61,7 +61,7 @@ public final class CalibrationMending {
     private Optional<Edit> byOwnCurve(SensorCalibration now) {
         SensorChannel channel = reading.channel();
         Measurement before = channel.measurement().orElseThrow();
-        if (isLine(before.calibration())) {
+        if (SensorCalibration.isLine(before.calibration())) {
             return Optional.empty();
         }
         Measurement over =
@@ -98,17 +98,11 @@ public final class CalibrationMending {
         if (problem.kind() != CalibrationProblem.Kind.RANGE_TOO_SMALL) {
             return OtherInput.why(reading.channel());
         }
-        if (isLine(calibration)) {
+        if (SensorCalibration.isLine(calibration)) {
             return Why.TWO_POINTS;
         }
         return calibration instanceof Calibration.ResistanceTable || calibration instanceof Calibration.VoltageTable
                 ? Why.ROWS
                 : Why.OWN_CURVE;
-    }
-
-    private static boolean isLine(Calibration calibration) {
-        return calibration instanceof Calibration.RatiometricLine
-                || calibration instanceof Calibration.VoltageLine
-                || calibration instanceof Calibration.CurrentLine;
     }
 }

@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
@@ -165,6 +166,32 @@ class PinSearchTest {
                 "1 more pin that can be thermistor input", impossible.helps().get(0));
         assertTrue(
                 impossible.helps().get(1).contains("U1.4"), impossible.helps().toString());
+    }
+
+    /** One output of 5 A: two lamps and a pump of 2 A compete for it, a fan of 8 A is too strong, and no input tells what B1 gives. */
+    @Test
+    void whatNoPinServesIsToldApartFromWhatThereAreTooFewPinsFor() {
+        Slot output =
+                new Slot("U1.1", "X1", Set.of(PinRole.HIGH_SIDE_OUTPUT), 1, OptionalDouble.of(5), Set.of());
+        List<Claim> claims = new ArrayList<>();
+        for (String load : List.of("lamp 1", "lamp 2", "pump", "fan")) {
+            double amps = load.equals("fan") ? 8 : 2;
+            claims.add(new Claim(load, load, PinRole.HIGH_SIDE_OUTPUT, amps, false, Optional.empty()));
+        }
+        claims.add(new Claim("B1.signal", "B1", PinRole.ANALOGUE_INPUT, 0, false, Optional.empty(), Set.of("U1.2")));
+        PinPlan.Impossible impossible = assertInstanceOf(
+                PinPlan.Impossible.class, plan(claims, List.of(output, slot("U1.2", "X1", PinRole.ANALOGUE_INPUT))));
+        assertEquals(
+                Set.of(List.of("lamp 1", "lamp 2", "pump"), List.of("fan"), List.of("B1.signal")),
+                impossible.competitions().stream()
+                        .map(each -> each.claims().stream().map(Claim::id).toList())
+                        .collect(Collectors.toSet()));
+        assertEquals(
+                List.of(
+                        "2 more pins that can be high side output",
+                        "fan needs a pin that can be high side output and carries 8.00 A: the strongest there carries 5.00 A",
+                        "B1.signal needs a pin that can be analogue input and tells all that B1 gives: none there does"),
+                impossible.helps());
     }
 
     /**
