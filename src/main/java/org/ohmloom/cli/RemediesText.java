@@ -10,6 +10,7 @@ import org.ohmloom.review.Finding;
 import org.ohmloom.store.JsonArrayWriter;
 import org.ohmloom.store.JsonObjectWriter;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Remedies that were tried, as text and as JSON. */
 final class RemediesText {
@@ -54,8 +55,12 @@ final class RemediesText {
         }
     }
 
+    private static List<String> english(Remedy remedy) {
+        return remedy.steps().stream().map(Text::english).toList();
+    }
+
     private static void row(TextTable table, Remedy remedy) {
-        List<String> steps = remedy.steps();
+        List<String> steps = english(remedy);
         table.row(
                 remedy.kind().words(),
                 step(steps.get(0)),
@@ -94,8 +99,8 @@ final class RemediesText {
 
     private static void write(Remedy remedy, JsonObjectWriter entry) {
         entry.put("kind", remedy.kind().words());
-        entry.put("change", remedy.edit().label());
-        entry.texts("steps", remedy.steps());
+        entry.put("change", remedy.edit().label().english());
+        entry.texts("steps", english(remedy));
         entry.put("clears", remedy.clears());
         remedy.effect()
                 .ifPresentOrElse(

@@ -6,6 +6,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.model.WaiverId;
+import org.ohmloom.words.Text;
 
 /**
  * Accepts findings as they are, with the reason; the pack prints it. One accepted before is accepted for the new reason.
@@ -37,11 +38,13 @@ public record AcceptFindings(List<Accepted> findings, String reason, String by, 
     }
 
     @Override
-    public String label() {
+    public Text label() {
         return findings.size() == 1
-                ? "Accept " + findings.get(0).rule() + " of "
-                        + String.join(", ", findings.get(0).subjects())
-                : "Accept " + findings.size() + " findings";
+                ? Labels.text(
+                        "accept",
+                        findings.get(0).rule(),
+                        String.join(", ", findings.get(0).subjects()))
+                : Labels.text("accept-several", findings.size());
     }
 
     @Override

@@ -79,7 +79,7 @@ public final class CavityEdits {
                         "a wire sits in cavity " + use.cavity().name() + " of " + connector + "; move it first");
             }
         }
-        return ChangeElements.tried("Set cavities of " + connector, now, was -> {
+        return ChangeElements.tried(Labels.text("set-cavities", connector), now, was -> {
             List<Cavity> cavities = new ArrayList<>();
             names.forEach(name -> cavities.add(was.cavity(name)
                     .orElse(new Cavity(
@@ -174,7 +174,7 @@ public final class CavityEdits {
     private static Edit each(String what, List<WireEnd.AtCavity> cavities, UnaryOperator<Cavity> change) {
         List<Edit> edits = cavities.stream()
                 .map(at -> (Edit) ChangeElements.of(
-                        "Set " + what + " of " + at.text(),
+                        Labels.text("set-of", what, at.text()),
                         List.of(at.connector()),
                         Connector.class,
                         connector -> connector
@@ -184,6 +184,6 @@ public final class CavityEdits {
                 .toList();
         return edits.size() == 1
                 ? edits.get(0)
-                : new Compound("Set " + what + " of " + edits.size() + " cavities", edits);
+                : new Compound(Labels.text("set-of-cavities", what, edits.size()), edits);
     }
 }

@@ -125,8 +125,8 @@ public record CavityFilling(ConnectorId connector, Map<EndOfWire, String> caviti
                 ? Optional.empty()
                 : Optional.of(new PutInCavity(
                         cavities.size() == 1
-                                ? "Put " + cavities.keySet().iterator().next().wire() + " into " + connector
-                                : "Put " + cavities.size() + " wires into " + connector,
+                                ? Labels.text("put-into", cavities.keySet().iterator().next().wire(), connector)
+                                : Labels.text("put-wires-into", cavities.size(), connector),
                         connector,
                         cavities));
     }

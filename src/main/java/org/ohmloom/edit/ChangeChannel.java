@@ -9,6 +9,7 @@ import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Changes one channel in the plan of a unit; the others stay as they are by then. Messages of data buses that carry it follow its name.
@@ -18,7 +19,7 @@ import org.ohmloom.model.Harness;
  * @param name    what the channel is called before
  * @param changed the channel afterwards
  */
-public record ChangeChannel(String label, ComponentId unit, String name, Channel changed) implements Edit {
+public record ChangeChannel(Text label, ComponentId unit, String name, Channel changed) implements Edit {
 
     @Override
     public Harness apply(Harness before) {

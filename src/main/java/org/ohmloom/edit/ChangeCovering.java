@@ -4,6 +4,7 @@ import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Covering;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SegmentId;
+import org.ohmloom.words.Text;
 
 /**
  * Puts another covering over a bundle segment.
@@ -14,8 +15,8 @@ import org.ohmloom.model.SegmentId;
 public record ChangeCovering(SegmentId segment, Covering covering) implements Edit {
 
     @Override
-    public String label() {
-        return "Cover " + segment + " with " + covering.size().orElse(covering.text());
+    public Text label() {
+        return Labels.text("cover", segment, covering.size().orElse(covering.text()));
     }
 
     @Override

@@ -5,6 +5,7 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Device;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Changes what a component does electrically, such as the frequency of its output.
@@ -13,7 +14,7 @@ import org.ohmloom.model.Harness;
  * @param component the component
  * @param change    makes the changed device; returns an equal one when nothing changes
  */
-public record ChangeDevice(String label, ComponentId component, UnaryOperator<Device> change) implements Edit {
+public record ChangeDevice(Text label, ComponentId component, UnaryOperator<Device> change) implements Edit {
 
     @Override
     public Harness apply(Harness before) {

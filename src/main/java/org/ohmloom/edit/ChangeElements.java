@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Changes elements one by one, each as it is by then: edits of other fields made in the same step before this one stay.
@@ -15,7 +16,7 @@ import org.ohmloom.model.Harness;
  * @param elements the elements; those no longer in the harness are passed over
  * @param change   makes the changed element; keeps its identity
  */
-public record ChangeElements(String label, List<ElementId> elements, UnaryOperator<Element> change) implements Edit {
+public record ChangeElements(Text label, List<ElementId> elements, UnaryOperator<Element> change) implements Edit {
 
     public ChangeElements {
         elements = List.copyOf(elements);
@@ -29,7 +30,7 @@ public record ChangeElements(String label, List<ElementId> elements, UnaryOperat
      * @param change makes the changed element; keeps its identity
      */
     public static <E extends Element> ChangeElements of(
-            String label, List<? extends ElementId> ids, Class<E> kind, UnaryOperator<E> change) {
+            Text label, List<? extends ElementId> ids, Class<E> kind, UnaryOperator<E> change) {
         return new ChangeElements(
                 label,
                 List.copyOf(ids),
@@ -42,7 +43,7 @@ public record ChangeElements(String label, List<ElementId> elements, UnaryOperat
      * @throws IllegalArgumentException when the element refuses the change
      */
     @SuppressWarnings("unchecked") // an element is of its own class
-    public static <E extends Element> ChangeElements tried(String label, E element, UnaryOperator<E> change) {
+    public static <E extends Element> ChangeElements tried(Text label, E element, UnaryOperator<E> change) {
         Objects.requireNonNull(change.apply(element), "changed element");
         return of(label, List.of(element.id()), (Class<E>) element.getClass(), change);
     }

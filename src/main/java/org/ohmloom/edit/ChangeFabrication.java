@@ -2,6 +2,7 @@ package org.ohmloom.edit;
 
 import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Asks something else of how the harness is made.
@@ -9,7 +10,7 @@ import org.ohmloom.model.Harness;
  * @param label what that changes
  * @param rules the rules from now on
  */
-public record ChangeFabrication(String label, FabricationRules rules) implements Edit {
+public record ChangeFabrication(Text label, FabricationRules rules) implements Edit {
 
     @Override
     public Harness apply(Harness before) {

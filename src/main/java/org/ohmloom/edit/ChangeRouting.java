@@ -9,6 +9,7 @@ import org.ohmloom.model.RoutingRule;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * Replaces the routing rules of a harness.
@@ -16,7 +17,7 @@ import org.ohmloom.model.WireId;
  * @param label   what that does
  * @param routing the rules from now on
  */
-public record ChangeRouting(String label, List<RoutingRule> routing) implements Edit {
+public record ChangeRouting(Text label, List<RoutingRule> routing) implements Edit {
 
     public ChangeRouting {
         routing = List.copyOf(routing);
@@ -34,7 +35,7 @@ public record ChangeRouting(String label, List<RoutingRule> routing) implements 
                 left.add(rule);
             }
         }
-        return new ChangeRouting("Let " + wire.id() + " off the routing rules", left);
+        return new ChangeRouting(Labels.text("let-off", wire.id()), left);
     }
 
     /** The rule with all wires of a class named one by one. */

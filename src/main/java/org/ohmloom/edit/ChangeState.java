@@ -4,6 +4,7 @@ import java.util.function.UnaryOperator;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /**
  * Changes an operating state, such as the charge level it finds its battery at.
@@ -12,7 +13,7 @@ import org.ohmloom.model.StateId;
  * @param state  the state
  * @param change makes the changed state; returns an equal one when nothing changes
  */
-public record ChangeState(String label, StateId state, UnaryOperator<OperatingState> change) implements Edit {
+public record ChangeState(Text label, StateId state, UnaryOperator<OperatingState> change) implements Edit {
 
     @Override
     public Harness apply(Harness before) {

@@ -2,6 +2,7 @@ package org.ohmloom.edit;
 
 import java.util.List;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Several edits as one step.
@@ -9,7 +10,7 @@ import org.ohmloom.model.Harness;
  * @param label what they do together
  * @param edits applied in order
  */
-public record Compound(String label, List<Edit> edits) implements Edit {
+public record Compound(Text label, List<Edit> edits) implements Edit {
 
     public Compound {
         edits = List.copyOf(edits);

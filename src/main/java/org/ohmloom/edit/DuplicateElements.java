@@ -28,7 +28,7 @@ public final class DuplicateElements {
             String letters = id.value().replaceFirst("\\d+$", "");
             made.add(freed(copy(original, ids.next(letters.equals(id.value()) ? letters + "-" : letters))));
         }
-        return new PutElements("Add another of " + Subjects.text(elements, "things"), made);
+        return new PutElements(Labels.text("add-another", Labels.subjects(elements, "things")), made);
     }
 
     private static Element copy(Element original, String id) {

@@ -2,6 +2,7 @@ package org.ohmloom.edit;
 
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * A change to a harness as a value with a label. Undo steps back one snapshot, so no edit knows its own inverse.
@@ -9,7 +10,7 @@ import org.ohmloom.model.Harness;
 public interface Edit {
 
     /** What it does, as the menu shows it: "Set conductor of W3". */
-    String label();
+    Text label();
 
     /** The changed harness; the same instance when nothing changes. */
     Harness apply(Harness before);

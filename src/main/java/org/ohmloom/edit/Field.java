@@ -105,7 +105,7 @@ public record Field(String path, Optional<Unit> unit) {
         List<ElementId> ids = elements.stream().map(Element::id).toList();
         elements.forEach(element -> with(element, parsed(harness, element, typed)));
         return new ChangeElements(
-                "Set " + what + " of " + Subjects.text(ids, "things"),
+                Labels.text("set-of", what, Labels.subjects(ids, "things")),
                 ids,
                 element -> suits(element) ? with(element, parsed(harness, element, typed)) : element);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Harnesses as they were after each step, with a cursor. Undo goes back one snapshot; a new step after undo drops what
@@ -17,7 +18,7 @@ public final class History {
     private final Harness start;
 
     /** One recorded step. */
-    private record Step(String label, @Nullable Object mergeKey, Harness after) {}
+    private record Step(Text label, @Nullable Object mergeKey, Harness after) {}
 
     private History(Harness start, List<Step> steps, int cursor) {
         this.start = start;
@@ -60,14 +61,14 @@ public final class History {
     }
 
     /** Label of the step undo would take back. */
-    public Optional<String> undoLabel() {
+    public Optional<Text> undoLabel() {
         return cursor == 0
                 ? Optional.empty()
                 : Optional.of(steps.get(cursor - 1).label());
     }
 
     /** Label of the step redo would bring back. */
-    public Optional<String> redoLabel() {
+    public Optional<Text> redoLabel() {
         return cursor == steps.size()
                 ? Optional.empty()
                 : Optional.of(steps.get(cursor).label());
@@ -84,7 +85,7 @@ public final class History {
     }
 
     /** Labels of all steps, first to last, those undone as well. */
-    public List<String> labels() {
+    public List<Text> labels() {
         return steps.stream().map(Step::label).toList();
     }
 

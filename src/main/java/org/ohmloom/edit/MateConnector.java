@@ -9,6 +9,7 @@ import org.ohmloom.model.Connector;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Plugs a connector into a component, into another connector, or into nothing. Two connectors name each other, and one that was
@@ -22,12 +23,12 @@ public record MateConnector(ConnectorId connector, Optional<ComponentId> compone
         implements Edit {
 
     @Override
-    public String label() {
+    public Text label() {
         return component
                 .map(ComponentId::value)
                 .or(() -> mate.map(ConnectorId::value))
-                .map(other -> "Plug " + connector + " into " + other)
-                .orElse("Unplug " + connector);
+                .map(other -> Labels.text("plug-into", connector, other))
+                .orElseGet(() -> Labels.text("unplug", connector));
     }
 
     @Override

@@ -6,6 +6,7 @@ import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Bolts the terminal or case of a component to another ground point, with the joint it has now, or insulates it.
@@ -16,8 +17,8 @@ import org.ohmloom.model.Harness;
 public record MoveCaseGround(ComponentId component, Optional<GroundPointId> ground) implements Edit {
 
     @Override
-    public String label() {
-        return ground.map(id -> "Bolt " + component + " to " + id).orElse("Insulate the case of " + component);
+    public Text label() {
+        return ground.map(id -> Labels.text("bolt", component, id)).orElseGet(() -> Labels.text("insulate", component));
     }
 
     @Override

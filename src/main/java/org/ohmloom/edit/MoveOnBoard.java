@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
+import org.ohmloom.words.Text;
 
 /**
  * Places elements on the layout board.
@@ -14,11 +15,11 @@ import org.ohmloom.model.Position;
  * @param positions new positions by id
  * @param merging   moves of one name, made one after the other, count as one step; empty for one that never merges
  */
-public record MoveOnBoard(String label, SortedMap<String, Position> positions, Optional<String> merging)
+public record MoveOnBoard(Text label, SortedMap<String, Position> positions, Optional<String> merging)
         implements Edit {
 
     /** A move that is a step by itself. */
-    public MoveOnBoard(String label, SortedMap<String, Position> positions) {
+    public MoveOnBoard(Text label, SortedMap<String, Position> positions) {
         this(label, positions, Optional.empty());
     }
 

@@ -4,6 +4,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.SpliceId;
+import org.ohmloom.words.Text;
 
 /**
  * Moves a splice to another place of the physical harness; its wires keep their ends.
@@ -14,8 +15,8 @@ import org.ohmloom.model.SpliceId;
 public record MoveSplice(SpliceId splice, Place place) implements Edit {
 
     @Override
-    public String label() {
-        return "Move splice " + splice;
+    public Text label() {
+        return Labels.text("move-splice", splice);
     }
 
     @Override

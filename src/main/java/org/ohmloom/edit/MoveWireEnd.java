@@ -5,6 +5,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * Joins one end of a wire to another place. A measured resistance belongs to the wire as it lay and goes.
@@ -17,10 +18,10 @@ import org.ohmloom.model.WireId;
 public record MoveWireEnd(WireId wire, WireEnd old, WireEnd place, OptionalDouble lengthMetres) implements Edit {
 
     @Override
-    public String label() {
+    public Text label() {
         return place instanceof WireEnd.Loose
-                ? "Lift " + wire + " off " + old.text()
-                : "Move " + wire + " from " + old.text() + " to " + place.text();
+                ? Labels.text("lift", wire, old.text())
+                : Labels.text("move-end", wire, old.text(), place.text());
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.ohmloom.edit;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.ohmloom.model.Alternator;
@@ -22,6 +21,7 @@ import org.ohmloom.model.Relay;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.Switch;
+import org.ohmloom.words.Constants;
 
 /**
  * Kinds of component a person adds to a list and then types over. Their figures are round and of no particular part: they make an
@@ -98,6 +98,6 @@ public enum NewDevice {
         String id = new FreshIds(harness).next(letters);
         Device made = at(harness.rules().nominalVolts());
         return PutElements.one(
-                "Add " + words.toLowerCase(Locale.ROOT) + " " + id, Component.of(id, words + " " + id, made));
+                Labels.text("add", Constants.text(this).lowerCase(), id), Component.of(id, words + " " + id, made));
     }
 }

@@ -26,8 +26,8 @@ import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Note;
 import org.ohmloom.model.NoteId;
-import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OperatingState.EngineMode;
+import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.Part;
 import org.ohmloom.model.PartId;
 import org.ohmloom.model.SegmentId;
@@ -41,6 +41,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.Zone;
 import org.ohmloom.model.ZoneId;
+import org.ohmloom.words.Constants;
 
 /**
  * Things a person adds to a list and then types over. What must have a value has one that says least: a joint without resistance, a
@@ -95,7 +96,7 @@ public enum NewThing {
         FreshIds ids = new FreshIds(harness);
         String id = ids.next(FreshIds.letters(existing(harness).stream().map(each -> (ElementId) each), letters));
         Element made = made(this, harness, id, words + " " + id);
-        return new PutElements("Add " + words.toLowerCase(java.util.Locale.ROOT) + " " + id, List.of(made));
+        return new PutElements(Labels.text("add", Constants.text(this).lowerCase(), id), List.of(made));
     }
 
     private List<? extends ElementId> existing(Harness harness) {

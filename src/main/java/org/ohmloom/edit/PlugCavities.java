@@ -7,6 +7,7 @@ import org.ohmloom.model.Connector;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.PartId;
+import org.ohmloom.words.Text;
 
 /**
  * Puts plugs into cavities of a connector, or takes them out.
@@ -35,11 +36,11 @@ public record PlugCavities(ConnectorId connector, List<String> cavities, Optiona
     }
 
     @Override
-    public String label() {
-        String where = cavities.size() == 1
-                ? connector + "." + cavities.get(0)
-                : cavities.size() + " cavities of " + connector;
-        return plug.isPresent() ? "Plug " + where : "Take the plug out of " + where;
+    public Text label() {
+        Text where = cavities.size() == 1
+                ? Text.of(connector + "." + cavities.get(0))
+                : Labels.text("cavities", cavities.size(), connector);
+        return Labels.text(plug.isPresent() ? "plug" : "take-plug-out", where);
     }
 
     @Override

@@ -12,6 +12,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * Puts ends of wires into cavities of a connector. A plug there comes out. Contacts stay with their cavities, which they are
@@ -22,7 +23,7 @@ import org.ohmloom.model.WireId;
  * @param connector the connector
  * @param ends      the cavity of each end, by name
  */
-public record PutInCavity(String label, ConnectorId connector, Map<EndOfWire, String> ends) implements Edit {
+public record PutInCavity(Text label, ConnectorId connector, Map<EndOfWire, String> ends) implements Edit {
 
     public PutInCavity {
         ends = Map.copyOf(ends);
@@ -31,7 +32,7 @@ public record PutInCavity(String label, ConnectorId connector, Map<EndOfWire, St
     /** Puts one end into a cavity. */
     public static PutInCavity one(EndOfWire end, ConnectorId connector, String cavity) {
         return new PutInCavity(
-                "Put " + end.wire() + " into " + connector + "." + cavity, connector, Map.of(end, cavity));
+                Labels.text("put-into", end.wire(), connector + "." + cavity), connector, Map.of(end, cavity));
     }
 
     @Override

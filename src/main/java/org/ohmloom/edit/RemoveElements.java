@@ -3,6 +3,7 @@ package org.ohmloom.edit;
 import java.util.List;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Takes elements out of the harness that nothing else refers to, such as load groups and sequences.
@@ -10,7 +11,7 @@ import org.ohmloom.model.Harness;
  * @param label    what that does
  * @param elements the elements
  */
-public record RemoveElements(String label, List<ElementId> elements) implements Edit {
+public record RemoveElements(Text label, List<ElementId> elements) implements Edit {
 
     public RemoveElements {
         elements = List.copyOf(elements);

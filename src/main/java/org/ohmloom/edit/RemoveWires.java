@@ -5,6 +5,7 @@ import java.util.Set;
 import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * Takes wires out of the harness.
@@ -18,8 +19,8 @@ public record RemoveWires(List<WireId> wires) implements Edit {
     }
 
     @Override
-    public String label() {
-        return "Remove " + Subjects.text(wires, "wires");
+    public Text label() {
+        return Labels.text("remove", Labels.subjects(wires, "wires"));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Gives elements other identities; whatever refers to them follows.
@@ -24,12 +25,12 @@ public record RenameElements(Map<ElementId, ElementId> renamed) implements Edit 
     }
 
     @Override
-    public String label() {
+    public Text label() {
         if (renamed.size() == 1) {
             Map.Entry<ElementId, ElementId> only = renamed.entrySet().iterator().next();
-            return "Rename " + only.getKey() + " to " + only.getValue();
+            return Labels.text("rename-to", only.getKey(), only.getValue());
         }
-        return "Rename " + Subjects.text(renamed.keySet(), "things");
+        return Labels.text("rename", Labels.subjects(renamed.keySet(), "things"));
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * A harness being worked on: the only mutable object below the workbench. Not for use by several threads; listeners are
@@ -67,17 +68,17 @@ public final class Session {
     }
 
     /** Label of the step {@link #undo()} would take back. */
-    public Optional<String> undoLabel() {
+    public Optional<Text> undoLabel() {
         return history.undoLabel();
     }
 
     /** Label of the step {@link #redo()} would bring back. */
-    public Optional<String> redoLabel() {
+    public Optional<Text> redoLabel() {
         return history.redoLabel();
     }
 
     /** Labels of all steps, first to last, those undone as well. */
-    public List<String> steps() {
+    public List<Text> steps() {
         return history.labels();
     }
 

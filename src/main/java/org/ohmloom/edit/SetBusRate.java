@@ -5,6 +5,7 @@ import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * Runs a data bus at a bit rate.
@@ -15,8 +16,8 @@ import org.ohmloom.units.Unit;
 public record SetBusRate(BusId bus, double bitsPerSecond) implements Edit {
 
     @Override
-    public String label() {
-        return "Run " + bus + " at " + Formats.in(bitsPerSecond / 1000, Unit.KILOBIT_PER_SECOND);
+    public Text label() {
+        return Labels.text("run-bus", bus, Formats.in(bitsPerSecond / 1000, Unit.KILOBIT_PER_SECOND));
     }
 
     @Override

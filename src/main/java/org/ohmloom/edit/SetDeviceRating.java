@@ -5,6 +5,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Sets the rated current of a protective device.
@@ -15,8 +16,8 @@ import org.ohmloom.units.Formats;
 public record SetDeviceRating(ComponentId device, double ratingAmps) implements Edit {
 
     @Override
-    public String label() {
-        return "Set rating of " + device + " to " + Formats.amps(ratingAmps);
+    public Text label() {
+        return Labels.text("set-rating", device, Formats.amps(ratingAmps));
     }
 
     @Override

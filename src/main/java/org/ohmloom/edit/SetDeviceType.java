@@ -5,6 +5,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Puts a protective device of another type or version in the place of one.
@@ -15,11 +16,16 @@ import org.ohmloom.units.Formats;
 public record SetDeviceType(ComponentId component, ProtectiveDevice device) implements Edit {
 
     @Override
-    public String label() {
-        String volts = device.ratedVolts().isPresent()
-                ? " for " + Formats.volts(device.ratedVolts().getAsDouble())
-                : "";
-        return "Make " + component + " " + device.series() + " " + Formats.amps(device.ratingAmps()) + volts;
+    public Text label() {
+        String rating = Formats.amps(device.ratingAmps());
+        return device.ratedVolts().isPresent()
+                ? Labels.text(
+                        "make-for-volts",
+                        component,
+                        device.series(),
+                        rating,
+                        Formats.volts(device.ratedVolts().getAsDouble()))
+                : Labels.text("make", component, device.series(), rating);
     }
 
     @Override

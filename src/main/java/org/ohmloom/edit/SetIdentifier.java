@@ -3,6 +3,7 @@ package org.ohmloom.edit;
 import org.ohmloom.model.BusId;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Sends a message of a data bus under an identifier.
@@ -14,8 +15,8 @@ import org.ohmloom.model.Harness;
 public record SetIdentifier(BusId bus, String message, int identifier) implements Edit {
 
     @Override
-    public String label() {
-        return "Send " + message + " under 0x" + Integer.toHexString(identifier);
+    public Text label() {
+        return Labels.text("send-under", message, Integer.toHexString(identifier));
     }
 
     @Override

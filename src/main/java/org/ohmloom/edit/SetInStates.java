@@ -8,6 +8,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /**
  * Sets sources, loads, switches and outputs in operating states: cells of the matrix of states.
@@ -40,12 +41,12 @@ public record SetInStates(List<Cell> cells, String typed) implements Edit {
     }
 
     @Override
-    public String label() {
-        String what = typed.isBlank() ? "Clear " : "Set ";
-        String where = cells.size() == 1
-                ? cells.get(0).subject().text() + " in " + cells.get(0).state()
-                : cells.size() + " cells of the states";
-        return what + where + (typed.isBlank() ? "" : " to " + typed.strip());
+    public Text label() {
+        Text where = cells.size() == 1
+                ? Labels.text(
+                        "in-state", cells.get(0).subject().text(), cells.get(0).state())
+                : Labels.text("in-states", cells.size());
+        return typed.isBlank() ? Labels.text("clear", where) : Labels.text("set-to", where, typed.strip());
     }
 
     @Override

@@ -7,6 +7,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
+import org.ohmloom.words.Text;
 
 /**
  * Sets the rated current of loads, keeping the voltage it was given at; a power rating changes with it.
@@ -21,8 +22,8 @@ public record SetLoadCurrent(List<ComponentId> loads, double ratedAmps) implemen
     }
 
     @Override
-    public String label() {
-        return "Set current of " + Subjects.text(loads, "loads");
+    public Text label() {
+        return Labels.text("set-current", Labels.subjects(loads, "loads"));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.function.UnaryOperator;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.TitleBlock;
+import org.ohmloom.words.Text;
 
 /**
  * Changes what is said of a whole harness: its title block, and the rules it is judged by.
@@ -12,7 +13,7 @@ import org.ohmloom.model.TitleBlock;
  * @param title  makes the changed title block
  * @param rules  makes the changed rules
  */
-public record SetOfHarness(String label, UnaryOperator<TitleBlock> title, UnaryOperator<DesignRules> rules)
+public record SetOfHarness(Text label, UnaryOperator<TitleBlock> title, UnaryOperator<DesignRules> rules)
         implements Edit {
 
     /**
@@ -24,11 +25,11 @@ public record SetOfHarness(String label, UnaryOperator<TitleBlock> title, UnaryO
     public static SetOfHarness title(Harness harness, Field field, String what, String typed) {
         Object value = field.parsed(harness, harness.titleBlock(), "the title block", typed);
         field.withIn(harness.titleBlock(), value);
-        return title("Set " + what, before -> (TitleBlock) field.withIn(before, value));
+        return title(Labels.text("set", what), before -> (TitleBlock) field.withIn(before, value));
     }
 
     /** Changes the title block. */
-    public static SetOfHarness title(String label, UnaryOperator<TitleBlock> change) {
+    public static SetOfHarness title(Text label, UnaryOperator<TitleBlock> change) {
         return new SetOfHarness(label, change, same -> same);
     }
 
@@ -41,7 +42,7 @@ public record SetOfHarness(String label, UnaryOperator<TitleBlock> title, UnaryO
     public static SetOfHarness rules(Harness harness, Field field, String what, String typed) {
         Object value = field.parsed(harness, harness.rules(), "the design rules", typed);
         field.withIn(harness.rules(), value);
-        return new SetOfHarness("Set " + what, same -> same, before -> (DesignRules) field.withIn(before, value));
+        return new SetOfHarness(Labels.text("set", what), same -> same, before -> (DesignRules) field.withIn(before, value));
     }
 
     /** What stands in a field of the title block, as it can be typed again. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.ohmloom.model.BusId;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Gives a data bus its terminations.
@@ -12,7 +13,7 @@ import org.ohmloom.model.Harness;
  * @param bus          the bus
  * @param terminations all of them
  */
-public record SetTerminations(String label, BusId bus, List<DataBus.Termination> terminations) implements Edit {
+public record SetTerminations(Text label, BusId bus, List<DataBus.Termination> terminations) implements Edit {
 
     public SetTerminations {
         terminations = List.copyOf(terminations);

@@ -1,11 +1,12 @@
 package org.ohmloom.edit;
 
-import java.util.Locale;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.PinRole;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /**
  * Sets a pin of a unit up for a role it can take up.
@@ -17,9 +18,8 @@ import org.ohmloom.model.PinRole;
 public record SetUpPin(ComponentId unit, String pin, PinRole role) implements Edit {
 
     @Override
-    public String label() {
-        return "Set up " + unit + "." + pin + " as "
-                + role.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    public Text label() {
+        return Labels.text("set-up-pin", unit, pin, Constants.text(role));
     }
 
     @Override

@@ -5,6 +5,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Sensor;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Sends the value of a sensor at a rate; nothing for one that is not said to measure anything.
@@ -15,8 +16,8 @@ import org.ohmloom.units.Formats;
 public record SetUpdateRate(ComponentId sensor, double updateHertz) implements Edit {
 
     @Override
-    public String label() {
-        return "Send " + sensor + " at " + Formats.hertz(updateHertz);
+    public Text label() {
+        return Labels.text("send-at", sensor, Formats.hertz(updateHertz));
     }
 
     @Override

@@ -7,6 +7,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * Sets the conductor size of wires.
@@ -26,9 +27,9 @@ public record SetWireGauge(List<WireId> wires, Optional<Gauge> gauge) implements
     }
 
     @Override
-    public String label() {
-        return gauge.map(size -> "Set conductor of " + Subjects.text(wires, "wires") + " to " + size.text())
-                .orElse("Leave conductor of " + Subjects.text(wires, "wires") + " to be chosen");
+    public Text label() {
+        return gauge.map(size -> Labels.text("set-conductor", Labels.subjects(wires, "wires"), size.text()))
+                .orElseGet(() -> Labels.text("leave-conductor", Labels.subjects(wires, "wires")));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * Sets the length of wires.
@@ -19,8 +20,8 @@ public record SetWireLength(List<WireId> wires, OptionalDouble lengthMetres) imp
     }
 
     @Override
-    public String label() {
-        return "Set length of " + Subjects.text(wires, "wires");
+    public Text label() {
+        return Labels.text("set-length", Labels.subjects(wires, "wires"));
     }
 
     @Override

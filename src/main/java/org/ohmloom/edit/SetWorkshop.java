@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Sets what a harness asks of the shop.
@@ -14,7 +15,7 @@ import org.ohmloom.model.Harness;
  * @param currency         currency of the prices; empty where none is named
  */
 public record SetWorkshop(
-        String label, Optional<Integer> workmanshipClass, OptionalDouble wasteFraction, Optional<String> currency)
+        Text label, Optional<Integer> workmanshipClass, OptionalDouble wasteFraction, Optional<String> currency)
         implements Edit {
 
     @Override

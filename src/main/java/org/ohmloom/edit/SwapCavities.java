@@ -10,6 +10,7 @@ import org.ohmloom.model.Connector;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.PartId;
+import org.ohmloom.words.Text;
 
 /**
  * Lets the contents of two cavities of a connector change places: wires with wires, a wire with nothing, a wire with a plug.
@@ -22,8 +23,8 @@ import org.ohmloom.model.PartId;
 public record SwapCavities(ConnectorId connector, String one, String other) implements Edit {
 
     @Override
-    public String label() {
-        return "Swap " + connector + "." + one + " and " + connector + "." + other;
+    public Text label() {
+        return Labels.text("swap", connector + "." + one, connector + "." + other);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.ohmloom.edit;
 import java.util.List;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * Takes elements out of the harness with what cannot be without them. What referred to them is freed: the ends of wires become
@@ -17,8 +18,8 @@ public record TakeOut(List<ElementId> elements) implements Edit {
     }
 
     @Override
-    public String label() {
-        return "Take out " + Subjects.text(elements, "things");
+    public Text label() {
+        return Labels.text("take-out", Labels.subjects(elements, "things"));
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.ohmloom.remedy.Effect;
 import org.ohmloom.remedy.Remedy;
 import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** What was tried on copies against the findings on returns: for each the best few, with what they do and take. */
 final class RemedySection {
@@ -71,7 +72,7 @@ final class RemedySection {
     private static Row row(String finding, Remedy remedy) {
         return Row.of(
                 Cell.text(finding).toned(Cell.Tone.STRONG),
-                Cell.text(String.join("; ", remedy.steps()).replace("mm2", "mm²")),
+                Cell.text(Text.joined("; ", remedy.steps()).english().replace("mm2", "mm²")),
                 Cell.text(remedy.clears() ? "yes" : "no"),
                 Cell.text(remedy.effect().map(Effect::words).orElse("")),
                 Cell.number(GRAMS_IN_KILOGRAM * remedy.addedCopperKg()),

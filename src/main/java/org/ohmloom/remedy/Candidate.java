@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -13,6 +12,7 @@ import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 
 /**
  * A change that may help and has not been tried, or several of them together.
@@ -36,14 +36,11 @@ record Candidate(RemedyKind kind, List<Edit> steps) {
         return steps.size() == 1 ? steps.get(0) : new Compound(label(), steps);
     }
 
-    private String label() {
-        List<String> labels = new ArrayList<>();
-        steps.forEach(step -> labels.add(
-                labels.isEmpty()
-                        ? step.label()
-                        : step.label().substring(0, 1).toLowerCase(Locale.ROOT)
-                                + step.label().substring(1)));
-        return String.join("; ", labels);
+    private Text label() {
+        List<Text> labels = new ArrayList<>();
+        steps.forEach(step ->
+                labels.add(labels.isEmpty() ? step.label() : step.label().goingOn()));
+        return Text.joined("; ", labels);
     }
 
     /** This and then another, which was thought of for the harness this makes. */

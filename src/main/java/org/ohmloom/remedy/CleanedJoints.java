@@ -44,7 +44,7 @@ final class CleanedJoints {
         return Optional.of(new Candidate(
                 RemedyKind.CLEANED_JOINT,
                 new PutElements(
-                        "Clean the joint of " + id + " down to the " + Formats.ohms(ohms) + " of the others",
+                        RemedyTexts.text("clean-joint", id, Formats.ohms(ohms)),
                         withoutReadings(ground.withJointOhms(ohms), harness))));
     }
 

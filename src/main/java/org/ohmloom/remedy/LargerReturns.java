@@ -75,7 +75,7 @@ final class LargerReturns {
                 found.add(new Candidate(
                         RemedyKind.SECOND_RETURN,
                         PutElements.one(
-                                "Lay a second strap beside " + strap.id(),
+                                RemedyTexts.text("second-strap", strap.id()),
                                 new Strap(
                                         new StrapId(id),
                                         strap.name() + ", second",

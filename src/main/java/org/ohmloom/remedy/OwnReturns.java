@@ -101,8 +101,7 @@ final class OwnReturns {
                 ? Optional.of(new Candidate(
                         RemedyKind.OWN_RETURN,
                         new Compound(
-                                "Return " + wire.id() + " to " + place.text() + " in the place of "
-                                        + there.get(0).id(),
+                                RemedyTexts.text("return-in-place", wire.id(), place.text(), there.get(0).id()),
                                 List.of(new RemoveWires(List.of(there.get(0).id())), moved(wire, old, place)))))
                 : Optional.empty();
     }
@@ -121,10 +120,10 @@ final class OwnReturns {
         return Optional.of(new Candidate(
                 RemedyKind.OWN_RETURN,
                 new Compound(
-                        "Return " + wire.id() + " by a splice at " + place.text(),
+                        RemedyTexts.text("return-by-splice", wire.id(), place.text()),
                         List.of(
                                 new PutElements(
-                                        "Add a splice",
+                                        RemedyTexts.text("add-a-splice"),
                                         List.of(
                                                 new Splice(
                                                         new SpliceId(id),

@@ -60,7 +60,7 @@ final class QuieterPairs {
             found.add(new Candidate(
                     RemedyKind.TWISTED,
                     new PutElements(
-                            "Twist " + signal.id() + " with " + returns.get(0).id(),
+                            RemedyTexts.text("twist", signal.id(), returns.get(0).id()),
                             paired(id, signal, returns.get(0), false))));
         }
         shield(id, signal, sensor).ifPresent(drain -> {
@@ -69,8 +69,7 @@ final class QuieterPairs {
             found.add(new Candidate(
                     RemedyKind.SHIELDED,
                     new PutElements(
-                            "Twist and shield " + signal.id() + " with "
-                                    + returns.get(0).id(),
+                            RemedyTexts.text("shield", signal.id(), returns.get(0).id()),
                             elements)));
         });
     }

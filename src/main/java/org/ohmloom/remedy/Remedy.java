@@ -7,6 +7,7 @@ import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
+import org.ohmloom.words.Text;
 
 /**
  * A change that was tried on a copy, and what came of it.
@@ -39,18 +40,18 @@ public record Remedy(
     }
 
     /** What it changes, one line for each of the changes that make it up. */
-    public List<String> steps() {
+    public List<Text> steps() {
         return kind == RemedyKind.COMBINED && edit instanceof Compound together
                 ? together.edits().stream().map(Remedy::words).toList()
                 : List.of(edit.label());
     }
 
     /** What an edit does; of several sizes set together each of them. */
-    private static String words(Edit step) {
+    private static Text words(Edit step) {
         boolean setsSizes =
                 step instanceof Compound sizes && sizes.edits().stream().allMatch(SetWireGauge.class::isInstance);
         return setsSizes
-                ? String.join(
+                ? Text.joined(
                         ", ",
                         ((Compound) step).edits().stream().map(Edit::label).toList())
                 : step.label();

@@ -11,6 +11,7 @@ import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.words.Text;
 
 /** What lies on a crowded stud spread over others of its body, or over a new one beside it. */
 final class RoomierStuds {
@@ -38,7 +39,7 @@ final class RoomierStuds {
                 found.add(new Candidate(
                         RemedyKind.MOVED_GROUND,
                         moved(
-                                "Move " + names(moving) + " from " + id + " to " + other.id(),
+                                RemedyTexts.text("move-from", names(moving), id, other.id()),
                                 moving,
                                 stud,
                                 new WireEnd.AtGround(other.id()))));
@@ -72,21 +73,21 @@ final class RoomierStuds {
                     Optional.empty(),
                     ground.studMm(),
                     ground.torque());
-            edits.add(PutElements.one("Add ground point " + id, beside));
+            edits.add(PutElements.one(RemedyTexts.text("add-ground", id), beside));
             moving.subList(from, Math.min(moving.size(), from + ReturnPlaces.MOST_STACKED))
                     .forEach(wire -> edits.add(
                             new MoveWireEnd(wire.id(), stud, new WireEnd.AtGround(beside.id()), wire.lengthMetres())));
         }
         return Optional.of(new Candidate(
                 RemedyKind.NEW_GROUND_POINT,
-                new Compound("Add " + String.join(", ", names) + " for " + names(moving), edits)));
+                new Compound(RemedyTexts.text("add-for", String.join(", ", names), names(moving)), edits)));
     }
 
     private static String names(List<Wire> wires) {
         return String.join(", ", wires.stream().map(wire -> wire.id().value()).toList());
     }
 
-    private Edit moved(String label, List<Wire> wires, WireEnd stud, WireEnd place) {
+    private Edit moved(Text label, List<Wire> wires, WireEnd stud, WireEnd place) {
         List<Edit> edits = new ArrayList<>();
         wires.forEach(wire -> edits.add(new MoveWireEnd(wire.id(), stud, place, lengths.moved(wire, stud, place))));
         return new Compound(label, edits);

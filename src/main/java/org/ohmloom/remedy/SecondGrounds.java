@@ -91,7 +91,7 @@ final class SecondGrounds {
         return Optional.of(new Candidate(
                 RemedyKind.SECOND_RETURN,
                 new PutElements(
-                        "Lay a second cable as " + cable.id() + " from " + battery.id() + " to a new stud " + stud,
+                        RemedyTexts.text("second-cable", cable.id(), battery.id(), stud),
                         List.of(fresh, second))));
     }
 

@@ -66,7 +66,7 @@ final class SeparatedReturns {
         SpliceId id = new SpliceId(places.free(old.id() + "-S"));
         List<Edit> edits = new ArrayList<>();
         edits.add(PutElements.one(
-                "Add splice " + id,
+                RemedyTexts.text("add-splice", id),
                 new Splice(
                         id,
                         "Sensor returns of " + unit,
@@ -81,6 +81,6 @@ final class SeparatedReturns {
                 String.join(", ", own.stream().map(wire -> wire.id().value()).toList());
         return Optional.of(new Candidate(
                 RemedyKind.OWN_RETURN,
-                new Compound("Join " + names + " in a splice of their own beside " + old.id(), edits)));
+                new Compound(RemedyTexts.text("join", names, old.id()), edits)));
     }
 }

@@ -131,6 +131,6 @@ final class ConductorNotProtected implements Rule {
             return ProposedDevice.mending(evidence, device.device(), Check.Aspect.PROTECTS);
         }
         return Optional.of(
-                larger.size() == 1 ? larger.get(0) : new Compound("Set conductors behind " + device.device(), larger));
+                larger.size() == 1 ? larger.get(0) : new Compound(INFO.text("set-behind", device.device()), larger));
     }
 }

@@ -124,7 +124,7 @@ final class DeviceExceedsConductor implements Rule {
         return Optional.of(
                 larger.size() == 1
                         ? larger.get(0)
-                        : new Compound("Set conductors behind " + Listing.of(devices, 30), larger));
+                        : new Compound(INFO.text("set-behind", Listing.of(devices, 30)), larger));
     }
 
     private static Optional<Edit> smaller(Evidence evidence, ComponentId device) {

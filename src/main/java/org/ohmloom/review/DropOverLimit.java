@@ -114,7 +114,7 @@ final class DropOverLimit implements Rule {
         }
         return edits.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Compound("Set conductors on the way of " + load.id(), edits));
+                : Optional.of(new Compound(INFO.text("set-on-way", load.id()), edits));
     }
 
     private static boolean wantsLarger(Evidence evidence, WireRating rating) {

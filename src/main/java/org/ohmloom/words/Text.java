@@ -29,4 +29,14 @@ public interface Text {
     static Text joined(String between, List<? extends Text> parts) {
         return new JoinedText(between, List.copyOf(parts));
     }
+
+    /** The text in lower case. */
+    default Text lowerCase() {
+        return new LowerCaseText(this, Integer.MAX_VALUE);
+    }
+
+    /** The text as it goes on in a sentence, its first letter in lower case. */
+    default Text goingOn() {
+        return new LowerCaseText(this, 1);
+    }
 }

@@ -132,7 +132,7 @@ class CavitiesTest {
         assertEquals(
                 Optional.of(new ContactId("CT-S")),
                 connector.cavity("1").orElseThrow().contact());
-        assertEquals("Put W1 into X1.3", PutInCavity.one(W1, X1, "3").label());
+        assertEquals("Put W1 into X1.3", PutInCavity.one(W1, X1, "3").label().english());
     }
 
     @Test
@@ -195,7 +195,7 @@ class CavitiesTest {
     @Test
     void unusedCavitiesArePluggedTogether() {
         PlugCavities edit = PlugCavities.unused(four(), X1, new PartId("EX-CV"));
-        assertEquals("Plug X1.3", edit.label());
+        assertEquals("Plug X1.3", edit.label().english());
         assertEquals(Map.of("1", "W1", "2", "W2", "3", "plug", "4", "plug"), contents(edit.apply(four())));
     }
 
@@ -245,7 +245,7 @@ class CavitiesTest {
         assertEquals(Map.of(ends.get(0), "2", ends.get(1), "3", ends.get(4), "1"), filling.cavities());
         assertEquals(List.of(ends.get(2), ends.get(3)), filling.left());
         PutInCavity edit = filling.edit().orElseThrow();
-        assertEquals("Put 3 wires into X1", edit.label());
+        assertEquals("Put 3 wires into X1", edit.label().english());
         assertEquals(Map.of("1", "W5", "2", "W1", "3", "W2", "4", ""), contents(edit.apply(harness)));
     }
 

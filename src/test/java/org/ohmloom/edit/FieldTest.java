@@ -28,6 +28,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** Fields of elements as a person reads and types them. */
 class FieldTest {
@@ -149,7 +150,7 @@ class FieldTest {
     void editsOfOtherFieldsInTheSameStepStay() {
         Wire w1 = wire("W1");
         Edit both = new Compound(
-                "Paste 2 cells",
+                Text.of("Paste 2 cells"),
                 List.of(
                         Field.of("circuit").set(harness, "circuit", List.of(w1), "main feed"),
                         Field.of("colour").set(harness, "colour", List.of(w1), "RD")));

@@ -41,8 +41,8 @@ class NewThingTest {
 
     @Test
     void aNewSpliceIsNumberedOnFromThoseThere() throws HarnessFileException {
-        assertEquals("Add splice SP2", NewThing.SPLICE.added(teaching()).label());
-        assertEquals("Add note N-9", NewThing.NOTE.added(withNotes(8)).label());
+        assertEquals("Add splice SP2", NewThing.SPLICE.added(teaching()).label().english());
+        assertEquals("Add note N-9", NewThing.NOTE.added(withNotes(8)).label().english());
     }
 
     private static Harness withNotes(int count) {
@@ -71,7 +71,7 @@ class NewThingTest {
         assertEquals(List.of(new WireEnd.Loose(), new WireEnd.Loose()), copy.ends());
         assertEquals(before.wires().get(new WireId("W3")).gauge(), copy.gauge());
         assertTrue(after.connectors().get(new ConnectorId("X3")).component().isEmpty());
-        assertEquals("Add another of 2 things", edit.label());
+        assertEquals("Add another of 2 things", edit.label().english());
     }
 
     @Test
@@ -84,7 +84,7 @@ class NewThingTest {
                 new Waiver(new WaiverId("A-1"), "some-rule", List.of("W1", "W2"), "measured", "", "2026-12-01");
         assertEquals(List.of(expected), List.copyOf(twice.waivers().all()));
         assertThrows(IllegalArgumentException.class, () -> new AcceptFindings(List.of(what), "  ", "", "2026-11-30"));
-        assertEquals("Accept some-rule of W1, W2", new AcceptFindings(List.of(what), "seen", "", "2026-11-30").label());
+        assertEquals("Accept some-rule of W1, W2", new AcceptFindings(List.of(what), "seen", "", "2026-11-30").label().english());
         assertEquals(Optional.empty(), before.waivers().all().stream().findFirst());
     }
 }

@@ -35,6 +35,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.HarnessText;
+import org.ohmloom.words.Text;
 
 /** Other identities, followed by everything that names them. */
 class RenameElementsTest {
@@ -52,7 +53,7 @@ class RenameElementsTest {
         Harness before = example("teaching");
         RenameElements edit = one(new ConnectorId("X1"), new ConnectorId("X101"));
         Harness after = edit.apply(before);
-        assertEquals("Rename X1 to X101", edit.label());
+        assertEquals("Rename X1 to X101", edit.label().english());
         assertFalse(after.connectors().has(new ConnectorId("X1")));
         long ended = before.wires().all().stream()
                 .flatMap(wire -> wire.ends().stream())
@@ -179,7 +180,7 @@ class RenameElementsTest {
                         .map(wire -> FieldText.words(wire.signalClass())));
         assertTrue(plan.isReady(), plan.problem().orElse(""));
         session.apply(plan.edit());
-        assertEquals(Optional.of("Rename " + wires.size() + " things"), session.undoLabel());
+        assertEquals(Optional.of("Rename " + wires.size() + " things"), session.undoLabel().map(Text::english));
         // a space cannot stand in an identity and becomes a hyphen
         assertTrue(
                 session.current().wires().has(new WireId("feed-01")),

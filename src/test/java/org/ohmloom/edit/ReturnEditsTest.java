@@ -37,7 +37,7 @@ class ReturnEditsTest {
     void aMovedEndTakesItsNewLengthAndLosesTheResistanceMeasuredBefore() {
         MoveWireEnd edit = new MoveWireEnd(RETURN, G1, G2, OptionalDouble.of(1.5));
         Wire moved = edit.apply(harness).wires().get(RETURN);
-        assertEquals("Move W1 from G1 to G2", edit.label());
+        assertEquals("Move W1 from G1 to G2", edit.label().english());
         assertEquals(G2, moved.to());
         assertEquals(harness.wires().get(RETURN).from(), moved.from());
         assertEquals(OptionalDouble.of(1.5), moved.lengthMetres());
@@ -49,7 +49,7 @@ class ReturnEditsTest {
     void aCaseIsBoltedElsewhereWithItsJointOrInsulated() {
         ComponentId load = new ComponentId("L2");
         MoveCaseGround moved = new MoveCaseGround(load, Optional.of(new GroundPointId("G2")));
-        assertEquals("Bolt L2 to G2", moved.label());
+        assertEquals("Bolt L2 to G2", moved.label().english());
         assertEquals(
                 0.001,
                 moved.apply(harness)

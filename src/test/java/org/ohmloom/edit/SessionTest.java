@@ -24,6 +24,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
+import org.ohmloom.words.Text;
 
 class SessionTest {
 
@@ -54,7 +55,7 @@ class SessionTest {
         Harness start = session.current();
         session.apply(SetWireGauge.of(W1, gauge("2.5 mm2")));
         assertTrue(session.isChanged());
-        assertEquals(Optional.of("Set conductor of W1 to 2.5 mm2"), session.undoLabel());
+        assertEquals(Optional.of("Set conductor of W1 to 2.5 mm2"), session.undoLabel().map(Text::english));
         session.undo();
         assertSame(start, session.current());
         assertFalse(session.isChanged());
@@ -115,11 +116,11 @@ class SessionTest {
         List<Harness> states = new ArrayList<>(List.of(session.current()));
         for (double areaMm2 : new double[] {4, 6, 10}) {
             session.apply(new PutElements(
-                    "Size " + areaMm2,
+                    Text.of("Size " + areaMm2),
                     List.of(session.current().wires().get(W1).withGauge(Optional.of(Gauge.metric(areaMm2))))));
             states.add(session.current());
         }
-        assertEquals(List.of("Size 4.0", "Size 6.0", "Size 10.0"), session.steps());
+        assertEquals(List.of("Size 4.0", "Size 6.0", "Size 10.0"), session.steps().stream().map(Text::english).toList());
         for (int done : new int[] {0, 2, 3, 1}) {
             session.goTo(done);
             assertSame(states.get(done), session.current());

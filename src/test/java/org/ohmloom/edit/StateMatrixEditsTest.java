@@ -130,7 +130,7 @@ class StateMatrixEditsTest {
                 new SetInStates.Cell(heater, new StateId("both")), new SetInStates.Cell(heater, new StateId("off")));
         SetInStates edit = SetInStates.of(before, cells, "25 %");
         Harness after = edit.apply(before);
-        assertEquals("Set 2 cells of the states to 25 %", edit.label());
+        assertEquals("Set 2 cells of the states to 25 %", edit.label().english());
         for (SetInStates.Cell cell : cells) {
             assertEquals(
                     Optional.of(Setting.duty(0.25)),

@@ -49,7 +49,7 @@ class TakeOutTest {
                 .harness();
         TakeOut edit = new TakeOut(List.of(new GroundPointId("G1")));
         Wire left = edit.apply(harness).wires().get(new WireId("W1"));
-        assertEquals("Take out G1", edit.label());
+        assertEquals("Take out G1", edit.label().english());
         assertEquals(new WireEnd.Loose(), left.to());
         assertEquals(harness.wires().get(new WireId("W1")).from(), left.from());
         assertSame(harness, new TakeOut(List.of(new GroundPointId("G9"))).apply(harness));

@@ -19,6 +19,7 @@ import org.ohmloom.remedy.RemedyKind;
 import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.review.Finding;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /** Remedies that were tried, in the calculation report. */
 @BesideOthers
@@ -54,7 +55,7 @@ class RemedySectionTest {
         RemedyList list = new RemedyList(
                 finding,
                 List.of(
-                        remedy(RemedyKind.COMBINED, new Compound("both", List.of(larger, other)), true, List.of()),
+                        remedy(RemedyKind.COMBINED, new Compound(Text.of("both"), List.of(larger, other)), true, List.of()),
                         remedy(RemedyKind.LARGER_RETURN, larger, false, List.of("ST1-2"))),
                 0,
                 12,

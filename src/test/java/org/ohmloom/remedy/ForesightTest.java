@@ -24,6 +24,7 @@ import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Finding;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /** What is foreseen of a change by superposition, held against a whole solution of the changed harness. */
 @BesideOthers
@@ -72,7 +73,7 @@ class ForesightTest {
         assertFalse(found.serving().isEmpty());
         found.serving().forEach(each -> {
             assertTrue(each.candidate().steps().size() <= Combinations.MOST_CHANGES);
-            assertTrue(each.value() <= 0.05, () -> each.candidate().edit().label());
+            assertTrue(each.value() <= 0.05, () -> each.candidate().edit().label().english());
         });
     }
 
@@ -141,9 +142,9 @@ class ForesightTest {
     @Test
     void changesThatWouldMakeTwoThingsOfOneNameAreNotJoined() {
         Splice near = splice("beside the pump");
-        Candidate one = new Candidate(RemedyKind.OWN_RETURN, PutElements.one("Add a splice", near));
+        Candidate one = new Candidate(RemedyKind.OWN_RETURN, PutElements.one(Text.of("Add a splice"), near));
         Candidate other =
-                new Candidate(RemedyKind.OWN_RETURN, PutElements.one("Add a splice", splice("beside the fan")));
+                new Candidate(RemedyKind.OWN_RETURN, PutElements.one(Text.of("Add a splice"), splice("beside the fan")));
         assertTrue(one.with(other).isEmpty());
         assertEquals(one.steps(), one.with(one).orElseThrow().steps(), "what is the same is done once");
     }

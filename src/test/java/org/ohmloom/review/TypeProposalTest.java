@@ -71,7 +71,7 @@ class TypeProposalTest {
         assertTrue(of(proposal, "SAE J553 Type III").fails(Check.Aspect.VOLTAGE), "listed for 32 V only");
         assertEquals(
                 "Make F1 ISO 8820-3 type C 10 A for 58 V",
-                mended(harness, "voltage-rating-exceeded").label());
+                mended(harness, "voltage-rating-exceeded").label().english());
     }
 
     @Test
@@ -120,7 +120,7 @@ class TypeProposalTest {
     void aSmallerRatingOfThePresentTypeComesBeforeAnyOtherType() {
         Harness harness = Examined.breaking("fault-not-cleared");
         Edit fix = mended(harness, "fault-not-cleared");
-        assertTrue(fix instanceof SetDeviceRating, fix::label);
+        assertTrue(fix instanceof SetDeviceRating, fix.label()::english);
         assertEquals(
                 Outcome.WOULD_SERVE, of(proposal(harness), "ISO 8820-3 type F").outcome());
     }

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.FreshIds;
+import org.ohmloom.edit.Labels;
 import org.ohmloom.edit.MoveOnBoard;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.model.Breakout;
@@ -30,6 +31,8 @@ import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /**
  * New things for a harness, each with an identity and a name it does not use yet. What is placed beside no breakout gets one of
@@ -56,7 +59,7 @@ public final class Drafting {
     /** A breakout. */
     public Drawn breakout(Position at) {
         BreakoutId id = newBreakout("Breakout", at);
-        return drawn("Place breakout " + id, id.value());
+        return drawn(Labels.text("place.breakout", id), id.value());
     }
 
     /**
@@ -95,7 +98,7 @@ public final class Drafting {
                     .toList();
             newConnector(name + " connector", Optional.of(id), at, cavities);
         }
-        return drawn("Place " + kind.words().toLowerCase(java.util.Locale.ROOT) + " " + id, id.value());
+        return drawn(Labels.text("place.device", Constants.text(kind).lowerCase(), id), id.value());
     }
 
     /**
@@ -109,7 +112,7 @@ public final class Drafting {
                 .mapToObj(k -> cavity(k, Optional.empty()))
                 .toList();
         ConnectorId id = newConnector("Connector", Optional.empty(), at, cavities);
-        return drawn("Place connector " + id, id.value());
+        return drawn(Labels.text("place.connector", id), id.value());
     }
 
     /** A ground point on the first chassis body, or on a new one where there is none. */
@@ -124,7 +127,7 @@ public final class Drafting {
         Optional<BreakoutId> at = hung(where, name);
         made.add(new GroundPoint(
                 id, name, body, GROUND_OHMS, at, Optional.empty(), Optional.empty(), false, Optional.empty()));
-        return drawn("Drop ground point " + id, id.value());
+        return drawn(Labels.text("drop-ground", id), id.value());
     }
 
     /**
@@ -145,14 +148,14 @@ public final class Drafting {
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty()));
-        return drawn("Draw segment " + id, id.value());
+        return drawn(Labels.text("draw-segment", id), id.value());
     }
 
     /** A wire from one end to another; what it carries is told by its ends, its size left to be chosen. */
     public Drawn wire(WireEnd from, WireEnd to) {
         WireId id = new WireId(fresh.next(harness.wires().ids(), "W"));
         made.add(Wire.of(id.value(), from, to, WireClass.between(harness, from, to)));
-        return drawn("Draw wire " + id, id.value());
+        return drawn(Labels.text("draw-wire", id), id.value());
     }
 
     private Optional<BreakoutId> hung(Where where, String name) {
@@ -200,7 +203,7 @@ public final class Drafting {
         return new Cavity(String.valueOf(number), terminal, Optional.empty(), Optional.empty(), false);
     }
 
-    private Drawn drawn(String label, String lead) {
+    private Drawn drawn(Text label, String lead) {
         Edit put = new PutElements(label, made);
         Edit edit = positions.isEmpty()
                 ? put

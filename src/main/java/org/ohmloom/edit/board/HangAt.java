@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.Labels;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Connector;
@@ -16,6 +17,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.Position;
 import org.ohmloom.model.Splice;
+import org.ohmloom.words.Text;
 
 /**
  * Hangs things at a breakout. A component goes with its connectors when it is named itself; positions of its own that a thing had
@@ -31,8 +33,8 @@ public record HangAt(Set<String> ids, BreakoutId breakout) implements Edit {
     }
 
     @Override
-    public String label() {
-        return "Hang " + (ids.size() == 1 ? ids.iterator().next() : ids.size() + " things") + " at " + breakout;
+    public Text label() {
+        return Labels.text("hang", Labels.subjects(ids, "things"), breakout);
     }
 
     @Override

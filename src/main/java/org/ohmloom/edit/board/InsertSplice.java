@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.FreshIds;
+import org.ohmloom.edit.Labels;
 import org.ohmloom.edit.Renaming;
 import org.ohmloom.model.FabricationRules;
 import org.ohmloom.model.Harness;
@@ -16,6 +17,7 @@ import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * Cuts a wire and joins its halves in a splice. Both keep size, colour, class and circuit; a typed length is shared by where the
@@ -60,8 +62,8 @@ public record InsertSplice(
     }
 
     @Override
-    public String label() {
-        return "Insert splice " + splice + " on " + wire;
+    public Text label() {
+        return Labels.text("insert-splice", splice, wire);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.Labels;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Connector;
@@ -11,6 +12,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.ZoneId;
+import org.ohmloom.words.Text;
 
 /**
  * Says that things lie in a zone, or in none.
@@ -25,9 +27,9 @@ public record PaintZone(List<String> ids, Optional<ZoneId> zone) implements Edit
     }
 
     @Override
-    public String label() {
-        String what = ids.size() == 1 ? ids.get(0) : ids.size() + " things";
-        return zone.map(id -> "Put " + what + " into zone " + id).orElse("Take " + what + " out of its zone");
+    public Text label() {
+        Text what = Labels.subjects(ids, "things");
+        return zone.map(id -> Labels.text("into-zone", what, id)).orElseGet(() -> Labels.text("out-of-zone", what));
     }
 
     @Override

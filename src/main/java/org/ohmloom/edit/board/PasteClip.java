@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.FreshIds;
+import org.ohmloom.edit.Labels;
 import org.ohmloom.edit.MoveOnBoard;
 import org.ohmloom.edit.PutElements;
 import org.ohmloom.edit.Renaming;
@@ -18,6 +19,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
 import org.ohmloom.model.Strap;
+import org.ohmloom.words.Text;
 
 /**
  * Lays a clip into a harness. Things drawn get identities and names that are free there; parts, contacts, zones and assemblies
@@ -59,7 +61,7 @@ public final class PasteClip {
                 .filter(Clip::isDrawn)
                 .map(each -> each.id().value())
                 .toList();
-        String label = "Paste " + (selected.size() == 1 ? selected.get(0) : selected.size() + " things");
+        Text label = Labels.text("paste", Labels.subjects(selected, "things"));
         return new Drawn(
                 new Compound(label, List.of(new PutElements(label, paste.pasted), new MoveOnBoard(label, positions))),
                 selected);

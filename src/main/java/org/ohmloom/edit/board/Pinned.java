@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
+import org.ohmloom.words.Text;
 
 /**
  * An edit after which everything stands where it stood: what the board laid out by itself keeps its place from then on.
@@ -18,7 +19,7 @@ import org.ohmloom.model.Position;
 public record Pinned(SortedMap<String, Position> places, Edit edit) implements Edit {
 
     @Override
-    public String label() {
+    public Text label() {
         return edit.label();
     }
 

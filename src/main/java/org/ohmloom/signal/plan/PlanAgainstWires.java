@@ -18,10 +18,12 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.signal.plan.PlanProblem.Kind;
 import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.signal.unit.SensorNeeds;
+import org.ohmloom.words.Text;
 
 /** Channels whose wires lead to other pins than planned, and pins that are not set up for what is at them. */
 final class PlanAgainstWires {
@@ -132,7 +134,7 @@ final class PlanAgainstWires {
     /** The plan of a unit after its wires, where that gives each of its inputs and outputs to one channel. */
     private static Optional<Edit> following(ComponentId id, List<Led> all, Channel channel) {
         List<Channel> changed = all.stream().map(led -> followed(id, led)).toList();
-        String label = "Let the plan of " + id + " follow its wires";
+        Text label = SignalTexts.text("follow-wires", id);
         List<Edit> edits = new ArrayList<>();
         for (int k = 0; k < all.size(); k++) {
             Channel now = all.get(k).channel();

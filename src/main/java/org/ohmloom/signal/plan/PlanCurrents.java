@@ -16,6 +16,7 @@ import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinGroup;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.signal.plan.PlanProblem.Kind;
 import org.ohmloom.signal.unit.DrivenCurrent;
@@ -101,7 +102,7 @@ final class PlanCurrents {
                                 pin.limitAmps().orElse(Double.POSITIVE_INFINITY)))
                         .filter(pin -> !pin.name().equals(over.name()))
                         .map(pin -> new ChangeChannel(
-                                "Feed " + each.name() + " from " + id + "." + pin.name(),
+                                SignalTexts.text("feed-from", each.name(), id, pin.name()),
                                 id,
                                 each.name(),
                                 each.withPins(each.pin(), Optional.of(pin.name()), each.returnPin()))))

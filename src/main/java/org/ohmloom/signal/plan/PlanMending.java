@@ -19,9 +19,11 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.unit.DrivenCurrent;
 import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.signal.unit.SensorNeeds;
+import org.ohmloom.words.Text;
 
 /** Changes of plans: a channel to another pin, a pin to another role, the plan after the wires. */
 public final class PlanMending {
@@ -84,7 +86,7 @@ public final class PlanMending {
                 .filter(pin -> serves(unit, pin, role, served))
                 .findFirst()
                 .map(pin -> {
-                    String label = "Move " + channel.name() + " to " + id + "." + pin.name();
+                    Text label = SignalTexts.text("move-channel", channel.name(), id, pin.name());
                     Channel moved = channel.withPins(pin.name(), channel.supplyPin(), channel.returnPin());
                     return new Compound(
                             label,

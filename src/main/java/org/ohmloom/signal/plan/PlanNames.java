@@ -14,6 +14,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Harness;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.plan.PlanProblem.Kind;
 import org.ohmloom.signal.unit.ChannelNames;
 
@@ -85,7 +86,7 @@ final class PlanNames {
         others.stream().filter(each -> !each.equals(named.channel())).forEach(each -> names.take(each.name()));
         String name = names.next(named.channel().name());
         return new ChangeChannel(
-                "Name channel '" + named.channel().name() + "' '" + name + "'",
+                SignalTexts.text("name-channel", named.channel().name(), name),
                 named.unit(),
                 named.channel().name(),
                 named.channel().withName(name));

@@ -24,6 +24,7 @@ import org.ohmloom.model.Place;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.bus.wiring.BusProblem;
 import org.ohmloom.signal.bus.wiring.BusWiring;
 import org.ohmloom.signal.bus.wiring.BusWiringStudy;
@@ -83,7 +84,7 @@ public final class BusMending {
                                             moves.add(new MoveWireEnd(wire.id(), end, place, wire.lengthMetres())));
                         }
                     }
-                    return new Compound("Swap the lines of " + bus.id() + " at " + node.unit(), moves);
+                    return new Compound(SignalTexts.text("swap-lines", bus.id(), node.unit()), moves);
                 });
     }
 
@@ -106,11 +107,13 @@ public final class BusMending {
                     .findFirst()
                     .orElseGet(() -> DataBus.Termination.inside(ohms, node)));
         }
-        String where = reading.wiring().farthest().get(0).unit() + " and "
-                + reading.wiring().farthest().get(1).unit();
         return ends.equals(bus.terminations())
                 ? Optional.empty()
-                : Optional.of(new SetTerminations("Terminate " + bus.id() + " in " + where, bus.id(), ends));
+                : Optional.of(new SetTerminations(SignalTexts.text(
+                                "terminate-in",
+                                bus.id(),
+                                reading.wiring().farthest().get(0).unit(),
+                                reading.wiring().farthest().get(1).unit()), bus.id(), ends));
     }
 
     private Edit ohms() {
@@ -118,7 +121,7 @@ public final class BusMending {
         double most = tables.figure(BusFigure.TERMINATION_MOST).value();
         double ohms = tables.figure(BusFigure.TERMINATION).value();
         return new SetTerminations(
-                "Terminate " + bus.id() + " with " + Formats.ohms(ohms),
+                SignalTexts.text("terminate-with", bus.id(), Formats.ohms(ohms)),
                 bus.id(),
                 bus.terminations().stream()
                         .map(each -> each.ohms() < least || each.ohms() > most
@@ -179,7 +182,7 @@ public final class BusMending {
         }
         return made.isEmpty() || !waiting.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new PutElements("Twist the lines of " + bus.id() + " about each other", made));
+                : Optional.of(new PutElements(SignalTexts.text("twist-lines", bus.id()), made));
     }
 
     /** What holds an end: its component, connector, or the place of its splice. */

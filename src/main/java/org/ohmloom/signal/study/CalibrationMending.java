@@ -8,10 +8,12 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.calibration.CalibrationProblem;
 import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What mends a calibration that does not suit. Where more is met in use than it tells, the sensor's own data give it as far as they go: a
@@ -66,8 +68,11 @@ public final class CalibrationMending {
         }
         Measurement over =
                 before.over(Math.min(before.lowest(), now.lowest()), Math.max(before.highest(), now.highest()));
-        String label = "Calibrate " + channel.component().id() + " from " + Formats.number(over.lowest()) + " to "
-                + Formats.number(over.highest()) + " " + over.unit() + " by its own curve";
+        Text label = SignalTexts.text(
+                "calibrate",
+                channel.component().id(),
+                Formats.number(over.lowest()),
+                Formats.number(over.highest()) + " " + over.unit());
         return mends(
                         channel.with(channel.sensor().measuring(Optional.of(over))),
                         CalibrationProblem.Kind.RANGE_TOO_SMALL,

@@ -13,6 +13,7 @@ import org.ohmloom.edit.SetUpdateRate;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Measurement;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.bus.MessageTiming;
 import org.ohmloom.signal.bus.traffic.BusTraffic;
 import org.ohmloom.signal.channel.SensorChannel;
@@ -127,7 +128,7 @@ public final class TrafficMending {
         double most = tables.figure(BusFigure.LOAD_MOST).value();
         return edits.isEmpty() || BusTraffic.of(reading.bus(), calmed, tables).loadFraction() > most
                 ? Optional.empty()
-                : Optional.of(new Compound("Send on " + reading.bus().id() + " no more often than suggested", edits));
+                : Optional.of(new Compound(SignalTexts.text("send-calmer", reading.bus().id()), edits));
     }
 
     private static Edit sending(SensorChannel channel, double hertz) {

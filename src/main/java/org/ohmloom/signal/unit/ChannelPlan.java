@@ -18,6 +18,7 @@ import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.pins.PinPlan;
 import org.ohmloom.signal.pins.PinSearch;
 import org.ohmloom.signal.pins.Preferences;
@@ -142,13 +143,13 @@ public record ChannelPlan(
                     roles.put(at.pin(), line.role());
                 }
             });
-            edits.add(new ChangeDevice("Enter the channels of " + id, id, device -> {
+            edits.add(new ChangeDevice(SignalTexts.text("enter-channels", id), id, device -> {
                 ControlUnit unit = (ControlUnit) device;
                 return unit.withPlan(
                         unit.pins().stream().map(pin -> setUp(pin, roles)).toList(), planned);
             }));
         });
-        return Optional.of(new Compound("Plan the channels", edits));
+        return Optional.of(new Compound(SignalTexts.text("plan-channels"), edits));
     }
 
     private static Pin setUp(Pin pin, Map<String, PinRole> roles) {

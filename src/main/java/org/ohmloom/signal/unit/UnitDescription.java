@@ -23,6 +23,8 @@ import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
+import org.ohmloom.signal.SignalTexts;
+import org.ohmloom.words.Text;
 
 /**
  * A control unit or expansion module as its data sheet describes it: to be put into a harness as often as needed.
@@ -77,7 +79,8 @@ public record UnitDescription(
                 false,
                 Optional.empty(),
                 grid(pins))));
-        return new Compound("Put in " + name, List.of(new PutElements("Put in " + name, elements)));
+        Text label = SignalTexts.text("put-in", name);
+        return new Compound(label, List.of(new PutElements(label, elements)));
     }
 
     /** Two rows, as far as nothing else is known. */

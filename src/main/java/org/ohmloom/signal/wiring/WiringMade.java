@@ -13,6 +13,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
+import org.ohmloom.signal.SignalTexts;
 
 /**
  * The wires, splices and cables that join the channels of a harness to their pins, as far as they are not there yet.
@@ -64,6 +65,6 @@ public record WiringMade(
         elements.addAll(wires);
         elements.addAll(moved);
         elements.addAll(buses);
-        return elements.isEmpty() ? Optional.empty() : Optional.of(new PutElements("Wire the channels", elements));
+        return elements.isEmpty() ? Optional.empty() : Optional.of(new PutElements(SignalTexts.text("wire-channels"), elements));
     }
 }

@@ -2,6 +2,7 @@ package org.ohmloom.workbench.bench;
 
 import java.awt.event.KeyEvent;
 import java.util.Optional;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.words.Words;
@@ -29,11 +30,11 @@ public final class Redo extends Command {
 
     @Override
     public void refresh() {
-        Optional<String> label =
+        Optional<Text> label =
                 bench.desk().document().flatMap(document -> document.session().redoLabel());
         putValue(
                 NAME,
-                label.map(text -> WORDS.get("redo.redo-2", bench.desk().units().text(text)))
+                label.map(text -> WORDS.get("redo.redo-2", bench.desk().units().text(Words.said(text))))
                         .orElse(WORDS.get("redo.redo")));
         setReady(label.isPresent(), WORDS.get("redo.nothing-to-bring-back"));
     }

@@ -2,6 +2,7 @@ package org.ohmloom.workbench.bench;
 
 import java.awt.event.KeyEvent;
 import java.util.Optional;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.words.Words;
@@ -29,11 +30,11 @@ public final class Undo extends Command {
 
     @Override
     public void refresh() {
-        Optional<String> label =
+        Optional<Text> label =
                 bench.desk().document().flatMap(document -> document.session().undoLabel());
         putValue(
                 NAME,
-                label.map(text -> WORDS.get("undo.undo-2", bench.desk().units().text(text)))
+                label.map(text -> WORDS.get("undo.undo-2", bench.desk().units().text(Words.said(text))))
                         .orElse(WORDS.get("undo.undo")));
         setReady(label.isPresent(), WORDS.get("undo.nothing-to-take-back"));
     }

@@ -127,7 +127,7 @@ final class AskedPane extends JPanel {
         Optional<Edit> edit = kept.equals(before.sparePins())
                 ? Optional.empty()
                 : Optional.of(new ChangeWiringRules(
-                        words.get("spare.edit"), new WiringRules(before.colours(), before.signalGauge(), kept)));
+                        words.text("spare.edit"), new WiringRules(before.colours(), before.signalGauge(), kept)));
         return new AskedDialog.Answer(settled, edit);
     }
 }

@@ -104,7 +104,7 @@ final class BusPane extends JPanel {
     private Optional<Edit> edit() {
         return typed.filter(bus ->
                         !harness.element(bus.id().value()).filter(bus::equals).isPresent())
-                .map(bus -> PutElements.one(words.get("bus.edit", bus.id()), bus));
+                .map(bus -> PutElements.one(words.text("bus.edit", bus.id()), bus));
     }
 
     private List<DataBus.Node> nodesNow() {

@@ -51,14 +51,14 @@ record Calibrated(Component component, Sensor sensor, Optional<SensorChannel> ch
     Edit entering(Measurement measurement, Words words) {
         if (there) {
             return new ChangeDevice(
-                    words.get("calibrate.edit", component.id()),
+                    words.text("calibrate.edit", component.id()),
                     component.id(),
                     device -> device instanceof Sensor each ? each.measuring(Optional.of(measurement)) : device);
         }
         Sensor measuring = new Sensor(
                 kind(measurement.calibration()), sensor.drawAmps(), sensor.signalOhms(), Optional.of(measurement));
         return PutElements.one(
-                words.get("calibrate.put", component.id()),
+                words.text("calibrate.put", component.id()),
                 Component.of(component.id().value(), measurement.quantity(), measuring));
     }
 

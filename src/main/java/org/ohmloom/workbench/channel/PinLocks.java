@@ -14,6 +14,7 @@ import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.words.Words;
 
 /** Locks channels to the pins a person chooses, as edits that can be undone. */
@@ -45,7 +46,7 @@ final class PinLocks {
                     throw new IllegalArgumentException(words.get("lock.taken", place.text(), other.component()));
                 });
         List<Edit> edits = new ArrayList<>();
-        String label = words.get("lock.edit", need.id(), place.text());
+        Text label = words.text("lock.edit", need.id(), place.text());
         for (Component component : harness.components().all()) {
             if (component.device() instanceof ControlUnit) {
                 boolean here = component.id().equals(place.unit().id());
@@ -105,7 +106,7 @@ final class PinLocks {
     static Optional<Edit> unlock(PinNeed need, Words words) {
         return need.at()
                 .filter(at -> need.isLocked())
-                .map(at -> new ChangeDevice(words.get("unlock.edit", need.id()), at.unit(), device -> {
+                .map(at -> new ChangeDevice(words.text("unlock.edit", need.id()), at.unit(), device -> {
                     ControlUnit unit = (ControlUnit) device;
                     return unit.withChannels(unit.channels().stream()
                             .map(channel ->

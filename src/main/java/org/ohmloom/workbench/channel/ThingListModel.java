@@ -136,7 +136,7 @@ final class ThingListModel extends AbstractTableModel {
                 elements.add(thing(row).component(fresh));
             }
         }
-        return new PutElements(words.get("list.edit", elements.size()), elements);
+        return new PutElements(words.text("list.edit", elements.size()), elements);
     }
 
     @Override

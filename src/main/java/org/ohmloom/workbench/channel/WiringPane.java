@@ -162,8 +162,8 @@ final class WiringPane extends JPanel {
                 edits.clear();
             }
             if (!edits.isEmpty()) {
-                edits.add(0, new ChangeWiringRules(words.get("wiring.edit"), rules()));
-                edit = Optional.of(new Compound(words.get("wiring.edit"), edits));
+                edits.add(0, new ChangeWiringRules(words.text("wiring.edit"), rules()));
+                edit = Optional.of(new Compound(words.text("wiring.edit"), edits));
             }
         });
         ok.setEnabled(edit.isPresent());

@@ -10,6 +10,7 @@ import org.ohmloom.store.FileStamp;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.StoredHarness;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.words.Words;
 
 /** A harness being worked on, with the file it lives in and what that file was when last read or written. */
@@ -52,7 +53,7 @@ public final class Document {
      * @param saved what it was before
      * @param step  what the step is called
      */
-    public static Document unsaved(Harness saved, String name, String step, Harness made) {
+    public static Document unsaved(Harness saved, String name, Text step, Harness made) {
         Document document = unsaved(saved, name);
         document.session().apply(new Whole(step, made));
         return document;
@@ -90,11 +91,11 @@ public final class Document {
             throw new IllegalStateException("there is no original as it was when the copy was made");
         }
         if (session.isChanged()) {
-            List<String> done = session.steps().subList(0, session.stepsDone());
+            List<Text> done = session.steps().subList(0, session.stepsDone());
             Words words = Words.of("side-copy");
-            String label = done.size() == 1
-                    ? words.get("kept.one", done.get(0))
-                    : words.get("kept.more", done.get(0), String.valueOf(done.size() - 1));
+            Text label = done.size() == 1
+                    ? words.text("kept.one", done.get(0))
+                    : words.text("kept.more", done.get(0), String.valueOf(done.size() - 1));
             original.orElseThrow().session().apply(new Whole(label, harness()));
         }
     }
@@ -104,7 +105,7 @@ public final class Document {
         return original.map(Document::tablesBeside).orElse(file());
     }
 
-    private record Whole(String label, Harness made) implements Edit {
+    private record Whole(Text label, Harness made) implements Edit {
         @Override
         public Harness apply(Harness before) {
             return made;
@@ -173,7 +174,7 @@ public final class Document {
 
     /** Takes over what is on disk as one step that can be undone, and counts as saved. */
     void takeFromDisk(StoredHarness stored) {
-        session.apply(new Whole(Words.of("disk").get("step"), stored.harness()));
+        session.apply(new Whole(Words.of("disk").text("step"), stored.harness()));
         stamp = Optional.of(stored.stamp());
         session.savedAs(stored.harness(), file().orElseThrow());
     }

@@ -67,7 +67,7 @@ final class Copying {
                             List<ElementId> ids = easel.chosen();
                             String what = easel.called(
                                     ids.stream().map(ElementId::value).toList());
-                            easel.apply(new Compound(easel.words().get("cut", what), List.of(new TakeOut(ids))));
+                            easel.apply(new Compound(easel.words().text("cut", what), List.of(new TakeOut(ids))));
                         },
                         this::refuse);
     }

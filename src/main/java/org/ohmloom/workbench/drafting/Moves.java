@@ -11,6 +11,7 @@ import org.ohmloom.edit.MoveOnBoard;
 import org.ohmloom.edit.board.Arrangement;
 import org.ohmloom.edit.board.Footprint;
 import org.ohmloom.model.Position;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.words.Words;
 
 /**
@@ -64,12 +65,12 @@ record Moves(String lead, List<Footprint> things) {
 
     /** The edit of a drag. */
     MoveOnBoard drag(Words words, double dxMm, double dyMm) {
-        return new MoveOnBoard(words.get("move", what(words)), by(dxMm, dyMm));
+        return new MoveOnBoard(words.text("move", what(words)), by(dxMm, dyMm));
     }
 
     /** The edit of an arrow key; several presses in a row are one step. */
     MoveOnBoard nudge(Words words, double dxMm, double dyMm) {
-        String label = words.get("nudge", what(words));
+        Text label = words.text("nudge", what(words));
         return new MoveOnBoard(label, by(dxMm, dyMm), Optional.of(label + " " + ids().hashCode()));
     }
 

@@ -156,7 +156,7 @@ public final class Toolbox {
                 .flatMap(places -> how.of(places, ids, easel.grid().pitchMm()))
                 .ifPresentOrElse(
                         placed -> easel.apply(
-                                new MoveOnBoard(words.get("arranged", words.get(how.id()), easel.called(ids)), placed)),
+                                new MoveOnBoard(words.text("arranged", words.get(how.id()), easel.called(ids)), placed)),
                         () -> easel.wrong(words.get("select-placed", String.valueOf(how.least()))));
     }
 

@@ -145,7 +145,7 @@ final class AllowanceSheet implements ElementSheet<AllowanceSheet.Row> {
                 ? rows.get(0).connector().id().value()
                 : WORDS.get("allowance.connectors-2", rows.size());
         return new ChangeFabrication(
-                WORDS.get("allowance.set-allowance-of", of), FabricationParts.withAllowances(rules, all));
+                WORDS.text("allowance.set-allowance-of", of), FabricationParts.withAllowances(rules, all));
     }
 
     private static ConnectorAllowance none(Connector connector) {

@@ -137,7 +137,7 @@ final class FabricationSheet implements Sheet<FabricationSheet.Row> {
         String what = rows.size() == 1
                 ? rows.get(0).label().toLowerCase(Locale.ROOT)
                 : WORDS.get("fabrication.figures-2", rows.size());
-        return new ChangeFabrication(WORDS.get("fabrication.set", what), rules);
+        return new ChangeFabrication(WORDS.text("fabrication.set", what), rules);
     }
 
     @Override

@@ -141,7 +141,7 @@ final class RoutingEdits {
     static Edit add(Harness harness, RoutingRule rule) {
         List<RoutingRule> rules = new ArrayList<>(rules(harness));
         rules.add(rule);
-        return new ChangeRouting(WORDS.get("routing.add-routing-rule"), rules);
+        return new ChangeRouting(WORDS.text("routing.add-routing-rule"), rules);
     }
 
     /** Without the rules at those places, counted from 0. */
@@ -154,15 +154,15 @@ final class RoutingEdits {
         }
         return new ChangeRouting(
                 places.size() == 1
-                        ? WORDS.get("routing.remove-routing-rule")
-                        : WORDS.get("routing.remove-routing-rules"),
+                        ? WORDS.text("routing.remove-routing-rule")
+                        : WORDS.text("routing.remove-routing-rules"),
                 left);
     }
 
     private static Edit change(Harness harness, List<Integer> places, String what, UnaryOperator<RoutingRule> change) {
         List<RoutingRule> rules = new ArrayList<>(rules(harness));
         places.forEach(place -> rules.set(place, change.apply(rules.get(place))));
-        return new ChangeRouting(WORDS.get("routing.set", what), rules);
+        return new ChangeRouting(WORDS.text("routing.set", what), rules);
     }
 
     private static List<RoutingRule> rules(Harness harness) {

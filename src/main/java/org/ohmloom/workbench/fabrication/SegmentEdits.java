@@ -165,8 +165,8 @@ final class SegmentEdits {
 
     private static Edit all(List<BundleSegment> segments, String what, UnaryOperator<BundleSegment> change) {
         List<Edit> edits = segments.stream()
-                .map(each -> (Edit) ChangeElements.tried(WORDS.get("segment.set-of", what, each.id()), each, change))
+                .map(each -> (Edit) ChangeElements.tried(WORDS.text("segment.set-of", what, each.id()), each, change))
                 .toList();
-        return TypedNumbers.together(WORDS.get("segment.set-of-segments", what, segments.size()), edits);
+        return TypedNumbers.together(WORDS.text("segment.set-of-segments", what, segments.size()), edits);
     }
 }

@@ -72,7 +72,7 @@ final class SpliceSheet implements ElementSheet<SpliceSheet.Row> {
         String which =
                 rows.size() == 1 ? rows.get(0).splice().id().value() : WORDS.get("splice.splices-2", rows.size());
         return new ChangeFabrication(
-                (yes ? WORDS.get("splice.keep-place-of") : WORDS.get("splice.free-place-of")) + which,
+                WORDS.text(yes ? "splice.keep-place-of" : "splice.free-place-of", which),
                 FabricationParts.withFixed(rules, fixed));
     }
 

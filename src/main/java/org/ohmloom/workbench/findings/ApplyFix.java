@@ -39,7 +39,7 @@ public final class ApplyFix extends Command {
                         : WORDS.get("apply-fix.wait-for-the-calculation");
         setReady(fix().isPresent(), whyNot);
         if (fix().isPresent()) {
-            putValue(SHORT_DESCRIPTION, desk.units().text(fix().get().label()));
+            putValue(SHORT_DESCRIPTION, desk.units().text(Words.said(fix().get().label())));
         }
     }
 

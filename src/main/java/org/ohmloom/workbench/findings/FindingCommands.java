@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import org.ohmloom.edit.RemoveElements;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.review.Finding;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.command.ReadyCommand;
 import org.ohmloom.workbench.desk.Calculation;
@@ -49,7 +50,7 @@ public final class FindingCommands {
     }
 
     private static void reopen(Desk desk, Waiver waiver) {
-        String what = Words.of("findings").get("reopen-label", waiver.rule(), String.join(", ", waiver.subjects()));
+        Text what = Words.of("findings").text("reopen-label", waiver.rule(), String.join(", ", waiver.subjects()));
         desk.apply(new RemoveElements(what, List.of(waiver.id())));
     }
 }

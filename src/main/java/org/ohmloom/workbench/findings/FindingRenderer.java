@@ -103,7 +103,7 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         String fix = finding.fix().isPresent()
                 ? WORDS.get(
                         "finding-renderer.fix",
-                        units.get().text(finding.fix().get().label()))
+                        units.get().text(Words.said(finding.fix().get().label())))
                 : "";
         String accepted = finding.isOpen() ? "" : WORDS.get("finding-renderer.accepted");
         return subjects + "  ·  " + Words.said(finding.citation()) + fix + accepted;

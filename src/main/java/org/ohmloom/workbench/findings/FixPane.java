@@ -63,7 +63,7 @@ final class FixPane extends JPanel {
         this.before = desk.harness().orElseThrow();
         this.close = close;
         this.trial = new LatestWins<>("fix", calculation::of, Duration.ZERO, delivery, this::receive);
-        add(WrappedText.of(desk.units().text(fix.label()), "Label.foreground", 0), "wmin 0");
+        add(WrappedText.of(desk.units().text(Words.said(fix.label())), "Label.foreground", 0), "wmin 0");
         DefaultTableModel rows =
                 new ReadRows(List.of(words.get("thing"), words.get("what"), words.get("now"), words.get("then")));
         ElementChanges.between(before, fix.apply(before)).forEach(each -> addRows(rows, each));

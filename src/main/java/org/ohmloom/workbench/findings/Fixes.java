@@ -77,7 +77,7 @@ final class Fixes {
                 ? Optional.empty()
                 : Optional.of(new Compound(
                         Words.of("findings")
-                                .get(
+                                .text(
                                         "fix-label",
                                         edits.size(),
                                         title(alike.get(0).rule())),

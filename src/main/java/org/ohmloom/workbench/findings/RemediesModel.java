@@ -10,8 +10,9 @@ import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.review.Finding;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.ShownUnits;
-import org.ohmloom.workbench.words.TypedNumbers;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.words.TradeWords;
+import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
 
 /** Remedies as rows of a table, and in words. */
@@ -72,7 +73,7 @@ final class RemediesModel extends AbstractTableModel {
     }
 
     private String label(Remedy remedy) {
-        return units.text(remedy.edit().label());
+        return units.text(Words.said(remedy.edit().label()));
     }
 
     private static String signed(double value, String magnitude) {
@@ -96,10 +97,10 @@ final class RemediesModel extends AbstractTableModel {
 
     /** What one of them changes. */
     String details(Remedy remedy) {
-        List<String> steps = remedy.steps();
+        List<Text> steps = remedy.steps();
         List<String> lines = new ArrayList<>();
         for (int k = 0; k < steps.size(); k++) {
-            lines.add((steps.size() == 1 ? "" : k + 1 + ". ") + units.text(steps.get(k)));
+            lines.add((steps.size() == 1 ? "" : k + 1 + ". ") + units.text(Words.said(steps.get(k))));
         }
         if (steps.size() > 1) {
             lines.add(WORDS.get("remedies.applied-together-as-one"));

@@ -40,7 +40,7 @@ final class NewHarness {
         return Document.unsaved(
                 Harness.empty(laidOut.titleBlock(), laidOut.rules()),
                 title,
-                Words.of("guide").get("lay-out.edit"),
+                Words.of("guide").text("lay-out.edit"),
                 laidOut);
     }
 }

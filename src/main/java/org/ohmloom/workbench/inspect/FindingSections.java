@@ -31,7 +31,7 @@ final class FindingSections {
         facts.add(Fact.of(WORDS.get("finding-sections.about"), String.join(", ", finding.subjects())));
         facts.add(Fact.of(WORDS.get("finding-sections.source"), Words.said(finding.citation())));
         facts.add(Fact.of(WORDS.get("finding-sections.rule"), finding.rule()));
-        finding.fix().ifPresent(fix -> facts.add(Fact.of(WORDS.get("finding-sections.fix"), fix.label())));
+        finding.fix().ifPresent(fix -> facts.add(Fact.of(WORDS.get("finding-sections.fix"), Words.said(fix.label()))));
         finding.waiver()
                 .ifPresent(waiver -> facts.add(Fact.of(WORDS.get("finding-sections.accepted"), waiver.reason())));
         sections.add(new Facts("", facts));

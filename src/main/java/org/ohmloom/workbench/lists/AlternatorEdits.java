@@ -160,10 +160,10 @@ final class AlternatorEdits {
     private static Edit all(List<ComponentId> alternators, String what, UnaryOperator<Alternator> change) {
         List<Edit> edits = alternators.stream()
                 .map(id -> (Edit) new ChangeDevice(
-                        WORDS.get("alternator.set-of", what, id),
+                        WORDS.text("alternator.set-of", what, id),
                         id,
                         device -> device instanceof Alternator alternator ? change.apply(alternator) : device))
                 .toList();
-        return TypedNumbers.together(WORDS.get("alternator.set-of-alternators", what, alternators.size()), edits);
+        return TypedNumbers.together(WORDS.text("alternator.set-of-alternators", what, alternators.size()), edits);
     }
 }

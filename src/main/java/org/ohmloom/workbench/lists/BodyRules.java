@@ -72,10 +72,10 @@ final class BodyRules {
 
     private static Edit each(List<ChassisBody> bodies, Function<ChassisBody, Optional<ChassisRule>> rule) {
         return TypedNumbers.together(
-                WORDS.get("set-to-middle-of", bodies.size()),
+                WORDS.text("set-to-middle-of", bodies.size()),
                 bodies.stream()
                         .map(body -> (Edit) ChangeElements.tried(
-                                WORDS.get("set-to-middle", body.id()),
+                                WORDS.text("set-to-middle", body.id()),
                                 body,
                                 old -> new ChassisBody(
                                         old.id(), old.name(), old.isolated(), old.paths(), rule.apply(old))))

@@ -169,11 +169,11 @@ final class DriverEdits {
         rows.forEach(row -> Objects.requireNonNull(change.apply(row.driver())));
         List<Edit> edits = rows.stream()
                 .map(row -> (Edit) new ChangeDevice(
-                        WORDS.get("driver.set-of", what, row.name()),
+                        WORDS.text("driver.set-of", what, row.name()),
                         row.component().id(),
                         device -> changed(device, row.pin(), change)))
                 .toList();
-        return TypedNumbers.together(WORDS.get("driver.set-of-outputs", what, rows.size()), edits);
+        return TypedNumbers.together(WORDS.text("driver.set-of-outputs", what, rows.size()), edits);
     }
 
     private static Device changed(

@@ -77,7 +77,7 @@ record FieldColumns<R>(Supplier<Optional<Harness>> harness, Function<R, ? extend
                 }
                 Element only = element.apply(rows.get(0));
                 return typed.strip().equals(only.id().value())
-                        ? new ChangeElements(WORDS.get("field-columns.rename", only.id()), List.of(), same -> same)
+                        ? new ChangeElements(WORDS.text("field-columns.rename", only.id()), List.of(), same -> same)
                         : RenamePlan.of(now(), Map.of(only.id(), typed)).edit();
             }
         };

@@ -111,7 +111,7 @@ public final class GroupEdits {
                 LoadGroup.Kind.EXCLUSIVE,
                 loads,
                 Optional.empty());
-        return PutElements.one(WORDS.get("group.add-load-group", group.id()), group);
+        return PutElements.one(WORDS.text("group.add-load-group", group.id()), group);
     }
 
     private interface Change {
@@ -121,8 +121,8 @@ public final class GroupEdits {
     private static Edit all(List<LoadGroup> groups, String what, Change change) {
         List<Edit> edits = groups.stream()
                 .map(group ->
-                        (Edit) ChangeElements.tried(WORDS.get("group.set-of", what, group.id()), group, change::of))
+                        (Edit) ChangeElements.tried(WORDS.text("group.set-of", what, group.id()), group, change::of))
                 .toList();
-        return TypedNumbers.together(WORDS.get("group.set-of-load-groups", what, groups.size()), edits);
+        return TypedNumbers.together(WORDS.text("group.set-of-load-groups", what, groups.size()), edits);
     }
 }

@@ -72,7 +72,7 @@ final class InputEdits {
                     Optional<InputStage> known =
                             changed.equals(InputStage.UNKNOWN) ? Optional.empty() : Optional.of(changed);
                     return (Edit) new ChangeDevice(
-                            WORDS.get("input.set-of", what, row.name()),
+                            WORDS.text("input.set-of", what, row.name()),
                             row.component().id(),
                             device -> device instanceof ControlUnit unit
                                     ? unit.withPins(unit.pins().stream()
@@ -82,7 +82,7 @@ final class InputEdits {
                                     : device);
                 })
                 .toList();
-        return TypedNumbers.together(WORDS.get("input.set-of-inputs", what, rows.size()), edits);
+        return TypedNumbers.together(WORDS.text("input.set-of-inputs", what, rows.size()), edits);
     }
 
     /** The input of a pin as it is known. */

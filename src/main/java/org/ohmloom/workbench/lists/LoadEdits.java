@@ -166,10 +166,10 @@ final class LoadEdits {
     private static Edit all(List<ComponentId> loads, String what, UnaryOperator<Load> change) {
         List<Edit> edits = loads.stream()
                 .map(load -> (Edit) new ChangeDevice(
-                        WORDS.get("load.set-of", what, load),
+                        WORDS.text("load.set-of", what, load),
                         load,
                         device -> device instanceof Load now ? change.apply(now) : device))
                 .toList();
-        return TypedNumbers.together(WORDS.get("load.set-of-loads", what, loads.size()), edits);
+        return TypedNumbers.together(WORDS.text("load.set-of-loads", what, loads.size()), edits);
     }
 }

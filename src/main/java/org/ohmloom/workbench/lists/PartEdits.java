@@ -194,16 +194,16 @@ final class PartEdits {
 
     private static Edit all(List<Part> parts, String what, UnaryOperator<Part> change) {
         List<Edit> edits = parts.stream()
-                .map(part -> (Edit) ChangeElements.tried(WORDS.get("part.set-of", what, part.id()), part, change))
+                .map(part -> (Edit) ChangeElements.tried(WORDS.text("part.set-of", what, part.id()), part, change))
                 .toList();
-        return TypedNumbers.together(WORDS.get("part.set-of-parts", what, parts.size()), edits);
+        return TypedNumbers.together(WORDS.text("part.set-of-parts", what, parts.size()), edits);
     }
 
     private static Edit contacts(List<ContactPart> contacts, String what, UnaryOperator<ContactPart> change) {
         List<Edit> edits = contacts.stream()
                 .map(contact ->
-                        (Edit) ChangeElements.tried(WORDS.get("part.set-of", what, contact.id()), contact, change))
+                        (Edit) ChangeElements.tried(WORDS.text("part.set-of", what, contact.id()), contact, change))
                 .toList();
-        return TypedNumbers.together(WORDS.get("part.set-of-contacts", what, contacts.size()), edits);
+        return TypedNumbers.together(WORDS.text("part.set-of-contacts", what, contacts.size()), edits);
     }
 }

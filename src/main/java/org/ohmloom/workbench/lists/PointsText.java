@@ -46,12 +46,12 @@ final class PointsText {
                 .map(body -> {
                     List<ChassisPath> paths = each(typed, PATH, "no-path", parts -> path(harness, body, parts));
                     return (Edit) ChangeElements.tried(
-                            word("set-paths", body.id()),
+                            Words.of("lists").text("set-paths", body.id()),
                             body,
                             old -> new ChassisBody(old.id(), old.name(), old.isolated(), paths, old.rule()));
                 })
                 .toList();
-        return TypedNumbers.together(word("set-paths-of", bodies.size()), edits);
+        return TypedNumbers.together(Words.of("lists").text("set-paths-of", bodies.size()), edits);
     }
 
     private static ChassisPath path(Harness harness, ChassisBody body, Matcher parts) {

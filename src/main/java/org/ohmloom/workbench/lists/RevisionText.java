@@ -32,7 +32,7 @@ final class RevisionText {
                 .map(RevisionText::revision)
                 .toList();
         return SetOfHarness.title(
-                Words.of("lists").get("design.set-revisions"),
+                Words.of("lists").text("design.set-revisions"),
                 before -> new TitleBlock(
                         before.title(),
                         before.supplementaryTitle(),

@@ -121,11 +121,11 @@ final class SensorEdits {
                 .map(component -> {
                     Optional<Measurement> changed = change.apply(component);
                     return (Edit) new ChangeDevice(
-                            WORDS.get("sensor.set-of", what, component.id()),
+                            WORDS.text("sensor.set-of", what, component.id()),
                             component.id(),
                             device -> device instanceof Sensor now ? now.measuring(changed) : device);
                 })
                 .toList();
-        return TypedNumbers.together(WORDS.get("sensor.set-of-sensors", what, sensors.size()), edits);
+        return TypedNumbers.together(WORDS.text("sensor.set-of-sensors", what, sensors.size()), edits);
     }
 }

@@ -97,7 +97,7 @@ public final class SequenceEdits {
                 WORDS.get("sequence.sequence", number),
                 List.of(new Step(state, HOUR)),
                 OptionalDouble.empty());
-        return PutElements.one(WORDS.get("sequence.add-sequence", sequence.id()), sequence);
+        return PutElements.one(WORDS.text("sequence.add-sequence", sequence.id()), sequence);
     }
 
     private interface Change {
@@ -107,8 +107,8 @@ public final class SequenceEdits {
     private static Edit all(List<StateSequence> sequences, String what, Change change) {
         List<Edit> edits = sequences.stream()
                 .map(each ->
-                        (Edit) ChangeElements.tried(WORDS.get("sequence.set-of", what, each.id()), each, change::of))
+                        (Edit) ChangeElements.tried(WORDS.text("sequence.set-of", what, each.id()), each, change::of))
                 .toList();
-        return TypedNumbers.together(WORDS.get("sequence.set-of-sequences", what, sequences.size()), edits);
+        return TypedNumbers.together(WORDS.text("sequence.set-of-sequences", what, sequences.size()), edits);
     }
 }

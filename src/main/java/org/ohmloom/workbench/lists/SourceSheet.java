@@ -190,7 +190,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                             change.apply(row.setting()),
                             WORDS.get("source.changed-setting")); // refuses before anything changes
                     return (Edit) new ChangeState(
-                            WORDS.get(
+                            WORDS.text(
                                     "source.set-of-in",
                                     what,
                                     row.component().id(),
@@ -203,7 +203,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                                             row.component().device()))));
                 })
                 .toList();
-        return TypedNumbers.together(WORDS.get("source.set-in-states", what, rows.size()), edits);
+        return TypedNumbers.together(WORDS.text("source.set-in-states", what, rows.size()), edits);
     }
 
     @Override

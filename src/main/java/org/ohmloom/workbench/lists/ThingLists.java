@@ -151,7 +151,7 @@ final class ThingLists {
                             .toList();
                     return edits.size() == 1
                             ? edits.get(0)
-                            : new Compound(words.get("set-connectors", edits.size()), edits);
+                            : new Compound(words.text("set-connectors", edits.size()), edits);
                 });
     }
 

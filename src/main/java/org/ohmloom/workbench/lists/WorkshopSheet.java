@@ -85,7 +85,7 @@ final class WorkshopSheet implements Sheet<WorkshopSheet.Row> {
             case CURRENCY -> currency = text.isEmpty() ? Optional.empty() : Optional.of(text);
         }
         SetWorkshop edit = new SetWorkshop(
-                WORDS.get("workshop.set", row.item().words().toLowerCase(Locale.ROOT)), asked, waste, currency);
+                WORDS.text("workshop.set", row.item().words().toLowerCase(Locale.ROOT)), asked, waste, currency);
         // refuses here what the rules would refuse, so that the cell says why
         row.rules().withWorkshop(asked, waste, currency);
         return edit;

@@ -51,7 +51,7 @@ final class ChangesPane extends JPanel {
         list.setVisibleRowCount(VISIBLE_ROWS);
         list.setCellRenderer(new Row());
         model.addElement(words.get("changes.start"));
-        session.steps().forEach(step -> model.addElement(shown.apply(step)));
+        session.steps().forEach(step -> model.addElement(shown.apply(Words.said(step))));
         list.setSelectedIndex(session.stepsDone());
         list.ensureIndexIsVisible(session.stepsDone());
         Runnable choose = () -> {

@@ -30,13 +30,13 @@ final class RecordEdits {
     static Edit value(Harness harness, Task task, Optional<Reading> reading, String typed, RecordSettings settings) {
         if (typed.isBlank()) {
             return reading.<Edit>map(each ->
-                            new RemoveElements(WORDS.get("record.remove-reading", each.id()), List.of(each.id())))
+                            new RemoveElements(WORDS.text("record.remove-reading", each.id()), List.of(each.id())))
                     .orElseThrow(() -> new IllegalArgumentException(WORDS.get("record.nothing-was-measured-here")));
         }
         Measured measured = measured(task.blank(), typed.strip());
         if (reading.isPresent()) {
             return PutElements.one(
-                    WORDS.get("record.set-reading", reading.get().id()),
+                    WORDS.text("record.set-reading", reading.get().id()),
                     reading.get().with(measured));
         }
         Reading made = new Reading(
@@ -52,7 +52,7 @@ final class RecordEdits {
                 settings.date(),
                 Optional.empty(),
                 false);
-        return PutElements.one(WORDS.get("record.enter-reading", made.id()), made);
+        return PutElements.one(WORDS.text("record.enter-reading", made.id()), made);
     }
 
     /** What was measured, read from a text; a bare number is in the unit of its test sheet. */
@@ -138,9 +138,9 @@ final class RecordEdits {
     /** Changes something of readings as one step. */
     static Edit all(List<Reading> readings, String what, UnaryOperator<Reading> change) {
         List<Edit> edits = readings.stream()
-                .map(each -> (Edit) ChangeElements.tried(WORDS.get("record.set-of", what, each.id()), each, change))
+                .map(each -> (Edit) ChangeElements.tried(WORDS.text("record.set-of", what, each.id()), each, change))
                 .toList();
-        return TypedNumbers.together(WORDS.get("record.set-of-readings", what, readings.size()), edits);
+        return TypedNumbers.together(WORDS.text("record.set-of-readings", what, readings.size()), edits);
     }
 
     static Edit celsius(List<Reading> readings, String typed) {

@@ -86,7 +86,7 @@ public final class TakeInValues extends Command {
                             Optional.empty()));
             String taken = TradeWords.count(sheet.readings().size(), "reading");
             desk.apply(new PutElements(
-                    WORDS.get("take-in-values.take-in", taken), List.<Element>copyOf(sheet.readings())));
+                    WORDS.text("take-in-values.take-in", taken), List.<Element>copyOf(sheet.readings())));
             desk.say(WORDS.get(
                     "take-in-values.taken-without-a-value",
                     file.getFileName(),

@@ -110,7 +110,7 @@ public final class Recovery {
         return Document.unsaved(
                 saved(snapshot).orElseGet(() -> Harness.empty(harness.titleBlock(), harness.rules())),
                 words.get("copy", snapshot.name()),
-                words.get("edit"),
+                words.text("edit"),
                 harness);
     }
 

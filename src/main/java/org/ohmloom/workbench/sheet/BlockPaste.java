@@ -67,7 +67,7 @@ public final class BlockPaste {
                             .collect(Collectors.joining("; "))));
         }
         Optional<Edit> edit = plan.edit();
-        return edit.orElseGet(() -> new Compound(WORDS.get("block-paste.paste"), List.of()));
+        return edit.orElseGet(() -> new Compound(WORDS.text("block-paste.paste"), List.of()));
     }
 
     private static String noCell() {

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.edit.RenameElements;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * What would change in the cells of a list, cell by cell, to be looked at before it does.
@@ -67,7 +68,7 @@ public record CellChanges(String what, List<Cell> cells) {
         return edits.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        edits.size() == 1 ? edits.get(0) : new Compound(what + " " + edits.size() + " cells", edits));
+                        edits.size() == 1 ? edits.get(0) : new Compound(Words.of("sheets").text("cells-changed", what, edits.size()), edits));
     }
 
     /** Puts a text into cells of a list, told by row and column of the model; those that hold it already are left out. */

@@ -50,7 +50,7 @@ public final class TypedEdits {
                 .toList();
         return each.size() == 1
                 ? each.get(0)
-                : new Compound(WORDS.get("typed.set-rating-of-devices", each.size()), each);
+                : new Compound(WORDS.text("typed.set-rating-of-devices", each.size()), each);
     }
 
     private static Gauge gauge(String typed) {

@@ -7,6 +7,7 @@ import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.units.QuantityParser;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * Reads numbers a person types into a cell; an empty cell is no number. Every method throws
@@ -55,7 +56,7 @@ public final class TypedNumbers {
     }
 
     /** Several edits as one step. */
-    public static Edit together(String label, List<Edit> edits) {
+    public static Edit together(Text label, List<Edit> edits) {
         return edits.size() == 1 ? edits.get(0) : new Compound(label, edits);
     }
 }

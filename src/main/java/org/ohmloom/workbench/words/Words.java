@@ -53,6 +53,11 @@ public final class Words {
         return new Term(key, get(key));
     }
 
+    /** The same, said when it is asked for: what an edit is called. */
+    public Text text(String key, Object... values) {
+        return bundle.text(key, values);
+    }
+
     /** A text without gaps, where the bundle has it. */
     public Optional<String> find(String key) {
         return bundle.has(key) ? Optional.of(get(key)) : Optional.empty();

@@ -13,6 +13,7 @@ import org.ohmloom.edit.MoveOnBoard;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
 import org.ohmloom.store.HarnessFileException;
+import org.ohmloom.words.Text;
 
 /** Where things stand on the board. */
 class ArrangementTest {
@@ -96,13 +97,13 @@ class ArrangementTest {
     void whatTheBoardLaidOutByItselfStaysWhereItIsOnceSomethingIsMoved() throws HarnessFileException {
         Harness harness = DraftingTest.example("teaching");
         TreeMap<String, Position> places = new TreeMap<>(Map.of("B1", at(1, 2), "BT1", at(3, 4), "GONE", at(5, 6)));
-        MoveOnBoard move = new MoveOnBoard("Move H1", new TreeMap<>(Map.of("H1", at(7, 8))));
+        MoveOnBoard move = new MoveOnBoard(Text.of("Move H1"), new TreeMap<>(Map.of("H1", at(7, 8))));
         Harness after = new Pinned(places, move).apply(harness);
         assertEquals(harness.layout().get("B1"), after.layout().get("B1"));
         assertEquals(at(3, 4), after.layout().get("BT1"));
         assertEquals(at(7, 8), after.layout().get("H1"));
         assertTrue(after.layout().get("GONE") == null);
-        MoveOnBoard nothing = new MoveOnBoard("Move nothing", new TreeMap<>());
+        MoveOnBoard nothing = new MoveOnBoard(Text.of("Move nothing"), new TreeMap<>());
         assertSame(harness, new Pinned(places, nothing).apply(harness));
     }
 }

@@ -83,7 +83,7 @@ class ClipTest {
         Harness teaching = DraftingTest.example("teaching");
         Drawn paste = PasteClip.of(teaching, clip(teaching, "BT1", "F1"), 10, 20);
         Harness after = paste.edit().apply(teaching);
-        assertEquals("Paste 4 things", paste.edit().label());
+        assertEquals("Paste 4 things", paste.edit().label().english());
         assertEquals(teaching.parts(), after.parts());
         assertEquals("Battery 2", after.components().get(new ComponentId("BT2")).name());
         Wire copied = after.wires().get(new WireId("W9"));

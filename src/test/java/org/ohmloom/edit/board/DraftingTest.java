@@ -48,7 +48,7 @@ class DraftingTest {
         Harness before = example("teaching");
         Drawn lamp = new Drafting(before).component(StartDevice.LAMP, THERE);
         Harness after = lamp.edit().apply(before);
-        assertEquals("Place lamp E1", lamp.edit().label());
+        assertEquals("Place lamp E1", lamp.edit().label().english());
         assertEquals(List.of("B8", "E1", "X3"), lamp.ids().stream().sorted().toList());
         Connector plug = after.connectors().get(new ConnectorId("X3"));
         assertEquals(Optional.of(new ComponentId("E1")), plug.component());
@@ -204,7 +204,7 @@ class DraftingTest {
         Harness painted = new PaintZone(List.of(segment.value(), component.value()), Optional.of(zone)).apply(bare);
         assertEquals(Optional.of(zone), painted.segments().get(segment).zone());
         assertEquals(Optional.of(zone), painted.components().get(component).zone());
-        assertEquals("Take 3 things out of its zone", none.label());
+        assertEquals("Take 3 things out of its zone", none.label().english());
     }
 
     @Test

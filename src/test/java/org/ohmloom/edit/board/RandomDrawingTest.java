@@ -28,6 +28,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessText;
+import org.ohmloom.words.Text;
 
 /** Many things drawn, moved, copied and taken out at random, a thousand in the full campaign; undone and redone they leave the same bytes. */
 class RandomDrawingTest {
@@ -128,7 +129,7 @@ class RandomDrawingTest {
     }
 
     private static Edit move(java.util.SortedMap<String, Position> positions) {
-        return new MoveOnBoard("Move", positions);
+        return new MoveOnBoard(Text.of("Move"), positions);
     }
 
     private static Optional<Edit> segment(Harness now, Drafting draft, Random random) {

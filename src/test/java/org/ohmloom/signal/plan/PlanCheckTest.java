@@ -159,7 +159,7 @@ class PlanCheckTest {
                 .harness();
         PlanProblem over = problems(harness).get(0);
         assertEquals("The pins of group 'bank' of U1 carry 3.5 A together, more than 3 A", over.words());
-        assertEquals("Move Lamp to U1.H3", over.mending().orElseThrow().label());
+        assertEquals("Move Lamp to U1.H3", over.mending().orElseThrow().label().english());
         assertEquals(List.of(), kinds(mended(harness)));
     }
 
@@ -173,7 +173,7 @@ class PlanCheckTest {
         assertEquals(Optional.empty(), problems(harness).get(0).mending());
         assertEquals(
                 "Move Fan to U1.H3",
-                problems(coils(0.2)).get(0).mending().orElseThrow().label());
+                problems(coils(0.2)).get(0).mending().orElseThrow().label().english());
     }
 
     private static Harness coils(double limitAmps) {

@@ -73,7 +73,7 @@ class CalibrationMendingTest {
         Harness harness =
                 meeting(Sensor.Kind.THERMISTOR, PinRole.THERMISTOR_INPUT, new Calibration.Beta(2500, 20, 3500));
         Edit mending = mended(harness).orElseThrow();
-        assertEquals("Calibrate B1 from -20 to 110 °C by its own curve", mending.label());
+        assertEquals("Calibrate B1 from -20 to 110 °C by its own curve", mending.label().english());
         assertEquals(
                 List.of(),
                 channels(mending.apply(harness))
@@ -156,7 +156,7 @@ class CalibrationMendingTest {
     void aLineBeyondItsInputGoesToOneThatTakesIt() {
         Harness harness = tooHigh(false, input("A2", 5), input("A3", 10));
         Edit mending = otherInput(harness).orElseThrow();
-        assertEquals("Move Pressure to U1.A3", mending.label());
+        assertEquals("Move Pressure to U1.A3", mending.label().english());
         ChannelReading after = channels(mending.apply(harness)).get(0);
         assertEquals("A3", after.channel().pin().name());
         assertEquals(List.of(), after.calibration().orElseThrow().problems());

@@ -35,6 +35,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.signal.unit.ChannelPlan;
 import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.store.HarnessFiles;
+import org.ohmloom.words.Text;
 
 /** The rescue pickup with every sensor wire taken out, planned and wired anew from its sensors and its two units. */
 @BesideOthers
@@ -66,7 +67,7 @@ class WiringMadeTest {
         var plan = ChannelPlan.of(bare).edit().orElseThrow();
         WiringMade made = WiringMade.of(plan.apply(bare));
         assertEquals(List.of(), made.problems());
-        return new Compound("Plan and wire", List.of(plan, made.edit().orElseThrow()));
+        return new Compound(Text.of("Plan and wire"), List.of(plan, made.edit().orElseThrow()));
     }
 
     @Test

@@ -119,8 +119,8 @@ class DeskTest {
             stage.desk().choose(Optional.of(new StateId("off")));
             stage.desk().apply(new org.ohmloom.edit.Edit() {
                 @Override
-                public String label() {
-                    return "Remove state";
+                public org.ohmloom.words.Text label() {
+                    return org.ohmloom.words.Text.of("Remove state");
                 }
 
                 @Override

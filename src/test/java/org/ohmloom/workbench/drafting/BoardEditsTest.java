@@ -19,6 +19,7 @@ import org.ohmloom.draw.BoardPlaces;
 import org.ohmloom.draw.Point;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.desk.Document;
@@ -227,6 +228,6 @@ class BoardEditsTest {
 
     private static String undo(Stage stage) {
         return OnEventThread.get(() ->
-                stage.desk().document().orElseThrow().session().undoLabel().orElse(""));
+                stage.desk().document().orElseThrow().session().undoLabel().map(Text::english).orElse(""));
     }
 }

@@ -49,7 +49,7 @@ class FindingCuresTest {
                 .flatMap(each -> each.fields().stream())
                 .toList();
         assertTrue(changes.size() >= alike.size(), changes.toString());
-        assertEquals("Fix " + alike.size() + ": " + Fixes.title(rule), edit.label());
+        assertEquals("Fix " + alike.size() + ": " + Fixes.title(rule), edit.label().english());
         OnEventThread.run(() -> {
             stage.desk().apply(edit);
             stage.view.book().get("undo").run();

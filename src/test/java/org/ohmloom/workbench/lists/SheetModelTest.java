@@ -16,6 +16,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.desk.Examples;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.BlockPaste;
@@ -56,7 +57,7 @@ class SheetModelTest {
     void aCellTakesASizeWithAComma() {
         model.setValueAt("2,5 mm2", model.rowOf("W4"), CONDUCTOR);
         assertEquals(Optional.of(Gauge.metric(2.5)), gauge("W4"));
-        assertEquals(Optional.of("Set conductor of W4 to 2.5 mm2"), session.undoLabel());
+        assertEquals(Optional.of("Set conductor of W4 to 2.5 mm2"), session.undoLabel().map(Text::english));
         session.undo();
         assertEquals(Optional.of(Gauge.metric(1.5)), gauge("W4"));
     }

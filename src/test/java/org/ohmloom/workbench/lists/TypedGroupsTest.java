@@ -20,15 +20,16 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.LoadGroup;
 import org.ohmloom.model.LoadGroupId;
-import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OperatingState.EngineMode;
+import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.SequenceId;
 import org.ohmloom.model.SpeedLimit;
 import org.ohmloom.model.StateId;
-import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.StateSequence.Step;
+import org.ohmloom.model.StateSequence;
 import org.ohmloom.model.TitleBlock;
 import org.ohmloom.units.GaugeSystem;
+import org.ohmloom.words.Text;
 
 /** What is typed about load groups, sequences of states and alternators. */
 class TypedGroupsTest {
@@ -150,7 +151,7 @@ class TypedGroupsTest {
         Session session = new Session(HARNESS, Optional.empty());
         session.apply(GroupEdits.create(HARNESS, List.of(new ComponentId("L1"), new ComponentId("L2"))));
         session.apply(AlternatorEdits.limit(List.of(ALTERNATOR), "120 A"));
-        session.apply(new RemoveElements("Remove LG1", List.of(new LoadGroupId("LG1"))));
+        session.apply(new RemoveElements(Text.of("Remove LG1"), List.of(new LoadGroupId("LG1"))));
         assertTrue(session.current().loadGroups().isEmpty());
         session.undo();
         assertEquals("L1, L2", GroupEdits.loads(group(session.current())));

@@ -12,6 +12,7 @@ import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.desk.Selection;
@@ -77,6 +78,7 @@ class PinViewPaneTest {
                 .orElseThrow()
                 .session()
                 .undoLabel()
+                .map(Text::english)
                 .orElseThrow()));
     }
 

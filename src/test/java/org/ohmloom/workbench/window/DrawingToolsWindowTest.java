@@ -21,6 +21,7 @@ import org.ohmloom.model.Splice;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.OnEventThread;
 
 /** Every drawing tool in a real window, by mouse and by the keyboard alone. */
@@ -68,7 +69,7 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
                         .toList());
         assertEquals(
                 List.of("Place battery BT1", "Place lamp E1", "Draw segment SG1", "Draw wire W1", "Draw wire W2"),
-                OnEventThread.get(() -> session().steps()));
+                OnEventThread.get(() -> session().steps().stream().map(Text::english).toList()));
         OnEventThread.await("results", () -> desk().isCurrent());
         assertEquals(
                 2.5,

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Workbench;
 import org.ohmloom.workbench.canvas.LayoutCanvas;
@@ -116,7 +117,7 @@ abstract class HandAtTheLayout {
     }
 
     Optional<String> undoLabel() {
-        return OnEventThread.get(() -> session().undoLabel());
+        return OnEventThread.get(() -> session().undoLabel().map(Text::english));
     }
 
     org.ohmloom.edit.Session session() {

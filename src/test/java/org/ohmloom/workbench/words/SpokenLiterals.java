@@ -133,7 +133,7 @@ final class SpokenLiterals {
                     // keys
                     + "|[a-z0-9]+([-./:#][A-Za-z0-9]*)+|[A-Z][A-Za-z]*(\\.[A-Za-z]+)+|[a-z]+[A-Z][A-Za-z]*|[A-Z_]{2,}[0-9]*|W[0-9]|[-.][a-z-]+"
                     // units
-                    + "|[ (),;/+×·0-9-]*(V|mH|mV|A|mA|Ah|As|A²s|W|kW|Wh|J|Ω|mΩ|MΩ|Ohm|mOhm|m|mm|mm2|mm²|cm|kg|g|s|ms|µs|ns|h|min|Hz|kHz|°C|°F|K|F|nF|pF|µF|H|µH|N|ft|in|bit/s|mV/K|%/K|cm²|rpm|pt|AWG|RMS|K/W|m²|%)[ (),;/+×·-]*"
+                    + "|[ (),;/+×·0-9-]*(V|px|mH|mV|A|mA|Ah|As|A²s|W|kW|Wh|J|Ω|mΩ|MΩ|Ohm|mOhm|m|mm|mm2|mm²|cm|kg|g|s|ms|µs|ns|h|min|Hz|kHz|°C|°F|K|F|nF|pF|µF|H|µH|N|ft|in|bit/s|mV/K|%/K|cm²|rpm|pt|AWG|RMS|K/W|m²|%)[ (),;/+×·-]*"
                     // the program and its files
                     + "|Ohmloom|ISO 6722-1 class C|\\*?\\.?[a-z]+\\.(json|csv|pdf|png|txt|md)");
 
@@ -253,7 +253,7 @@ final class SpokenLiterals {
         }
         int at = made.getArguments().indexOf(inner);
         String callee = made.getMethodSelect().toString();
-        return at == 0 && (call.equals("get") || callee.matches("(easel|easel\\(\\))\\.(say|wrong)"))
+        return at == 0 && (call.equals("get") || call.equals("text") || callee.matches("(easel|easel\\(\\))\\.(say|wrong)"))
                 || callee.equals("Words.of")
                 || callee.equals("Tone.colour")
                 || call.equals("show") && callee.startsWith("((CardLayout)");
