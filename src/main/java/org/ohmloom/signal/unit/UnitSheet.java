@@ -57,7 +57,7 @@ public final class UnitSheet {
     }
 
     private static boolean isKnown(String key) {
-        return key.startsWith("group ") || HEAD_KEYS.matches("(.*, )?" + key + "(,.*)?") && !key.contains(" ");
+        return key.startsWith("group ") || List.of(HEAD_KEYS.split(", ")).contains(key);
     }
 
     /**

@@ -74,6 +74,7 @@ class UnitSheetTest {
                 SHEET.replace("drawAmps", "draw"),
                 "small.csv, line 3: 'draw' is no head of a control unit;",
                 "drawAmps");
+        refused(SHEET.replace("drawAmps", "dr[aw"), "small.csv, line 3: 'dr[aw' is no head of a control unit;", "draw");
         refused(SHEET.replace("pullUpOhms", "pullup"), "small.csv: no column is called 'pullup';", "pullUpOhms");
         refused(
                 SHEET.replace("LS2,low-side-output,A,3", "LS2,low-side-output,A,2"),
