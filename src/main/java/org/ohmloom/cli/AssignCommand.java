@@ -113,7 +113,7 @@ final class AssignCommand implements Callable<Integer> {
 
     private static void cautions(PrintWriter out) {
         out.println();
-        out.println(Wrap.text(Cautions.paragraph(), 100));
+        out.println(Wrap.text(Cautions.paragraph().english(), 100));
     }
 
     /** Outputs that no state sets, set in those that ask for what they serve. */

@@ -70,7 +70,7 @@ final class ChannelsCommand implements Callable<Integer> {
         } else {
             ChannelsText.print(plan, out);
             out.println();
-            out.println(Wrap.text(Cautions.paragraph(), 100));
+            out.println(Wrap.text(Cautions.paragraph().english(), 100));
         }
         return found ? ExitStatus.CLEAN : ExitStatus.ERRORS_FOUND;
     }

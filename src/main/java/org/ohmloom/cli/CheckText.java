@@ -33,7 +33,7 @@ final class CheckText {
         EnergyText.print(analysis, states, out);
         FindingsText.summary(analysis, FINDINGS_IN_SUMMARY, out);
         out.println();
-        out.println(Wrap.text(Cautions.paragraph(), 100));
+        out.println(Wrap.text(Cautions.paragraph().english(), 100));
         for (OperatingState state : states) {
             loads(analysis, state, out);
         }

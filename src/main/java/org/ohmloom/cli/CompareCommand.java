@@ -51,7 +51,7 @@ final class CompareCommand implements Callable<Integer> {
         out.println("Written to " + directory + ":");
         written.forEach(path -> out.println("  " + path.getFileName()));
         out.println();
-        out.println(Wrap.text(Cautions.paragraph(), 100));
+        out.println(Wrap.text(Cautions.paragraph().english(), 100));
         return ExitStatus.CLEAN;
     }
 

@@ -114,7 +114,7 @@ final class PackCommand implements Callable<Integer> {
         out.println();
         FindingsText.summary(analysis, 8, out);
         out.println();
-        out.println(Wrap.text(Cautions.paragraph(), 100));
+        out.println(Wrap.text(Cautions.paragraph().english(), 100));
         return ExitStatus.of(analysis);
     }
 }

@@ -101,7 +101,7 @@ final class RecordCommand implements Callable<Integer> {
         out.println();
         FindingsText.summary(analysis, Integer.MAX_VALUE, out);
         out.println();
-        out.println(Wrap.text(Cautions.paragraph(), 100));
+        out.println(Wrap.text(Cautions.paragraph().english(), 100));
         return ExitStatus.of(analysis);
     }
 

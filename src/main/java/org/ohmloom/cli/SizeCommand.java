@@ -54,7 +54,7 @@ final class SizeCommand implements Callable<Integer> {
         Analysis analysis = sized.analysis();
         FindingsText.summary(analysis, Integer.MAX_VALUE, out);
         out.println();
-        out.println(Wrap.text(Cautions.paragraph(), 100));
+        out.println(Wrap.text(Cautions.paragraph().english(), 100));
         return ExitStatus.of(analysis);
     }
 }

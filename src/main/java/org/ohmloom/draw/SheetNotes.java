@@ -2,6 +2,7 @@ package org.ohmloom.draw;
 
 import java.util.List;
 import org.ohmloom.review.Cautions;
+import org.ohmloom.words.Text;
 
 /**
  * The notes and the cautions beside the title block: in full on the first sheet, later ones say on one line each what must be
@@ -52,7 +53,7 @@ final class SheetNotes {
             left += room;
         }
         return Math.max(
-                bottom, list(pen, "Cautions", Cautions.everything(), 1, left, extent.topMm(), column, Ink.CAUTION));
+                bottom, list(pen, "Cautions", Cautions.everything().stream().map(Text::english).toList(), 1, left, extent.topMm(), column, Ink.CAUTION));
     }
 
     private List<List<String>> halves() {

@@ -1,43 +1,30 @@
 package org.ohmloom.review;
 
-import static org.ohmloom.units.Require.notBlank;
-
 /**
  * A part of the evidence that takes longer than currents, temperatures and sizes do, so that it may follow them later. In the
  * order in which they are told of.
  */
 public enum StudyPart {
     /** Sizes chosen for all wires together; until then each is what its wire needs by itself. */
-    SIZES("sizes"),
+    SIZES,
     /** Worst currents and drops over all allowed combinations of loads. */
-    ENVELOPE("worst combinations"),
+    ENVELOPE,
     /** Loads and control units followed while they start. */
-    STARTS("starts"),
+    STARTS,
     /** Charge balance of every state, timed sequences, load analysis. */
-    CHARGE("charge balance"),
+    CHARGE,
     /** What every protective device carries, protects and clears. */
-    PROTECTION("protection"),
+    PROTECTION,
     /** Offsets of the reference points, and who makes them. */
-    OFFSETS("ground offsets"),
+    OFFSETS,
     /** Ground points and loops of the return network. */
-    LOOPS("ground loops"),
+    LOOPS,
     /** What the returns do to each reading. */
-    SENSORS("sensor errors"),
+    SENSORS,
     /** Returns opened in turn. */
-    LOST_RETURNS("lost returns"),
+    LOST_RETURNS,
     /** What switching wires put onto signals beside them. */
-    COUPLINGS("couplings"),
+    COUPLINGS,
     /** Cross-sections and coverings of the bundles, places of the splices. */
-    BUNDLES("bundles");
-
-    private final String words;
-
-    StudyPart(String words) {
-        this.words = notBlank(words, "words of a study");
-    }
-
-    /** What people call it, in lower case. */
-    public String words() {
-        return words;
-    }
+    BUNDLES
 }

@@ -103,6 +103,6 @@ class ChannelsCommandTest {
     }
 
     private static int cautions(String text) {
-        return text.replaceAll("\\s+", " ").split(Pattern.quote(Cautions.STANDING), -1).length - 1;
+        return text.replaceAll("\\s+", " ").split(Pattern.quote(Cautions.STANDING.english()), -1).length - 1;
     }
 }

@@ -42,7 +42,7 @@ class CommandLineTest {
     void theTextSaysWhatItIsAndCarriesTheCautionsOnce() {
         String out = CommandRun.of("check", TEACHING).out();
         String oneLine = out.replaceAll("\\s+", " ");
-        assertEquals(1, oneLine.split(Pattern.quote(Cautions.STANDING), -1).length - 1);
+        assertEquals(1, oneLine.split(Pattern.quote(Cautions.STANDING.english()), -1).length - 1);
         assertTrue(out.contains("FINDINGS: 0 errors"), out);
     }
 

@@ -82,12 +82,13 @@ class DrawingContentTest {
     @Test
     void cautionsStandInFullOnTheFirstSheetAndEveryOtherLeadsThere() {
         List<Scene> sheets = sheets(ExamplesDrawTest.example("workboat"), Paper.A3);
-        for (String caution : Cautions.everything()) {
+        for (String caution :
+                Cautions.everything().stream().map(org.ohmloom.words.Text::english).toList()) {
             assertTrue(words(sheets.get(0)).contains(caution), caution);
         }
         for (Scene later : sheets.subList(1, sheets.size())) {
             assertTrue(words(later).contains("Cautions, notes and key of marks: sheet 1"));
-            assertFalse(words(later).contains(Cautions.ALL.get(0)));
+            assertFalse(words(later).contains(Cautions.ALL.get(0).english()));
         }
     }
 

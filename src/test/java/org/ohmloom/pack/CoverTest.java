@@ -80,10 +80,10 @@ class CoverTest {
     void cautionsStandOnTheFirstSheetOfAReportAndEveryLaterOneLeadsThere() {
         List<Scene> sheets = sheets("teaching", PackDocument.CALCULATION);
         assertTrue(sheets.size() > 1);
-        assertTrue(words(sheets.get(0)).contains(Cautions.ALL.get(0)));
+        assertTrue(words(sheets.get(0)).contains(Cautions.ALL.get(0).english()));
         for (Scene later : sheets.subList(1, sheets.size())) {
             assertTrue(words(later).contains("Cautions: sheet 1."));
-            assertFalse(words(later).contains(Cautions.ALL.get(0)));
+            assertFalse(words(later).contains(Cautions.ALL.get(0).english()));
         }
     }
 }

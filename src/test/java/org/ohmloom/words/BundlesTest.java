@@ -42,8 +42,8 @@ class BundlesTest {
                 }
             }
             for (String asked : found(ASKED, code)) {
-                if (!keys.contains(asked) && !asked.endsWith(".")) {
-                    wrong.add(file.getFileName() + " has not: " + asked);
+                if (!beside(file).contains(asked) && !asked.endsWith(".")) {
+                    wrong.add(file.getParent() + " has not: " + asked);
                 }
             }
         }
@@ -71,6 +71,18 @@ class BundlesTest {
                     .filter(each -> !TESTED_BESIDE_THEM.contains(each.getFileName().toString()))
                     .toList();
         }
+    }
+
+    /** The keys of all bundles that lie together. */
+    private static Set<String> beside(Path file) throws IOException {
+        Set<String> keys = new TreeSet<>();
+        try (Stream<Path> files = Files.list(file.getParent())) {
+            for (Path each :
+                    files.filter(one -> one.toString().endsWith(".properties")).toList()) {
+                keys.addAll(read(each).stringPropertyNames());
+            }
+        }
+        return keys;
     }
 
     private static Set<String> found(Pattern pattern, String code) {

@@ -3,6 +3,7 @@ package org.ohmloom.workbench.desk;
 import java.util.List;
 import java.util.Set;
 import org.ohmloom.review.StudyPart;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /**
@@ -62,7 +63,7 @@ public record CalculationStatus(Kind kind, String details) {
 
     /** What is pending in a few words: the first two by name, the others counted. */
     private static String words(Set<StudyPart> pending) {
-        List<String> names = pending.stream().sorted().map(StudyPart::words).toList();
+        List<String> names = pending.stream().sorted().map(TradeWords::named).toList();
         return names.size() <= MOST_NAMED
                 ? String.join(", ", names)
                 : WORDS.get(

@@ -174,7 +174,7 @@ public final class FindingsPane extends JPanel {
     }
 
     private static JComponent cautions() {
-        WrappedText line = WrappedText.of(Cautions.paragraph(), "Ohmloom.soft", -1);
+        WrappedText line = WrappedText.of(Words.said(Cautions.paragraph()), "Ohmloom.soft", -1);
         line.setBorder(BorderFactory.createEmptyBorder(5, 10, 5, 10));
         return line;
     }

@@ -28,7 +28,7 @@ final class CautionBanner extends JPanel {
             preferences.change(Preferences::withCautionsRead);
             setVisible(false);
         });
-        add(WrappedText.of(Cautions.STANDING, "Label.foreground", 0), "growx, wmin 0");
+        add(WrappedText.of(Words.said(Cautions.STANDING), "Label.foreground", 0), "growx, wmin 0");
         add(all);
         add(understood);
         setVisible(!preferences.now().cautions());

@@ -111,7 +111,7 @@ final class StartView extends JPanel {
         pane.putClientProperty(FlatClientProperties.STYLE, "arc: 10; background: $Ohmloom.warningGround");
         JLabel title = PaneTitle.of(WORDS.get("start.before-you-rely-on"));
         pane.add(title, "span");
-        Cautions.everything().forEach(caution -> {
+        Cautions.everything().stream().map(Words::said).forEach(caution -> {
             pane.add(new JLabel("•"), "aligny top");
             pane.add(WrappedText.of(caution, "Label.foreground", 0), "growx, wmin 0");
         });

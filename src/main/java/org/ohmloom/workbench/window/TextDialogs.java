@@ -30,7 +30,7 @@ final class TextDialogs {
     private TextDialogs() {}
 
     static void cautions(Component parent) {
-        String text = Cautions.everything().stream().collect(Collectors.joining("\n\n"));
+        String text = Cautions.everything().stream().map(Words::said).collect(Collectors.joining("\n\n"));
         JOptionPane.showMessageDialog(
                 parent,
                 HelpPage.name(
