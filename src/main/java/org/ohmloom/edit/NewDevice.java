@@ -34,8 +34,8 @@ public enum NewDevice {
     SOLENOID("Y", "Solenoid", true, volts -> Load.of(new Draw.Inductive(1, volts, 0.05))),
     CONSTANT_POWER("E", "Constant-power load", true, volts -> Load.of(new Draw.ConstantPower(2 * volts, volts))),
     CONSTANT_CURRENT("E", "Constant-current load", true, volts -> Load.of(new Draw.ConstantCurrent(1, volts))),
-    BATTERY("BT", "Battery", false, volts -> new Battery(1.05 * volts, 0.01, 60)),
-    ALTERNATOR("AL", "Alternator", false, volts -> new Alternator(1.2 * volts, 0.01, 100)),
+    BATTERY("BT", "Battery", false, volts -> new Battery(21 * volts / 20, 0.01, 60)),
+    ALTERNATOR("AL", "Alternator", false, volts -> new Alternator(6 * volts / 5, 0.01, 100)),
     CONVERTER("T", "Converter", false, volts -> new Converter(volts, 0.01, 10, 0.9, false)),
     FUSE(
             "F",
@@ -47,7 +47,7 @@ public enum NewDevice {
             "K",
             "Relay",
             false,
-            volts -> new Relay(8 * volts, 0.6 * volts, 0.2 * volts, 0.005, 30, false, OptionalDouble.empty())),
+            volts -> new Relay(8 * volts, 3 * volts / 5, volts / 5, 0.005, 30, false, OptionalDouble.empty())),
     SOLID_STATE_OUTPUT("Q", "Solid-state output", false, volts -> new SolidStateOutput(0.01, 10)),
     SENSOR("B", "Sensor", false, volts -> new Sensor(Sensor.Kind.RATIOMETRIC, 0.01, OptionalDouble.empty())),
     CONTROL_UNIT(

@@ -1,12 +1,14 @@
 package org.ohmloom.edit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -37,6 +39,16 @@ class NewThingTest {
         Harness twice = kind.added(once).apply(once);
         assertEquals(before.elements().count() + 2, twice.elements().count());
         assertEquals(twice, HarnessText.read(HarnessText.write(twice), Path.of("test")));
+    }
+
+    /** 1.05 x 12 is 12.600000000000001 to a computer; nobody wants to see that in a cell that is opened. */
+    @ParameterizedTest
+    @EnumSource(NewDevice.class)
+    void theFiguresOfANewDeviceAreRoundAtEveryUsualVoltage(NewDevice kind) {
+        for (double volts : List.of(6.0, 12.0, 24.0, 36.0, 48.0)) {
+            String device = String.valueOf(kind.at(volts));
+            assertFalse(Pattern.compile("\\.\\d{5}").matcher(device).find(), device);
+        }
     }
 
     @Test

@@ -20,7 +20,7 @@ public enum StartDevice {
             "PS",
             "Bench supply",
             false,
-            volts -> new RegulatedSupply(RegulatedSupply.Use.BENCH_SUPPLY, 1.1 * volts, 0.01, 20)),
+            volts -> new RegulatedSupply(RegulatedSupply.Use.BENCH_SUPPLY, 11 * volts / 10, 0.01, 20)),
     CONVERTER("DC", "DC-DC converter", true, NewDevice.CONVERTER::at),
     FUSE("F", "Fuse", false, NewDevice.FUSE::at),
     SWITCH("S", "Switch", true, NewDevice.SWITCH::at),
