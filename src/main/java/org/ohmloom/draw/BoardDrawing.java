@@ -142,6 +142,8 @@ final class BoardDrawing {
         for (Board.Run run : board.runs()) {
             if (run.tie().pair().isEmpty()) {
                 String id = run.tie().id();
+                bare(id, run.near(), run.from().yMm(), ink, narrowerMm);
+                bare(id, run.far(), run.to().yMm(), ink, narrowerMm);
                 body(Line.of(thickness.bodyMm(id) - narrowerMm, ink, run.from(), run.to()), id, labels.describe(run));
             } else {
                 run.tie().pair().forEach(connector -> half(run, connector, ink, narrowerMm));
@@ -161,7 +163,20 @@ final class BoardDrawing {
     private void spur(Board.Placed placed, Board.Joint joint, String element, String text, Ink ink, double narrowerMm) {
         Point door = placed.door(element);
         Point at = new Point(joint.at().xMm(), door.yMm());
+        bare(element, joint.id(), door.yMm(), ink, narrowerMm);
         body(Line.of(thickness.bodyMm(element) - narrowerMm, ink, at, door), element, text);
+    }
+
+    /** Where single wires are shown, their bars join what meets at a breakout; what has no wire yet is joined to it by a plain one. */
+    private void bare(String body, BreakoutId at, double yMm, Ink ink, double narrowerMm) {
+        if (strands.isPresent() && thickness.count(body) == 0) {
+            joint(at).filter(joint -> joint.at().yMm() != yMm).ifPresent(joint -> {
+                Point from = joint.at();
+                Point to = new Point(from.xMm(), yMm);
+                String name = "breakout " + Spot.name(harness.breakouts().get(at));
+                body(Line.of(thickness.bodyMm(0) - narrowerMm, ink, from, to), at.value(), name);
+            });
+        }
     }
 
     private void half(Board.Run run, Connector connector, Ink ink, double narrowerMm) {
