@@ -45,6 +45,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
             Optional<WireRating> rating,
             Optional<ConductorChoice> choice,
             Optional<BranchFlow> flow,
+            OptionalDouble celsius,
             String worstState) {
 
         CellText size() {
@@ -96,8 +97,10 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                     .orElse(CellText.EMPTY);
         }
 
-        CellText celsius() {
-            CellText text = rating.map(each -> CellText.of(each.celsius())).orElse(CellText.EMPTY);
+        CellText temperature() {
+            CellText text = celsius.isPresent()
+                    ? CellText.of(celsius)
+                    : rating.map(each -> CellText.of(each.celsius())).orElse(CellText.EMPTY);
             OptionalDouble limit = rating.flatMap(WireRating::ampacity)
                     .map(each -> OptionalDouble.of(each.limitCelsius()))
                     .orElse(OptionalDouble.empty());
@@ -193,7 +196,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                 Column.number(WORDS.term("wire.current"), "A", WORDS.get("wire.current.about"), Row::current),
                 Column.number(WORDS.term("wire.drop"), "V", WORDS.get("wire.drop.about"), Row::drop),
                 Column.number(WORDS.term("wire.heat"), "W", WORDS.get("wire.heat.about"), Row::watts),
-                Column.number(WORDS.term("wire.temp"), "°C", WORDS.get("wire.temp.about"), Row::celsius),
+                Column.number(WORDS.term("wire.temp"), "°C", WORDS.get("wire.temp.about"), Row::temperature),
                 Column.number(
                         WORDS.term("wire.limit"),
                         "A",
@@ -232,6 +235,9 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                 readout.state().isEmpty()
                         ? Optional.empty()
                         : readout.flow(new BranchId(wire.id().value())),
+                readout.state()
+                        .flatMap(state -> readout.analysis().map(results -> results.wireCelsius(state, wire.id())))
+                        .orElse(OptionalDouble.empty()),
                 rating.flatMap(WireRating::worstState).map(readout::stateName).orElse(""));
     }
 
