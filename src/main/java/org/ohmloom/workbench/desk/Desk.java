@@ -11,6 +11,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.edit.RenameElements;
 import org.ohmloom.edit.Session;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
@@ -251,8 +252,13 @@ public final class Desk {
     }
 
     /** Applies an edit as one step that can be undone; does nothing without a document. */
+    /** Applies an edit; what is selected stays so under another identity. */
     public void apply(Edit edit) {
+        Selection before = selection;
         document.ifPresent(open -> open.session().apply(edit));
+        if (edit instanceof RenameElements rename) {
+            select(before.renamed(rename.renamed()));
+        }
     }
 
     public void select(Selection changed) {

@@ -1,7 +1,10 @@
 package org.ohmloom.workbench.desk;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.review.Finding;
 
@@ -41,6 +44,13 @@ public record Selection(List<String> ids, List<String> path, Optional<Finding> f
     /** The leading element. */
     public Optional<String> lead() {
         return ids.stream().findFirst();
+    }
+
+    /** The same elements under other identities. */
+    Selection renamed(Map<ElementId, ElementId> renamed) {
+        Map<String, String> now = new HashMap<>();
+        renamed.forEach((old, changed) -> now.put(old.value(), changed.value()));
+        return of(ids.stream().map(id -> now.getOrDefault(id, id)).toList());
     }
 
     /** What is left of it in a changed harness. */

@@ -14,7 +14,9 @@ import javax.swing.JPopupMenu;
 import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.desk.Topic;
@@ -58,6 +60,7 @@ public final class ListsPane extends JPanel {
     private final JButton addButton = new JButton(words.get("add"));
     private final JButton columnsButton = new JButton(words.get("columns"));
     private boolean choosing;
+    private transient @Nullable Document shown;
 
     public ListsPane(Desk desk, Samples samples, PreferenceStore preferences) {
         super(new MigLayout("insets 0, fill, gap 0, wrap 1"));
@@ -68,7 +71,10 @@ public final class ListsPane extends JPanel {
             panes.add(pane);
         });
         panes.forEach(pages::addPage);
-        pages.onChange(this::applyFilter);
+        pages.onChange(() -> {
+            inOrder(List.of(currentPane()));
+            applyFilter();
+        });
         JPanel shown = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
         shown.add(filterBar(), "growx, wmin 0");
         shown.add(pages, "grow, push, hmin 60");
@@ -160,7 +166,11 @@ public final class ListsPane extends JPanel {
                 Adding.Made made = adding.make().apply(desk.harness().orElseThrow());
                 desk.apply(made.edit());
                 desk.select(Selection.of(made.ids().subList(0, 1)));
-                front().requestFocusInWindow();
+                if (!currentPane().typeOver(made.ids().get(0))) {
+                    // The filter keeps it out of sight.
+                    filter.setText("");
+                    currentPane().typeOver(made.ids().get(0));
+                }
             } catch (IllegalArgumentException missing) {
                 hint.say(String.valueOf(missing.getMessage()));
             }
@@ -231,10 +241,26 @@ public final class ListsPane extends JPanel {
 
     private void hear(Topic topic) {
         switch (topic) {
-            case DOCUMENT, HARNESS, RESULTS, VIEW -> showRows();
+            case DOCUMENT -> {
+                if (desk.document().orElse(null) != shown) {
+                    shown = desk.document().orElse(null);
+                    inOrder(panes);
+                }
+                showRows();
+            }
+            case HARNESS, RESULTS, VIEW -> showRows();
             case SELECTION -> showSelection();
             case MESSAGE -> {}
         }
+    }
+
+    /** Puts rows that stayed where they were under other identities into their order. */
+    private void inOrder(List<SheetPane<?>> some) {
+        some.stream().filter(pane -> !pane.table().isEditing()).forEach(pane -> {
+            pane.show(Optional.empty());
+            pane.show(Readout.of(desk));
+            pane.select(desk.selection().ids());
+        });
     }
 
     private void showRows() {

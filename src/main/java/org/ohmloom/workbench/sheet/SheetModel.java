@@ -1,6 +1,8 @@
 package org.ohmloom.workbench.sheet;
 
 import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,7 +62,7 @@ public final class SheetModel<R> extends AbstractTableModel {
     /** Shows other rows; those of before when the ids are the same. */
     public void show(List<R> changed, boolean upToDate) {
         List<String> before = ids;
-        rows = List.copyOf(changed);
+        rows = inPlace(changed);
         ids = rows.stream().map(sheet::key).toList();
         places = new HashMap<>();
         for (int k = 0; k < ids.size(); k++) {
@@ -75,6 +77,22 @@ public final class SheetModel<R> extends AbstractTableModel {
         } else {
             fireTableDataChanged();
         }
+    }
+
+    /**
+     * While none comes and none goes every row stays where it is, whatever its identity has become: what is typed next is meant for
+     * the row that is seen there.
+     */
+    private List<R> inPlace(List<R> changed) {
+        Map<String, R> left = new LinkedHashMap<>();
+        changed.forEach(row -> left.put(sheet.key(row), row));
+        if (changed.size() != ids.size() || left.size() != ids.size()) {
+            return List.copyOf(changed);
+        }
+        List<Optional<R>> same =
+                ids.stream().map(id -> Optional.ofNullable(left.remove(id))).toList();
+        Iterator<R> renamed = left.values().iterator();
+        return same.stream().map(row -> row.orElseGet(renamed::next)).toList();
     }
 
     /** Whether the numbers are those of the harness as it is. */

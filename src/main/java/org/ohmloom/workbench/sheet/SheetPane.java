@@ -72,6 +72,7 @@ public final class SheetPane<R> extends JPanel {
             List<String> before = selectedIds();
             List<Integer> places = table.selectedModelRows();
             int count = model.getRowCount();
+            int column = table.focusColumn();
             table.nameHeads();
             model.show(
                     readout.map(sheet::rows).orElse(List.of()),
@@ -79,8 +80,9 @@ public final class SheetPane<R> extends JPanel {
             if (!selectedIds().equals(before)) {
                 boolean renamed =
                         model.getRowCount() == count && before.stream().anyMatch(id -> model.rowOf(id) < 0);
-                selectRows(renamed ? places.stream().map(model::id).toList() : before, false);
+                selectRows(shown(renamed ? places.stream().map(model::id).toList() : before));
             }
+            table.focusColumn(column);
         });
     }
 
@@ -91,7 +93,31 @@ public final class SheetPane<R> extends JPanel {
 
     /** Selects the rows about elements; others are left unselected. */
     public void select(List<String> ids) {
-        quietly(() -> selectRows(ids, true));
+        quietly(() -> {
+            List<Integer> rows = shown(ids);
+            if (!table.isEditing()) {
+                selectRows(rows);
+            }
+            if (!rows.isEmpty()) {
+                Rectangle visible = table.getVisibleRect();
+                Rectangle cell = table.getCellRect(rows.get(0), 0, true);
+                table.scrollRectToVisible(new Rectangle(visible.x, cell.y, 1, cell.height));
+            }
+        });
+    }
+
+    /** Puts the focus on the first cell of a row that can be typed over; whether the row is shown. */
+    public boolean typeOver(String id) {
+        List<Integer> rows = shown(List.of(id));
+        rows.forEach(row -> {
+            int column = IntStream.range(0, table.getColumnCount())
+                    .filter(each -> table.isCellEditable(row, each))
+                    .findFirst()
+                    .orElse(0);
+            table.changeSelection(row, column, false, false);
+            table.requestFocusInWindow();
+        });
+        return !rows.isEmpty();
     }
 
     /**
@@ -119,22 +145,19 @@ public final class SheetPane<R> extends JPanel {
         return about(IntStream.range(0, table.getRowCount()));
     }
 
-    private void selectRows(List<String> ids, boolean scroll) {
-        List<Integer> rows = ids.stream()
+    private void selectRows(List<Integer> shown) {
+        table.clearSelection();
+        shown.forEach(row -> table.addRowSelectionInterval(row, row));
+    }
+
+    /** The rows about elements, as shown. */
+    private List<Integer> shown(List<String> ids) {
+        return ids.stream()
                 .map(model::rowOf)
                 .filter(row -> row >= 0)
                 .map(table::convertRowIndexToView)
                 .filter(row -> row >= 0)
                 .toList();
-        if (!table.isEditing()) {
-            table.clearSelection();
-            rows.forEach(row -> table.addRowSelectionInterval(row, row));
-        }
-        if (scroll && !rows.isEmpty()) {
-            Rectangle visible = table.getVisibleRect();
-            Rectangle cell = table.getCellRect(rows.get(0), 0, true);
-            table.scrollRectToVisible(new Rectangle(visible.x, cell.y, 1, cell.height));
-        }
     }
 
     private List<String> about(IntStream shown) {

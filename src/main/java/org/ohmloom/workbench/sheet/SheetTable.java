@@ -66,27 +66,55 @@ public final class SheetTable extends JTable {
         bind("clear-cells", Keys.plain(KeyEvent.VK_DELETE), () -> typeAll(""));
     }
 
-    /** Finishes the open cell and goes to the one below, where only one row is selected. */
+    /** Finishes the open cell and goes to the row that stood below, where only one row is selected. */
     private void entered() {
         int row = getEditingRow();
         int column = getEditingColumn();
         boolean one = getSelectedRowCount() <= 1;
+        Optional<String> next =
+                Optional.of(row + 1).filter(each -> each < getRowCount()).map(this::id);
         if (editor.stopCellEditing() && one) {
-            below(getSelectedRow() < 0 ? row : getSelectedRow(), column);
+            // Another identity may have taken the row elsewhere.
+            int stays = getSelectedRow() < 0 ? row : getSelectedRow();
+            focus(
+                    next.map(sheet::rowOf)
+                            .filter(each -> each >= 0)
+                            .map(this::convertRowIndexToView)
+                            .orElse(stays),
+                    column);
         }
     }
 
+    private String id(int row) {
+        return sheet.id(convertRowIndexToModel(row));
+    }
+
     private void below(int row, int column) {
-        int next = Math.min(row + 1, getRowCount() - 1);
-        if (next >= 0 && column >= 0 && column < getColumnCount()) {
-            changeSelection(next, column, false, false);
+        focus(Math.min(row + 1, getRowCount() - 1), column);
+    }
+
+    private void focus(int row, int column) {
+        if (row >= 0 && row < getRowCount() && column >= 0 && column < getColumnCount()) {
+            changeSelection(row, column, false, false);
+        }
+    }
+
+    /** The column with the focus, as shown; -1 where none has it. */
+    int focusColumn() {
+        return getColumnModel().getSelectionModel().getLeadSelectionIndex();
+    }
+
+    /** Gives a column the focus, as shown, where none has it; rows stay selected as they are. */
+    void focusColumn(int column) {
+        if (focusColumn() < 0 && column >= 0 && column < getColumnCount()) {
+            getColumnModel().getSelectionModel().setSelectionInterval(column, column);
         }
     }
 
     /** Opens the cell with the focus; one that cannot be edited is passed over. */
     private void openOrNext() {
         int row = getSelectedRow();
-        int column = getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        int column = focusColumn();
         if (row >= 0 && column >= 0 && editCellAt(row, column)) {
             editor.field().requestFocusInWindow();
         } else if (row >= 0) {
@@ -117,7 +145,7 @@ public final class SheetTable extends JTable {
     }
 
     private int leadColumn() {
-        int lead = getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        int lead = focusColumn();
         return lead < 0 || lead >= getColumnCount() ? -1 : convertColumnIndexToModel(lead);
     }
 

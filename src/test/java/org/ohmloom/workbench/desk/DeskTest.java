@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.edit.RenameElements;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
@@ -84,6 +86,17 @@ class DeskTest {
             assertEquals("H1", stage.view.inspector().inspection().orElseThrow().title());
             assertEquals(
                     List.of("H1"), stage.view.layoutPane().canvas().selection().ids());
+        });
+    }
+
+    @Test
+    void whatIsSelectedStaysSoUnderAnotherIdentity() {
+        stage.openExample("teaching");
+        OnEventThread.run(() -> {
+            stage.desk().select(Selection.of(List.of("W1", "H1")));
+            stage.desk().apply(new RenameElements(Map.of(new ComponentId("H1"), new ComponentId("R7"))));
+            assertEquals(List.of("W1", "R7"), stage.desk().selection().ids());
+            assertEquals("W1", stage.view.inspector().inspection().orElseThrow().title());
         });
     }
 

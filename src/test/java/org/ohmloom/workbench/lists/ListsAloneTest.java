@@ -145,6 +145,53 @@ class ListsAloneTest {
         });
     }
 
+    private static List<String> identities(SheetTable table) {
+        return IntStream.range(0, table.getRowCount())
+                .mapToObj(k -> String.valueOf(table.getValueAt(k, 0)))
+                .toList();
+    }
+
+    private static String focused(SheetTable table) {
+        int row = table.getSelectionModel().getLeadSelectionIndex();
+        int column = table.getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        return row < 0 || column < 0 ? "nothing" : table.getColumnName(column) + " " + table.getValueAt(row, 0);
+    }
+
+    @Test
+    void whatIsAddedHasTheFocusAndIsTypedOverWhateverTheFilterHides() {
+        OnEventThread.run(() -> {
+            lists.showList("Contacts");
+            lists.filterField().setText("EX-T28");
+        });
+        add("Contacts", "Contact");
+        OnEventThread.run(() -> {
+            SheetTable table = lists.front();
+            assertEquals("", lists.filterField().getText());
+            assertEquals("Contact CT1", focused(table));
+            assertEquals(List.of("CT1"), stage.desk().selection().ids());
+        });
+    }
+
+    @Test
+    void aRowKeepsItsPlaceUnderAnotherIdentityUntilTheListIsLookedAtAnew() {
+        add("Parts", "Part");
+        OnEventThread.run(() -> {
+            SheetTable table = lists.front();
+            List<String> before = identities(table);
+            int place = table.getSelectedRow();
+            String old = before.get(place);
+            assertTrue(table.editCellAt(place, 0));
+            ((javax.swing.JTextField) table.getEditorComponent()).setText("ZZ-1");
+            assertTrue(table.commit());
+            assertEquals(place, identities(table).indexOf("ZZ-1"), "typed where " + old + " was");
+            assertEquals("Part ZZ-1", focused(table));
+            assertEquals(List.of("ZZ-1"), stage.desk().selection().ids());
+            lists.showList("Wires");
+            lists.showList("Parts");
+            assertEquals(before.size() - 1, identities(table).indexOf("ZZ-1"), "last by its identity");
+        });
+    }
+
     @Test
     void aValueIsFilledDownAsOneStep() {
         OnEventThread.run(() -> {
