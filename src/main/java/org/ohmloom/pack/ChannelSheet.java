@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ohmloom.analysis.Analysis;
+import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
@@ -21,6 +22,7 @@ import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.signal.calibration.ConverterInput;
+import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.signal.study.ChannelReading;
 import org.ohmloom.signal.study.SignalStudy;
@@ -105,8 +107,7 @@ final class ChannelSheet {
                 Cell.text(channel.pin().name()).toned(Cell.Tone.STRONG),
                 Cell.text(channel.name()),
                 Cell.text(sensor.value()),
-                Cell.text(measurement.map(each -> each.quantity() + ", " + Formats.number(each.lowest()) + " to "
-                        + Formats.number(each.highest()) + " " + each.unit())),
+                Cell.text(measurement.map(ChannelSheet::measures)),
                 Cell.text(words(channel.sensor().kind())),
                 Cell.number(reading.rate().hertz()),
                 Cell.text(messages(channel)),
@@ -116,6 +117,13 @@ final class ChannelSheet {
                         ? Cell.text(setUp(reading))
                         : Cell.missing("what it measures is not entered"),
                 Cell.text(mind(reading)));
+    }
+
+    private static String measures(Measurement of) {
+        return of.calibration() instanceof Calibration.SwitchContact
+                ? of.quantity()
+                : of.quantity() + ", " + Formats.number(of.lowest()) + " to " + Formats.number(of.highest()) + " "
+                        + of.unit();
     }
 
     private String colour(ComponentId sensor, String terminal) {
@@ -134,7 +142,23 @@ final class ChannelSheet {
     /** What a person types into the unit. */
     private static String setUp(ChannelReading reading) {
         List<String> words = new ArrayList<>();
-        reading.calibration().flatMap(each -> each.curve()).ifPresent(curve -> words.add(curve.formula()));
+        Calibration calibration = reading.channel().measurement().orElseThrow().calibration();
+        if (calibration instanceof Calibration.Thermocouple bare) {
+            words.add("thermocouple, type " + Constants.text(bare.type()).english());
+        } else if (calibration instanceof Calibration.SwitchContact) {
+            words.add("contact");
+        } else {
+            reading.calibration()
+                    .flatMap(SensorCalibration::curve)
+                    .ifPresent(curve -> words.add(
+                            curve.rows().isEmpty()
+                                    ? curve.formula()
+                                    : "table of " + curve.formula() + " on the calibration sheet"));
+        }
+        if (calibration instanceof Calibration.AmplifiedThermocouple amplified) {
+            words.add(
+                    "E(T) of thermocouple type " + Constants.text(amplified.type()).english());
+        }
         ConverterInput input = reading.calibration().orElseThrow().input();
         if (input.pullUpOhms().isPresent() && input.pullUpVolts().isPresent()) {
             words.add("pull-up " + Formats.ohms(input.pullUpOhms().getAsDouble()) + " to "

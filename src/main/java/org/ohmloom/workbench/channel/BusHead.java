@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.channel;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,6 +12,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.model.BusId;
 import org.ohmloom.model.DataBus;
+import org.ohmloom.signal.bus.traffic.FramePacking;
 import org.ohmloom.signal.bus.wiring.BusWiringStudy;
 import org.ohmloom.tables.SignalTables;
 import org.ohmloom.units.Formats;
@@ -66,6 +68,10 @@ final class BusHead extends JPanel {
                     .ifPresent(
                             late -> jitter.setText(TypedNumbers.exact(Unit.MILLISECOND.fromCanonical(late)) + " ms"));
         });
+        blank(valueBits, String.valueOf(DataBus.Packing.USUAL_BITS));
+        blank(perFrame, words.get("bus.head.per-frame.blank"));
+        blank(first, BusText.identifier(FramePacking.USUAL_FIRST_IDENTIFIER, DataBus.SHORT_BITS));
+        blank(jitter, Formats.in(0, Unit.MILLISECOND));
         field("bus.head.name", "bus-name", name);
         field("bus.head.bits-of-value", "bus-value-bits", valueBits);
         field("bus.head.kind", "bus-kind", kind);
@@ -90,6 +96,11 @@ final class BusHead extends JPanel {
         JTextField typed = (JTextField) rate.getEditor().getEditorComponent();
         typed.getAccessibleContext().setAccessibleName(words.get("bus.head.rate"));
         return typed;
+    }
+
+    /** Says in a field that is left blank what is taken then. */
+    private static void blank(JTextField field, String taken) {
+        field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, taken);
     }
 
     private void field(String key, String called, JComponent field) {
