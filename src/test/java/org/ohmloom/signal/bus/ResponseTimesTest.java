@@ -41,9 +41,22 @@ class ResponseTimesTest {
         assertEquals((format == FrameFormat.BASE ? 55 : 80) + 10 * dataBytes, most);
     }
 
-    /** The same formula in milliseconds at 125, 250, 500 and 1000 kbit/s: a base frame of 8 bytes, an extended one of 7. */
+    /** The same formula (Davis, Burns, Bril, Lukkien 2007) in milliseconds at 125, 250, 500 and 1000 kbit/s; computed rows. */
     @ParameterizedTest
-    @CsvSource({"BASE,8,1.08,0.54,0.27,0.135", "BASE,0,0.44,0.22,0.11,0.055", "EXTENDED,7,1.2,0.6,0.3,0.15"})
+    @CsvSource({
+        "BASE,0,0.44,0.22,0.11,0.055",
+        "BASE,2,0.6,0.3,0.15,0.075",
+        "BASE,3,0.68,0.34,0.17,0.085",
+        "BASE,6,0.92,0.46,0.23,0.115",
+        "BASE,7,1.0,0.5,0.25,0.125",
+        "BASE,8,1.08,0.54,0.27,0.135",
+        "EXTENDED,1,0.72,0.36,0.18,0.09",
+        "EXTENDED,2,0.8,0.4,0.2,0.1",
+        "EXTENDED,4,0.96,0.48,0.24,0.12",
+        "EXTENDED,5,1.04,0.52,0.26,0.13",
+        "EXTENDED,6,1.12,0.56,0.28,0.14",
+        "EXTENDED,7,1.2,0.6,0.3,0.15"
+    })
     void aFrameTakesSoLongAtEachBitRate(
             FrameFormat format, int bytes, double at125, double at250, double at500, double at1000) {
         Message message = Message.of("m", format, 1, bytes, 0.1);
