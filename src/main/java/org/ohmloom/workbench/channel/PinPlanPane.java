@@ -100,7 +100,7 @@ final class PinPlanPane extends StudyTab {
         placeTable.setName("channels-places");
         add(bar(), "growx, wmin 0");
         JSplitPane tables = new SharedSplit("pins", JSplitPane.HORIZONTAL_SPLIT, left(), right(), 0.54);
-        add(new SharedSplit("outcome", JSplitPane.VERTICAL_SPLIT, tables, outcome, 0.62), "grow, push");
+        add(new SharedSplit("outcome", JSplitPane.VERTICAL_SPLIT, tables, outcome, 0.68), "grow, push");
         add(hint, "growx, gap 10 10 4 4, wmin 0");
         listen();
     }
@@ -147,7 +147,7 @@ final class PinPlanPane extends StudyTab {
         JPanel head = head();
         units.setName("channels-unit-shown");
         units.getAccessibleContext().setAccessibleName(words.get("unit-shown"));
-        units.setPrototypeDisplayValue(words.get("all-units") + "0000000000");
+        units.setPrototypeDisplayValue(words.get("all-units") + "0000");
         onlyFitting.setName("channels-only-fitting");
         head.add(units);
         head.add(onlyFitting);
