@@ -1,18 +1,29 @@
 package org.ohmloom.workbench.channel;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
 import javax.swing.DefaultCellEditor;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.UIManager;
+import javax.swing.table.TableCellRenderer;
+import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.WireColour;
 import org.ohmloom.workbench.widget.TextUndo;
+import org.ohmloom.workbench.words.Words;
 
 /** The table in which colours are typed. */
 final class ColourTable extends JTable {
 
     private static final long serialVersionUID = 1L;
 
-    ColourTable(ColourModel model, String name) {
+    private final transient Words words;
+
+    ColourTable(ColourModel model, Words words) {
         super(model);
+        this.words = words;
+        String name = words.get("wiring.colours");
         setName("wiring-colours");
         getAccessibleContext().setAccessibleName(name);
         getTableHeader().getAccessibleContext().setAccessibleName(name);
@@ -24,7 +35,25 @@ final class ColourTable extends JTable {
         field.getAccessibleContext().setAccessibleName(name);
         TextUndo.install(field);
         setDefaultEditor(Object.class, new DefaultCellEditor(field));
-        getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(130));
-        getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(190));
+        getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(150));
+        getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(180));
+    }
+
+    /** Where no colours are typed, the usual ones stand instead, softer. */
+    @Override
+    public Component prepareRenderer(TableCellRenderer renderer, int row, int column) {
+        Component cell = super.prepareRenderer(renderer, row, column);
+        if (cell instanceof JLabel label) {
+            boolean blank = label.getText().isBlank();
+            if (blank) {
+                label.setText(words.get(
+                        "wiring.usual", WireColour.usual(SignalClass.values()[row]).text()));
+            }
+            label.setForeground(
+                    blank
+                            ? UIManager.getColor("Ohmloom.soft")
+                            : isCellSelected(row, column) ? getSelectionForeground() : getForeground());
+        }
+        return cell;
     }
 }

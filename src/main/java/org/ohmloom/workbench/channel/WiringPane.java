@@ -67,7 +67,7 @@ final class WiringPane extends JPanel {
         add(PaneTitle.of(words.get("wiring.colours")));
         summary.setName("wiring-summary");
         add(summary, "wmin 0");
-        ColourTable table = new ColourTable(colours, words.get("wiring.colours"));
+        ColourTable table = new ColourTable(colours, words);
         JScrollPane scroll = new JScrollPane(table);
         scroll.setPreferredSize(new Dimension(UIScale.scale(330), UIScale.scale(270)));
         add(scroll, "grow, pushy");
@@ -135,16 +135,20 @@ final class WiringPane extends JPanel {
 
     private void show(WiringMade made) {
         preview.show(made);
-        say(
-                words.get(
-                        "wiring.made",
-                        made.wires().size(),
-                        made.splices().size(),
-                        made.cables().size(),
-                        made.problems().size()),
-                made.problems().isEmpty()
-                        ? words.get("wiring.no-problems")
-                        : made.problems().stream().map(each -> "• " + each).collect(Collectors.joining("\n")));
+        if (made.edit().isEmpty() && made.problems().isEmpty()) {
+            say(words.get("wiring.nothing"), "");
+        } else {
+            say(
+                    words.get(
+                            "wiring.made",
+                            made.wires().size(),
+                            made.splices().size(),
+                            made.cables().size(),
+                            made.problems().size()),
+                    made.problems().isEmpty()
+                            ? words.get("wiring.no-problems")
+                            : made.problems().stream().map(each -> "• " + each).collect(Collectors.joining("\n")));
+        }
         shown = Optional.of(made);
         settle();
     }
