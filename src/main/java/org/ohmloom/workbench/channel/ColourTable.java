@@ -35,7 +35,7 @@ final class ColourTable extends JTable {
         field.getAccessibleContext().setAccessibleName(name);
         TextUndo.install(field);
         setDefaultEditor(Object.class, new DefaultCellEditor(field));
-        getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(150));
+        getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(180));
         getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(180));
     }
 

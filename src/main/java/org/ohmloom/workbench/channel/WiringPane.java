@@ -69,7 +69,7 @@ final class WiringPane extends JPanel {
         add(summary, "wmin 0");
         ColourTable table = new ColourTable(colours, words);
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setPreferredSize(new Dimension(UIScale.scale(330), UIScale.scale(270)));
+        scroll.setPreferredSize(new Dimension(UIScale.scale(360), UIScale.scale(270)));
         add(scroll, "grow, pushy");
         preview.setPreferredSize(new Dimension(UIScale.scale(560), UIScale.scale(270)));
         add(preview, "grow, push");
