@@ -156,8 +156,8 @@ final class ChannelSheet {
                                     : "table of " + curve.formula() + " on the calibration sheet"));
         }
         if (calibration instanceof Calibration.AmplifiedThermocouple amplified) {
-            words.add(
-                    "E(T) of thermocouple type " + Constants.text(amplified.type()).english());
+            words.add("E(T) of thermocouple type "
+                    + Constants.text(amplified.type()).english());
         }
         ConverterInput input = reading.calibration().orElseThrow().input();
         if (input.pullUpOhms().isPresent() && input.pullUpVolts().isPresent()) {

@@ -47,7 +47,8 @@ final class ColourTable extends JTable {
             boolean blank = label.getText().isBlank();
             if (blank) {
                 label.setText(words.get(
-                        "wiring.usual", WireColour.usual(SignalClass.values()[row]).text()));
+                        "wiring.usual",
+                        WireColour.usual(SignalClass.values()[row]).text()));
             }
             label.setForeground(
                     blank
