@@ -91,7 +91,7 @@ final class BusesJson {
         });
         item.objects("problems", wiring.problems(), (BusProblem problem, JsonObjectWriter entry) -> {
             entry.put("kind", SegmentsJson.word(problem.kind()));
-            entry.put("sentence", problem.words());
+            entry.put("sentence", problem.words().english());
             entry.put("value", problem.value());
             entry.put("limit", problem.limit());
             entry.put("source", problem.source());

@@ -100,7 +100,7 @@ final class BusSheet {
                 "Data bus " + bus.id() + ", " + bus.name(), Optional.of(bus.id().value())));
         blocks.add(new Block.Facts(facts(reading)));
         List<String> wrong = new ArrayList<>(reading.wiring().problems().stream()
-                .map(problem -> problem.words() + ".")
+                .map(problem -> problem.words().english() + ".")
                 .toList());
         reading.traffic().clashing().forEach(name -> wrong.add("Message " + name + " has the identifier of another."));
         reading.traffic().unsent().forEach(name -> wrong.add(name + " has no rate and is in no message."));

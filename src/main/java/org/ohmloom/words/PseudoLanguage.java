@@ -13,7 +13,7 @@ public final class PseudoLanguage {
 
     private static final String PLAIN = "aAbBcCdDeEfFgGhHiIjJkKlLmMnNoOpPqQrRsStTuUvVwWxXyYzZ";
     private static final String STRANGE = "åÅƀƁçÇðÐéÉƒƑĝĜĥĤîÎĵĴķĶļĻɱṀñÑöÖþÞqQŕŔšŠţŢûÛvVŵŴxXýÝžŽ";
-    private static final String FILLER = "one two three four five six seven eight nine ten ";
+    private static final String FILLER = "öñé ţŵö ţĥŕéé ƒöûŕ ƒîvé šîx šévéñ éîĝĥţ ñîñé ţéñ ";
 
     /** How much longer a text becomes, as a fraction of its own length. */
     static final double LONGER = 0.4;

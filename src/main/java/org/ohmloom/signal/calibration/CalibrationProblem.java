@@ -1,12 +1,14 @@
 package org.ohmloom.signal.calibration;
 
+import org.ohmloom.words.Text;
+
 /**
  * Why a sensor or its calibration does not serve.
  *
  * @param kind  what is wrong
  * @param words what is wrong, with its numbers, as the end of a sentence that begins with the sensor
  */
-public record CalibrationProblem(Kind kind, String words) {
+public record CalibrationProblem(Kind kind, Text words) {
 
     /** What can be wrong. */
     public enum Kind {

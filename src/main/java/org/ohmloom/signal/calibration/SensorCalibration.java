@@ -8,6 +8,7 @@ import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.ReturnRules;
 import org.ohmloom.model.VoltageCurve;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.units.Formats;
 
@@ -161,7 +162,7 @@ public record SensorCalibration(
         if (lowest < low || highest > high) {
             problems.add(new CalibrationProblem(
                     CalibrationProblem.Kind.RANGE_TOO_SMALL,
-                    "meets " + span(lowest, highest, of.unit()) + " in use and tells " + span(low, high, of.unit())));
+                    SignalTexts.text("calibration.range", span(lowest, highest, of.unit()), span(low, high, of.unit()))));
         }
     }
 
@@ -174,8 +175,10 @@ public record SensorCalibration(
             if (!((here - before) * way > 0)) {
                 problems.add(new CalibrationProblem(
                         CalibrationProblem.Kind.NOT_MONOTONE,
-                        "gives at " + Formats.number(value) + " no other signal than before: "
-                                + Formats.quantity(here, curve.kind().dimension())));
+                        SignalTexts.text(
+                                "calibration.same-signal",
+                                Formats.number(value),
+                                Formats.quantity(here, curve.kind().dimension()))));
                 return;
             }
             before = here;
@@ -194,14 +197,14 @@ public record SensorCalibration(
             double most = Math.max(one, other);
             if (input.highestHertz().isPresent() && most > input.highestHertz().getAsDouble()) {
                 problems.add(beyond(
-                        Formats.hertz(most), Formats.hertz(input.highestHertz().getAsDouble()), "at most"));
+                        Formats.hertz(most), Formats.hertz(input.highestHertz().getAsDouble()), "calibration.takes-at-most"));
             }
             double least = Math.min(one, other);
             if (least > 0
                     && input.lowestHertz().isPresent()
                     && least < input.lowestHertz().getAsDouble()) {
                 problems.add(beyond(
-                        Formats.hertz(least), Formats.hertz(input.lowestHertz().getAsDouble()), "at least"));
+                        Formats.hertz(least), Formats.hertz(input.lowestHertz().getAsDouble()), "calibration.takes-at-least"));
             }
             return;
         }
@@ -213,17 +216,17 @@ public record SensorCalibration(
         double most = Math.max(first.getAsDouble(), second.getAsDouble());
         if (input.highestVolts().isPresent() && most > input.highestVolts().getAsDouble() + NOISE_VOLTS) {
             problems.add(beyond(
-                    Formats.volts(most), Formats.volts(input.highestVolts().getAsDouble()), "at most"));
+                    Formats.volts(most), Formats.volts(input.highestVolts().getAsDouble()), "calibration.takes-at-most"));
         }
         double least = Math.min(first.getAsDouble(), second.getAsDouble());
         if (input.highestVolts().isPresent() && least < input.lowestVolts() - NOISE_VOLTS) {
-            problems.add(beyond(Formats.volts(least), Formats.volts(input.lowestVolts()), "at least"));
+            problems.add(beyond(Formats.volts(least), Formats.volts(input.lowestVolts()), "calibration.takes-at-least"));
         }
     }
 
     private static CalibrationProblem beyond(String given, String limit, String side) {
         return new CalibrationProblem(
-                CalibrationProblem.Kind.BEYOND_INPUT, "gives " + given + "; its input takes " + side + " " + limit);
+                CalibrationProblem.Kind.BEYOND_INPUT, SignalTexts.text(side, given, limit));
     }
 
     /** A share of the supply is told right by a converter that goes by that very supply. */
@@ -238,12 +241,11 @@ public record SensorCalibration(
         if (channel.fedBy().isEmpty()) {
             problems.add(new CalibrationProblem(
                     CalibrationProblem.Kind.OTHER_SUPPLY,
-                    "gives a share of its supply, which is no reference supply of "
-                            + channel.unit().id()));
+                    SignalTexts.text("calibration.other-supply", channel.unit().id())));
         } else if (input.ratiometric().isPresent() && !input.ratiometric().get()) {
             problems.add(new CalibrationProblem(
                     CalibrationProblem.Kind.OTHER_SUPPLY,
-                    "gives a share of its supply, and " + channel.at() + " converts by a voltage of its own"));
+                    SignalTexts.text("calibration.own-voltage", channel.at())));
         }
     }
 
@@ -257,9 +259,11 @@ public record SensorCalibration(
         if (curve.kind() != SignalKind.FREQUENCY && resolution.coarsest() > allowed) {
             problems.add(new CalibrationProblem(
                     CalibrationProblem.Kind.TOO_COARSE,
-                    "is told in steps of " + Formats.number(resolution.coarsest()) + " " + of.unit() + " at "
-                            + Formats.number(resolution.coarsestAt()) + " " + of.unit() + ", more than the error of "
-                            + Formats.number(allowed) + " " + of.unit() + " it may have"));
+                    SignalTexts.text(
+                            "calibration.coarse",
+                            Formats.number(resolution.coarsest()) + " " + of.unit(),
+                            Formats.number(resolution.coarsestAt()) + " " + of.unit(),
+                            Formats.number(allowed) + " " + of.unit())));
         }
     }
 }

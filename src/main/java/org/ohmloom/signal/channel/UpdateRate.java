@@ -11,9 +11,11 @@ import org.ohmloom.model.InputStage;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.SignalTables;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * How often a channel's value is sent.
@@ -62,7 +64,7 @@ public record UpdateRate(
      * @param kind  what
      * @param words with its numbers
      */
-    public record Remark(Kind kind, String words) {}
+    public record Remark(Kind kind, Text words) {}
 
     public UpdateRate {
         remarks = List.copyOf(remarks);
@@ -157,22 +159,27 @@ public record UpdateRate(
             if (hertz.getAsDouble() < suggested.getAsDouble()) {
                 remarks.add(new Remark(
                         Kind.TOO_SLOW,
-                        "is sent at " + Formats.hertz(hertz.getAsDouble()) + "; a change with a time constant of "
-                                + Formats.seconds(tau.getAsDouble()) + " needs "
-                                + Formats.hertz(suggested.getAsDouble())));
+                        SignalTexts.text(
+                                "rate.too-slow",
+                                Formats.hertz(hertz.getAsDouble()),
+                                Formats.seconds(tau.getAsDouble()),
+                                Formats.hertz(suggested.getAsDouble()))));
             }
             if (sensor.isPresent() && sensor.getAsDouble() < corner) {
                 remarks.add(new Remark(
                         Kind.SENSOR_TOO_SLOW,
-                        "follows " + Formats.hertz(sensor.getAsDouble()) + " only; a change with a time constant of "
-                                + Formats.seconds(tau.getAsDouble()) + " has " + Formats.hertz(corner)));
+                        SignalTexts.text(
+                                "rate.sensor-too-slow",
+                                Formats.hertz(sensor.getAsDouble()),
+                                Formats.seconds(tau.getAsDouble()),
+                                Formats.hertz(corner))));
             }
         }
         if (isAliased(hertz, fastest)) {
             remarks.add(new Remark(
                     Kind.ALIASED,
-                    "is sent at " + Formats.hertz(hertz.getAsDouble()) + " only, but what swings at "
-                            + Formats.hertz(fastest.getAsDouble()) + " reaches its converter"));
+                    SignalTexts.text(
+                            "rate.aliased", Formats.hertz(hertz.getAsDouble()), Formats.hertz(fastest.getAsDouble()))));
         }
         return remarks;
     }

@@ -14,8 +14,10 @@ import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.LoadGroup;
 import org.ohmloom.model.Pin;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.signal.plan.PlanProblem.Kind;
+import org.ohmloom.words.Text;
 
 /** Pins that several sensors or outputs are to have at once, or one of them and a supply or return. */
 final class PinClashes {
@@ -59,11 +61,14 @@ final class PinClashes {
         Set<ComponentId> all = new LinkedHashSet<>(asking);
         at.forEach(each -> all.add(each.component()));
         all.add(id);
-        String who = asking.stream().map(ComponentId::value).collect(Collectors.joining(" and "));
+        Text who = asking.stream()
+                .map(Text::of)
+                .reduce((one, other) -> SignalTexts.text("and", one, other))
+                .orElse(Text.NONE);
         problems.add(PlanProblem.of(
                 Kind.PIN_TWICE,
-                "Pin " + id + "." + pin.name() + " is to serve " + who
-                        + (also ? " and to be supply or return of another channel" : " at once"),
+                SignalTexts.text(
+                        also ? "pin.serves-also" : "pin.serves", id, pin.name(), who),
                 List.copyOf(all),
                 mend(id, unit, whole, asking.size())));
     }

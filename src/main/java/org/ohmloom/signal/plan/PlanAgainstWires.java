@@ -2,6 +2,7 @@ package org.ohmloom.signal.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -23,6 +24,7 @@ import org.ohmloom.signal.channel.SensorChannel;
 import org.ohmloom.signal.plan.PlanProblem.Kind;
 import org.ohmloom.signal.unit.Joints;
 import org.ohmloom.signal.unit.SensorNeeds;
+import org.ohmloom.words.Constants;
 import org.ohmloom.words.Text;
 
 /** Channels whose wires lead to other pins than planned, and pins that are not set up for what is at them. */
@@ -106,17 +108,24 @@ final class PlanAgainstWires {
                 shared(id, channel, channel.returnPin(), Sensor.RETURN, PinRole.SENSOR_RETURN));
     }
 
-    private static Optional<String> elsewhere(ComponentId id, Led led) {
+    private static Optional<Text> elsewhere(ComponentId id, Led led) {
         Channel channel = led.channel();
-        Optional<String> signal = led.signal()
-                .map(at -> channel.component() + " is planned for " + id + "." + channel.pin() + " and wired to "
-                        + at.text());
-        Optional<String> supply = led.supply()
-                .map(at -> channel.component() + " is planned to take its supply from " + id + "."
-                        + channel.supplyPin().orElse("") + " and takes it from " + at.text());
-        Optional<String> back = led.back()
-                .map(at -> channel.component() + " is planned to return to " + id + "."
-                        + channel.returnPin().orElse("") + " and returns to " + at.text());
+        Optional<Text> signal = led.signal()
+                .map(at -> SignalTexts.text("pin.wired-elsewhere", channel.component(), id, channel.pin(), at.text()));
+        Optional<Text> supply = led.supply()
+                .map(at -> SignalTexts.text(
+                        "pin.supplied-elsewhere",
+                        channel.component(),
+                        id,
+                        channel.supplyPin().orElse(""),
+                        at.text()));
+        Optional<Text> back = led.back()
+                .map(at -> SignalTexts.text(
+                        "pin.returns-elsewhere",
+                        channel.component(),
+                        id,
+                        channel.returnPin().orElse(""),
+                        at.text()));
         return signal.or(() -> supply).or(() -> back);
     }
 
@@ -152,26 +161,26 @@ final class PlanAgainstWires {
         PinRole needed = SensorNeeds.signalRole(channel.sensor());
         List<ComponentId> about =
                 List.of(channel.component().id(), channel.unit().id());
-        String place = channel.component().id() + " at " + channel.at();
+        ComponentId sensor = channel.component().id();
         Optional<Edit> mend = mending.settingUp(channel.unit().id(), pin, needed);
         if (!SensorNeeds.accepts(channel.sensor(), pin)) {
             problems.add(PlanProblem.of(
                     Kind.WRONG_ROLE,
-                    place + " needs " + aOrAn(PlanMending.words(needed)) + "; the pin is set up as "
-                            + PlanMending.words(pin.role()) + (mend.isPresent() ? "" : " and cannot be that"),
+                    SignalTexts.text(
+                            mend.isPresent() ? "pin.needs" : "pin.needs-in-vain",
+                            sensor,
+                            channel.at(),
+                            SignalTexts.text("needed." + needed.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+                            Constants.text(pin.role())),
                     about,
                     mend));
         } else if (SensorNeeds.missesPullUp(channel.sensor(), pin)) {
             problems.add(PlanProblem.of(
-                    Kind.PULL_UP, place + " is a resistance, and the pin has no pull-up to read it with", about, mend));
+                    Kind.PULL_UP, SignalTexts.text("pin.no-pull-up", sensor, channel.at()), about, mend));
         } else if (SensorNeeds.fightsPullUp(channel.sensor(), pin)) {
             problems.add(PlanProblem.of(
-                    Kind.PULL_UP, place + " gives a voltage, and the pin has a pull-up that lifts it", about, mend));
+                    Kind.PULL_UP, SignalTexts.text("pin.pull-up", sensor, channel.at()), about, mend));
         }
-    }
-
-    private static String aOrAn(String words) {
-        return ("aeiou".indexOf(words.charAt(0)) < 0 ? "a " : "an ") + words;
     }
 
     private void outputRole(ComponentId id, ControlUnit unit, Channel channel, List<PlanProblem> problems) {
@@ -182,8 +191,12 @@ final class PlanAgainstWires {
                     .or(() -> mending.settingUp(id, pin, PinRole.LOW_SIDE_OUTPUT));
             problems.add(PlanProblem.of(
                     Kind.WRONG_ROLE,
-                    channel.component() + " at " + id + "." + pin.name() + " needs an output; the pin is set up as "
-                            + PlanMending.words(pin.role()) + (mend.isPresent() ? "" : " and cannot be that"),
+                    SignalTexts.text(
+                            mend.isPresent() ? "pin.needs" : "pin.needs-in-vain",
+                            channel.component(),
+                            id + "." + pin.name(),
+                            SignalTexts.text("needed.output"),
+                            Constants.text(pin.role())),
                     List.of(channel.component(), id),
                     mend));
         }

@@ -78,8 +78,7 @@ final class PlanCurrents {
         about.add(id);
         problems.add(PlanProblem.beyond(
                 Kind.REFERENCE_OVER_LIMIT,
-                "The sensors on reference supply " + id + "." + pin.name() + " take " + Formats.amps(amps)
-                        + ", more than " + Formats.amps(limit),
+                SignalTexts.text("pin.reference-over", id, pin.name(), Formats.amps(amps), Formats.amps(limit)),
                 about.stream().distinct().toList(),
                 amps,
                 limit,
@@ -132,8 +131,8 @@ final class PlanCurrents {
                 .findFirst();
         problems.add(PlanProblem.beyond(
                 Kind.GROUP_OVER_LIMIT,
-                "The pins of group '" + group.name() + "' of " + id + " carry " + Formats.amps(amps)
-                        + " together, more than " + Formats.amps(group.limitAmps()),
+                SignalTexts.text(
+                        "pin.group-over", group.name(), id, Formats.amps(amps), Formats.amps(group.limitAmps())),
                 about.stream().distinct().toList(),
                 amps,
                 group.limitAmps(),

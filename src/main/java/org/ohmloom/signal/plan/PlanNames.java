@@ -17,6 +17,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.plan.PlanProblem.Kind;
 import org.ohmloom.signal.unit.ChannelNames;
+import org.ohmloom.words.Text;
 
 /** Names longer than their unit takes, and names that are alike in one unit or on one bus but for capitals and spaces. */
 final class PlanNames {
@@ -37,8 +38,12 @@ final class PlanNames {
                 .filter(channel -> channel.name().length() > most)
                 .forEach(channel -> problems.add(PlanProblem.of(
                         Kind.NAME_TOO_LONG,
-                        "Channel '" + channel.name() + "' of " + id + " has "
-                                + channel.name().length() + " characters; the unit takes " + most,
+                        SignalTexts.text(
+                                "channel.name-too-long",
+                                channel.name(),
+                                id,
+                                channel.name().length(),
+                                most),
                         List.of(id, channel.component()),
                         Optional.of(renamed(new Named(id, channel), unit.channels())))))));
         alike(problems);
@@ -47,18 +52,18 @@ final class PlanNames {
 
     private void alike(List<PlanProblem> problems) {
         Set<Named> told = new HashSet<>();
-        units.keySet().forEach(id -> alike(List.of(id), "of " + id, told, problems));
+        units.keySet().forEach(id -> alike(List.of(id), SignalTexts.text("channel.of", id), told, problems));
         for (DataBus bus : harness.buses().all()) {
             List<ComponentId> nodes = bus.nodes().stream()
                     .map(DataBus.Node::unit)
                     .filter(units::containsKey)
                     .distinct()
                     .toList();
-            alike(nodes, "on bus " + bus.id(), told, problems);
+            alike(nodes, SignalTexts.text("channel.on-bus", bus.id()), told, problems);
         }
     }
 
-    private void alike(List<ComponentId> ids, String where, Set<Named> told, List<PlanProblem> problems) {
+    private void alike(List<ComponentId> ids, Text where, Set<Named> told, List<PlanProblem> problems) {
         Map<String, Named> first = new HashMap<>();
         List<Channel> all =
                 ids.stream().flatMap(id -> units.get(id).channels().stream()).toList();
@@ -69,9 +74,12 @@ final class PlanNames {
                 if (before != null && told.add(here)) {
                     problems.add(PlanProblem.of(
                             Kind.NAMES_ALIKE,
-                            "Channels at " + before.unit() + "."
-                                    + before.channel().pin() + " and " + id + "." + channel.pin()
-                                    + " are both named '" + channel.name() + "' " + where,
+                            SignalTexts.text(
+                                    "channel.alike",
+                                    before.unit() + "." + before.channel().pin(),
+                                    id + "." + channel.pin(),
+                                    channel.name(),
+                                    where),
                             List.of(id, before.channel().component(), channel.component()),
                             Optional.of(renamed(here, all))));
                 }

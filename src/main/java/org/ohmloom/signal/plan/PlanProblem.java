@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.words.Text;
 
 /**
  * Something wrong with the plan of a unit's pins.
@@ -18,7 +19,7 @@ import org.ohmloom.model.ComponentId;
  */
 public record PlanProblem(
         Kind kind,
-        String words,
+        Text words,
         List<ComponentId> components,
         OptionalDouble amps,
         OptionalDouble limitAmps,
@@ -48,14 +49,14 @@ public record PlanProblem(
         components = List.copyOf(components);
     }
 
-    static PlanProblem of(Kind kind, String words, List<ComponentId> components, Optional<? extends Edit> mending) {
+    static PlanProblem of(Kind kind, Text words, List<ComponentId> components, Optional<? extends Edit> mending) {
         return new PlanProblem(
                 kind, words, components, OptionalDouble.empty(), OptionalDouble.empty(), mending.map(Edit.class::cast));
     }
 
     static PlanProblem beyond(
             Kind kind,
-            String words,
+            Text words,
             List<ComponentId> components,
             double amps,
             double limitAmps,

@@ -180,7 +180,7 @@ final class BusStudy implements Study<BusRow> {
         wiring.loopOhms()
                 .ifPresent(ohms ->
                         steps.add(words.get("bus.loop", Formats.ohms(ohms), Formats.ohms(wiring.allowedOhms()))));
-        wiring.problems().stream().map(BusProblem::words).forEach(steps::add);
+        wiring.problems().stream().map(problem -> Words.said(problem.words())).forEach(steps::add);
         if (!reading.traffic().unsent().isEmpty()) {
             steps.add(
                     words.get("bus.unsent", String.join(", ", reading.traffic().unsent())));

@@ -95,8 +95,8 @@ final class CalibrationStudy implements Study<ChannelReading> {
         List<String> all = new ArrayList<>();
         row.calibration()
                 .ifPresent(each ->
-                        each.problems().stream().map(CalibrationProblem::words).forEach(all::add));
-        row.rate().remarks().stream().map(UpdateRate.Remark::words).forEach(all::add);
+                        each.problems().stream().map(problem -> Words.said(problem.words())).forEach(all::add));
+        row.rate().remarks().stream().map(remark -> Words.said(remark.words())).forEach(all::add);
         return all;
     }
 

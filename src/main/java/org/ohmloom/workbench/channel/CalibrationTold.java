@@ -37,7 +37,7 @@ final class CalibrationTold {
     /** What is wrong, a sentence each. */
     List<String> problems() {
         return calibration.problems().stream()
-                .map(CalibrationProblem::words)
+                .map(problem -> Words.said(problem.words()))
                 .map(problem -> words.get(
                         "calibration.problem", calibration.channel().component().id(), problem))
                 .toList();

@@ -108,7 +108,7 @@ class SensorCalibrationTest {
         assertEquals(Set.of(CalibrationProblem.Kind.RANGE_TOO_SMALL), kinds(boost));
         assertEquals(
                 "meets 0 to 3 bar in use and tells 0 to 2.5 bar",
-                boost.problems().get(0).words());
+                boost.problems().get(0).words().english());
     }
 
     /** E(T) of type K has its least at -270 deg C: below it everything reads the same. */

@@ -84,7 +84,7 @@ class PlanCheckTest {
                 .harness();
         assertEquals(
                 "B1 is planned for U1.T1 and wired to U1.T2",
-                problems(harness).get(0).words());
+                problems(harness).get(0).words().english());
         assertEquals(List.of(), kinds(mended(harness)));
     }
 
@@ -109,7 +109,7 @@ class PlanCheckTest {
                 .harness();
         assertEquals(
                 "B1 at U1.T1 gives a voltage, and the pin has a pull-up that lifts it",
-                problems(lifted).get(0).words());
+                problems(lifted).get(0).words().english());
         assertTrue(problems(lifted).get(0).mending().isEmpty());
 
         Harness counted = new HarnessSketch()
@@ -119,7 +119,7 @@ class PlanCheckTest {
                 .harness();
         assertEquals(
                 "B1 at U1.A1 needs a frequency input; the pin is set up as analogue input and cannot be that",
-                problems(counted).get(0).words());
+                problems(counted).get(0).words().english());
     }
 
     @Test
@@ -158,7 +158,7 @@ class PlanCheckTest {
                 .load("P2", 1.5, 12)
                 .harness();
         PlanProblem over = problems(harness).get(0);
-        assertEquals("The pins of group 'bank' of U1 carry 3.5 A together, more than 3 A", over.words());
+        assertEquals("The pins of group 'bank' of U1 carry 3.5 A together, more than 3 A", over.words().english());
         assertEquals("Move Lamp to U1.H3", over.mending().orElseThrow().label().english());
         assertEquals(List.of(), kinds(mended(harness)));
     }
@@ -169,7 +169,7 @@ class PlanCheckTest {
         Harness harness = coils(0.1);
         assertEquals(
                 "The pins of group 'bank' of U1 carry 2.2 A together, more than 2 A",
-                problems(harness).get(0).words());
+                problems(harness).get(0).words().english());
         assertEquals(Optional.empty(), problems(harness).get(0).mending());
         assertEquals(
                 "Move Fan to U1.H3",

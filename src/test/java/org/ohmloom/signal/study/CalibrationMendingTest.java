@@ -147,7 +147,7 @@ class CalibrationMendingTest {
         ChannelReading reading = channels(harness).get(0);
         CalibrationProblem problem =
                 reading.calibration().orElseThrow().problems().get(0);
-        assertEquals("gives 9 V; its input takes at most 5 V", problem.words());
+        assertEquals("gives 9 V; its input takes at most 5 V", problem.words().english());
         return new CalibrationMending(harness, reading).of(problem);
     }
 

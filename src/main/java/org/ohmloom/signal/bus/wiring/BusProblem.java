@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * Something wrong with the wiring of a data bus.
@@ -18,7 +19,7 @@ import org.ohmloom.units.Unit;
  */
 public record BusProblem(
         Kind kind,
-        String words,
+        Text words,
         List<ElementId> elements,
         OptionalDouble value,
         OptionalDouble limit,
@@ -73,7 +74,7 @@ public record BusProblem(
     }
 
     /** Something wrong without a number. */
-    static BusProblem of(Kind kind, String words, List<? extends ElementId> elements, String source) {
+    static BusProblem of(Kind kind, Text words, List<? extends ElementId> elements, String source) {
         return new BusProblem(
                 kind, words, List.copyOf(elements), OptionalDouble.empty(), OptionalDouble.empty(), Unit.METRE, source);
     }
@@ -81,7 +82,7 @@ public record BusProblem(
     /** A number beyond its limit. */
     static BusProblem beyond(
             Kind kind,
-            String words,
+            Text words,
             List<? extends ElementId> elements,
             double value,
             double limit,

@@ -18,6 +18,7 @@ import org.ohmloom.graph.PointId;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.solve.LinearNetwork;
 import org.ohmloom.tables.BusLimit;
 import org.ohmloom.tables.SignalTables;
@@ -75,7 +76,7 @@ public final class BusWiringStudy {
             bus.nodes()
                     .forEach(node -> problems.add(BusProblem.of(
                             BusProblem.Kind.NOT_JOINED,
-                            node.unit() + " is not joined to bus " + bus.id(),
+                            SignalTexts.text("bus.not-joined", node.unit(), bus.id()),
                             List.of(node.unit()),
                             Joining.SOURCE)));
             return empty();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.DataBus;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.signal.SignalTexts;
 
 /** Whether the lines of a bus lead where they should: every node's high pin to the high line, its low pin to the low line, no ring. */
 final class Joining {
@@ -43,7 +44,7 @@ final class Joining {
         if (shorted) {
             problems.add(BusProblem.of(
                     BusProblem.Kind.SHORTED,
-                    "The high and the low line of bus " + bus.id() + " are joined",
+                    SignalTexts.text("bus.shorted", bus.id()),
                     List.of(),
                     SOURCE));
             return problems;
@@ -53,21 +54,19 @@ final class Joining {
                 continue;
             }
             boolean swapped = on(low, highs, node) || on(high, lows, node);
-            String which = on(high, highs, node)
-                    ? "The low line of " + node.unit()
-                    : on(low, lows, node)
-                            ? "The high line of " + node.unit()
-                            : node.unit().value();
+            String notJoined = on(high, highs, node)
+                    ? "bus.low-not-joined"
+                    : on(low, lows, node) ? "bus.high-not-joined" : "bus.not-joined";
             problems.add(
                     swapped
                             ? BusProblem.of(
                                     BusProblem.Kind.SWAPPED,
-                                    "The lines of bus " + bus.id() + " are swapped at " + node.unit(),
+                                    SignalTexts.text("bus.swapped", bus.id(), node.unit()),
                                     List.of(node.unit()),
                                     SOURCE)
                             : BusProblem.of(
                                     BusProblem.Kind.NOT_JOINED,
-                                    which + " is not joined to bus " + bus.id(),
+                                    SignalTexts.text(notJoined, node.unit(), bus.id()),
                                     List.of(node.unit()),
                                     SOURCE));
         }
@@ -79,8 +78,7 @@ final class Joining {
                         .toList();
                 problems.add(BusProblem.of(
                         BusProblem.Kind.LOOP,
-                        "The " + (line == high ? "high" : "low") + " line of bus " + bus.id() + " is a ring, closed by "
-                                + closing.get(0),
+                        SignalTexts.text(line == high ? "bus.high-ring" : "bus.low-ring", bus.id(), closing.get(0)),
                         closing,
                         SOURCE));
             }

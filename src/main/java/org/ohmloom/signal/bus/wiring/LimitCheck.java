@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.DataBus;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.tables.BusFigure;
 import org.ohmloom.tables.BusLimit;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.SignalTables;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** Lengths, counts and resistance of a bus against its set of limits. */
 final class LimitCheck {
@@ -41,11 +43,11 @@ final class LimitCheck {
 
     List<BusProblem> problems(double trunkMetres, double stubsMetres, OptionalDouble loopOhms) {
         List<BusProblem> problems = new ArrayList<>();
-        String rate = " at " + Formats.in(bus.bitsPerSecond() / 1000, Unit.KILOBIT_PER_SECOND);
+        String rate = Formats.in(bus.bitsPerSecond() / 1000, Unit.KILOBIT_PER_SECOND);
         if (limits.isEmpty()) {
             problems.add(BusProblem.of(
                     BusProblem.Kind.RATE_NOT_LISTED,
-                    BusWiringStudy.limitSet(bus, tables) + " lists no length for bus " + bus.id() + rate,
+                    SignalTexts.text("bus.not-listed", BusWiringStudy.limitSet(bus, tables), bus.id(), rate),
                     List.of(),
                     "wire-tables/can-limits.csv"));
         }
@@ -53,8 +55,12 @@ final class LimitCheck {
                 .filter(limit -> trunkMetres > limit.value())
                 .ifPresent(limit -> problems.add(length(
                         BusProblem.Kind.TOO_LONG,
-                        "Bus " + bus.id() + " is " + Formats.metres(trunkMetres) + " long, more than "
-                                + Formats.metres(limit.value()) + rate,
+                        SignalTexts.text(
+                                "bus.too-long",
+                                bus.id(),
+                                Formats.metres(trunkMetres),
+                                Formats.metres(limit.value()),
+                                rate),
                         trunkMetres,
                         limit)));
         limits.flatMap(BusLimit::stubMetres).ifPresent(limit -> stubs(limit, rate, trunkMetres, problems));
@@ -62,8 +68,12 @@ final class LimitCheck {
                 .filter(limit -> stubsMetres > limit.value())
                 .ifPresent(limit -> problems.add(length(
                         BusProblem.Kind.STUBS_TOO_LONG,
-                        "The stubs of bus " + bus.id() + " are " + Formats.metres(stubsMetres) + " together, more than "
-                                + Formats.metres(limit.value()) + rate,
+                        SignalTexts.text(
+                                "bus.stubs-too-long",
+                                bus.id(),
+                                Formats.metres(stubsMetres),
+                                Formats.metres(limit.value()),
+                                rate),
                         stubsMetres,
                         limit)));
         count(problems);
@@ -71,9 +81,12 @@ final class LimitCheck {
         if (loopOhms.isPresent() && loopOhms.getAsDouble() > allowed) {
             problems.add(BusProblem.beyond(
                     BusProblem.Kind.LINE_OHMS,
-                    "The lines of bus " + bus.id() + " have " + Formats.ohms(loopOhms.getAsDouble())
-                            + " end to end and back, more than " + Formats.ohms(allowed) + " for "
-                            + bus.nodes().size() + " nodes",
+                    SignalTexts.text(
+                            "bus.line-ohms",
+                            bus.id(),
+                            Formats.ohms(loopOhms.getAsDouble()),
+                            Formats.ohms(allowed),
+                            bus.nodes().size()),
                     List.of(),
                     loopOhms.getAsDouble(),
                     allowed,
@@ -83,7 +96,7 @@ final class LimitCheck {
         plan.ifPresent(each -> each.onStubs(high)
                 .forEach(node -> problems.add(BusProblem.of(
                         BusProblem.Kind.STUB_ON_STUB,
-                        "The stub of " + node.unit() + " hangs on another stub of bus " + bus.id(),
+                        SignalTexts.text("bus.stub-on-stub", node.unit(), bus.id()),
                         List.of(node.unit()),
                         ON_STUB))));
         return problems;
@@ -98,8 +111,13 @@ final class LimitCheck {
             if (!beyond && stub > limit.value()) {
                 problems.add(BusProblem.beyond(
                         BusProblem.Kind.STUB_TOO_LONG,
-                        "The stub of " + node.unit() + " on bus " + bus.id() + " is " + Formats.metres(stub)
-                                + " long, more than " + Formats.metres(limit.value()) + rate,
+                        SignalTexts.text(
+                                "bus.stub-too-long",
+                                node.unit(),
+                                bus.id(),
+                                Formats.metres(stub),
+                                Formats.metres(limit.value()),
+                                rate),
                         List.of(node.unit()),
                         stub,
                         limit.value(),
@@ -115,7 +133,7 @@ final class LimitCheck {
         if (bus.nodes().size() > most) {
             problems.add(BusProblem.beyond(
                     BusProblem.Kind.TOO_MANY_NODES,
-                    "Bus " + bus.id() + " has " + bus.nodes().size() + " nodes, more than " + (int) most,
+                    SignalTexts.text("bus.too-many-nodes", bus.id(), bus.nodes().size(), (int) most),
                     List.of(),
                     bus.nodes().size(),
                     most,
@@ -128,7 +146,7 @@ final class LimitCheck {
         }
     }
 
-    private static BusProblem length(BusProblem.Kind kind, String words, double metres, CitedValue limit) {
+    private static BusProblem length(BusProblem.Kind kind, Text words, double metres, CitedValue limit) {
         return BusProblem.beyond(
                 kind,
                 words,

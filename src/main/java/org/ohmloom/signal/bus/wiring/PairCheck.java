@@ -20,6 +20,7 @@ import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.tables.BusLimit;
 
 /** Whether both lines run twisted about each other, and whether a shield is there where the set asks for one and grounded once. */
@@ -66,7 +67,7 @@ final class PairCheck {
         if (!untwisted.isEmpty()) {
             problems.add(BusProblem.of(
                     BusProblem.Kind.NOT_TWISTED,
-                    "Wires of bus " + bus.id() + " are not twisted about the other line: " + words(untwisted),
+                    SignalTexts.text("bus.not-twisted", bus.id(), words(untwisted)),
                     untwisted,
                     TWIST));
         }
@@ -80,7 +81,9 @@ final class PairCheck {
         if (wanted && (!bare.isEmpty() || cables.isEmpty())) {
             problems.add(BusProblem.of(
                     BusProblem.Kind.SHIELD,
-                    "Bus " + bus.id() + " has no shield" + (bare.isEmpty() ? "" : " in " + words(bare)),
+                    bare.isEmpty()
+                            ? SignalTexts.text("bus.no-shield", bus.id())
+                            : SignalTexts.text("bus.no-shield-in", bus.id(), words(bare)),
                     bare,
                     SHIELD));
         }
@@ -104,8 +107,9 @@ final class PairCheck {
         if (grounds.size() != 1) {
             problems.add(BusProblem.of(
                     BusProblem.Kind.SHIELD,
-                    "The shield of bus " + bus.id() + " is grounded at "
-                            + (grounds.isEmpty() ? "no place" : grounds.size() + " places") + ", not at one",
+                    grounds.isEmpty()
+                            ? SignalTexts.text("bus.shield-not-grounded", bus.id())
+                            : SignalTexts.text("bus.shield-grounded", bus.id(), grounds.size()),
                     drains,
                     SHIELD));
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.DataBus;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.tables.BusFigure;
 import org.ohmloom.tables.BusLimit;
 import org.ohmloom.tables.CitedValue;
@@ -52,11 +53,7 @@ final class TerminationCheck {
         if (joined != 2) {
             problems.add(BusProblem.of(
                     BusProblem.Kind.TERMINATION_COUNT,
-                    "Bus " + bus.id() + " has "
-                            + (joined == 0
-                                    ? "no termination"
-                                    : joined == 1 ? "one termination" : joined + " terminations")
-                            + " across its lines, not two",
+                    SignalTexts.text("bus.terminations", bus.id(), joined, String.valueOf(joined)),
                     List.of(),
                     SOURCE));
         }
@@ -67,10 +64,12 @@ final class TerminationCheck {
                 boolean small = each.ohms() < least.value();
                 problems.add(BusProblem.beyond(
                         BusProblem.Kind.TERMINATION_OHMS,
-                        "The termination of bus " + bus.id() + " at "
-                                + each.high().text() + " is "
-                                + Formats.ohms(each.ohms()) + ", " + (small ? "less" : "more") + " than "
-                                + Formats.ohms(small ? least.value() : most.value()),
+                        SignalTexts.text(
+                                small ? "bus.termination-small" : "bus.termination-large",
+                                bus.id(),
+                                each.high().text(),
+                                Formats.ohms(each.ohms()),
+                                Formats.ohms(small ? least.value() : most.value())),
                         List.of(),
                         each.ohms(),
                         small ? least.value() : most.value(),
@@ -102,9 +101,11 @@ final class TerminationCheck {
             if (atEnd && node.stubMetres().orElse(0) > most) {
                 problems.add(BusProblem.beyond(
                         BusProblem.Kind.TERMINATION_NOT_AT_END,
-                        node.unit() + " lies "
-                                + Formats.metres(node.stubMetres().orElse(0)) + " beyond a termination of bus "
-                                + bus.id(),
+                        SignalTexts.text(
+                                "bus.beyond-termination",
+                                node.unit(),
+                                Formats.metres(node.stubMetres().orElse(0)),
+                                bus.id()),
                         List.of(node.unit()),
                         node.stubMetres().orElse(0),
                         most,

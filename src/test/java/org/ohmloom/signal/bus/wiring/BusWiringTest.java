@@ -170,7 +170,7 @@ class BusWiringTest {
                 .filter(each -> each.kind() == Kind.TERMINATION_NOT_AT_END)
                 .findFirst()
                 .orElseThrow();
-        assertEquals("U3 lies 6 m beyond a termination of bus CAN1", beyond.words());
+        assertEquals("U3 lies 6 m beyond a termination of bus CAN1", beyond.words().english());
         assertTrue(kinds(wiring).stream().noneMatch(kind -> kind == Kind.STUB_TOO_LONG));
     }
 
@@ -184,7 +184,7 @@ class BusWiringTest {
         wire(cut, "W4", "SL", "U3.L", 6);
         wire(cut, "W5", "SH", "U2.H", 0.5);
         BusWiring missing = study(cut.harness(), bus(ends));
-        assertTrue(missing.problems().get(0).words().startsWith("The low line of U2 is not joined"));
+        assertTrue(missing.problems().get(0).words().english().startsWith("The low line of U2 is not joined"));
 
         HarnessSketch swapped = units().splice("SH", 0.0001).splice("SL", 0.0001);
         wire(swapped, "W1", "U1.H", "SH", 4);
