@@ -32,7 +32,7 @@ final class EnvelopeLog {
                 log.accept(
                         2,
                         "Combination " + each.id() + ": " + each.loads() + ", on: " + each.controls() + ", "
-                                + each.solution().status());
+                                + each.solution().status().words());
             }
         }
     }

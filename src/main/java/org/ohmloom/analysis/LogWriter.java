@@ -96,7 +96,7 @@ final class LogWriter {
         add(0, "Operating states, solved with conductors at temperature in " + heated.rounds() + " rounds");
         for (OperatingState state : evidence.harness().states().all()) {
             Solution solution = evidence.solutions().get(state.id());
-            add(1, state.name() + ": " + solution.status());
+            add(1, state.name() + ": " + solution.status().words());
             for (Island island : solution.islands()) {
                 if (island.powered()) {
                     add(2, island.sentence());

@@ -1,5 +1,7 @@
 package org.ohmloom.solve;
 
+import java.util.Locale;
+
 /** How far the solution of one island got. */
 public enum IslandStatus {
     /** Kirchhoff's laws hold to within {@link Tolerances}. */
@@ -13,5 +15,10 @@ public enum IslandStatus {
     /** The iteration did not settle, for example a relay that opens its own feed. */
     NOT_CONVERGED,
     /** A constant-power load asks for more than the wiring can bring at any voltage. */
-    OVERLOADED
+    OVERLOADED;
+
+    /** In words: "no source". */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 }

@@ -506,7 +506,7 @@ class KeyboardWalkTest {
                         || !dialogs().isEmpty() && dialogs().get(0).isActive());
         if (!OnEventThread.get(KeyboardWalkTest::dialogs).isEmpty()) {
             Dialog dialog = OnEventThread.get(KeyboardWalkTest::dialogs).get(0);
-            OnEventThread.await("keyboard in " + name, () -> inWindow(Keyboard.owner(), dialog));
+            OnEventThread.await("keyboard in " + name, () -> inWindow(Keyboard.owner(), dialog) && isSet(dialog));
             wrong.addAll(new FocusWalk(keys, "dialog of " + name, atEach)
                     .round(dialog)
                     .wrong());
@@ -524,6 +524,13 @@ class KeyboardWalkTest {
             OnEventThread.run(() -> dialogs().forEach(Window::dispose));
         }
         return wrong;
+    }
+
+    /** Whether the sheets are there that the buttons over a preview turn, if it has any. */
+    private static boolean isSet(Dialog dialog) {
+        return ComponentTree.all(dialog).stream()
+                .filter(each -> "print-first".equals(each.getName()))
+                .allMatch(Component::isEnabled);
     }
 
     private static boolean left() {

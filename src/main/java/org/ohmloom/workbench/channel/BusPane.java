@@ -96,7 +96,7 @@ final class BusPane extends JPanel {
         cancel.setName("bus-cancel");
         cancel.addActionListener(event -> answer.accept(Optional.empty()));
         JPanel buttons = new JPanel(new MigLayout("insets 0, fillx", "push[][]"));
-        buttons.add(ok, "tag ok");
+        buttons.add(ok, "split 2, tag ok");
         buttons.add(cancel, "tag cancel");
         return buttons;
     }

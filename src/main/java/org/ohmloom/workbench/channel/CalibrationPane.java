@@ -105,7 +105,7 @@ final class CalibrationPane extends JPanel {
         cancel.setName("calibration-cancel");
         cancel.addActionListener(event -> answer.accept(Optional.empty()));
         JPanel buttons = new JPanel(new MigLayout("insets 0, fillx", "push[][]"));
-        buttons.add(ok, "tag ok");
+        buttons.add(ok, "split 2, tag ok");
         buttons.add(cancel, "tag cancel");
         add(buttons, "span 2, growx");
         refresh();

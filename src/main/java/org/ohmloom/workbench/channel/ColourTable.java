@@ -10,6 +10,7 @@ import javax.swing.UIManager;
 import javax.swing.table.TableCellRenderer;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.WireColour;
+import org.ohmloom.workbench.widget.ColumnHeads;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.Words;
 
@@ -28,6 +29,7 @@ final class ColourTable extends JTable {
         getAccessibleContext().setAccessibleName(name);
         getTableHeader().getAccessibleContext().setAccessibleName(name);
         getTableHeader().setReorderingAllowed(false);
+        ColumnHeads.begin(this);
         setSurrendersFocusOnKeystroke(true);
         setFillsViewportHeight(true);
         putClientProperty("terminateEditOnFocusLost", true);

@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.channel;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Insets;
 import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -36,6 +37,7 @@ final class PlanOutcomePane extends JPanel {
         reasons.setLineWrap(true);
         reasons.setWrapStyleWord(true);
         reasons.setOpaque(false);
+        reasons.setMargin(new Insets(0, 0, 0, 0));
         reasons.getAccessibleContext().setAccessibleName(words.get("reasons"));
         JScrollPane scroll = new JScrollPane(reasons);
         FocusFrame.around(scroll, reasons);

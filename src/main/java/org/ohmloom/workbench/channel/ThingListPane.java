@@ -125,7 +125,7 @@ final class ThingListPane extends JPanel {
         cancel.addActionListener(event -> answer.accept(Optional.empty()));
         buttons.add(paste);
         buttons.add(remove);
-        buttons.add(add, "tag ok");
+        buttons.add(add, "split 2, tag ok");
         buttons.add(cancel, "tag cancel");
         return buttons;
     }

@@ -115,7 +115,7 @@ final class UnitPane extends JPanel {
         JButton cancel = new JButton(words.get("cancel"));
         cancel.setName("unit-cancel");
         cancel.addActionListener(event -> answer.accept(Optional.empty()));
-        buttons.add(ok, "tag ok");
+        buttons.add(ok, "split 2, tag ok");
         buttons.add(cancel, "tag cancel");
         return buttons;
     }

@@ -89,7 +89,7 @@ final class WiringPane extends JPanel {
         cancel.setName("wiring-cancel");
         cancel.addActionListener(event -> answer.accept(Optional.empty()));
         JPanel buttons = new JPanel(new MigLayout("insets 4 0 0 0, fillx", "push[][]"));
-        buttons.add(ok, "tag ok");
+        buttons.add(ok, "split 2, tag ok");
         buttons.add(cancel, "tag cancel");
         add(buttons, "span 2, growx");
         colours.addTableModelListener(event -> refresh());

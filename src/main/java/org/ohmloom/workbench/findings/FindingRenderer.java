@@ -27,7 +27,7 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
     private static final Words WORDS = Words.of("findings");
 
     private final JPanel card =
-            new CellPanel(new MigLayout("insets 7 10 7 10, gap 0, fillx, wrap 2", "[]8[grow,fill]")) {
+            new CellPanel(new MigLayout("insets 7 10 7 10, gap 0, wrap 2", "[]8[]")) {
                 private static final long serialVersionUID = 1L;
 
                 @Override
@@ -54,8 +54,8 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
         headingPane.add(heading);
         heading.putClientProperty(FlatClientProperties.STYLE_CLASS, "h4");
         card.add(sign, "aligny top, gaptop 1");
-        card.add(message, "growx, wmin 50");
-        card.add(source, "skip 1, growx, wmin 50, gaptop 3");
+        card.add(message, "wmin 50");
+        card.add(source, "skip 1, wmin 50, gaptop 3");
     }
 
     @Override

@@ -129,7 +129,7 @@ public final class FindingsPane extends JPanel {
     }
 
     private Component filterBar() {
-        JPanel bar = new JPanel(new MigLayout("insets 0 10 4 8, fillx", "[grow,fill][]"));
+        JPanel bar = new JPanel(new MigLayout("insets 0 4 4 8, fillx", "[grow,fill][]"));
         filter.setName("findings-filter");
         filter.setToolTipText(words.get("filter.about"));
         for (String key : List.of("group-severity", "group-rule", "group-thing")) {

@@ -27,6 +27,7 @@ import org.ohmloom.workbench.desk.Calculation;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Results;
+import org.ohmloom.workbench.widget.ColumnHeads;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneDialog;
@@ -68,6 +69,7 @@ final class FixPane extends JPanel {
                 new ReadRows(List.of(words.get("thing"), words.get("what"), words.get("now"), words.get("then")));
         ElementChanges.between(before, fix.apply(before)).forEach(each -> addRows(rows, each));
         table = new JTable(rows);
+        ColumnHeads.begin(table);
         table.setName("fix-changes");
         table.getAccessibleContext().setAccessibleName(words.get("changes"));
         table.setFillsViewportHeight(true);

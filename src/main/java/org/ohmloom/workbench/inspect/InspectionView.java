@@ -53,7 +53,8 @@ final class InspectionView {
             panel.add(heading, "growx, gaptop 14, gapbottom 4, wmin 0");
         }
         if (section instanceof Inspection.Facts facts) {
-            panel.add(facts(facts), "growx, wmin 0");
+            // facts without a heading of their own belong to what stands above
+            panel.add(facts(facts), facts.title().isEmpty() ? "growx, wmin 0, gaptop 6" : "growx, wmin 0");
         } else if (section instanceof Inspection.Grid grid) {
             panel.add(grid(grid), "growx, wmin 0");
         } else if (section instanceof Inspection.Reasons reasons) {

@@ -29,6 +29,7 @@ import org.ohmloom.manual.SearchWords;
 import org.ohmloom.workbench.widget.DividerKeys;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.FilterField;
+import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.SharedSplit;
@@ -108,7 +109,7 @@ public final class ManualPane extends JPanel {
 
     private JPanel left() {
         JScrollPane tree = new JScrollPane(contents);
-        tree.setBorder(null);
+        FocusFrame.around(tree, contents);
         hits.setName("manual-hits");
         hits.getAccessibleContext().setAccessibleName(words.get("hits.name"));
         hits.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -119,7 +120,7 @@ public final class ManualPane extends JPanel {
             }
         });
         JScrollPane list = new JScrollPane(hits);
-        list.setBorder(null);
+        FocusFrame.around(list, hits);
         list.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         JPanel result = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1"));
         count.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft");

@@ -2,6 +2,7 @@ package org.ohmloom.workbench.print;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
@@ -173,7 +174,8 @@ final class PrintPane extends JPanel {
         place.setName("print-place");
         // as wide as it gets once there are sheets
         int wide = new JLabel(words.get("place", "888", "888")).getPreferredSize().width;
-        pane.add(place, "wmin " + wide + "px");
+        place.setMinimumSize(new Dimension(wide, place.getPreferredSize().height));
+        pane.add(place);
         pane.add(turn("next", () -> turnTo(sheet + 1)));
         pane.add(turn("smaller", () -> preview.zoom(-1)));
         pane.add(turn("larger", () -> preview.zoom(1)));

@@ -16,6 +16,7 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.workbench.widget.ColumnHeads;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.PaneDialog;
@@ -75,6 +76,7 @@ public final class ChangesPane extends JPanel {
 
     private JTable table() {
         JTable table = new JTable(new Model(changes, words));
+        ColumnHeads.begin(table);
         table.setName("changes");
         table.getAccessibleContext().setAccessibleName(words.get("changes-name"));
         table.setFillsViewportHeight(true);

@@ -26,6 +26,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import org.ohmloom.workbench.sheet.CellChanges;
 import org.ohmloom.workbench.sheet.ChangePreview;
 import org.ohmloom.workbench.sheet.ChangesPane;
+import org.ohmloom.workbench.widget.ColumnHeads;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.widget.Tone;
@@ -54,6 +55,7 @@ final class MatrixTable extends JTable {
         setName("states-matrix");
         getAccessibleContext().setAccessibleName(words.get("matrix"));
         getTableHeader().setReorderingAllowed(false);
+        ColumnHeads.begin(this);
         getTableHeader().getAccessibleContext().setAccessibleName(words.get("matrix-columns"));
         setCellSelectionEnabled(true);
         setAutoResizeMode(AUTO_RESIZE_OFF);

@@ -174,7 +174,7 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
             boolean governs = required.equals(row.choice().governing());
             steps.add(row.wire().id() + ", " + required.governor().words() + ": "
                     + required.smallest().map(TradeWords::size).orElse(WORDS.get("conductor.no-size-serves"))
-                    + (governs ? WORDS.get("conductor.governs") : "") + ". " + required.reason());
+                    + (governs ? WORDS.get("conductor.governs") : "") + "; " + required.reason());
         }
         readout.analysis().map(Analysis::evidence).ifPresent(evidence -> steps.addAll(together(evidence.joint())));
         return steps;

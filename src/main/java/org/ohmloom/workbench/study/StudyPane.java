@@ -48,7 +48,7 @@ public final class StudyPane<R> extends StudyTab {
     private final ChartCanvas chart;
     private final JLabel again = new JLabel();
     private final JTextArea steps = new JTextArea();
-    private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "[center]", "push[][]push"));
+    private final JPanel nothing = new JPanel(new MigLayout("insets 24, fill, wrap 1", "push[]push", "push[][]push"));
     private transient List<R> rows = List.of();
     private boolean choosing;
 

@@ -25,6 +25,7 @@ public final class FormTable extends JTable {
         this.width = width;
         this.rows = rows;
         measure();
+        ColumnHeads.begin(this);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.widget;
 
+import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import javax.swing.JComponent;
 import javax.swing.JSplitPane;
@@ -12,6 +13,7 @@ public final class SharedSplit extends JSplitPane {
 
     private final double share;
     private boolean placed;
+    private boolean firstWhole;
 
     /**
      * A split.
@@ -24,6 +26,12 @@ public final class SharedSplit extends JSplitPane {
         this.share = share;
         setResizeWeight(share);
         name(this, name);
+    }
+
+    /** Gives the first pane at first what it asks for, where that is more than its share and not more than half the room. */
+    public SharedSplit firstWhole() {
+        firstWhole = true;
+        return this;
     }
 
     /**
@@ -40,12 +48,17 @@ public final class SharedSplit extends JSplitPane {
         DividerKeys.on(split);
     }
 
+    private int wanted() {
+        Dimension wanted = getLeftComponent().getPreferredSize();
+        return getOrientation() == HORIZONTAL_SPLIT ? wanted.width : wanted.height;
+    }
+
     @Override
     public void doLayout() {
         int room = getOrientation() == HORIZONTAL_SPLIT ? getWidth() : getHeight();
         if (!placed && room > 0) {
             placed = true;
-            setDividerLocation((int) (room * share));
+            setDividerLocation(Math.max((int) (room * share), firstWhole ? Math.min(wanted(), room / 2) : 0));
         }
         super.doLayout();
     }

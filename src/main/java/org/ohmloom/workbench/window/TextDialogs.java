@@ -15,6 +15,7 @@ import org.ohmloom.analysis.Analysis;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.workbench.command.CommandBook;
 import org.ohmloom.workbench.desk.Desk;
+import org.ohmloom.workbench.widget.ColumnHeads;
 import org.ohmloom.workbench.widget.HelpPage;
 import org.ohmloom.workbench.widget.Keys;
 import org.ohmloom.workbench.widget.ReadRows;
@@ -123,12 +124,13 @@ final class TextDialogs {
                 WORDS.get("text-dialogs.page-down-page-up"),
                 WORDS.get("text-dialogs.turn-to-the-next"));
         JTable table = new JTable(model);
-        table.getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(190));
+        ColumnHeads.begin(table);
+        table.getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(220));
         table.getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(150));
-        table.getColumnModel().getColumn(2).setPreferredWidth(UIScale.scale(460));
+        table.getColumnModel().getColumn(2).setPreferredWidth(UIScale.scale(570));
         table.getAccessibleContext().setAccessibleName(WORDS.get("text-dialogs.commands-and-their-keys"));
         HelpPage.name(table, "dialogs/keys");
-        show(parent, WORDS.get("text-dialogs.keys"), table, 820, 560);
+        show(parent, WORDS.get("text-dialogs.keys"), table, 960, 560);
     }
 
     /** Adds what keys do in one place: by turns the keys and what they do. */
