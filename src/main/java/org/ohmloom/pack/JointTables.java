@@ -2,6 +2,7 @@ package org.ohmloom.pack;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -153,9 +154,13 @@ final class JointTables {
                 splice.cover().map(Cell::text).orElseGet(() -> Cell.missing("not said")));
     }
 
+    /** The wires of a side, those of one size together: "W1 W2 0.5 mm², W3 1 mm² (B1)". */
     private Cell side(SpliceSides.Side side) {
-        return Cell.text(side.wires().stream()
-                        .map(wire -> wire.id() + " " + Wording.size(gauge(wire)))
+        Map<String, List<String>> bySize = new LinkedHashMap<>();
+        side.wires().forEach(wire -> bySize.computeIfAbsent(Wording.size(gauge(wire)), size -> new ArrayList<>())
+                .add(wire.id().value()));
+        return Cell.text(bySize.entrySet().stream()
+                        .map(each -> String.join(" ", each.getValue()) + " " + each.getKey())
                         .collect(Collectors.joining(", "))
                 + " (" + side.from() + ")");
     }

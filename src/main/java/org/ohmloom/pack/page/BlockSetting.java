@@ -124,8 +124,16 @@ final class BlockSetting {
         } else if (block instanceof Block.Pictures pictures) {
             pictures(pictures.scenes());
         } else if (block instanceof Block.Table table) {
-            table(table);
+            table(table, noteMm(following));
         }
+    }
+
+    /** Height of a note behind a table, mm: the last rows stay with it; 0 where something else follows, or a long text. */
+    private double noteMm(List<Block> following) {
+        boolean noted = !following.isEmpty()
+                && (following.get(0) instanceof Block.Prose || following.get(0) instanceof Block.Points);
+        double high = noted ? beforeMm(following.subList(0, 1)) : 0;
+        return high <= FOLLOWING_MM ? high : 0;
     }
 
     /** On a new page when this one has no room for them; what is longer than a page at least begins with half of one. */
@@ -320,7 +328,7 @@ final class BlockSetting {
             flow.put(picture, whole);
         } else {
             flow.put(picture, pieceBeside(beside, List.of(), left, picture.heightMm()));
-            beside.tables().forEach(this::table);
+            beside.tables().forEach(table -> table(table, 0));
         }
     }
 
@@ -403,7 +411,7 @@ final class BlockSetting {
         }
     }
 
-    private void table(Block.Table table) {
+    private void table(Block.Table table, double noteMm) {
         flow.gap(2);
         if (table.rows().isEmpty()) {
             lines(table.none(), 0).forEach(flow::put);
@@ -412,7 +420,7 @@ final class BlockSetting {
         TableSetting setting = setting(table);
         List<List<Piece>> rows = pieces(table, setting);
         double whole = setting.head().heightMm() + heightMm(rows) / setting.across();
-        if (whole <= keptMm() && flow.isFull(whole)) {
+        if (whole <= keptMm() && flow.isFull(whole + noteMm)) {
             flow.turn();
             continued();
         }
@@ -423,7 +431,7 @@ final class BlockSetting {
         Optional<Row> group = Optional.empty();
         for (int k = 0; k < rows.size(); k++) {
             boolean heads = table.rows().get(k).kind() == Row.Kind.GROUP;
-            double needed = neededMm(rows, k, heads);
+            double needed = neededMm(rows, k, heads) + (k == Math.max(0, rows.size() - TOGETHER_ROWS) ? noteMm : 0);
             for (Piece piece : rows.get(k)) {
                 double together = Math.max(needed, piece.heightMm());
                 needed = 0;

@@ -12,8 +12,8 @@ import org.ohmloom.draw.Weight;
  *
  * <p>Every column is at least as wide as its widest unbreakable text: the widest word of a column of words, the widest
  * cell of any other. What is left goes to the columns of words, first so that nine in ten of their cells stand on one
- * line, then to heads, so that none is more than two lines of words, then to all cells; what is left after that widens
- * every column a little.
+ * line, then to all cells and to heads, so that none is more than two lines of words, in the order that takes fewer lines;
+ * what is left after that widens every column a little.
  */
 final class ColumnWidths {
     /** Room beside a text in its cell, mm. */
@@ -40,6 +40,10 @@ final class ColumnWidths {
     /** A word wider than this, mm, may be broken. */
     private static final double LONGEST_WORD_MM = 34;
 
+    private static final double ROWS_ON_A_PAGE = 25;
+
+    private static final double NOISE = 1e-9;
+
     /** Where a head may be broken: at spaces, and behind a hyphen, as the number of an assembly is. */
     private static final String BREAKS = "\\s+|(?<=-)";
 
@@ -57,6 +61,7 @@ final class ColumnWidths {
         double[] usual = new double[columns.size()];
         double[] widest = new double[columns.size()];
         double[] headed = new double[columns.size()];
+        double[][] wholes = new double[columns.size()][];
         for (int k = 0; k < columns.size(); k++) {
             Column column = columns.get(k);
             double head = headMm(column);
@@ -67,6 +72,7 @@ final class ColumnWidths {
                 whole[row] = wholeMm(column, cell);
                 least[k] = Math.max(least[k], Math.min(whole[row], leastMm(column, cell)));
             }
+            wholes[k] = whole.clone();
             Arrays.sort(whole);
             usual[k] = Math.max(least[k], usual(whole, aroundMm(column)));
             widest[k] = Math.max(least[k], whole.length == 0 ? 0 : whole[whole.length - 1]);
@@ -75,8 +81,28 @@ final class ColumnWidths {
         if (Arrays.stream(least).sum() > roomMm) {
             return Optional.empty();
         }
-        double[] filled = grown(grown(least, usual, roomMm), headed, roomMm);
-        return Optional.of(widened(grown(filled, widest, roomMm), roomMm));
+        double[] filled = grown(least, usual, roomMm);
+        double[] headsFirst = grown(grown(filled, headed, roomMm), widest, roomMm);
+        double[] cellsFirst = grown(grown(filled, widest, roomMm), headed, roomMm);
+        boolean fewer = lines(columns, wholes, cellsFirst) < lines(columns, wholes, headsFirst);
+        return Optional.of(widened(fewer ? cellsFirst : headsFirst, roomMm));
+    }
+
+    /** Lines that rows and heads take at least, the head again on every page. */
+    private double lines(List<Column> columns, double[][] wholes, double[] widths) {
+        double head = 2;
+        double[] most = new double[wholes[0].length];
+        Arrays.fill(most, 1);
+        for (int k = 0; k < widths.length; k++) {
+            double around = aroundMm(columns.get(k));
+            double room = widths[k] - around + NOISE;
+            head = room < inTwoLinesMm(columns.get(k).head()) ? 3 : head;
+            for (int row = 0; row < most.length; row++) {
+                most[row] = Math.max(most[row], Math.ceil((wholes[k][row] - around) / room));
+            }
+        }
+        double all = Arrays.stream(most).sum();
+        return all + head * Math.ceil(all / ROWS_ON_A_PAGE);
     }
 
     /** Least width of a head that is broken once, mm. */

@@ -99,6 +99,39 @@ class ReportPagesTest {
                 .count();
     }
 
+    /** Wherever the table ends on its page, what is said about it is not on the next alone. */
+    @Test
+    void aNoteBehindATableStandsWithItsLastRows() {
+        String wide = "a circuit so long that the table has no room beside itself".repeat(2);
+        for (int count = 1; count <= 40; count++) {
+            List<Row> rows = new ArrayList<>();
+            for (int k = 1; k <= count; k++) {
+                rows.add(Row.of(Cell.text("W" + k), Cell.text(wide)));
+            }
+            Block.Table table = new Block.Table("", List.of(Column.code("Wire"), Column.code("Circuit")), rows, "");
+            String last = "W" + count;
+            List<String> noted = set(table, new Block.Prose("The note."), new Block.Heading("Next")).stream()
+                    .map(scene -> texts(scene).stream().map(Text::text).toList())
+                    .filter(words -> words.contains("The note."))
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(noted.contains(last), count + " rows");
+        }
+    }
+
+    /** "EX-D-0101" over counts of one digit: broken behind its hyphen the column leaves room for the words beside it. */
+    @Test
+    void theHeadOfANarrowColumnIsBrokenBehindAHyphen() {
+        String words = "words that take nearly all of the sheet, one after the other, ".repeat(3);
+        Block.Table table = new Block.Table(
+                "",
+                List.of(Column.code("Text"), Column.count("EX-D-0101", 0), Column.count("Two words", 0)),
+                List.of(Row.of(Cell.text(words), Cell.number(1), Cell.number(2))),
+                "");
+        List<String> printed = texts(set(table).get(0)).stream().map(Text::text).toList();
+        assertTrue(printed.containsAll(List.of("EX-D-", "0101")), printed.toString());
+    }
+
     @Test
     void aSmallNumberBelowZeroIsPrintedWithItsFirstDigit() {
         Column column = Column.number("Offset", Unit.MILLIVOLT, 0);
