@@ -1,12 +1,14 @@
 package org.ohmloom.draw.form;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntConsumer;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Paper;
 import org.ohmloom.draw.Point;
@@ -37,6 +39,9 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
     private static final double AROUND_MM = 10;
 
     private static final int SHIFTS = 16;
+
+    /** So many grids of those with fewest cells that something lies in are looked at for tiles that may be left out. */
+    private static final int LOOKED_AT = 24;
 
     /** Where the picture lies on the sheet. */
     Extent pictureOnSheet() {
@@ -100,16 +105,8 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
 
     /** The cells that a thing lies in, row by row. */
     List<int[]> cells(Extent thing) {
-        int left = clamp((thing.leftMm() - leftMm) / cellWidthMm(), columns);
-        int right = clamp((thing.rightMm() - leftMm) / cellWidthMm(), columns);
-        int top = clamp((thing.topMm() - topMm) / cellHeightMm(), rows);
-        int bottom = clamp((thing.bottomMm() - topMm) / cellHeightMm(), rows);
         List<int[]> cells = new ArrayList<>();
-        for (int row = top; row <= bottom; row++) {
-            for (int column = left; column <= right; column++) {
-                cells.add(new int[] {column, row});
-            }
-        }
+        cells(thing, cell -> cells.add(new int[] {cell % columns, cell / columns}));
         return cells;
     }
 
@@ -117,10 +114,8 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
     List<int[]> used(Collection<Extent> things) {
         Map<Integer, List<Extent>> byCell = new TreeMap<>();
         for (Extent each : things) {
-            for (int[] cell : cells(each)) {
-                byCell.computeIfAbsent(cell[1] * columns + cell[0], key -> new ArrayList<>())
-                        .add(each);
-            }
+            cells(each, cell -> byCell.computeIfAbsent(cell, key -> new ArrayList<>())
+                    .add(each));
         }
         for (int cell : List.copyOf(byCell.keySet())) {
             if (byCell.get(cell).stream().allMatch(each -> isShownBeside(each, cell, byCell.keySet()))) {
@@ -160,8 +155,7 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
      */
     static TileGrid best(Paper paper, Collection<Extent> things, Collection<Extent> cards) {
         Extent all = around(things);
-        Optional<TileGrid> best = Optional.empty();
-        long fewest = Long.MAX_VALUE;
+        List<Weighed> grids = new ArrayList<>();
         for (boolean turned : new boolean[] {false, true}) {
             double sheetWidth = turned ? paper.heightMm() : paper.widthMm();
             double sheetHeight = turned ? paper.widthMm() : paper.heightMm();
@@ -176,15 +170,48 @@ public record TileGrid(double sheetWidthMm, double sheetHeightMm, double leftMm,
                     int rows = count(all.bottomMm() - top, h);
                     TileGrid grid = new TileGrid(sheetWidth, sheetHeight, left, top, columns, rows);
                     long cut = cards.stream().filter(card -> !grid.shows(card)).count();
-                    long weight = grid.used(things).size() * 10_000L + cut;
-                    if (weight < fewest) {
-                        fewest = weight;
-                        best = Optional.of(grid);
-                    }
+                    grids.add(new Weighed(grid, grid.touched(things), cut));
                 }
             }
         }
-        return best.orElseThrow();
+        return grids.stream()
+                .sorted(Comparator.comparingLong(Weighed::weight))
+                .limit(LOOKED_AT)
+                .map(each -> new Weighed(each.grid(), each.grid().used(things).size(), each.cut()))
+                .min(Comparator.comparingLong(Weighed::weight))
+                .orElseThrow()
+                .grid();
+    }
+
+    /**
+     * A grid that may serve.
+     *
+     * @param sheets how many of its tiles are printed
+     * @param cut    how many cards it cuts
+     */
+    private record Weighed(TileGrid grid, int sheets, long cut) {
+        long weight() {
+            return sheets * 10_000L + cut;
+        }
+    }
+
+    /** How many cells something lies in. */
+    private int touched(Collection<Extent> things) {
+        BitSet touched = new BitSet(columns * rows);
+        things.forEach(each -> cells(each, touched::set));
+        return touched.cardinality();
+    }
+
+    private void cells(Extent thing, IntConsumer each) {
+        int left = clamp((thing.leftMm() - leftMm) / cellWidthMm(), columns);
+        int right = clamp((thing.rightMm() - leftMm) / cellWidthMm(), columns);
+        int top = clamp((thing.topMm() - topMm) / cellHeightMm(), rows);
+        int bottom = clamp((thing.bottomMm() - topMm) / cellHeightMm(), rows);
+        for (int row = top; row <= bottom; row++) {
+            for (int column = left; column <= right; column++) {
+                each.accept(row * columns + column);
+            }
+        }
     }
 
     /** One sheet as large as it must be. */
