@@ -37,19 +37,15 @@ final class ChannelsText {
                             + (part.costPoints() == 1 ? " point: " : " points: ") + part.reason()));
         } else if (plan.answer() instanceof PinPlan.Impossible impossible) {
             out.println("There is no plan.");
-            impossible
-                    .competitions()
-                    .forEach(each -> {
-                        String claims = each.claims().stream().map(Claim::id).collect(Collectors.joining(", "));
-                        out.println(
-                                each.slots().isEmpty()
-                                        ? "  No pin there is serves " + claims + "."
-                                        : "  " + claims + " compete for " + each.capacity()
-                                                + (each.capacity() == 1 ? " place: " : " places: ")
-                                                + each.slots().stream()
-                                                        .map(Slot::id)
-                                                        .collect(Collectors.joining(", ")));
-                    });
+            impossible.competitions().forEach(each -> {
+                String claims = each.claims().stream().map(Claim::id).collect(Collectors.joining(", "));
+                out.println(
+                        each.slots().isEmpty()
+                                ? "  No pin there is serves " + claims + "."
+                                : "  " + claims + " compete for " + each.capacity()
+                                        + (each.capacity() == 1 ? " place: " : " places: ")
+                                        + each.slots().stream().map(Slot::id).collect(Collectors.joining(", ")));
+            });
             impossible.currents().forEach(each -> out.println("  " + each));
             out.println("What would make one possible:");
             impossible.helps().forEach(each -> out.println("  " + each));

@@ -176,7 +176,8 @@ final class ChannelSheet {
         if (!reading.channel().wired()) {
             words.add("planned, no wire yet");
         }
-        reading.calibration().ifPresent(each -> each.problems().forEach(problem -> words.add(problem.words().english())));
+        reading.calibration().ifPresent(each -> each.problems()
+                .forEach(problem -> words.add(problem.words().english())));
         reading.rate().remarks().forEach(remark -> words.add(remark.words().english()));
         return String.join("; ", words);
     }

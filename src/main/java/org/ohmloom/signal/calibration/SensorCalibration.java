@@ -162,7 +162,8 @@ public record SensorCalibration(
         if (lowest < low || highest > high) {
             problems.add(new CalibrationProblem(
                     CalibrationProblem.Kind.RANGE_TOO_SMALL,
-                    SignalTexts.text("calibration.range", span(lowest, highest, of.unit()), span(low, high, of.unit()))));
+                    SignalTexts.text(
+                            "calibration.range", span(lowest, highest, of.unit()), span(low, high, of.unit()))));
         }
     }
 
@@ -197,14 +198,18 @@ public record SensorCalibration(
             double most = Math.max(one, other);
             if (input.highestHertz().isPresent() && most > input.highestHertz().getAsDouble()) {
                 problems.add(beyond(
-                        Formats.hertz(most), Formats.hertz(input.highestHertz().getAsDouble()), "calibration.takes-at-most"));
+                        Formats.hertz(most),
+                        Formats.hertz(input.highestHertz().getAsDouble()),
+                        "calibration.takes-at-most"));
             }
             double least = Math.min(one, other);
             if (least > 0
                     && input.lowestHertz().isPresent()
                     && least < input.lowestHertz().getAsDouble()) {
                 problems.add(beyond(
-                        Formats.hertz(least), Formats.hertz(input.lowestHertz().getAsDouble()), "calibration.takes-at-least"));
+                        Formats.hertz(least),
+                        Formats.hertz(input.lowestHertz().getAsDouble()),
+                        "calibration.takes-at-least"));
             }
             return;
         }
@@ -216,17 +221,19 @@ public record SensorCalibration(
         double most = Math.max(first.getAsDouble(), second.getAsDouble());
         if (input.highestVolts().isPresent() && most > input.highestVolts().getAsDouble() + NOISE_VOLTS) {
             problems.add(beyond(
-                    Formats.volts(most), Formats.volts(input.highestVolts().getAsDouble()), "calibration.takes-at-most"));
+                    Formats.volts(most),
+                    Formats.volts(input.highestVolts().getAsDouble()),
+                    "calibration.takes-at-most"));
         }
         double least = Math.min(first.getAsDouble(), second.getAsDouble());
         if (input.highestVolts().isPresent() && least < input.lowestVolts() - NOISE_VOLTS) {
-            problems.add(beyond(Formats.volts(least), Formats.volts(input.lowestVolts()), "calibration.takes-at-least"));
+            problems.add(
+                    beyond(Formats.volts(least), Formats.volts(input.lowestVolts()), "calibration.takes-at-least"));
         }
     }
 
     private static CalibrationProblem beyond(String given, String limit, String side) {
-        return new CalibrationProblem(
-                CalibrationProblem.Kind.BEYOND_INPUT, SignalTexts.text(side, given, limit));
+        return new CalibrationProblem(CalibrationProblem.Kind.BEYOND_INPUT, SignalTexts.text(side, given, limit));
     }
 
     /** A share of the supply is told right by a converter that goes by that very supply. */
@@ -244,8 +251,7 @@ public record SensorCalibration(
                     SignalTexts.text("calibration.other-supply", channel.unit().id())));
         } else if (input.ratiometric().isPresent() && !input.ratiometric().get()) {
             problems.add(new CalibrationProblem(
-                    CalibrationProblem.Kind.OTHER_SUPPLY,
-                    SignalTexts.text("calibration.own-voltage", channel.at())));
+                    CalibrationProblem.Kind.OTHER_SUPPLY, SignalTexts.text("calibration.own-voltage", channel.at())));
         }
     }
 

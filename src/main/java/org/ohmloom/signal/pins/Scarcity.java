@@ -106,10 +106,8 @@ final class Scarcity {
             List<String> spare = problem.slots().stream()
                     .filter(slot ->
                             !each.slots().contains(slot) && !assigned.chosen().containsValue(slot))
-                    .filter(slot -> roles.stream()
-                            .anyMatch(role -> slot.roles().stream()
-                                    .anyMatch(now -> now.isInput() == role.isInput()
-                                            && now.isOutput() == role.isOutput())))
+                    .filter(slot -> roles.stream().anyMatch(role -> slot.roles().stream()
+                            .anyMatch(now -> now.isInput() == role.isInput() && now.isOutput() == role.isOutput())))
                     .map(Slot::id)
                     .toList();
             if (!roles.isEmpty()) {

@@ -47,11 +47,9 @@ final class Surroundings {
         for (Claim claim : problem.claims()) {
             List<Object> alike =
                     List.of(claim.role(), claim.amps(), claim.locked(), claim.barred(), units(claim.owner()));
-            serving.put(
-                    claim,
-                    known.computeIfAbsent(alike, key -> byThemselves.get(claim).stream()
-                            .filter(slot -> units(claim.owner()).contains(slot.unit()))
-                            .toList()));
+            serving.put(claim, known.computeIfAbsent(alike, key -> byThemselves.get(claim).stream()
+                    .filter(slot -> units(claim.owner()).contains(slot.unit()))
+                    .toList()));
             claim.locked().ifPresent(lockedSlots::add);
             if (!claim.barred().isEmpty() && !bars.contains(claim.barred())) {
                 int number = bars.size();

@@ -104,7 +104,8 @@ class SensorCalibrationTest {
                         OptionalDouble.empty(),
                         OptionalDouble.empty())));
         SensorCalibration boost = of(measurement, analoguePin(10), Optional.of(reference()));
-        // The line carried on would give 5.3 V at 3 bar, more than the 5 V the input converts; what it gives there is not known.
+        // The line carried on would give 5.3 V at 3 bar, more than the 5 V the input converts; what it gives there is
+        // not known.
         assertEquals(Set.of(CalibrationProblem.Kind.RANGE_TOO_SMALL), kinds(boost));
         assertEquals(
                 "meets 0 to 3 bar in use and tells 0 to 2.5 bar",

@@ -171,8 +171,7 @@ class PinSearchTest {
     /** One output of 5 A: two lamps and a pump of 2 A compete for it, a fan of 8 A is too strong, and no input tells what B1 gives. */
     @Test
     void whatNoPinServesIsToldApartFromWhatThereAreTooFewPinsFor() {
-        Slot output =
-                new Slot("U1.1", "X1", Set.of(PinRole.HIGH_SIDE_OUTPUT), 1, OptionalDouble.of(5), Set.of());
+        Slot output = new Slot("U1.1", "X1", Set.of(PinRole.HIGH_SIDE_OUTPUT), 1, OptionalDouble.of(5), Set.of());
         List<Claim> claims = new ArrayList<>();
         for (String load : List.of("lamp 1", "lamp 2", "pump", "fan")) {
             double amps = load.equals("fan") ? 8 : 2;

@@ -73,7 +73,9 @@ class CalibrationMendingTest {
         Harness harness =
                 meeting(Sensor.Kind.THERMISTOR, PinRole.THERMISTOR_INPUT, new Calibration.Beta(2500, 20, 3500));
         Edit mending = mended(harness).orElseThrow();
-        assertEquals("Calibrate B1 from -20 to 110 °C by its own curve", mending.label().english());
+        assertEquals(
+                "Calibrate B1 from -20 to 110 °C by its own curve",
+                mending.label().english());
         assertEquals(
                 List.of(),
                 channels(mending.apply(harness))
