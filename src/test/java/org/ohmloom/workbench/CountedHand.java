@@ -9,21 +9,29 @@ import java.awt.Robot;
 import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JMenuItem;
 import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import javax.swing.plaf.basic.ComboPopup;
 
 /** A person's hand at mouse and keyboard: every click, drag, shortcut and field entry is counted. */
 public final class CountedHand {
 
     private static final int BETWEEN_MILLIS = 25;
 
-    private static final String UPPER = "+:\"@_<>?()";
-    private static final String LOWER = "=;'2-,./90";
+    private static final String UPPER = "+:\"@_<>?()%";
+    private static final String LOWER = "=;'2-,./905";
 
     private final Robot robot;
     private final List<String> actions = new ArrayList<>();
@@ -51,8 +59,13 @@ public final class CountedHand {
 
     /** Waits until something of that name can be seen and used. */
     public static Component see(String name) {
-        OnEventThread.await(name, () -> find(name).filter(Component::isEnabled).isPresent());
-        return OnEventThread.get(() -> find(name).orElseThrow());
+        return see(name, each -> name.equals(each.getName()));
+    }
+
+    private static Component see(String what, Predicate<Component> wanted) {
+        OnEventThread.await(
+                what, () -> find(wanted).filter(Component::isEnabled).isPresent());
+        return OnEventThread.get(() -> find(wanted).orElseThrow());
     }
 
     /** Whether something of that name can be seen; asked on the event thread. */
@@ -66,8 +79,12 @@ public final class CountedHand {
     }
 
     private static Optional<Component> find(String name) {
+        return find(each -> name.equals(each.getName()));
+    }
+
+    private static Optional<Component> find(Predicate<Component> wanted) {
         for (Window window : Window.getWindows()) {
-            Optional<Component> found = window.isShowing() ? find(window, name) : Optional.empty();
+            Optional<Component> found = window.isShowing() ? find(window, wanted) : Optional.empty();
             if (found.isPresent()) {
                 return found;
             }
@@ -75,13 +92,13 @@ public final class CountedHand {
         return Optional.empty();
     }
 
-    private static Optional<Component> find(Container in, String name) {
+    private static Optional<Component> find(Container in, Predicate<Component> wanted) {
         for (Component each : in.getComponents()) {
-            if (name.equals(each.getName()) && each.isShowing()) {
+            if (each.isShowing() && wanted.test(each)) {
                 return Optional.of(each);
             }
             if (each instanceof Container inner) {
-                Optional<Component> found = find(inner, name);
+                Optional<Component> found = find(inner, wanted);
                 if (found.isPresent()) {
                     return found;
                 }
@@ -107,17 +124,73 @@ public final class CountedHand {
         }));
     }
 
+    /** Opens a box of choices and clicks on one, by what it says there. */
+    public void choose(String box, String choice) {
+        click(box);
+        JComboBox<?> shown = (JComboBox<?>) see(box);
+        OnEventThread.await("the choices of " + box, shown::isPopupVisible);
+        actions.add("choose " + choice);
+        press(OnEventThread.get(() -> {
+            JList<Object> choices = choices(shown);
+            int entry = entry(choices, choice);
+            Rectangle cell = choices.getCellBounds(entry, entry);
+            Point origin = choices.getLocationOnScreen();
+            return new Point(origin.x + 12, origin.y + cell.y + cell.height / 2);
+        }));
+        OnEventThread.await("the choices to close", () -> !shown.isPopupVisible());
+    }
+
+    @SuppressWarnings("unchecked")
+    private static JList<Object> choices(JComboBox<?> box) {
+        return (JList<Object>) ((ComboPopup) box.getUI().getAccessibleChild(box, 0)).getList();
+    }
+
+    private static int entry(JList<Object> choices, String text) {
+        List<String> shown = new ArrayList<>();
+        for (int k = 0; k < choices.getModel().getSize(); k++) {
+            Component cell = choices.getCellRenderer()
+                    .getListCellRendererComponent(choices, choices.getModel().getElementAt(k), k, false, false);
+            shown.add(((JLabel) cell).getText());
+        }
+        if (!shown.contains(text)) {
+            throw new AssertionError("no choice " + text + " in " + shown);
+        }
+        return shown.indexOf(text);
+    }
+
+    /** Clicks on an entry of a menu that has come up, by what it says. */
+    public void pick(String text) {
+        actions.add("pick " + text);
+        press(middle(see(text, each -> each instanceof JMenuItem item && text.equals(item.getText()))));
+    }
+
+    /** Types the name of a file into the dialog that asks for one, and agrees. */
+    public void nameFile(Path file) {
+        actions.add("name the file");
+        Predicate<Component> asks = each -> each instanceof JTextField field
+                && SwingUtilities.getAncestorOfClass(JFileChooser.class, field) != null;
+        press(middle(see("a dialog that asks for a file", asks)));
+        keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+        letters(file.toString());
+        keys(KeyEvent.VK_ENTER);
+        OnEventThread.await("the dialog to close", () -> find(asks).isEmpty());
+    }
+
     /** Drags a row of a table onto a row of another. */
     public void drag(String from, int row, String to, int onto) {
         actions.add("drag row " + row + " of " + from + " onto row " + onto + " of " + to);
-        Point start = row(from, row);
-        Point end = row(to, onto);
-        robot.mouseMove(start.x, start.y);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseMove((start.x + end.x) / 2, (start.y + end.y) / 2);
-        robot.mouseMove(end.x - 2, end.y);
-        robot.mouseMove(end.x, end.y);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        drag(row(from, row), row(to, onto));
+    }
+
+    private void drag(Point start, Point end) {
+        Ears.hear(1, () -> {
+            robot.mouseMove(start.x, start.y);
+            robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+            robot.mouseMove((start.x + end.x) / 2, (start.y + end.y) / 2);
+            robot.mouseMove(end.x - 2, end.y);
+            robot.mouseMove(end.x, end.y);
+            robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        });
         robot.waitForIdle();
     }
 
@@ -140,14 +213,23 @@ public final class CountedHand {
         press(middle(editor));
         keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         letters(text);
-        robot.waitForIdle();
     }
 
     /** Keys as they lie on an English keyboard; the upper ones of a pair with Shift. */
     private void letters(String text) {
+        int capitals = (int) text.chars().filter(CountedHand::needsShift).count();
+        Ears.hear(text.length() + capitals, () -> press(text));
+        robot.waitForIdle();
+    }
+
+    private static boolean needsShift(int letter) {
+        return UPPER.indexOf(letter) >= 0 || Character.isUpperCase(letter);
+    }
+
+    private void press(String text) {
         for (char letter : text.toCharArray()) {
             int upper = UPPER.indexOf(letter);
-            boolean shift = upper >= 0 || Character.isUpperCase(letter);
+            boolean shift = needsShift(letter);
             int key = KeyEvent.getExtendedKeyCodeForChar(upper >= 0 ? LOWER.charAt(upper) : letter);
             if (shift) {
                 robot.keyPress(KeyEvent.VK_SHIFT);
@@ -165,6 +247,18 @@ public final class CountedHand {
         actions.add("type " + text);
         typed.add(text);
         letters(text);
+    }
+
+    /** Turns the wheel over the middle of something, towards the person by so many notches. */
+    public void turn(JComponent over, int notches) {
+        actions.add("turn the wheel over " + over.getName());
+        Point middle = OnEventThread.get(() -> {
+            Rectangle seen = over.getVisibleRect();
+            Point origin = over.getLocationOnScreen();
+            return new Point(origin.x + seen.x + seen.width / 2, origin.y + seen.y + seen.height / 2);
+        });
+        robot.mouseMove(middle.x, middle.y);
+        robot.mouseWheel(notches);
         robot.waitForIdle();
     }
 
@@ -179,54 +273,7 @@ public final class CountedHand {
     public void dragOn(Component on, Point from, Point to) {
         actions.add("drag on " + on.getName());
         Point origin = OnEventThread.get(on::getLocationOnScreen);
-        robot.mouseMove(origin.x + from.x, origin.y + from.y);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseMove(origin.x + (from.x + to.x) / 2, origin.y + (from.y + to.y) / 2);
-        robot.mouseMove(origin.x + to.x - 2, origin.y + to.y);
-        robot.mouseMove(origin.x + to.x, origin.y + to.y);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        robot.waitForIdle();
-    }
-
-    /**
-     * Types into a column of a table from a cell downwards, Enter after each; an empty text leaves a cell as it is.
-     *
-     * @param row what the first column says of the first row
-     */
-    public void fill(String table, String row, String column, String... texts) {
-        JTable shown = (JTable) see(table);
-        Point cell = OnEventThread.get(() -> {
-            int at = rowOf(shown, row);
-            Rectangle first = shown.getCellRect(at, 0, true);
-            Rectangle seen = shown.getVisibleRect();
-            if (!seen.intersects(first)) {
-                throw new AssertionError(row + " of " + table + " cannot be seen");
-            }
-            return new Point(Math.max(first.x, seen.x) + 12, first.y + first.height / 2);
-        });
-        clickAt(shown, cell);
-        int right = OnEventThread.get(() -> shown.getColumnModel().getColumnIndex(column)
-                - shown.getColumnModel().getSelectionModel().getLeadSelectionIndex());
-        for (int k = 0; k < Math.abs(right); k++) {
-            keys(right > 0 ? KeyEvent.VK_RIGHT : KeyEvent.VK_LEFT);
-        }
-        for (String text : texts) {
-            if (text.isEmpty()) {
-                shortcut(KeyEvent.VK_DOWN);
-            } else {
-                type(text);
-                keys(KeyEvent.VK_ENTER);
-            }
-        }
-    }
-
-    private static int rowOf(JTable table, String row) {
-        for (int k = 0; k < table.getRowCount(); k++) {
-            if (String.valueOf(table.getValueAt(k, 0)).equals(row)) {
-                return k;
-            }
-        }
-        throw new AssertionError("no row " + row);
+        drag(new Point(origin.x + from.x, origin.y + from.y), new Point(origin.x + to.x, origin.y + to.y));
     }
 
     /** Presses keys together. */
@@ -240,12 +287,14 @@ public final class CountedHand {
     }
 
     private void keys(int... together) {
-        for (int key : together) {
-            robot.keyPress(key);
-        }
-        for (int k = together.length - 1; k >= 0; k--) {
-            robot.keyRelease(together[k]);
-        }
+        Ears.hear(together.length, () -> {
+            for (int key : together) {
+                robot.keyPress(key);
+            }
+            for (int k = together.length - 1; k >= 0; k--) {
+                robot.keyRelease(together[k]);
+            }
+        });
         robot.waitForIdle();
     }
 
@@ -257,9 +306,11 @@ public final class CountedHand {
     }
 
     private void press(Point at) {
-        robot.mouseMove(at.x, at.y);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        Ears.hear(1, () -> {
+            robot.mouseMove(at.x, at.y);
+            robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+            robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        });
         robot.waitForIdle();
     }
 }

@@ -114,7 +114,6 @@ class KeyboardWalkTest {
     void closeTheWindow() {
         if (window != null) {
             OnEventThread.run(window::dispose);
-            keys.close();
         }
     }
 
@@ -406,7 +405,8 @@ class KeyboardWalkTest {
     void theManualIsWalkedRoundAndLeftWithEscape() {
         Component before = Keyboard.owner();
         keys.press(KeyEvent.VK_F1);
-        OnEventThread.await("the manual", () -> manual().filter(Window::isActive).isPresent());
+        OnEventThread.await(
+                "the manual", () -> manual().filter(Window::isActive).isPresent());
         Window manual = OnEventThread.get(KeyboardWalkTest::manual).orElseThrow();
         OnEventThread.await("the keyboard in the manual", () -> inWindow(Keyboard.owner(), manual));
         Set<String> wrong = new LinkedHashSet<>(
