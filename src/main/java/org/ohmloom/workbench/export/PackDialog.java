@@ -146,6 +146,7 @@ public final class PackDialog extends JDialog {
         add(png, "gapleft 12, wrap");
         JLabel folderLabel = new JLabel(WORDS.get("pack.folder"));
         folderLabel.setLabelFor(folder);
+        folder.setName("pack-folder");
         TextUndo.install(folder);
         add(folderLabel);
         add(folder);
