@@ -5,6 +5,7 @@ import java.util.function.Predicate;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
+import org.ohmloom.solve.envelope.Combination;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
@@ -30,7 +31,7 @@ final class AmpacityDemand {
     }
 
     private static String in(StateId state) {
-        return " in state " + state;
+        return Combination.isUnnamed(state) ? " in the worst combination of loads" : " in state " + state;
     }
 
     private static Demand met(

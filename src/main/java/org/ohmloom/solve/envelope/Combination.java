@@ -5,6 +5,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.model.StateId;
 import org.ohmloom.solve.Solution;
 
 /**
@@ -18,8 +19,21 @@ import org.ohmloom.solve.Solution;
  */
 public record Combination(
         String id, SortedSet<ComponentId> loads, SortedSet<String> controls, OperatingState state, Solution solution) {
+
+    /** What the ids of their states begin with, where no state of the harness is the same. */
+    private static final String STATE = "worst-combination-";
+
     public Combination {
         loads = Collections.unmodifiableSortedSet(new TreeSet<>(loads));
         controls = Collections.unmodifiableSortedSet(new TreeSet<>(controls));
+    }
+
+    static StateId stateId(String id) {
+        return new StateId(STATE + id);
+    }
+
+    /** Whether a state is a combination of loads that nobody named. */
+    public static boolean isUnnamed(StateId state) {
+        return state.value().startsWith(STATE);
     }
 }

@@ -17,7 +17,6 @@ import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.SourceSetting;
-import org.ohmloom.model.StateId;
 
 /**
  * One way the sources are found.
@@ -65,7 +64,7 @@ record Situation(
     /** An operating state of this situation. */
     OperatingState state(String id, SortedMap<ComponentId, Setting> components, SortedMap<OutputPin, Setting> outputs) {
         return new OperatingState(
-                new StateId("worst-combination-" + id),
+                Combination.stateId(id),
                 "Worst combination " + id + ", " + name(),
                 mode,
                 settings,
