@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
@@ -191,6 +192,24 @@ class PinSearchTest {
                         "fan needs a pin that can be high side output and carries 8.00 A: the strongest there carries 5.00 A",
                         "B1.signal needs a pin that can be analogue input and tells all that B1 gives: none there does"),
                 impossible.helps());
+    }
+
+    /** U1 reads and takes the return, U2 feeds: every line finds a pin, and no unit has pins for all three. */
+    @Test
+    void linesThatFindPinsOnNoOneUnitAreToldWithWhatItLacks() {
+        List<Claim> claims = Stream.of(PinRole.ANALOGUE_INPUT, PinRole.SENSOR_RETURN, PinRole.REFERENCE_SUPPLY)
+                .map(role -> new Claim("B1 " + role, "B1", role, 0, false, Optional.empty()))
+                .toList();
+        List<Slot> slots = List.of(
+                new Slot("U1.A", "U1", "X1", Set.of(PinRole.ANALOGUE_INPUT), 1, OptionalDouble.empty(), Set.of()),
+                new Slot("U1.R", "U1", "X1", Set.of(PinRole.SENSOR_RETURN), 1, OptionalDouble.empty(), Set.of()),
+                new Slot("U2.S", "U2", "X2", Set.of(PinRole.REFERENCE_SUPPLY), 1, OptionalDouble.empty(), Set.of()));
+        PinPlan.Impossible impossible = assertInstanceOf(PinPlan.Impossible.class, plan(claims, slots));
+        assertEquals(
+                List.of("no unit has pins for all lines of B1:"
+                        + " B1 ANALOGUE_INPUT on U1; B1 SENSOR_RETURN on U1; B1 REFERENCE_SUPPLY on U2"),
+                impossible.currents());
+        assertEquals(List.of("on U1 a pin that can be reference supply"), impossible.helps());
     }
 
     /**
