@@ -44,6 +44,18 @@ class RequireTest {
     }
 
     @Test
+    void limitsThemselvesBelongToARangeAndZeroIsNotPositive() {
+        assertEquals(3, Require.within(3, 3, 5, "x"));
+        assertEquals(5, Require.within(5, 3, 5, "x"));
+        assertEquals(0.5, Require.within(0.5, 0.5, 0.7, "x"));
+        assertEquals(0.7, Require.within(0.7, 0.5, 0.7, "x"));
+        assertEquals(4, Require.notNegative(4, "x"));
+        assertEquals(4.5, Require.notNegative(4.5, "x"));
+        assertThrows(IllegalArgumentException.class, () -> Require.positive(0, "x"));
+        assertThrows(IllegalArgumentException.class, () -> Require.positive(0.0, "x"));
+    }
+
+    @Test
     void fillsTheTemplateOrLeavesAPercentSignAlone() {
         Require.that(true, "never shown");
         assertEquals("W7 has 2 ends", message(() -> Require.that(false, "%s has %d ends", "W7", 2)));
