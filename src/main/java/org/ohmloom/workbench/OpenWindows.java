@@ -90,6 +90,7 @@ final class OpenWindows {
         WorkbenchWindow window = make();
         Point corner = beside.getLocation();
         window.setBounds(corner.x + ASIDE_PIXELS, corner.y + ASIDE_PIXELS, beside.getWidth(), beside.getHeight());
+        window.view().placeDividers(beside.view().dividerPlaces());
         window.setVisible(true);
         return window;
     }

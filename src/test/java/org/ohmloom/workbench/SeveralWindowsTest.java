@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -83,8 +84,14 @@ class SeveralWindowsTest {
 
     @Test
     void theSameFileInTwoWindowsIsOneHarnessAndQuittingClosesBoth() throws Exception {
+        OnEventThread.run(() -> first.setSize(1000, 700));
+        OnEventThread.run(() -> first.view().placeDividers(Map.of("side", 640)));
         press(KeyEvent.VK_N, KeyEvent.VK_CONTROL, KeyEvent.VK_ALT);
         OnEventThread.await("another window", () -> windows.all().size() == 2 && second().isActive());
+        assertEquals(
+                OnEventThread.get(() -> first.view().dividerPlaces().get("side")),
+                OnEventThread.get(() -> second().view().dividerPlaces().get("side")),
+                "divided as the one it was opened from");
         OnEventThread.run(() -> second().view().filing().open(file));
         assertEquals("teaching – Ohmloom (also in another window)", OnEventThread.get(second()::getTitle));
         assertEquals("teaching – Ohmloom (also in another window)", OnEventThread.get(first::getTitle));

@@ -24,6 +24,7 @@ import org.ohmloom.workbench.widget.PaneDialog;
 import org.ohmloom.workbench.widget.TextChanges;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.widget.WrappedText;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** Accepts a finding, or all of its kind, as it is: the reason must be said. */
@@ -74,7 +75,7 @@ final class AcceptPane extends JPanel {
         add(who);
         add(by);
         all.setText(
-                words.get("all-of-kind", alike.size(), Fixes.title(alike.get(0).rule())));
+                words.get("all-of-kind", alike.size(), TradeWords.rule(alike.get(0).rule())));
         all.setName("accept-all");
         all.setVisible(alike.size() > 1);
         add(all, "skip 1");

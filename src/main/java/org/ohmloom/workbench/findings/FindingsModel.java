@@ -12,6 +12,7 @@ import java.util.Set;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
 import org.ohmloom.workbench.desk.Results;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** Findings as rows: a heading for each severity that is shown, its findings below it. Knows nothing of the screen. */
@@ -92,7 +93,7 @@ public final class FindingsModel {
     private static String title(Finding finding, Grouping grouping) {
         return switch (grouping) {
             case SEVERITY -> plural(finding.severity());
-            case RULE -> Fixes.title(finding.rule());
+            case RULE -> TradeWords.rule(finding.rule());
             case THING -> finding.subjects().isEmpty() ? "" : finding.subjects().get(0);
         };
     }

@@ -8,10 +8,9 @@ import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.review.Finding;
-import org.ohmloom.review.RuleInfo;
-import org.ohmloom.review.Rules;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Results;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** What can be done about findings together: those of one rule that are not accepted. */
@@ -36,16 +35,6 @@ final class Fixes {
     /** Whether they are about the same: one of results and its like in later ones. */
     static boolean isSame(Finding one, Finding other) {
         return one.rule().equals(other.rule()) && one.subjects().equals(other.subjects());
-    }
-
-    /** What a rule is called. */
-    static String title(String rule) {
-        return Rules.ALL.stream()
-                .map(each -> each.info())
-                .filter(info -> info.id().equals(rule))
-                .map(info -> Words.said(info.title()))
-                .findFirst()
-                .orElse(rule);
     }
 
     /** Whether {@link #ofAKind} has any; the first fix that applies to the harness as it is tells. */
@@ -80,7 +69,7 @@ final class Fixes {
                                 .text(
                                         "fix-label",
                                         edits.size(),
-                                        title(alike.get(0).rule())),
+                                        TradeWords.rule(alike.get(0).rule())),
                         edits));
     }
 

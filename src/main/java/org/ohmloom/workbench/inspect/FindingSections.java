@@ -30,7 +30,7 @@ final class FindingSections {
                         Fact.of(RecordFacts.words(name), units.quantity(quantity.canonical(), quantity.dimension()))));
         facts.add(Fact.of(WORDS.get("finding-sections.about"), String.join(", ", finding.subjects())));
         facts.add(Fact.of(WORDS.get("finding-sections.source"), Words.said(finding.citation())));
-        facts.add(Fact.of(WORDS.get("finding-sections.rule"), finding.rule()));
+        facts.add(Fact.of(WORDS.get("finding-sections.rule"), TradeWords.rule(finding.rule())));
         finding.fix().ifPresent(fix -> facts.add(Fact.of(WORDS.get("finding-sections.fix"), Words.said(fix.label()))));
         finding.waiver()
                 .ifPresent(waiver -> facts.add(Fact.of(WORDS.get("finding-sections.accepted"), waiver.reason())));

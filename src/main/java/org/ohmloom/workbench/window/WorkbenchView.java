@@ -239,7 +239,7 @@ public final class WorkbenchView extends JPanel {
     }
 
     /** Places of the dividers, px, by name. */
-    Map<String, Integer> dividerPlaces() {
+    public Map<String, Integer> dividerPlaces() {
         Map<String, Integer> places = new TreeMap<>();
         dividers.forEach((name, split) -> places.put(name, split.getDividerLocation()));
         return places;

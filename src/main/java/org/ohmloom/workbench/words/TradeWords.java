@@ -22,6 +22,8 @@ import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.Switch;
+import org.ohmloom.review.Rule;
+import org.ohmloom.review.Rules;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.ShownUnits;
@@ -180,5 +182,15 @@ public final class TradeWords {
      */
     public static String count(long count, String noun) {
         return WORDS.get("count." + noun, String.valueOf(count), count);
+    }
+
+    /** What a rule of the review is called. */
+    public static String rule(String id) {
+        return Rules.ALL.stream()
+                .map(Rule::info)
+                .filter(info -> info.id().equals(id))
+                .map(info -> Words.said(info.title()))
+                .findFirst()
+                .orElse(id);
     }
 }

@@ -22,6 +22,7 @@ import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.desk.Results;
 import org.ohmloom.workbench.desk.Selection;
+import org.ohmloom.workbench.words.TradeWords;
 
 /** Looking at fixes first, fixing all of a kind, accepting with a reason; on the example of faults. */
 class FindingCuresTest {
@@ -49,7 +50,7 @@ class FindingCuresTest {
                 .flatMap(each -> each.fields().stream())
                 .toList();
         assertTrue(changes.size() >= alike.size(), changes.toString());
-        assertEquals("Fix " + alike.size() + ": " + Fixes.title(rule), edit.label().english());
+        assertEquals("Fix " + alike.size() + ": " + TradeWords.rule(rule), edit.label().english());
         OnEventThread.run(() -> {
             stage.desk().apply(edit);
             stage.view.book().get("undo").run();
@@ -121,7 +122,7 @@ class FindingCuresTest {
                 EnumSet.allOf(Severity.class),
                 first.rule().toUpperCase(java.util.Locale.ROOT),
                 FindingsModel.Grouping.RULE);
-        assertEquals(Fixes.title(first.rule()), rows.get(0).title());
+        assertEquals(TradeWords.rule(first.rule()), rows.get(0).title());
         assertTrue(rows.stream().flatMap(row -> row.finding().stream()).allMatch(each -> (each.rule() + each.message())
                 .contains(first.rule())));
         List<FindingsModel.Row> byRule =
