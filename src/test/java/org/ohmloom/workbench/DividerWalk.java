@@ -86,8 +86,7 @@ final class DividerWalk {
 
     private static int painted(JSplitPane split) {
         Component divider = ((BasicSplitPaneUI) split.getUI()).getDivider();
-        BufferedImage image =
-                new BufferedImage(divider.getWidth(), divider.getHeight(), BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(divider.getWidth(), divider.getHeight(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         divider.paint(g);
         g.dispose();

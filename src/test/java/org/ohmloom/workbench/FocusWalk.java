@@ -195,7 +195,8 @@ final class FocusWalk {
             return false;
         }
         if (each instanceof AbstractButton button && !each.isFocusable()) {
-            // A button beside a command's menu item may leave the keyboard to that, one of a chooser of files to the menu of its list.
+            // A button beside a command's menu item may leave the keyboard to that, one of a chooser of files to the
+            // menu of its list.
             return !(button.getAction() instanceof Command)
                     && SwingUtilities.getAncestorOfClass(JFileChooser.class, each) == null;
         }

@@ -47,8 +47,7 @@ final class WorkedSupply {
     /** Open-circuit voltage of a battery of a type at a charge level. */
     static double emfVolts(double fullVolts, String type, double chargeFraction) {
         Battery battery = new Battery(fullVolts, 0.006, 95, Optional.of(BatteryModel.of(type)));
-        OperatingState state =
-                state().withSource(SOURCE, SourceSetting.ON.withChargeFraction(chargeFraction));
+        OperatingState state = state().withSource(SOURCE, SourceSetting.ON.withChargeFraction(chargeFraction));
         return SourceConditions.of(harness(battery), WireTables.bundled())
                 .battery(source(battery), battery, state)
                 .emfVolts();
@@ -88,8 +87,8 @@ final class WorkedSupply {
                 .with(wire("W2", "-", SignalClass.RETURN))
                 .with(state);
         WireTables tables = WireTables.bundled();
-        Solution solution = DcSolver.solve(
-                NetworkBuilder.build(harness, state, any -> NO_OHMS, tables), harness, () -> false);
+        Solution solution =
+                DcSolver.solve(NetworkBuilder.build(harness, state, any -> NO_OHMS, tables), harness, () -> false);
         return StartUpStudy.of(harness, Map.of(state.id(), solution), tables, () -> false)
                 .run(state.id(), UNIT)
                 .flatMap(run -> run.starters().stream().findFirst())
@@ -99,10 +98,7 @@ final class WorkedSupply {
 
     private static Wire wire(String id, String terminal, SignalClass signalClass) {
         return Wire.of(
-                id,
-                new WireEnd.AtTerminal(SOURCE, terminal),
-                new WireEnd.AtTerminal(UNIT, terminal),
-                signalClass);
+                id, new WireEnd.AtTerminal(SOURCE, terminal), new WireEnd.AtTerminal(UNIT, terminal), signalClass);
     }
 
     private static OperatingState state() {

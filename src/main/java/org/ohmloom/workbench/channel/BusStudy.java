@@ -9,7 +9,6 @@ import org.ohmloom.draw.study.BusCharts;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.signal.bus.MessageTiming;
 import org.ohmloom.signal.bus.traffic.BusSignal;
-import org.ohmloom.signal.bus.wiring.BusProblem;
 import org.ohmloom.signal.bus.wiring.BusWiring;
 import org.ohmloom.signal.study.BusReading;
 import org.ohmloom.tables.BusFigure;

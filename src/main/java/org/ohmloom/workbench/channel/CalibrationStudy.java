@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.ohmloom.draw.study.CalibrationCharts;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Measurement;
-import org.ohmloom.signal.calibration.CalibrationProblem;
 import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.channel.UpdateRate;
 import org.ohmloom.signal.study.ChannelReading;
@@ -93,9 +92,9 @@ final class CalibrationStudy implements Study<ChannelReading> {
 
     private static List<String> problems(ChannelReading row) {
         List<String> all = new ArrayList<>();
-        row.calibration()
-                .ifPresent(each ->
-                        each.problems().stream().map(problem -> Words.said(problem.words())).forEach(all::add));
+        row.calibration().ifPresent(each -> each.problems().stream()
+                .map(problem -> Words.said(problem.words()))
+                .forEach(all::add));
         row.rate().remarks().stream().map(remark -> Words.said(remark.words())).forEach(all::add);
         return all;
     }

@@ -148,7 +148,11 @@ final class ComparedLists {
     /** Parts to buy more or less of. */
     static Sheet<Row<PartChange>> parts(Supplier<List<PartChange>> parts) {
         List<Column<Row<PartChange>>> columns = List.of(
-                text(WORDS.term("compared-lists.group"), WORDS.get("compared-lists.group.about"), 14, PartChange::group),
+                text(
+                        WORDS.term("compared-lists.group"),
+                        WORDS.get("compared-lists.group.about"),
+                        14,
+                        PartChange::group),
                 text(
                         WORDS.term("compared-lists.part-number"),
                         WORDS.get("compared-lists.part-number.about"),

@@ -231,10 +231,12 @@ public final class Filing {
         Optional<Document> document = desk.document();
         if (document.filter(open -> !isElsewhere() && saves.isBusy(open)).isPresent()) {
             WaitingForSave waiting = waiting(document.get(), answer);
-            saves.afterwards(document.get(), () -> waiting.ended(() -> {
-                leaving = false;
-                mayLeave(answer);
-            }));
+            saves.afterwards(
+                    document.get(),
+                    () -> waiting.ended(() -> {
+                        leaving = false;
+                        mayLeave(answer);
+                    }));
         } else if (document.isEmpty() || !document.get().session().isChanged() || isElsewhere()) {
             answer.accept(true);
         } else {
@@ -261,11 +263,10 @@ public final class Filing {
 
     private WaitingForSave waiting(Document document, Consumer<Boolean> answer) {
         leaving = true;
-        return new WaitingForSave(
-                prompts, saves.afterAWhile(), () -> saves.isBusy(document), document.name(), may -> {
-                    leaving = false;
-                    answer.accept(may);
-                });
+        return new WaitingForSave(prompts, saves.afterAWhile(), () -> saves.isBusy(document), document.name(), may -> {
+            leaving = false;
+            answer.accept(may);
+        });
     }
 
     /** Goes back to the original after asking what becomes of the side copy. Whether no side copy is on the desk now. */

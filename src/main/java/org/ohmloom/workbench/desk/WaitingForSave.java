@@ -27,8 +27,7 @@ final class WaitingForSave {
      * @param name        what people call the document
      * @param answer      hears whether it is left, if a person decides before the save has ended
      */
-    WaitingForSave(
-            Prompts prompts, Executor afterAWhile, BooleanSupplier busy, String name, Consumer<Boolean> answer) {
+    WaitingForSave(Prompts prompts, Executor afterAWhile, BooleanSupplier busy, String name, Consumer<Boolean> answer) {
         this.prompts = prompts;
         this.afterAWhile = afterAWhile;
         this.busy = busy;

@@ -20,8 +20,8 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
-import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Term;
+import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
 
 /** What each wire gets more at single connectors than its way is long; what is not entered is as everywhere else. */

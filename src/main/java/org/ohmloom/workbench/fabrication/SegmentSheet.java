@@ -20,8 +20,8 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
-import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Term;
+import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
 
 /** The bundle segments with what lies over them. */

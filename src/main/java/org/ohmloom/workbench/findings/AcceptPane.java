@@ -74,8 +74,8 @@ final class AcceptPane extends JPanel {
         TextUndo.install(by);
         add(who);
         add(by);
-        all.setText(
-                words.get("all-of-kind", alike.size(), TradeWords.rule(alike.get(0).rule())));
+        all.setText(words.get(
+                "all-of-kind", alike.size(), TradeWords.rule(alike.get(0).rule())));
         all.setName("accept-all");
         all.setVisible(alike.size() > 1);
         add(all, "skip 1");

@@ -26,17 +26,16 @@ import org.ohmloom.workbench.words.Words;
 final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
     private static final Words WORDS = Words.of("findings");
 
-    private final JPanel card =
-            new CellPanel(new MigLayout("insets 7 10 7 10, gap 0, wrap 2", "[]8[]")) {
-                private static final long serialVersionUID = 1L;
+    private final JPanel card = new CellPanel(new MigLayout("insets 7 10 7 10, gap 0, wrap 2", "[]8[]")) {
+        private static final long serialVersionUID = 1L;
 
-                @Override
-                protected void paintComponent(Graphics g) {
-                    super.paintComponent(g);
-                    g.setColor(Tone.colour("Table.gridColor"));
-                    g.fillRect(0, getHeight() - 1, getWidth(), 1);
-                }
-            };
+        @Override
+        protected void paintComponent(Graphics g) {
+            super.paintComponent(g);
+            g.setColor(Tone.colour("Table.gridColor"));
+            g.fillRect(0, getHeight() - 1, getWidth(), 1);
+        }
+    };
     private final JPanel headingPane = new CellPanel(new MigLayout("insets 6 10 5 10, fillx"));
     private final JLabel heading = new JLabel();
     private final JLabel sign = new JLabel();

@@ -84,8 +84,8 @@ public final class FindingsModel {
     }
 
     private static boolean holds(Finding finding, List<String> words) {
-        String text = (Words.said(finding.sentence()) + " " + finding.rule() + " " + String.join(" ", finding.subjects()) + " "
-                        + Words.said(finding.citation()))
+        String text = (Words.said(finding.sentence()) + " " + finding.rule() + " "
+                        + String.join(" ", finding.subjects()) + " " + Words.said(finding.citation()))
                 .toLowerCase(Locale.ROOT);
         return words.stream().allMatch(text::contains);
     }

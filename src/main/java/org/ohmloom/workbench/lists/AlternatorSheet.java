@@ -45,8 +45,9 @@ final class AlternatorSheet implements ElementSheet<AlternatorSheet.Row> {
                         WORDS.get("alternator.alternator.about"),
                         10,
                         row -> row.component().id().value()),
-                Column.text(WORDS.term("alternator.name"), WORDS.get("alternator.name.about"), 16, row -> row.component()
-                        .name()),
+                Column.text(
+                        WORDS.term("alternator.name"), WORDS.get("alternator.name.about"), 16, row -> row.component()
+                                .name()),
                 ColumnEdits.number(
                         WORDS.term("alternator.set-point-2"),
                         "V",

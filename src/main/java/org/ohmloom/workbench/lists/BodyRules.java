@@ -43,19 +43,14 @@ final class BodyRules {
     /** Where the figure is from; it is shown wherever the figure is used. */
     static Column<ChassisBody> source() {
         return Column.<ChassisBody>text(
-                        WORDS.term("to-middle-source"),
-                        WORDS.get("to-middle-source.about"),
-                        24,
-                        BodyRules::entered)
+                        WORDS.term("to-middle-source"), WORDS.get("to-middle-source.about"), 24, BodyRules::entered)
                 .edited(ColumnEdits.<ChassisBody, ChassisBody>of(
                         body -> body.rule().isPresent(),
                         BodyRules::entered,
                         body -> body,
-                        (bodies, typed) -> each(
-                                bodies,
-                                was -> was.rule()
-                                        .map(rule -> new ChassisRule(
-                                                rule.toMiddleOhms(), typed.isBlank() ? unnamed() : typed.strip())))));
+                        (bodies, typed) -> each(bodies, was -> was.rule()
+                                .map(rule -> new ChassisRule(
+                                        rule.toMiddleOhms(), typed.isBlank() ? unnamed() : typed.strip())))));
     }
 
     private static String entered(ChassisBody body) {

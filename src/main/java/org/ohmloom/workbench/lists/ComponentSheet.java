@@ -57,7 +57,8 @@ final class ComponentSheet implements ElementSheet<ComponentSheet.Row> {
                         WORDS.get("component.kind.about"),
                         20,
                         row -> TradeWords.kind(row.component().device())),
-                Column.<Row>number(WORDS.term("component.rating"), "A", WORDS.get("component.rating.about"), Row::rating)
+                Column.<Row>number(
+                                WORDS.term("component.rating"), "A", WORDS.get("component.rating.about"), Row::rating)
                         .edited(ColumnEdits.<Row, ComponentId>of(
                                 row -> row.component().device() instanceof ProtectiveDevice,
                                 row -> row.rating().exact() + " A",

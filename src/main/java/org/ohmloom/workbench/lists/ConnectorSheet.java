@@ -42,7 +42,8 @@ final class ConnectorSheet implements ElementSheet<ConnectorSheet.Row> {
                         row -> row.connector().id().value()),
                 Column.text(WORDS.term("connector.name"), WORDS.get("connector.name.about"), 28, row -> row.connector()
                         .name()),
-                Column.text(WORDS.term("connector.mates-with"), WORDS.get("connector.mates-with.about"), 26, Row::mates),
+                Column.text(
+                        WORDS.term("connector.mates-with"), WORDS.get("connector.mates-with.about"), 26, Row::mates),
                 Column.<Row>number(
                         WORDS.term("connector.cavities"),
                         "",

@@ -57,8 +57,9 @@ record FieldColumns<R>(Supplier<Optional<Harness>> harness, Function<R, ? extend
 
     /** A column of identities of the rows themselves; whatever names one follows when another is typed. */
     Column<R> identity(String title, String tip, int letters) {
-        return Column.<R>text(
-                        new Term("identity", title), tip, letters, row -> element.apply(row).id().value())
+        return Column.<R>text(new Term("identity", title), tip, letters, row -> element.apply(row)
+                        .id()
+                        .value())
                 .edited(renaming());
     }
 

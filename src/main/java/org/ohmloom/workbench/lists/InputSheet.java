@@ -18,8 +18,8 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
-import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Term;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** The inputs of control units and how they read. What is empty is not known and not checked. */

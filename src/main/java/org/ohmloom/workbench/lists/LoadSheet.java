@@ -17,9 +17,9 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
+import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.TypedEdits;
-import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.Words;
 
 /** The loads as a list: what they draw and what reaches them. */

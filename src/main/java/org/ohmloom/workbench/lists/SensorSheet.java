@@ -22,8 +22,8 @@ import org.ohmloom.workbench.sheet.ColumnEdits;
 import org.ohmloom.workbench.sheet.ElementSheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.CalibrationText;
-import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Term;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** The sensors: what they measure, what they give for it, and how far off they read. */

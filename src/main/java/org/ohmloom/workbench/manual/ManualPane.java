@@ -160,8 +160,13 @@ public final class ManualPane extends JPanel {
             field.selectAll();
         });
         Keys.bind(this, WHEN_IN_FOCUSED_WINDOW, Keys.plain(KeyEvent.VK_F6), "next", this::nextPart);
-        Keys.bind(this, WHEN_IN_FOCUSED_WINDOW, Keys.shift(KeyEvent.VK_F6), "divider", () -> DividerKeys.next(
-                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
+        Keys.bind(
+                this,
+                WHEN_IN_FOCUSED_WINDOW,
+                Keys.shift(KeyEvent.VK_F6),
+                "divider",
+                () -> DividerKeys.next(
+                        KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
         Keys.bind(contents, WHEN_FOCUSED, Keys.plain(KeyEvent.VK_ENTER), "read", view::requestFocusInWindow);
         Keys.bind(hits, WHEN_FOCUSED, Keys.plain(KeyEvent.VK_ENTER), "read", view::requestFocusInWindow);
         field.addActionListener(event -> view.requestFocusInWindow());

@@ -168,7 +168,8 @@ final class PrintPane extends JPanel {
     }
 
     private JComponent sheets() {
-        JPanel pane = new JPanel(new MigLayout("insets 0, fill, gap 4, novisualpadding", "[][][][]push[][][]", "[][grow,fill]"));
+        JPanel pane = new JPanel(
+                new MigLayout("insets 0, fill, gap 4, novisualpadding", "[][][][]push[][][]", "[][grow,fill]"));
         pane.add(turn("first", () -> turnTo(0)));
         pane.add(turn("previous", () -> turnTo(sheet - 1)));
         place.setName("print-place");

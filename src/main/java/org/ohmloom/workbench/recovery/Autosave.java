@@ -52,13 +52,7 @@ public final class Autosave {
      * @param pauseMillis how long after a change it is kept, ms
      */
     public Autosave(
-            Desk desk,
-            Saves saves,
-            RecoveryFolder folder,
-            Executor writer,
-            Clock clock,
-            int number,
-            int pauseMillis) {
+            Desk desk, Saves saves, RecoveryFolder folder, Executor writer, Clock clock, int number, int pauseMillis) {
         this.desk = desk;
         this.saves = saves;
         this.folder = folder;

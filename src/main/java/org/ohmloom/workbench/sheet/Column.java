@@ -43,12 +43,7 @@ public record Column<R>(
     }
 
     public Column(
-            Term term,
-            String unit,
-            String tip,
-            int letters,
-            Function<R, CellText> cell,
-            Optional<CellEdit<R>> edit) {
+            Term term, String unit, String tip, int letters, Function<R, CellText> cell, Optional<CellEdit<R>> edit) {
         this(
                 term,
                 unit,

@@ -14,11 +14,7 @@ public final class ColumnEdits {
 
     /** A column of numbers edited in every row; editing starts from the exact number with its unit. */
     public static <R> Column<R> number(
-            Term title,
-            String unit,
-            String tip,
-            Function<R, CellText> cell,
-            BiFunction<List<R>, String, Edit> parse) {
+            Term title, String unit, String tip, Function<R, CellText> cell, BiFunction<List<R>, String, Edit> parse) {
         return Column.number(title, unit, tip, cell)
                 .edited(ColumnEdits.<R, R>of(
                         row -> true,

@@ -121,10 +121,8 @@ public final class ShownColumns {
 
     /** Shows a column, at its place among those shown, or hides it; the last one stays. */
     public void show(String key, boolean wanted) {
-        TableColumn column = all.stream()
-                .filter(each -> key(each).equals(key))
-                .findFirst()
-                .orElseThrow();
+        TableColumn column =
+                all.stream().filter(each -> key(each).equals(key)).findFirst().orElseThrow();
         if (wanted && !isShown(key)) {
             table.addColumn(column);
             int before = (int) shown().stream()
@@ -156,12 +154,9 @@ public final class ShownColumns {
         List<TableColumn> shown = shown();
         return Stream.concat(
                         shown.stream()
-                                .map(column -> key(column)
-                                        + WIDTH
-                                        + Math.round(UIScale.unscale((float) column.getWidth()))),
-                        all.stream()
-                                .filter(column -> !shown.contains(column))
-                                .map(column -> HIDDEN + key(column)))
+                                .map(column ->
+                                        key(column) + WIDTH + Math.round(UIScale.unscale((float) column.getWidth()))),
+                        all.stream().filter(column -> !shown.contains(column)).map(column -> HIDDEN + key(column)))
                 .collect(Collectors.joining(BETWEEN));
     }
 

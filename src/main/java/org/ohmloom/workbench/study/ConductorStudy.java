@@ -93,7 +93,12 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
                 .id()
                 .value()));
         columns.add(new Column<Row>(
-                        WORDS.term("conductor.has"), "", WORDS.get("conductor.has.about"), 8, Row::has, Optional.empty())
+                        WORDS.term("conductor.has"),
+                        "",
+                        WORDS.get("conductor.has.about"),
+                        8,
+                        Row::has,
+                        Optional.empty())
                 .sizes());
         columns.add(new Column<Row>(
                         WORDS.term("conductor.needs"),

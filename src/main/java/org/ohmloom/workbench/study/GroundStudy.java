@@ -65,7 +65,10 @@ public final class GroundStudy implements Study<ReturnReadings.AtGround> {
                         WORDS.get("ground.on.about"),
                         row -> CellText.of(row.joint().onAmps())),
                 Column.number(
-                        WORDS.term("ground.terminals"), "", WORDS.get("ground.terminals.about"), GroundStudy::terminals),
+                        WORDS.term("ground.terminals"),
+                        "",
+                        WORDS.get("ground.terminals.about"),
+                        GroundStudy::terminals),
                 Column.text(WORDS.term("ground.state"), WORDS.get("ground.state.about"), 10, row -> row.state()
                         .value()));
     }

@@ -85,9 +85,10 @@ public final class OffsetStudy implements Study<OffsetStudy.Row> {
                         "mV",
                         WORDS.get("offset.limit.about"),
                         row -> ReturnRows.millivolts(row.limit())),
-                Column.text(WORDS.term("offset.most-from"), WORDS.get("offset.most-from.about"), 10, row -> row.largest()
-                        .map(share -> share.cause().value())
-                        .orElse("")),
+                Column.text(
+                        WORDS.term("offset.most-from"), WORDS.get("offset.most-from.about"), 10, row -> row.largest()
+                                .map(share -> share.cause().value())
+                                .orElse("")),
                 Column.number(WORDS.term("offset.share"), "mV", WORDS.get("offset.share.about"), row -> row.largest()
                         .map(share -> ReturnRows.millivolts(share.volts()))
                         .orElse(CellText.EMPTY)),

@@ -25,8 +25,8 @@ import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
-import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Term;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** Fuses, breakers and outputs that limit: what each carries, protects, clears and rides through. */

@@ -194,7 +194,8 @@ class SlowDiskTest {
         stage.prompts.duringSlowSave = () -> {
             writing.remove().run();
             // while a dialog stands its window goes on hearing events, as here
-            SecondaryLoop loop = Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
+            SecondaryLoop loop =
+                    Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
             EventQueue.invokeLater(loop::exit);
             loop.enter();
         };

@@ -50,7 +50,9 @@ class FindingCuresTest {
                 .flatMap(each -> each.fields().stream())
                 .toList();
         assertTrue(changes.size() >= alike.size(), changes.toString());
-        assertEquals("Fix " + alike.size() + ": " + TradeWords.rule(rule), edit.label().english());
+        assertEquals(
+                "Fix " + alike.size() + ": " + TradeWords.rule(rule),
+                edit.label().english());
         OnEventThread.run(() -> {
             stage.desk().apply(edit);
             stage.view.book().get("undo").run();

@@ -14,13 +14,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.words.PseudoLanguage;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.widget.Samples;
-import org.ohmloom.words.PseudoLanguage;
 
 /** Which columns a list shows is kept from one start to the next, whatever language the next one is in. */
 class KeptColumnsTest {
@@ -35,8 +35,8 @@ class KeptColumnsTest {
 
     private ListsPane started(Locale language) {
         Locale.setDefault(Locale.Category.DISPLAY, language);
-        return OnEventThread.get(() ->
-                new ListsPane(stage.desk(), new Samples(new ScenePainter(SceneFonts.load())), stage.preferences));
+        return OnEventThread.get(
+                () -> new ListsPane(stage.desk(), new Samples(new ScenePainter(SceneFonts.load())), stage.preferences));
     }
 
     private static Map<String, List<String>> keys(Map<String, Sheet<?>> lists) {

@@ -50,8 +50,8 @@ class AutosaveTest {
     }
 
     private Autosave autosave(Stage stage) {
-        return OnEventThread.get(() -> new Autosave(
-                stage.desk(), stage.services().saves(), kept(), Runnable::run, NOON, 1, AT_ONCE_MILLIS));
+        return OnEventThread.get(() ->
+                new Autosave(stage.desk(), stage.services().saves(), kept(), Runnable::run, NOON, 1, AT_ONCE_MILLIS));
     }
 
     @Test

@@ -81,8 +81,7 @@ final class Clipping {
     @SuppressWarnings("unchecked") // the renderer of a box writes its values
     private static String spoken(JComboBox<?> box) {
         ListCellRenderer<Object> renderer = (ListCellRenderer<Object>) box.getRenderer();
-        Component shown =
-                renderer.getListCellRendererComponent(new JList<>(), box.getSelectedItem(), -1, false, false);
+        Component shown = renderer.getListCellRendererComponent(new JList<>(), box.getSelectedItem(), -1, false, false);
         return shown instanceof JLabel label ? label.getText() : String.valueOf(box.getName());
     }
 

@@ -23,6 +23,7 @@ import org.ohmloom.Campaign;
 import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.PseudoLanguage;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Workbench;
 import org.ohmloom.workbench.desk.Desk;
@@ -34,7 +35,6 @@ import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.widget.CardPages;
-import org.ohmloom.words.PseudoLanguage;
 
 /**
  * In a real window of 1280 by 800 units, nothing that is written in any view, list or dialog is cut: at 100, 150 and 200 %, in
@@ -126,7 +126,8 @@ class ClippingTest {
                 int tab = k;
                 OnEventThread.run(() -> tabs.setSelectedIndex(tab));
                 DialogsOverWindow.settle();
-                cut.addAll(DialogsOverWindow.cut(tabs.getName() + " " + OnEventThread.get(() -> tabs.getTitleAt(tab)), window));
+                cut.addAll(DialogsOverWindow.cut(
+                        tabs.getName() + " " + OnEventThread.get(() -> tabs.getTitleAt(tab)), window));
             }
         }
         OnEventThread.run(() -> {
