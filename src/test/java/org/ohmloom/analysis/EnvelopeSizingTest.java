@@ -54,7 +54,9 @@ class EnvelopeSizingTest {
         Analysis byEnvelope = Analyst.analyse(grouped, TABLES, Cancel.NEVER);
         Analysis byStates = Analyst.analyse(free, TABLES, Cancel.NEVER);
         // 9 + 8 = 17 A against 9 A in the worst named state
-        assertTrue(ampacity(byEnvelope).reason().startsWith("carries 17 A RMS in the worst combination of loads;"), ampacity(byEnvelope)::reason);
+        assertTrue(
+                ampacity(byEnvelope).reason().startsWith("carries 17 A RMS in the worst combination of loads;"),
+                ampacity(byEnvelope)::reason);
         assertTrue(ampacity(byStates).reason().startsWith("carries 9 A RMS"), ampacity(byStates)::reason);
         Gauge larger = byEnvelope.ratings().get(FEED).gauge();
         assertTrue(larger.compareTo(byStates.ratings().get(FEED).gauge()) > 0, larger::text);
