@@ -1,13 +1,10 @@
 package org.ohmloom.workbench.bench;
 
-import java.awt.Component;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
-import javax.swing.JList;
-import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.SceneOptions.Numbers;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
@@ -22,7 +19,7 @@ public final class NumberChooser extends JComboBox<Numbers> {
         super(Numbers.values());
         Words words = Words.of("numbers");
         setName("numbers");
-        setRenderer(new NameRenderer());
+        Choices.say(this, numbers -> words.get("name." + TradeWords.lower(numbers)));
         setMaximumRowCount(Numbers.values().length);
         getAccessibleContext().setAccessibleName(words.get("chooser"));
         addActionListener(event -> {
@@ -47,20 +44,6 @@ public final class NumberChooser extends JComboBox<Numbers> {
             setToolTipText(words.get("on-layout", words.get("about." + TradeWords.lower(numbers))));
         } finally {
             quiet = false;
-        }
-    }
-
-    private static final class NameRenderer extends DefaultListCellRenderer {
-
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<?> list, @Nullable Object value, int index, boolean selected, boolean focused) {
-            String name = value instanceof Numbers numbers
-                    ? Words.of("numbers").get("name." + TradeWords.lower(numbers))
-                    : "";
-            return super.getListCellRendererComponent(list, name, index, selected, focused);
         }
     }
 }

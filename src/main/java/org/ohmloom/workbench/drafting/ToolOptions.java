@@ -1,18 +1,16 @@
 package org.ohmloom.workbench.drafting;
 
 import java.awt.Component;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
-import org.jspecify.annotations.Nullable;
 import org.ohmloom.edit.board.StartDevice;
+import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.widget.Spoken;
 import org.ohmloom.workbench.widget.TextUndo;
 import org.ohmloom.workbench.words.TradeWords;
@@ -33,16 +31,7 @@ final class ToolOptions {
         kinds.setMaximumRowCount(StartDevice.values().length);
         kinds.getAccessibleContext().setAccessibleName(name);
         kinds.setToolTipText(name);
-        kinds.setRenderer(new DefaultListCellRenderer() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public Component getListCellRendererComponent(
-                    JList<?> list, @Nullable Object value, int index, boolean selected, boolean focused) {
-                String text = value instanceof StartDevice kind ? TradeWords.named(kind) : "";
-                return super.getListCellRendererComponent(list, text, index, selected, focused);
-            }
-        });
+        Choices.say(kinds, TradeWords::named);
         return kinds;
     }
 

@@ -1,10 +1,15 @@
 package org.ohmloom.workbench.widget;
 
+import java.awt.Component;
 import java.util.List;
 import java.util.Vector;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import javax.swing.DefaultComboBoxModel;
+import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
+import javax.swing.JList;
+import org.jspecify.annotations.Nullable;
 
 /** What can be chosen in a box. */
 public final class Choices {
@@ -24,5 +29,30 @@ public final class Choices {
             box.setSelectedItem(chosen);
         }
         return true;
+    }
+
+    /** Says the choices of a box in words; a letter typed there goes on to the next whose words begin with it. */
+    public static <T> void say(JComboBox<T> box, Function<T, String> words) {
+        box.setRenderer(new DefaultListCellRenderer() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            @SuppressWarnings("unchecked")
+            public Component getListCellRendererComponent(
+                    JList<?> list, @Nullable Object value, int index, boolean selected, boolean focused) {
+                String text = value == null ? "" : words.apply((T) value);
+                return super.getListCellRendererComponent(list, text, index, selected, focused);
+            }
+        });
+        box.setKeySelectionManager((letter, model) -> next(box, words, String.valueOf(letter)));
+    }
+
+    private static <T> int next(JComboBox<T> box, Function<T, String> words, String letter) {
+        int count = box.getItemCount();
+        return IntStream.rangeClosed(1, count)
+                .map(step -> (Math.max(0, box.getSelectedIndex()) + step) % count)
+                .filter(at -> words.apply(box.getItemAt(at)).regionMatches(true, 0, letter, 0, 1))
+                .findFirst()
+                .orElse(-1);
     }
 }
