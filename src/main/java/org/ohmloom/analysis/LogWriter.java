@@ -144,7 +144,7 @@ final class LogWriter {
         for (Ampacity.Factor factor : ampacity.factors()) {
             add(
                     2,
-                    "x " + Formats.number(factor.ratio()) + " for " + factor.name() + ": "
+                    "x " + Formats.number(factor.ratio()) + " for " + factor.name().english() + ": "
                             + factor.citation().text());
         }
     }

@@ -9,6 +9,7 @@ import org.ohmloom.tables.InsulationType;
 import org.ohmloom.tables.Status;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * The factor on an ampacity for air of another temperature than the table's: sqrt((Tc - Ta)/(Tc - Tbase)), because the
@@ -38,9 +39,9 @@ record AmbientFactor(Optional<AmbientFactors> published, double baseCelsius) {
     /** The factor for the hottest air along a wire, deg C, around that insulation. */
     Factor factor(double ambientCelsius, boolean engineSpace, InsulationType insulation) {
         double limit = insulation.maximumCelsius();
-        String air = "ambient " + Formats.celsius(ambientCelsius);
+        Text air = HeatTexts.text("ambient", Formats.celsius(ambientCelsius));
         if (ambientCelsius >= limit || baseCelsius >= limit) {
-            return new Factor(air + ", insulation limit " + Formats.celsius(limit), 0, insulation.citation());
+            return new Factor(HeatTexts.text("insulation-limit", air, Formats.celsius(limit)), 0, insulation.citation());
         }
         Factor formula = new Factor(air, AmbientRatio.of(limit, ambientCelsius, baseCelsius), SQUARE_ROOT);
         if (published.isEmpty()) {
@@ -51,7 +52,7 @@ record AmbientFactor(Optional<AmbientFactors> published, double baseCelsius) {
                 .get()
                 .factor(tableCelsius, limit)
                 .map(own -> new Factor(
-                        engineSpace ? "engine space" : air + ", no more than the table's own",
+                        engineSpace ? HeatTexts.text("engine-space") : HeatTexts.text("own-of-table", air),
                         own.value(),
                         own.citation()))
                 .filter(own -> ambientCelsius <= tableCelsius || own.ratio() <= formula.ratio())

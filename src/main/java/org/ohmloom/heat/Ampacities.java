@@ -23,6 +23,7 @@ import org.ohmloom.tables.Status;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * What wires may carry where they lie.
@@ -202,7 +203,7 @@ public final class Ampacities {
         List<Ampacity.Factor> factors = new ArrayList<>();
         if (margin > 0) {
             factors.add(new Ampacity.Factor(
-                    Formats.percent(margin) + " kept in reserve",
+                    HeatTexts.text("reserve", Formats.percent(margin)),
                     1 - margin,
                     new Citation("none", "none", "margin of the heat balance", "", Status.COMMON_PRACTICE)));
         }
@@ -212,7 +213,7 @@ public final class Ampacities {
 
     private Ampacity.Factor modelFactor(WireShape shape, InsulationType insulation, double ambient, int loadedCount) {
         double factor = balance.together(shape.wire(), air(ambient), insulation.maximumCelsius(), loadedCount);
-        String together = loadedCount == 1 ? "1 loaded conductor" : loadedCount + " equal conductors together";
+        Text together = loadedCount == 1 ? HeatTexts.text("one-loaded") : HeatTexts.text("equal-together", loadedCount);
         return new Ampacity.Factor(
                 together,
                 factor,
@@ -231,7 +232,7 @@ public final class Ampacities {
         CitedValue factor = tables.altitudeFactors("ac-43.13-1b-altitude").factor(altitudeMetres());
         List<Ampacity.Factor> factors = new ArrayList<>(ampacity.factors());
         factors.add(new Ampacity.Factor(
-                String.format(Locale.ROOT, "altitude %.0f m", altitudeMetres()), factor.value(), factor.citation()));
+                HeatTexts.text("altitude", String.format(Locale.ROOT, "%.0f", altitudeMetres())), factor.value(), factor.citation()));
         return Ampacity.of(
                 ampacity.base(), factors, ampacity.ambientCelsius(), ampacity.limitCelsius(), ampacity.loadedCount());
     }

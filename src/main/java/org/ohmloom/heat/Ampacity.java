@@ -2,11 +2,13 @@ package org.ohmloom.heat;
 
 import static org.ohmloom.units.Require.notBlank;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What a conductor may carry where it lies: a table value and the factors it is multiplied by.
@@ -60,12 +62,19 @@ public record Ampacity(
 
     /** The calculation in one line: "36.6 A x 0.775 (ambient 60 °C) x 0.7 (3 loaded conductors together) = 19.8 A". */
     public String words() {
-        StringBuilder words = new StringBuilder(Formats.amps(base.value()));
+        return calculation().english();
+    }
+
+    /** The same in any language. */
+    public Text calculation() {
+        List<Text> parts = new ArrayList<>(List.of(Text.of(Formats.amps(base.value()))));
         for (Factor factor : factors) {
-            words.append(" x ").append(Formats.number(factor.ratio()));
-            words.append(" (").append(factor.name()).append(')');
+            parts.add(Text.of(" x " + Formats.number(factor.ratio()) + " ("));
+            parts.add(factor.name());
+            parts.add(Text.of(")"));
         }
-        return words.append(" = ").append(Formats.amps(limitAmps)).toString();
+        parts.add(Text.of(" = " + Formats.amps(limitAmps)));
+        return Text.joined("", parts);
     }
 
     /**
@@ -75,9 +84,9 @@ public record Ampacity(
      * @param ratio    the factor
      * @param citation where it comes from
      */
-    public record Factor(String name, double ratio, Citation citation) {
+    public record Factor(Text name, double ratio, Citation citation) {
         public Factor {
-            notBlank(name, "name of a factor");
+            notBlank(name.english(), "name of a factor");
         }
     }
 }

@@ -13,6 +13,7 @@ import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.InsulationType;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Currents by the tables of a design basis: the table's current for size and insulation, times a factor for the hottest air
@@ -61,14 +62,15 @@ final class TableAmps {
         }
         BundleFactors factors = tables.bundleFactors(basis.bundleTable().get());
         CitedValue factor = factors.factor(loadedCount, row.copperAreaMm2());
-        String together = loadedCount == 1 ? "1 loaded conductor" : loadedCount + " loaded conductors together";
+        Text together =
+                loadedCount == 1 ? HeatTexts.text("one-loaded") : HeatTexts.text("loaded-together", loadedCount);
         if (nominalVolts >= basis.bundleFromVolts()) {
             return Optional.of(new Ampacity.Factor(together, factor.value(), factor.citation()));
         }
         Citation from = factor.citation();
         String fromVolts = String.format(Locale.ROOT, "asked for from %s up", Formats.volts(basis.bundleFromVolts()));
         return Optional.of(new Ampacity.Factor(
-                together + ", no factor below " + Formats.volts(basis.bundleFromVolts()),
+                HeatTexts.text("no-factor", together, Formats.volts(basis.bundleFromVolts())),
                 1,
                 new Citation(from.document(), from.edition(), from.table(), fromVolts, from.status())));
     }

@@ -81,11 +81,11 @@ final class DeviceExceedsConductor implements Rule {
                 .mapToDouble(id -> ratingAmps(evidence, id))
                 .max()
                 .orElseThrow();
-        String allowed = DeviceAllowance.of(
+        Text allowed = DeviceAllowance.of(
                         evidence.tables(),
                         evidence.basis(),
                         evidence.harness().rules().nominalVolts())
-                .words();
+                .text();
         return new FindingDraft(
                         INFO,
                         "too-large")

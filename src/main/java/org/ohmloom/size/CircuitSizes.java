@@ -81,8 +81,7 @@ final class CircuitSizes {
                 Governor.CIRCUIT,
                 Optional.of(row.gauge()),
                 row.copperAreaMm2(),
-                "all wires of its circuit get one size, and " + from + " needs "
-                        + row.gauge().text(),
+                SizeTexts.text("circuit", from, row.gauge().text()),
                 OWN_RULE,
                 List.of());
         List<Requirement> requirements = new ArrayList<>(choice.requirements());

@@ -14,6 +14,7 @@ import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.tables.Status;
+import org.ohmloom.words.Text;
 
 /**
  * A conductor must fit the contacts at its ends. Where two wires share a contact, their pair is judged by the review and
@@ -47,17 +48,16 @@ final class CrimpDemand {
         }
         ConductorFamily family = facts.family(wire);
         Predicate<ConductorRow> fits = row -> contacts.stream().allMatch(contact -> fits(wire, contact, row));
-        String takes = String.join(
+        Text takes = Text.joined(
                 "; ",
                 contacts.stream()
                         .distinct()
-                        .map(contact -> "contact " + contact.id() + " takes "
-                                + CrimpRange.of(contact).words())
+                        .map(contact -> SizeTexts.text("crimp.takes", contact.id(), CrimpRange.of(contact).words()))
                         .toList());
         return Optional.of(Demand.smallest(family, fits)
                 .map(row -> Demand.met(Governor.CRIMP, row, takes, AS_ENTERED, fits))
                 .orElseGet(() -> Demand.unmet(
-                        Governor.CRIMP, takes + "; no size of the family fits: take another contact", AS_ENTERED)));
+                        Governor.CRIMP, SizeTexts.text("crimp.none-fits", takes), AS_ENTERED)));
     }
 
     private boolean fits(Wire wire, ContactPart contact, ConductorRow row) {

@@ -2,6 +2,7 @@ package org.ohmloom.size;
 
 import org.ohmloom.model.ContactPart;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What the crimp of a contact takes, with its seal.
@@ -40,10 +41,13 @@ public record CrimpRange(
     }
 
     /** The range in words. */
-    String words() {
-        return "conductors of " + Formats.number(conductorMinMm2) + " to " + Formats.squareMillimetres(conductorMaxMm2)
-                + " with insulation of " + Formats.number(insulationMinMm) + " to "
-                + Formats.millimetres(insulationMaxMm);
+    Text words() {
+        return SizeTexts.text(
+                "crimp.range",
+                Formats.number(conductorMinMm2),
+                Formats.squareMillimetres(conductorMaxMm2),
+                Formats.number(insulationMinMm),
+                Formats.millimetres(insulationMaxMm));
     }
 
     private static boolean within(double value, double low, double high) {

@@ -7,6 +7,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
+import org.ohmloom.words.Text;
 
 /**
  * A requirement that can be put to any size.
@@ -16,22 +17,22 @@ import org.ohmloom.tables.ConductorRow;
  */
 record Demand(Requirement requirement, Predicate<ConductorRow> fits) {
 
-    /** A requirement met by the smallest size, whatever it is. */
-    static Demand none(Governor governor, ConductorFamily family, String reason) {
+    /** A requirement met by the smallest size, whatever it is; its reason is a text without gaps. */
+    static Demand none(Governor governor, ConductorFamily family, String key) {
         ConductorRow first = family.rows().get(0);
-        return met(governor, first, reason, first.citation(), row -> true);
+        return met(governor, first, SizeTexts.text(key), first.citation(), row -> true);
     }
 
     /** A requirement met from that size on. */
     static Demand met(
-            Governor governor, ConductorRow row, String reason, Citation citation, Predicate<ConductorRow> fits) {
+            Governor governor, ConductorRow row, Text reason, Citation citation, Predicate<ConductorRow> fits) {
         return new Demand(
                 new Requirement(governor, Optional.of(row.gauge()), row.copperAreaMm2(), reason, citation, List.of()),
                 fits);
     }
 
     /** A requirement no size meets. */
-    static Demand unmet(Governor governor, String reason, Citation citation) {
+    static Demand unmet(Governor governor, Text reason, Citation citation) {
         return new Demand(new Requirement(governor, Optional.empty(), 0, reason, citation, List.of()), row -> false);
     }
 
@@ -42,7 +43,7 @@ record Demand(Requirement requirement, Predicate<ConductorRow> fits) {
                         requirement.governor(),
                         requirement.smallest(),
                         requirement.areaMm2(),
-                        requirement.reason(),
+                        requirement.why(),
                         requirement.citation(),
                         devices),
                 fits);

@@ -1,34 +1,30 @@
 package org.ohmloom.size;
 
+import org.ohmloom.words.Constants;
+
 /** What can decide the size of a conductor. */
 public enum Governor {
     /** The current it may carry where it lies. */
-    AMPACITY("ampacity"),
+    AMPACITY,
     /** The voltage its load may lose. */
-    VOLTAGE_DROP("voltage drop"),
+    VOLTAGE_DROP,
     /** The protective device upstream. */
-    PROTECTION("protection"),
+    PROTECTION,
     /** What the protective device lets through in a short circuit until it opens. */
-    OPENING_TIME("short circuit"),
+    OPENING_TIME,
     /** What the protective device carries for ever, or for long before it opens. */
-    SLOW_OVERLOAD("slow overload"),
+    SLOW_OVERLOAD,
     /** The smallest size that survives handling. */
-    MECHANICAL("mechanical minimum"),
+    MECHANICAL,
     /** The contacts at its ends. */
-    CRIMP("contact crimp range"),
+    CRIMP,
     /** The other wires of its circuit, where all get one size. */
-    CIRCUIT("one size per circuit"),
+    CIRCUIT,
     /** The voltage a load may lose, spent by several wires whose sizes are chosen together. */
-    JOINT_DROP("joint drop budget");
+    JOINT_DROP;
 
-    private final String words;
-
-    Governor(String words) {
-        this.words = words;
-    }
-
-    /** How people call it. */
+    /** How people call it, in English. */
     public String words() {
-        return words;
+        return Constants.text(this).english();
     }
 }

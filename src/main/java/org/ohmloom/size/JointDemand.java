@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import org.ohmloom.model.Wire;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What the drop budgets ask of a wire whose size was chosen together with others: the smallest size with which every load
@@ -33,7 +34,7 @@ final class JointDemand {
         List<ConductorRow> rows = model.chooser().facts().family(wire).rows();
         if (budgets.isEmpty()) {
             return Demand.none(
-                    Governor.VOLTAGE_DROP, model.chooser().facts().family(wire), "no load's drop hangs on it");
+                    Governor.VOLTAGE_DROP, model.chooser().facts().family(wire), "drop.none");
         }
         Predicate<ConductorRow> keeps = row -> budgets.stream()
                 .allMatch(
@@ -46,20 +47,21 @@ final class JointDemand {
                         read -> lost(read, thinner) - read.budget().limitVolts()))
                 .orElseThrow();
         Governor governor = binding.budget().wires().size() > 1 ? Governor.JOINT_DROP : Governor.VOLTAGE_DROP;
-        String words = spending(binding.budget());
+        Text words = spending(binding.budget());
         if (smallest.isEmpty()) {
             return Demand.unmet(
                     governor,
-                    words + "; no size of this wire alone keeps the budget",
+                    SizeTexts.text("joint.not-alone", words),
                     Demand.largest(model.chooser().facts().family(wire)).citation());
         }
         ConductorRow row = smallest.get();
-        String next = place == 0
-                ? "; the thinnest size keeps it"
-                : "; with " + thinner.gauge().text() + " here it would lose "
-                        + Formats.volts(
-                                lost(binding, thinner) - binding.budget().limitVolts()) + " too much";
-        return Demand.met(governor, row, words + next + "; " + row.citation().text(), row.citation(), keeps);
+        Text next = place == 0
+                ? SizeTexts.text("joint.thinnest")
+                : SizeTexts.text(
+                        "joint.thinner",
+                        thinner.gauge().text(),
+                        Formats.volts(lost(binding, thinner) - binding.budget().limitVolts()));
+        return Demand.met(governor, row, SizeTexts.text("joint.keeps", words, next, row.citation().text()), row.citation(), keeps);
     }
 
     private double lost(BudgetReading.Read read, ConductorRow row) {
@@ -67,38 +69,35 @@ final class JointDemand {
     }
 
     /** The budget and what each segment spends of it, this wire first, then the largest. */
-    private String spending(LoadBudget budget) {
+    private Text spending(LoadBudget budget) {
         List<LoadBudget.WireSpend> spends = new ArrayList<>(budget.wires());
         spends.sort(Comparator.comparing(
                         (LoadBudget.WireSpend spend) -> !spend.wire().equals(wire.id()))
                 .thenComparing(
                         Comparator.comparingDouble(LoadBudget.WireSpend::volts).reversed()));
-        StringBuilder text = new StringBuilder(budget.load() + " may lose " + Formats.volts(budget.limitVolts())
-                + " (state " + budget.state() + ") and loses " + Formats.volts(budget.spentVolts()) + ": "
-                + part(budget, budget.otherVolts()) + " in contacts, devices and wires whose size is not open");
+        List<Text> parts = new ArrayList<>();
+        parts.add(SizeTexts.text(
+                "joint.loses",
+                budget.load(),
+                Formats.volts(budget.limitVolts()),
+                budget.state(),
+                Formats.volts(budget.spentVolts()),
+                part(budget, budget.otherVolts())));
         double rest = 0;
         for (int k = 0; k < spends.size(); k++) {
             LoadBudget.WireSpend spend = spends.get(k);
             if (k < MOST_NAMED) {
-                String name = spend.wire().equals(wire.id())
-                        ? "this wire"
-                        : spend.wire().value();
-                text.append(", ")
-                        .append(part(budget, spend.volts()))
-                        .append(" in ")
-                        .append(name);
+                boolean here = spend.wire().equals(wire.id());
+                parts.add(SizeTexts.text(
+                        here ? "joint.in-this" : "joint.in", part(budget, spend.volts()), spend.wire()));
             } else {
                 rest += spend.volts();
             }
         }
         if (spends.size() > MOST_NAMED) {
-            text.append(", ")
-                    .append(part(budget, rest))
-                    .append(" in ")
-                    .append(spends.size() - MOST_NAMED)
-                    .append(" more");
+            parts.add(SizeTexts.text("joint.in-more", part(budget, rest), spends.size() - MOST_NAMED));
         }
-        return text.toString();
+        return Text.joined(", ", parts);
     }
 
     private static String part(LoadBudget budget, double volts) {

@@ -10,6 +10,7 @@ import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.Status;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /** A conductor must survive handling: the design rules' own minimum, otherwise that of the design basis. */
 final class MechanicalDemand {
@@ -24,25 +25,27 @@ final class MechanicalDemand {
     static Demand of(Harness harness, WireTables tables, DesignBasis basis, ConductorFamily family) {
         Optional<Gauge> own = harness.rules().minimumGauge();
         if (own.isPresent()) {
-            return of(family, own.get(), "the design rules ask for " + own.get().text(), OWN_RULE);
+            return of(family, own.get(), SizeTexts.text("mechanical.rules", own.get().text()), OWN_RULE);
         }
         return tables.mechanicalMinimum(basis.id())
                 .map(minimum -> of(
                         family,
                         minimum.gauge(family.system()),
-                        basis.title() + " asks for "
-                                + minimum.gauge(family.system()).text() + "; "
-                                + minimum.citation().text(),
+                        SizeTexts.text(
+                                "mechanical.basis",
+                                basis.title(),
+                                minimum.gauge(family.system()).text(),
+                                minimum.citation().text()),
                         minimum.citation()))
-                .orElseGet(() -> Demand.none(Governor.MECHANICAL, family, "the design basis names no minimum"));
+                .orElseGet(() -> Demand.none(Governor.MECHANICAL, family, "mechanical.none"));
     }
 
-    private static Demand of(ConductorFamily family, Gauge minimum, String reason, Citation citation) {
+    private static Demand of(ConductorFamily family, Gauge minimum, Text reason, Citation citation) {
         double leastMm2 = minimum.nominalAreaMm2() * (1 - SAME);
         Predicate<ConductorRow> fits = row -> row.gauge().nominalAreaMm2() >= leastMm2;
         return Demand.smallest(family, fits)
                 .map(row -> Demand.met(Governor.MECHANICAL, row, reason, citation, fits))
                 .orElseGet(() ->
-                        Demand.unmet(Governor.MECHANICAL, reason + ", which the family does not reach", citation));
+                        Demand.unmet(Governor.MECHANICAL, SizeTexts.text("mechanical.not-reached", reason), citation));
     }
 }

@@ -13,6 +13,7 @@ import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A conductor must withstand what its protective devices let through in a short circuit until they open (IEC 60364-4-43,
@@ -34,7 +35,7 @@ final class OpeningDemand {
                 groups.stream().flatMap(group -> band(facts, group).stream()).toList();
         if (bands.isEmpty()) {
             return Demand.none(
-                    Governor.OPENING_TIME, family, "no opening times are published for what it relies on, if anything");
+                    Governor.OPENING_TIME, family, "opening.no-times");
         }
         TimeCurrentBand largest = bands.stream()
                 .reduce((one, other) -> other.foreverAmps() > one.foreverAmps() ? other : one)
@@ -45,17 +46,17 @@ final class OpeningDemand {
                         .allMatch(band -> BandAgainstConductor.of(band, limit, Double.POSITIVE_INFINITY, 0)
                                 .withstands()))
                 .orElse(true);
-        String carries = largest.label() + " lets short circuits through until it opens";
+        Text carries = SizeTexts.text("opening.lets", largest.label());
         return Demand.smallest(family, fits)
                 .map(row -> Demand.met(
                         Governor.OPENING_TIME,
                         row,
-                        carries + "; " + row.gauge().text() + " withstands that; " + citation.text(),
+                        SizeTexts.text("opening.withstands", carries, row.gauge().text(), citation.text()),
                         citation,
                         fits))
                 .orElseGet(() -> Demand.unmet(
                         Governor.OPENING_TIME,
-                        carries + "; even the largest size does not withstand that; " + citation.text(),
+                        SizeTexts.text("opening.does-not", carries, citation.text()),
                         citation));
     }
 
@@ -63,12 +64,12 @@ final class OpeningDemand {
     private static Demand limited(SizingFacts facts, Wire wire, ConductorFamily family, double heatingAmps) {
         Predicate<ConductorRow> fits = row ->
                 facts.ampacity(wire, row.gauge()).isEmpty() || facts.ampacityAmps(wire, row.gauge()) >= heatingAmps;
-        String heats = "an output before it limits a fault, which heats like " + Formats.amps(heatingAmps);
+        Text heats = SizeTexts.text("opening.output", Formats.amps(heatingAmps));
         return Demand.smallest(family, fits)
                 .map(row -> Demand.met(Governor.OPENING_TIME, row, heats, row.citation(), fits))
                 .orElseGet(() -> Demand.unmet(
                         Governor.OPENING_TIME,
-                        heats + "; even the largest size may not carry that",
+                        SizeTexts.text("opening.output-too-much", heats),
                         Demand.largest(family).citation()));
     }
 

@@ -13,6 +13,7 @@ import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** A conductor must be able to carry what the protective device it relies on lets through for good. */
 final class ProtectionDemand {
@@ -24,7 +25,7 @@ final class ProtectionDemand {
         List<ComponentId> devices = facts.devices(wire);
         Optional<ComponentId> largest = devices.stream().max(Comparator.comparingDouble(id -> rating(facts, id)));
         if (largest.isEmpty()) {
-            return Demand.none(Governor.PROTECTION, family, "relies on no protective device of its own");
+            return Demand.none(Governor.PROTECTION, family, "protection.none");
         }
         ComponentId id = largest.get();
         double together = facts.largestTogetherAmps(wire, each -> rating(facts, each));
@@ -40,17 +41,20 @@ final class ProtectionDemand {
                                 together,
                                 row.gauge(),
                                 facts.ampacityAmps(wire, row.gauge())));
-        String relies = (together > rating(facts, id)
-                        ? "is fed by " + devices.size() + " devices side by side, together " + Formats.amps(together)
-                        : "relies on " + id + ", " + Formats.amps(rating(facts, id)))
-                + "; the basis allows " + allowance.words();
+        Text relies = together > rating(facts, id)
+                ? SizeTexts.text(
+                        "protection.side-by-side", devices.size(), Formats.amps(together), allowance.text())
+                : SizeTexts.text(
+                        "protection.relies", id, Formats.amps(rating(facts, id)), allowance.text());
         return Demand.smallest(family, fits)
                 .map(row -> met(facts, allowance, wire, row, id, relies, fits))
                 .orElseGet(() -> Demand.unmet(
                         Governor.PROTECTION,
-                        relies + "; even the largest size is too thin"
-                                + carries(facts, wire, Demand.largest(family)) + "; "
-                                + allowance.citation().text(),
+                        SizeTexts.text(
+                                "protection.too-thin",
+                                relies,
+                                carries(facts, wire, Demand.largest(family)),
+                                allowance.citation().text()),
                         allowance.citation()))
                 .from(devices);
     }
@@ -61,7 +65,7 @@ final class ProtectionDemand {
             Wire wire,
             ConductorRow row,
             ComponentId id,
-            String relies,
+            Text relies,
             Predicate<ConductorRow> fits) {
         ProtectiveDevice device = facts.device(id).orElseThrow();
         Citation citation = facts.family(wire).rows().stream()
@@ -71,15 +75,15 @@ final class ProtectionDemand {
                         device, device.ratingAmps(), next.gauge(), facts.ampacityAmps(wire, next.gauge())))
                 .orElse(allowance.citation());
         return Demand.met(
-                Governor.PROTECTION, row, relies + carries(facts, wire, row) + "; " + citation.text(), citation, fits);
+                Governor.PROTECTION, row, SizeTexts.text("protection.carries", relies, carries(facts, wire, row), citation.text()), citation, fits);
     }
 
-    private static String carries(SizingFacts facts, Wire wire, ConductorRow row) {
+    private static Text carries(SizingFacts facts, Wire wire, ConductorRow row) {
         return facts.ampacity(wire, row.gauge())
-                .map(Ampacity::words)
-                .map(words -> "; " + row.gauge().text() + " may carry " + words)
-                .orElse("; the ampacity table has no current for " + row.gauge().text() + " with insulation "
-                        + facts.insulation(wire));
+                .map(Ampacity::calculation)
+                .map(calculation -> SizeTexts.text("protection.may-carry", row.gauge().text(), calculation))
+                .orElseGet(() -> SizeTexts.text(
+                        "protection.no-row", row.gauge().text(), facts.insulation(wire)));
     }
 
     private static double rating(SizingFacts facts, ComponentId id) {

@@ -12,6 +12,7 @@ import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A conductor must stand an overload its protective device is slow to open, or never opens: at the largest current the device
@@ -55,18 +56,18 @@ final class SlowOverloadDemand {
     private Demand demand(Requirement likely) {
         ConductorFamily family = facts.family(wire);
         if (facts.input().settling().isEmpty()) {
-            return Demand.none(Governor.SLOW_OVERLOAD, family, "nobody says how it lies");
+            return Demand.none(Governor.SLOW_OVERLOAD, family, "overload.not-laid");
         }
         List<FeedingDevices> feeding = facts.feeding(wire);
         if (feeding.isEmpty()) {
-            return Demand.none(Governor.SLOW_OVERLOAD, family, "relies on no protective device of its own");
+            return Demand.none(Governor.SLOW_OVERLOAD, family, "protection.none");
         }
         List<End> ends = new ArrayList<>();
         for (FeedingDevices each : feeding) {
             Optional<TimeCurrentBand> band = OpeningDemand.band(facts, List.copyOf(each.devices()));
             if (band.isEmpty() && !each.devices().isEmpty()) {
                 return Demand.none(
-                        Governor.SLOW_OVERLOAD, family, "no opening times are published for what it relies on");
+                        Governor.SLOW_OVERLOAD, family, "overload.no-times");
             }
             ends.add(new End(band, each.extraAmps()));
         }
@@ -83,7 +84,7 @@ final class SlowOverloadDemand {
                             Governor.SLOW_OVERLOAD,
                             Optional.empty(),
                             0,
-                            lets(largest) + "; even the largest size does not stand that; " + citation.text(),
+                            SizeTexts.text("overload.does-not", lets(largest), citation.text()),
                             citation,
                             List.of()),
                     row -> true);
@@ -92,36 +93,41 @@ final class SlowOverloadDemand {
         return Demand.met(
                 Governor.SLOW_OVERLOAD,
                 row,
-                lets(largest) + stands(row, largest) + "; " + citation.text(),
+                SizeTexts.text("overload.stands", lets(largest), stands(row, largest), citation.text()),
                 citation,
                 each -> each.copperAreaMm2() >= row.copperAreaMm2());
     }
 
-    private static String lets(End end) {
-        return end.band()
-                        .map(band -> band.label() + " may carry " + Formats.amps(band.foreverAmps()) + " for ever")
-                        .orElse("no battery feeds it")
-                + (end.extraAmps() > 0
-                        ? "; other sources add up to " + Formats.amps(end.extraAmps()) + " past it"
-                        : "");
+    private static Text lets(End end) {
+        Text lets = end.band()
+                .map(band -> SizeTexts.text("overload.for-ever", band.label(), Formats.amps(band.foreverAmps())))
+                .orElseGet(() -> SizeTexts.text("overload.no-battery"));
+        return end.extraAmps() > 0
+                ? SizeTexts.text("overload.past-it", lets, Formats.amps(end.extraAmps()))
+                : lets;
     }
 
-    private String stands(ConductorRow row, End end) {
+    private Text stands(ConductorRow row, End end) {
         Optional<ConductorLimit> limit = facts.overloadLimit(wire, row);
         if (limit.isEmpty()) {
-            return "; no table says what " + row.gauge().text() + " stands";
+            return SizeTexts.text("overload.no-table", row.gauge().text());
         }
         BandAgainstConductor found = end.against(limit.get());
-        return "; " + row.gauge().text() + " settles at " + Formats.celsius(found.steadyCelsius()) + " of "
-                + Formats.celsius(limit.get().continuousCelsius()) + " by the heat balance of its bundle"
-                + found.weakest()
-                        .map(stretch -> ", and stands " + Formats.amps(stretch.amps()) + " "
-                                + (stretch.damageSeconds().isPresent()
-                                        ? Formats.seconds(
-                                                stretch.damageSeconds().getAsDouble())
-                                        : "for good")
-                                + ", the device opens within " + Formats.seconds(stretch.openSeconds()))
-                        .orElse("");
+        Text settles = SizeTexts.text(
+                "overload.settles",
+                row.gauge().text(),
+                Formats.celsius(found.steadyCelsius()),
+                Formats.celsius(limit.get().continuousCelsius()));
+        return found.weakest()
+                .map(stretch -> SizeTexts.text(
+                        "overload.opens-within",
+                        settles,
+                        Formats.amps(stretch.amps()),
+                        stretch.damageSeconds().isPresent()
+                                ? Text.of(Formats.seconds(stretch.damageSeconds().getAsDouble()))
+                                : SizeTexts.text("overload.for-good"),
+                        Formats.seconds(stretch.openSeconds())))
+                .orElse(settles);
     }
 
     /** Place of the smallest size that stands it, searched both ways from a likely one; past the end when none does. */

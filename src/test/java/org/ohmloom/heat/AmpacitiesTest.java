@@ -75,7 +75,7 @@ class AmpacitiesTest {
         assertEquals(25, ampacity.limitAmps(), EXACT);
         Ampacity.Factor bundle = ampacity.factors().get(1);
         assertEquals(1, bundle.ratio(), EXACT);
-        assertTrue(bundle.name().contains("no factor below 50 V"), bundle.name());
+        assertTrue(bundle.name().english().contains("no factor below 50 V"), bundle.name()::english);
         // from 50 V up note 2 gives 0.5 for 7 to 24 conductors: 12.5 A
         LaidHarness higher = LaidHarness.of(CRAFT, 52, "105C", 30).wire("W1");
         assertEquals(12.5, ampacity(higher, Gauge.awg(16), 7).limitAmps(), EXACT);

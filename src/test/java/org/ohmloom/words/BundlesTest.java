@@ -73,10 +73,10 @@ class BundlesTest {
         }
     }
 
-    /** The keys of all bundles that lie together. */
+    /** The keys of all bundles that lie together, or below. */
     private static Set<String> beside(Path file) throws IOException {
         Set<String> keys = new TreeSet<>();
-        try (Stream<Path> files = Files.list(file.getParent())) {
+        try (Stream<Path> files = Files.walk(file.getParent())) {
             for (Path each :
                     files.filter(one -> one.toString().endsWith(".properties")).toList()) {
                 keys.addAll(read(each).stringPropertyNames());

@@ -13,6 +13,8 @@ import org.ohmloom.tables.Status;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.MessageBundle;
+import org.ohmloom.words.Text;
 
 /**
  * How large a protective device may be for a conductor: no more than the basis's share of its derated ampacity (33 CFR
@@ -20,6 +22,8 @@ import org.ohmloom.units.Gauge;
  * with a chart of devices by conductor size (AC 43.13-1B Table 11-3) must agree as well, as far as the chart goes.
  */
 public final class DeviceAllowance {
+
+    private static final MessageBundle TEXTS = MessageBundle.beside(DeviceAllowance.class, "allowances");
 
     private static final double SAME = 1e-9;
 
@@ -61,11 +65,16 @@ public final class DeviceAllowance {
     }
 
     /** The rule in words: "a rating up to 150 % of the ampacity". */
-    public String words() {
-        String share = "a rating up to " + Formats.percent(rule.ampacityRatio()) + " of the ampacity";
+    public Text text() {
+        String share = Formats.percent(rule.ampacityRatio());
         return rule.nextSizeRatio() > rule.ampacityRatio()
-                ? share + ", or the next one above it up to " + Formats.percent(rule.nextSizeRatio())
-                : share;
+                ? TEXTS.text("allowance-or-next", share, Formats.percent(rule.nextSizeRatio()))
+                : TEXTS.text("allowance", share);
+    }
+
+    /** The same in English. */
+    public String words() {
+        return text().english();
     }
 
     private boolean byAmpacity(ProtectiveDevice device, double ratingAmps, double ampacityAmps) {

@@ -161,7 +161,7 @@ final class Inspector {
         limit.factors()
                 .forEach(factor -> facts.add(Fact.of(
                         WORDS.get("inspector.times", units().number(factor.ratio())),
-                        factor.name() + ", " + factor.citation().text())));
+                        Words.said(factor.name()) + ", " + factor.citation().text())));
         return facts;
     }
 
@@ -179,8 +179,8 @@ final class Inspector {
     private Reason reason(Requirement required, boolean governs) {
         String size = required.smallest().map(units()::size).orElse(WORDS.get("inspector.none-serves"));
         return new Reason(
-                TradeWords.capital(required.governor().words()) + ": " + size,
-                required.reason(),
+                TradeWords.capital(TradeWords.named(required.governor())) + ": " + size,
+                Words.said(required.why()),
                 required.citation().text(),
                 governs);
     }

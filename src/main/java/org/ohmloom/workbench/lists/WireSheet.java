@@ -211,7 +211,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                                 Optional.empty())
                         .sizes(),
                 Column.text(WORDS.term("wire.governed-by"), WORDS.get("wire.governed-by.about"), 15, row -> row.choice()
-                        .map(each -> each.governing().governor().words())
+                        .map(each -> TradeWords.named(each.governing().governor()))
                         .orElse("")),
                 Column.text(WORDS.term("wire.worst-state"), WORDS.get("wire.worst-state.about"), 16, Row::worstState));
     }

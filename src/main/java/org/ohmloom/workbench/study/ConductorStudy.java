@@ -61,8 +61,8 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
             return required.smallest().isEmpty()
                     ? CellText.of(WORDS.get("conductor.none-serves"))
                             .in(Tone.ERROR)
-                            .saying(required.reason())
-                    : size(required.smallest()).saying(required.reason());
+                            .saying(Words.said(required.why()))
+                    : size(required.smallest()).saying(Words.said(required.why()));
         }
 
         private static CellText size(Optional<Gauge> gauge) {
@@ -112,7 +112,7 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
                 WORDS.term("conductor.because-of"),
                 WORDS.get("conductor.because-of.about"),
                 16,
-                row -> row.choice().governing().governor().words()));
+                row -> TradeWords.named(row.choice().governing().governor())));
         columns.add(new Column<Row>(
                         WORDS.term("conductor.together"),
                         "",
@@ -177,9 +177,9 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
         List<String> steps = new ArrayList<>();
         for (Requirement required : row.choice().requirements()) {
             boolean governs = required.equals(row.choice().governing());
-            steps.add(row.wire().id() + ", " + required.governor().words() + ": "
+            steps.add(row.wire().id() + ", " + TradeWords.named(required.governor()) + ": "
                     + required.smallest().map(TradeWords::size).orElse(WORDS.get("conductor.no-size-serves"))
-                    + (governs ? WORDS.get("conductor.governs") : "") + "; " + required.reason());
+                    + (governs ? WORDS.get("conductor.governs") : "") + "; " + Words.said(required.why()));
         }
         readout.analysis().map(Analysis::evidence).ifPresent(evidence -> steps.addAll(together(evidence.joint())));
         return steps;

@@ -16,6 +16,7 @@ import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Term;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** Loads run at a duty, at a quarter, half, three quarters and all of it: what each wire carries and what decides its size. */
@@ -47,7 +48,7 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
 
         String governor() {
             return wire.choice()
-                    .map(choice -> choice.governing().governor().words())
+                    .map(choice -> TradeWords.named(choice.governing().governor()))
                     .orElse("");
         }
     }
@@ -225,7 +226,7 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
                                     "duty-range.for-this-operation-alone",
                                     row.needs(),
                                     row.governor(),
-                                    choice.governing().reason()));
+                                    Words.said(choice.governing().why())));
         });
         return steps;
     }
