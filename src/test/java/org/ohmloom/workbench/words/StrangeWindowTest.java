@@ -26,6 +26,7 @@ import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.edit.SetWireLength;
 import org.ohmloom.edit.TakeOut;
 import org.ohmloom.model.WireId;
+import org.ohmloom.review.Evidence;
 import org.ohmloom.review.Finding;
 import org.ohmloom.store.HarnessText;
 import org.ohmloom.units.Gauge;
@@ -34,6 +35,7 @@ import org.ohmloom.workbench.ComponentTree;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.command.Command;
+import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.findings.FindingsModel;
 
 /** In the made-up language no English is left in what the window shows from the floors below it: whatever is said has a key. */
@@ -103,6 +105,26 @@ class StrangeWindowTest {
             assertTrue(name.startsWith("[Ûñðö [") || name.startsWith("[Ûñðö: ["), name);
             assertEquals(Set.of(), new PlainWords("").in(name), name);
         }
+    }
+
+    @Test
+    void whyAConductorHasItsSizeIsStrange() {
+        stage.openExample("teaching");
+        Set<String> left = new TreeSet<>();
+        Evidence evidence = stage.desk().analysis().orElseThrow().evidence();
+        evidence.conductors().forEach((wire, choice) -> choice.requirements()
+                .forEach(required -> {
+                    String cited = required.citation().text();
+                    String said = Words.said(required.why()).replace(cited, "");
+                    OnEventThread.run(() -> stage.desk().select(Selection.of(List.of(wire.value()))));
+                    List<String> shown = OnEventThread.get(() -> texts(stage.view.inspector().content()));
+                    PlainWords typed = new PlainWords(typed() + cited + evidence.basis().title());
+                    left.addAll(typed.in(said));
+                    assertTrue(
+                            shown.contains(stage.desk().units().text(Words.said(required.why()))),
+                            () -> required.why() + " is not among " + shown);
+                }));
+        assertEquals(Set.of(), left);
     }
 
     private String typed() {
