@@ -14,8 +14,28 @@ import org.ohmloom.cli.OhmloomCommand;
 public final class CommandLineFuzz {
 
     private static final String[] WORDS = {
-        "check", "tables", "help", "manual", "channels", "bus", "--format", "json", "text", "--state", "--help", "--version",
-        "--out", "-x", "--", "@none", "examples/no-such.harness.json", "examples", "", " ", "=", "--format=json"
+        "check",
+        "tables",
+        "help",
+        "manual",
+        "channels",
+        "bus",
+        "--format",
+        "json",
+        "text",
+        "--state",
+        "--help",
+        "--version",
+        "--out",
+        "-x",
+        "--",
+        "@none",
+        "examples/no-such.harness.json",
+        "examples",
+        "",
+        " ",
+        "=",
+        "--format=json"
     };
 
     private CommandLineFuzz() {}

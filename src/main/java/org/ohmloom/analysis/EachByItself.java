@@ -17,10 +17,7 @@ final class EachByItself {
 
     /** What has been entered, grown; the same instance when no size is too thin. */
     static SizesByWire of(
-            Bench bench,
-            Protection protection,
-            SizesByWire entered,
-            SortedMap<WireId, ConductorChoice> choices) {
+            Bench bench, Protection protection, SizesByWire entered, SortedMap<WireId, ConductorChoice> choices) {
         SizesByWire at = entered;
         SortedMap<WireId, ConductorChoice> wanted = choices;
         for (int round = 0; round < MOST_ROUNDS; round++) {

@@ -133,11 +133,7 @@ record HeatedSolutions(
     }
 
     private static Solution solve(
-            Bench bench,
-            ProvisionalSizes sizes,
-            OperatingState state,
-            Map<WireId, Double> warm,
-            SourceMemory memory) {
+            Bench bench, ProvisionalSizes sizes, OperatingState state, Map<WireId, Double> warm, SourceMemory memory) {
         bench.cancel().check();
         Network network = NetworkBuilder.build(
                 bench.harness(),

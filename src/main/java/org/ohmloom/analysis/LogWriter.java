@@ -144,8 +144,8 @@ final class LogWriter {
         for (Ampacity.Factor factor : ampacity.factors()) {
             add(
                     2,
-                    "x " + Formats.number(factor.ratio()) + " for " + factor.name().english() + ": "
-                            + factor.citation().text());
+                    "x " + Formats.number(factor.ratio()) + " for "
+                            + factor.name().english() + ": " + factor.citation().text());
         }
     }
 

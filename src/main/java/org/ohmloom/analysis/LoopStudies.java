@@ -19,8 +19,7 @@ final class LoopStudies {
 
     private LoopStudies() {}
 
-    static LoopStudy of(
-            Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings) {
+    static LoopStudy of(Bench bench, Network drawn, HeatedSolutions heated, SortedMap<WireId, WireRating> ratings) {
         FoundLoops found = ReturnLoops.of(drawn, branch -> lengthMetres(branch, ratings));
         return LoopStudy.of(
                 new LoopInput(bench.harness(), drawn, found, bench.routes(), shapes(bench, ratings)),

@@ -32,8 +32,7 @@ record OpenableGrounds(Harness harness, Network drawn, SortedMap<StateId, Soluti
     static final double JOINT_OHMS = 1e-6;
 
     /** The harness as it is where every joint has a resistance, otherwise with one for each that has none. */
-    static OpenableGrounds of(
-            Bench bench, ProvisionalSizes sizes, Network drawn, HeatedSolutions heated) {
+    static OpenableGrounds of(Bench bench, ProvisionalSizes sizes, Network drawn, HeatedSolutions heated) {
         List<GroundPoint> ideal = bench.harness().grounds().all().stream()
                 .filter(ground -> ground.jointOhms() == 0)
                 .toList();
@@ -52,10 +51,7 @@ record OpenableGrounds(Harness harness, Network drawn, SortedMap<StateId, Soluti
     }
 
     private static Solution solve(
-            Bench bench,
-            ProvisionalSizes sizes,
-            StateId state,
-            SortedMap<StateId, SortedMap<WireId, Double>> celsius) {
+            Bench bench, ProvisionalSizes sizes, StateId state, SortedMap<StateId, SortedMap<WireId, Double>> celsius) {
         bench.cancel().check();
         Network network = NetworkBuilder.build(
                 bench.harness(),

@@ -204,8 +204,8 @@ public final class ReturnTrial {
                 new TreeMap<>(),
                 protection.drawn(),
                 protection.upstream(),
-                StudyResults.ofReturnsAlone(Returns.study(
-                        bench, sized.sizes(), protection.drawn(), heated, ratings, (soFar, part) -> {})));
+                StudyResults.ofReturnsAlone(
+                        Returns.study(bench, sized.sizes(), protection.drawn(), heated, ratings, (soFar, part) -> {})));
         return new ReturnTrial(
                 evidence,
                 Totals.of(evidence),
@@ -215,11 +215,7 @@ public final class ReturnTrial {
 
     /** The same evidence with the studies that were left out. */
     private static Evidence completed(
-            Bench bench,
-            Protection protection,
-            SizesByWire sized,
-            SizingInput input,
-            Evidence evidence) {
+            Bench bench, Protection protection, SizesByWire sized, SizingInput input, Evidence evidence) {
         SortedMap<StateId, Solution> solutions = sized.heated().solutions();
         BooleanSupplier stopped = bench.cancel()::isRequested;
         Envelope envelope = Envelopes.of(bench, sized.sizes(), sized.heated());

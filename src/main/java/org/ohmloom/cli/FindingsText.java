@@ -39,7 +39,9 @@ final class FindingsText {
             out.println(
                     String.format(Locale.ROOT, "  %-7s  %s", finding.severity().name(), finding.message()));
             out.println(Wrap.indented("rule " + finding.rule() + "; source: " + finding.source(), 11, 120));
-            finding.fix().ifPresent(fix -> out.println("           fix: " + fix.label().english()));
+            finding.fix()
+                    .ifPresent(
+                            fix -> out.println("           fix: " + fix.label().english()));
             finding.waiver()
                     .ifPresent(waiver -> out.println(
                             "           accepted by " + waiver.by() + ", " + waiver.date() + ": " + waiver.reason()));

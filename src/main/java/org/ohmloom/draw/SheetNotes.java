@@ -53,7 +53,16 @@ final class SheetNotes {
             left += room;
         }
         return Math.max(
-                bottom, list(pen, "Cautions", Cautions.everything().stream().map(Text::english).toList(), 1, left, extent.topMm(), column, Ink.CAUTION));
+                bottom,
+                list(
+                        pen,
+                        "Cautions",
+                        Cautions.everything().stream().map(Text::english).toList(),
+                        1,
+                        left,
+                        extent.topMm(),
+                        column,
+                        Ink.CAUTION));
     }
 
     private List<List<String>> halves() {

@@ -125,7 +125,10 @@ public record CavityFilling(ConnectorId connector, Map<EndOfWire, String> caviti
                 ? Optional.empty()
                 : Optional.of(new PutInCavity(
                         cavities.size() == 1
-                                ? Labels.text("put-into", cavities.keySet().iterator().next().wire(), connector)
+                                ? Labels.text(
+                                        "put-into",
+                                        cavities.keySet().iterator().next().wire(),
+                                        connector)
                                 : Labels.text("put-wires-into", cavities.size(), connector),
                         connector,
                         cavities));

@@ -15,8 +15,7 @@ import org.ohmloom.words.Text;
  * @param positions new positions by id
  * @param merging   moves of one name, made one after the other, count as one step; empty for one that never merges
  */
-public record MoveOnBoard(Text label, SortedMap<String, Position> positions, Optional<String> merging)
-        implements Edit {
+public record MoveOnBoard(Text label, SortedMap<String, Position> positions, Optional<String> merging) implements Edit {
 
     /** A move that is a step by itself. */
     public MoveOnBoard(Text label, SortedMap<String, Position> positions) {

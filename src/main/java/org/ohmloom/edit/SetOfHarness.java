@@ -42,7 +42,8 @@ public record SetOfHarness(Text label, UnaryOperator<TitleBlock> title, UnaryOpe
     public static SetOfHarness rules(Harness harness, Field field, String what, String typed) {
         Object value = field.parsed(harness, harness.rules(), "the design rules", typed);
         field.withIn(harness.rules(), value);
-        return new SetOfHarness(Labels.text("set", what), same -> same, before -> (DesignRules) field.withIn(before, value));
+        return new SetOfHarness(
+                Labels.text("set", what), same -> same, before -> (DesignRules) field.withIn(before, value));
     }
 
     /** What stands in a field of the title block, as it can be typed again. */

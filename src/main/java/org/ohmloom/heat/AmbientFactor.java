@@ -41,7 +41,8 @@ record AmbientFactor(Optional<AmbientFactors> published, double baseCelsius) {
         double limit = insulation.maximumCelsius();
         Text air = HeatTexts.text("ambient", Formats.celsius(ambientCelsius));
         if (ambientCelsius >= limit || baseCelsius >= limit) {
-            return new Factor(HeatTexts.text("insulation-limit", air, Formats.celsius(limit)), 0, insulation.citation());
+            return new Factor(
+                    HeatTexts.text("insulation-limit", air, Formats.celsius(limit)), 0, insulation.citation());
         }
         Factor formula = new Factor(air, AmbientRatio.of(limit, ambientCelsius, baseCelsius), SQUARE_ROOT);
         if (published.isEmpty()) {

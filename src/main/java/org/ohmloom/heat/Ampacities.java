@@ -232,7 +232,9 @@ public final class Ampacities {
         CitedValue factor = tables.altitudeFactors("ac-43.13-1b-altitude").factor(altitudeMetres());
         List<Ampacity.Factor> factors = new ArrayList<>(ampacity.factors());
         factors.add(new Ampacity.Factor(
-                HeatTexts.text("altitude", String.format(Locale.ROOT, "%.0f", altitudeMetres())), factor.value(), factor.citation()));
+                HeatTexts.text("altitude", String.format(Locale.ROOT, "%.0f", altitudeMetres())),
+                factor.value(),
+                factor.citation()));
         return Ampacity.of(
                 ampacity.base(), factors, ampacity.ambientCelsius(), ampacity.limitCelsius(), ampacity.loadedCount());
     }

@@ -41,8 +41,8 @@ final class RulePages {
         for (Rule rule : Rules.ALL) {
             RuleInfo info = rule.info();
             pages.put(id(info.id()), page(info));
-            list.append("| [`" + info.id() + "`](" + info.id() + ".md) | " + info.title().english() + " | " + severity(info)
-                    + " |\n");
+            list.append("| [`" + info.id() + "`](" + info.id() + ".md) | "
+                    + info.title().english() + " | " + severity(info) + " |\n");
         }
         pages.put(FOLDER + "/" + Manual.HOME, list.toString());
         return pages;

@@ -131,7 +131,10 @@ final class CalibrationSheet {
                 .ifPresent(seconds -> facts.add(new Block.Fact(
                         "Time constant",
                         Formats.seconds(seconds) + ", " + reading.rate().timeConstantSource())));
-        calibration.problems().forEach(problem -> facts.add(new Block.Fact("Mind", problem.words().english())));
+        calibration
+                .problems()
+                .forEach(problem ->
+                        facts.add(new Block.Fact("Mind", problem.words().english())));
         return facts;
     }
 

@@ -101,7 +101,11 @@ final class OwnReturns {
                 ? Optional.of(new Candidate(
                         RemedyKind.OWN_RETURN,
                         new Compound(
-                                RemedyTexts.text("return-in-place", wire.id(), place.text(), there.get(0).id()),
+                                RemedyTexts.text(
+                                        "return-in-place",
+                                        wire.id(),
+                                        place.text(),
+                                        there.get(0).id()),
                                 List.of(new RemoveWires(List.of(there.get(0).id())), moved(wire, old, place)))))
                 : Optional.empty();
     }

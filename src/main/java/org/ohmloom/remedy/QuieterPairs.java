@@ -60,7 +60,8 @@ final class QuieterPairs {
             found.add(new Candidate(
                     RemedyKind.TWISTED,
                     new PutElements(
-                            RemedyTexts.text("twist", signal.id(), returns.get(0).id()),
+                            RemedyTexts.text(
+                                    "twist", signal.id(), returns.get(0).id()),
                             paired(id, signal, returns.get(0), false))));
         }
         shield(id, signal, sensor).ifPresent(drain -> {
@@ -69,7 +70,8 @@ final class QuieterPairs {
             found.add(new Candidate(
                     RemedyKind.SHIELDED,
                     new PutElements(
-                            RemedyTexts.text("shield", signal.id(), returns.get(0).id()),
+                            RemedyTexts.text(
+                                    "shield", signal.id(), returns.get(0).id()),
                             elements)));
         });
     }

@@ -91,8 +91,7 @@ final class SecondGrounds {
         return Optional.of(new Candidate(
                 RemedyKind.SECOND_RETURN,
                 new PutElements(
-                        RemedyTexts.text("second-cable", cable.id(), battery.id(), stud),
-                        List.of(fresh, second))));
+                        RemedyTexts.text("second-cable", cable.id(), battery.id(), stud), List.of(fresh, second))));
     }
 
     private double cableJointOhms(WireEnd present) {

@@ -79,8 +79,7 @@ final class SeparatedReturns {
                 wire -> edits.add(new MoveWireEnd(wire.id(), shared, new WireEnd.AtSplice(id), wire.lengthMetres())));
         String names =
                 String.join(", ", own.stream().map(wire -> wire.id().value()).toList());
-        return Optional.of(new Candidate(
-                RemedyKind.OWN_RETURN,
-                new Compound(RemedyTexts.text("join", names, old.id()), edits)));
+        return Optional.of(
+                new Candidate(RemedyKind.OWN_RETURN, new Compound(RemedyTexts.text("join", names, old.id()), edits)));
     }
 }

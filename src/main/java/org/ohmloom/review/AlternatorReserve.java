@@ -56,9 +56,7 @@ final class AlternatorReserve implements Rule {
                 .map(AlternatorBalance::alternator)
                 .toList();
         boolean aircraft = evidence.basis().id().equals(AIRCRAFT);
-        return new FindingDraft(
-                        INFO,
-                        "takes")
+        return new FindingDraft(INFO, "takes")
                 .word("state", StateNames.worstOf(worst, states.size()))
                 .word("alternators", Listing.of(alternators, 40))
                 .amps("load", table.continuousAmps())

@@ -72,8 +72,7 @@ final class BatteryDischargesWhileRunning implements Rule {
         double given = worst.charge().alternators().stream()
                 .mapToDouble(AlternatorBalance::amps)
                 .sum();
-        return new FindingDraft(
-                        INFO, "gives")
+        return new FindingDraft(INFO, "gives")
                 .word("state", StateNames.worstOf(worst.state(), cases.size()))
                 .word("alternators", Listing.of(alternators, 40))
                 .word("batteries", Listing.of(batteries, 40))

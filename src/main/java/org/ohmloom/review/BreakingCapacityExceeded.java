@@ -30,9 +30,7 @@ final class BreakingCapacityExceeded implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (DeviceProtection device : evidence.protection().devices().values()) {
             if (device.fails(Check.Aspect.BREAKS_LARGEST)) {
-                report.accept(new FindingDraft(
-                                INFO,
-                                "reaches")
+                report.accept(new FindingDraft(INFO, "reaches")
                         .word("device", device.device())
                         .amps("rating", device.ratingAmps())
                         .beyond(

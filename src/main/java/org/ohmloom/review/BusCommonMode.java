@@ -128,9 +128,7 @@ final class BusCommonMode implements Rule {
                 .sorted((one, other) -> Double.compare(other.getValue(), one.getValue()))
                 .map(each -> new OffsetShare(each.getKey(), 0, each.getValue(), 0, OptionalDouble.empty()))
                 .toList();
-        return new FindingDraft(
-                        INFO,
-                        "apart")
+        return new FindingDraft(INFO, "apart")
                 .word("high", pair.high.unit())
                 .word("low", pair.low.unit())
                 .beyond("offset", pair.volts(), "limit", limitVolts, Unit.VOLT)

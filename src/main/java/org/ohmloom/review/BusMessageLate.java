@@ -35,11 +35,10 @@ final class BusMessageLate implements Rule {
         for (BusReading reading : evidence.signals().buses()) {
             BusTraffic traffic = reading.traffic();
             traffic.clashing()
-                    .forEach(name -> report.accept(
-                            draft(reading, "same-identifier")
-                                    .word("name", name)
-                                    .fix(mending.identifier(reading, name))
-                                    .build()));
+                    .forEach(name -> report.accept(draft(reading, "same-identifier")
+                            .word("name", name)
+                            .fix(mending.identifier(reading, name))
+                            .build()));
             late(reading, mending, report);
             if (Limits.exceeds(traffic.loadFraction(), most.value()) && traffic.loadFraction() < 1) {
                 report.accept(draft(reading, "busy")
@@ -58,9 +57,7 @@ final class BusMessageLate implements Rule {
                         .build());
             }
             if (!traffic.seldom().isEmpty()) {
-                report.accept(draft(
-                                reading,
-                                "seldom")
+                report.accept(draft(reading, "seldom")
                         .word("names", Listing.of(List.copyOf(traffic.seldom()), 50))
                         .severity(Severity.WARNING)
                         .build());
@@ -81,9 +78,7 @@ final class BusMessageLate implements Rule {
             OptionalDouble response = timing.responseSeconds();
             if (response.isPresent()
                     && Limits.exceeds(response.getAsDouble(), timing.message().deadlineSeconds())) {
-                report.accept(draft(
-                                reading,
-                                "late")
+                report.accept(draft(reading, "late")
                         .word("name", timing.message().id())
                         .fix(mending.sooner(reading, timing))
                         .beyond(

@@ -28,22 +28,8 @@ final class ClampOverLimit implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (DrivenOutput output : DrivenOutput.of(evidence.harness())) {
             output.driver().flatMap(Driver::clamp).ifPresent(clamp -> {
-                judge(
-                        evidence,
-                        output,
-                        ClampPulse::pulseJoules,
-                        clamp.pulseJoules(),
-                        "pulse",
-                        Unit.JOULE,
-                        report);
-                judge(
-                        evidence,
-                        output,
-                        ClampPulse::meanWatts,
-                        clamp.meanWatts(),
-                        "power",
-                        Unit.WATT,
-                        report);
+                judge(evidence, output, ClampPulse::pulseJoules, clamp.pulseJoules(), "pulse", Unit.JOULE, report);
+                judge(evidence, output, ClampPulse::meanWatts, clamp.meanWatts(), "power", Unit.WATT, report);
             });
         }
     }

@@ -100,9 +100,7 @@ final class ConductorNotProtected implements Rule {
     }
 
     private static FindingDraft forEver(ConductorProtection weakest, BandAgainstConductor against) {
-        FindingDraft draft = new FindingDraft(
-                        INFO,
-                        "settles")
+        FindingDraft draft = new FindingDraft(INFO, "settles")
                 .amps("current", against.foreverAmps())
                 .value("limit", weakest.limit().continuousCelsius(), Unit.DEGREE_CELSIUS);
         return Double.isFinite(against.steadyCelsius())
@@ -112,9 +110,7 @@ final class ConductorNotProtected implements Rule {
 
     private static FindingDraft late(ConductorProtection weakest, BandAgainstConductor against) {
         BandAgainstConductor.Stretch stretch = against.weakest().orElseThrow();
-        return new FindingDraft(
-                        INFO,
-                        "opens-late")
+        return new FindingDraft(INFO, "opens-late")
                 .amps("current", stretch.amps())
                 .value("time", stretch.openSeconds(), Unit.SECOND)
                 .value("limit", stretch.damageSeconds().orElseThrow(), Unit.SECOND);

@@ -47,8 +47,7 @@ final class ConductorOutsideCrimpRange implements Rule {
         boolean open = wire.gauge().isEmpty();
         if (open ? fit.isTooLarge(contact) : !fit.fits()) {
             Text what = fit.wireWords(gauge.get());
-            FindingDraft draft = new FindingDraft(
-                            INFO, "does-not-fit")
+            FindingDraft draft = new FindingDraft(INFO, "does-not-fit")
                     .word("wire", wire.id())
                     .word("what", open ? INFO.text("needed", what) : what)
                     .word("contact", contact.id())

@@ -58,14 +58,10 @@ final class ConductorOverAmpacity implements Rule {
             return Optional.empty();
         }
         FindingDraft draft = heated
-                ? new FindingDraft(
-                                INFO,
-                                "hot")
+                ? new FindingDraft(INFO, "hot")
                         .word("place", temperature.heat().place())
                         .word("state", StateNames.of(evidence, temperature.state()))
-                : new FindingDraft(
-                                INFO,
-                                "peak")
+                : new FindingDraft(INFO, "peak")
                         .word("state", StateNames.of(evidence, peak.map(ShortPeak::state)))
                         .value("time", peak.orElseThrow().seconds(), Unit.SECOND);
         return Optional.of(draft.severity(Severity.WARNING)
@@ -85,9 +81,7 @@ final class ConductorOverAmpacity implements Rule {
     }
 
     private static Finding finding(Evidence evidence, WireRating rating, Ampacity ampacity) {
-        return new FindingDraft(
-                        INFO,
-                        "carries")
+        return new FindingDraft(INFO, "carries")
                 .word("wire", rating.wire().id())
                 .word("gauge", rating.gauge().text())
                 .word("state", StateNames.of(evidence, rating.worstState()))

@@ -73,9 +73,7 @@ final class ContactOverCurrent implements Rule {
         double ambientCelsius = evidence.harness().ambientCelsius(occupied.connector());
         double limitAmps = ContactLimits.amps(contact, ambientCelsius).orElse(Double.POSITIVE_INFINITY);
         if (worst != null && Limits.exceeds(worstAmps, limitAmps)) {
-            report.accept(new FindingDraft(
-                            INFO,
-                            "carries")
+            report.accept(new FindingDraft(INFO, "carries")
                     .word("contact", contact.id())
                     .word("cavity", occupied.text())
                     .word("state", StateNames.quoted(worst))

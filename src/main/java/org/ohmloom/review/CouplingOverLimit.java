@@ -44,9 +44,7 @@ final class CouplingOverLimit implements Rule {
     private static Finding finding(ComponentId sensor, List<Coupling> over) {
         Coupling worst = over.get(0);
         List<WireId> culprits = over.stream().map(Coupling::culprit).distinct().toList();
-        return new FindingDraft(
-                        INFO,
-                        "puts")
+        return new FindingDraft(INFO, "puts")
                 .part("several", culprits.size() > 1, "several")
                 .word("culprit", worst.culprit())
                 .volts("volts", worst.arrivingVolts())

@@ -3,8 +3,8 @@ package org.ohmloom.review;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.ohmloom.bundle.section.CoveringFit.Problem;
 import org.ohmloom.bundle.section.CoveringFit;
+import org.ohmloom.bundle.section.CoveringFit.Problem;
 import org.ohmloom.bundle.section.SegmentSection;
 import org.ohmloom.edit.ChangeCovering;
 import org.ohmloom.model.BundleSegment;
@@ -49,20 +49,18 @@ final class CoveringDoesNotFit implements Rule {
 
     private static Optional<FindingDraft> draft(SegmentSection section, CoveringFit fit) {
         if (fit.problems().contains(Problem.BUNDLE_TOO_THICK)) {
-            return Optional.of(
-                    begun(section, fit, "too-thick")
-                            .beyond(
-                                    "bundle",
-                                    section.practicalMm() / MM_PER_METRE,
-                                    "limit",
-                                    fit.size().insideMaxMm().orElse(0) / MM_PER_METRE,
-                                    Unit.METRE));
+            return Optional.of(begun(section, fit, "too-thick")
+                    .beyond(
+                            "bundle",
+                            section.practicalMm() / MM_PER_METRE,
+                            "limit",
+                            fit.size().insideMaxMm().orElse(0) / MM_PER_METRE,
+                            Unit.METRE));
         }
         if (fit.problems().contains(Problem.BUNDLE_TOO_THIN)) {
-            return Optional.of(
-                    begun(section, fit, "too-thin")
-                            .value("bundle", section.practicalMm() / MM_PER_METRE, Unit.METRE)
-                            .value("limit", fit.size().insideMinMm().orElse(0) / MM_PER_METRE, Unit.METRE));
+            return Optional.of(begun(section, fit, "too-thin")
+                    .value("bundle", section.practicalMm() / MM_PER_METRE, Unit.METRE)
+                    .value("limit", fit.size().insideMinMm().orElse(0) / MM_PER_METRE, Unit.METRE));
         }
         if (fit.problems().contains(Problem.OVER_FILLED)) {
             return Optional.of(begun(section, fit, "filled")
@@ -90,11 +88,7 @@ final class CoveringDoesNotFit implements Rule {
                 && !section.members().isEmpty()) {
             String size = covering.size().get();
             boolean known = evidence.tables().fabrication().findCovering(size).isPresent();
-            report.accept(new FindingDraft(
-                            INFO,
-                            known
-                                    ? "other-kind"
-                                    : "not-listed")
+            report.accept(new FindingDraft(INFO, known ? "other-kind" : "not-listed")
                     .word("size", size)
                     .word("segment", segment.id())
                     .word("kind", Constants.text(covering.kind()))

@@ -34,20 +34,19 @@ final class CoveringTooHot implements Rule {
             Covering covering = segment.covering().orElse(null);
             CoveringFit fit = section.entered().orElse(null);
             if (covering != null && fit != null && fit.problems().contains(Problem.TOO_HOT)) {
-                report.accept(
-                        new FindingDraft(INFO, "warm")
-                                .word("segment", segment.id())
-                                .word("size", fit.size().id())
-                                .beyond(
-                                        "celsius",
-                                        section.celsius(),
-                                        "limit",
-                                        fit.size().limitCelsius(),
-                                        Unit.DEGREE_CELSIUS)
-                                .source(fit.size().citation().text())
-                                .subject(segment.id())
-                                .fix(CoveringDoesNotFit.serving(segment, covering, section))
-                                .build());
+                report.accept(new FindingDraft(INFO, "warm")
+                        .word("segment", segment.id())
+                        .word("size", fit.size().id())
+                        .beyond(
+                                "celsius",
+                                section.celsius(),
+                                "limit",
+                                fit.size().limitCelsius(),
+                                Unit.DEGREE_CELSIUS)
+                        .source(fit.size().citation().text())
+                        .subject(segment.id())
+                        .fix(CoveringDoesNotFit.serving(segment, covering, section))
+                        .build());
             }
         }
     }

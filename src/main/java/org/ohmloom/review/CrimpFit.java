@@ -73,8 +73,7 @@ record CrimpFit(
                 "range",
                 Formats.number(contact.conductorMinMm2()),
                 Formats.squareMillimetres(contact.conductorMaxMm2()));
-        Text thick =
-                RULE.text("insulations", Formats.number(thinnestMm), Formats.millimetres(thickestMm));
+        Text thick = RULE.text("insulations", Formats.number(thinnestMm), Formats.millimetres(thickestMm));
         if (conductor || insulation) {
             return insulation ? area : thick;
         }

@@ -86,9 +86,7 @@ final class DeviceExceedsConductor implements Rule {
                         evidence.basis(),
                         evidence.harness().rules().nominalVolts())
                 .text();
-        return new FindingDraft(
-                        INFO,
-                        "too-large")
+        return new FindingDraft(INFO, "too-large")
                 .word("devices", Listing.of(devices, 30))
                 .word("wire", weakest.rating().wire().id())
                 .word("gauge", weakest.rating().gauge().text())

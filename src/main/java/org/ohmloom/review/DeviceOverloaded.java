@@ -35,9 +35,7 @@ final class DeviceOverloaded implements Rule {
             if (Limits.exceeds(device.loadAmps(), device.rating().continuousAmps())) {
                 boolean beyondRating =
                         Limits.exceeds(device.loadAmps(), device.rating().carriesAmps());
-                report.accept(new FindingDraft(
-                                INFO,
-                                "carries")
+                report.accept(new FindingDraft(INFO, "carries")
                         .word("device", device.device())
                         .word(
                                 "state",

@@ -74,9 +74,7 @@ final class DeviceTooFarFromSource implements Rule {
         List<ComponentId> devices = far.stream().map(FirstDevice::device).toList();
         double farthest =
                 far.stream().mapToDouble(DeviceTooFarFromSource::metres).max().orElseThrow();
-        return new FindingDraft(
-                        INFO,
-                        devices.size() == 1 ? "one" : "several")
+        return new FindingDraft(INFO, devices.size() == 1 ? "one" : "several")
                 .word("devices", Listing.of(devices, 40))
                 .word("source", feed.source().component())
                 .word("situation", rule.situation())

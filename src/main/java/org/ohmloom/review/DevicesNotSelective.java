@@ -36,9 +36,7 @@ final class DevicesNotSelective implements Rule {
 
     private static Finding finding(DeviceProtection device, Selectivity selectivity) {
         double upstreamAmps = device.ratingAmps() * selectivity.ratingRatio();
-        return new FindingDraft(
-                        INFO,
-                        "opens-too")
+        return new FindingDraft(INFO, "opens-too")
                 .word("device", device.device())
                 .word("upstream", selectivity.upstream())
                 .word("ratio", Formats.number(selectivity.ratingRatio()))

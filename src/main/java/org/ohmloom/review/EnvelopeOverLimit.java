@@ -42,8 +42,7 @@ final class EnvelopeOverLimit implements Rule {
         Map<Text, List<EnvelopeComparison.Current>> byThing = new LinkedHashMap<>();
         for (EnvelopeComparison.Current current : EnvelopeComparison.currents(evidence)) {
             if (current.isOverLimitUnnamed()) {
-                byThing
-                        .computeIfAbsent(current.limit().orElseThrow().words(), words -> new ArrayList<>())
+                byThing.computeIfAbsent(current.limit().orElseThrow().words(), words -> new ArrayList<>())
                         .add(current);
             }
         }
@@ -66,9 +65,7 @@ final class EnvelopeOverLimit implements Rule {
     private static Finding finding(EnvelopeComparison.Current current) {
         Combination combination = current.combination();
         BranchLimit limit = current.limit().orElseThrow();
-        return new FindingDraft(
-                        INFO,
-                        "carries")
+        return new FindingDraft(INFO, "carries")
                 .word("thing", limit.words())
                 .word("loads", Listing.of(concerned(current), 40))
                 .word("situation", current.situation().name())

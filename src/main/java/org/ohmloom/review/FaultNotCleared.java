@@ -44,11 +44,7 @@ final class FaultNotCleared implements Rule {
                 && device.conductors().stream()
                         .allMatch(each -> each.isProtected().orElse(false));
         boolean opens = device.openSeconds().isPresent();
-        FindingDraft draft = new FindingDraft(
-                        INFO,
-                        opens
-                                ? "slow"
-                                : "never")
+        FindingDraft draft = new FindingDraft(INFO, opens ? "slow" : "never")
                 .word("place", fault.at())
                 .word("device", device.device())
                 .part("stands", stands, "stands")

@@ -99,16 +99,15 @@ final class FeedWithoutProtection implements Rule {
                 .min()
                 .orElseThrow();
         List<WireId> wires = weak.stream().map(rating -> rating.wire().id()).toList();
-        return Optional.of(
-                new FindingDraft(INFO, "self-limited")
-                        .word("wires", Listing.of(wires, 60))
-                        .word("source", feed.source().component())
-                        .amps("ampacity", least)
-                        .amps("limit", limitAmps)
-                        .severity(Severity.WARNING)
-                        .subjects(wires)
-                        .subject(feed.source().component())
-                        .build());
+        return Optional.of(new FindingDraft(INFO, "self-limited")
+                .word("wires", Listing.of(wires, 60))
+                .word("source", feed.source().component())
+                .amps("ampacity", least)
+                .amps("limit", limitAmps)
+                .severity(Severity.WARNING)
+                .subjects(wires)
+                .subject(feed.source().component())
+                .build());
     }
 
     private static boolean bareFromBattery(Evidence evidence, WireId wire) {

@@ -141,7 +141,8 @@ final class FindingDraft {
     private Text sentence() {
         Map<String, Text> texts = new LinkedHashMap<>(words);
         values.forEach((place, quantity) -> texts.putIfAbsent(
-                place, Text.of(Formats.quantity(quantity.canonical(), quantity.unit().dimension()))));
+                place,
+                Text.of(Formats.quantity(quantity.canonical(), quantity.unit().dimension()))));
         return new FindingText(info.key(name), parts, texts);
     }
 }

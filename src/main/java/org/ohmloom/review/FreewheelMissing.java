@@ -39,9 +39,7 @@ final class FreewheelMissing implements Rule {
                 });
             }
         }
-        worst.forEach((load, ripple) -> report.accept(new FindingDraft(
-                        INFO,
-                        "breaks-off")
+        worst.forEach((load, ripple) -> report.accept(new FindingDraft(INFO, "breaks-off")
                 .word("load", load.value())
                 .word("state", StateNames.quoted(states.get(load)))
                 .amps("current", ripple.peakAmps())

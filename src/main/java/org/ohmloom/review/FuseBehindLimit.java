@@ -28,8 +28,7 @@ final class FuseBehindLimit implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (OutputProtection output : evidence.protection().outputs()) {
             output.blindDevices()
-                    .forEach(device -> report.accept(new FindingDraft(
-                                    INFO, "cannot-clear")
+                    .forEach(device -> report.accept(new FindingDraft(INFO, "cannot-clear")
                             .word("device", device)
                             .word("output", output.output())
                             .part("trip", output.limit().tripSeconds().isPresent(), "trips-first")

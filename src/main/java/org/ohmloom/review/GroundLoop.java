@@ -8,9 +8,9 @@ import java.util.function.Consumer;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchKind;
 import org.ohmloom.ground.LoopMembers;
+import org.ohmloom.ground.LoopReading;
 import org.ohmloom.ground.LoopReading.FieldPickUp;
 import org.ohmloom.ground.LoopReading.Stray;
-import org.ohmloom.ground.LoopReading;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.ElementId;
@@ -67,9 +67,7 @@ final class GroundLoop implements Rule {
 
     private static Finding ofPower(List<Branch> members) {
         List<String> elements = elements(members);
-        String what = isSideBySide(members)
-                ? "side-by-side"
-                : "power";
+        String what = isSideBySide(members) ? "side-by-side" : "power";
         return new FindingDraft(INFO, what)
                 .word("members", Listing.of(elements, 100))
                 .severity(Severity.NOTE)
@@ -88,9 +86,7 @@ final class GroundLoop implements Rule {
                         || evidence.solutions().isEmpty();
         Branch shown =
                 stray.flatMap(each -> evidence.drawn().branch(each.member())).orElse(signals.get(0));
-        FindingDraft draft = new FindingDraft(
-                        INFO,
-                        "signals")
+        FindingDraft draft = new FindingDraft(INFO, "signals")
                 .part("stray", stray.isPresent(), "stray")
                 .part("field", field.isPresent(), "induced")
                 .part("intended", loop.intended().isPresent(), "intended")

@@ -68,9 +68,7 @@ final class GroundOffset implements Rule {
         offsets.sort(Comparator.comparingDouble(offset -> -offset.worstVolts()));
         Offset worst = offsets.get(0);
         Text others = offsets.size() == 1 ? Text.NONE : INFO.text("others", offsets.size() - 1);
-        return new FindingDraft(
-                        INFO,
-                        "offset")
+        return new FindingDraft(INFO, "offset")
                 .word("ground", worst.point().owner())
                 .word("others", others)
                 .word("source", worst.point().against())

@@ -23,8 +23,7 @@ final class GroundStudCrowded implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (GroundReading ground : evidence.returns().grounds()) {
             if (ground.stacked().size() > ground.mostStacked()) {
-                report.accept(new FindingDraft(
-                                INFO, "crowded")
+                report.accept(new FindingDraft(INFO, "crowded")
                         .word("count", ground.stacked().size())
                         .word("studs", ground.studs() == 1 ? INFO.text("stud") : INFO.text("studs", ground.studs()))
                         .word("ground", ground.ground())

@@ -32,9 +32,7 @@ final class LimitedFaultOverheats implements Rule {
     }
 
     private static Finding finding(OutputProtection output, OutputProtection.Conductor conductor) {
-        FindingDraft draft = new FindingDraft(
-                        INFO,
-                        "feeds")
+        FindingDraft draft = new FindingDraft(INFO, "feeds")
                 .word("output", output.output())
                 .word("wire", conductor.wire())
                 .word("size", conductor.limit().size())

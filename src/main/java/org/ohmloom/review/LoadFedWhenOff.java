@@ -31,9 +31,7 @@ final class LoadFedWhenOff implements Rule {
             if (component.device() instanceof Load load && load.control() == Load.Control.FEED) {
                 LoadStates cases = cases(evidence, component, load);
                 if (!cases.isEmpty()) {
-                    report.accept(
-                            cases.draft(INFO, "fed", true)
-                                    .build());
+                    report.accept(cases.draft(INFO, "fed", true).build());
                 }
             }
         }

@@ -43,10 +43,7 @@ final class LoadNotFed implements Rule {
             if (component.device() instanceof Load load && !ways.isStranded(component.id())) {
                 LoadStates cases = cases(evidence, component, load);
                 if (!cases.isEmpty()) {
-                    report.accept(cases.draft(
-                                    INFO,
-                                    "gets",
-                                    false)
+                    report.accept(cases.draft(INFO, "gets", false)
                             .volts("rated", load.draw().ratedVolts())
                             .build());
                 }

@@ -97,9 +97,7 @@ final class LostReturnOverloads implements Rule {
         LostReturn.Overload overload = sensitive.orElse(loss.overLimit().get(0));
         List<ElementId> ways =
                 loss.detours().stream().map(LostReturn.Detour::member).toList();
-        return new FindingDraft(
-                        INFO,
-                        "carries")
+        return new FindingDraft(INFO, "carries")
                 .severity(sensitive.isPresent() ? Severity.WARNING : Severity.NOTE)
                 .word("opened", loss.opened())
                 .word("state", state)

@@ -20,8 +20,7 @@ final class NoReturnPath implements Rule {
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
         for (ComponentId component : ReturnWays.of(evidence.drawn()).stranded()) {
-            report.accept(new FindingDraft(
-                            INFO, "stranded")
+            report.accept(new FindingDraft(INFO, "stranded")
                     .word("name", evidence.harness().components().get(component).name())
                     .word("component", component)
                     .subject(component)

@@ -59,20 +59,14 @@ final class NotChecked implements Rule {
     public void review(Evidence evidence, Consumer<Finding> report) {
         Harness harness = evidence.harness();
         if (harness.states().isEmpty()) {
-            report.accept(draft(Severity.WARNING, "no-state")
-                    .build());
+            report.accept(draft(Severity.WARNING, "no-state").build());
         }
         if (harness.components().all().stream()
                 .noneMatch(component -> component.device().isSource())) {
-            report.accept(draft(Severity.WARNING, "no-source")
-                    .build());
+            report.accept(draft(Severity.WARNING, "no-source").build());
         }
         wires(evidence, report);
-        tell(
-                report,
-                Severity.NOTE,
-                "distance",
-                unknownDistances(evidence));
+        tell(report, Severity.NOTE, "distance", unknownDistances(evidence));
         tell(report, Severity.NOTE, "never-asked", neverAsked(harness));
         contacts(harness, report);
         protection(evidence, report);
@@ -87,31 +81,11 @@ final class NotChecked implements Rule {
                 each.lengthMetres().isEmpty() && each.wire().measuredOhms().isEmpty();
         Predicate<WireRating> noAmpacity = each -> each.ampacity().isEmpty();
         Predicate<WireRating> power = each -> POWER.contains(each.wire().signalClass());
-        tell(
-                report,
-                Severity.WARNING,
-                "drop",
-                wires(evidence, noLength.and(power)));
-        tell(
-                report,
-                Severity.NOTE,
-                "signal-length",
-                wires(evidence, noLength.and(power.negate())));
-        tell(
-                report,
-                Severity.NOTE,
-                "size",
-                wires(evidence, WireRating::provisional));
-        tell(
-                report,
-                Severity.WARNING,
-                "ampacity",
-                wires(evidence, noAmpacity.and(power)));
-        tell(
-                report,
-                Severity.NOTE,
-                "signal-ampacity",
-                wires(evidence, noAmpacity.and(power.negate())));
+        tell(report, Severity.WARNING, "drop", wires(evidence, noLength.and(power)));
+        tell(report, Severity.NOTE, "signal-length", wires(evidence, noLength.and(power.negate())));
+        tell(report, Severity.NOTE, "size", wires(evidence, WireRating::provisional));
+        tell(report, Severity.WARNING, "ampacity", wires(evidence, noAmpacity.and(power)));
+        tell(report, Severity.NOTE, "signal-ampacity", wires(evidence, noAmpacity.and(power.negate())));
     }
 
     private static List<Object> wires(Evidence evidence, Predicate<WireRating> missing) {
@@ -191,19 +165,12 @@ final class NotChecked implements Rule {
                             () -> withoutContact.add(connector.id()));
         }
         tell(report, Severity.NOTE, "contact-limit", List.copyOf(withoutLimit));
-        tell(
-                report,
-                Severity.NOTE,
-                "contact",
-                List.copyOf(withoutContact));
+        tell(report, Severity.NOTE, "contact", List.copyOf(withoutContact));
     }
 
     private static void protection(Evidence evidence, Consumer<Finding> report) {
-        tell(
-                report,
-                Severity.NOTE,
-                "opening",
-                devices(evidence, device -> device.band().isEmpty()));
+        tell(report, Severity.NOTE, "opening", devices(evidence, device -> device.band()
+                .isEmpty()));
         tell(
                 report,
                 Severity.NOTE,
@@ -212,11 +179,7 @@ final class NotChecked implements Rule {
                         evidence,
                         device -> device.maximumFault().isPresent()
                                 && device.breakingAmps().isEmpty()));
-        tell(
-                report,
-                Severity.NOTE,
-                "start",
-                List.copyOf(evidence.protection().untimed()));
+        tell(report, Severity.NOTE, "start", List.copyOf(evidence.protection().untimed()));
     }
 
     /**
@@ -248,12 +211,11 @@ final class NotChecked implements Rule {
         tell(report, Severity.NOTE, "readings", unjudged);
         MeasuredOhms.of(evidence.harness())
                 .unused()
-                .forEach((reading, why) ->
-                        report.accept(draft(Severity.NOTE, "replaces")
-                                .word("reading", reading)
-                                .word("why", why)
-                                .subject(reading)
-                                .build()));
+                .forEach((reading, why) -> report.accept(draft(Severity.NOTE, "replaces")
+                        .word("reading", reading)
+                        .word("why", why)
+                        .subject(reading)
+                        .build()));
     }
 
     private static List<Object> devices(Evidence evidence, Predicate<DeviceProtection> missing) {

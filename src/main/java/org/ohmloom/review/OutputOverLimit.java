@@ -52,18 +52,8 @@ final class OutputOverLimit implements Rule {
                     .flatMap(driver -> driver.limit().stream())
                     .mapToDouble(limit -> limit.limitAmps())
                     .findFirst();
-            judge(
-                    output,
-                    peak,
-                    electronic,
-                    "peak",
-                    report);
-            judge(
-                    output,
-                    rms,
-                    output.limitAmps(),
-                    "carries",
-                    report);
+            judge(output, peak, electronic, "peak", report);
+            judge(output, rms, output.limitAmps(), "carries", report);
         }
     }
 

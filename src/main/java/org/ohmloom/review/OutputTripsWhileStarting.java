@@ -53,9 +53,7 @@ final class OutputTripsWhileStarting implements Rule {
                         .thenComparingDouble(each -> -each.output().limitedSeconds()))
                 .orElseThrow();
         OperatingState state = evidence.harness().states().get(worst.run().state());
-        return new FindingDraft(
-                        INFO,
-                        "trips")
+        return new FindingDraft(INFO, "trips")
                 .word(
                         "name",
                         evidence.harness()

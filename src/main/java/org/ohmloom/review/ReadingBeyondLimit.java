@@ -36,8 +36,8 @@ final class ReadingBeyondLimit implements Rule {
         Text what = reading.serialNumber()
                 .map(serial -> INFO.text("serial-number", of, serial))
                 .orElse(of);
-        FindingDraft draft = new FindingDraft(
-                INFO, judgement.limit().isEmpty() ? "failed" : judgement.atMost() ? "above" : "below");
+        FindingDraft draft =
+                new FindingDraft(INFO, judgement.limit().isEmpty() ? "failed" : judgement.atMost() ? "above" : "below");
         draft.word("reading", reading.id())
                 .word("of", what)
                 .word("because", judgement.because())

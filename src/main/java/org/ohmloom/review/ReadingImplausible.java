@@ -35,13 +35,14 @@ final class ReadingImplausible implements Rule {
 
     private static Finding finding(Evidence evidence, Judgement judgement) {
         Reading reading = judgement.reading();
-        return new FindingDraft(
-                        INFO,
-                        "too-low")
+        return new FindingDraft(INFO, "too-low")
                 .word("reading", reading.id())
                 .word(
                         "of",
-                        INFO.text("of", reading.measured().words(), reading.measured().place()))
+                        INFO.text(
+                                "of",
+                                reading.measured().words(),
+                                reading.measured().place()))
                 .value("value", judgement.value().orElseThrow().canonical(), Unit.OHM)
                 .value("least", judgement.implausible().orElseThrow().canonical(), Unit.OHM)
                 .value(

@@ -50,9 +50,7 @@ final class RelayDropsOutWhileStarting implements Rule {
                         .thenComparingDouble(each -> each.dropOut().lowestVolts()))
                 .orElseThrow();
         OperatingState state = evidence.harness().states().get(worst.run().state());
-        return new FindingDraft(
-                        INFO,
-                        "drops-out")
+        return new FindingDraft(INFO, "drops-out")
                 .word("name", evidence.harness().components().get(relay).name())
                 .word("relay", relay)
                 .word("starter", SupplyLowWhileStarting.starts(evidence, worst.run()))

@@ -72,9 +72,7 @@ final class SensorErrorOverLimit implements Rule {
         Component sensor = evidence.harness().components().get(budget.sensor());
         boolean unusable = budget.unusable().isPresent();
         Optional<SensorBudget.ErrorPart> largest = budget.largest();
-        FindingDraft draft = new FindingDraft(
-                        INFO,
-                        unusable ? "unusable" : "off")
+        FindingDraft draft = new FindingDraft(INFO, unusable ? "unusable" : "off")
                 .part("most", largest.isPresent(), "most")
                 .word("name", sensor.name())
                 .word("sensor", sensor.id())
@@ -86,7 +84,9 @@ final class SensorErrorOverLimit implements Rule {
                 .severity(unusable ? Severity.ERROR : Severity.WARNING)
                 .source(INFO.text(
                         "allowed",
-                        largest.map(SensorBudget.ErrorPart::source).map(Text::of).orElse(INFO.source()),
+                        largest.map(SensorBudget.ErrorPart::source)
+                                .map(Text::of)
+                                .orElse(INFO.source()),
                         budget.allowedFrom()))
                 .subject(sensor.id())
                 .highlight(List.of(budget.unit()));

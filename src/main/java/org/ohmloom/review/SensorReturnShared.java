@@ -95,9 +95,7 @@ final class SensorReturnShared implements Rule {
     }
 
     private static Finding finding(Component sensor, Way way, Worst worst) {
-        return new FindingDraft(
-                        INFO,
-                        "carries")
+        return new FindingDraft(INFO, "carries")
                 .word("name", sensor.name())
                 .word("sensor", sensor.id())
                 .word("state", StateNames.quoted(worst.state()))

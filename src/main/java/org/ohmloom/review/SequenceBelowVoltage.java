@@ -32,10 +32,7 @@ final class SequenceBelowVoltage implements Rule {
         for (SequenceRun run : evidence.charge().sequences()) {
             for (BatteryRun battery : run.batteries()) {
                 if (battery.untilMinutes().isPresent()) {
-                    report.accept(draft(
-                                    run,
-                                    battery,
-                                    "comes-down")
+                    report.accept(draft(run, battery, "comes-down")
                             .volts("volts", run.untilVolts().orElse(0))
                             .value("time", battery.untilMinutes().getAsDouble() * SECONDS_PER_MINUTE, Unit.SECOND)
                             .build());

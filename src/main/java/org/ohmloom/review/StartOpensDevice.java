@@ -41,9 +41,7 @@ final class StartOpensDevice implements Rule {
     }
 
     private static Finding finding(Evidence evidence, DeviceProtection device, StartPulse start) {
-        String sentence = start.mayOpen()
-                ? "opens"
-                : "ages";
+        String sentence = start.mayOpen() ? "opens" : "ages";
         return new FindingDraft(INFO, sentence)
                 .word("device", device.device())
                 .word("load", start.load())

@@ -67,8 +67,7 @@ final class SupplyLowWhileStarting implements Rule {
                 judged.stream().min(Comparator.comparingDouble(Case::share)).orElseThrow();
         OperatingState state = evidence.harness().states().get(worst.run().state());
         boolean grave = worst.sag().controlUnit() && !alone.isEmpty();
-        return new FindingDraft(
-                        INFO, "gets")
+        return new FindingDraft(INFO, "gets")
                 .word("name", evidence.harness().components().get(id).name())
                 .word("unit", id)
                 .word("starter", starts(evidence, worst.run()))
@@ -87,9 +86,7 @@ final class SupplyLowWhileStarting implements Rule {
 
     private static Finding collapse(Evidence evidence, StartUp run) {
         OperatingState state = evidence.harness().states().get(run.state());
-        return new FindingDraft(
-                        INFO,
-                        "collapses")
+        return new FindingDraft(INFO, "collapses")
                 .word("starter", starts(evidence, run))
                 .word("state", StateNames.quoted(state))
                 .severity(run.kind() == StartUp.Kind.ONE ? Severity.ERROR : Severity.WARNING)
@@ -101,7 +98,8 @@ final class SupplyLowWhileStarting implements Rule {
     /** Words for what starts: {@code Fan (F1) starts}, {@code everything starts at once}. */
     static Text starts(Evidence evidence, StartUp run) {
         return run.starter()
-                .map(id -> INFO.text("starts", named(evidence.harness().components().get(id))))
+                .map(id -> INFO.text(
+                        "starts", named(evidence.harness().components().get(id))))
                 .orElseGet(() -> INFO.text("all-start"));
     }
 

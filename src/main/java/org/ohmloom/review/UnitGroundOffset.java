@@ -41,9 +41,7 @@ final class UnitGroundOffset implements Rule {
             OffsetCauses.worst(evidence, ContinuousStates.of(evidence.harness()), offset -> offset.point()
                             .equals(point))
                     .filter(offset -> Limits.exceeds(offset.worstVolts(), rules.unitGroundLimitVolts()))
-                    .ifPresent(offset -> report.accept(new FindingDraft(
-                                    INFO,
-                                    "offset")
+                    .ifPresent(offset -> report.accept(new FindingDraft(INFO, "offset")
                             .word("unit", point.owner())
                             .beyond("offset", offset.worstVolts(), "limit", rules.unitGroundLimitVolts(), Unit.VOLT)
                             .word("source", point.against())

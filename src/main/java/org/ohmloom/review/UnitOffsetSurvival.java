@@ -51,9 +51,7 @@ final class UnitOffsetSurvival implements Rule {
     }
 
     private static Finding finding(Evidence evidence, Component unit, Offset offset, CitedValue limit) {
-        return new FindingDraft(
-                        INFO,
-                        "offset")
+        return new FindingDraft(INFO, "offset")
                 .word("unit", unit.id())
                 .beyond("offset", offset.worstVolts(), "limit", limit.value(), Unit.VOLT)
                 .word("source", offset.point().against())

@@ -27,9 +27,7 @@ final class WireEndLoose implements Rule {
                     && wire.signalClass() == SignalClass.SHIELD
                     && wire.cable().isPresent();
             if ((from || to) && !isShieldAtOneEnd) {
-                String what = from && to
-                        ? "both"
-                        : "one";
+                String what = from && to ? "both" : "one";
                 report.accept(new FindingDraft(INFO, what)
                         .word("wire", wire.id())
                         .word("joined", from ? wire.to().text() : wire.from().text())

@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import org.ohmloom.edit.ChangeRouting;
 import org.ohmloom.graph.RefusedWay;
 import org.ohmloom.model.RoutingRule;
-import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.words.Constants;
 import org.ohmloom.words.Text;
@@ -38,8 +37,7 @@ final class WireNotRoutable implements Rule {
                         .subject(way.wire())
                         .build());
             } else {
-                report.accept(new FindingDraft(
-                                INFO, "no-way")
+                report.accept(new FindingDraft(INFO, "no-way")
                         .word("wire", way.wire())
                         .word("rules", words(way.rules()))
                         .subject(way.wire())
@@ -51,9 +49,10 @@ final class WireNotRoutable implements Rule {
     }
 
     private static Text words(List<RoutingRule> rules) {
-        List<Text> each =
-                rules.stream().map(WireNotRoutable::words).distinct().toList();
-        return each.stream().reduce((one, other) -> INFO.text("both", one, other)).orElse(Text.NONE);
+        List<Text> each = rules.stream().map(WireNotRoutable::words).distinct().toList();
+        return each.stream()
+                .reduce((one, other) -> INFO.text("both", one, other))
+                .orElse(Text.NONE);
     }
 
     private static Text words(RoutingRule rule) {
@@ -66,6 +65,7 @@ final class WireNotRoutable implements Rule {
         RoutingRule.Apart apart = (RoutingRule.Apart) rule;
         return INFO.text(
                 "keeps-apart",
-                Text.joined(", ", apart.apartFrom().stream().map(Constants::text).toList()));
+                Text.joined(
+                        ", ", apart.apartFrom().stream().map(Constants::text).toList()));
     }
 }

@@ -52,12 +52,14 @@ final class CrimpDemand {
                 "; ",
                 contacts.stream()
                         .distinct()
-                        .map(contact -> SizeTexts.text("crimp.takes", contact.id(), CrimpRange.of(contact).words()))
+                        .map(contact -> SizeTexts.text(
+                                "crimp.takes",
+                                contact.id(),
+                                CrimpRange.of(contact).words()))
                         .toList());
         return Optional.of(Demand.smallest(family, fits)
                 .map(row -> Demand.met(Governor.CRIMP, row, takes, AS_ENTERED, fits))
-                .orElseGet(() -> Demand.unmet(
-                        Governor.CRIMP, SizeTexts.text("crimp.none-fits", takes), AS_ENTERED)));
+                .orElseGet(() -> Demand.unmet(Governor.CRIMP, SizeTexts.text("crimp.none-fits", takes), AS_ENTERED)));
     }
 
     private boolean fits(Wire wire, ContactPart contact, ConductorRow row) {

@@ -33,7 +33,11 @@ final class DropDemand {
                 .map(row -> Demand.met(
                         Governor.VOLTAGE_DROP,
                         row,
-                        SizeTexts.text("drop.has", words, has(facts, wire, row), row.citation().text()),
+                        SizeTexts.text(
+                                "drop.has",
+                                words,
+                                has(facts, wire, row),
+                                row.citation().text()),
                         row.citation(),
                         fits))
                 .orElseGet(() -> unmet(facts, wire, words, Demand.largest(family)));

@@ -33,8 +33,7 @@ final class JointDemand {
         List<BudgetReading.Read> budgets = model.budgetsOf(wire.id());
         List<ConductorRow> rows = model.chooser().facts().family(wire).rows();
         if (budgets.isEmpty()) {
-            return Demand.none(
-                    Governor.VOLTAGE_DROP, model.chooser().facts().family(wire), "drop.none");
+            return Demand.none(Governor.VOLTAGE_DROP, model.chooser().facts().family(wire), "drop.none");
         }
         Predicate<ConductorRow> keeps = row -> budgets.stream()
                 .allMatch(
@@ -61,7 +60,12 @@ final class JointDemand {
                         "joint.thinner",
                         thinner.gauge().text(),
                         Formats.volts(lost(binding, thinner) - binding.budget().limitVolts()));
-        return Demand.met(governor, row, SizeTexts.text("joint.keeps", words, next, row.citation().text()), row.citation(), keeps);
+        return Demand.met(
+                governor,
+                row,
+                SizeTexts.text("joint.keeps", words, next, row.citation().text()),
+                row.citation(),
+                keeps);
     }
 
     private double lost(BudgetReading.Read read, ConductorRow row) {
@@ -88,8 +92,8 @@ final class JointDemand {
             LoadBudget.WireSpend spend = spends.get(k);
             if (k < MOST_NAMED) {
                 boolean here = spend.wire().equals(wire.id());
-                parts.add(SizeTexts.text(
-                        here ? "joint.in-this" : "joint.in", part(budget, spend.volts()), spend.wire()));
+                parts.add(
+                        SizeTexts.text(here ? "joint.in-this" : "joint.in", part(budget, spend.volts()), spend.wire()));
             } else {
                 rest += spend.volts();
             }

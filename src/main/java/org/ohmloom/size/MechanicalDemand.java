@@ -25,7 +25,11 @@ final class MechanicalDemand {
     static Demand of(Harness harness, WireTables tables, DesignBasis basis, ConductorFamily family) {
         Optional<Gauge> own = harness.rules().minimumGauge();
         if (own.isPresent()) {
-            return of(family, own.get(), SizeTexts.text("mechanical.rules", own.get().text()), OWN_RULE);
+            return of(
+                    family,
+                    own.get(),
+                    SizeTexts.text("mechanical.rules", own.get().text()),
+                    OWN_RULE);
         }
         return tables.mechanicalMinimum(basis.id())
                 .map(minimum -> of(

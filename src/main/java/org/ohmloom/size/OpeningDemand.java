@@ -34,8 +34,7 @@ final class OpeningDemand {
         List<TimeCurrentBand> bands =
                 groups.stream().flatMap(group -> band(facts, group).stream()).toList();
         if (bands.isEmpty()) {
-            return Demand.none(
-                    Governor.OPENING_TIME, family, "opening.no-times");
+            return Demand.none(Governor.OPENING_TIME, family, "opening.no-times");
         }
         TimeCurrentBand largest = bands.stream()
                 .reduce((one, other) -> other.foreverAmps() > one.foreverAmps() ? other : one)
@@ -51,13 +50,12 @@ final class OpeningDemand {
                 .map(row -> Demand.met(
                         Governor.OPENING_TIME,
                         row,
-                        SizeTexts.text("opening.withstands", carries, row.gauge().text(), citation.text()),
+                        SizeTexts.text(
+                                "opening.withstands", carries, row.gauge().text(), citation.text()),
                         citation,
                         fits))
                 .orElseGet(() -> Demand.unmet(
-                        Governor.OPENING_TIME,
-                        SizeTexts.text("opening.does-not", carries, citation.text()),
-                        citation));
+                        Governor.OPENING_TIME, SizeTexts.text("opening.does-not", carries, citation.text()), citation));
     }
 
     /** Behind an output that limits: a conductor that may carry what heats it in a lasting fault. */

@@ -42,10 +42,8 @@ final class ProtectionDemand {
                                 row.gauge(),
                                 facts.ampacityAmps(wire, row.gauge())));
         Text relies = together > rating(facts, id)
-                ? SizeTexts.text(
-                        "protection.side-by-side", devices.size(), Formats.amps(together), allowance.text())
-                : SizeTexts.text(
-                        "protection.relies", id, Formats.amps(rating(facts, id)), allowance.text());
+                ? SizeTexts.text("protection.side-by-side", devices.size(), Formats.amps(together), allowance.text())
+                : SizeTexts.text("protection.relies", id, Formats.amps(rating(facts, id)), allowance.text());
         return Demand.smallest(family, fits)
                 .map(row -> met(facts, allowance, wire, row, id, relies, fits))
                 .orElseGet(() -> Demand.unmet(
@@ -75,15 +73,19 @@ final class ProtectionDemand {
                         device, device.ratingAmps(), next.gauge(), facts.ampacityAmps(wire, next.gauge())))
                 .orElse(allowance.citation());
         return Demand.met(
-                Governor.PROTECTION, row, SizeTexts.text("protection.carries", relies, carries(facts, wire, row), citation.text()), citation, fits);
+                Governor.PROTECTION,
+                row,
+                SizeTexts.text("protection.carries", relies, carries(facts, wire, row), citation.text()),
+                citation,
+                fits);
     }
 
     private static Text carries(SizingFacts facts, Wire wire, ConductorRow row) {
         return facts.ampacity(wire, row.gauge())
                 .map(Ampacity::calculation)
-                .map(calculation -> SizeTexts.text("protection.may-carry", row.gauge().text(), calculation))
-                .orElseGet(() -> SizeTexts.text(
-                        "protection.no-row", row.gauge().text(), facts.insulation(wire)));
+                .map(calculation ->
+                        SizeTexts.text("protection.may-carry", row.gauge().text(), calculation))
+                .orElseGet(() -> SizeTexts.text("protection.no-row", row.gauge().text(), facts.insulation(wire)));
     }
 
     private static double rating(SizingFacts facts, ComponentId id) {

@@ -66,8 +66,7 @@ final class SlowOverloadDemand {
         for (FeedingDevices each : feeding) {
             Optional<TimeCurrentBand> band = OpeningDemand.band(facts, List.copyOf(each.devices()));
             if (band.isEmpty() && !each.devices().isEmpty()) {
-                return Demand.none(
-                        Governor.SLOW_OVERLOAD, family, "overload.no-times");
+                return Demand.none(Governor.SLOW_OVERLOAD, family, "overload.no-times");
             }
             ends.add(new End(band, each.extraAmps()));
         }
@@ -102,9 +101,7 @@ final class SlowOverloadDemand {
         Text lets = end.band()
                 .map(band -> SizeTexts.text("overload.for-ever", band.label(), Formats.amps(band.foreverAmps())))
                 .orElseGet(() -> SizeTexts.text("overload.no-battery"));
-        return end.extraAmps() > 0
-                ? SizeTexts.text("overload.past-it", lets, Formats.amps(end.extraAmps()))
-                : lets;
+        return end.extraAmps() > 0 ? SizeTexts.text("overload.past-it", lets, Formats.amps(end.extraAmps())) : lets;
     }
 
     private Text stands(ConductorRow row, End end) {
@@ -124,7 +121,8 @@ final class SlowOverloadDemand {
                         settles,
                         Formats.amps(stretch.amps()),
                         stretch.damageSeconds().isPresent()
-                                ? Text.of(Formats.seconds(stretch.damageSeconds().getAsDouble()))
+                                ? Text.of(
+                                        Formats.seconds(stretch.damageSeconds().getAsDouble()))
                                 : SizeTexts.text("overload.for-good"),
                         Formats.seconds(stretch.openSeconds())))
                 .orElse(settles);

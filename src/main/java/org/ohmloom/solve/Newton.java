@@ -100,8 +100,7 @@ final class Newton {
             Line line = new Line(laws, leak, at.volts(), stepVolts, polishing && !last);
             Point balanced = at;
             double balancedRatio = ratio;
-            boolean sure = ratio <= CAREFUL_ABOVE_RATIO
-                    && areWithin(stepVolts, SURE_STEP_VOLTS);
+            boolean sure = ratio <= CAREFUL_ABOVE_RATIO && areWithin(stepVolts, SURE_STEP_VOLTS);
             at = sure ? line.at(1) : careful(line, at);
             ratio = at.balance().ratio();
             if (ratio <= goodRatio && (!polish || last)) {

@@ -132,7 +132,8 @@ class CommandLineTest {
         Harness teaching = HarnessFiles.read(Path.of(TEACHING));
         Path original = Files.writeString(
                 folder.resolve("unsized.harness.json"),
-                HarnessText.write(new SetWireGauge(List.copyOf(teaching.wires().ids()), Optional.empty()).apply(teaching)));
+                HarnessText.write(
+                        new SetWireGauge(List.copyOf(teaching.wires().ids()), Optional.empty()).apply(teaching)));
         byte[] before = Files.readAllBytes(original);
         Path copy = folder.resolve("sized.harness.json");
         CommandRun run = CommandRun.of("size", original.toString(), "--out", copy.toString());

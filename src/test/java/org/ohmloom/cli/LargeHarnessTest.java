@@ -21,7 +21,6 @@ import org.ohmloom.store.HarnessFiles;
 @BesideOthers
 class LargeHarnessTest {
 
-
     /** As many as the property {@code ohmloom.wires} asks for: ten thousand are a campaign of their own. */
     private static final int WIRES = Integer.getInteger("ohmloom.wires", Campaign.FULL ? 1000 : 100);
 

@@ -82,8 +82,9 @@ class DrawingContentTest {
     @Test
     void cautionsStandInFullOnTheFirstSheetAndEveryOtherLeadsThere() {
         List<Scene> sheets = sheets(ExamplesDrawTest.example("workboat"), Paper.A3);
-        for (String caution :
-                Cautions.everything().stream().map(org.ohmloom.words.Text::english).toList()) {
+        for (String caution : Cautions.everything().stream()
+                .map(org.ohmloom.words.Text::english)
+                .toList()) {
             assertTrue(words(sheets.get(0)).contains(caution), caution);
         }
         for (Scene later : sheets.subList(1, sheets.size())) {

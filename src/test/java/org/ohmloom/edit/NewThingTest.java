@@ -96,7 +96,11 @@ class NewThingTest {
                 new Waiver(new WaiverId("A-1"), "some-rule", List.of("W1", "W2"), "measured", "", "2026-12-01");
         assertEquals(List.of(expected), List.copyOf(twice.waivers().all()));
         assertThrows(IllegalArgumentException.class, () -> new AcceptFindings(List.of(what), "  ", "", "2026-11-30"));
-        assertEquals("Accept some-rule of W1, W2", new AcceptFindings(List.of(what), "seen", "", "2026-11-30").label().english());
+        assertEquals(
+                "Accept some-rule of W1, W2",
+                new AcceptFindings(List.of(what), "seen", "", "2026-11-30")
+                        .label()
+                        .english());
         assertEquals(Optional.empty(), before.waivers().all().stream().findFirst());
     }
 }

@@ -180,7 +180,9 @@ class RenameElementsTest {
                         .map(wire -> FieldText.words(wire.signalClass())));
         assertTrue(plan.isReady(), plan.problem().orElse(""));
         session.apply(plan.edit());
-        assertEquals(Optional.of("Rename " + wires.size() + " things"), session.undoLabel().map(Text::english));
+        assertEquals(
+                Optional.of("Rename " + wires.size() + " things"),
+                session.undoLabel().map(Text::english));
         // a space cannot stand in an identity and becomes a hyphen
         assertTrue(
                 session.current().wires().has(new WireId("feed-01")),

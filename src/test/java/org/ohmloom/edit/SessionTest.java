@@ -55,7 +55,9 @@ class SessionTest {
         Harness start = session.current();
         session.apply(SetWireGauge.of(W1, gauge("2.5 mm2")));
         assertTrue(session.isChanged());
-        assertEquals(Optional.of("Set conductor of W1 to 2.5 mm2"), session.undoLabel().map(Text::english));
+        assertEquals(
+                Optional.of("Set conductor of W1 to 2.5 mm2"),
+                session.undoLabel().map(Text::english));
         session.undo();
         assertSame(start, session.current());
         assertFalse(session.isChanged());
@@ -120,7 +122,9 @@ class SessionTest {
                     List.of(session.current().wires().get(W1).withGauge(Optional.of(Gauge.metric(areaMm2))))));
             states.add(session.current());
         }
-        assertEquals(List.of("Size 4.0", "Size 6.0", "Size 10.0"), session.steps().stream().map(Text::english).toList());
+        assertEquals(
+                List.of("Size 4.0", "Size 6.0", "Size 10.0"),
+                session.steps().stream().map(Text::english).toList());
         for (int done : new int[] {0, 2, 3, 1}) {
             session.goTo(done);
             assertSame(states.get(done), session.current());

@@ -55,7 +55,11 @@ class RemedySectionTest {
         RemedyList list = new RemedyList(
                 finding,
                 List.of(
-                        remedy(RemedyKind.COMBINED, new Compound(Text.of("both"), List.of(larger, other)), true, List.of()),
+                        remedy(
+                                RemedyKind.COMBINED,
+                                new Compound(Text.of("both"), List.of(larger, other)),
+                                true,
+                                List.of()),
                         remedy(RemedyKind.LARGER_RETURN, larger, false, List.of("ST1-2"))),
                 0,
                 12,

@@ -73,7 +73,8 @@ class ForesightTest {
         assertFalse(found.serving().isEmpty());
         found.serving().forEach(each -> {
             assertTrue(each.candidate().steps().size() <= Combinations.MOST_CHANGES);
-            assertTrue(each.value() <= 0.05, () -> each.candidate().edit().label().english());
+            assertTrue(
+                    each.value() <= 0.05, () -> each.candidate().edit().label().english());
         });
     }
 
@@ -143,8 +144,8 @@ class ForesightTest {
     void changesThatWouldMakeTwoThingsOfOneNameAreNotJoined() {
         Splice near = splice("beside the pump");
         Candidate one = new Candidate(RemedyKind.OWN_RETURN, PutElements.one(Text.of("Add a splice"), near));
-        Candidate other =
-                new Candidate(RemedyKind.OWN_RETURN, PutElements.one(Text.of("Add a splice"), splice("beside the fan")));
+        Candidate other = new Candidate(
+                RemedyKind.OWN_RETURN, PutElements.one(Text.of("Add a splice"), splice("beside the fan")));
         assertTrue(one.with(other).isEmpty());
         assertEquals(one.steps(), one.with(one).orElseThrow().steps(), "what is the same is done once");
     }

@@ -95,7 +95,8 @@ class RuleTextsTest {
     private static String code() throws IOException {
         StringBuilder all = new StringBuilder();
         try (Stream<Path> files = Files.list(SOURCES)) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
                 all.append(Files.readString(file));
             }
         }

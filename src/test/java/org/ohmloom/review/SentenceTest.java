@@ -39,7 +39,9 @@ class SentenceTest {
     @Test
     void aListShowsAsManyAsFit() {
         assertEquals("W1, W2", Listing.of(List.of("W1", "W2"), 10).english());
-        assertEquals("W1, W2 and 2 more", Listing.of(List.of("W1", "W2", "W3", "W4-on-the-left"), 18).english());
+        assertEquals(
+                "W1, W2 and 2 more",
+                Listing.of(List.of("W1", "W2", "W3", "W4-on-the-left"), 18).english());
         assertEquals("W1 and 2 more", Listing.of(List.of("W1", "W2", "W3"), 3).english());
     }
 

@@ -25,7 +25,8 @@ class BundlesTest {
     /** Bundles whose keys are put together from names, with tests of their own. */
     private static final Set<String> TESTED_BESIDE_THEM = Set.of("rules.properties", "constants.properties");
 
-    private static final Pattern ASKED = Pattern.compile("(?:Labels|[A-Z][A-Za-z]*Texts|TEXTS)\\s*\\.text\\(\\s*\"([a-z.-]+)\"");
+    private static final Pattern ASKED =
+            Pattern.compile("(?:Labels|[A-Z][A-Za-z]*Texts|TEXTS)\\s*\\.text\\(\\s*\"([a-z.-]+)\"");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z.-]+)\"");
 
     @Test
@@ -68,7 +69,8 @@ class BundlesTest {
         try (Stream<Path> files = Files.walk(BUNDLES)) {
             return files.filter(each -> each.toString().endsWith(".properties"))
                     .filter(each -> !each.startsWith(BUNDLES.resolve("workbench")))
-                    .filter(each -> !TESTED_BESIDE_THEM.contains(each.getFileName().toString()))
+                    .filter(each ->
+                            !TESTED_BESIDE_THEM.contains(each.getFileName().toString()))
                     .toList();
         }
     }
@@ -105,7 +107,8 @@ class BundlesTest {
     private static String code(Path folder) throws IOException {
         List<String> all = new ArrayList<>();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
                 all.add(Files.readString(file));
             }
         }

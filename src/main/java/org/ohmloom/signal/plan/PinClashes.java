@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Channel;
 import org.ohmloom.model.ComponentId;
@@ -67,8 +66,7 @@ final class PinClashes {
                 .orElse(Text.NONE);
         problems.add(PlanProblem.of(
                 Kind.PIN_TWICE,
-                SignalTexts.text(
-                        also ? "pin.serves-also" : "pin.serves", id, pin.name(), who),
+                SignalTexts.text(also ? "pin.serves-also" : "pin.serves", id, pin.name(), who),
                 List.copyOf(all),
                 mend(id, unit, whole, asking.size())));
     }

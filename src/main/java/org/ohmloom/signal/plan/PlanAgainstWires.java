@@ -170,7 +170,8 @@ final class PlanAgainstWires {
                             mend.isPresent() ? "pin.needs" : "pin.needs-in-vain",
                             sensor,
                             channel.at(),
-                            SignalTexts.text("needed." + needed.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+                            SignalTexts.text("needed."
+                                    + needed.name().toLowerCase(Locale.ROOT).replace('_', '-')),
                             Constants.text(pin.role())),
                     about,
                     mend));
@@ -178,8 +179,8 @@ final class PlanAgainstWires {
             problems.add(PlanProblem.of(
                     Kind.PULL_UP, SignalTexts.text("pin.no-pull-up", sensor, channel.at()), about, mend));
         } else if (SensorNeeds.fightsPullUp(channel.sensor(), pin)) {
-            problems.add(PlanProblem.of(
-                    Kind.PULL_UP, SignalTexts.text("pin.pull-up", sensor, channel.at()), about, mend));
+            problems.add(
+                    PlanProblem.of(Kind.PULL_UP, SignalTexts.text("pin.pull-up", sensor, channel.at()), about, mend));
         }
     }
 

@@ -109,11 +109,14 @@ public final class BusMending {
         }
         return ends.equals(bus.terminations())
                 ? Optional.empty()
-                : Optional.of(new SetTerminations(SignalTexts.text(
+                : Optional.of(new SetTerminations(
+                        SignalTexts.text(
                                 "terminate-in",
                                 bus.id(),
                                 reading.wiring().farthest().get(0).unit(),
-                                reading.wiring().farthest().get(1).unit()), bus.id(), ends));
+                                reading.wiring().farthest().get(1).unit()),
+                        bus.id(),
+                        ends));
     }
 
     private Edit ohms() {

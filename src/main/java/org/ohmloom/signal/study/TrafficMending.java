@@ -128,7 +128,8 @@ public final class TrafficMending {
         double most = tables.figure(BusFigure.LOAD_MOST).value();
         return edits.isEmpty() || BusTraffic.of(reading.bus(), calmed, tables).loadFraction() > most
                 ? Optional.empty()
-                : Optional.of(new Compound(SignalTexts.text("send-calmer", reading.bus().id()), edits));
+                : Optional.of(new Compound(
+                        SignalTexts.text("send-calmer", reading.bus().id()), edits));
     }
 
     private static Edit sending(SensorChannel channel, double hertz) {

@@ -65,6 +65,8 @@ public record WiringMade(
         elements.addAll(wires);
         elements.addAll(moved);
         elements.addAll(buses);
-        return elements.isEmpty() ? Optional.empty() : Optional.of(new PutElements(SignalTexts.text("wire-channels"), elements));
+        return elements.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new PutElements(SignalTexts.text("wire-channels"), elements));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.Measurement;
-import org.ohmloom.signal.calibration.CalibrationProblem;
 import org.ohmloom.signal.calibration.Resolution;
 import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.units.Formats;

@@ -155,8 +155,8 @@ public final class Toolbox {
         easel.places()
                 .flatMap(places -> how.of(places, ids, easel.grid().pitchMm()))
                 .ifPresentOrElse(
-                        placed -> easel.apply(
-                                new MoveOnBoard(words.text("arranged", words.get(how.id()), easel.called(ids)), placed)),
+                        placed -> easel.apply(new MoveOnBoard(
+                                words.text("arranged", words.get(how.id()), easel.called(ids)), placed)),
                         () -> easel.wrong(words.get("select-placed", String.valueOf(how.least()))));
     }
 

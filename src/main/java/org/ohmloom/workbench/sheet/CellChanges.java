@@ -68,7 +68,9 @@ public record CellChanges(String what, List<Cell> cells) {
         return edits.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        edits.size() == 1 ? edits.get(0) : new Compound(Words.of("sheets").text("cells-changed", what, edits.size()), edits));
+                        edits.size() == 1
+                                ? edits.get(0)
+                                : new Compound(Words.of("sheets").text("cells-changed", what, edits.size()), edits));
     }
 
     /** Puts a text into cells of a list, told by row and column of the model; those that hold it already are left out. */

@@ -158,7 +158,9 @@ class PlanCheckTest {
                 .load("P2", 1.5, 12)
                 .harness();
         PlanProblem over = problems(harness).get(0);
-        assertEquals("The pins of group 'bank' of U1 carry 3.5 A together, more than 3 A", over.words().english());
+        assertEquals(
+                "The pins of group 'bank' of U1 carry 3.5 A together, more than 3 A",
+                over.words().english());
         assertEquals("Move Lamp to U1.H3", over.mending().orElseThrow().label().english());
         assertEquals(List.of(), kinds(mended(harness)));
     }

@@ -227,7 +227,12 @@ class BoardEditsTest {
     }
 
     private static String undo(Stage stage) {
-        return OnEventThread.get(() ->
-                stage.desk().document().orElseThrow().session().undoLabel().map(Text::english).orElse(""));
+        return OnEventThread.get(() -> stage.desk()
+                .document()
+                .orElseThrow()
+                .session()
+                .undoLabel()
+                .map(Text::english)
+                .orElse(""));
     }
 }

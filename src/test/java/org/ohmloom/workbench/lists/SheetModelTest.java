@@ -57,7 +57,9 @@ class SheetModelTest {
     void aCellTakesASizeWithAComma() {
         model.setValueAt("2,5 mm2", model.rowOf("W4"), CONDUCTOR);
         assertEquals(Optional.of(Gauge.metric(2.5)), gauge("W4"));
-        assertEquals(Optional.of("Set conductor of W4 to 2.5 mm2"), session.undoLabel().map(Text::english));
+        assertEquals(
+                Optional.of("Set conductor of W4 to 2.5 mm2"),
+                session.undoLabel().map(Text::english));
         session.undo();
         assertEquals(Optional.of(Gauge.metric(1.5)), gauge("W4"));
     }

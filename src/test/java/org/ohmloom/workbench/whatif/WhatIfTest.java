@@ -196,7 +196,9 @@ class WhatIfTest {
         assertSame(original, desk().document().orElseThrow());
         assertSame(tried, original.harness());
         String label = "Keep side copy: Set conductor of W5 to 2.5 mm2 and 1 more";
-        assertEquals(List.of(label), original.session().steps().stream().map(Text::english).toList());
+        assertEquals(
+                List.of(label),
+                original.session().steps().stream().map(Text::english).toList());
         assertEquals(
                 "Undo " + desk().units().text(label),
                 stage.view.book().get("undo").getValue(Action.NAME));

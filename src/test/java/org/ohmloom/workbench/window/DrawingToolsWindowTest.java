@@ -69,7 +69,8 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
                         .toList());
         assertEquals(
                 List.of("Place battery BT1", "Place lamp E1", "Draw segment SG1", "Draw wire W1", "Draw wire W2"),
-                OnEventThread.get(() -> session().steps().stream().map(Text::english).toList()));
+                OnEventThread.get(
+                        () -> session().steps().stream().map(Text::english).toList()));
         OnEventThread.await("results", () -> desk().isCurrent());
         assertEquals(
                 2.5,

@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 /** English words left in a text of the made-up language: whatever no person typed and no bundle said. */
 public final class PlainWords {
 
-    private static final Pattern WORD = Pattern.compile("(?<![\\p{L}\\p{N}_.'-])[A-Za-z][a-z]{3,}+(?![\\p{L}\\p{N}_…])");
+    private static final Pattern WORD =
+            Pattern.compile("(?<![\\p{L}\\p{N}_.'-])[A-Za-z][a-z]{3,}+(?![\\p{L}\\p{N}_…])");
 
     private final Set<String> typed = new TreeSet<>();
 

@@ -253,7 +253,10 @@ final class SpokenLiterals {
         }
         int at = made.getArguments().indexOf(inner);
         String callee = made.getMethodSelect().toString();
-        return at == 0 && (call.equals("get") || call.equals("text") || callee.matches("(easel|easel\\(\\))\\.(say|wrong)"))
+        return at == 0
+                        && (call.equals("get")
+                                || call.equals("text")
+                                || callee.matches("(easel|easel\\(\\))\\.(say|wrong)"))
                 || callee.equals("Words.of")
                 || callee.equals("Tone.colour")
                 || call.equals("show") && callee.startsWith("((CardLayout)");

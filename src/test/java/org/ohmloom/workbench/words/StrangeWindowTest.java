@@ -77,7 +77,8 @@ class StrangeWindowTest {
             for (int k = 0; k < list.getModel().getSize(); k++) {
                 FindingsModel.Row row = list.getModel().getElementAt(k);
                 Component shown = list.getCellRenderer().getListCellRendererComponent(list, row, k, false, false);
-                String cited = row.finding().map(Finding::citation).map(Words::said).orElse("");
+                String cited =
+                        row.finding().map(Finding::citation).map(Words::said).orElse("");
                 if (row.finding().map(Finding::rule).filter(QUOTING::contains).isPresent()) {
                     continue;
                 }
@@ -112,18 +113,18 @@ class StrangeWindowTest {
         stage.openExample("teaching");
         Set<String> left = new TreeSet<>();
         Evidence evidence = stage.desk().analysis().orElseThrow().evidence();
-        evidence.conductors().forEach((wire, choice) -> choice.requirements()
-                .forEach(required -> {
-                    String cited = required.citation().text();
-                    String said = Words.said(required.why()).replace(cited, "");
-                    OnEventThread.run(() -> stage.desk().select(Selection.of(List.of(wire.value()))));
-                    List<String> shown = OnEventThread.get(() -> texts(stage.view.inspector().content()));
-                    PlainWords typed = new PlainWords(typed() + cited + evidence.basis().title());
-                    left.addAll(typed.in(said));
-                    assertTrue(
-                            shown.contains(stage.desk().units().text(Words.said(required.why()))),
-                            () -> required.why() + " is not among " + shown);
-                }));
+        evidence.conductors().forEach((wire, choice) -> choice.requirements().forEach(required -> {
+            String cited = required.citation().text();
+            String said = Words.said(required.why()).replace(cited, "");
+            OnEventThread.run(() -> stage.desk().select(Selection.of(List.of(wire.value()))));
+            List<String> shown =
+                    OnEventThread.get(() -> texts(stage.view.inspector().content()));
+            PlainWords typed = new PlainWords(typed() + cited + evidence.basis().title());
+            left.addAll(typed.in(said));
+            assertTrue(
+                    shown.contains(stage.desk().units().text(Words.said(required.why()))),
+                    () -> required.why() + " is not among " + shown);
+        }));
         assertEquals(Set.of(), left);
     }
 

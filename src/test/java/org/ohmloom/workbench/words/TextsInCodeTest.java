@@ -104,16 +104,18 @@ class TextsInCodeTest {
         List<Path> files = new ArrayList<>();
         for (Path folder : Stream.concat(Stream.of(SOURCES), BELOW.stream()).toList()) {
             try (Stream<Path> inside = Files.walk(folder)) {
-                inside.filter(each -> each.toString().endsWith(".java")).sorted().forEach(files::add);
+                inside.filter(each -> each.toString().endsWith(".java"))
+                        .sorted()
+                        .forEach(files::add);
             }
         }
         return SpokenLiterals.in(files).stream()
-                    .collect(Collectors.groupingBy(
-                            each -> {
-                                Path in = SOURCES.relativize(each.file()).getParent();
-                                return in == null ? "." : in.toString();
-                            },
-                            TreeMap::new,
-                            Collectors.toList()));
+                .collect(Collectors.groupingBy(
+                        each -> {
+                            Path in = SOURCES.relativize(each.file()).getParent();
+                            return in == null ? "." : in.toString();
+                        },
+                        TreeMap::new,
+                        Collectors.toList()));
     }
 }

@@ -43,10 +43,7 @@ final class Joining {
                 && highs.values().stream().filter(high::has).anyMatch(low::has);
         if (shorted) {
             problems.add(BusProblem.of(
-                    BusProblem.Kind.SHORTED,
-                    SignalTexts.text("bus.shorted", bus.id()),
-                    List.of(),
-                    SOURCE));
+                    BusProblem.Kind.SHORTED, SignalTexts.text("bus.shorted", bus.id()), List.of(), SOURCE));
             return problems;
         }
         for (DataBus.Node node : bus.nodes()) {

@@ -170,7 +170,8 @@ class BusWiringTest {
                 .filter(each -> each.kind() == Kind.TERMINATION_NOT_AT_END)
                 .findFirst()
                 .orElseThrow();
-        assertEquals("U3 lies 6 m beyond a termination of bus CAN1", beyond.words().english());
+        assertEquals(
+                "U3 lies 6 m beyond a termination of bus CAN1", beyond.words().english());
         assertTrue(kinds(wiring).stream().noneMatch(kind -> kind == Kind.STUB_TOO_LONG));
     }
 
