@@ -11,7 +11,7 @@ import org.ohmloom.solve.Solution;
 /**
  * One combination of loads, solved in full.
  *
- * @param id       identity within its situation; {@code state} and its identity for a named state
+ * @param id       identity within its situation; begins with {@code state} and its identity for a named state
  * @param loads    loads that run
  * @param controls switches, outputs and commands that are on, as text: {@code S1}, {@code U1.HS1}
  * @param state    the same as an operating state

@@ -223,7 +223,10 @@ final class SituationStudy {
         return combinations;
     }
 
-    /** The named states of this situation, so that the envelope is never less: those the load groups allow. */
+    /**
+     * The named states of this situation that the load groups allow: each as it was solved, so that the envelope is never less,
+     * and with every conductor as warm as any state makes it, as the other combinations are.
+     */
     private List<Combination> named(Blocks blocks, List<String> notes) {
         List<Combination> named = new ArrayList<>();
         for (OperatingState state : input.lasting()) {
@@ -236,8 +239,19 @@ final class SituationStudy {
                         + " runs loads together that the load groups do not allow; it is not in" + " the envelope.");
                 continue;
             }
+            Combination itself = new Combination(
+                    "state " + state.id(),
+                    blocks.loads(on),
+                    texts(blocks.controls(on)),
+                    state,
+                    input.solutions().get(state.id()));
+            named.add(itself);
             named.add(new Combination(
-                    "state " + state.id(), blocks.loads(on), texts(blocks.controls(on)), state, solved(state)));
+                    itself.id() + " with every conductor at its warmest",
+                    itself.loads(),
+                    itself.controls(),
+                    state,
+                    solved(state)));
         }
         return named;
     }
