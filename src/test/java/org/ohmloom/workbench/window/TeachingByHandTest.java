@@ -20,6 +20,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.FullOnly;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Harness;
@@ -35,6 +36,7 @@ import org.ohmloom.workbench.OnEventThread;
  * The teaching example, built by mouse and keyboard from an empty window: its hand-worked numbers are read off the screen, it is
  * saved, opened again and exported. Skipped where there is no display.
  */
+@FullOnly
 class TeachingByHandTest extends HandAtTheLayout {
 
     /** The notes of the example print four decimals, temperatures two. */
