@@ -42,8 +42,7 @@ class EnvelopeOfStatesTest {
     private static void held(BranchFlow flow, SituationEnvelope situation, StateId state) {
         double least = flow.rmsAmps() * (1 - ROUNDING);
         assertTrue(
-                least <= 1e-6
-                        || situation.branches().get(flow.branch().id()).rmsAmps() >= least,
+                least <= 1e-6 || situation.branches().get(flow.branch().id()).rmsAmps() >= least,
                 () -> flow.branch().id() + " in " + state + ": " + flow.rmsAmps() + " A, "
                         + situation.branches().get(flow.branch().id()));
     }
