@@ -27,6 +27,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Floors, cycles and libraries: who may import whom. */
+@BesideOthers
 class ArchitectureTest {
 
     @Test

@@ -13,6 +13,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.BreakoutId;
@@ -30,6 +31,7 @@ import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.HarnessText;
 
 /** Taking things out with all that hangs on them. */
+@BesideOthers
 class TakeOutTest {
 
     /** Every element by itself in the full campaign, every fourth of each example otherwise. */

@@ -16,12 +16,14 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
 
 /**
  * The loops are a smallest set: fewest elements, then least length. On small networks against every cycle there is; a set of
  * independent cycles is smallest when it is taken greedily from all of them (matroid).
  */
+@BesideOthers
 class LeastLoopsTest {
 
     private static final double METRES = 1e-5;

@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Pin;
@@ -21,6 +22,7 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.model.Switch;
 
 /** Loops of the return network, each told by its members in order. */
+@BesideOthers
 class ReturnLoopsTest {
 
     private static List<String> loops(HarnessSketch sketch) {

@@ -20,12 +20,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.AnalysedExamples;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 
 /** The pack of the largest example: complete, the same every time, and never half written. */
+@BesideOthers
 class BuildPackTest {
     private static Analysis pickup;
     private static Path pack;

@@ -22,9 +22,6 @@ final class TileMarks {
     private static final double BAR_HIGH_MM = 2.4;
     private static final double EDGE_MM = 0.25;
 
-    /** Columns and rows to the neighbour at each side: above, right, below, left. */
-    private static final int[][] SIDES = {{0, -1}, {1, 0}, {0, 1}, {-1, 0}};
-
     private static final double CROSS_MM = 6;
     private static final double FIELDS_MM = 74;
     private static final double WIDEST_FIELDS_MM = 180;
@@ -51,9 +48,15 @@ final class TileMarks {
                 new Point(cell.rightMm(), cell.topMm()),
                 new Point(cell.rightMm(), cell.bottomMm()),
                 new Point(cell.leftMm(), cell.bottomMm()));
-        for (int side = 0; side < SIDES.length; side++) {
-            if (joins(column + SIDES[side][0], row + SIDES[side][1], names)) {
-                List<Point> line = List.of(corners.get(side), corners.get((side + 1) % SIDES.length));
+        // the neighbours above, at the right, below and at the left, each across the edge from one corner to the next
+        List<Boolean> joined = List.of(
+                joins(column, row - 1, names),
+                joins(column + 1, row, names),
+                joins(column, row + 1, names),
+                joins(column - 1, row, names));
+        for (int side = 0; side < joined.size(); side++) {
+            if (joined.get(side)) {
+                List<Point> line = List.of(corners.get(side), corners.get((side + 1) % joined.size()));
                 pen.mark(new Line(line, SheetPen.THIN_MM, Ink.SOFT_TEXT, LinePattern.DASHED));
             }
         }

@@ -10,8 +10,10 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.ohmloom.BesideOthers;
 
 /** Checked against the best circles known for equal circles and against what a plain look at the result must show. */
+@BesideOthers
 class CirclePackingTest {
 
     /** A fair heuristic stays within 3 % of the best circle known; nothing can be smaller than the best by more than rounding. */

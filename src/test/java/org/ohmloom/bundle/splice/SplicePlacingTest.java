@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
 import org.ohmloom.graph.Distances;
 import org.ohmloom.graph.HarnessSketch;
@@ -24,6 +25,7 @@ import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 
 /** Where splices lie best. */
+@BesideOthers
 class SplicePlacingTest {
     private static final WireTables TABLES = WireTables.bundled();
     private static final ConductorResistance ROWS = new ConductorResistance(TABLES, TABLES.basis("road-vehicle"));
