@@ -171,14 +171,13 @@ class ClippingTest {
     private void choose(String command) {
         OnEventThread.run(() -> {
             Desk desk = window.view().desk();
-            desk.findings().stream()
-                    .map(Results.Standing::finding)
-                    .filter(finding -> {
-                        desk.select(Selection.of(finding));
-                        return window.view().book().get(command).isEnabled();
-                    })
-                    .findFirst()
-                    .orElseThrow(() -> new AssertionError("no finding for " + command));
+            for (Results.Standing standing : desk.findings()) {
+                desk.select(Selection.of(standing.finding()));
+                if (window.view().book().get(command).isEnabled()) {
+                    return;
+                }
+            }
+            throw new AssertionError("no finding for " + command);
         });
     }
 
