@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
@@ -45,11 +44,7 @@ class JudgedHarnessesTest {
     @Test
     void harnessesWithNothingWrongGiveNoErrorAndNoWarning() {
         List<String> complaints = new ArrayList<>();
-        IntStream.range(0, CLEAN)
-                .parallel()
-                .mapToObj(JudgedHarnessesTest::complaints)
-                .toList()
-                .forEach(complaints::addAll);
+        Campaign.each(CLEAN, JudgedHarnessesTest::complaints).forEach(complaints::addAll);
         assertEquals(List.of(), complaints);
     }
 
@@ -70,10 +65,7 @@ class JudgedHarnessesTest {
     void everyFaultOverItsLimitIsFoundWithItsSubjectAndNoneUnderIt() {
         Map<FaultKind, Tally> table = new EnumMap<>(FaultKind.class);
         List<String> wrong = new ArrayList<>();
-        List<Map<FaultKind, Tally>> byHarness = IntStream.range(0, FAULTY)
-                .parallel()
-                .mapToObj(JudgedHarnessesTest::faultsOf)
-                .toList();
+        List<Map<FaultKind, Tally>> byHarness = Campaign.each(FAULTY, JudgedHarnessesTest::faultsOf);
         byHarness.forEach(tallies -> tallies.forEach((kind, tally) -> {
             table.computeIfAbsent(kind, each -> new Tally()).add(tally);
             wrong.addAll(tally.wrong());

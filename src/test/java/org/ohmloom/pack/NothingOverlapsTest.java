@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -58,11 +57,10 @@ class NothingOverlapsTest {
 
     @Test
     void ofHarnessesMadeAtRandom() {
-        List<String> wrong = IntStream.range(0, Campaign.FULL ? ALL : SAMPLE)
-                .parallel()
-                .mapToObj(NothingOverlapsTest::wrongOfAHarnessMadeAtRandom)
-                .flatMap(List::stream)
-                .toList();
+        List<String> wrong =
+                Campaign.each(Campaign.count(SAMPLE, ALL), NothingOverlapsTest::wrongOfAHarnessMadeAtRandom).stream()
+                        .flatMap(List::stream)
+                        .toList();
         assertEquals(List.of(), wrong.stream().limit(10).toList(), wrong.size() + " in all");
     }
 

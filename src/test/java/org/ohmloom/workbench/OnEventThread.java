@@ -11,7 +11,7 @@ import java.util.concurrent.FutureTask;
 /** Runs what belongs to the event thread there. */
 public final class OnEventThread {
 
-    private static final int PATIENCE_MILLIS = 60_000;
+    private static final int PATIENCE_MILLIS = 300_000;
     private static final int LOOK_AGAIN_MILLIS = 20;
 
     private OnEventThread() {}

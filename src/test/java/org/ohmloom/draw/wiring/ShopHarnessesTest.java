@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
@@ -52,9 +51,7 @@ class ShopHarnessesTest {
 
     /** Looks at all harnesses, several at a time, and gathers what is wrong. */
     private static void each(IntFunction<List<String>> wrong) {
-        List<String> found = IntStream.range(0, Campaign.FULL ? ALL : SAMPLE)
-                .parallel()
-                .mapToObj(wrong)
+        List<String> found = Campaign.each(Campaign.count(SAMPLE, ALL), wrong).stream()
                 .flatMap(List::stream)
                 .toList();
         assertEquals(List.of(), found.stream().limit(10).toList(), found.size() + " in all");
