@@ -110,23 +110,14 @@ final class PlanAgainstWires {
 
     private static Optional<Text> elsewhere(ComponentId id, Led led) {
         Channel channel = led.channel();
-        Optional<Text> signal = led.signal()
-                .map(at -> SignalTexts.text("pin.wired-elsewhere", channel.component(), id, channel.pin(), at.text()));
-        Optional<Text> supply = led.supply()
-                .map(at -> SignalTexts.text(
-                        "pin.supplied-elsewhere",
-                        channel.component(),
-                        id,
-                        channel.supplyPin().orElse(""),
-                        at.text()));
-        Optional<Text> back = led.back()
-                .map(at -> SignalTexts.text(
-                        "pin.returns-elsewhere",
-                        channel.component(),
-                        id,
-                        channel.returnPin().orElse(""),
-                        at.text()));
-        return signal.or(() -> supply).or(() -> back);
+        return elsewhere("pin.wired-elsewhere", id, channel, Optional.of(channel.pin()), led.signal())
+                .or(() -> elsewhere("pin.supplied-elsewhere", id, channel, channel.supplyPin(), led.supply()))
+                .or(() -> elsewhere("pin.returns-elsewhere", id, channel, channel.returnPin(), led.back()));
+    }
+
+    private static Optional<Text> elsewhere(
+            String key, ComponentId id, Channel channel, Optional<String> planned, Optional<At> led) {
+        return led.map(at -> SignalTexts.text(key, channel.component(), id, planned.orElse(""), at.text()));
     }
 
     /** A channel with the pins of its own unit that its wires lead to. */
