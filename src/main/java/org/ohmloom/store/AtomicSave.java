@@ -29,9 +29,20 @@ final class AtomicSave {
             Set.of(PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
 
     private final Disk disk;
+    private final boolean keepsOld;
 
     AtomicSave(Disk disk) {
+        this(disk, true);
+    }
+
+    private AtomicSave(Disk disk, boolean keepsOld) {
         this.disk = disk;
+        this.keepsOld = keepsOld;
+    }
+
+    /** The same for copies that are written anew all the time: what they replace is not kept. */
+    static AtomicSave withoutBackup(Disk disk) {
+        return new AtomicSave(disk, false);
     }
 
     /**
@@ -67,7 +78,7 @@ final class AtomicSave {
         }
         Path fresh = createBeside(target, content, old == null ? null : target);
         try {
-            if (old != null) {
+            if (old != null && keepsOld) {
                 keepOld(target, old);
             }
             put(fresh, target, old);
@@ -107,7 +118,7 @@ final class AtomicSave {
     /** Writes a file beside another under a name of its own, with the permissions of a third. */
     private Path createBeside(Path target, byte[] content, @Nullable Path permissionsOf) throws IOException {
         for (int k = 0; ; k++) {
-            Path fresh = target.resolveSibling("." + target.getFileName() + "." + k + ".tmp");
+            Path fresh = underWork(target, k);
             try {
                 disk.create(fresh, content);
             } catch (FileAlreadyExistsException taken) {
@@ -124,6 +135,11 @@ final class AtomicSave {
             }
             return fresh;
         }
+    }
+
+    /** The names a file has while it is written. */
+    static Path underWork(Path target, int number) {
+        return target.resolveSibling("." + target.getFileName() + "." + number + ".tmp");
     }
 
     private static void copyPermissions(Path from, Path to) throws IOException {

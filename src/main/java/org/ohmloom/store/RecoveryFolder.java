@@ -51,16 +51,19 @@ public final class RecoveryFolder {
         } catch (IOException failed) {
             throw new HarnessFileException(folder, DiskProblem.writing(failed));
         }
-        HarnessFiles.write(harness(snapshot.key()), harness);
-        new AtomicSave(new Disk())
-                .save(note(snapshot.key()), written(snapshot).getBytes(StandardCharsets.UTF_8), Optional.empty());
+        keep(harness(snapshot.key()), HarnessText.write(harness));
+        keep(note(snapshot.key()), written(snapshot));
     }
 
-    /** Forgets what is kept under a key, if anything is. */
+    private static void keep(Path file, String text) throws HarnessFileException {
+        AtomicSave.withoutBackup(new Disk()).save(file, text.getBytes(StandardCharsets.UTF_8), Optional.empty());
+    }
+
+    /** Forgets what is kept under a key, if anything is, and what was under work when its program stopped. */
     public void forget(String key) {
         for (Path each : List.of(note(key), harness(key))) {
             delete(each);
-            delete(each.resolveSibling(each.getFileName() + ".bak"));
+            delete(AtomicSave.underWork(each, 0));
         }
     }
 

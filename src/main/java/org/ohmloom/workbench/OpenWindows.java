@@ -76,8 +76,7 @@ final class OpenWindows {
                         place.folder(),
                         place.writer(),
                         Clock.systemUTC(),
-                        made,
-                        Autosave.USUAL_PAUSE_MILLIS)));
+                        made)));
         return window[0];
     }
 

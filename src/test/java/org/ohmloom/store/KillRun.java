@@ -1,141 +1,127 @@
 package org.ohmloom.store;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ohmloom.KillRecord;
+import org.ohmloom.Victim;
 
 /**
- * Kills a program while it saves, again and again: what is in the file afterwards is one of the two harnesses, whole.
+ * Kills a program in the middle of four saves, again and again. Afterwards each file is what the last finished save wrote or what the
+ * one under way was to write, to the byte, and its backup is the one before that.
  *
- * <p>A campaign program, not part of a build. Each kill appends a line to {@code kills.csv} in its folder; started again it
- * goes on after the last line. The kill number decides its moment, so a stopped run continues as if it had not stopped.
+ * <p>Each kill appends a line to {@code kills.csv} in its folder; started again it goes on after the last line. The number of the
+ * kill decides its moment and what is saved, so a stopped campaign continues as if it had not stopped.
  */
-final class KillRun {
+public final class KillRun {
 
-    private static final long SEED = 20261125;
-    private static final int KILLS = 200;
+    private static final long SEED = 20261130;
+    private static final int FILES = 4;
+    private static final int SAVES = 1000;
     private static final int LONGEST_WAIT_MILLIS = 120;
-    private static final String HEAD = "kill,waited microseconds,file,backup,leftovers\n";
 
     private final Path folder;
-    private final Path target;
-    private final Path results;
-    private final List<byte[]> wholes;
-    private final List<Path> sources;
+    private final List<Path> targets;
+    private final KillRecord record;
+    private final SaveLoop loop = new SaveLoop();
 
     KillRun(Path folder) throws IOException, HarnessFileException {
-        this.folder = Files.createDirectories(folder);
+        this.folder = folder;
         Path saves = Files.createDirectories(folder.resolve("saves"));
-        target = saves.resolve("target.harness.json");
-        results = folder.resolve("kills.csv");
-        // a large one and a small one, so that half of one cannot pass for the other
-        sources = List.of(Path.of("examples/rescue-pickup.harness.json"), Path.of("examples/teaching.harness.json"));
-        wholes = List.of(written(sources.get(0)), written(sources.get(1)));
-    }
-
-    private static byte[] written(Path source) throws HarnessFileException {
-        return HarnessText.write(HarnessFiles.read(source)).getBytes(StandardCharsets.UTF_8);
+        targets = IntStream.range(0, FILES)
+                .mapToObj(k -> saves.resolve("target" + k + HarnessFiles.ENDING))
+                .toList();
+        record = new KillRecord(folder.resolve("kills.csv"), "kill,waited microseconds,new files,under work");
     }
 
     /**
      * Runs the campaign or what is left of it.
      *
-     * @param arguments folder for its files (target/kill-run unless given), count of kills (200 unless given)
+     * @param arguments folder for its files (target/kill-saves unless given), count of saves cut short (1,000 unless given)
      */
     public static void main(String[] arguments) throws Exception {
-        Path folder = Path.of(arguments.length > 0 ? arguments[0] : "target/kill-run");
-        new KillRun(folder).run(arguments.length > 1 ? Integer.parseInt(arguments[1]) : KILLS);
+        Path folder = Path.of(arguments.length > 0 ? arguments[0] : "target/kill-saves");
+        KillRun run = new KillRun(folder);
+        run.run((arguments.length > 1 ? Integer.parseInt(arguments[1]) : SAVES) / FILES);
+        System.out.println("seed " + SEED + ": " + run.done() + " kills cut " + run.done() * FILES
+                + " saves short, all files whole; kills that left 0, 1, 2, more new files: " + run.record.counts(2)
+                + ", files under work: " + run.record.counts(3));
     }
 
-    /** Kills until the results tell of so many; throws at the first file that is not whole. */
+    /** Kills until the record tells of so many; throws at the first file that is not whole. */
     void run(int kills) throws Exception {
         for (int number = done(); number < kills; number++) {
-            String line = kill(number);
-            Files.writeString(results, line + "\n", StandardOpenOption.APPEND);
-            if (!line.contains(",whole,whole,") && !line.contains(",whole,none yet,")) {
-                throw new AssertionError("kill " + number + " left " + line + " in " + target);
-            }
+            record.add(kill(number));
         }
     }
 
-    /** Kills that the results tell of already. */
     int done() throws IOException {
-        if (!Files.exists(results)) {
-            Files.writeString(results, HEAD);
-        }
-        try (Stream<String> lines = Files.lines(results)) {
-            return (int) lines.skip(1).count();
-        }
+        return record.done();
     }
 
     private String kill(int number) throws Exception {
-        if (number == 0) {
-            Files.write(target, wholes.get(1));
+        List<Before> all = new ArrayList<>();
+        List<String> arguments = new ArrayList<>(List.of(String.valueOf(number)));
+        for (Path target : targets) {
+            if (!Files.exists(target)) {
+                HarnessFiles.write(target, loop.harness(number, 1));
+            }
+            all.add(new Before(target, contentOf(backupOf(target)), contentOf(target)));
+            arguments.add(target.toString());
         }
-        Path backup = target.resolveSibling(target.getFileName() + ".bak");
-        boolean hadBackup = Files.exists(backup);
         long micros = new Random(SEED + number).nextInt(1000 * LONGEST_WAIT_MILLIS);
-        Process child = start();
-        try {
-            BufferedReader said =
-                    new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8));
-            if (!SaveLoop.READY.equals(said.readLine())) {
-                throw new AssertionError("the saving program did not start");
-            }
-            TimeUnit.MICROSECONDS.sleep(micros);
-            if (!child.isAlive()) {
-                throw new AssertionError("the saving program stopped by itself");
-            }
-        } finally {
-            child.destroyForcibly().waitFor();
+        List<String> said = Victim.killed(
+                SaveLoop.class, folder.resolve("child.txt"), micros, List.of(), arguments.toArray(String[]::new));
+        int fresh = 0;
+        for (int k = 0; k < FILES; k++) {
+            String name = k + " ";
+            long done = said.stream().filter(line -> line.startsWith(name)).count();
+            fresh += isNew(number, all.get(k), (int) done - 1) ? 1 : 0;
         }
-        String backupState = hadBackup || Files.exists(backup) ? stateOf(backup) : "none yet";
-        return number + "," + micros + "," + stateOf(target) + "," + backupState + "," + clearedLeftovers();
+        return number + "," + micros + "," + fresh + "," + clearedLeftovers();
     }
 
-    private Process start() throws IOException {
-        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        return new ProcessBuilder(
-                        java,
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        SaveLoop.class.getName(),
-                        target.toString(),
-                        sources.get(0).toString(),
-                        sources.get(1).toString())
-                .redirectError(folder.resolve("child.txt").toFile())
-                .start();
+    /** What a file and its backup were before the saves that were cut short. */
+    private record Before(Path target, byte[] backup, byte[] file) {}
+
+    /** Whether the file has what the save under way was to write already; throws when it is neither that nor the last. */
+    private boolean isNew(int kill, Before before, int last) throws IOException {
+        byte[] file = contentOf(before.target());
+        byte[] backup = contentOf(backupOf(before.target()));
+        boolean fresh = Arrays.equals(file, content(kill, before, last + 1));
+        if (!fresh && !Arrays.equals(file, content(kill, before, last))) {
+            throw new AssertionError("kill " + kill + " after save " + last + " left another file: " + before.target());
+        }
+        if (!Arrays.equals(backup, content(kill, before, last))
+                && (fresh || !Arrays.equals(backup, content(kill, before, last - 1)))) {
+            throw new AssertionError("kill " + kill + " after save " + last + " left another backup: " + before.target());
+        }
+        return fresh;
     }
 
-    /** Whole, missing or half; whole only if it reads and is one of the two to the byte. */
-    private String stateOf(Path file) throws IOException {
-        if (!Files.exists(file)) {
-            return "missing";
-        }
-        byte[] found = Files.readAllBytes(file);
-        try {
-            HarnessFiles.read(file);
-        } catch (HarnessFileException refused) {
-            return "half";
-        }
-        return wholes.stream().anyMatch(whole -> Arrays.equals(whole, found)) ? "whole" : "mixed";
+    private byte[] content(int kill, Before before, int save) {
+        return save == -2 ? before.backup() : save == -1 ? before.file() : loop.bytes(kill, save);
+    }
+
+    /** Empty when there is none. */
+    private static byte[] contentOf(Path file) throws IOException {
+        return Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
+    }
+
+    private static Path backupOf(Path target) {
+        return target.resolveSibling(target.getFileName() + ".bak");
     }
 
     /** How many files under work the kill left lying beside; they are removed. */
     private long clearedLeftovers() throws IOException {
         long count = 0;
-        try (Stream<Path> files = Files.list(target.getParent())) {
+        try (Stream<Path> files = Files.list(folder.resolve("saves"))) {
             for (Path file :
                     files.filter(path -> path.toString().endsWith(".tmp")).toList()) {
                 Files.delete(file);

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import javax.swing.Timer;
 import org.ohmloom.model.Harness;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.RecoveryFolder;
@@ -18,14 +17,13 @@ import org.ohmloom.workbench.desk.Topic;
 import org.ohmloom.workbench.words.Words;
 
 /**
- * Keeps the harness on a desk aside a few seconds after it was changed, and forgets it as soon as it is saved, discarded or
- * closed. While a side copy is worked on, the original stays kept as it is and the copy is kept beside it under a key and a
- * name of its own, so that the two cannot be taken for each other. Belongs to the event thread; only the writing is done elsewhere, in the order it was asked for.
+ * Keeps the harness on a desk aside at once after every change, and forgets it as soon as it is saved, discarded or closed, so
+ * that a program that is stopped loses the last edit at most. What is changed while a copy is still being written goes into one
+ * copy after it: a slow disk makes copies rarer, never a queue of them. While a side copy is worked on, the original stays kept
+ * as it is and the copy is kept beside it under a key and a name of its own, so that the two cannot be taken for each other.
+ * Belongs to the event thread; only the writing is done elsewhere, in the order it was asked for.
  */
 public final class Autosave {
-
-    /** How long after a change it is kept, ms. */
-    public static final int USUAL_PAUSE_MILLIS = 3000;
 
     private static final Logger LOG = Logger.getLogger(Autosave.class.getName());
 
@@ -35,32 +33,29 @@ public final class Autosave {
     private final Executor writer;
     private final Clock clock;
     private final String window;
-    private final Timer timer;
     private Optional<Document> document = Optional.empty();
     private Optional<Harness> kept = Optional.empty();
     private Optional<Harness> keptOriginal = Optional.empty();
     private int changes;
     private int leftBehind;
+    private int writing;
+    private boolean closed;
 
     /**
      * Begins to listen at a desk.
      *
-     * @param saves       the saves that may still be under way when a document is left
-     * @param folder      where snapshots are kept
-     * @param writer      runs the writing, one after the other
-     * @param number      number of the window in this program
-     * @param pauseMillis how long after a change it is kept, ms
+     * @param saves  the saves that may still be under way when a document is left
+     * @param folder where snapshots are kept
+     * @param writer runs the writing, one after the other
+     * @param number number of the window in this program
      */
-    public Autosave(
-            Desk desk, Saves saves, RecoveryFolder folder, Executor writer, Clock clock, int number, int pauseMillis) {
+    public Autosave(Desk desk, Saves saves, RecoveryFolder folder, Executor writer, Clock clock, int number) {
         this.desk = desk;
         this.saves = saves;
         this.folder = folder;
         this.writer = writer;
         this.clock = clock;
         this.window = RecoveryPlace.owner().replace('@', '-') + "-" + number;
-        this.timer = new Timer(pauseMillis, event -> keep());
-        timer.setRepeats(false);
         desk.listen(this::changed);
     }
 
@@ -69,7 +64,11 @@ public final class Autosave {
      * saved stays kept until it is.
      */
     public void close() {
-        timer.stop();
+        leave();
+        closed = true;
+    }
+
+    private void leave() {
         document.filter(saves::isBusy).ifPresentOrElse(this::leaveBehind, this::forget);
         if (keptOriginal.isPresent()) {
             keptOriginal = Optional.empty();
@@ -105,7 +104,6 @@ public final class Autosave {
 
     /** Another document lies on the desk. */
     private void change(Optional<Document> now) {
-        timer.stop();
         if (document.isPresent() && now.flatMap(Document::original).equals(document)) {
             keep();
             keptOriginal = kept;
@@ -117,13 +115,16 @@ public final class Autosave {
             kept = keptOriginal;
             keptOriginal = Optional.empty();
         } else {
-            close();
+            leave();
             document = now;
         }
         changes = now.map(open -> open.session().stepsDone()).orElse(0);
     }
 
     private void changed(Topic topic) {
+        if (closed) {
+            return;
+        }
         if (topic == Topic.DOCUMENT) {
             if (!desk.document().equals(document)) {
                 change(desk.document());
@@ -136,18 +137,10 @@ public final class Autosave {
         } else {
             return;
         }
-        if (isChanged()) {
-            later();
-        } else {
-            timer.stop();
+        if (!isChanged()) {
             forget();
-        }
-    }
-
-    /** Not put off by further changes: a person who never pauses is not left without a snapshot. */
-    private void later() {
-        if (!timer.isRunning()) {
-            timer.start();
+        } else if (writing == 0) {
+            keep();
         }
     }
 
@@ -169,9 +162,11 @@ public final class Autosave {
                     open.tablesBeside(),
                     Math.max(1, changes),
                     clock.instant());
+            writing++;
             writer.execute(() -> {
                 try {
                     folder.keep(snapshot, harness);
+                    EventQueue.invokeLater(this::written);
                 } catch (HarnessFileException refused) {
                     LOG.log(Level.WARNING, "not kept for recovery: {0}", refused.getMessage());
                     EventQueue.invokeLater(() -> notKept(harness, String.valueOf(refused.getMessage())));
@@ -180,8 +175,17 @@ public final class Autosave {
         });
     }
 
+    /** Keeps what was changed while it was written. */
+    private void written() {
+        writing--;
+        if (writing == 0 && !closed) {
+            keep();
+        }
+    }
+
     /** Says so, and tries again after the next change. */
     private void notKept(Harness harness, String why) {
+        writing--;
         if (kept.filter(before -> before == harness).isPresent()) {
             kept = Optional.empty();
             desk.say(Words.of("recovery").get("not-kept", why));

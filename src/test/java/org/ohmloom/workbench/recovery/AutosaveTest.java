@@ -38,7 +38,6 @@ import org.ohmloom.workbench.desk.Services;
 class AutosaveTest {
 
     private static final Clock NOON = Clock.fixed(Instant.parse("2026-01-05T12:00:00Z"), ZoneOffset.UTC);
-    private static final int AT_ONCE_MILLIS = 1;
     private static final int LOOKS = 600;
     private static final int BETWEEN_LOOKS_MILLIS = 50;
 
@@ -51,7 +50,7 @@ class AutosaveTest {
 
     private Autosave autosave(Stage stage) {
         return OnEventThread.get(() ->
-                new Autosave(stage.desk(), stage.services().saves(), kept(), Runnable::run, NOON, 1, AT_ONCE_MILLIS));
+                new Autosave(stage.desk(), stage.services().saves(), kept(), Runnable::run, NOON, 1));
     }
 
     @Test
@@ -66,6 +65,7 @@ class AutosaveTest {
                         "-cp",
                         System.getProperty("java.class.path"),
                         AutosaveRun.class.getName(),
+                        "1",
                         file.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("output.txt").toFile())
@@ -95,6 +95,46 @@ class AutosaveTest {
         assertEquals(new String(before), Files.readString(file), "the file itself is not touched");
         assertEquals(List.of(), folderNow.left());
         assertTrue(Files.exists(folder.resolve("recovery").resolve("restored")));
+    }
+
+    @Test
+    void whateverMomentAProgramIsKilledWhatWasKeptIsOffered() throws Exception {
+        KillEditsRun run = new KillEditsRun(folder);
+        run.run(1);
+        // started again it goes on where it stopped
+        new KillEditsRun(folder).run(2);
+        assertEquals(2, run.done());
+    }
+
+    @Test
+    void anEditIsKeptAtOnceAndWhatIsMadeMeanwhileInOneCopyAfterIt() throws Exception {
+        Path file = folder.resolve("teaching.harness.json");
+        Files.copy(Path.of("examples", "teaching.harness.json"), file);
+        Queue<Runnable> writing = new ConcurrentLinkedQueue<>();
+        Stage stage = new Stage();
+        OnEventThread.run(() -> {
+            new Autosave(stage.desk(), stage.services().saves(), kept(), writing::add, NOON, 1);
+        });
+        Document document = Document.read(file);
+        OnEventThread.run(() -> stage.desk().open(document));
+        edit(stage, 4);
+        assertEquals(1, writing.size(), "without a pause");
+        edit(stage, 6);
+        edit(stage, 10);
+        assertEquals(1, writing.size());
+        writing.remove().run();
+        assertEquals(Optional.of(Gauge.metric(4)), sizeKept("teaching"));
+        OnEventThread.await("the copy after", () -> writing.size() == 1);
+        // taken back to the file and brought back: forgotten, and kept anew
+        OnEventThread.run(() -> document.session().goTo(0));
+        OnEventThread.run(() -> document.session().goTo(3));
+        writing.remove().run();
+        writing.remove().run();
+        assertEquals(Set.of(), names());
+        OnEventThread.await("kept anew", () -> writing.size() == 1);
+        writing.remove().run();
+        assertEquals(Optional.of(Gauge.metric(10)), sizeKept("teaching"));
+        OnEventThread.run(() -> assertEquals(0, writing.size()));
     }
 
     @Test
