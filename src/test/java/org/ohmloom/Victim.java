@@ -34,7 +34,7 @@ public final class Victim {
      *
      * @param program what has a main method
      * @param options further options of its Java
-     * @return what it said after it was ready
+     * @return what it said but that it was ready
      */
     public static List<String> killed(Class<?> program, Path errors, long micros, List<String> options, String... arguments)
             throws IOException, InterruptedException {
@@ -45,11 +45,15 @@ public final class Victim {
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), program.getName()));
         command.addAll(List.of(arguments));
         Process process = new ProcessBuilder(command).redirectError(errors.toFile()).start();
+        List<String> lines = new ArrayList<>();
         try (BufferedReader said =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
             try {
-                if (!READY.equals(said.readLine())) {
-                    throw new AssertionError("the program did not start, see " + errors);
+                for (String line = said.readLine(); !READY.equals(line); line = said.readLine()) {
+                    if (line == null) {
+                        throw new AssertionError("the program did not start, see " + errors);
+                    }
+                    lines.add(line);
                 }
                 TimeUnit.MICROSECONDS.sleep(micros);
                 if (!process.isAlive()) {
@@ -60,7 +64,7 @@ public final class Victim {
                 process.toHandle().destroyForcibly();
             }
             // What was said before the kill is still in the pipe.
-            List<String> lines = said.lines().toList();
+            said.lines().forEach(lines::add);
             process.waitFor();
             return lines;
         }

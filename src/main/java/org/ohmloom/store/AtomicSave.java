@@ -81,12 +81,22 @@ final class AtomicSave {
             if (old != null && keepsOld) {
                 keepOld(target, old);
             }
+            requireAsItWas(named, target, old);
             put(fresh, target, old);
         } finally {
             Files.deleteIfExists(fresh);
         }
         disk.syncFolder(folderOf(target));
         return FileStamp.of(content, Files.getLastModifiedTime(target));
+    }
+
+    /** Looks once more after all that took time: of two who save at the same moment one is refused. */
+    private static void requireAsItWas(Path named, Path target, byte @Nullable [] old)
+            throws IOException, HarnessFileException {
+        byte[] now = contentOf(target);
+        if (now != null && !Arrays.equals(now, old)) {
+            throw new FileChangedException(named, FileStamp.of(now, Files.getLastModifiedTime(target)));
+        }
     }
 
     private void keepOld(Path target, byte[] old) throws IOException {

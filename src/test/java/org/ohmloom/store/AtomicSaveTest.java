@@ -85,6 +85,25 @@ class AtomicSaveTest {
         assertArrayEquals(NEW, Files.readAllBytes(target));
     }
 
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void whatAnotherSavesAtTheSameMomentIsNotReplaced(boolean thereBefore) throws Exception {
+        byte[] others = "what another saved".getBytes(StandardCharsets.UTF_8);
+        if (!thereBefore) {
+            Files.delete(target);
+        }
+        Disk busy = new Disk() {
+            @Override
+            void create(Path file, byte[] content) throws IOException {
+                super.create(file, content);
+                Files.write(target, others);
+            }
+        };
+        assertThrows(FileChangedException.class, () -> new AtomicSave(busy).save(target, NEW, Optional.empty()));
+        assertArrayEquals(others, Files.readAllBytes(target));
+        assertTrue(names().stream().noneMatch(name -> name.endsWith(".tmp")), names().toString());
+    }
+
     @Test
     void savingTheSameContentAgainKeepsTheOlderBackup() throws Exception {
         new AtomicSave(new Disk()).save(target, NEW, Optional.empty());

@@ -13,7 +13,7 @@ import org.ohmloom.KillRecord;
 import org.ohmloom.Victim;
 
 /**
- * Kills a program in the middle of four saves, again and again. Afterwards each file is what the last finished save wrote or what the
+ * Kills a program in the middle of ten saves, again and again. Afterwards each file is what the last finished save wrote or what the
  * one under way was to write, to the byte, and its backup is the one before that.
  *
  * <p>Each kill appends a line to {@code kills.csv} in its folder; started again it goes on after the last line. The number of the
@@ -22,9 +22,9 @@ import org.ohmloom.Victim;
 public final class KillRun {
 
     private static final long SEED = 20261130;
-    private static final int FILES = 4;
+    private static final int FILES = 10;
     private static final int SAVES = 1000;
-    private static final int LONGEST_WAIT_MILLIS = 120;
+    private static final int LONGEST_WAIT_MILLIS = 500;
 
     private final Path folder;
     private final List<Path> targets;
@@ -37,7 +37,7 @@ public final class KillRun {
         targets = IntStream.range(0, FILES)
                 .mapToObj(k -> saves.resolve("target" + k + HarnessFiles.ENDING))
                 .toList();
-        record = new KillRecord(folder.resolve("kills.csv"), "kill,waited microseconds,new files,under work");
+        record = new KillRecord(folder.resolve("kills.csv"), "kill,waited microseconds,saves before,new files,under work");
     }
 
     /**
@@ -50,8 +50,8 @@ public final class KillRun {
         KillRun run = new KillRun(folder);
         run.run((arguments.length > 1 ? Integer.parseInt(arguments[1]) : SAVES) / FILES);
         System.out.println("seed " + SEED + ": " + run.done() + " kills cut " + run.done() * FILES
-                + " saves short, all files whole; kills that left 0, 1, 2, more new files: " + run.record.counts(2)
-                + ", files under work: " + run.record.counts(3));
+                + " saves short, all files whole; kills that left 0, 1, 2, more new files: " + run.record.counts(3)
+                + ", files under work: " + run.record.counts(4));
     }
 
     /** Kills until the record tells of so many; throws at the first file that is not whole. */
@@ -70,7 +70,7 @@ public final class KillRun {
         List<String> arguments = new ArrayList<>(List.of(String.valueOf(number)));
         for (Path target : targets) {
             if (!Files.exists(target)) {
-                HarnessFiles.write(target, loop.harness(number, 1));
+                Files.write(target, loop.content(number, 1_000_000));
             }
             all.add(new Before(target, contentOf(backupOf(target)), contentOf(target)));
             arguments.add(target.toString());
@@ -84,7 +84,7 @@ public final class KillRun {
             long done = said.stream().filter(line -> line.startsWith(name)).count();
             fresh += isNew(number, all.get(k), (int) done - 1) ? 1 : 0;
         }
-        return number + "," + micros + "," + fresh + "," + clearedLeftovers();
+        return number + "," + micros + "," + said.size() + "," + fresh + "," + clearedLeftovers();
     }
 
     /** What a file and its backup were before the saves that were cut short. */
@@ -106,7 +106,7 @@ public final class KillRun {
     }
 
     private byte[] content(int kill, Before before, int save) {
-        return save == -2 ? before.backup() : save == -1 ? before.file() : loop.bytes(kill, save);
+        return save == -2 ? before.backup() : save == -1 ? before.file() : loop.content(kill, save);
     }
 
     /** Empty when there is none. */

@@ -22,5 +22,6 @@ class KilledSaveTest {
         // started again it goes on where it stopped
         new KillRun(folder).run(2);
         assertEquals(2, run.done());
+        HarnessFiles.read(folder.resolve("saves").resolve("target0.harness.json"));
     }
 }

@@ -16,7 +16,7 @@ import org.ohmloom.store.RecoverySnapshot;
 import org.ohmloom.workbench.desk.Document;
 
 /**
- * Kills a program in which four harnesses are edited as a quick hand does, again and again. Afterwards the files are as they were,
+ * Kills a program in which five harnesses are edited as a quick hand does, again and again. Afterwards the files are as they were,
  * and what is offered has every edit that was kept. How many edits are not in it is counted: one, unless the disk was slower than
  * the hand.
  *
@@ -25,9 +25,9 @@ import org.ohmloom.workbench.desk.Document;
 public final class KillEditsRun {
 
     private static final long SEED = 20261130;
-    private static final int HARNESSES = 4;
+    private static final int HARNESSES = 5;
     private static final int RUNS = 300;
-    private static final int LONGEST_WAIT_MILLIS = 1200;
+    private static final int LONGEST_WAIT_MILLIS = 1500;
 
     private final Path folder;
     private final List<Path> files;
