@@ -66,8 +66,12 @@ final class LoopOutline {
                 return Optional.empty();
             }
         }
-        if (walk.corners.size() < 2) {
+        int last = walk.corners.size() - 1;
+        if (last < 1) {
             return Optional.empty();
+        }
+        if (walk.corners.get(last).equals(walk.corners.get(0))) {
+            walk.corners.remove(last);
         }
         double scale = walk.drawn > 0 ? walk.entered / walk.drawn : 1;
         return Optional.of(new Outline(

@@ -41,7 +41,7 @@ class SplicePlacingTest {
         return harness.with(found.withGauge(Optional.of(Gauge.metric(areaMm2))));
     }
 
-    private static Harness kept(Harness harness, double clearanceMetres, double staggerMetres, List<SpliceId> fixed) {
+    static Harness kept(Harness harness, double clearanceMetres, double staggerMetres, List<SpliceId> fixed) {
         FabricationRules none = FabricationRules.NONE;
         return harness.withRules(harness.rules()
                 .withFabrication(new FabricationRules(
