@@ -28,6 +28,7 @@ import org.ohmloom.units.Gauge;
  * @param fuseOhms   resistances of protective devices by the tables
  * @param bundleHeat steady temperatures by the heat balance
  * @param passingHeat temperatures on the way
+ * @param variation  how the harness that is solved differs from the one that is drawn
  * @param cancel     asks to stop; looked at for every wire wherever all of them are gone through
  */
 record Bench(
@@ -41,6 +42,7 @@ record Bench(
         FuseOhms fuseOhms,
         BundleHeat bundleHeat,
         PassingHeat passingHeat,
+        Variation variation,
         Cancel cancel) {
 
     /**
@@ -67,6 +69,7 @@ record Bench(
                 FuseOhms.of(tables),
                 new BundleHeat(harness, tables, routes, ampacities),
                 new PassingHeat(ampacities),
+                Variation.NONE,
                 cancel);
     }
 
@@ -83,6 +86,7 @@ record Bench(
                 fuseOhms,
                 bundleHeat,
                 passingHeat,
+                variation,
                 cancel);
     }
 
@@ -99,7 +103,27 @@ record Bench(
                 fuseOhms,
                 bundleHeat,
                 passingHeat,
+                variation,
                 other);
+    }
+
+    /** The same, built with other values in other air; what wires may carry is worked out anew for that air. */
+    Bench varied(Variation changed) {
+        Harness warmed = VariedAir.of(harness, changed.airKelvin());
+        Ampacities around = warmed == harness ? ampacities : new Ampacities(warmed, tables, basis, routes);
+        return new Bench(
+                warmed,
+                tables,
+                basis,
+                routes,
+                lengths,
+                resistance,
+                around,
+                fuseOhms,
+                warmed == harness ? bundleHeat : new BundleHeat(warmed, tables, routes, around),
+                warmed == harness ? passingHeat : new PassingHeat(around),
+                changed,
+                cancel);
     }
 
     /** End-to-end resistance of a wire with a size at a temperature, ohm. */

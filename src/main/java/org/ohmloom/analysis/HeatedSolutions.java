@@ -4,21 +4,16 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.ohmloom.graph.BranchId;
-import org.ohmloom.graph.Network;
-import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.heat.LoadedConductors;
 import org.ohmloom.heat.WireHeat;
-import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.solve.BranchFlow;
-import org.ohmloom.solve.DcSolver;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.solve.SourceMemory;
 
@@ -26,8 +21,8 @@ import org.ohmloom.solve.SourceMemory;
  * Every operating state solved with its conductors at the temperature their own current and their neighbours bring them to.
  *
  * <p>Solve with the conductors at ambient; from the RMS currents take each wire's temperature by the heat balance of its
- * bundles ({@link WireTemperatures}); solve again with the resistances there; stop when no conductor moved by more than
- * {@link #AGREEMENT_CELSIUS}. At most {@link #MOST_ROUNDS} rounds; a conductor beyond its limit is held at it for the
+ * bundles ({@link WireTemperatures}); solve again with the resistances there ({@link HeatedStates}); stop when no conductor
+ * moved by more than {@link #AGREEMENT_CELSIUS}. At most {@link #MOST_ROUNDS} rounds; a conductor beyond its limit is held at it for the
  * resistance, since the harness will not be built like that.
  *
  * @param solutions  solution of each state
@@ -49,13 +44,7 @@ record HeatedSolutions(
 
     /** Conductor temperature of each wire in each state, deg C. */
     SortedMap<StateId, SortedMap<WireId, Double>> wireCelsius() {
-        SortedMap<StateId, SortedMap<WireId, Double>> celsius = new TreeMap<>();
-        wireHeat.forEach((state, heat) -> {
-            SortedMap<WireId, Double> ofState = new TreeMap<>();
-            heat.forEach((wire, each) -> ofState.put(wire, each.celsius()));
-            celsius.put(state, ofState);
-        });
-        return celsius;
+        return new HeatedStates(solutions, wireHeat, rounds).wireCelsius();
     }
 
     /** Solves all states with the given sizes for wires that have none. */
@@ -82,46 +71,12 @@ record HeatedSolutions(
             ProvisionalSizes sizes,
             SortedMap<StateId, SortedMap<WireId, Double>> start,
             SortedMap<StateId, SourceMemory> memories) {
-        WireTemperatures temperatures = new WireTemperatures(bench, sizes);
-        SortedMap<StateId, SortedMap<WireId, Double>> celsius = start;
-        SortedMap<StateId, Solution> solutions = new TreeMap<>();
-        SortedMap<StateId, SortedMap<WireId, Double>> solvedAt = new TreeMap<>();
-        for (int round = 1; ; round++) {
-            SortedMap<StateId, SortedMap<WireId, Double>> due = new TreeMap<>(celsius);
-            due.entrySet()
-                    .removeIf(each -> solvedAt.containsKey(each.getKey())
-                            && moved(solvedAt.get(each.getKey()), each.getValue()) <= AGREEMENT_CELSIUS);
-            solvedAt.putAll(due);
-            solutions.putAll(due.keySet().parallelStream()
-                    .collect(Collectors.toMap(
-                            state -> state,
-                            state -> solve(
-                                    bench,
-                                    sizes,
-                                    bench.harness().states().get(state),
-                                    due.get(state),
-                                    memories.get(state)))));
-            HeatedSolutions now = new HeatedSolutions(
-                    new TreeMap<>(solutions),
-                    temperatures.of(solutions, celsius),
-                    ampacities(bench, sizes, solutions),
-                    round);
-            SortedMap<StateId, SortedMap<WireId, Double>> next = now.wireCelsius();
-            boolean agreed = next.entrySet().stream()
-                    .allMatch(state -> moved(solvedAt.get(state.getKey()), state.getValue()) <= AGREEMENT_CELSIUS);
-            if (agreed || round == MOST_ROUNDS) {
-                return now;
-            }
-            celsius = next;
-        }
-    }
-
-    private static double moved(SortedMap<WireId, Double> before, SortedMap<WireId, Double> after) {
-        double moved = 0;
-        for (Map.Entry<WireId, Double> wire : after.entrySet()) {
-            moved = Math.max(moved, Math.abs(wire.getValue() - before.get(wire.getKey())));
-        }
-        return moved;
+        HeatedStates states = HeatedStates.solve(bench, sizes, start, memories);
+        return new HeatedSolutions(
+                states.solutions(),
+                states.wireHeat(),
+                ampacities(bench, sizes, states.solutions()),
+                states.rounds());
     }
 
     private static SortedMap<WireId, Double> ambient(Bench bench) {
@@ -130,17 +85,6 @@ record HeatedSolutions(
             celsius.put(wire.id(), bench.ampacities().ambientCelsius(wire));
         }
         return celsius;
-    }
-
-    private static Solution solve(
-            Bench bench, ProvisionalSizes sizes, OperatingState state, Map<WireId, Double> warm, SourceMemory memory) {
-        bench.cancel().check();
-        Network network = NetworkBuilder.build(
-                bench.harness(),
-                state,
-                wire -> bench.ohms(wire, sizes.gauge(wire), held(bench, wire, warm.get(wire.id()))),
-                bench.tables());
-        return DcSolver.solve(network, bench.harness(), memory, bench.cancel()::isRequested);
     }
 
     /** The temperature for the resistance: not beyond what the insulation stands. */

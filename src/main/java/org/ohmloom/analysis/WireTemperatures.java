@@ -50,7 +50,7 @@ final class WireTemperatures {
             SortedMap<WireId, WireHeat> settled = settled(solutions.get(state), near.get(state));
             heat.put(state, settled);
             for (Wire wire : bench.harness().wires().all()) {
-                double amps = HeatedSolutions.rmsAmps(solutions.get(state), wire);
+                double amps = heatAmps(solutions.get(state), wire);
                 running.merge(
                         wire.id(),
                         new Running(settled.get(wire.id()), amps),
@@ -67,7 +67,7 @@ final class WireTemperatures {
 
     private SortedMap<WireId, WireHeat> settled(Solution solution, Map<WireId, Double> near) {
         SortedMap<WireId, WireHeat> settled = bench.bundleHeat()
-                .settle(sizes::gauge, wire -> HeatedSolutions.rmsAmps(solution, wire), near, bench.cancel()::check);
+                .settle(sizes::gauge, wire -> heatAmps(solution, wire), near, bench.cancel()::check);
         for (Wire wire : bench.harness().wires().all()) {
             bench.cancel().check();
             settled.computeIfPresent(
@@ -82,10 +82,16 @@ final class WireTemperatures {
         for (Wire wire : bench.harness().wires().all()) {
             bench.cancel().check();
             Running before = running.get(wire.id());
-            double amps = HeatedSolutions.rmsAmps(solution, wire);
+            double amps = heatAmps(solution, wire);
             passing.put(wire.id(), bench.passingHeat().after(shape(wire), before.heat(), before.amps(), amps, seconds));
         }
         return passing;
+    }
+
+    /** The current that would heat a wire of its table row as much as it is heated, A. */
+    private double heatAmps(Solution solution, Wire wire) {
+        return HeatedSolutions.rmsAmps(solution, wire)
+                * Math.sqrt(bench.variation().heatRatio(wire.id()));
     }
 
     private RoundWire shape(Wire wire) {

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             AssignCommand.class,
             SizeCommand.class,
             PackCommand.class,
+            ToleranceCommand.class,
             CompareCommand.class,
             RecordCommand.class,
             TablesCommand.class,

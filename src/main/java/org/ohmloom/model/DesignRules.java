@@ -131,7 +131,17 @@ public record DesignRules(
         return with(fabrication, Optional.of(changed));
     }
 
+    /** These with another ambient where no zone says otherwise, deg C. */
+    public DesignRules withAmbientCelsius(double changed) {
+        return with(changed, fabrication, wiring);
+    }
+
     private DesignRules with(Optional<FabricationRules> itsFabrication, Optional<WiringRules> itsWiring) {
+        return with(ambientCelsius, itsFabrication, itsWiring);
+    }
+
+    private DesignRules with(
+            double itsAmbientCelsius, Optional<FabricationRules> itsFabrication, Optional<WiringRules> itsWiring) {
         return new DesignRules(
                 basis,
                 nominalVolts,
@@ -139,7 +149,7 @@ public record DesignRules(
                 gaugeSystem,
                 insulation,
                 minimumGauge,
-                ambientCelsius,
+                itsAmbientCelsius,
                 sizing,
                 returns,
                 itsFabrication,

@@ -42,4 +42,12 @@ public record ConductorRow(
     public double assuredCopperAreaMm2() {
         return Math.min(copperAreaMm2, IACS_OHM_MM2_PER_METRE / ohmsPerMetreAt20Celsius);
     }
+
+    /**
+     * The resistance it has with all the copper of its area over the listed maximum, at most 1: the least a conductor of this
+     * size can have.
+     */
+    public double leastResistanceRatio() {
+        return Math.min(1, IACS_OHM_MM2_PER_METRE / copperAreaMm2 / ohmsPerMetreAt20Celsius);
+    }
 }

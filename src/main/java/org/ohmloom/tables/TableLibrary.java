@@ -43,6 +43,7 @@ final class TableLibrary {
     final Shelf<BuildTime> buildTimes = new Shelf<>("operation at the bench");
     final Shelf<BenchLimit> benchLimits = new Shelf<>("limit of a bench test");
     final FabricationShelf fabrication = new FabricationShelf();
+    final Shelf<SpreadFigure> spreads = new Shelf<>("spread");
     final SignalShelf signals = new SignalShelf();
 
     private final List<RowReader> basisRows = new ArrayList<>();
@@ -89,6 +90,7 @@ final class TableLibrary {
             Map.entry("build-times", byRow(buildTimes, BuildTime::read, BuildTime::operation)),
             Map.entry("bench-test", byRow(benchLimits, BenchLimit::read, BenchLimit::item)),
             Map.entry("practice", byRow(fabrication.practice, PracticeFigure::read, PracticeFigure::item)),
+            Map.entry("tolerance-spreads", byRow(spreads, SpreadFigure::read, SpreadFigure::item)),
             Map.entry("length-tolerances", sheet -> fabrication.tolerances.addAll(sheet.rows(LengthTolerance::read))),
             Map.entry("tie-spacing", sheet -> fabrication.ties.addAll(sheet.rows(TieSpacing::read))),
             Map.entry("covering-sizes", byRow(fabrication.coverings, CoveringSize::read, CoveringSize::id)),

@@ -306,6 +306,11 @@ public final class WireTables {
         return library.altitudes.get(id);
     }
 
+    /** How far things spread about the value they are entered with, as the tables say it. */
+    public List<SpreadFigure> spreads() {
+        return library.spreads.all();
+    }
+
     /** What is listed of how harnesses are made. */
     public FabricationTables fabrication() {
         return new FabricationTables(library.fabrication);
