@@ -64,6 +64,18 @@ class UnitSuffixTest {
 
     /** Components whose unit stands beside them, or that have none with a name of its own. */
     private static final Set<String> OTHERS = Set.of(
+            // V, A or deg C, as the measure says that is followed
+            "org.ohmloom.analysis.tolerance.Outcome.deviationValue",
+            "org.ohmloom.analysis.tolerance.Outcome.highValue",
+            "org.ohmloom.analysis.tolerance.Outcome.leastValue",
+            "org.ohmloom.analysis.tolerance.Outcome.lowValue",
+            "org.ohmloom.analysis.tolerance.Outcome.meanValue",
+            "org.ohmloom.analysis.tolerance.Outcome.mostValue",
+            "org.ohmloom.analysis.tolerance.Outcome.nominalValue",
+            "org.ohmloom.analysis.tolerance.Watch.limit",
+            // % or K, as the kind beside it says
+            "org.ohmloom.analysis.tolerance.Spread.highUnits",
+            "org.ohmloom.analysis.tolerance.Spread.lowUnits",
             "org.ohmloom.ground.Attribution$Part.value",
             "org.ohmloom.ground.sensor.SignalSensitivity.ohmsAtPin",
             "org.ohmloom.heat.balance.Adiabatic.materialK",

@@ -31,9 +31,9 @@ import picocli.CommandLine.Spec;
                 + " prints how far the results spread and what makes them.",
         footer = {
             "",
-            "A spread is KIND=LOW..HIGH, in % of the entered value or, for ambient, in K; KIND:ID=LOW..HIGH for one",
-            "element; KIND=none for no spread. Kinds: conductor, length, joint, load, source, ambient. A shape may follow:",
-            "even (unless given), peaked at the entered value, normal with 95 % between the ends.",
+            "A spread is KIND=LOW..HIGH, in percent of the entered value or, for ambient, in K; KIND:ID=LOW..HIGH for",
+            "one element; KIND=none for no spread. Kinds: conductor, length, joint, load, source, ambient. A shape may follow:",
+            "even (unless given), peaked at the entered value, normal with 1 in 20 beyond the ends.",
             "",
             "Exit status: 0 worked out, 2 usage, or a file that cannot be read."
         })

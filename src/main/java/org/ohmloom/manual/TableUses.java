@@ -59,6 +59,7 @@ final class TableUses {
             Map.entry("insulation", "Temperatures that insulation types stand, and their heat conductivity."),
             Map.entry("label-sizes", "Labels by form and size, for the choice of labels."),
             Map.entry("length-tolerances", "Tolerances of cut lengths, for the wire list and the form board."),
+            Map.entry("tolerance-spreads", "Spreads of parts, loads and air, for the study of tolerances."),
             Map.entry("mechanical", "The smallest conductor a design basis allows, whatever it carries."),
             Map.entry(
                     "outside-diameters",

@@ -163,7 +163,7 @@ class TableFormatTest {
                         + "fuse-resistances, fuse-times, ground-limits, inrush, insulation, label-sizes, length-tolerances, mechanical, "
                         + "outside-diameters, placement, practice, "
                         + "protector, pull-force, reference, short-time, starting-profiles, supply-codes, switch, terminals, "
-                        + "tie-spacing, workmanship",
+                        + "tie-spacing, tolerance-spreads, workmanship",
                 thrown.getMessage());
     }
 

@@ -21,10 +21,13 @@ import org.ohmloom.solve.SourceMemory;
  * Draws harnesses from the spreads of their parts and solves each with its conductors at temperature: JCGM 101:2008, the
  * propagation of distributions by a Monte Carlo method, with {@link LatinSquare} draws and the {@link Shares} of each kind.
  *
- * <p>A run is one harness; it is solved once whole and once more for each kind alone, one after the other on one thread, so
- * that results are the same to the last bit on any count of threads.
+ * <p>A run is one harness; it is solved once whole and once more for each kind alone. {@link #TOGETHER} runs follow each
+ * other on one thread, each solution from what the one before left, so that results are the same to the last bit on any count
+ * of threads.
  */
 public final class ToleranceStudy {
+
+    private static final int TOGETHER = 5;
 
     private final TolerancePlan plan;
     private final List<SpreadInput> inputs;
@@ -65,13 +68,10 @@ public final class ToleranceStudy {
     private ToleranceResult run(IntConsumer progress) {
         OptionalDouble[] nominal = values(Variation.NONE, states.memories());
         AtomicInteger done = new AtomicInteger();
-        List<OptionalDouble[][]> runs = IntStream.range(0, plan.runs())
+        List<OptionalDouble[][]> runs = IntStream.range(0, (plan.runs() + TOGETHER - 1) / TOGETHER)
                 .parallel()
-                .mapToObj(run -> {
-                    OptionalDouble[][] values = run(run);
-                    progress.accept(done.incrementAndGet());
-                    return values;
-                })
+                .mapToObj(block -> block(block, () -> progress.accept(done.incrementAndGet())))
+                .flatMap(List::stream)
                 .toList();
         List<Outcome> outcomes = new ArrayList<>();
         for (int watch = 0; watch < watches.size(); watch++) {
@@ -85,9 +85,19 @@ public final class ToleranceStudy {
         return new ToleranceResult(plan, inputs, outcomes, unsolved, 1 + plan.runs() * (1 + kinds.size()));
     }
 
-    /** The results of a run: whole, then of each kind alone. */
-    private OptionalDouble[][] run(int run) {
+    /** Runs one after the other. */
+    private List<OptionalDouble[][]> block(int block, Runnable done) {
         SortedMap<StateId, SourceMemory> memories = states.memories();
+        List<OptionalDouble[][]> runs = new ArrayList<>();
+        for (int run = TOGETHER * block; run < Math.min(TOGETHER * (block + 1), plan.runs()); run++) {
+            runs.add(run(run, memories));
+            done.run();
+        }
+        return runs;
+    }
+
+    /** The results of a run: whole, then of each kind alone. */
+    private OptionalDouble[][] run(int run, SortedMap<StateId, SourceMemory> memories) {
         OptionalDouble[][] values = new OptionalDouble[1 + kinds.size()][];
         values[0] = values(drawn(run, Optional.empty()), memories);
         for (int kind = 0; kind < kinds.size(); kind++) {
