@@ -63,6 +63,9 @@ final class Reduction {
         int[][] options = new int[problem.parts().size()][];
         for (int part = 0; part < options.length; part++) {
             options[part] = possible(problem, part, room);
+            if (options[part].length == 0) {
+                return Optional.empty();
+            }
             parts.add(problem.parts().get(part).only(options[part]));
         }
         JointProblem fewer = JointProblem.of(parts, problem.budgets());
