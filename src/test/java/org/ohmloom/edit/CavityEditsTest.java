@@ -37,7 +37,9 @@ class CavityEditsTest {
     }
 
     private static List<String> names(Harness harness) {
-        return harness.connectors().get(X1).cavities().stream().map(Cavity::name).toList();
+        return harness.connectors().get(X1).cavities().stream()
+                .map(Cavity::name)
+                .toList();
     }
 
     private static String refused(org.junit.jupiter.api.function.Executable typed) {
@@ -49,10 +51,12 @@ class CavityEditsTest {
         Harness harness = harness();
         assertEquals(
                 Optional.of("-"),
-                one(CavityEdits.terminal(harness, cavity("X1", "1"), " - ").apply(harness)).terminal());
+                one(CavityEdits.terminal(harness, cavity("X1", "1"), " - ").apply(harness))
+                        .terminal());
         assertEquals(
                 Optional.empty(),
-                one(CavityEdits.terminal(harness, cavity("X1", "1"), "").apply(harness)).terminal());
+                one(CavityEdits.terminal(harness, cavity("X1", "1"), "").apply(harness))
+                        .terminal());
         assertEquals(
                 "there is no terminal '30'; there are +, -",
                 refused(() -> CavityEdits.terminal(harness, cavity("X1", "1"), "30")));
@@ -70,13 +74,15 @@ class CavityEditsTest {
         assertThrows(IllegalArgumentException.class, () -> CavityEdits.contact(harness, cavity("X1", "1"), "CT9"));
         assertEquals(
                 Optional.empty(),
-                one(CavityEdits.contact(crimped, cavity("X1", "1"), "").apply(crimped)).contact());
+                one(CavityEdits.contact(crimped, cavity("X1", "1"), "").apply(crimped))
+                        .contact());
     }
 
     @Test
     void manyCavitiesChangeAtOnce() {
         Harness harness = harness();
-        List<WireEnd.AtCavity> both = List.of(cavity("X2", "a").get(0), cavity("X2", "b").get(0));
+        List<WireEnd.AtCavity> both =
+                List.of(cavity("X2", "a").get(0), cavity("X2", "b").get(0));
         Harness after = CavityEdits.doubleCrimp(both, true).apply(harness);
         assertEquals(
                 List.of(true, true),
@@ -88,7 +94,9 @@ class CavityEditsTest {
     @Test
     void aCountOrNamesMakeTheCavitiesAndANewOneMeetsTheTerminalOfItsName() {
         Harness harness = harness();
-        assertEquals(List.of("1", "2", "3"), names(CavityEdits.names(harness, X1, "3").apply(harness)));
+        assertEquals(
+                List.of("1", "2", "3"),
+                names(CavityEdits.names(harness, X1, "3").apply(harness)));
         Harness named = CavityEdits.names(harness, X1, "1; -, A,").apply(harness);
         assertEquals(List.of("1", "-", "A"), names(named));
         assertEquals(

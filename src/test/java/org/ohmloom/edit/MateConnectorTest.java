@@ -52,7 +52,8 @@ class MateConnectorTest {
     void aConnectorTakenOffItsComponentMeetsNoTerminal() {
         Harness after = plugged(harness(), "X1", "x3");
         assertEquals(List.of(Optional.empty(), Optional.empty()), terminals(after, "X1"));
-        assertEquals(Optional.empty(), after.connectors().get(new ConnectorId("X1")).component());
+        assertEquals(
+                Optional.empty(), after.connectors().get(new ConnectorId("X1")).component());
         assertEquals(Optional.of("X1"), mate(after, "X3"), "whatever the case that is typed");
         assertEquals(Optional.empty(), mate(after, "X2"));
     }

@@ -43,8 +43,7 @@ class BusNodeGroundsTest {
 
     @Test
     void everyUnitOfABusIsMeasuredAgainstTheFirst() {
-        HarnessSketch line = units(3)
-                .wire("H1", "U1.H", "U2.H", 0.05)
+        HarnessSketch line = units(3).wire("H1", "U1.H", "U2.H", 0.05)
                 .wire("H2", "U2.H", "U3.H", 0.05)
                 .wire("L1", "U1.L", "U2.L", 0.05)
                 .wire("L2", "U2.L", "U3.L", 0.05);

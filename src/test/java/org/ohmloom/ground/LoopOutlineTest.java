@@ -57,25 +57,26 @@ class LoopOutlineTest {
 
     @Test
     void strapsGoStraightFromGroundToGround() {
-        HarnessSketch three =
-                straps().strap("ST1", "G1", "G2", 0.001).strap("ST2", "G2", "G3", 0.001).strap("ST3", "G3", "G1", 0.001);
+        HarnessSketch three = straps().strap("ST1", "G1", "G2", 0.001)
+                .strap("ST2", "G2", "G3", 0.001)
+                .strap("ST3", "G3", "G1", 0.001);
         LoopOutline.Outline outline = outline(three, TRIANGLE).orElseThrow();
         assertEquals(3.0 * 4 / 2, outline.squareMetres(), EXACT);
     }
 
     @Test
     void withoutAPositionOfEveryPlaceThereIsNoOutline() {
-        HarnessSketch three =
-                straps().strap("ST1", "G1", "G2", 0.001).strap("ST2", "G2", "G3", 0.001).strap("ST3", "G3", "G1", 0.001);
-        assertEquals(
-                Optional.empty(), outline(three, Map.of("A", new Position(0, 0), "B", new Position(3000, 0))));
+        HarnessSketch three = straps().strap("ST1", "G1", "G2", 0.001)
+                .strap("ST2", "G2", "G3", 0.001)
+                .strap("ST3", "G3", "G1", 0.001);
+        assertEquals(Optional.empty(), outline(three, Map.of("A", new Position(0, 0), "B", new Position(3000, 0))));
     }
 
     @Test
     void aSpliceAlongASegmentIsACornerWhereItLies() {
-        // 4 m along the 5 m from B (3, 0) to C (0, 4), at (0.6, 3.2), and on by C: on the side of the triangle, so its area stays
-        HarnessSketch spliced = straps()
-                .segment("T3", "A", "C", 4)
+        // 4 m along the 5 m from B (3, 0) to C (0, 4), at (0.6, 3.2), and on by C: on the side of the triangle, so its
+        // area stays
+        HarnessSketch spliced = straps().segment("T3", "A", "C", 4)
                 .splice("S1", 0.0001)
                 .along("S1", "T2", 4)
                 .strap("ST1", "G1", "G2", 0.001)

@@ -42,7 +42,9 @@ class HeatPlaceTest {
 
     @Test
     void theSameWiresInTheSameAirAreOnePlace() {
-        assertEquals(List.of("in segment G1 [W1] 20.0"), places(laid().open("1").open("2").wire("W1", "1", "2")));
+        assertEquals(
+                List.of("in segment G1 [W1] 20.0"),
+                places(laid().open("1").open("2").wire("W1", "1", "2")));
     }
 
     @Test

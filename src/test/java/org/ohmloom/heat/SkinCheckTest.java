@@ -20,7 +20,15 @@ class SkinCheckTest {
     /** IEC 60228 class 5, thickest strand of each size, from memory. */
     @ParameterizedTest
     @CsvSource({
-        "0.5, 0.21", "1, 0.21", "1.5, 0.26", "2.5, 0.26", "4, 0.31", "6, 0.31", "10, 0.41", "50, 0.41", "70, 0.51",
+        "0.5, 0.21",
+        "1, 0.21",
+        "1.5, 0.26",
+        "2.5, 0.26",
+        "4, 0.31",
+        "6, 0.31",
+        "10, 0.41",
+        "50, 0.41",
+        "70, 0.51",
     })
     void strandsAreAsThickAsTheClassAllows(double areaMm2, double strandMm) {
         assertEquals(strandMm, SkinCheck.strandMm(areaMm2));

@@ -79,9 +79,4 @@ public record HeatBalance(RoundWire wire, Cover cover, OpenAir air) {
         }
         return Math.sqrt(lossWattsPerMetre(conductorCelsius) / wire.ohmsPerMetreAt(conductorCelsius));
     }
-
-    /** Thermal resistance from conductor to air at a conductor temperature above ambient, K m/W. */
-    public double kelvinMetresPerWatt(double conductorCelsius) {
-        return (conductorCelsius - air.ambientCelsius()) / lossWattsPerMetre(conductorCelsius);
-    }
 }

@@ -66,6 +66,8 @@ class LabelPlanTest {
         // 2.152 m: two gaps of 1 m
         assertEquals(3, LabelPlan.of(2.152, metre, PRACTICE).metres().size());
         assertEquals(7, metres(2.152).size(), "2 / 0.381 = 5.2: six gaps");
-        assertEquals(Optional.empty(), metres(2.152).stream().filter(at -> at < 0.0759).findFirst());
+        assertEquals(
+                Optional.empty(),
+                metres(2.152).stream().filter(at -> at < 0.0759).findFirst());
     }
 }

@@ -67,8 +67,8 @@ class SpliceStaysTest {
     void aSpliceOfTheVehicleIsNotMoved() {
         Harness harness = joined().harness();
         Splice mine = harness.splices().get(new SpliceId("S1"));
-        Splice there = new Splice(
-                mine.id(), mine.name(), mine.jointOhms(), mine.place(), mine.part(), true, mine.assembly());
+        Splice there =
+                new Splice(mine.id(), mine.name(), mine.jointOhms(), mine.place(), mine.part(), true, mine.assembly());
         assertEquals(Optional.of("it is in the vehicle already"), stays(harness.with(there)));
     }
 
@@ -87,7 +87,9 @@ class SpliceStaysTest {
     @Test
     void aBreakoutIsTheEndOfTheSegmentThere() {
         Harness harness = joined().harness();
-        assertEquals(0, Spot.of(harness, new Place.AtBreakout(new BreakoutId("B1"))).metres());
-        assertEquals(2, Spot.of(harness, new Place.AtBreakout(new BreakoutId("B2"))).metres());
+        assertEquals(
+                0, Spot.of(harness, new Place.AtBreakout(new BreakoutId("B1"))).metres());
+        assertEquals(
+                2, Spot.of(harness, new Place.AtBreakout(new BreakoutId("B2"))).metres());
     }
 }

@@ -16,7 +16,14 @@ class SkinEffectTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "1, 1.00519", "2, 1.07816", "2.7, 1.22753", "3, 1.31809", "3.3, 1.41999", "3.7, 1.56587", "4, 1.67787", "5, 2.04273",
+        "1, 1.00519",
+        "2, 1.07816",
+        "2.7, 1.22753",
+        "3, 1.31809",
+        "3.3, 1.41999",
+        "3.7, 1.56587",
+        "4, 1.67787",
+        "5, 2.04273",
     })
     void theResistanceRisesAsBesselFunctionsSay(double x, double ratio) {
         // x^2 = 8 pi f 1e-7 / R'

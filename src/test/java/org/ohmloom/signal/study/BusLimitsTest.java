@@ -72,13 +72,13 @@ class BusLimitsTest {
     void tenNodesMayBeOnABusOfUnshieldedPairsAndElevenMayNot() {
         // SAE J1939-15, from memory
         assertEquals(List.of(), problems(star(10, 0.5, "sae-j1939-15", 250_000)));
-        assertEquals(
-                List.of("Bus CAN1 has 11 nodes, more than 10"), problems(star(11, 0.5, "sae-j1939-15", 250_000)));
+        assertEquals(List.of("Bus CAN1 has 11 nodes, more than 10"), problems(star(11, 0.5, "sae-j1939-15", 250_000)));
     }
 
     @Test
     void theLinesMayHaveSoMuchResistanceThatADriverStillReachesAllReceivers() {
-        // CiA 303-1, three nodes: 118 x 20000 / (20000 + 2 x 118) x (1.5 / 1.1 - 1) = 42.4 ohm there and back over four wires
+        // CiA 303-1, three nodes: 118 x 20000 / (20000 + 2 x 118) x (1.5 / 1.1 - 1) = 42.4 ohm there and back over four
+        // wires
         assertEquals(List.of(), problems(ofOhms(10.5)));
         assertEquals(
                 List.of("The lines of bus CAN1 have 43 Ω end to end and back, more than 42.4 Ω for 3 nodes"),
@@ -100,7 +100,9 @@ class BusLimitsTest {
 
     @Test
     void aRateTheSetDoesNotListIsTold() {
-        assertTrue(problems(BusLine.of(4, 6, 0.5).with(bus("sae-j1939-15", 500_000, ENDS)).harness())
+        assertTrue(problems(BusLine.of(4, 6, 0.5)
+                        .with(bus("sae-j1939-15", 500_000, ENDS))
+                        .harness())
                 .contains("sae-j1939-15 lists no length for bus CAN1 at 500 kbit/s"));
     }
 
@@ -109,10 +111,7 @@ class BusLimitsTest {
         Harness bare = BusLine.of(4, 6, 0.5).with(bus("cia", 250_000, ENDS)).harness();
         Harness cut = bare.withoutAll(bare.wires().ids());
         assertEquals(
-                List.of(
-                        "U1 is not joined to bus CAN1",
-                        "U2 is not joined to bus CAN1",
-                        "U3 is not joined to bus CAN1"),
+                List.of("U1 is not joined to bus CAN1", "U2 is not joined to bus CAN1", "U3 is not joined to bus CAN1"),
                 problems(cut));
     }
 }

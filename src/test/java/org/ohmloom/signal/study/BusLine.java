@@ -69,7 +69,10 @@ final class BusLine {
         return SignalStudy.of(
                 harness,
                 NetworkBuilder.build(
-                        harness, HarnessSketch.state(), wire -> wire.measuredOhms().orElse(0.1), TABLES),
+                        harness,
+                        HarnessSketch.state(),
+                        wire -> wire.measuredOhms().orElse(0.1),
+                        TABLES),
                 lengths,
                 TABLES.signals());
     }

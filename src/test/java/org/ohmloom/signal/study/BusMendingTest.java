@@ -31,8 +31,8 @@ class BusMendingTest {
         BusProblem problem = reading.wiring().problems().stream()
                 .filter(each -> each.kind() == kind)
                 .findFirst()
-                .orElseThrow(() ->
-                        new AssertionError(kind + " is not among " + reading.wiring().problems()));
+                .orElseThrow(() -> new AssertionError(
+                        kind + " is not among " + reading.wiring().problems()));
         return new BusMending(harness, BusLine.TABLES.signals(), reading).of(problem);
     }
 
@@ -50,7 +50,8 @@ class BusMendingTest {
 
     @Test
     void linesThatAreSwappedChangePlacesAtTheirNode() {
-        HarnessSketch swapped = BusLine.of(4, 6, 0.5).run("CH", "SH", "U2.L", 0.5).run("CL", "SL", "U2.H", 0.5);
+        HarnessSketch swapped =
+                BusLine.of(4, 6, 0.5).run("CH", "SH", "U2.L", 0.5).run("CL", "SL", "U2.H", 0.5);
         mended(swapped.with(bus("sae-j1939-14", 500_000, ENDS)).harness(), Kind.SWAPPED);
     }
 
@@ -68,8 +69,7 @@ class BusMendingTest {
                 Optional.empty());
         DataBus one = bus("sae-j1939-14", 500_000, inside("U1", 118), middle);
         assertEquals(
-                List.of("U1 118.0", "U3 120.0"),
-                units(mended(line.with(one).harness(), Kind.TERMINATION_NOT_AT_END)));
+                List.of("U1 118.0", "U3 120.0"), units(mended(line.with(one).harness(), Kind.TERMINATION_NOT_AT_END)));
     }
 
     @Test
@@ -79,8 +79,7 @@ class BusMendingTest {
         for (double wrong : new double[] {107, 133}) {
             DataBus bus = bus("sae-j1939-14", 500_000, inside("U1", wrong), inside("U3", 132));
             assertEquals(
-                    List.of("U1 120.0", "U3 132.0"),
-                    units(mended(line.with(bus).harness(), Kind.TERMINATION_OHMS)));
+                    List.of("U1 120.0", "U3 132.0"), units(mended(line.with(bus).harness(), Kind.TERMINATION_OHMS)));
         }
     }
 
@@ -95,23 +94,38 @@ class BusMendingTest {
         // 50 m are within 800 kbit/s still; a stub of 3 m is not (2.5 m), nor for 500 kbit/s one of 6 m (5.5 m)
         assertEquals(
                 800_000,
-                mended(BusLine.of(20, 30, 0.2).with(bus("iso-11898-2", 1_000_000, ENDS)).harness(), Kind.TOO_LONG)
+                mended(
+                                BusLine.of(20, 30, 0.2)
+                                        .with(bus("iso-11898-2", 1_000_000, ENDS))
+                                        .harness(),
+                                Kind.TOO_LONG)
                         .bitsPerSecond());
         assertEquals(
                 500_000,
-                mended(BusLine.of(10, 10, 3).with(bus("iso-11898-2", 1_000_000, ENDS)).harness(), Kind.STUB_TOO_LONG)
+                mended(
+                                BusLine.of(10, 10, 3)
+                                        .with(bus("iso-11898-2", 1_000_000, ENDS))
+                                        .harness(),
+                                Kind.STUB_TOO_LONG)
                         .bitsPerSecond());
         assertEquals(
                 250_000,
-                mended(BusLine.of(10, 10, 6).with(bus("iso-11898-2", 1_000_000, ENDS)).harness(), Kind.STUB_TOO_LONG)
+                mended(
+                                BusLine.of(10, 10, 6)
+                                        .with(bus("iso-11898-2", 1_000_000, ENDS))
+                                        .harness(),
+                                Kind.STUB_TOO_LONG)
                         .bitsPerSecond());
     }
 
     @Test
     void noSlowerRateIsOfferedWhereTheSetHasNoneOrTheBusWouldBeTooFull() {
         HarnessSketch line = BusLine.of(30, 30, 0.2);
-        assertEquals(Optional.empty(), mending(line.with(bus("sae-j1939-14", 500_000, ENDS)).harness(), Kind.TOO_LONG));
-        // 8 bytes are 135 bits at most; every 0.6 ms they fill 135 / 600 = 22 % of 1 Mbit/s, 45 % of 500 kbit/s: over 40 %
+        assertEquals(
+                Optional.empty(),
+                mending(line.with(bus("sae-j1939-14", 500_000, ENDS)).harness(), Kind.TOO_LONG));
+        // 8 bytes are 135 bits at most; every 0.6 ms they fill 135 / 600 = 22 % of 1 Mbit/s, 45 % of 500 kbit/s: over
+        // 40 %
         DataBus full = bus("iso-11898-2", 1_000_000, ENDS)
                 .sending(List.of(new DataBus.Sent(
                         "Fast",
@@ -127,14 +141,15 @@ class BusMendingTest {
 
     @Test
     void singleWiresThatRunBesideEachOtherBecomePairs() {
-        Harness harness = BusLine.of(4, 6, 0.5)
-                .with(bus("sae-j1939-14", 500_000, ENDS))
-                .harness();
+        Harness harness =
+                BusLine.of(4, 6, 0.5).with(bus("sae-j1939-14", 500_000, ENDS)).harness();
         Harness after = mending(harness, Kind.NOT_TWISTED).orElseThrow().apply(harness);
         assertEquals(List.of(), BusLine.reading(after).wiring().problems());
         assertEquals(3, after.cables().all().size());
-        Harness uneven =
-                BusLine.of(4, 6, 0.5).run("CL", "SL", "U2.L", 0.6).with(bus("sae-j1939-14", 500_000, ENDS)).harness();
+        Harness uneven = BusLine.of(4, 6, 0.5)
+                .run("CL", "SL", "U2.L", 0.6)
+                .with(bus("sae-j1939-14", 500_000, ENDS))
+                .harness();
         assertEquals(Optional.empty(), mending(uneven, Kind.NOT_TWISTED), "0.5 m and 0.6 m are no pair");
     }
 }

@@ -56,7 +56,8 @@ class TrafficMendingTest {
     @Test
     void noIdentifierIsHigherThanElevenBits() {
         assertEquals(
-                Optional.of(new SetIdentifier(BUS, "B", 0x7FF)), identifier(sent("A", 0x7FE, 0.01), sent("B", 0x7FE, 0.01)));
+                Optional.of(new SetIdentifier(BUS, "B", 0x7FF)),
+                identifier(sent("A", 0x7FE, 0.01), sent("B", 0x7FE, 0.01)));
         assertEquals(Optional.empty(), identifier(sent("A", 0x7FF, 0.01), sent("B", 0x7FF, 0.01)));
     }
 
@@ -78,13 +79,11 @@ class TrafficMendingTest {
                 sooner(sent("A", 0x100, 0.01), sent("B", 0x200, 0.01), sent("Late", 0x300, 0.0025)));
         // A, behind it then, takes 3.24 ms, and it has 3 ms
         assertEquals(
-                Optional.empty(),
-                sooner(sent("A", 0x100, 0.003), sent("B", 0x200, 0.01), sent("Late", 0x300, 0.0025)));
+                Optional.empty(), sooner(sent("A", 0x100, 0.003), sent("B", 0x200, 0.01), sent("Late", 0x300, 0.0025)));
     }
 
     @Test
     void beforeIdentifierZeroThereIsNone() {
-        assertEquals(
-                Optional.empty(), sooner(sent("A", 0, 0.01), sent("B", 1, 0.01), sent("Late", 2, 0.0025)));
+        assertEquals(Optional.empty(), sooner(sent("A", 0, 0.01), sent("B", 1, 0.01), sent("Late", 2, 0.0025)));
     }
 }

@@ -68,7 +68,9 @@ class UnitFeedTest {
         assertEquals(3, feeds.size(), "to the splice, and on to each pin");
         assertEquals(1, after.splices().all().size());
         assertEquals(List.of(), wires(after, SignalClass.RETURN));
-        assertEquals(1, feeds.stream().filter(wire -> wire.ends().contains(FEED.get())).count());
+        assertEquals(
+                1,
+                feeds.stream().filter(wire -> wire.ends().contains(FEED.get())).count());
         for (String pin : List.of("S1", "S2")) {
             assertTrue(feeds.stream().anyMatch(wire -> wire.ends().contains(new WireEnd.AtTerminal(UNIT, pin))), pin);
         }
@@ -95,6 +97,8 @@ class UnitFeedTest {
 
     @Test
     void nothingAskedMakesNothing() {
-        assertEquals(Optional.empty(), UnitFeed.of(harness(), UNIT, Optional.empty(), Optional.empty()).edit());
+        assertEquals(
+                Optional.empty(),
+                UnitFeed.of(harness(), UNIT, Optional.empty(), Optional.empty()).edit());
     }
 }

@@ -18,8 +18,8 @@ class JointConflictTest {
     void aBudgetNoOptionKeepsIsLeftOutOfTheChoice() {
         // 1 A through 3, 2 or 1 ohm: never within 0.5 V, and within 2 V from the second on
         Part part = Part.of("W1", new double[] {1, 2, 4}, new double[] {3, 2, 1});
-        JointAnswer answer =
-                JointSolver.solve(JointProblem.of(List.of(part), List.of(budget("tight", 0.5, 0), budget("wide", 2, 0))));
+        JointAnswer answer = JointSolver.solve(
+                JointProblem.of(List.of(part), List.of(budget("tight", 0.5, 0), budget("wide", 2, 0))));
         assertEquals(List.of(1), answer.options());
         assertEquals(2, answer.cost());
         assertEquals(List.of("tight"), answer.unmet());
