@@ -122,16 +122,6 @@ final class Balance {
         return watts;
     }
 
-    /** How that slope changes along a step, W: the squares of the voltages it puts along branches times their slopes. */
-    double bend(Circuit circuit, double[] stepVolts) {
-        double watts = 0;
-        for (int branch = 0; branch < siemens.length; branch++) {
-            double along = circuit.along(branch, stepVolts);
-            watts += siemens[branch] * along * along;
-        }
-        return watts;
-    }
-
     /** The point with the largest imbalance. */
     int worstPoint() {
         int worst = 0;

@@ -1,5 +1,6 @@
 package org.ohmloom.solve;
 
+import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -97,11 +98,11 @@ final class Newton {
             }
             double[] stepVolts = circuit.mesh().volts(at.balance().missingAmps());
             boolean last = polishing && ratio <= goodRatio;
-            Line line = new Line(laws, leak, at.volts(), stepVolts, polishing && !last);
+            Line line = new Line(laws, leak, at, stepVolts, polishing && !last);
             Point balanced = at;
             double balancedRatio = ratio;
             boolean sure = ratio <= CAREFUL_ABOVE_RATIO && areWithin(stepVolts, SURE_STEP_VOLTS);
-            at = sure ? line.at(1) : careful(line, at);
+            at = sure ? line.at(1) : careful(line);
             ratio = at.balance().ratio();
             if (ratio <= goodRatio && (!polish || last)) {
                 return new Result(End.BALANCED, at.volts(), ratio);
@@ -129,24 +130,49 @@ final class Newton {
     /** Voltages with the currents they cause. */
     private record Point(PreciseRow volts, Balance balance) {}
 
-    /** The way a step leads. */
+    /**
+     * The way a step leads. How the co-content changes along it is known for straight branches from their tangents, so a place on
+     * the way costs no more than the branches that bend.
+     */
     private final class Line {
         private final Characteristic[] laws;
         private final double leak;
-        private final PreciseRow start;
+        private final Point start;
         private final double[] stepVolts;
         private final boolean precise;
+        private final double slopeWatts;
+        private final double straightWatts;
+        private final int[] bent;
+        private final double[] bentAmps;
 
-        Line(Characteristic[] laws, double leak, PreciseRow start, double[] stepVolts, boolean precise) {
+        Line(Characteristic[] laws, double leak, Point start, double[] stepVolts, boolean precise) {
             this.laws = laws;
             this.leak = leak;
             this.start = start;
             this.stepVolts = stepVolts;
             this.precise = precise;
+            slopeWatts = start.balance().along(stepVolts);
+            int[] bent = new int[laws.length];
+            double[] bentAmps = new double[laws.length];
+            int count = 0;
+            double straight = 0;
+            for (int branch = 0; branch < laws.length; branch++) {
+                double along = circuit.along(branch, stepVolts);
+                if (laws[branch].isLinear()) {
+                    straight += start.balance().siemens()[branch] * along * along;
+                } else if (along != 0) {
+                    straight += laws[branch].leakSiemens(leak) * along * along;
+                    bentAmps[count] = laws[branch].amps(circuit.along(branch, start.volts())).value();
+                    bent[count++] = branch;
+                }
+            }
+            straightWatts = straight;
+            this.bent = Arrays.copyOf(bent, count);
+            this.bentAmps = bentAmps;
         }
 
         Point at(double part) {
-            PreciseRow volts = start.plus(part, stepVolts);
+            PreciseRow volts = start.volts().plus(part, stepVolts);
             return new Point(
                     volts,
                     precise ? Balance.precise(circuit, laws, leak, volts) : Balance.quick(circuit, laws, leak, volts));
@@ -160,12 +186,28 @@ final class Newton {
             return longest;
         }
 
-        double slope(Point point) {
-            return point.balance().along(stepVolts);
+        /** How the co-content changes along the step at a part of it, W. */
+        double slope(double part) {
+            double slope = slopeWatts + part * straightWatts;
+            for (int each = 0; each < bent.length; each++) {
+                double along = circuit.along(bent[each], stepVolts);
+                slope += (laws[bent[each]].amps(volts(bent[each], part, along)).value() - bentAmps[each]) * along;
+            }
+            return slope;
         }
 
-        double bend(Point point) {
-            return point.balance().bend(circuit, stepVolts);
+        /** How that slope changes along the step at a part of it, W. */
+        double bend(double part) {
+            double bend = straightWatts;
+            for (int branch : bent) {
+                double along = circuit.along(branch, stepVolts);
+                bend += laws[branch].siemens(volts(branch, part, along)) * along * along;
+            }
+            return bend;
+        }
+
+        private Precise volts(int branch, double part, double along) {
+            return circuit.along(branch, start.volts()).plus(part * along);
         }
     }
 
@@ -174,34 +216,34 @@ final class Newton {
      * the tangent of the slope at the upper end meets zero, exactly right when only one kink lies between, or else at the lower
      * end; half way where those lead out of the piece that is left.
      */
-    private static Point careful(Line line, Point start) {
+    private static Point careful(Line line) {
         double low = 0;
         double high = Math.min(1, LONGEST_STEP_VOLTS / line.longestVolts());
-        Point end = line.at(high);
-        double slopeLow = line.slope(start);
-        double slopeHigh = line.slope(end);
+        double end = high;
+        double slopeLow = line.slopeWatts;
+        double slopeHigh = line.slope(high);
         double steep = Math.abs(slopeLow) / 2;
-        double bendLow = line.bend(start);
-        double bendHigh = line.bend(end);
         double slope = slopeHigh;
-        boolean overshot = slope > steep;
-        for (int cut = 1; overshot && Math.abs(slope) > steep && cut <= MOST_CUTS; cut++) {
-            double part = cut % 3 == 1 ? high - slopeHigh / bendHigh : low - slopeLow / bendLow;
-            if (cut % 3 == 0 || !(part > low && part < high)) {
-                part = low + (high - low) / 2;
-            }
-            end = line.at(part);
-            slope = line.slope(end);
-            if (slope > 0) {
-                high = part;
-                slopeHigh = slope;
-                bendHigh = line.bend(end);
-            } else {
-                low = part;
-                slopeLow = slope;
-                bendLow = line.bend(end);
+        if (slope > steep) {
+            double bendLow = line.bend(low);
+            double bendHigh = line.bend(high);
+            for (int cut = 1; Math.abs(slope) > steep && cut <= MOST_CUTS; cut++) {
+                end = cut % 3 == 1 ? high - slopeHigh / bendHigh : low - slopeLow / bendLow;
+                if (cut % 3 == 0 || !(end > low && end < high)) {
+                    end = low + (high - low) / 2;
+                }
+                slope = line.slope(end);
+                if (slope > 0) {
+                    high = end;
+                    slopeHigh = slope;
+                    bendHigh = line.bend(end);
+                } else {
+                    low = end;
+                    slopeLow = slope;
+                    bendLow = line.bend(end);
+                }
             }
         }
-        return end;
+        return line.at(end);
     }
 }

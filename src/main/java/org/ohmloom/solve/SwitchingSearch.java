@@ -18,8 +18,9 @@ import org.ohmloom.graph.Network;
 /**
  * Finds what relays and fed outputs come to rest at.
  *
- * <p>All begin at rest. The network is solved; of those that want to change at their voltage the first in branch order
- * does; again, until none wants to. A relay on an output with a duty follows the mean of its coil voltage. When a state
+ * <p>All begin at rest. The network is solved; all that want to act at their voltage do, as they would side by side; again, until
+ * none wants to. Where one of them then wants back, they hang on each other, and the search begins anew one at a time: of those
+ * that want to change the first in branch order does. A relay on an output with a duty follows the mean of its coil voltage. When a state
  * comes back that was there before, the first of those that changed in between buzzes: it is put to rest, its islands
  * have no solution, and the search goes on without it. There are finitely many states, so it always ends; after {@link
  * #CHANGES_EACH} changes for each of them it takes the last one as buzzing.
@@ -34,6 +35,7 @@ final class SwitchingSearch {
     private final SortedMap<BranchId, Failure> buzzing = new TreeMap<>();
     private final List<Change> changes = new ArrayList<>();
     private final Set<Switching> seen = new HashSet<>();
+    private boolean together = true;
     private Switching switching;
 
     private record Change(Switching before, BranchId deciding, double volts) {
@@ -99,16 +101,29 @@ final class SwitchingSearch {
         }
     }
 
-    /** Changes the first of those that want to change; false when none does. */
+    /** Changes those that want to change, or the first of them; false when none does. */
     private boolean changes(Function<BranchId, OptionalDouble> volts) {
+        SortedMap<BranchId, Double> wanting = new TreeMap<>();
         for (BranchId deciding : switching.watched().keySet()) {
             OptionalDouble seen = volts.apply(deciding);
             if (seen.isPresent() && switching.wantsChange(deciding, seen.getAsDouble())) {
-                change(deciding, seen.getAsDouble());
-                return true;
+                wanting.put(deciding, seen.getAsDouble());
             }
         }
-        return false;
+        if (wanting.isEmpty()) {
+            return false;
+        }
+        if (!together) {
+            change(wanting.firstKey(), wanting.get(wanting.firstKey()));
+        } else if (wanting.keySet().stream().anyMatch(switching.active()::contains)) {
+            together = false;
+            switching = Switching.atRest(network);
+        } else {
+            for (BranchId deciding : wanting.keySet()) {
+                switching = switching.toggled(deciding);
+            }
+        }
+        return true;
     }
 
     /** The branches that found no rest, coils and inputs, each with the sentence about it. */
