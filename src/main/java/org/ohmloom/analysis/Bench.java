@@ -1,15 +1,18 @@
 package org.ohmloom.analysis;
 
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import org.ohmloom.bundle.length.CutLengths;
 import org.ohmloom.graph.FuseOhms;
 import org.ohmloom.graph.MeasuredOhms;
 import org.ohmloom.graph.Routes;
 import org.ohmloom.heat.Ampacities;
 import org.ohmloom.heat.BundleHeat;
+import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.heat.ConductorResistance;
 import org.ohmloom.heat.PassingHeat;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.WireTables;
@@ -25,6 +28,7 @@ import org.ohmloom.units.Gauge;
  * @param lengths    cut lengths of the wires, part by part
  * @param resistance resistances by the tables
  * @param ampacities ampacities by the tables
+ * @param lasting    the states that last
  * @param fuseOhms   resistances of protective devices by the tables
  * @param bundleHeat steady temperatures by the heat balance
  * @param passingHeat temperatures on the way
@@ -39,6 +43,7 @@ record Bench(
         CutLengths lengths,
         ConductorResistance resistance,
         Ampacities ampacities,
+        SortedSet<StateId> lasting,
         FuseOhms fuseOhms,
         BundleHeat bundleHeat,
         PassingHeat passingHeat,
@@ -66,6 +71,7 @@ record Bench(
                 laid.lengths(),
                 resistance,
                 ampacities,
+                ContinuousStates.of(harness),
                 FuseOhms.of(tables),
                 new BundleHeat(harness, tables, routes, ampacities),
                 new PassingHeat(ampacities),
@@ -83,6 +89,7 @@ record Bench(
                 lengths,
                 resistance,
                 ampacities,
+                ContinuousStates.of(changed),
                 fuseOhms,
                 bundleHeat,
                 passingHeat,
@@ -100,6 +107,7 @@ record Bench(
                 lengths,
                 resistance,
                 ampacities,
+                lasting,
                 fuseOhms,
                 bundleHeat,
                 passingHeat,

@@ -24,7 +24,7 @@ final class Envelopes {
     private Envelopes() {}
 
     static Envelope of(Bench bench, ProvisionalSizes sizes, HeatedSolutions heated) {
-        SortedSet<StateId> lasting = ContinuousStates.of(bench.harness());
+        SortedSet<StateId> lasting = bench.lasting();
         List<OperatingState> states = bench.harness().states().all().stream()
                 .filter(state -> lasting.contains(state.id()) && ContinuousStates.isContinuous(state))
                 .toList();

@@ -6,7 +6,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.heat.Ampacity;
-import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.heat.LoadedConductors;
 import org.ohmloom.heat.WireHeat;
 import org.ohmloom.model.StateId;
@@ -98,7 +97,7 @@ record HeatedSolutions(
     private static SortedMap<WireId, Ampacity> ampacities(
             Bench bench, ProvisionalSizes sizes, SortedMap<StateId, Solution> solutions) {
         Map<WireId, Double> worst = new HashMap<>();
-        for (StateId state : ContinuousStates.of(bench.harness())) {
+        for (StateId state : bench.lasting()) {
             for (Wire wire : bench.harness().wires().all()) {
                 bench.cancel().check();
                 worst.merge(wire.id(), rmsAmps(solutions.get(state), wire), Math::max);

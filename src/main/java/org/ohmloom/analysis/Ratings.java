@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.graph.BranchId;
-import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.heat.WireTemperature;
 import org.ohmloom.model.StateId;
@@ -41,7 +40,7 @@ final class Ratings {
         Gauge gauge = sizes.gauge(wire);
         Optional<StateId> worstState = Optional.empty();
         double worstAmps = 0;
-        for (StateId state : ContinuousStates.of(bench.harness())) {
+        for (StateId state : bench.lasting()) {
             double amps = HeatedSolutions.rmsAmps(heated.solutions().get(state), wire);
             if (worstState.isEmpty() || amps > worstAmps * MORE_RATIO + NO_AMPS) {
                 worstState = Optional.of(state);

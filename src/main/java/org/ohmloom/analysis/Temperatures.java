@@ -40,7 +40,7 @@ final class Temperatures {
     }
 
     WireTemperature of(Wire wire) {
-        Optional<StateId> state = ContinuousStates.of(bench.harness()).stream()
+        Optional<StateId> state = bench.lasting().stream()
                 .max(Comparator.comparingDouble(each -> heat(each, wire).celsius()));
         double ambient = bench.ampacities().ambientCelsius(wire);
         WireHeat heat = state.map(each -> heat(each, wire))
@@ -107,7 +107,7 @@ final class Temperatures {
 
     private Optional<ShortPeak> shortPeak(Wire wire, WireHeat running) {
         return bench.harness().states().all().stream()
-                .filter(state -> !ContinuousStates.of(bench.harness()).contains(state.id()))
+                .filter(state -> !bench.lasting().contains(state.id()))
                 .max(Comparator.comparingDouble(
                         (OperatingState state) -> heat(state.id(), wire).celsius()))
                 .filter(state -> heat(state.id(), wire).celsius() > running.celsius() + LEAST_KELVIN)

@@ -45,7 +45,7 @@ final class WireTemperatures {
             SortedMap<StateId, Solution> solutions, SortedMap<StateId, SortedMap<WireId, Double>> near) {
         SortedMap<StateId, SortedMap<WireId, WireHeat>> heat = new TreeMap<>();
         Map<WireId, Running> running = new HashMap<>();
-        SortedSet<StateId> lasting = ContinuousStates.of(bench.harness());
+        SortedSet<StateId> lasting = bench.lasting();
         for (StateId state : lasting) {
             SortedMap<WireId, WireHeat> settled = settled(solutions.get(state), near.get(state));
             heat.put(state, settled);

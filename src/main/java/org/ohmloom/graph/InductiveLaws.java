@@ -1,15 +1,11 @@
 package org.ohmloom.graph;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
@@ -36,7 +32,8 @@ final class InductiveLaws {
 
     private final Network network;
     private final Harness harness;
-    private final Map<PointId, List<Branch>> leaving = new HashMap<>();
+    /** What conducts while the outputs are off, freewheel diodes too. */
+    private Optional<ConductingParts> freewheeling = Optional.empty();
     /** The ways of all sources with the outputs that switch on, and with them off. */
     private final Map<Boolean, List<Ways>> ways = new HashMap<>();
 
@@ -80,10 +77,6 @@ final class InductiveLaws {
 
     private void follow(double slowestHertz) {
         for (Branch branch : network.branches().values()) {
-            leaving.computeIfAbsent(branch.from(), point -> new ArrayList<>()).add(branch);
-            leaving.computeIfAbsent(branch.to(), point -> new ArrayList<>()).add(branch);
-        }
-        for (Branch branch : network.branches().values()) {
             if (branch.kind() == BranchKind.LOAD && branch.element().orElse(null) instanceof ComponentId id) {
                 load(id).ifPresent(load -> follow(branch, id, load, slowestHertz));
             }
@@ -103,11 +96,7 @@ final class InductiveLaws {
         if (!motor || !isFed(branch, true) || isFed(branch, false)) {
             return;
         }
-        boolean freewheels = leads(
-                branch.to(),
-                branch.from(),
-                each -> !each.equals(branch) && !(each.law() instanceof Law.SwitchedResistance));
-        if (!freewheels) {
+        if (!freewheels(branch)) {
             assume(
                     id,
                     "Motor " + id + " states neither an inductance nor a freewheel path: its current is taken to flow "
@@ -139,64 +128,58 @@ final class InductiveLaws {
     private boolean isFed(Branch load, boolean outputsOn) {
         Predicate<Branch> conducts = each -> each.kind().part() != BranchKind.Part.LOAD
                 && each.kind().part() != BranchKind.Part.BYPASS
-                && (outputsOn || !(each.law() instanceof Law.SwitchedResistance));
+                && (outputsOn || isLasting(each));
         return ways.computeIfAbsent(outputsOn, on -> ways(conducts)).stream()
-                .anyMatch(way -> way.out().contains(load.from()) && way.back().contains(load.to()));
+                .anyMatch(way -> way.feeds(load));
     }
 
     /**
      * Where the current of a source gets to, and from where it comes back.
      *
-     * @param out  points it reaches
-     * @param back points it returns from
+     * @param parts what conducts
+     * @param out   parts it reaches
+     * @param back  parts it returns from
      */
-    private record Ways(Set<PointId> out, Set<PointId> back) {}
+    private record Ways(ConductingParts parts, Set<PointId> out, Set<PointId> back) {
+        boolean feeds(Branch load) {
+            return out.contains(parts.of(load.from())) && back.contains(parts.of(load.to()));
+        }
+    }
 
     private List<Ways> ways(Predicate<Branch> conducts) {
+        ConductingParts parts = parts(conducts);
         return network.branches().values().stream()
                 .filter(each -> each.law() instanceof Law.VoltageSource)
                 .map(source -> {
-                    Predicate<Branch> beyond = conducts.and(each -> !each.equals(source));
-                    return new Ways(
-                            reached(source.to(), beyond, InductiveLaws::passes),
-                            reached(source.from(), beyond, (branch, point) -> passes(branch, across(branch, point))));
+                    Predicate<Branch> others = each -> !each.equals(source);
+                    return new Ways(parts, parts.from(source.to(), others), parts.to(source.from(), others));
                 })
                 .toList();
     }
 
-    /** Whether current can go from one point to another through branches that conduct that way. */
-    private boolean leads(PointId from, PointId to, Predicate<Branch> conducts) {
-        return reached(from, conducts, InductiveLaws::passes).contains(to);
+    /** Whether the current of a load finds a way from its negative to its positive end while the outputs are off. */
+    private boolean freewheels(Branch load) {
+        ConductingParts parts = freewheeling.orElseGet(() -> parts(InductiveLaws::isLasting));
+        freewheeling = Optional.of(parts);
+        return parts.to(load.from(), each -> true).contains(parts.of(load.to()));
     }
 
-    private Set<PointId> reached(PointId from, Predicate<Branch> conducts, BiPredicate<Branch, PointId> passes) {
-        Set<PointId> seen = new HashSet<>(Set.of(from));
-        Deque<PointId> open = new ArrayDeque<>(seen);
-        while (!open.isEmpty()) {
-            PointId point = open.remove();
-            for (Branch branch : leaving.getOrDefault(point, List.of())) {
-                if (passes.test(branch, point) && conducts.test(branch)) {
-                    PointId next = across(branch, point);
-                    if (seen.add(next)) {
-                        open.add(next);
-                    }
-                }
-            }
-        }
-        return seen;
+    private ConductingParts parts(Predicate<Branch> conducts) {
+        return new ConductingParts(
+                network.points(),
+                network.branches().values().stream()
+                        .filter(each -> passes(each) && conducts.test(each))
+                        .toList(),
+                each -> each.law() instanceof Law.VoltageSource || each.law() instanceof Law.Threshold);
     }
 
-    private static PointId across(Branch branch, PointId point) {
-        return branch.from().equals(point) ? branch.to() : branch.from();
+    private static boolean isLasting(Branch branch) {
+        return !(branch.law() instanceof Law.SwitchedResistance);
     }
 
-    private static boolean passes(Branch branch, PointId point) {
-        Law law = branch.law();
-        if (law instanceof Law.Open
-                || law instanceof Law.SupplyCapacitor
-                || branch.kind().part() == BranchKind.Part.LOAD) {
-            return false;
-        }
-        return !(law instanceof Law.Threshold) || branch.from().equals(point);
+    private static boolean passes(Branch branch) {
+        return !(branch.law() instanceof Law.Open
+                || branch.law() instanceof Law.SupplyCapacitor
+                || branch.kind().part() == BranchKind.Part.LOAD);
     }
 }

@@ -3,6 +3,7 @@ package org.ohmloom.review;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.function.Consumer;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
@@ -33,11 +34,12 @@ final class ContactOverCurrent implements Rule {
 
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
+        SortedSet<StateId> lasting = ContinuousStates.of(evidence.harness());
         Map<String, BranchId> contacts = contactBranches(evidence);
         for (CavityWires.Occupied occupied : CavityWires.of(evidence.harness())) {
             occupied.contact(evidence.harness())
                     .filter(contact -> !contact.limits().isEmpty())
-                    .ifPresent(contact -> judge(evidence, contacts, occupied, contact, report));
+                    .ifPresent(contact -> judge(evidence, lasting, contacts, occupied, contact, report));
         }
     }
 
@@ -56,13 +58,14 @@ final class ContactOverCurrent implements Rule {
 
     private static void judge(
             Evidence evidence,
+            SortedSet<StateId> lasting,
             Map<String, BranchId> contacts,
             CavityWires.Occupied occupied,
             ContactPart contact,
             Consumer<Finding> report) {
         double worstAmps = 0;
         OperatingState worst = null;
-        for (StateId id : ContinuousStates.of(evidence.harness())) {
+        for (StateId id : lasting) {
             Solution solution = evidence.solutions().get(id);
             double amps = solution == null ? 0 : contactAmps(solution, contacts, occupied);
             if (amps > worstAmps) {

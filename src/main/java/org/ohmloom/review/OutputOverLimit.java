@@ -1,6 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import java.util.function.Consumer;
 import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.model.OperatingState;
@@ -38,10 +39,11 @@ final class OutputOverLimit implements Rule {
 
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
+        SortedSet<StateId> lasting = ContinuousStates.of(evidence.harness());
         for (DrivenOutput output : DrivenOutput.of(evidence.harness())) {
             Worst peak = new Worst();
             Worst rms = new Worst();
-            for (StateId id : ContinuousStates.of(evidence.harness())) {
+            for (StateId id : lasting) {
                 Solution solution = evidence.solutions().get(id);
                 OperatingState state = evidence.harness().states().get(id);
                 if (solution != null) {
