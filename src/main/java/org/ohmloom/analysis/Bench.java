@@ -127,6 +127,7 @@ record Bench(
                 lengths,
                 resistance,
                 around,
+                lasting,
                 fuseOhms,
                 warmed == harness ? bundleHeat : new BundleHeat(warmed, tables, routes, around),
                 warmed == harness ? passingHeat : new PassingHeat(around),
