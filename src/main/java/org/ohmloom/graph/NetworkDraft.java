@@ -15,6 +15,10 @@ import org.ohmloom.model.WireId;
 
 /** Collects places, joints without resistance and branches, and makes the network of them at the end. */
 final class NetworkDraft {
+
+    /** Counted for a resistance below it, ohm: no conductor has so little, and its inverse is still a number. */
+    private static final double LEAST_OHMS = 1e-12;
+
     private final OperatingState state;
     private final PointMerging merging = new PointMerging();
     private final SortedMap<BranchId, Draft> drafts = new TreeMap<>();
@@ -45,7 +49,13 @@ final class NetworkDraft {
     void branch(String id, BranchKind kind, PointName from, PointName to, ElementId element, Law law) {
         merging.add(from);
         merging.add(to);
-        drafts.put(free(id), new Draft(kind, from, to, element, law));
+        drafts.put(free(id), new Draft(kind, from, to, element, atLeast(law)));
+    }
+
+    private static Law atLeast(Law law) {
+        return law instanceof Law.Resistance resistance && resistance.ohms() < LEAST_OHMS
+                ? new Law.Resistance(LEAST_OHMS)
+                : law;
     }
 
     /** A branch of that resistance, ohm; none at all, and one point, when it is 0. */

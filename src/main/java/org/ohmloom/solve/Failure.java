@@ -32,6 +32,14 @@ record Failure(IslandStatus status, String sentence, Optional<BranchId> cause) {
                 Optional.of(source.id()));
     }
 
+    static Failure shorted(Branch source) {
+        return new Failure(
+                IslandStatus.SINGULAR,
+                name(source) + " has no internal resistance and is shorted by next to none: its current has no bound. "
+                        + "Give it a resistance.",
+                Optional.of(source.id()));
+    }
+
     /** A search without constant power that found no balance. */
     static Failure of(Circuit circuit, Characteristic[] laws, Newton.Result result) {
         return result.end() == Newton.End.ADRIFT ? adrift(circuit, laws, result.volts()) : lost(circuit, laws, result);

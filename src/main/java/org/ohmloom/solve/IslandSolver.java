@@ -260,6 +260,7 @@ final class IslandSolver {
             }
         }
         return IdealSources.loop(circuit, held)
+                .or(() -> IdealSources.shorted(circuit, held, amps))
                 .map(IslandMoment::failed)
                 .orElseGet(() -> IslandMoment.solved(volts, amps));
     }

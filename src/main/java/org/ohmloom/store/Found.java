@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
 import java.util.Optional;
 import org.ohmloom.model.NearestText;
+import org.ohmloom.units.Quantity;
 import org.ohmloom.units.Texts;
 
 /** Takes a node as what it must be, or says what was found and what is needed. */
@@ -46,10 +47,10 @@ final class Found {
             throw needed("a number", node, spot);
         }
         double value = node.doubleValue();
-        if (Double.isInfinite(value)) {
+        if (Quantity.isTooLarge(value)) {
             throw new RefusedException(spot, "the number " + JsonLayout.inline(node) + " is too large to compute with");
         }
-        if (value == 0 && node.decimalValue().signum() != 0) {
+        if (Quantity.isTooSmall(value) || value == 0 && node.decimalValue().signum() != 0) {
             throw new RefusedException(spot, "the number " + JsonLayout.inline(node) + " is too small to compute with");
         }
         return value + 0.0;

@@ -9,6 +9,9 @@ package org.ohmloom.units;
 public record Quantity(double value, Unit unit) {
     private static final int TEXT_DIGITS = 6;
 
+    /** The product of five such numbers, or of their inverses, is still one a double holds. */
+    private static final double LARGEST = 1e60;
+
     /**
      * Checks the value.
      *
@@ -21,6 +24,16 @@ public record Quantity(double value, Unit unit) {
                 unit.dimension().nounWithArticle(),
                 unit.symbol(),
                 value);
+    }
+
+    /** Whether a number somebody gives is beyond what can be computed with; so is one that is none. */
+    public static boolean isTooLarge(double given) {
+        return !(Math.abs(given) <= LARGEST);
+    }
+
+    /** Whether a number somebody gives is nearer to 0 than what can be computed with, and not 0. */
+    public static boolean isTooSmall(double given) {
+        return given != 0 && Math.abs(given) < 1 / LARGEST;
     }
 
     /** The quantity of a value in a unit. */

@@ -52,8 +52,10 @@ public final class QuantityParser {
         Unit unit = number.rest().isEmpty()
                 ? assumed.orElseThrow(() -> new QuantityFormatException(Texts.quoted(text) + " has no unit; " + needed))
                 : unit(text, number.rest(), expected, needed);
-        if (!Double.isFinite(unit.toCanonical(number.value()))) {
-            throw new QuantityFormatException(Texts.quoted(text) + " is too large to compute with; " + needed);
+        double canonical = unit.toCanonical(number.value());
+        if (Quantity.isTooLarge(canonical) || Quantity.isTooSmall(canonical)) {
+            throw new QuantityFormatException(Texts.quoted(text) + " is too "
+                    + (Quantity.isTooLarge(canonical) ? "large" : "small") + " to compute with; " + needed);
         }
         return Quantity.of(number.value(), unit);
     }

@@ -44,6 +44,17 @@ class NetworkBuilderTest {
     }
 
     @Test
+    void aResistanceNoConductorHasCountsAsATrillionthOfAnOhm() {
+        Network network = lampOnOneFuse()
+                .wire("W4", "F1.2", "X1.1", 1e-320)
+                .contact("CT", 5e-324)
+                .network();
+        assertEquals(new Law.Resistance(1e-12), branch(network, "W4").law());
+        assertEquals(new Law.Resistance(1e-12), branch(network, "X1.1").law());
+        assertEquals(new Law.Resistance(0.03), branch(network, "W2").law());
+    }
+
+    @Test
     void aLampOnOneFuseIsOneCircuitOfEightBranches() {
         Network network = lampOnOneFuse().network();
         // battery, fuse, lamp, two contacts, three wires

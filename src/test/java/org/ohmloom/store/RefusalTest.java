@@ -211,11 +211,19 @@ class RefusalTest {
     }
 
     @Test
-    void aNumberNoDoubleHoldsIsRefused() {
+    void aNumberTooLargeOrTooSmallToComputeWithIsRefused() {
         refuses(
                 "\"lengthMetres\": 2.4",
                 "\"lengthMetres\": 1e400",
                 "$.segments[0] (SEG1).lengthMetres: the number 1E+400 is too " + "large to compute with");
+        refuses(
+                "\"lengthMetres\": 2.4",
+                "\"lengthMetres\": 1e61",
+                "$.segments[0] (SEG1).lengthMetres: the number 1E+61 is too large to compute with");
+        refuses(
+                "\"lengthMetres\": 2.4",
+                "\"lengthMetres\": 1e-61",
+                "$.segments[0] (SEG1).lengthMetres: the number 1E-61 is too small to compute with");
         refuses(
                 "\"lengthMetres\": 2.4",
                 "\"lengthMetres\": 1e-400",

@@ -104,6 +104,8 @@ class QuantityParserTest {
                 "LENGTH|NaN|'NaN' does not begin with a number; a length such as '1.5 m' is needed",
                 "LENGTH|Infinity m|'Infinity m' does not begin with a number; a length such as '1.5 m' is needed",
                 "LENGTH|1e999 m|'1e999 m' is too large to compute with; a length such as '1.5 m' is needed",
+                "LENGTH|1e58 km|'1e58 km' is too large to compute with; a length such as '1.5 m' is needed",
+                "LENGTH|1e-58 mm|'1e-58 mm' is too small to compute with; a length such as '1.5 m' is needed",
                 "LENGTH|1e308 km|'1e308 km' is too large to compute with; a length such as '1.5 m' is needed",
                 "LENGTH|1e-999 m|'1e-999 m' is too small to compute with; a length such as '1.5 m' is needed",
                 "POWER|1,234 W|'1,234 W' may mean 1234 or 1.234; write the one that is meant",
