@@ -168,7 +168,7 @@ final class AtomicSave {
         }
     }
 
-    private static void requireSaveable(Path named, Path target) throws HarnessFileException {
+    private static void requireSaveable(Path named, Path target) throws IOException, HarnessFileException {
         if (Files.isDirectory(target)) {
             throw new HarnessFileException(named, "not saved: this is a folder; name a file in it");
         }
@@ -177,6 +177,10 @@ final class AtomicSave {
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
             throw new HarnessFileException(named, "not saved: this is a device, not a file");
+        }
+        if (Files.exists(target) && Files.size(target) > HarnessFiles.LARGEST_BYTES) {
+            throw new HarnessFileException(
+                    named, "not saved: the file there is larger than any harness; save under another name");
         }
     }
 

@@ -72,7 +72,11 @@ public final class HarnessFiles {
             if (modified.toInstant().equals(before.modified()) && Files.size(path) == before.sizeBytes()) {
                 return Optional.of(before);
             }
-            return Optional.of(FileStamp.of(Files.readAllBytes(path), modified));
+            long sizeBytes = Files.size(path);
+            return Optional.of(
+                    sizeBytes > LARGEST_BYTES
+                            ? new FileStamp(sizeBytes, modified.toInstant(), "larger than any harness")
+                            : FileStamp.of(Files.readAllBytes(path), modified));
         } catch (IOException gone) {
             return Optional.empty();
         }

@@ -22,6 +22,9 @@ final class JsonParsing {
     /** Most characters of one text. */
     static final int LONGEST_TEXT = 100_000;
 
+    /** Most values, keys and brackets of one file; 100,000 wires have 3 million, and this many take half a gigabyte. */
+    static final int MOST_PARTS = 5_000_000;
+
     private static final ObjectReader READER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .streamReadConstraints(StreamReadConstraints.builder()
@@ -29,6 +32,7 @@ final class JsonParsing {
                             .maxStringLength(LONGEST_TEXT)
                             .maxNameLength(1_000)
                             .maxNumberLength(200)
+                            .maxTokenCount(MOST_PARTS)
                             .build())
                     .build())
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)

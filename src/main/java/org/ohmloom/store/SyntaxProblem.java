@@ -49,6 +49,9 @@ final class SyntaxProblem {
         if (original.startsWith("Number value length") || original.startsWith("BigDecimal scale")) {
             return "a number has too many digits";
         }
+        if (original.startsWith("Token count")) {
+            return "more than " + JsonParsing.MOST_PARTS + " values and keys; no harness needs that";
+        }
         if (original.startsWith("Name value length") || original.startsWith("Name length")) {
             return "a key is too long";
         }

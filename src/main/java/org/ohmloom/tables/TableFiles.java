@@ -15,6 +15,9 @@ import java.util.stream.Stream;
 /** Finds and reads the table files: those that come with the program, and those of a folder. */
 final class TableFiles {
     /** Folder of the bundled files on the class path. */
+    /** Most bytes of a builder's own file; all that come with the program have less together. */
+    private static final int MOST_BYTES = 8 * 1024 * 1024;
+
     private static final String FOLDER = "/wire-tables/";
 
     /** Lists the bundled files, one name a line. */
@@ -55,8 +58,13 @@ final class TableFiles {
     }
 
     private static String text(Path file) {
-        try {
-            return decode(file.toString(), Files.readAllBytes(file));
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] content = in.readNBytes(MOST_BYTES + 1);
+            if (content.length > MOST_BYTES) {
+                throw new TableFormatException(
+                        file.toString(), 0, "", "it has more than 8 MB", "split it, or take out what is no table");
+            }
+            return decode(file.toString(), content);
         } catch (IOException e) {
             throw unreadable(file.toString());
         }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ohmloom.units.Gauge;
 
 /**
@@ -18,7 +19,7 @@ public final class WireTables {
 
     /** Holds those that come with the program from when they are first asked for. */
     private static final class Bundled {
-        static final WireTables TABLES = new WireTables(readBundled());
+        static final WireTables TABLES = of(sheets(TableFiles.bundled(), "wire-tables/").stream());
     }
 
     private final TableLibrary library;
@@ -57,16 +58,21 @@ public final class WireTables {
      * @throws TableFormatException when the folder cannot be read or a file in it is malformed
      */
     public static WireTables load(Path directory) {
-        return new WireTables(read(TableFiles.in(directory), "", readBundled()));
+        // A malformed file is refused before anything else is read.
+        List<TableSheet> own = sheets(TableFiles.in(directory), "");
+        return of(Stream.concat(bundled().sheets().stream(), own.stream()));
     }
 
-    private static TableLibrary readBundled() {
-        return read(TableFiles.bundled(), "wire-tables/", new TableLibrary());
+    private static WireTables of(Stream<TableSheet> sheets) {
+        TableLibrary library = new TableLibrary();
+        sheets.forEach(library::add);
+        return new WireTables(library);
     }
 
-    private static TableLibrary read(Map<String, String> texts, String folder, TableLibrary library) {
-        texts.forEach((name, text) -> library.add(TableSheetReader.read(folder + name, text)));
-        return library;
+    private static List<TableSheet> sheets(Map<String, String> texts, String folder) {
+        return texts.entrySet().stream()
+                .map(text -> TableSheetReader.read(folder + text.getKey(), text.getValue()))
+                .toList();
     }
 
     /** Every table file as it stands. */

@@ -106,16 +106,14 @@ class ExtremeNumbersTest {
         try {
             run = CommandRun.of("check", file.toString(), "--format", "json");
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError escaped) {
-            System.err.println("XX " + what + " " + escaped); java.util.Arrays.stream(escaped.getStackTrace()).limit(8).forEach(e->System.err.println("    "+e)); return true;
+            throw new AssertionError(what, escaped);
         }
         if (run.status() == ExitStatus.UNUSABLE) {
-            if(run.err().lines().count()!=1 || run.err().contains("should not have happened")) {System.err.println("XX "+what+" ERR "+run.err());return true;}
             assertEquals(1, run.err().lines().count(), what + ": " + run.err());
             assertFalse(run.err().contains("should not have happened"), what + ": " + run.err());
             return true;
         }
         assertEquals("", run.err(), what);
-        if(run.out().contains("NaN") || run.out().contains("Infinity")) {System.err.println("XX "+what+" NaN "+run.out().lines().filter(l->l.contains("NaN")||l.contains("Infinity")).limit(3).toList());return false;}
         assertFalse(run.out().contains("NaN") || run.out().contains("Infinity"), what);
         return false;
     }
