@@ -40,7 +40,8 @@ public final class KillRecord {
                 .map(row -> Integer.valueOf(row.split(",")[column]))
                 .toList();
         return IntStream.range(0, 4)
-                .mapToObj(k -> values.stream().filter(each -> Math.min(3, each) == k).count())
+                .mapToObj(k ->
+                        values.stream().filter(each -> Math.min(3, each) == k).count())
                 .toList();
     }
 

@@ -36,7 +36,8 @@ public final class Victim {
      * @param options further options of its Java
      * @return what it said but that it was ready
      */
-    public static List<String> killed(Class<?> program, Path errors, long micros, List<String> options, String... arguments)
+    public static List<String> killed(
+            Class<?> program, Path errors, long micros, List<String> options, String... arguments)
             throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -44,7 +45,8 @@ public final class Victim {
         command.addAll(options);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), program.getName()));
         command.addAll(List.of(arguments));
-        Process process = new ProcessBuilder(command).redirectError(errors.toFile()).start();
+        Process process =
+                new ProcessBuilder(command).redirectError(errors.toFile()).start();
         List<String> lines = new ArrayList<>();
         try (BufferedReader said =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {

@@ -13,8 +13,9 @@ import org.ohmloom.Campaign;
 @BesideOthers
 class AnyThreadCountTest {
 
-    private static final List<String> EXAMPLES =
-            Campaign.FULL ? List.of("teaching", "star-ground", "faults", "workboat", "rescue-pickup") : List.of("star-ground");
+    private static final List<String> EXAMPLES = Campaign.FULL
+            ? List.of("teaching", "star-ground", "faults", "workboat", "rescue-pickup")
+            : List.of("star-ground");
 
     @Test
     void resultsAreTheSameToTheBitOnAnyNumberOfThreads() {
@@ -32,7 +33,8 @@ class AnyThreadCountTest {
     private static CommandRun on(int threads, Path file) {
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
-            return pool.submit(() -> CommandRun.of("check", file.toString(), "--format", "json")).join();
+            return pool.submit(() -> CommandRun.of("check", file.toString(), "--format", "json"))
+                    .join();
         } finally {
             pool.shutdown();
         }

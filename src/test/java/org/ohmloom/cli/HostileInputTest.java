@@ -117,12 +117,15 @@ class HostileInputTest {
             ThreadMXBean threads = ManagementFactory.getThreadMXBean();
             for (String folder : folders) {
                 try (var files = Files.list(Path.of(folder))) {
-                    for (Path file : files.filter(each -> each.toString().endsWith(".json")).sorted().toList()) {
+                    for (Path file : files.filter(each -> each.toString().endsWith(".json"))
+                            .sorted()
+                            .toList()) {
                         long start = threads.getCurrentThreadCpuTime();
                         CommandRun run = CommandRun.of("check", file.toString());
                         long millis = TimeUnit.NANOSECONDS.toMillis(threads.getCurrentThreadCpuTime() - start);
                         String name = file.getFileName().toString().replace(".harness.json", "");
-                        System.out.println(name + " " + millis + " " + run.status() + " " + run.err().strip());
+                        System.out.println(name + " " + millis + " " + run.status() + " "
+                                + run.err().strip());
                     }
                 }
             }

@@ -125,6 +125,7 @@ class HardNetworksTest {
         Solved solved = net.solve();
         assertEquals(status, solved.status("0"), solved.island("0").sentence());
         solved.solution().flows().values().forEach(flow -> assertEquals(0, flow.amps()));
-        assertTrue(solved.solution().volts().isEmpty(), solved.solution().volts().toString());
+        assertTrue(
+                solved.solution().volts().isEmpty(), solved.solution().volts().toString());
     }
 }

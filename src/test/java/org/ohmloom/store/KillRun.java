@@ -37,7 +37,8 @@ public final class KillRun {
         targets = IntStream.range(0, FILES)
                 .mapToObj(k -> saves.resolve("target" + k + HarnessFiles.ENDING))
                 .toList();
-        record = new KillRecord(folder.resolve("kills.csv"), "kill,waited microseconds,saves before,new files,under work");
+        record = new KillRecord(
+                folder.resolve("kills.csv"), "kill,waited microseconds,saves before,new files,under work");
     }
 
     /**
@@ -100,7 +101,8 @@ public final class KillRun {
         }
         if (!Arrays.equals(backup, content(kill, before, last))
                 && (fresh || !Arrays.equals(backup, content(kill, before, last - 1)))) {
-            throw new AssertionError("kill " + kill + " after save " + last + " left another backup: " + before.target());
+            throw new AssertionError(
+                    "kill " + kill + " after save " + last + " left another backup: " + before.target());
         }
         return fresh;
     }

@@ -100,15 +100,15 @@ class RefusalTest {
         refuses(
                 "\"signalClass\": \"switched-output\"",
                 "\"signalClass\": \"SWITCHED_OUTPUT\"",
-                "$.wires[2] (W3).signalClass: no signal class 'SWITCHED_OUTPUT'; did you mean 'switched-output'? (allowed: "
-                        + "feed, switched-output, return, reference-supply, reference-return, analogue-signal, pulse-signal, "
-                        + "data-bus, shield)");
+                "$.wires[2] (W3).signalClass: no signal class 'SWITCHED_OUTPUT'; did you mean 'switched-output'?"
+                    + " (allowed: feed, switched-output, return, reference-supply, reference-return, analogue-signal,"
+                    + " pulse-signal, data-bus, shield)");
         refuses(
                 "{\"kind\": \"battery\", ",
                 "{\"kind\": \"batery\", ",
-                "$.components[0] (BAT1).device.kind: no device 'batery'; did you mean 'battery'? (allowed: battery, "
-                        + "alternator, regulated-supply, converter, diode, battery-isolator, fuse, breaker, switch, relay, "
-                        + "solid-state-output, load, sensor, control-unit, bus-bar)");
+                "$.components[0] (BAT1).device.kind: no device 'batery'; did you mean 'battery'? (allowed: battery,"
+                        + " alternator, regulated-supply, converter, diode, battery-isolator, fuse, breaker, switch,"
+                        + " relay, solid-state-output, load, sensor, control-unit, bus-bar)");
         refuses(
                 "\"gaugeSystem\": \"metric\"",
                 "\"gaugeSystem\": \"metrics\"",
@@ -167,8 +167,8 @@ class RefusalTest {
         refuses(
                 "{\"ground\": \"G2\"}",
                 "{\"ground\": \"G2\", \"splice\": \"S1\"}",
-                "$.wires[3] (W4).to: the end of a wire has "
-                        + "exactly one of the keys connector, component, splice, ground, loose; found splice and ground");
+                "$.wires[3] (W4).to: the end of a wire has exactly one of the keys connector, component, splice,"
+                        + " ground, loose; found splice and ground");
         refuses("{\"ground\": \"G2\"}", "{\"loose\": false}", "$.wires[3] (W4).to.loose: true is needed, found false");
     }
 

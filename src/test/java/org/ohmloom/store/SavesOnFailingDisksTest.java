@@ -123,7 +123,8 @@ class SavesOnFailingDisksTest {
                             "-c",
                             "ulimit -f 24 && exec \"$@\"",
                             "sh",
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-XX:-UsePerfData",
                             "-XX:TieredStopAtLevel=1",
                             "-cp",

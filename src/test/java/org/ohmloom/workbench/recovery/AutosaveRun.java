@@ -73,8 +73,7 @@ final class AutosaveRun {
 
     /** The number of the last edit in a harness, 0 where it is as it was. */
     static int lastEdit(Harness harness) {
-        return (int) Math.round(
-                (harness.wires().get(EDITED).lengthMetres().orElseThrow() - 1) * 1000);
+        return (int) Math.round((harness.wires().get(EDITED).lengthMetres().orElseThrow() - 1) * 1000);
     }
 
     private static void open(Document document, int window, ExecutorService writer) {

@@ -49,8 +49,8 @@ class AutosaveTest {
     }
 
     private Autosave autosave(Stage stage) {
-        return OnEventThread.get(() ->
-                new Autosave(stage.desk(), stage.services().saves(), kept(), Runnable::run, NOON, 1));
+        return OnEventThread.get(
+                () -> new Autosave(stage.desk(), stage.services().saves(), kept(), Runnable::run, NOON, 1));
     }
 
     @Test

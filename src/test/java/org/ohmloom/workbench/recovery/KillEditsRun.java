@@ -42,8 +42,7 @@ public final class KillEditsRun {
         for (Path file : files) {
             Files.write(file, content);
         }
-        record = new KillRecord(
-                folder.resolve("kills.csv"), "kill,waited microseconds,edits made,lack one,lack more");
+        record = new KillRecord(folder.resolve("kills.csv"), "kill,waited microseconds,edits made,lack one,lack more");
     }
 
     /**
@@ -55,7 +54,8 @@ public final class KillEditsRun {
         KillEditsRun run = new KillEditsRun(Path.of(arguments.length > 0 ? arguments[0] : "target/kill-edits"));
         run.run((arguments.length > 1 ? Integer.parseInt(arguments[1]) : RUNS) / HARNESSES);
         System.out.println("seed " + SEED + ": " + run.done() * HARNESSES + " editing runs ended by " + run.done()
-                + " kills, no file touched; kills after which 0, 1, 2, more runs lacked one edit: " + run.record.counts(3)
+                + " kills, no file touched; kills after which 0, 1, 2, more runs lacked one edit: "
+                + run.record.counts(3)
                 + ", more than one: " + run.record.counts(4));
     }
 
