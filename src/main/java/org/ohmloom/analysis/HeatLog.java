@@ -17,7 +17,7 @@ final class HeatLog {
     private HeatLog() {}
 
     /** How temperatures are reckoned, once for the whole log. */
-    static final String METHOD = "Conductor temperature: heat balance of each bundle cross-section. I2 R(T) = natural"
+    static final String METHOD = "Conductor temperature: heat balance of each bundle cross-section. I²R(T) = natural"
             + " convection (Churchill and Chu 1975; Raithby and Hollands 1975 for thin wires) + radiation (emissivity 0.9)"
             + " at the outside; between outside and conductor the covering, the bundle at 0.14 W/mK with each wire in the"
             + " middle, and the insulation; temperature and resistance found together to 0.01 K";

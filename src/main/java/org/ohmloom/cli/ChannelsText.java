@@ -1,6 +1,7 @@
 package org.ohmloom.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.ohmloom.signal.pins.Claim;
 import org.ohmloom.signal.pins.PinPlan;
@@ -25,6 +26,10 @@ final class ChannelsText {
                             + (channel.locked() ? ", locked" : "")));
                 }
             });
+            if (plan.channels().values().stream().allMatch(List::isEmpty)) {
+                out.println("There are no channels to plan: no control unit has a sensor, load or relay to serve.");
+                return;
+            }
             out.println();
             out.println("Cost " + Formats.number(found.costPoints()) + " points, "
                     + (found.proven()

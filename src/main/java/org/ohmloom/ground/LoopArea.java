@@ -124,7 +124,7 @@ final class LoopArea {
                     LoopInduction.abovePlaneHenries(height, d, length.getAsDouble()),
                     String.format(
                             Locale.ROOT,
-                            "L = 0.2 uH/m x ln(4 h / d) x l, h = %s, d = %s, l = %s",
+                            "L = 0.2 µH/m x ln(4 h / d) x l, h = %s, d = %s, l = %s",
                             Formats.metres(height),
                             Formats.metres(d),
                             Formats.metres(length.getAsDouble())));
@@ -136,7 +136,7 @@ final class LoopArea {
                 LoopInduction.pairHenries(spacing, d, half),
                 String.format(
                         Locale.ROOT,
-                        "L = 0.4 uH/m x ln(2 D / d) x l, D = area / l = %s, d = %s, l = %s there and back",
+                        "L = 0.4 µH/m x ln(2 D / d) x l, D = area / l = %s, d = %s, l = %s there and back",
                         Formats.metres(spacing),
                         Formats.metres(d),
                         Formats.metres(half)));

@@ -56,6 +56,11 @@ public enum Dimension {
         return nounWithArticle;
     }
 
+    /** The name of this dimension: "length", "area". */
+    public String noun() {
+        return nounWithArticle.substring(nounWithArticle.indexOf(' ') + 1);
+    }
+
     /** A text that {@link QuantityParser} reads as a quantity of this dimension, for messages: "1.5 m". */
     public String example() {
         return example;

@@ -73,11 +73,12 @@ public final class FieldUnits {
                 .findFirst();
     }
 
-    /** The name without the ending that tells its unit; the whole name where nothing else is left. */
+    /** The name without the ending that tells its unit; where nothing else is left, what is measured: "resistance" of ohms. */
     public static String label(String name) {
         return ending(name)
-                .map(each -> name.substring(0, name.length() - each.text().length()))
-                .filter(left -> !left.isEmpty())
+                .map(each -> name.length() > each.text().length()
+                        ? name.substring(0, name.length() - each.text().length())
+                        : each.dimension().map(Dimension::noun).orElse(name))
                 .orElse(name);
     }
 

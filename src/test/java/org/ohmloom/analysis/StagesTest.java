@@ -41,6 +41,8 @@ class StagesTest {
         Analysis last = Analyst.analyse(whole.harness(), whole.evidence().tables(), Cancel.NEVER, stages::add);
         assertTrue(last.isWhole());
         assertEquals(whole.log().text(), last.log().text());
+        assertTrue(whole.log().text().contains("I²R(T)"), "a square is written raised");
+        assertFalse(whole.log().text().matches("(?s).*(A2s|I2t).*"), "a square is written raised");
         assertEquals(whole.findings(), last.findings());
         assertEquals(whole.totals(), last.totals());
         assertEquals(whole.ratings(), last.ratings());

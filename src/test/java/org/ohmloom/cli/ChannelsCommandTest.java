@@ -105,4 +105,12 @@ class ChannelsCommandTest {
     private static int cautions(String text) {
         return text.replaceAll("\\s+", " ").split(Pattern.quote(Cautions.STANDING.english()), -1).length - 1;
     }
+
+    @Test
+    void aHarnessWithNothingToPlanSaysSo() {
+        CommandRun run = CommandRun.of("channels", "examples/teaching.harness.json");
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().startsWith("There are no channels to plan"), run.out());
+        assertFalse(run.out().contains("Cost"), run.out());
+    }
 }

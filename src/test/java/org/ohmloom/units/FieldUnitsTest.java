@@ -41,9 +41,11 @@ class FieldUnitsTest {
     }
 
     @Test
-    void aNameThatIsAnUnitAloneKeepsItsName() {
-        assertEquals("Volts", FieldUnits.label("Volts"));
-        assertEquals("volts", FieldUnits.label("volts"));
+    void aNameThatIsAUnitAloneIsCalledByWhatItMeasures() {
+        assertEquals("voltage", FieldUnits.label("Volts"));
+        assertEquals("voltage", FieldUnits.label("volts"));
+        assertEquals("resistance", FieldUnits.label("ohms"));
+        assertEquals("rpm", FieldUnits.label("rpm"), "nothing better to say");
         assertEquals(Optional.of("5 V"), FieldUnits.text("volts", 5));
     }
 

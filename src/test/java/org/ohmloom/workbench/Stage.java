@@ -3,6 +3,7 @@ package org.ohmloom.workbench;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -71,12 +72,21 @@ public final class Stage {
                 own.painter(),
                 own.preferences(),
                 own.prompts(),
-                own.reader(),
+                inTurn(),
                 own.eventThread(),
                 documents,
                 own.saves()));
         List<Command> help = HelpCommands.of(() -> null, () -> null, new ManualDesk(() -> null));
         return new WorkbenchView(services, new WindowTasks(look -> {}, desk -> {}, () -> {}, WindowActions.NONE, help));
+    }
+
+    /** Reads in the order asked for, so that a test knows what was read once something later was. */
+    private static Executor inTurn() {
+        return Executors.newSingleThreadExecutor(task -> {
+            Thread thread = new Thread(task, "reader");
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     /** What it is built on. */

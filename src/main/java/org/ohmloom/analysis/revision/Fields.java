@@ -34,6 +34,9 @@ final class Fields {
     private static final List<String> NAMING =
             List.of("id", "name", "index", "cavity", "terminal", "output", "pin", "load", "state");
 
+    /** The field of a component that says what it is. */
+    private static final String DEVICE = "device";
+
     /** A value, exact for comparing and as people read it. */
     record Leaf(Object exact, String text) {}
 
@@ -207,7 +210,8 @@ final class Fields {
     /** A path with the field's name in words, without the unit at its end. */
     private static String joined(String path, String name) {
         String words = words(FieldUnits.label(name));
-        return path.isEmpty() ? words : path + ", " + words;
+        // a component is its device: what belongs to it needs no second name
+        return path.isEmpty() || path.equals(DEVICE) ? words : path + ", " + words;
     }
 
     private static String words(String name) {

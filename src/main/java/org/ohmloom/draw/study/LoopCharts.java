@@ -44,9 +44,8 @@ public final class LoopCharts {
         }
         return Optional.of(new SignedBars(
                 "Loop of " + conductors(drawn, loop),
-                Named.state(harness, state.get()) + ", " + Formats.ohms(loop.ohms())
-                        + " round it; to the right: current in the order of the members",
-                "Mean current",
+                Named.state(harness, state.get()) + ", " + Formats.ohms(loop.ohms()) + " round it",
+                "Mean current along the loop",
                 unit.symbol(),
                 "",
                 OptionalDouble.empty(),

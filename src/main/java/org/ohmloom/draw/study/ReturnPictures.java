@@ -49,7 +49,7 @@ public final class ReturnPictures {
         String reference = reference(drawn);
         return Optional.of(new ReturnPicture(
                 state.map(id -> "Returns in " + Named.state(harness, id)).orElse("Returns, the worst of all states"),
-                "Height: mean voltage above " + reference + "; of gauges, above what is named below them."
+                "Mean voltage above " + reference + "; of gauges, above what is named below them."
                         + " Width: mean current.",
                 reference,
                 columns));

@@ -103,9 +103,9 @@ public record StartPulse(
                         + " only: it may open")
                 .orElse("");
         String ages = brief
-                ? "; I2t above the rating " + Formats.number(pulse) + " A2s, "
+                ? "; I²t above the rating " + Formats.number(pulse) + " A²s, "
                         + Formats.percent(melting > 0 ? pulse / melting : 0) + " of the " + Formats.number(melting)
-                        + " A2s that melt it" + (listed.isEmpty() ? " (from its fastest row)" : "") + ": "
+                        + " A²s that melt it" + (listed.isEmpty() ? " (from its fastest row)" : "") + ": "
                         + (starts > 0 ? starts + " starts" : "fewer starts than any table lists")
                 : "; above its rating for "
                         + (Double.isInfinite(above) ? "good" : Formats.seconds(above))

@@ -56,7 +56,7 @@ final class FarLabels {
         for (Predicate<Item> rank : ranks) {
             for (Item item : scene.items()) {
                 if (item.mark() instanceof Text text && rank.test(item)) {
-                    Text label = enlarged(text, scale);
+                    Text label = enlarged(text, scale, isNumber(item) ? 1 : 0.5);
                     Rectangle2D room = room(label, scale);
                     if (taken.take(room)) {
                         chosen.add(label);
@@ -140,13 +140,18 @@ final class FarLabels {
                 && text.rotationDegrees() == 0;
     }
 
-    /** The text in a readable height about the same middle line. */
-    private static Text enlarged(Text text, double scale) {
+    /**
+     * The text in a readable height.
+     *
+     * @param down share of what it grows by that lies below: half keeps its middle line; all of it keeps a number, which stands
+     *     below its run, off the wires
+     */
+    private static Text enlarged(Text text, double scale, double down) {
         double heightMm = LABEL_PX / scale;
         double ratio = heightMm / text.heightMm();
         return new Text(
                 text.text(),
-                text.at().plus(0, (heightMm - text.heightMm()) / 2),
+                text.at().plus(0, (heightMm - text.heightMm()) * down),
                 heightMm,
                 text.widthMm() * ratio,
                 text.anchor(),

@@ -19,6 +19,9 @@ public record ViewTransform(double scale, double xPx, double yPx) {
 
     static final double LARGEST = 80;
 
+    /** The largest scale a part is fitted at: letters of a few millimetres are large enough then, whatever room is left. */
+    static final double LARGEST_FITTED = 6;
+
     public ViewTransform {
         scale = Math.max(SMALLEST, Math.min(LARGEST, scale));
     }
@@ -28,7 +31,7 @@ public record ViewTransform(double scale, double xPx, double yPx) {
         double room = Math.max(1, widthPx - 2 * marginPx);
         double rise = Math.max(1, heightPx - 2 * marginPx);
         double scale = Math.min(room / Math.max(1, part.widthMm()), rise / Math.max(1, part.heightMm()));
-        return new ViewTransform(scale, 0, 0).centredOn(part.centre(), widthPx, heightPx);
+        return new ViewTransform(Math.min(LARGEST_FITTED, scale), 0, 0).centredOn(part.centre(), widthPx, heightPx);
     }
 
     /** The same scale with a point in the middle. */

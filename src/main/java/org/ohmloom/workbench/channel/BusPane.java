@@ -130,6 +130,9 @@ final class BusPane extends JPanel {
     private void refresh() {
         try {
             List<DataBus.Node> now = nodes.read();
+            if (now.isEmpty()) {
+                throw new IllegalArgumentException(words.get("bus.nodes.none"));
+            }
             DataBus bus = head.read(before.id(), now, ends.read(), messages.read(now));
             typed = Optional.of(bus);
             tell(new BusTold(words, harness, tables, channels).lines(bus));

@@ -78,7 +78,7 @@ final class CalibrationPane extends JPanel {
 
     /** A pane; the answer is empty when a person gives up. */
     CalibrationPane(Calibrated of, ReturnRules rules, ScenePainter painter, Consumer<Optional<Edit>> answer) {
-        super(new MigLayout("insets 14 16 12 16, fill, wrap 2, gap 14 6", "[330!,fill][grow,fill]"));
+        super(new MigLayout("insets 14 16 12 16, fill, wrap 2, gap 14 6", "[346!,fill][grow,fill]"));
         this.of = of;
         this.rules = rules;
         this.before = of.sensor().measurement();

@@ -37,7 +37,7 @@ final class ColourTable extends JTable {
         field.getAccessibleContext().setAccessibleName(name);
         TextUndo.install(field);
         setDefaultEditor(Object.class, new DefaultCellEditor(field));
-        getColumnModel().getColumn(0).setPreferredWidth(UIScale.scale(180));
+        getColumnModel().getColumn(0).setMinWidth(UIScale.scale(184));
         getColumnModel().getColumn(1).setPreferredWidth(UIScale.scale(180));
     }
 

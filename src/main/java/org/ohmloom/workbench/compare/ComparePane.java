@@ -51,6 +51,7 @@ public final class ComparePane extends StudyTab {
     private final ComparedHead head;
     private final ComparedTabs tabs;
     private transient Optional<Compared> shown = Optional.empty();
+    private transient Optional<Document> comparedFor = Optional.empty();
 
     /**
      * What is to be compared.
@@ -113,6 +114,7 @@ public final class ComparePane extends StudyTab {
 
     private void ask(Optional<Path> file, Optional<Harness> old, String name) {
         desk.harness().ifPresent(now -> {
+            forgetOfAnother();
             Optional<Analysis> known = desk.isWhole() ? desk.analysis() : Optional.empty();
             comparer.ask(new Asked(file, old, name, now, desk.document().flatMap(Document::tablesBeside), known));
             refresh();
@@ -205,11 +207,18 @@ public final class ComparePane extends StudyTab {
     @Override
     public void showSelection() {}
 
-    private void refresh() {
-        if (desk.document().isEmpty()) {
+    /** What was compared of a document that lies on the desk no more says nothing about this one. */
+    private void forgetOfAnother() {
+        Optional<Document> now = desk.document().map(open -> open.original().orElse(open));
+        if (!now.equals(comparedFor)) {
+            comparedFor = now;
             comparer.stop();
             shown = Optional.empty();
         }
+    }
+
+    private void refresh() {
+        forgetOfAnother();
         tabs.refresh();
         boolean busy = comparer.isBusy();
         stop.setVisible(busy);

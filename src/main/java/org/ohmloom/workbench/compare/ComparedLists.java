@@ -15,6 +15,7 @@ import org.ohmloom.analysis.revision.ResultChange;
 import org.ohmloom.analysis.revision.RevisionComparison;
 import org.ohmloom.pack.PartChange;
 import org.ohmloom.review.Severity;
+import org.ohmloom.units.Quantity;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
@@ -84,14 +85,14 @@ final class ComparedLists {
                 text(
                         WORDS.term("compared-lists.kind"),
                         WORDS.get("compared-lists.kind.about"),
-                        11,
+                        10,
                         field -> field.change().kind()),
                 text(WORDS.term("compared-lists.id"), WORDS.get("compared-lists.id.about"), 7, field -> field.change()
                         .id()),
                 text(
                         WORDS.term("compared-lists.name"),
                         WORDS.get("compared-lists.name.about"),
-                        16,
+                        15,
                         field -> field.change().name()),
                 toned(
                         WORDS.term("compared-lists.change"),
@@ -101,7 +102,7 @@ final class ComparedLists {
                 text(
                         WORDS.term("compared-lists.field"),
                         WORDS.get("compared-lists.field.about"),
-                        17,
+                        21,
                         field -> field.field().field()),
                 text(
                         WORDS.term("compared-lists.before"),
@@ -156,19 +157,19 @@ final class ComparedLists {
                 text(
                         WORDS.term("compared-lists.part-number"),
                         WORDS.get("compared-lists.part-number.about"),
-                        18,
+                        13,
                         change -> change.number().isEmpty() ? WORDS.get("compared-lists.not-chosen") : change.number()),
                 text(
                         WORDS.term("compared-lists.description"),
                         WORDS.get("compared-lists.description.about"),
-                        40,
+                        30,
                         PartChange::description),
                 text(
                         WORDS.term("compared-lists.colour"),
                         WORDS.get("compared-lists.colour.about"),
-                        8,
+                        6,
                         change -> change.colour().map(each -> each.text()).orElse("")),
-                text(WORDS.term("compared-lists.unit"), WORDS.get("compared-lists.unit.about"), 7, PartChange::unit),
+                text(WORDS.term("compared-lists.unit"), WORDS.get("compared-lists.unit.about"), 4, PartChange::unit),
                 number(
                         WORDS.term("compared-lists.before"),
                         "",
@@ -200,23 +201,25 @@ final class ComparedLists {
                         WORDS.term("compared-lists.of"),
                         WORDS.get("compared-lists.of.about"),
                         10,
-                        change -> change.subject().isEmpty() ? "whole" : change.subject()),
+                        change -> change.subject().isEmpty()
+                                ? WORDS.get("compared-lists.whole")
+                                : change.subject()),
                 text(WORDS.term("compared-lists.name"), WORDS.get("compared-lists.name.about"), 15, ResultChange::name),
                 text(
                         WORDS.term("compared-lists.number"),
                         WORDS.get("compared-lists.number.about"),
                         24,
                         ResultChange::quantity),
-                text(
+                number(
                         WORDS.term("compared-lists.before"),
+                        "",
                         WORDS.get("compared-lists.before.about"),
-                        12,
-                        change -> ResultChange.text(change.before())),
-                text(
+                        change -> value(change.before())),
+                number(
                         WORDS.term("compared-lists.after"),
+                        "",
                         WORDS.get("compared-lists.after.about"),
-                        12,
-                        change -> ResultChange.text(change.after())),
+                        change -> value(change.after())),
                 number(
                         WORDS.term("compared-lists.difference"),
                         "",
@@ -251,6 +254,11 @@ final class ComparedLists {
         });
     }
 
+    private static CellText value(Optional<Quantity> value) {
+        String text = ResultChange.text(value);
+        return value.map(each -> CellText.of(text, each.value())).orElseGet(() -> CellText.of(text));
+    }
+
     /** Findings that came, went or stand otherwise. */
     static Sheet<Row<FindingChange>> findings(Supplier<Optional<RevisionComparison>> comparison) {
         List<Column<Row<FindingChange>>> columns = List.of(
@@ -262,13 +270,13 @@ final class ComparedLists {
                 text(
                         WORDS.term("compared-lists.now"),
                         WORDS.get("compared-lists.now.about"),
-                        18,
+                        9,
                         change ->
                                 change.change() == Change.REMOVED ? "" : RevisionComparison.standing(change.finding())),
                 text(
                         WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before-how-it-stood"),
-                        18,
+                        9,
                         FindingChange::was),
                 text(
                         WORDS.term("compared-lists.finding"),

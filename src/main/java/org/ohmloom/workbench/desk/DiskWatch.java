@@ -37,6 +37,7 @@ public final class DiskWatch {
     private Standing standing = Standing.SAME;
     private Optional<Found> latest = Optional.empty();
     private Optional<Found> accepted = Optional.empty();
+    private Optional<Document> looking = Optional.empty();
 
     /**
      * What was found.
@@ -76,17 +77,20 @@ public final class DiskWatch {
 
     /**
      * Looks at the file; listeners hear of it when it stands otherwise. A side copy lives in no file, and while it is being saved
-     * it is no wonder that the file changes.
+     * it is no wonder that the file changes. A look under way, maybe at a folder out of reach, is enough.
      */
     public void look() {
-        Optional<Path> file =
-                desk.document().filter(open -> !saves.isBusy(open)).flatMap(Document::file);
+        Optional<Path> file = desk.document()
+                .filter(open -> !saves.isBusy(open) && !looking.equals(Optional.of(open)))
+                .flatMap(Document::file);
         Optional<FileStamp> expected = desk.document().flatMap(Document::stamp);
         if (file.isPresent() && expected.isPresent()) {
             Document open = desk.document().orElseThrow();
+            looking = Optional.of(open);
             reader.execute(() -> {
                 Found found = new Found(open, expected.get(), HarnessFiles.stamp(file.get(), expected.get()));
                 eventThread.execute(() -> {
+                    looking = looking.filter(each -> each != open);
                     if (!saves.isBusy(open)) {
                         latest = Optional.of(found);
                         settle();

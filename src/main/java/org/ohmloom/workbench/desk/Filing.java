@@ -3,6 +3,7 @@ package org.ohmloom.workbench.desk;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -294,15 +295,18 @@ public final class Filing {
 
     private void read(Path file) {
         Path full = file.toAbsolutePath().normalize();
-        Optional<Document> elsewhere = documents.of(full, desk);
-        if (elsewhere.isPresent()) {
-            share(elsewhere.get());
+        Map<Path, Document> others = documents.byFile(desk);
+        if (others.containsKey(full)) {
+            share(others.get(full));
             remember(full);
             return;
         }
         load(
                 Document.nameOf(full),
-                () -> Document.read(full),
+                () -> {
+                    Optional<Document> known = OpenDocuments.under(full, others);
+                    return known.isPresent() ? known.get() : Document.read(full);
+                },
                 opened -> remember(full),
                 () -> preferences.change(before -> before.withoutRecent(full)));
     }
@@ -332,7 +336,11 @@ public final class Filing {
                     if (isWanted(mine)) {
                         Runnable open = () -> {
                             opened.accept(document);
-                            put(document, WORDS.get("filing.opened", document.name()));
+                            if (documents.lies(document, desk)) {
+                                share(document);
+                            } else {
+                                put(document, WORDS.get("filing.opened", document.name()));
+                            }
                         };
                         if (before.orElse(null) == desk.harness().orElse(null)) {
                             open.run();

@@ -40,14 +40,27 @@ public final class OpenDocuments {
         listeners.put(own, listener);
     }
 
-    /** The document of a file that lies on another desk than that of the one who asks. */
-    Optional<Document> of(Path file, Desk asking) {
-        return desks.stream()
+    /** The documents that live in files and lie on other desks than that of the one who asks, by their files. */
+    Map<Path, Document> byFile(Desk asking) {
+        Map<Path, Document> found = new LinkedHashMap<>();
+        desks.stream()
                 .filter(desk -> desk != asking)
                 .flatMap(desk -> lying(desk).stream())
-                .filter(document ->
-                        document.file().filter(its -> same(its, file)).isPresent())
+                .forEach(document -> document.file().ifPresent(file -> found.putIfAbsent(file, document)));
+        return found;
+    }
+
+    /** The document of a file under whatever name. Asks the file system, so not on the event thread. */
+    static Optional<Document> under(Path file, Map<Path, Document> byFile) {
+        return byFile.entrySet().stream()
+                .filter(each -> same(each.getKey(), file))
+                .map(Map.Entry::getValue)
                 .findFirst();
+    }
+
+    /** Whether a document lies on another desk than that of the one who asks. */
+    boolean lies(Document document, Desk asking) {
+        return desks.stream().anyMatch(desk -> desk != asking && lying(desk).equals(Optional.of(document)));
     }
 
     /** Whether the document on a desk, or what it is a side copy of, lies on another desk too. */
@@ -73,7 +86,7 @@ public final class OpenDocuments {
 
     private static boolean same(Path one, Path other) {
         try {
-            return one.equals(other) || Files.isSameFile(one, other);
+            return Files.isSameFile(one, other);
         } catch (IOException gone) {
             return false;
         }

@@ -15,6 +15,7 @@ import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JTextField;
 import javax.swing.WindowConstants;
@@ -43,6 +44,8 @@ public final class PackDialog extends JDialog {
 
     private static final long serialVersionUID = 1L;
     private static final String FOLDER = "pack";
+    /** Documents one below the other; the others stand beside them. */
+    private static final int DOCUMENTS_DOWN = 8;
 
     private final transient Prompts prompts;
     private final transient PreferenceStore preferences;
@@ -106,13 +109,15 @@ public final class PackDialog extends JDialog {
     private void build() {
         setLayout(new MigLayout("insets 16, fillx, wrap 3, gapy 6, hidemode 2", "[][grow,fill][]"));
         add(PaneTitle.of(WORDS.get("pack.documents")), "span, gapbottom 2");
+        JPanel sheets = new JPanel(new MigLayout("insets 0, flowy, gapy 6, gapx 24, wrap " + DOCUMENTS_DOWN));
         for (PackDocument document : PackDocument.values()) {
             JCheckBox box = new JCheckBox(document.title(), true);
             box.setName("document-" + document.id());
             box.addActionListener(event -> refresh());
             documents.put(document, box);
-            add(box, "span");
+            sheets.add(box);
         }
+        add(sheets, "span");
         remedies.setName("try-remedies-for-pack");
         remedies.setToolTipText(WORDS.get("pack.lists-in-the-calculation"));
         add(remedies, "span, gapleft 20");

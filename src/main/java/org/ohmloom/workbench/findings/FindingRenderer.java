@@ -105,7 +105,7 @@ final class FindingRenderer implements ListCellRenderer<FindingsModel.Row> {
                         units.get().text(Words.said(finding.fix().get().label())))
                 : "";
         String accepted = finding.isOpen() ? "" : WORDS.get("finding-renderer.accepted");
-        return subjects + "  ·  " + Words.said(finding.citation()) + fix + accepted;
+        return subjects + (subjects.isEmpty() ? "" : "  ·  ") + Words.said(finding.citation()) + fix + accepted;
     }
 
     private static JTextArea text() {

@@ -24,9 +24,10 @@ public final class GuideCommands {
      * @param parent what the guide is shown over
      * @param units  the units a person reads and types in
      * @param worker runs the laying out
+     * @param begun  brings the board to the front once a harness has begun
      */
     public static List<Command> of(
-            Supplier<Component> parent, Supplier<ShownUnits> units, Filing filing, Executor worker) {
+            Supplier<Component> parent, Supplier<ShownUnits> units, Filing filing, Executor worker, Runnable begun) {
         Words words = Words.of("guide");
         return List.of(
                 new PlainCommand(
@@ -39,17 +40,18 @@ public final class GuideCommands {
                                 parent.get(),
                                 units.get(),
                                 worker,
-                                harness -> begin(filing, NewHarness.of(harness), words)))),
+                                harness -> begin(filing, NewHarness.of(harness), words, begun)))),
                 new PlainCommand(
                         "new-empty",
                         words.get("new-empty"),
                         words.get("new-empty.about"),
                         Keys.menuShift(KeyEvent.VK_N),
                         words.letter("new-empty"),
-                        () -> filing.ifLeft(() -> begin(filing, NewHarness.empty(), words))));
+                        () -> filing.ifLeft(() -> begin(filing, NewHarness.empty(), words, begun))));
     }
 
-    private static void begin(Filing filing, Document document, Words words) {
+    private static void begin(Filing filing, Document document, Words words, Runnable begun) {
         filing.put(document, words.get("begun", document.name()));
+        begun.run();
     }
 }

@@ -8,6 +8,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import net.miginfocom.swing.MigLayout;
@@ -42,6 +43,7 @@ final class GuidePane extends JPanel {
     private final JButton back = new JButton(words.get("back"));
     private final JButton next = new JButton(words.get("next"));
     private final JButton stop = new JButton(words.get("cancel"));
+    private final JLabel place = new JLabel();
     private final JProgressBar progress = new JProgressBar();
     private final WrappedText problem = WrappedText.of("", "Ohmloom.error", 0);
     private final transient Layer layer;
@@ -133,10 +135,12 @@ final class GuidePane extends JPanel {
         progress.getAccessibleContext().setAccessibleName(words.get("working"));
         problem.setVisible(false);
         problem.setName("guide-problem");
-        JPanel buttons = new JPanel(new MigLayout("insets 6 0 0 0, fillx", "[grow][][][]"));
+        JPanel buttons = new JPanel(new MigLayout("insets 6 0 0 0, fillx, hidemode 3", "[grow][][][]"));
         back.setName("guide-back");
         next.setName("guide-next");
         stop.setName("guide-cancel");
+        place.setName("guide-place");
+        buttons.add(place, "split 2");
         buttons.add(progress, "growx");
         buttons.add(stop);
         buttons.add(back);
@@ -169,6 +173,7 @@ final class GuidePane extends JPanel {
         page = Math.max(0, Math.min(PAGES - 1, to));
         cards.show(pages, String.valueOf(page));
         back.setEnabled(page > 0);
+        place.setText(words.get("place-of", String.valueOf(page + 1), String.valueOf(PAGES)));
         next.setText(words.get(page == PAGES - 1 ? "lay-out" : "next"));
         say("");
         next.requestFocusInWindow();

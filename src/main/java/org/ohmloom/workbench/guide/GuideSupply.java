@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.guide;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -50,6 +51,7 @@ final class GuideSupply extends JPanel {
         places.row(place(words.get("place.battery"), 0.8));
         places.row(place(words.get("place.driver"), 1.5));
         places.row(place(words.get("place.rear"), 4));
+        alternator.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, words.get("no-unit"));
         add("title", title);
         add("craft", craft);
         add("volts", volts);

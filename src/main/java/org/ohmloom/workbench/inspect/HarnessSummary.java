@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.TitleBlock;
 import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.inspect.Inspection.Fact;
@@ -18,6 +19,13 @@ final class HarnessSummary {
     private static final Words WORDS = Words.of("inspector");
 
     private HarnessSummary() {}
+
+    /** Number and revision; the number alone where nothing was issued yet. */
+    private static String subtitle(TitleBlock title) {
+        return title.revisions().isEmpty()
+                ? WORDS.get("harness-summary.number", title.number())
+                : WORDS.get("harness-summary.revision", title.number(), title.currentRevision());
+    }
 
     static Inspection of(Readout readout) {
         Harness harness = readout.harness();
@@ -61,10 +69,7 @@ final class HarnessSummary {
                 .forEach(note -> sections.add(new Prose(WORDS.get("harness-summary.note"), note.text(), Tone.PLAIN)));
         return new Inspection(
                 harness.titleBlock().title(),
-                WORDS.get(
-                        "harness-summary.revision",
-                        harness.titleBlock().number(),
-                        harness.titleBlock().currentRevision()),
+                subtitle(harness.titleBlock()),
                 sections);
     }
 }

@@ -265,7 +265,13 @@ final class PrintPane extends JPanel {
         place.setText(set.map(document ->
                         words.get("place", String.valueOf(sheet + 1), String.valueOf(document.sheetCount())))
                 .orElse(notSet.isPresent() ? " " : words.get("setting")));
-        turning.forEach(button -> button.setEnabled(set.isPresent()));
+        int last = set.map(PrintedDocument::sheetCount).orElse(0) - 1;
+        turning.forEach(button -> button.setEnabled(
+                switch (String.valueOf(button.getName())) {
+                    case "print-first", "print-previous" -> sheet > 0;
+                    case "print-next" -> sheet < last;
+                    default -> set.isPresent();
+                }));
         boolean printer = printers.getSelectedItem() != null;
         String problem = notSet.map(failure -> String.valueOf(failure.getMessage()))
                 .orElse(printer ? "" : words.get("no-printer.about"));

@@ -63,6 +63,7 @@ public final class SheetTable extends JTable {
         bind("fill-down", Keys.menu(KeyEvent.VK_D), this::fillDown);
         bind("fill-down", Keys.menu(KeyEvent.VK_ENTER), this::fillDown);
         bind("open-cell", Keys.plain(KeyEvent.VK_ENTER), this::openOrNext);
+        TabFromCell.install(this);
         bind("clear-cells", Keys.plain(KeyEvent.VK_DELETE), () -> typeAll(""));
     }
 

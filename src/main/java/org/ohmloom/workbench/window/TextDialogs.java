@@ -57,6 +57,8 @@ final class TextDialogs {
                 .orElse(WORDS.get("text-dialogs.no-calculation-yet"));
         JTextArea area = new JTextArea(text);
         area.setEditable(false);
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
         area.setFont(area.getFont().deriveFont(area.getFont().getSize2D()));
         area.setCaretPosition(0);
         area.getAccessibleContext().setAccessibleName(WORDS.get("text-dialogs.calculation-log"));

@@ -80,6 +80,7 @@ import org.ohmloom.workbench.whatif.WhatIfCommands;
 import org.ohmloom.workbench.whatif.WhatIfPane;
 import org.ohmloom.workbench.widget.EdgeLine;
 import org.ohmloom.workbench.widget.HelpPage;
+import org.ohmloom.workbench.widget.Reveal;
 import org.ohmloom.workbench.widget.Samples;
 import org.ohmloom.workbench.widget.SharedSplit;
 import org.ohmloom.workbench.words.Words;
@@ -257,7 +258,8 @@ public final class WorkbenchView extends JPanel {
     private List<Command> commands(
             Bench bench, List<Command> cures, List<Command> revisions, List<Command> sides, WindowTasks windows) {
         List<Command> all = new ArrayList<>();
-        all.addAll(GuideCommands.of(() -> this, desk::units, filing, reader));
+        all.addAll(GuideCommands.of(
+                () -> this, desk::units, filing, reader, () -> Reveal.inFront(layout.canvas()).requestFocusInWindow()));
         all.add(new OpenFile(filing));
         Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
         all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));

@@ -15,7 +15,9 @@ import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.Cancel;
+import org.ohmloom.edit.Field;
 import org.ohmloom.edit.SetWireGauge;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Register;
@@ -28,6 +30,7 @@ import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.units.Unit;
 
 @BesideOthers
 class RevisionComparisonTest {
@@ -127,5 +130,16 @@ class RevisionComparisonTest {
     /** What a record says without its identity, as the language prints it. */
     private static String contents(Record shown) {
         return shown.toString().replaceFirst("id=[^,\\]]*", "");
+    }
+
+    @Test
+    void aFieldOfADeviceIsCalledByWhatItIsNotByItsUnit() {
+        Harness before = AnalysedExamples.of("faults").harness();
+        ComponentId fuse = new ComponentId("F2");
+        Harness after = Field.of("device.ohms", Unit.OHM)
+                .set(before, "resistance", List.of(before.components().get(fuse)), "3 mOhm")
+                .apply(before);
+        List<FieldChange> changes = ElementChanges.between(before, after).get(0).fields();
+        assertEquals(List.of("resistance"), changes.stream().map(FieldChange::field).toList());
     }
 }

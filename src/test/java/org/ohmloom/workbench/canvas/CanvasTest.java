@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.Text;
 import org.ohmloom.workbench.OnEventThread;
@@ -67,6 +68,15 @@ class CanvasTest {
             assertTrue(
                     labels.stream().map(Text::text).collect(Collectors.toSet()).contains("BT1"));
             for (Text one : labels) {
+                scene.items().stream()
+                        .filter(item -> item.layer() == Layer.NUMBERS && item.mark() instanceof Text)
+                        .map(item -> (Text) item.mark())
+                        .filter(small -> small.text().equals(one.text()) && small.at().xMm() == one.at().xMm())
+                        .forEach(small -> assertEquals(
+                                small.at().yMm() - small.heightMm(),
+                                one.at().yMm() - one.heightMm(),
+                                1e-9,
+                                one.text() + " grows away from its run"));
                 for (Text other : labels) {
                     assertTrue(one == other || !one.bounds().grown(-0.5 / scale).overlaps(other.bounds()), one.text());
                 }

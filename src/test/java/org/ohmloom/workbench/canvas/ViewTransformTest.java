@@ -39,4 +39,12 @@ class ViewTransformTest {
         ViewTransform far = new ViewTransform(0.3, 0, 0).zoomed(0.01, 5, 5);
         assertEquals(ViewTransform.SMALLEST, far.scale(), EXACT);
     }
+
+    @Test
+    void aBoardWithNextToNothingOnItIsNotShownFromAsNearAsThereIsRoom() {
+        // 5 x 5 mm in 420 x 420 px would be 80 px for a mm, a letter of 3 mm as high as a hand
+        ViewTransform fitting = ViewTransform.fitting(Extent.at(20, 10, 5, 5), 420, 420, 10);
+        assertEquals(ViewTransform.LARGEST_FITTED, fitting.scale(), EXACT);
+        assertEquals(210, fitting.toScreen(new Point(22.5, 12.5)).getX(), EXACT);
+    }
 }

@@ -293,4 +293,14 @@ class BusPaneTest {
                                 || kind == BusProblem.Kind.TERMINATION_NOT_AT_END)
                         .toList());
     }
+
+    @Test
+    void aBusWithoutANodeCannotBeEntered() {
+        Harness none = new HarnessSketch().segment("G1", "B1", "B2", 4).harness();
+        BusPane pane = pane(none, BusDialog.fresh(none));
+        assertFalse(pane.okButton().isEnabled());
+        assertTrue(pane.toldText().startsWith("No control unit is on the bus yet"), pane.toldText());
+        press(pane, "bus-ok");
+        assertEquals(List.of(), answers);
+    }
 }

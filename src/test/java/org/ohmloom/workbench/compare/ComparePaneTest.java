@@ -125,4 +125,17 @@ class ComparePaneTest {
         assertTrue(OnEventThread.get(() -> !pane().isBusy()));
         assertEquals(List.of(), lines(ELEMENTS));
     }
+
+    @Test
+    void whatWasComparedOfAnotherHarnessIsNotShownBesideThisOne() {
+        thicken();
+        run("compare-saved");
+        run("begin-side-copy");
+        assertEquals(1, lines(ELEMENTS).size(), "a side copy is still about its original");
+        run("drop-side-copy");
+        OnEventThread.run(() -> stage.desk().document().orElseThrow().session().goTo(0));
+        stage.openExample("star-ground");
+        assertEquals(List.of(), lines(ELEMENTS));
+        assertEquals(List.of(), lines(NUMBERS));
+    }
 }

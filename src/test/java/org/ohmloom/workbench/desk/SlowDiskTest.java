@@ -318,4 +318,35 @@ class SlowDiskTest {
         doNext(reading);
         assertEquals("teaching", document().name());
     }
+
+    @Test
+    void aFileOpenElsewhereUnderAnotherNameIsKnownByTheDiskAndNotOnTheEventThread() throws IOException {
+        Path link = folder.resolve("link.harness.json");
+        Files.createLink(link, file);
+        Stage other = Stage.builtOn(own -> new Services(
+                stage.services().calculation(),
+                own.layout(),
+                own.painter(),
+                own.preferences(),
+                own.prompts(),
+                reading::add,
+                own.eventThread(),
+                stage.services().documents(),
+                own.saves()));
+        OnEventThread.run(() -> other.view.filing().open(link));
+        assertTrue(
+                OnEventThread.get(() -> other.desk().document().isEmpty()), "the disk has not answered yet");
+        doNext(reading);
+        assertEquals(document(), OnEventThread.get(() -> document(other)));
+    }
+
+    @Test
+    void aLookAtADiskThatDoesNotAnswerIsNotAskedForAgain() {
+        OnEventThread.run(() -> stage.view.filing().watch().look());
+        OnEventThread.run(() -> stage.view.filing().watch().look());
+        assertEquals(1, reading.size());
+        doNext(reading);
+        OnEventThread.run(() -> stage.view.filing().watch().look());
+        assertEquals(1, reading.size(), "once it has answered");
+    }
 }

@@ -2,6 +2,7 @@ package org.ohmloom.workbench.guide;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -178,5 +179,17 @@ class GuideTest {
             }
         }
         return Optional.empty();
+    }
+
+    @Test
+    void anEmptyHarnessBeginsWithItsBoardInFront() {
+        Stage stage = new Stage().openExample("teaching");
+        OnEventThread.run(() -> {
+            stage.view.viewTabs().showStudy("returns");
+            stage.view.book().get("new-empty").run();
+        });
+        assertSame(
+                stage.view.layoutPane(),
+                OnEventThread.get(() -> stage.view.viewTabs().getSelectedComponent()));
     }
 }

@@ -160,6 +160,6 @@ class InspectorFieldsTest {
         assertEquals("input", FieldUnits.label("inputFarads"));
         assertEquals(Optional.of("0.02 V/K"), FieldUnits.text("setPointVoltsPerKelvin", 0.02));
         assertEquals(Optional.of("5 s"), FieldUnits.text("seconds", 5));
-        assertEquals("seconds", FieldUnits.label("seconds"));
+        assertEquals("time", FieldUnits.label("seconds"));
     }
 }
