@@ -14,8 +14,8 @@ class HungFolderTest {
 
     @Test
     void whatIsReadFromAFolderOutOfReachDoesNotHoldWhatIsReadElsewhere() throws InterruptedException {
-        Executor reader = OnEventThread.get(() -> Workbench.services(
-                        PreferenceStore.inMemory(Preferences.DEFAULT), new ScriptedPrompts()))
+        Executor reader = OnEventThread.get(
+                        () -> Workbench.services(PreferenceStore.inMemory(Preferences.DEFAULT), new ScriptedPrompts()))
                 .reader();
         CountDownLatch answer = new CountDownLatch(1);
         CountDownLatch elsewhere = new CountDownLatch(1);

@@ -201,9 +201,7 @@ final class ComparedLists {
                         WORDS.term("compared-lists.of"),
                         WORDS.get("compared-lists.of.about"),
                         10,
-                        change -> change.subject().isEmpty()
-                                ? WORDS.get("compared-lists.whole")
-                                : change.subject()),
+                        change -> change.subject().isEmpty() ? WORDS.get("compared-lists.whole") : change.subject()),
                 text(WORDS.term("compared-lists.name"), WORDS.get("compared-lists.name.about"), 15, ResultChange::name),
                 text(
                         WORDS.term("compared-lists.number"),

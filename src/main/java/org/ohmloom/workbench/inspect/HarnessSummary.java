@@ -67,9 +67,6 @@ final class HarnessSummary {
         harness.notes()
                 .all()
                 .forEach(note -> sections.add(new Prose(WORDS.get("harness-summary.note"), note.text(), Tone.PLAIN)));
-        return new Inspection(
-                harness.titleBlock().title(),
-                subtitle(harness.titleBlock()),
-                sections);
+        return new Inspection(harness.titleBlock().title(), subtitle(harness.titleBlock()), sections);
     }
 }

@@ -258,8 +258,8 @@ public final class WorkbenchView extends JPanel {
     private List<Command> commands(
             Bench bench, List<Command> cures, List<Command> revisions, List<Command> sides, WindowTasks windows) {
         List<Command> all = new ArrayList<>();
-        all.addAll(GuideCommands.of(
-                () -> this, desk::units, filing, reader, () -> Reveal.inFront(layout.canvas()).requestFocusInWindow()));
+        all.addAll(GuideCommands.of(() -> this, desk::units, filing, reader, () -> Reveal.inFront(layout.canvas())
+                .requestFocusInWindow()));
         all.add(new OpenFile(filing));
         Examples.ALL.forEach(example -> all.add(new OpenExample(filing, example)));
         all.addAll(List.of(new SaveFile(bench), new SaveFileAs(bench), new ExportPack(bench, windows.export())));

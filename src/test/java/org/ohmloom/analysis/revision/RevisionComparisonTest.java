@@ -140,6 +140,7 @@ class RevisionComparisonTest {
                 .set(before, "resistance", List.of(before.components().get(fuse)), "3 mOhm")
                 .apply(before);
         List<FieldChange> changes = ElementChanges.between(before, after).get(0).fields();
-        assertEquals(List.of("resistance"), changes.stream().map(FieldChange::field).toList());
+        assertEquals(
+                List.of("resistance"), changes.stream().map(FieldChange::field).toList());
     }
 }

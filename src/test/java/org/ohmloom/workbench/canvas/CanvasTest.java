@@ -71,7 +71,8 @@ class CanvasTest {
                 scene.items().stream()
                         .filter(item -> item.layer() == Layer.NUMBERS && item.mark() instanceof Text)
                         .map(item -> (Text) item.mark())
-                        .filter(small -> small.text().equals(one.text()) && small.at().xMm() == one.at().xMm())
+                        .filter(small -> small.text().equals(one.text())
+                                && small.at().xMm() == one.at().xMm())
                         .forEach(small -> assertEquals(
                                 small.at().yMm() - small.heightMm(),
                                 one.at().yMm() - one.heightMm(),

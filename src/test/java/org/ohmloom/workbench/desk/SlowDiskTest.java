@@ -334,8 +334,7 @@ class SlowDiskTest {
                 stage.services().documents(),
                 own.saves()));
         OnEventThread.run(() -> other.view.filing().open(link));
-        assertTrue(
-                OnEventThread.get(() -> other.desk().document().isEmpty()), "the disk has not answered yet");
+        assertTrue(OnEventThread.get(() -> other.desk().document().isEmpty()), "the disk has not answered yet");
         doNext(reading);
         assertEquals(document(), OnEventThread.get(() -> document(other)));
     }

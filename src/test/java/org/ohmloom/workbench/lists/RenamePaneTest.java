@@ -56,7 +56,9 @@ class RenamePaneTest {
             table.editCellAt(row, 0);
             ((JTextField) table.getEditorComponent()).setText("ZZ9");
             table.getActionMap().get("selectNextColumnCell").actionPerformed(new ActionEvent(table, 0, ""));
-            assertEquals(table.getRowCount() - 1, table.convertRowIndexToView(table.sheet().rowOf("ZZ9")));
+            assertEquals(
+                    table.getRowCount() - 1,
+                    table.convertRowIndexToView(table.sheet().rowOf("ZZ9")));
             assertEquals(table.getRowCount() - 1, table.getSelectedRow());
             assertEquals(1, table.getColumnModel().getSelectionModel().getLeadSelectionIndex());
         });
