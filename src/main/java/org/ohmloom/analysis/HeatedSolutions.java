@@ -72,10 +72,7 @@ record HeatedSolutions(
             SortedMap<StateId, SourceMemory> memories) {
         HeatedStates states = HeatedStates.solve(bench, sizes, start, memories);
         return new HeatedSolutions(
-                states.solutions(),
-                states.wireHeat(),
-                ampacities(bench, sizes, states.solutions()),
-                states.rounds());
+                states.solutions(), states.wireHeat(), ampacities(bench, sizes, states.solutions()), states.rounds());
     }
 
     private static SortedMap<WireId, Double> ambient(Bench bench) {

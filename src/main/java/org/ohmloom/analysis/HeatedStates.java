@@ -9,7 +9,6 @@ import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.heat.WireHeat;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
-import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.solve.DcSolver;
@@ -24,9 +23,7 @@ import org.ohmloom.solve.SourceMemory;
  * @param rounds    count of rounds it took
  */
 record HeatedStates(
-        SortedMap<StateId, Solution> solutions,
-        SortedMap<StateId, SortedMap<WireId, WireHeat>> wireHeat,
-        int rounds) {
+        SortedMap<StateId, Solution> solutions, SortedMap<StateId, SortedMap<WireId, WireHeat>> wireHeat, int rounds) {
 
     /** Solves from temperatures, deg C, and memories of every state; see {@link HeatedSolutions}. */
     static HeatedStates solve(
@@ -57,8 +54,8 @@ record HeatedStates(
             HeatedStates now = new HeatedStates(new TreeMap<>(solutions), temperatures.of(solutions, celsius), round);
             SortedMap<StateId, SortedMap<WireId, Double>> next = now.wireCelsius();
             boolean agreed = next.entrySet().stream()
-                    .allMatch(state -> moved(solvedAt.get(state.getKey()), state.getValue())
-                            <= HeatedSolutions.AGREEMENT_CELSIUS);
+                    .allMatch(state ->
+                            moved(solvedAt.get(state.getKey()), state.getValue()) <= HeatedSolutions.AGREEMENT_CELSIUS);
             if (agreed || round == HeatedSolutions.MOST_ROUNDS) {
                 return now;
             }
@@ -93,7 +90,6 @@ record HeatedStates(
                 state,
                 wire -> bench.ohms(wire, sizes.gauge(wire), HeatedSolutions.held(bench, wire, warm.get(wire.id()))),
                 bench.tables());
-        return DcSolver.solve(
-                bench.variation().of(drawn), bench.harness(), memory, bench.cancel()::isRequested);
+        return DcSolver.solve(bench.variation().of(drawn), bench.harness(), memory, bench.cancel()::isRequested);
     }
 }

@@ -57,8 +57,11 @@ public final class VariedStates {
         bench = Bench.of(
                 drawn.withoutAll(gone).withAll(sized), analysis.evidence().tables(), cancel);
         sizes = ProvisionalSizes.minimum(bench.harness(), bench.tables(), bench.basis());
-        bench.harness().states().ids().forEach(state -> nominalCelsius.put(
-                state, analysis.evidence().wireCelsius().get(state)));
+        bench.harness()
+                .states()
+                .ids()
+                .forEach(state -> nominalCelsius.put(
+                        state, analysis.evidence().wireCelsius().get(state)));
     }
 
     /** What solutions that follow each other on one thread leave behind for the next. */

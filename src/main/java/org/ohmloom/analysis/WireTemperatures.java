@@ -66,8 +66,8 @@ final class WireTemperatures {
     }
 
     private SortedMap<WireId, WireHeat> settled(Solution solution, Map<WireId, Double> near) {
-        SortedMap<WireId, WireHeat> settled = bench.bundleHeat()
-                .settle(sizes::gauge, wire -> heatAmps(solution, wire), near, bench.cancel()::check);
+        SortedMap<WireId, WireHeat> settled =
+                bench.bundleHeat().settle(sizes::gauge, wire -> heatAmps(solution, wire), near, bench.cancel()::check);
         for (Wire wire : bench.harness().wires().all()) {
             bench.cancel().check();
             settled.computeIfPresent(

@@ -27,8 +27,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "tolerance",
         mixinStandardHelpOptions = true,
-        description = "Draws harnesses from the spreads of conductors, lengths, joints, loads, sources and air, solves each, and"
-                + " prints how far the results spread and what makes them.",
+        description =
+                "Draws harnesses from the spreads of conductors, lengths, joints, loads, sources and air, solves each, and"
+                        + " prints how far the results spread and what makes them.",
         footer = {
             "",
             "A spread is KIND=LOW..HIGH, in percent of the entered value or, for ambient, in K; KIND:ID=LOW..HIGH for",
@@ -59,7 +60,10 @@ final class ToleranceCommand implements Callable<Integer> {
     @Option(names = "--load", paramLabel = "ID", description = "Only this load and what lies on its way.")
     private @Nullable String load;
 
-    @Option(names = "--state", paramLabel = "NAME", description = "Only this operating state; otherwise the worst of each.")
+    @Option(
+            names = "--state",
+            paramLabel = "NAME",
+            description = "Only this operating state; otherwise the worst of each.")
     private @Nullable String state;
 
     @Option(
@@ -97,8 +101,8 @@ final class ToleranceCommand implements Callable<Integer> {
             for (String each : said) {
                 spreads = spreads.with(each);
             }
-            TolerancePlan plan = new TolerancePlan(
-                    runs, seed, spreads, state(analysis.harness()), load(analysis.harness()));
+            TolerancePlan plan =
+                    new TolerancePlan(runs, seed, spreads, state(analysis.harness()), load(analysis.harness()));
             return ToleranceStudy.of(analysis, plan, Cancel.NEVER, done -> {});
         } catch (IllegalArgumentException wrong) {
             throw new RefusedInputException(wrong.getMessage());

@@ -24,11 +24,9 @@ final class ToleranceJson {
             root.put("seed", result.plan().seed());
             root.put("solutions", result.solvedCount());
             root.put("unsolvedRuns", result.unsolvedCount());
-            root.array(
-                    "inputs", array -> result.inputs().forEach(input -> array.object(item -> input(item, input))));
-            root.array(
-                    "results",
-                    array -> result.outcomes().forEach(each -> array.object(item -> outcome(item, analysis, each))));
+            root.array("inputs", array -> result.inputs().forEach(input -> array.object(item -> input(item, input))));
+            root.array("results", array -> result.outcomes()
+                    .forEach(each -> array.object(item -> outcome(item, analysis, each))));
             root.put("cautions", Cautions.paragraph().english());
         });
     }
@@ -47,7 +45,9 @@ final class ToleranceJson {
         item.put("id", outcome.watch().subject().value());
         item.put("measure", outcome.watch().measure().name());
         item.put("unit", outcome.watch().measure().unit().symbol());
-        item.put("state", analysis.harness().states().get(outcome.watch().state()).name());
+        item.put(
+                "state",
+                analysis.harness().states().get(outcome.watch().state()).name());
         item.put("nominal", outcome.nominalValue());
         item.put("mean", outcome.meanValue());
         item.put("standardDeviation", outcome.deviationValue());
@@ -60,10 +60,12 @@ final class ToleranceJson {
         item.put("margin", outcome.marginValue());
         item.put("beyondFraction", chance(outcome, Chance::fraction));
         item.put("beyondAtMostFraction", chance(outcome, Chance::upToFraction));
-        item.object("shares", shares -> outcome.shares().map(Shares::all).ifPresent(all -> all.forEach(share -> {
-            shares.put(share.kind().key() + "Fraction", share.fraction());
-            shares.put(share.kind().key() + "ErrorFraction", share.errorFraction());
-        })));
+        item.object("shares", shares -> outcome.shares()
+                .map(Shares::all)
+                .ifPresent(all -> all.forEach(share -> {
+                    shares.put(share.kind().key() + "Fraction", share.fraction());
+                    shares.put(share.kind().key() + "ErrorFraction", share.errorFraction());
+                })));
         item.put(
                 "explainedFraction",
                 outcome.shares()

@@ -17,6 +17,7 @@ import org.ohmloom.analysis.tolerance.SpreadKind;
 import org.ohmloom.analysis.tolerance.ToleranceResult;
 import org.ohmloom.review.Cautions;
 import org.ohmloom.units.Formats;
+import org.ohmloom.units.Unit;
 
 /** A study of tolerances as text. */
 final class ToleranceText {
@@ -39,12 +40,14 @@ final class ToleranceText {
     }
 
     private static void results(Analysis analysis, ToleranceResult result, PrintWriter out) {
-        out.println(result.plan().runs() + " harnesses drawn from " + result.inputs().size()
+        out.println(result.plan().runs() + " harnesses drawn from "
+                + result.inputs().size()
                 + " inputs by Latin hypercube, seed " + result.plan().seed() + "; "
                 + result.solvedCount() + " solutions with conductors at temperature.");
         if (result.unsolvedCount() > 0) {
-            out.println(result.unsolvedCount() + " of them have no solution for some result; there they are left out of the"
-                    + " values and count as not keeping the limit.");
+            out.println(
+                    result.unsolvedCount() + " of them have no solution for some result; there they are left out of the"
+                            + " values and count as not keeping the limit.");
         }
         spreads(result, out);
         for (Measure measure : Measure.values()) {
@@ -52,7 +55,9 @@ final class ToleranceText {
             if (!outcomes.isEmpty()) {
                 out.println();
                 out.println(title(measure) + " (least margin first"
-                        + (outcomes.size() > MOST_ROWS ? "; " + MOST_ROWS + " of " + outcomes.size() + ", all in JSON" : "")
+                        + (outcomes.size() > MOST_ROWS
+                                ? "; " + MOST_ROWS + " of " + outcomes.size() + ", all in JSON"
+                                : "")
                         + ")");
                 values(analysis, outcomes, out);
                 shares(result.kinds(), outcomes, out);
@@ -87,8 +92,18 @@ final class ToleranceText {
             table.row(
                     kind.words(),
                     String.valueOf(inputs.size()),
-                    end(inputs.stream().mapToDouble(each -> each.spread().lowUnits()).min().orElseThrow(), kind),
-                    end(inputs.stream().mapToDouble(each -> each.spread().highUnits()).max().orElseThrow(), kind),
+                    end(
+                            inputs.stream()
+                                    .mapToDouble(each -> each.spread().lowUnits())
+                                    .min()
+                                    .orElseThrow(),
+                            kind),
+                    end(
+                            inputs.stream()
+                                    .mapToDouble(each -> each.spread().highUnits())
+                                    .max()
+                                    .orElseThrow(),
+                            kind),
                     joined(inputs, each -> each.spread().shape().key()),
                     joined(inputs, each -> each.spread().source()));
         }
@@ -144,19 +159,29 @@ final class ToleranceText {
                 .right("MARGIN")
                 .right("BEYOND")
                 .right("AT MOST");
-        outcomes.stream().limit(MOST_ROWS).forEach(each -> table.row(
-                each.watch().subject().value(),
-                analysis.harness().states().get(each.watch().state()).name(),
-                shown(each, each.nominalValue()),
-                shown(each, each.meanValue()),
-                shown(each, each.lowValue()),
-                shown(each, each.highValue()),
-                shown(each, each.leastValue()),
-                shown(each, each.mostValue()),
-                each.watch().limit().isPresent() ? shown(each, each.watch().limit().getAsDouble()) : "-",
-                each.marginValue().isPresent() ? margin(each) : "-",
-                each.chance().map(Chance::fraction).map(Formats::percent).orElse("-"),
-                each.chance().map(Chance::upToFraction).map(Formats::percent).orElse("-")));
+        outcomes.stream()
+                .limit(MOST_ROWS)
+                .forEach(each -> table.row(
+                        each.watch().subject().value(),
+                        analysis.harness().states().get(each.watch().state()).name(),
+                        shown(each, each.nominalValue()),
+                        shown(each, each.meanValue()),
+                        shown(each, each.lowValue()),
+                        shown(each, each.highValue()),
+                        shown(each, each.leastValue()),
+                        shown(each, each.mostValue()),
+                        each.watch().limit().isPresent()
+                                ? shown(each, each.watch().limit().getAsDouble())
+                                : "-",
+                        each.marginValue().isPresent() ? margin(each) : "-",
+                        each.chance()
+                                .map(Chance::fraction)
+                                .map(Formats::percent)
+                                .orElse("-"),
+                        each.chance()
+                                .map(Chance::upToFraction)
+                                .map(Formats::percent)
+                                .orElse("-")));
         table.print(out);
     }
 
@@ -168,7 +193,7 @@ final class ToleranceText {
     private static String margin(Outcome outcome) {
         double margin = outcome.marginValue().getAsDouble();
         return outcome.watch().measure() == Measure.WIRE_CELSIUS
-                ? Formats.celsius(margin).replace("°C", "K")
+                ? Formats.in(margin, Unit.KELVIN)
                 : shown(outcome, margin);
     }
 
@@ -187,7 +212,8 @@ final class ToleranceText {
                         shares.get().all().stream().map(ToleranceText::share),
                         Stream.of(percent(1 - shares.get().explainedFraction())))
                 : Stream.concat(kinds.stream().map(kind -> "-"), Stream.of("-"));
-        return Stream.concat(Stream.of(outcome.watch().subject().value()), cells).toArray(String[]::new);
+        return Stream.concat(Stream.of(outcome.watch().subject().value()), cells)
+                .toArray(String[]::new);
     }
 
     private static String share(Share share) {

@@ -24,7 +24,9 @@ public record Shares(List<Share> all, double explainedFraction) {
 
     /** The largest. */
     public Share largest() {
-        return all.stream().reduce((one, other) -> other.fraction() > one.fraction() ? other : one).orElseThrow();
+        return all.stream()
+                .reduce((one, other) -> other.fraction() > one.fraction() ? other : one)
+                .orElseThrow();
     }
 
     /**

@@ -114,21 +114,20 @@ final class SpreadInputs {
 
     private void joint(Branch branch) {
         boolean known = Stream.concat(
-                        Stream.of(branch.id().value().split("~")),
-                        branch.element().map(ElementId::value).stream())
+                        Stream.of(branch.id().value().split("~")), branch.element().map(ElementId::value).stream())
                 .anyMatch(place -> measured.joint(place).isPresent());
         Optional<Spread> spread = spreads.of(
                 SpreadKind.JOINT, branch.element().map(ElementId::value).orElse(""));
         if (!known) {
-            spread.ifPresent(each -> found.add(new SpreadInput(
-                    SpreadKind.JOINT, branch.id().value(), each, List.of(branch.id()))));
+            spread.ifPresent(each ->
+                    found.add(new SpreadInput(SpreadKind.JOINT, branch.id().value(), each, List.of(branch.id()))));
         }
     }
 
     private void own(Branch branch, SpreadKind kind) {
         spreads.of(kind, branch.element().map(ElementId::value).orElse(""))
-                .ifPresent(spread ->
-                        found.add(new SpreadInput(kind, branch.id().value(), spread, List.of(branch.id()))));
+                .ifPresent(
+                        spread -> found.add(new SpreadInput(kind, branch.id().value(), spread, List.of(branch.id()))));
     }
 
     /**

@@ -36,8 +36,7 @@ public enum SpreadShape {
         return switch (this) {
             case EVEN -> low + share * (high - low);
             case PEAKED -> peaked(low, high, share);
-            case NORMAL -> mean(low, high)
-                    + (high - low) / 2 / ENDS_IN_DEVIATIONS * NormalQuantile.of(share);
+            case NORMAL -> mean(low, high) + (high - low) / 2 / ENDS_IN_DEVIATIONS * NormalQuantile.of(share);
         };
     }
 

@@ -32,7 +32,9 @@ final class SpreadText {
         }
         SpreadKind kind = SpreadKind.of(form.group(1))
                 .orElseThrow(() -> new IllegalArgumentException("'" + form.group(1) + "' does not spread; write one of "
-                        + Arrays.stream(SpreadKind.values()).map(SpreadKind::key).collect(Collectors.joining(", "))));
+                        + Arrays.stream(SpreadKind.values())
+                                .map(SpreadKind::key)
+                                .collect(Collectors.joining(", "))));
         if (kind == SpreadKind.AMBIENT && form.group(2) != null) {
             throw new IllegalArgumentException("air is warmer or cooler everywhere; write ambient without "
                     + form.group(2).substring(1));

@@ -16,8 +16,7 @@ import org.ohmloom.model.StateId;
  * @param state   the only state looked at; empty for the worst of each result
  * @param load    the only load looked at, with what lies on its way
  */
-public record TolerancePlan(
-        int runs, long seed, Spreads spreads, Optional<StateId> state, Optional<ComponentId> load) {
+public record TolerancePlan(int runs, long seed, Spreads spreads, Optional<StateId> state, Optional<ComponentId> load) {
 
     public static final int LEAST_RUNS = 20;
     public static final int MOST_RUNS = 20_000;

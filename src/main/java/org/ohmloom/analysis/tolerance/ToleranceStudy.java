@@ -42,8 +42,7 @@ public final class ToleranceStudy {
         watches = Watches.of(analysis, plan.state(), plan.load());
         inputs = SpreadInputs.of(analysis, plan.spreads());
         kinds = inputs.stream().map(SpreadInput::kind).distinct().sorted().toList();
-        states = new VariedStates(
-                analysis, watches.stream().map(Watch::state).collect(Collectors.toSet()), cancel);
+        states = new VariedStates(analysis, watches.stream().map(Watch::state).collect(Collectors.toSet()), cancel);
         shares = inputs.stream()
                 .map(input -> LatinSquare.shares(plan.seed(), input.key(), plan.runs()))
                 .toArray(double[][]::new);
@@ -101,7 +100,8 @@ public final class ToleranceStudy {
         OptionalDouble[][] values = new OptionalDouble[1 + kinds.size()][];
         values[0] = values(drawn(run, Optional.empty()), memories);
         for (int kind = 0; kind < kinds.size(); kind++) {
-            values[1 + kind] = kinds.size() == 1 ? values[0] : values(drawn(run, Optional.of(kinds.get(kind))), memories);
+            values[1 + kind] =
+                    kinds.size() == 1 ? values[0] : values(drawn(run, Optional.of(kinds.get(kind))), memories);
         }
         return values;
     }
@@ -131,7 +131,10 @@ public final class ToleranceStudy {
         DoublePredicate beyond = watches.get(watch)::isBeyond;
         Sample sample = new Sample(column(solved, 0, watch));
         int unsolved = runs.size() - solved.size();
-        int count = unsolved + (int) java.util.Arrays.stream(column(solved, 0, watch)).filter(beyond).count();
+        int count = unsolved
+                + (int) java.util.Arrays.stream(column(solved, 0, watch))
+                        .filter(beyond)
+                        .count();
         return Optional.of(new Outcome(
                 watches.get(watch),
                 nominal,
@@ -142,9 +145,7 @@ public final class ToleranceStudy {
                 sample.least(),
                 sample.most(),
                 unsolved,
-                watches.get(watch).limit().isPresent()
-                        ? Optional.of(Chance.of(count, runs.size()))
-                        : Optional.empty(),
+                watches.get(watch).limit().isPresent() ? Optional.of(Chance.of(count, runs.size())) : Optional.empty(),
                 sample.varies() ? shares(watch, solved) : Optional.empty()));
     }
 

@@ -16,7 +16,6 @@ public record Watch(Measure measure, ElementId subject, StateId state, OptionalD
 
     /** Whether a value does not keep the limit; false without one. */
     boolean isBeyond(double value) {
-        return limit.isPresent()
-                && (measure.isFloor() ? value < limit.getAsDouble() : value > limit.getAsDouble());
+        return limit.isPresent() && (measure.isFloor() ? value < limit.getAsDouble() : value > limit.getAsDouble());
     }
 }

@@ -18,13 +18,14 @@ final class WatchedValue {
     /** The value; empty where its island has no solution. */
     static OptionalDouble of(Watch watch, Varied varied) {
         Solution solution = varied.solutions().get(watch.state());
-        Optional<Double> value = switch (watch.measure()) {
-            case LOAD_DROP -> load(watch, solution).map(LoadVolts::onDropVolts);
-            case LOAD_VOLTS -> load(watch, solution).map(LoadVolts::onVolts);
-            case WIRE_AMPS, DEVICE_AMPS -> amps(watch, solution);
-            case WIRE_CELSIUS -> amps(watch, solution)
-                    .map(amps -> varied.celsius().get(watch.state()).get(watch.subject()));
-        };
+        Optional<Double> value =
+                switch (watch.measure()) {
+                    case LOAD_DROP -> load(watch, solution).map(LoadVolts::onDropVolts);
+                    case LOAD_VOLTS -> load(watch, solution).map(LoadVolts::onVolts);
+                    case WIRE_AMPS, DEVICE_AMPS -> amps(watch, solution);
+                    case WIRE_CELSIUS -> amps(watch, solution)
+                            .map(amps -> varied.celsius().get(watch.state()).get(watch.subject()));
+                };
         return value.filter(Double::isFinite).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 

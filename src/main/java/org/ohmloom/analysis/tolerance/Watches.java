@@ -33,7 +33,8 @@ final class Watches {
 
     private Watches(Analysis analysis, Optional<StateId> only) {
         this.analysis = analysis;
-        this.states = new TreeSet<>(only.map(Set::of).orElse(analysis.harness().states().ids()));
+        this.states = new TreeSet<>(
+                only.map(Set::of).orElse(analysis.harness().states().ids()));
         this.lasting = new TreeSet<>(only.map(Set::of).orElse(Set.copyOf(ContinuousStates.of(analysis.harness()))));
     }
 
@@ -78,8 +79,7 @@ final class Watches {
     private Set<String> way(ComponentId load) {
         return states.stream()
                 .flatMap(state -> load(state, load).stream())
-                .flatMap(each ->
-                        java.util.stream.Stream.concat(each.feedPath().stream(), each.returnPath().stream()))
+                .flatMap(each -> java.util.stream.Stream.concat(each.feedPath().stream(), each.returnPath().stream()))
                 .map(BranchId::value)
                 .collect(Collectors.toSet());
     }
@@ -95,9 +95,9 @@ final class Watches {
                             rating.ampacity()
                                     .map(each -> OptionalDouble.of(each.limitAmps()))
                                     .orElse(OptionalDouble.empty())));
-            worst(lasting, state -> amps(state, branch)
-                            .map(amps -> analysis.wireCelsius(state, rating.wire().id())
-                                    .orElseThrow()))
+            worst(lasting, state -> amps(state, branch).map(amps -> analysis.wireCelsius(
+                                    state, rating.wire().id())
+                            .orElseThrow()))
                     .ifPresent(state -> add(
                             Measure.WIRE_CELSIUS,
                             rating.wire().id(),
@@ -116,7 +116,8 @@ final class Watches {
     }
 
     private void devices() {
-        for (DeviceProtection device : analysis.evidence().protection().devices().values()) {
+        for (DeviceProtection device :
+                analysis.evidence().protection().devices().values()) {
             worst(lasting, state -> amps(state, new BranchId(device.device().value())))
                     .ifPresent(state -> add(
                             Measure.DEVICE_AMPS,

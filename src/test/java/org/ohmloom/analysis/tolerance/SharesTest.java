@@ -33,7 +33,11 @@ class SharesTest {
         Shares shares = drop.shares().orElseThrow();
         for (Share share : shares.all()) {
             double expected = (share.kind() == SpreadKind.LOAD ? load : conductor) / whole;
-            assertEquals(expected, share.fraction(), 4 * share.errorFraction(), share.kind().key());
+            assertEquals(
+                    expected,
+                    share.fraction(),
+                    4 * share.errorFraction(),
+                    share.kind().key());
             assertTrue(share.errorFraction() < 0.03, "standard error " + share.errorFraction());
         }
         assertEquals(load * conductor / whole, 1 - shares.explainedFraction(), 0.02, "what both do together");
@@ -77,7 +81,8 @@ class SharesTest {
             for (int run = 0; run < RUNS; run++) {
                 column[run] = draws[run][input];
             }
-            double standardised = slopes[1 + input] * slopes[1 + input] * Sample.variance(column) / Sample.variance(drops);
+            double standardised =
+                    slopes[1 + input] * slopes[1 + input] * Sample.variance(column) / Sample.variance(drops);
             SpreadKind kind = result.inputs().get(input).kind();
             double share = drop.shares().orElseThrow().all().stream()
                     .filter(each -> each.kind() == kind)
@@ -99,7 +104,9 @@ class SharesTest {
     void theBoundOfAChanceIsThatOfClopperAndPearson(int beyond, int runs) {
         double twoSided = 1 - 2 * (1 - Chance.CONFIDENCE);
         assertEquals(
-                new ClopperPearsonInterval().createInterval(runs, beyond, twoSided).getUpperBound(),
+                new ClopperPearsonInterval()
+                        .createInterval(runs, beyond, twoSided)
+                        .getUpperBound(),
                 Chance.of(beyond, runs).upToFraction(),
                 1e-9);
     }

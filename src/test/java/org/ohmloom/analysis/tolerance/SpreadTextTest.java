@@ -19,9 +19,14 @@ class SpreadTextTest {
     @Test
     void aSpreadOfOneElementComesBeforeThatOfItsKind() {
         Spreads spreads = USUAL.with("load=-5..15").with("load:H1=0..20,peaked");
-        assertEquals("-5 to 15 %, even", spreads.of(SpreadKind.LOAD, "H2").orElseThrow().words());
-        assertEquals("0 to 20 %, peaked", spreads.of(SpreadKind.LOAD, "H1").orElseThrow().words());
-        assertTrue(USUAL.with("ambient=none").of(SpreadKind.AMBIENT).orElseThrow().isNone());
+        assertEquals(
+                "-5 to 15 %, even",
+                spreads.of(SpreadKind.LOAD, "H2").orElseThrow().words());
+        assertEquals(
+                "0 to 20 %, peaked",
+                spreads.of(SpreadKind.LOAD, "H1").orElseThrow().words());
+        assertTrue(
+                USUAL.with("ambient=none").of(SpreadKind.AMBIENT).orElseThrow().isNone());
     }
 
     @ParameterizedTest
@@ -39,7 +44,8 @@ class SpreadTextTest {
                 "load=0..1,round|write one of even, peaked, normal",
             })
     void whatIsWrongIsSaidInOneLine(String text, String sentence) {
-        String message = assertThrows(IllegalArgumentException.class, () -> USUAL.with(text)).getMessage();
+        String message = assertThrows(IllegalArgumentException.class, () -> USUAL.with(text))
+                .getMessage();
         assertTrue(message.contains(sentence) && !message.contains("\n"), message);
     }
 
@@ -52,6 +58,12 @@ class SpreadTextTest {
         assertEquals(-0.3, spread.at(0), 1e-12);
         assertEquals(1, spread.at(1), 1e-12);
         assertEquals(1 - Math.sqrt(0.5 * 1.3 * 1), spread.at(0.5), 1e-12, "half of the area");
-        assertEquals(0.1, USUAL.with("joint=10..10,peaked").of(SpreadKind.JOINT).orElseThrow().at(0.5), 1e-12);
+        assertEquals(
+                0.1,
+                USUAL.with("joint=10..10,peaked")
+                        .of(SpreadKind.JOINT)
+                        .orElseThrow()
+                        .at(0.5),
+                1e-12);
     }
 }

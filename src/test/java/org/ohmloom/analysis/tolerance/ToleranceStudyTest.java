@@ -35,7 +35,10 @@ class ToleranceStudyTest {
     void theNominalValueIsThatOfTheAnalysis() {
         Analysis analysis = OneFeed.with(OneFeed.HALF_AN_AMP);
         Outcome drop = drop(OneFeed.run(analysis, 20, "load=-10..10"));
-        LoadVolts load = analysis.solution(drop.watch().state()).orElseThrow().loads().get(drop.watch().subject());
+        LoadVolts load = analysis.solution(drop.watch().state())
+                .orElseThrow()
+                .loads()
+                .get(drop.watch().subject());
         assertEquals(load.onDropVolts(), drop.nominalValue(), WARMTH * load.onDropVolts());
         assertEquals(0.6, drop.watch().limit().getAsDouble(), 1e-12, "5 % of 12 V");
     }
@@ -48,7 +51,8 @@ class ToleranceStudyTest {
         assertEquals(0.1 * nominal / EVEN, drop.deviationValue(), nominal * WARMTH);
         assertEquals(0.91 * nominal, drop.lowValue(), nominal * (WARMTH + SLICE));
         assertEquals(1.09 * nominal, drop.highValue(), nominal * (WARMTH + SLICE));
-        assertTrue(drop.leastValue() >= 0.9 * nominal * (1 - WARMTH) && drop.mostValue() <= 1.1 * nominal * (1 + WARMTH));
+        assertTrue(
+                drop.leastValue() >= 0.9 * nominal * (1 - WARMTH) && drop.mostValue() <= 1.1 * nominal * (1 + WARMTH));
         assertEquals(1, drop.shares().orElseThrow().explainedFraction(), 1e-12);
         assertEquals(0, drop.chance().orElseThrow().beyondCount());
     }
@@ -76,8 +80,7 @@ class ToleranceStudyTest {
     @Test
     void aConductorThatResistsMoreIsHeatedMoreByTheSameCurrent() {
         Analysis analysis = OneFeed.with("{\"kind\": \"constant-current\", \"ratedAmps\": 15, \"ratedVolts\": 12}");
-        Outcome wire = OneFeed.outcome(
-                OneFeed.run(analysis, 20, "conductor=10..10"), Measure.WIRE_CELSIUS, "W1");
+        Outcome wire = OneFeed.outcome(OneFeed.run(analysis, 20, "conductor=10..10"), Measure.WIRE_CELSIUS, "W1");
         double rise = wire.nominalValue() - 20;
         assertTrue(rise > 10, "15 A on 1.5 mm2 warm it by " + rise);
         assertEquals(1.1, (wire.meanValue() - 20) / rise, 0.03, "a tenth more heat, and a little more cooling with it");
@@ -129,8 +132,7 @@ class ToleranceStudyTest {
     /** 17.5 W through 2 ohm from 12 V: more than 144 V2 / (4 x 2 ohm) = 18 W cannot be had. */
     @Test
     void harnessesThatCannotBeSolvedAreCountedAndCountAsBeyondTheLimit() {
-        Analysis analysis =
-                OneFeed.with("{\"kind\": \"constant-power\", \"ratedWatts\": 17.5, \"ratedVolts\": 12}", 1);
+        Analysis analysis = OneFeed.with("{\"kind\": \"constant-power\", \"ratedWatts\": 17.5, \"ratedVolts\": 12}", 1);
         ToleranceResult result = OneFeed.run(analysis, 200, "load=-10..10");
         Outcome drop = drop(result);
         double expected = 200 * (0.1 - (18 / 17.5 - 1)) / 0.2;
@@ -142,7 +144,8 @@ class ToleranceStudyTest {
 
     @Test
     void withoutStateOrSpreadThereIsNothing() {
-        assertEquals(List.of(), OneFeed.run(OneFeed.withoutState(), 20, "load=-1..1").outcomes());
+        assertEquals(
+                List.of(), OneFeed.run(OneFeed.withoutState(), 20, "load=-1..1").outcomes());
         ToleranceResult still = OneFeed.run(OneFeed.with(OneFeed.HALF_AN_AMP), 20);
         assertEquals(List.of(), still.inputs());
         assertEquals(List.of(), still.outcomes());
@@ -151,13 +154,12 @@ class ToleranceStudyTest {
     @Test
     void theSameSeedGivesTheSameToTheLastBitOnAnyCountOfThreads() throws Exception {
         Analysis analysis = AnalysedExamples.of("teaching");
-        TolerancePlan plan = new TolerancePlan(
-                20, 7, Spreads.of(analysis.evidence().tables()), Optional.empty(), Optional.empty());
+        TolerancePlan plan =
+                new TolerancePlan(20, 7, Spreads.of(analysis.evidence().tables()), Optional.empty(), Optional.empty());
         ToleranceResult one = on(1, analysis, plan);
         assertEquals(one, on(3, analysis, plan));
         assertFalse(one.outcomes().isEmpty());
-        ToleranceResult other = on(
-                3, analysis, new TolerancePlan(20, 8, plan.spreads(), plan.state(), plan.load()));
+        ToleranceResult other = on(3, analysis, new TolerancePlan(20, 8, plan.spreads(), plan.state(), plan.load()));
         assertNotEquals(one.outcomes(), other.outcomes());
     }
 
