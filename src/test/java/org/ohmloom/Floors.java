@@ -29,6 +29,8 @@ final class Floors {
     /** The only imports allowed between packages of one floor. */
     static final List<Neighbour> NEIGHBOURS = List.of(
             new Neighbour("model", "units", "the harness is written in quantities"),
+            new Neighbour("model", "words", "a constructor says what it refuses in any language"),
+            new Neighbour("units", "words", "what is no quantity is said in any language"),
             new Neighbour("analysis", "review", "an analysis runs the rules and carries their findings"),
             new Neighbour("remedy", "analysis", "a remedy is tried by analysing the changed copy"),
             new Neighbour("remedy", "review", "a remedy reports which findings it removes and adds"),

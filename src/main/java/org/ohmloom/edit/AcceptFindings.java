@@ -7,6 +7,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.model.WaiverId;
 import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /**
  * Accepts findings as they are, with the reason; the pack prints it. One accepted before is accepted for the new reason.
@@ -33,7 +34,7 @@ public record AcceptFindings(List<Accepted> findings, String reason, String by, 
     public AcceptFindings {
         findings = List.copyOf(findings);
         if (reason.isBlank()) {
-            throw new IllegalArgumentException("why it is accepted must be said");
+            throw new UnfitException("why it is accepted must be said");
         }
     }
 

@@ -12,6 +12,7 @@ import org.ohmloom.model.ContactId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.PartId;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.words.UnfitException;
 
 /** What is typed about the cavities of connectors. Every method refuses what does not fit with one line for the person. */
 public final class CavityEdits {
@@ -28,12 +29,13 @@ public final class CavityEdits {
                     .map(id -> harness.components().get(id).terminals())
                     .orElse(List.of());
             if (terminal.isPresent() && !terminals.contains(terminal.get())) {
-                throw new IllegalArgumentException(
-                        terminals.isEmpty()
-                                ? at.connector()
-                                        + " plugs into no component; a cavity meets a terminal of the one it plugs into"
-                                : "there is no terminal '" + terminal.get() + "'; there are "
-                                        + String.join(", ", terminals));
+                throw terminals.isEmpty()
+                        ? new UnfitException(
+                                "%s plugs into no component; a cavity meets a terminal of the one it plugs into",
+                                at.connector())
+                        : new UnfitException(
+                                "there is no terminal '%s'; there are %s",
+                                terminal.get(), String.join(", ", terminals));
             }
         }
         return each(
@@ -75,8 +77,8 @@ public final class CavityEdits {
         List<String> names = names(typed);
         for (CavityUse use : CavityUse.of(harness, now)) {
             if (!names.contains(use.cavity().name()) && !use.ends().isEmpty()) {
-                throw new IllegalArgumentException(
-                        "a wire sits in cavity " + use.cavity().name() + " of " + connector + "; move it first");
+                throw new UnfitException(
+                        "a wire sits in cavity %s of %s; move it first", use.cavity().name(), connector);
             }
         }
         return ChangeElements.tried(Labels.text("set-cavities", connector), now, was -> {
@@ -113,7 +115,7 @@ public final class CavityEdits {
                 .filter(each -> !each.isEmpty())
                 .toList();
         if (names.isEmpty()) {
-            throw new IllegalArgumentException("write how many cavities there are, or their names as 1, 2, A");
+            throw new UnfitException("write how many cavities there are, or their names as 1, 2, A");
         }
         return names;
     }
@@ -162,7 +164,7 @@ public final class CavityEdits {
             }
         }
         if (mate.filter(connector::equals).isPresent()) {
-            throw new IllegalArgumentException(connector + " cannot mate with itself");
+            throw new UnfitException("%s cannot mate with itself", connector);
         }
         return new MateConnector(connector, component, mate);
     }

@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Cavity;
 import org.ohmloom.model.Component;
@@ -20,6 +19,9 @@ import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.units.QuantityParser;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /**
  * What a person writes for an end of a wire, {@code X1.3}, {@code BAT1.+}, {@code S1}, {@code G1} or {@code loose}, for a place on
@@ -53,17 +55,19 @@ public final class EndText {
                 return new WireEnd.AtGround(ground);
             }
             if (found instanceof Connector || found instanceof Component) {
-                throw new IllegalArgumentException("'" + text + "' needs the cavity or terminal after a dot: one of "
-                        + String.join(", ", places(found)));
+                throw new UnfitException(
+                        "'%s' needs the cavity or terminal after a dot: one of %s",
+                        text, String.join(", ", places(found)));
             }
         }
         String inside = text.substring(dot + 1);
         if (dot < 0 || !(found instanceof Connector || found instanceof Component)) {
-            throw new IllegalArgumentException("no wire ends at '" + text
-                    + "'; write a cavity as X1.3, a terminal as BAT1.+, a splice, a ground point or loose");
+            throw new UnfitException(
+                    "no wire ends at '%s'; write a cavity as X1.3, a terminal as BAT1.+, a splice, a ground point or loose",
+                    text);
         }
         String place =
-                matching(inside, places(found), (found instanceof Connector ? "cavity of " : "terminal of ") + owner);
+                matching(inside, places(found), Refusals.text(found instanceof Connector ? "cavity of %s" : "terminal of %s", owner));
         return found instanceof Connector connector
                 ? new WireEnd.AtCavity(connector.id(), place)
                 : new WireEnd.AtTerminal(((Component) found).id(), place);
@@ -105,7 +109,7 @@ public final class EndText {
                 .map(id -> (ElementId) id)
                 .filter(kind::isInstance)
                 .toList();
-        String name = matching(text, all.stream().map(ElementId::value).toList(), word(kind));
+        String name = matching(text, all.stream().map(ElementId::value).toList(), Refusals.text(word(kind)));
         return all.stream().filter(id -> id.value().equals(name)).findFirst().orElseThrow();
     }
 
@@ -118,11 +122,11 @@ public final class EndText {
         String name = matching(
                 text,
                 harness.elements().map(element -> element.id().value()).toList(),
-                "connector, component, splice or ground point");
+                Refusals.text("connector, component, splice or ground point"));
         return harness.element(name).orElseThrow();
     }
 
-    private static String matching(String text, Collection<String> names, String kind) {
+    private static String matching(String text, Collection<String> names, Text kind) {
         if (names.contains(text)) {
             return text;
         }
@@ -130,10 +134,6 @@ public final class EndText {
         if (alike.size() == 1) {
             return alike.get(0);
         }
-        String nearest = Stream.ofNullable(NearestText.to(text, names).orElse(null))
-                .map(name -> "; did you mean '" + name + "'?")
-                .findFirst()
-                .orElse("; there is none yet");
-        throw new IllegalArgumentException("there is no " + kind + " '" + text + "'" + nearest);
+        throw new UnfitException("there is no %s '%s'%s", kind, text, NearestText.questionOrNone(text, names));
     }
 }

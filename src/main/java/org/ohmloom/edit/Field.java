@@ -8,6 +8,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.UnfitException;
 
 /**
  * One field of elements that a person can read and type: the component of their record, or of a record in it, that a path
@@ -116,7 +117,7 @@ public record Field(String path, Optional<Unit> unit) {
 
     /** The value a text means in a record that people call something. */
     Object parsed(Harness harness, Object root, String called, String typed) {
-        Leaf leaf = leaf(root).orElseThrow(() -> new IllegalArgumentException(called + " has nothing of the kind"));
+        Leaf leaf = leaf(root).orElseThrow(() -> new UnfitException("%s has nothing of the kind", called));
         return FieldText.of(unit, name()).read(leaf.type(), typed, harness);
     }
 

@@ -17,6 +17,8 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.QuantityParser;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.UnfitException;
 
 /**
  * What stands in a field as text, and back. Numbers take a unit and either decimal sign, choices their words, identities what the
@@ -122,7 +124,7 @@ record FieldText(Optional<Unit> shown, Unit stored) {
             return EndText.end(harness, text);
         }
         if (text.isEmpty() && type != boolean.class) {
-            throw new IllegalArgumentException("this cannot be left empty");
+            throw new UnfitException("this cannot be left empty");
         }
         return single((Class<?>) type, text, harness);
     }
@@ -167,7 +169,7 @@ record FieldText(Optional<Unit> shown, Unit stored) {
         try {
             return Integer.parseInt(text);
         } catch (NumberFormatException unfit) {
-            throw new IllegalArgumentException("'" + text + "' is no whole number", unfit);
+            throw new UnfitException(Refusals.text("'%s' is no whole number", text), unfit);
         }
     }
 
@@ -175,7 +177,7 @@ record FieldText(Optional<Unit> shown, Unit stored) {
         return switch (text.toLowerCase(Locale.ROOT)) {
             case "yes", "y", "on", "1" -> true;
             case "no", "n", "off", "0", "" -> false;
-            default -> throw new IllegalArgumentException("'" + text + "' is neither yes nor no");
+            default -> throw new UnfitException("'%s' is neither yes nor no", text);
         };
     }
 
@@ -191,8 +193,10 @@ record FieldText(Optional<Unit> shown, Unit stored) {
                 .filter(each -> words(each).equals(wanted))
                 .findFirst()
                 .or(() -> meant.size() == 1 ? Optional.of(meant.get(0)) : Optional.empty())
-                .orElseThrow(() -> new IllegalArgumentException("'" + text + "' is none of the choices: "
-                        + all.stream().limit(MOST_CHOICES).map(FieldText::words).collect(Collectors.joining(", "))
-                        + (all.size() > MOST_CHOICES ? ", …" : "")));
+                .orElseThrow(() -> new UnfitException(
+                        "'%s' is none of the choices: %s%s",
+                        text,
+                        all.stream().limit(MOST_CHOICES).map(FieldText::words).collect(Collectors.joining(", ")),
+                        all.size() > MOST_CHOICES ? ", …" : ""));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ohmloom.words.UnfitException;
 
 /**
  * How a row of names is made: text that stands as it is, with places in braces.
@@ -45,7 +46,7 @@ public final class NamePattern {
      */
     public static NamePattern parse(String text) {
         if (text.isBlank()) {
-            throw new IllegalArgumentException("a pattern is needed, such as W{001}");
+            throw new UnfitException("a pattern is needed, such as W{001}");
         }
         List<Piece> pieces = new ArrayList<>();
         Matcher places = PLACE.matcher(text);
@@ -61,8 +62,7 @@ public final class NamePattern {
 
     private static void literal(String text, List<Piece> pieces) {
         if (text.contains("{") || text.contains("}")) {
-            throw new IllegalArgumentException(
-                    "a brace in '" + text + "' has no partner; a place is written {1} or {old}");
+            throw new UnfitException("a brace in '%s' has no partner; a place is written {1} or {old}", text);
         }
         if (!text.isEmpty()) {
             pieces.add(subject -> text);
@@ -92,14 +92,14 @@ public final class NamePattern {
 
     private static Piece word(String inside) {
         if (!WORD.matcher(inside).matches()) {
-            throw new IllegalArgumentException(
-                    "{" + inside
-                            + "} means nothing; write {1}, {001} or {10+5} to count, {number+100} to move numbers, {old} or {letters}");
+            throw new UnfitException(
+                    "%s means nothing; write {1}, {001} or {10+5} to count, {number+100} to move numbers, {old} or {letters}",
+                    "{" + inside + "}");
         }
         return subject -> subject.says()
                 .apply(inside)
                 .filter(said -> !said.isBlank())
-                .orElseThrow(() -> new IllegalArgumentException(subject.old() + " has no " + inside));
+                .orElseThrow(() -> new UnfitException("%s has no %s", subject.old(), inside));
     }
 
     private static String padded(long number, int digits) {
@@ -115,11 +115,11 @@ public final class NamePattern {
     private static String moved(String old, long by) {
         Matcher last = LAST_NUMBER.matcher(old);
         if (!last.find() || last.group(1).length() > 15) {
-            throw new IllegalArgumentException(old + " has no number");
+            throw new UnfitException("%s has no number", old);
         }
         long number = Long.parseLong(last.group(1)) + by;
         if (number < 0) {
-            throw new IllegalArgumentException("the number of " + old + " would fall below 0");
+            throw new UnfitException("the number of %s would fall below 0", old);
         }
         return padded(number, last.group(1).length());
     }

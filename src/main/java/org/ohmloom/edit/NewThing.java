@@ -42,6 +42,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.Zone;
 import org.ohmloom.model.ZoneId;
 import org.ohmloom.words.Constants;
+import org.ohmloom.words.UnfitException;
 
 /**
  * Things a person adds to a list and then types over. What must have a value has one that says least: a joint without resistance, a
@@ -188,7 +189,7 @@ public enum NewThing {
     private static Element segment(Harness harness, String id) {
         List<BreakoutId> ends = new ArrayList<>(harness.breakouts().ids());
         if (ends.size() < 2) {
-            throw new IllegalArgumentException("a segment joins two breakouts; add them first");
+            throw new UnfitException("a segment joins two breakouts; add them first");
         }
         return new BundleSegment(
                 new SegmentId(id),
@@ -205,7 +206,7 @@ public enum NewThing {
         ChassisBodyId body = harness.bodies().ids().stream()
                 .findFirst()
                 .orElseThrow(
-                        () -> new IllegalArgumentException("a ground point sits on a chassis body; add one first"));
+                        () -> new UnfitException("a ground point sits on a chassis body; add one first"));
         return new GroundPoint(
                 new GroundPointId(id),
                 name,
@@ -221,7 +222,7 @@ public enum NewThing {
     private static Element strap(Harness harness, String id, String name) {
         List<GroundPointId> grounds = new ArrayList<>(harness.grounds().ids());
         if (grounds.size() < 2) {
-            throw new IllegalArgumentException("a strap joins two ground points; add them first");
+            throw new UnfitException("a strap joins two ground points; add them first");
         }
         return new Strap(
                 new StrapId(id),

@@ -13,6 +13,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /**
  * Puts ends of wires into cavities of a connector. A plug there comes out. Contacts stay with their cavities, which they are
@@ -62,7 +63,7 @@ public record PutInCavity(Text label, ConnectorId connector, Map<EndOfWire, Stri
     private static Connector taking(Connector connector, String name, Optional<ContactId> brought) {
         Cavity now = connector
                 .cavity(name)
-                .orElseThrow(() -> new IllegalArgumentException(connector.id() + " has no cavity '" + name + "'"));
+                .orElseThrow(() -> new UnfitException("%s has no cavity '%s'", connector.id(), name));
         return connector.withCavity(
                 new Cavity(name, now.terminal(), now.contact().or(() -> brought), Optional.empty(), now.doubleCrimp()));
     }

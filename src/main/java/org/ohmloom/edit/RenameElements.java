@@ -5,6 +5,7 @@ import java.util.Map;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /**
  * Gives elements other identities; whatever refers to them follows.
@@ -19,7 +20,7 @@ public record RenameElements(Map<ElementId, ElementId> renamed) implements Edit 
         renamed = java.util.Collections.unmodifiableMap(changed);
         renamed.forEach((old, now) -> {
             if (old.getClass() != now.getClass()) {
-                throw new IllegalArgumentException("'" + now + "' is not the kind of identity '" + old + "' has");
+                throw new UnfitException("'%s' is not the kind of identity '%s' has", now, old);
             }
         });
     }

@@ -12,6 +12,10 @@ import java.util.function.BiFunction;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
+import org.ohmloom.words.Worded;
 
 /**
  * New identities for some elements, each with what speaks against it, to be looked at before they are given.
@@ -27,7 +31,7 @@ public record RenamePlan(List<Line> lines) {
      * @param now     its identity afterwards; that of now where nothing can be made
      * @param problem what speaks against it; empty when nothing does
      */
-    public record Line(ElementId old, String now, String problem) {}
+    public record Line(ElementId old, String now, Text problem) {}
 
     public RenamePlan {
         lines = List.copyOf(lines);
@@ -48,12 +52,12 @@ public record RenamePlan(List<Line> lines) {
         for (int k = 0; k < elements.size(); k++) {
             ElementId old = elements.get(k);
             Element element = harness.element(old.value())
-                    .orElseThrow(() -> new IllegalArgumentException("there is no " + old + " any more"));
+                    .orElseThrow(() -> new UnfitException("there is no %s any more", old));
             try {
                 String made = pattern.name(k, old.value(), word -> says.apply(element, word));
-                lines.add(new Line(old, fitting(made), ""));
+                lines.add(new Line(old, fitting(made), Text.NONE));
             } catch (IllegalArgumentException lacking) {
-                lines.add(new Line(old, old.value(), String.valueOf(lacking.getMessage())));
+                lines.add(new Line(old, old.value(), Worded.of(lacking)));
             }
         }
         return checked(harness, lines);
@@ -62,7 +66,7 @@ public record RenamePlan(List<Line> lines) {
     /** Identities as they are given, one for each element. */
     public static RenamePlan of(Harness harness, Map<? extends ElementId, String> wanted) {
         List<Line> lines = new ArrayList<>();
-        wanted.forEach((old, now) -> lines.add(new Line(old, now.strip(), "")));
+        wanted.forEach((old, now) -> lines.add(new Line(old, now.strip(), Text.NONE)));
         return checked(harness, lines);
     }
 
@@ -79,23 +83,23 @@ public record RenamePlan(List<Line> lines) {
         List<Line> checked = new ArrayList<>();
         for (Line line : lines) {
             checked.add(
-                    line.problem().isEmpty() ? new Line(line.old(), line.now(), problem(line, wanted, left)) : line);
+                    line.problem().equals(Text.NONE) ? new Line(line.old(), line.now(), problem(line, wanted, left)) : line);
         }
         return new RenamePlan(checked);
     }
 
-    private static String problem(Line line, Map<String, Integer> wanted, Set<String> left) {
+    private static Text problem(Line line, Map<String, Integer> wanted, Set<String> left) {
         if (wanted.getOrDefault(line.now(), 0) > 1) {
-            return wanted.get(line.now()) + " things would be '" + line.now() + "'";
+            return Refusals.text("%s things would be '%s'", wanted.get(line.now()), line.now());
         }
         if (left.contains(line.now())) {
-            return "'" + line.now() + "' is another thing in the harness";
+            return Refusals.text("'%s' is another thing in the harness", line.now());
         }
         try {
             renamed(line);
-            return "";
+            return Text.NONE;
         } catch (IllegalArgumentException unfit) {
-            return String.valueOf(unfit.getMessage());
+            return Worded.of(unfit);
         }
     }
 
@@ -105,13 +109,13 @@ public record RenamePlan(List<Line> lines) {
 
     /** Whether all of them can be given and one changes at least. */
     public boolean isReady() {
-        return lines.stream().allMatch(line -> line.problem().isEmpty())
+        return lines.stream().allMatch(line -> line.problem().equals(Text.NONE))
                 && lines.stream().anyMatch(line -> !line.now().equals(line.old().value()));
     }
 
     /** What speaks against it, first come first. */
-    public Optional<String> problem() {
-        return lines.stream().map(Line::problem).filter(each -> !each.isEmpty()).findFirst();
+    public Optional<Text> problem() {
+        return lines.stream().map(Line::problem).filter(each -> !each.equals(Text.NONE)).findFirst();
     }
 
     /**
@@ -121,7 +125,7 @@ public record RenamePlan(List<Line> lines) {
      */
     public RenameElements edit() {
         problem().ifPresent(text -> {
-            throw new IllegalArgumentException(text);
+            throw new UnfitException(text);
         });
         Map<ElementId, ElementId> renamed = new LinkedHashMap<>();
         lines.forEach(line -> renamed.put(line.old(), renamed(line)));

@@ -9,6 +9,9 @@ import org.ohmloom.model.Switch;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.QuantityParser;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /**
  * How a state sets a load, a switch or an output, as a person writes it: {@code on}, {@code off}, {@code 40 %}, {@code start}, or
@@ -64,22 +67,25 @@ public final class SettingText {
     }
 
     private static double duty(String text, List<String> positions) {
-        String choices = positions.isEmpty() ? "" : ", or a position: " + String.join(", ", positions);
-        String wanted = "write on, off, start or a duty such as 40 %" + choices;
+        Text wanted = positions.isEmpty()
+                ? Refusals.text("write on, off, start or a duty such as 40 %")
+                : Refusals.text(
+                        "write on, off, start or a duty such as 40 %%, or a position: %s",
+                        String.join(", ", positions));
         double fraction;
         try {
             fraction = text.endsWith("%")
                     ? QuantityParser.parse(text, Dimension.RATIO).canonical()
                     : QuantityParser.parse(text, Unit.PERCENT).canonical();
         } catch (IllegalArgumentException unfit) {
-            throw new IllegalArgumentException("'" + text + "' is no setting; " + wanted, unfit);
+            throw new UnfitException(Refusals.text("'%s' is no setting; %s", text, wanted), unfit);
         }
         if (!text.endsWith("%") && fraction > 0 && fraction < 0.01) {
-            throw new IllegalArgumentException(
-                    "'" + text + "' may mean a share or a percentage; write " + text + " % or a number from 1");
+            throw new UnfitException(
+                    "'%s' may mean a share or a percentage; write %s %% or a number from 1", text, text);
         }
         if (fraction <= 0 || fraction > 1) {
-            throw new IllegalArgumentException("a duty is more than 0 % and at most 100 %, not '" + text + "'");
+            throw new UnfitException("a duty is more than 0 %% and at most 100 %%, not '%s'", text);
         }
         return fraction;
     }

@@ -11,6 +11,9 @@ import org.ohmloom.model.Device;
 import org.ohmloom.model.SourceSetting;
 import org.ohmloom.units.QuantityParser;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /**
  * How a state finds a source, as a person writes it, in any order: {@code on} or {@code off}, the charge of a battery as
@@ -67,19 +70,19 @@ public final class SourceText {
             } else if (lower.matches(".*\\d\\s*m?a") && !(device instanceof Battery)) {
                 amps = OptionalDouble.of(QuantityParser.parse(word, Unit.AMP).canonical());
             } else {
-                throw new IllegalArgumentException(
-                        "'" + word + "' says nothing of this source; write " + example(device));
+                throw new UnfitException("'%s' says nothing of this source; write %s", word, example(device));
             }
         }
         return Optional.of(new SourceSetting(on, charge, celsius, rpm, amps));
     }
 
-    private static String example(Device device) {
+    private static Text example(Device device) {
         if (device instanceof Battery) {
-            return "on or off, its charge and temperature, as on; 80 %; -10 °C";
+            return Refusals.text("on or off, its charge and temperature, as on; 80 %; -10 °C");
         }
-        return device instanceof Alternator
-                ? "on or off, its speed, temperature and limit, as on; 3000 rpm; 90 °C; 60 A"
-                : "on or off and its limit, as on; 20 A";
+        return Refusals.text(
+                device instanceof Alternator
+                        ? "on or off, its speed, temperature and limit, as on; 3000 rpm; 90 °C; 60 A"
+                        : "on or off and its limit, as on; 20 A");
     }
 }

@@ -11,6 +11,7 @@ import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.PartId;
 import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /**
  * Lets the contents of two cavities of a connector change places: wires with wires, a wire with nothing, a wire with a plug.
@@ -60,6 +61,6 @@ public record SwapCavities(ConnectorId connector, String one, String other) impl
 
     private CavityUse use(List<CavityUse> uses, String name) {
         return CavityUse.named(uses, name)
-                .orElseThrow(() -> new IllegalArgumentException(connector + " has no cavity '" + name + "'"));
+                .orElseThrow(() -> new UnfitException("%s has no cavity '%s'", connector, name));
     }
 }

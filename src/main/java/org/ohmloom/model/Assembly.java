@@ -14,8 +14,8 @@ import static org.ohmloom.units.Require.notBlank;
 public record Assembly(AssemblyId id, String name, String number, String revision) implements Element {
 
     public Assembly {
-        notBlank(name, "name of assembly " + id);
-        notBlank(number, "number of assembly " + id);
-        notBlank(revision, "revision of assembly " + id);
+        notBlank(name, "name of assembly %s", id);
+        notBlank(number, "number of assembly %s", id);
+        notBlank(revision, "revision of assembly %s", id);
     }
 }

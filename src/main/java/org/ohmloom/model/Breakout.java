@@ -14,6 +14,6 @@ import java.util.Optional;
 public record Breakout(BreakoutId id, String name, Optional<AssemblyId> assembly) implements Element, Assembled {
 
     public Breakout {
-        notBlank(name, "name of breakout " + id);
+        notBlank(name, "name of breakout %s", id);
     }
 }

@@ -32,8 +32,8 @@ public record BundleSegment(
 
     public BundleSegment {
         that(!from.equals(to), "segment %s joins breakout %s to itself", id, from);
-        positive(lengthMetres, "length of segment " + id);
-        layLengthMm.ifPresent(value -> positive(value, "lay length of segment " + id));
+        positive(lengthMetres, "length of segment %s", id);
+        layLengthMm.ifPresent(value -> positive(value, "lay length of segment %s", id));
     }
 
     /** A segment whose wires lie straight. */

@@ -36,9 +36,9 @@ public record Cable(
     }
 
     public Cable {
-        notBlank(name, "name of cable " + id);
-        outsideDiameterMm.ifPresent(value -> positive(value, "outside diameter of cable " + id));
-        layLengthMm.ifPresent(value -> positive(value, "lay length of cable " + id));
+        notBlank(name, "name of cable %s", id);
+        outsideDiameterMm.ifPresent(value -> positive(value, "outside diameter of cable %s", id));
+        layLengthMm.ifPresent(value -> positive(value, "lay length of cable %s", id));
     }
 
     /** A twisted pair of no entered diameter, lay and part. */

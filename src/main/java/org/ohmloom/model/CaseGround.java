@@ -14,6 +14,6 @@ public record CaseGround(String terminal, GroundPointId ground, double jointOhms
 
     public CaseGround {
         notBlank(terminal, "terminal of a case ground");
-        notNegative(jointOhms, "joint resistance of the case ground at " + ground);
+        notNegative(jointOhms, "joint resistance of the case ground at %s", ground);
     }
 }

@@ -22,7 +22,7 @@ public record Cavity(
 
     public Cavity {
         notBlank(name, "cavity name");
-        terminal.ifPresent(value -> notBlank(value, "terminal of cavity " + name));
+        terminal.ifPresent(value -> notBlank(value, "terminal of cavity %s", name));
     }
 
     /** A cavity that meets a component's terminal with a kind of contact. */

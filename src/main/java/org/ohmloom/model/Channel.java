@@ -24,9 +24,9 @@ public record Channel(
 
     public Channel {
         notBlank(name, "name of a channel");
-        notBlank(pin, "pin of channel " + name);
-        supplyPin.ifPresent(value -> notBlank(value, "supply pin of channel " + name));
-        returnPin.ifPresent(value -> notBlank(value, "return pin of channel " + name));
+        notBlank(pin, "pin of channel %s", name);
+        supplyPin.ifPresent(value -> notBlank(value, "supply pin of channel %s", name));
+        returnPin.ifPresent(value -> notBlank(value, "return pin of channel %s", name));
     }
 
     /** This channel at other pins. */

@@ -20,7 +20,7 @@ public record ChassisBody(
         implements Element {
 
     public ChassisBody {
-        notBlank(name, "name of chassis body " + id);
+        notBlank(name, "name of chassis body %s", id);
         paths = List.copyOf(paths);
         that(
                 paths.stream().allMatch(path -> !path.from().equals(path.to())),

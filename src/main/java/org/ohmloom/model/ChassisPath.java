@@ -12,6 +12,6 @@ import static org.ohmloom.units.Require.positive;
 public record ChassisPath(GroundPointId from, GroundPointId to, double ohms) {
 
     public ChassisPath {
-        positive(ohms, "resistance of the chassis path from " + from + " to " + to);
+        positive(ohms, "resistance of the chassis path from %s to %s", from, to);
     }
 }

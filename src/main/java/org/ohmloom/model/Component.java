@@ -32,7 +32,7 @@ public record Component(
         implements Element, Assembled {
 
     public Component {
-        notBlank(name, "name of component " + id);
+        notBlank(name, "name of component %s", id);
         caseGround.ifPresent(ground -> that(
                 device.terminals().contains(ground.terminal()),
                 "component %s has no terminal '%s' for its case ground; it has %s",

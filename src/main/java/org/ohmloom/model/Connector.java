@@ -46,13 +46,13 @@ public record Connector(
         implements Element, Assembled {
 
     public Connector {
-        notBlank(name, "name of connector " + id);
+        notBlank(name, "name of connector %s", id);
         cavities = List.copyOf(cavities);
         that(!cavities.isEmpty(), "connector %s needs at least one cavity", id);
         List<String> names = cavities.stream().map(Cavity::name).toList();
         that(names.stream().distinct().count() == names.size(), "cavity names of connector %s repeat: %s", id, names);
         that(component.isEmpty() || mate.isEmpty(), "connector %s cannot have both a component and a mate", id);
-        limitCelsius.ifPresent(value -> positive(value, "temperature limit of connector " + id));
+        limitCelsius.ifPresent(value -> positive(value, "temperature limit of connector %s", id));
         grid.ifPresent(each -> each.requireWhole(id, names));
     }
 

@@ -21,8 +21,8 @@ public record ConnectorAllowance(
         OptionalDouble dripLoopMm) {
 
     public ConnectorAllowance {
-        depthMm.ifPresent(value -> notNegative(value, "depth of connector " + connector));
-        serviceLoopMm.ifPresent(value -> notNegative(value, "service loop at connector " + connector));
-        dripLoopMm.ifPresent(value -> notNegative(value, "drip loop at connector " + connector));
+        depthMm.ifPresent(value -> notNegative(value, "depth of connector %s", connector));
+        serviceLoopMm.ifPresent(value -> notNegative(value, "service loop at connector %s", connector));
+        dripLoopMm.ifPresent(value -> notNegative(value, "drip loop at connector %s", connector));
     }
 }

@@ -44,7 +44,7 @@ public record ContactPart(
         implements Element {
 
     public ContactPart {
-        notNegative(contactOhms, "resistance of contact " + id);
+        notNegative(contactOhms, "resistance of contact %s", id);
         limits = List.copyOf(limits);
         for (int k = 1; k < limits.size(); k++) {
             that(
@@ -52,14 +52,14 @@ public record ContactPart(
                     "current limits of contact %s must come coolest first",
                     id);
         }
-        positive(conductorMinMm2, "smallest conductor of contact " + id);
+        positive(conductorMinMm2, "smallest conductor of contact %s", id);
         that(
                 conductorMaxMm2 >= conductorMinMm2 && Double.isFinite(conductorMaxMm2),
                 "largest conductor of contact %s, %s mm2, is below the smallest, %s mm2",
                 id,
                 conductorMaxMm2,
                 conductorMinMm2);
-        notNegative(insulationMinMm, "smallest insulation of contact " + id);
+        notNegative(insulationMinMm, "smallest insulation of contact %s", id);
         that(
                 insulationMaxMm >= insulationMinMm && Double.isFinite(insulationMaxMm),
                 "largest insulation of contact %s, %s mm, is below the smallest, %s mm",
@@ -67,8 +67,8 @@ public record ContactPart(
                 insulationMaxMm,
                 insulationMinMm);
         doubleCrimps = List.copyOf(doubleCrimps);
-        positive(stripLengthMm, "strip length of contact " + id);
-        ratedVolts.ifPresent(value -> positive(value, "voltage rating of contact " + id));
+        positive(stripLengthMm, "strip length of contact %s", id);
+        ratedVolts.ifPresent(value -> positive(value, "voltage rating of contact %s", id));
     }
 
     /** A contact whose voltage rating is not known. */

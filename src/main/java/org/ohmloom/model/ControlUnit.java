@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /**
  * A control unit, expansion module or remote node on a data bus: its pins are its terminals.
@@ -52,17 +54,17 @@ public record ControlUnit(
         nameCharacters.ifPresent(value -> positive(value, "most characters of a channel's name"));
         groups = List.copyOf(groups);
         channels = List.copyOf(channels);
-        groups.forEach(group -> group.pins().forEach(pin -> requirePin(names, pin, "group of pins " + group.name())));
+        groups.forEach(group -> group.pins().forEach(pin -> requirePin(names, pin, Refusals.text("group of pins %s", group.name()))));
         Set<String> taken = new HashSet<>();
         for (Channel channel : channels) {
             that(taken.add(channel.name()), "two channels of a control unit are named '%s'", channel.name());
-            requirePin(names, channel.pin(), "channel " + channel.name());
-            channel.supplyPin().ifPresent(pin -> requirePin(names, pin, "channel " + channel.name()));
-            channel.returnPin().ifPresent(pin -> requirePin(names, pin, "channel " + channel.name()));
+            requirePin(names, channel.pin(), Refusals.text("channel %s", channel.name()));
+            channel.supplyPin().ifPresent(pin -> requirePin(names, pin, Refusals.text("channel %s", channel.name())));
+            channel.returnPin().ifPresent(pin -> requirePin(names, pin, Refusals.text("channel %s", channel.name())));
         }
     }
 
-    private static void requirePin(List<String> names, String pin, String what) {
+    private static void requirePin(List<String> names, String pin, Text what) {
         that(
                 names.contains(pin),
                 "%s names the pin '%s', which the unit does not have%s",

@@ -9,6 +9,8 @@ import static org.ohmloom.units.Require.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /**
  * A data bus of two lines (classical CAN, ISO 11898-1 and ISO 11898-2): who is on it, where it is terminated and what is sent on it.
@@ -40,10 +42,10 @@ public record DataBus(
     public static final int SHORT_BITS = 11, LONG_BITS = 29;
 
     public DataBus {
-        notBlank(name, "name of data bus " + id);
-        positive(bitsPerSecond, "bit rate of data bus " + id);
-        length(identifierBits, "identifiers of data bus " + id);
-        limits.ifPresent(value -> notBlank(value, "limits of data bus " + id));
+        notBlank(name, "name of data bus %s", id);
+        positive(bitsPerSecond, "bit rate of data bus %s", id);
+        length(identifierBits, Refusals.text("identifiers of data bus %s", id));
+        limits.ifPresent(value -> notBlank(value, "limits of data bus %s", id));
         nodes = List.copyOf(nodes);
         terminations = List.copyOf(terminations);
         messages = List.copyOf(messages);
@@ -103,7 +105,7 @@ public record DataBus(
         return sending(changed);
     }
 
-    private static void length(int bits, String name) {
+    private static void length(int bits, Text name) {
         that(
                 bits == SHORT_BITS || bits == LONG_BITS,
                 "%s have %s or %s bits, not %s",
@@ -127,10 +129,10 @@ public record DataBus(
         public static final int HIGHEST_ADDRESS = 253;
 
         public Node {
-            notBlank(high, "high pin of node " + unit);
-            notBlank(low, "low pin of node " + unit);
+            notBlank(high, "high pin of node %s", unit);
+            notBlank(low, "low pin of node %s", unit);
             that(!high.equals(low), "node %s has the same pin '%s' for both lines", unit, high);
-            address.ifPresent(value -> within(value, 0, HIGHEST_ADDRESS, "source address of node " + unit));
+            address.ifPresent(value -> within(value, 0, HIGHEST_ADDRESS, "source address of node %s", unit));
         }
 
         /** A node without an address of its own. */
@@ -296,12 +298,12 @@ public record DataBus(
 
         public Sent {
             notBlank(name, "name of a message");
-            length(identifierBits, "identifiers of message " + name);
-            within(identifier, 0, (1 << identifierBits) - 1, "identifier of message " + name);
-            within(dataBytes, 0, MOST_BYTES, "bytes of message " + name);
-            positive(periodSeconds, "period of message " + name);
-            jitterSeconds.ifPresent(value -> notNegative(value, "jitter of message " + name));
-            deadlineSeconds.ifPresent(value -> positive(value, "deadline of message " + name));
+            length(identifierBits, Refusals.text("identifiers of message %s", name));
+            within(identifier, 0, (1 << identifierBits) - 1, "identifier of message %s", name);
+            within(dataBytes, 0, MOST_BYTES, "bytes of message %s", name);
+            positive(periodSeconds, "period of message %s", name);
+            jitterSeconds.ifPresent(value -> notNegative(value, "jitter of message %s", name));
+            deadlineSeconds.ifPresent(value -> positive(value, "deadline of message %s", name));
             signals = List.copyOf(signals);
             that(signals.stream().distinct().count() == signals.size(), "message %s carries a channel twice", name);
         }

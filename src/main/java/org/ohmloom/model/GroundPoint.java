@@ -41,11 +41,11 @@ public record GroundPoint(
         implements Element, Assembled {
 
     public GroundPoint {
-        notBlank(name, "name of ground point " + id);
-        notNegative(jointOhms, "joint resistance of ground point " + id);
+        notBlank(name, "name of ground point %s", id);
+        notNegative(jointOhms, "joint resistance of ground point %s", id);
         studs.ifPresent(count -> that(count >= 1, "ground point %s needs at least one stud, not %s", id, count));
-        studMm.ifPresent(value -> positive(value, "thread diameter of ground point " + id));
-        torque.ifPresent(value -> notBlank(value, "torque of ground point " + id));
+        studMm.ifPresent(value -> positive(value, "thread diameter of ground point %s", id));
+        torque.ifPresent(value -> notBlank(value, "torque of ground point %s", id));
     }
 
     /** A ground point of one stud. */

@@ -5,6 +5,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import org.ohmloom.units.Texts;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /** Dates kept as texts of ISO 8601. */
 final class IsoText {
@@ -17,7 +20,7 @@ final class IsoText {
      *
      * @param where whose date it is, for the message
      */
-    static void check(String text, String where) {
+    static void check(String text, Text where) {
         try {
             if (text.length() <= DATE_LENGTH) {
                 LocalDate.parse(text);
@@ -27,8 +30,10 @@ final class IsoText {
                 LocalDateTime.parse(text);
             }
         } catch (DateTimeException notADate) {
-            throw new IllegalArgumentException(
-                    "the date of " + where + " is written as 2026-01-31 or 2026-01-31T14:05, not " + Texts.quoted(text),
+            throw new UnfitException(
+                    Refusals.text(
+                            "the date of %s is written as 2026-01-31 or 2026-01-31T14:05, not %s",
+                            where, Texts.quoted(text)),
                     notADate);
         }
     }

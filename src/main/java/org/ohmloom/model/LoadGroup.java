@@ -29,7 +29,7 @@ public record LoadGroup(LoadGroupId id, String name, Kind kind, List<ComponentId
     }
 
     public LoadGroup {
-        notBlank(name, "name of load group " + id);
+        notBlank(name, "name of load group %s", id);
         members = List.copyOf(members);
         that(members.size() >= 2, "load group %s needs at least two loads", id);
         that(members.stream().distinct().count() == members.size(), "load group %s names a load twice", id);

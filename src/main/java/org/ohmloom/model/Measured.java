@@ -196,9 +196,9 @@ public sealed interface Measured {
         public Powered {
             notBlank(load, "load under power");
             notBlank(state, "state of a test under power");
-            loadVolts.ifPresent(value -> notNegative(value, "voltage at load " + load));
-            dropVolts.ifPresent(value -> notNegative(value, "drop to load " + load));
-            loadAmps.ifPresent(value -> notNegative(value, "current of load " + load));
+            loadVolts.ifPresent(value -> notNegative(value, "voltage at load %s", load));
+            dropVolts.ifPresent(value -> notNegative(value, "drop to load %s", load));
+            loadAmps.ifPresent(value -> notNegative(value, "current of load %s", load));
             that(
                     Stream.of(loadVolts, dropVolts, loadAmps).anyMatch(OptionalDouble::isPresent),
                     "a test of load %s under power has a voltage, a drop or a current",
@@ -230,7 +230,7 @@ public sealed interface Measured {
     record OfWire(String wire, double wireOhms) implements Measured {
         public OfWire {
             notBlank(wire, "measured wire");
-            notNegative(wireOhms, "resistance of wire " + wire);
+            notNegative(wireOhms, "resistance of wire %s", wire);
         }
 
         @Override
@@ -259,7 +259,7 @@ public sealed interface Measured {
     record OfJoint(String joint, double jointOhms) implements Measured {
         public OfJoint {
             notBlank(joint, "measured joint");
-            notNegative(jointOhms, "resistance of joint " + joint);
+            notNegative(jointOhms, "resistance of joint %s", joint);
         }
 
         @Override

@@ -4,6 +4,8 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /** Finds the existing text a person most likely meant. */
 public final class NearestText {
@@ -22,10 +24,18 @@ public final class NearestText {
     }
 
     /** What is asked behind a refusal: {@code ; did you mean 'X1'?}, nothing where there is no candidate. */
-    public static String question(String text, Collection<String> candidates) {
-        return to(text, candidates)
-                .map(near -> "; did you mean '" + near + "'?")
-                .orElse("");
+    public static Text question(String text, Collection<String> candidates) {
+        return to(text, candidates).map(NearestText::question).orElse(Text.NONE);
+    }
+
+    /** The same of the nearest candidate. */
+    public static Text question(String nearest) {
+        return Refusals.text("; did you mean '%s'?", nearest);
+    }
+
+    /** The same where there must be a candidate: that there is none is said too. */
+    public static Text questionOrNone(String text, Collection<String> candidates) {
+        return to(text, candidates).map(NearestText::question).orElseGet(() -> Refusals.text("; there is none yet"));
     }
 
     private static int distance(String left, String right) {

@@ -14,6 +14,6 @@ import java.util.Optional;
 public record Note(NoteId id, Optional<String> about, String text) implements Element {
 
     public Note {
-        notBlank(text, "text of note " + id);
+        notBlank(text, "text of note %s", id);
     }
 }

@@ -41,11 +41,11 @@ public record OperatingState(
     }
 
     public OperatingState {
-        notBlank(name, "name of operating state " + id);
+        notBlank(name, "name of operating state %s", id);
         sources = Collections.unmodifiableSortedMap(new TreeMap<>(sources));
         components = Collections.unmodifiableSortedMap(new TreeMap<>(components));
         outputs = Collections.unmodifiableSortedMap(new TreeMap<>(outputs));
-        durationSeconds.ifPresent(value -> positive(value, "duration of operating state " + id));
+        durationSeconds.ifPresent(value -> positive(value, "duration of operating state %s", id));
     }
 
     /** A state that lasts long enough for everything to warm up. */

@@ -11,7 +11,7 @@ import static org.ohmloom.units.Require.notBlank;
 public record OutputPin(ComponentId unit, String pin) implements Comparable<OutputPin> {
 
     public OutputPin {
-        notBlank(pin, "output pin of " + unit);
+        notBlank(pin, "output pin of %s", unit);
     }
 
     @Override

@@ -36,15 +36,15 @@ public record Part(
         implements Element {
 
     public Part {
-        notBlank(maker, "maker of part " + id);
-        notBlank(description, "description of part " + id);
-        massKg.ifPresent(value -> positive(value, "mass of part " + id));
-        supplier.ifPresent(value -> notBlank(value, "supplier of part " + id));
-        orderNumber.ifPresent(value -> notBlank(value, "order number of part " + id));
-        unitPrice.ifPresent(value -> notNegative(value, "price of part " + id));
+        notBlank(maker, "maker of part %s", id);
+        notBlank(description, "description of part %s", id);
+        massKg.ifPresent(value -> positive(value, "mass of part %s", id));
+        supplier.ifPresent(value -> notBlank(value, "supplier of part %s", id));
+        orderNumber.ifPresent(value -> notBlank(value, "order number of part %s", id));
+        unitPrice.ifPresent(value -> notNegative(value, "price of part %s", id));
         alternates = List.copyOf(alternates);
         alternates.forEach(each -> {
-            notBlank(each, "alternate of part " + id);
+            notBlank(each, "alternate of part %s", id);
             that(!each.equals(id.value()), "part %s cannot be its own alternate", id);
         });
         that(new HashSet<>(alternates).size() == alternates.size(), "alternates of part %s repeat: %s", id, alternates);

@@ -54,11 +54,11 @@ public record Pin(
         all.addAll(capabilities);
         all.addAll(others);
         capabilities = Collections.unmodifiableSet(all);
-        limitAmps.ifPresent(value -> positive(value, "current limit of pin " + name));
-        onOhms.ifPresent(value -> positive(value, "on-state resistance of pin " + name));
-        referenceVolts.ifPresent(value -> positive(value, "reference voltage of pin " + name));
-        pullUpVolts.ifPresent(value -> positive(value, "pull-up voltage of pin " + name));
-        pullUpOhms.ifPresent(value -> positive(value, "pull-up resistance of pin " + name));
+        limitAmps.ifPresent(value -> positive(value, "current limit of pin %s", name));
+        onOhms.ifPresent(value -> positive(value, "on-state resistance of pin %s", name));
+        referenceVolts.ifPresent(value -> positive(value, "reference voltage of pin %s", name));
+        pullUpVolts.ifPresent(value -> positive(value, "pull-up voltage of pin %s", name));
+        pullUpOhms.ifPresent(value -> positive(value, "pull-up resistance of pin %s", name));
     }
 
     /** A pin that works alike in every role and of which nothing is known about what it can tell apart. */

@@ -20,6 +20,6 @@ public record PinGroup(String name, List<String> pins, double limitAmps) {
         pins = List.copyOf(pins);
         that(!pins.isEmpty(), "group of pins %s holds no pin", name);
         that(pins.stream().distinct().count() == pins.size(), "group of pins %s names a pin twice", name);
-        positive(limitAmps, "current limit of the group of pins " + name);
+        positive(limitAmps, "current limit of the group of pins %s", name);
     }
 }

@@ -20,7 +20,7 @@ public sealed interface Place {
      */
     record OnSegment(SegmentId segment, double distanceMetres) implements Place {
         public OnSegment {
-            notNegative(distanceMetres, "distance along segment " + segment);
+            notNegative(distanceMetres, "distance along segment %s", segment);
         }
     }
 }

@@ -7,6 +7,7 @@ import static org.ohmloom.units.Require.within;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.words.Refusals;
 
 /**
  * One line of the as-built record: what a test of one built harness found.
@@ -48,14 +49,14 @@ public record Reading(
     }
 
     public Reading {
-        serialNumber.ifPresent(value -> notBlank(value, "serial number of reading " + id));
-        revision.ifPresent(value -> notBlank(value, "revision of reading " + id));
-        conductorCelsius.ifPresent(value -> within(value, -100, 300, "conductor temperature of reading " + id));
-        instrument.ifPresent(value -> notBlank(value, "instrument of reading " + id));
-        instrumentErrorOhms.ifPresent(value -> positive(value, "instrument error of reading " + id));
-        by.ifPresent(value -> notBlank(value, "name under reading " + id));
-        measuredAt.ifPresent(value -> IsoText.check(value, "reading " + id));
-        remark.ifPresent(value -> notBlank(value, "remark of reading " + id));
+        serialNumber.ifPresent(value -> notBlank(value, "serial number of reading %s", id));
+        revision.ifPresent(value -> notBlank(value, "revision of reading %s", id));
+        conductorCelsius.ifPresent(value -> within(value, -100, 300, "conductor temperature of reading %s", id));
+        instrument.ifPresent(value -> notBlank(value, "instrument of reading %s", id));
+        instrumentErrorOhms.ifPresent(value -> positive(value, "instrument error of reading %s", id));
+        by.ifPresent(value -> notBlank(value, "name under reading %s", id));
+        measuredAt.ifPresent(value -> IsoText.check(value, Refusals.text("reading %s", id)));
+        remark.ifPresent(value -> notBlank(value, "remark of reading %s", id));
         that(
                 !replaces || measured.ohms().isPresent(),
                 "reading %s cannot replace a resistance: it is %s",

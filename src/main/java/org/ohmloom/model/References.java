@@ -5,6 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /** Checks that every reference in a harness leads to an element and that no identity is used twice. */
 final class References {
@@ -25,8 +28,8 @@ final class References {
         Set<String> seen = new HashSet<>();
         harness.elements().forEach(element -> {
             if (!seen.add(element.id().value())) {
-                throw new IllegalArgumentException(
-                        "the id '" + element.id() + "' is used by two elements; ids are unique across all kinds");
+                throw new UnfitException(
+                        "the id '%s' is used by two elements; ids are unique across all kinds", element.id());
             }
         });
         new References(harness).check();
@@ -209,7 +212,7 @@ final class References {
             List<String> names = harness.connectors().get(at.connector()).cavities().stream()
                     .map(Cavity::name)
                     .toList();
-            named(place + "/cavity", at.cavity(), names, "cavity of connector " + at.connector());
+            named(place + "/cavity", at.cavity(), names, Refusals.text("cavity of connector %s", at.connector()));
         } else if (end instanceof WireEnd.AtTerminal at) {
             component(place + "/component", at.component());
             terminal(place + "/terminal", at.component(), at.terminal());
@@ -246,19 +249,19 @@ final class References {
 
     private void terminal(String place, ComponentId component, String terminal) {
         component(place, component);
-        named(place, terminal, harness.components().get(component).terminals(), "terminal of component " + component);
+        named(place, terminal, harness.components().get(component).terminals(), Refusals.text("terminal of component %s", component));
     }
 
     private <I extends ElementId> void exists(String place, I id, Register<I, ?> register, String kind) {
         if (!register.has(id)) {
             List<String> names = register.ids().stream().map(ElementId::value).toList();
-            throw new BrokenReferenceException(place, id.value(), kind, NearestText.to(id.value(), names));
+            throw new BrokenReferenceException(place, id.value(), Refusals.text(kind), names);
         }
     }
 
-    private static void named(String place, String name, Collection<String> names, String kind) {
+    private static void named(String place, String name, Collection<String> names, Text kind) {
         if (!names.contains(name)) {
-            throw new BrokenReferenceException(place, name, kind, NearestText.to(name, names));
+            throw new BrokenReferenceException(place, name, kind, names);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.ohmloom.words.UnfitException;
 
 /**
  * An unmodifiable collection of one kind of element in the order of their identities.
@@ -36,7 +37,7 @@ public final class Register<I extends ElementId, E extends Element> {
         SortedMap<I, E> map = new TreeMap<>();
         for (E element : elements) {
             if (map.put(Register.<I, E>idOf(element), element) != null) {
-                throw new IllegalArgumentException("two elements have the id '" + element.id() + "'");
+                throw new UnfitException("two elements have the id '%s'", element.id());
             }
         }
         return new Register<>(map);
@@ -63,7 +64,7 @@ public final class Register<I extends ElementId, E extends Element> {
      * @throws IllegalArgumentException when there is none
      */
     public E get(I id) {
-        return find(id).orElseThrow(() -> new IllegalArgumentException("no element has the id '" + id + "'"));
+        return find(id).orElseThrow(() -> new UnfitException("no element has the id '%s'", id));
     }
 
     /** Whether an element has that identity. */

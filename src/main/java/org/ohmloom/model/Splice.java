@@ -41,9 +41,9 @@ public record Splice(
     }
 
     public Splice {
-        notBlank(name, "name of splice " + id);
-        notNegative(jointOhms, "joint resistance of splice " + id);
-        cover.ifPresent(value -> notBlank(value, "cover of splice " + id));
+        notBlank(name, "name of splice %s", id);
+        notNegative(jointOhms, "joint resistance of splice %s", id);
+        cover.ifPresent(value -> notBlank(value, "cover of splice %s", id));
     }
 
     /** A splice of which it is not said how it is made. */

@@ -26,15 +26,15 @@ public record StateSequence(SequenceId id, String name, List<Step> steps, Option
      */
     public record Step(StateId state, double durationSeconds) {
         public Step {
-            positive(durationSeconds, "duration of a step in state " + state);
+            positive(durationSeconds, "duration of a step in state %s", state);
         }
     }
 
     public StateSequence {
-        notBlank(name, "name of sequence " + id);
+        notBlank(name, "name of sequence %s", id);
         steps = List.copyOf(steps);
         that(!steps.isEmpty(), "sequence %s needs at least one step", id);
-        untilVolts.ifPresent(value -> positive(value, "voltage asked about in sequence " + id));
+        untilVolts.ifPresent(value -> positive(value, "voltage asked about in sequence %s", id));
     }
 
     /** How long it lasts in all, s. */

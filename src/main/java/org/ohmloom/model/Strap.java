@@ -35,11 +35,11 @@ public record Strap(
         implements Element, Assembled {
 
     public Strap {
-        notBlank(name, "name of strap " + id);
+        notBlank(name, "name of strap %s", id);
         that(!from.equals(to), "strap %s joins ground point %s to itself", id, from);
-        positive(ohms, "resistance of strap " + id);
-        lengthMetres.ifPresent(value -> positive(value, "length of strap " + id));
-        areaMm2.ifPresent(value -> positive(value, "cross-section of strap " + id));
+        positive(ohms, "resistance of strap %s", id);
+        lengthMetres.ifPresent(value -> positive(value, "length of strap %s", id));
+        areaMm2.ifPresent(value -> positive(value, "cross-section of strap %s", id));
     }
 
     /** A strap of which only the resistance is known. */

@@ -18,8 +18,8 @@ public record Waiver(WaiverId id, String rule, List<String> subjects, String rea
         implements Element {
 
     public Waiver {
-        notBlank(rule, "rule of waiver " + id);
+        notBlank(rule, "rule of waiver %s", id);
         subjects = subjects.stream().sorted(NaturalOrder.INSTANCE).toList();
-        notBlank(reason, "reason of waiver " + id);
+        notBlank(reason, "reason of waiver %s", id);
     }
 }

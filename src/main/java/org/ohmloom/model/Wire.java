@@ -49,12 +49,12 @@ public record Wire(
         implements Element, Assembled {
 
     public Wire {
-        family.ifPresent(value -> notBlank(value, "conductor family of wire " + id));
-        insulation.ifPresent(value -> notBlank(value, "insulation type of wire " + id));
-        circuit.ifPresent(value -> notBlank(value, "circuit of wire " + id));
-        lengthMetres.ifPresent(value -> positive(value, "length of wire " + id));
-        measuredOhms.ifPresent(value -> positive(value, "measured resistance of wire " + id));
-        presentAmps.ifPresent(value -> notNegative(value, "present current of wire " + id));
+        family.ifPresent(value -> notBlank(value, "conductor family of wire %s", id));
+        insulation.ifPresent(value -> notBlank(value, "insulation type of wire %s", id));
+        circuit.ifPresent(value -> notBlank(value, "circuit of wire %s", id));
+        lengthMetres.ifPresent(value -> positive(value, "length of wire %s", id));
+        measuredOhms.ifPresent(value -> positive(value, "measured resistance of wire %s", id));
+        presentAmps.ifPresent(value -> notNegative(value, "present current of wire %s", id));
     }
 
     /** A wire whose size may be chosen. */

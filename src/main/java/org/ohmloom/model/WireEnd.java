@@ -16,7 +16,7 @@ public sealed interface WireEnd {
      */
     record AtCavity(ConnectorId connector, String cavity) implements WireEnd {
         public AtCavity {
-            notBlank(cavity, "cavity of connector " + connector);
+            notBlank(cavity, "cavity of connector %s", connector);
         }
 
         @Override
@@ -33,7 +33,7 @@ public sealed interface WireEnd {
      */
     record AtTerminal(ComponentId component, String terminal) implements WireEnd {
         public AtTerminal {
-            notBlank(terminal, "terminal of component " + component);
+            notBlank(terminal, "terminal of component %s", component);
         }
 
         @Override

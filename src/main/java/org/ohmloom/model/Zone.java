@@ -14,7 +14,7 @@ import static org.ohmloom.units.Require.within;
 public record Zone(ZoneId id, String name, double ambientCelsius, boolean engineSpace) implements Element {
 
     public Zone {
-        notBlank(name, "name of zone " + id);
-        within(ambientCelsius, -60, 400, "ambient of zone " + id);
+        notBlank(name, "name of zone %s", id);
+        within(ambientCelsius, -60, 400, "ambient of zone %s", id);
     }
 }

@@ -19,6 +19,6 @@ public record DeviceChoice(
         ComponentId device, OptionalDouble ratingAmps, double loadAmps, String reason, Citation citation) {
 
     public DeviceChoice {
-        notNegative(loadAmps, "load of protective device " + device);
+        notNegative(loadAmps, "load of protective device %s", device);
     }
 }

@@ -1,5 +1,8 @@
 package org.ohmloom.units;
 
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+
 /** What a quantity measures. Each dimension has one canonical unit, the one the model and the solver compute in. */
 public enum Dimension {
     /** Electrical potential difference, canonical unit V. */
@@ -59,6 +62,11 @@ public enum Dimension {
     /** The name of this dimension: "length", "area". */
     public String noun() {
         return nounWithArticle.substring(nounWithArticle.indexOf(' ') + 1);
+    }
+
+    /** The name with its article, in any language: for a refusal. */
+    Text named() {
+        return Refusals.text(nounWithArticle);
     }
 
     /** A text that {@link QuantityParser} reads as a quantity of this dimension, for messages: "1.5 m". */

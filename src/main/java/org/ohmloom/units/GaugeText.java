@@ -3,10 +3,13 @@ package org.ohmloom.units;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /** Reads and writes the size labels of conductors. */
 final class GaugeText {
-    private static final String NEEDED = "a conductor size such as '14 AWG', '2/0 AWG' or '2.5 mm2' is needed";
+    private static final Text NEEDED =
+            Refusals.text("a conductor size such as '14 AWG', '2/0 AWG' or '2.5 mm2' is needed");
     private static final Pattern AWG_BEFORE = Pattern.compile("AWG ?#?(?<size>.*)");
     private static final Pattern AWG_AFTER = Pattern.compile("#?(?<size>.*?) ?AWG");
     private static final Pattern AUGHTS = Pattern.compile("([1-4]) ?/ ?0");
@@ -49,7 +52,7 @@ final class GaugeText {
         }
         if (!WHOLE.matcher(size).matches() || Integer.parseInt(size) > Gauge.THINNEST_AWG) {
             throw new QuantityFormatException(
-                    Texts.quoted(typed) + " is not an AWG size; those go from 4/0 to 1/0 and from 1 to 40");
+                    "%s is not an AWG size; those go from 4/0 to 1/0 and from 1 to 40", Texts.quoted(typed));
         }
         return Gauge.awg(Integer.parseInt(size));
     }
@@ -57,15 +60,18 @@ final class GaugeText {
     private static Gauge metric(String typed) {
         NumberText number = NumberText.read(typed, NEEDED);
         if (number.rest().isEmpty()) {
-            throw new QuantityFormatException(Texts.quoted(typed) + " does not say AWG or mm2; " + NEEDED);
+            throw new QuantityFormatException("%s does not say AWG or mm2; %s", Texts.quoted(typed), NEEDED);
         }
         if (Units.find(number.rest(), Dimension.AREA).orElse(Unit.CIRCULAR_MIL) != Unit.SQUARE_MILLIMETRE) {
-            throw new QuantityFormatException(Texts.quoted(typed) + " is not in AWG or mm2; " + NEEDED);
+            throw new QuantityFormatException("%s is not in AWG or mm2; %s", Texts.quoted(typed), NEEDED);
         }
         if (number.value() < Gauge.SMALLEST_MM2 || number.value() > Gauge.LARGEST_MM2) {
-            throw new QuantityFormatException(Texts.quoted(typed) + " is not a size between "
-                    + NumberText.exact(Gauge.SMALLEST_MM2) + " and " + NumberText.exact(Gauge.LARGEST_MM2) + " mm2; "
-                    + NEEDED);
+            throw new QuantityFormatException(
+                    "%s is not a size between %s and %s mm2; %s",
+                    Texts.quoted(typed),
+                    NumberText.exact(Gauge.SMALLEST_MM2),
+                    NumberText.exact(Gauge.LARGEST_MM2),
+                    NEEDED);
         }
         return Gauge.metric(number.value());
     }

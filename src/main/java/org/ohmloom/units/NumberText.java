@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ohmloom.words.Text;
 
 /**
  * The number at the beginning of a text and what follows it.
@@ -29,35 +30,38 @@ record NumberText(double value, String rest) {
      * @throws QuantityFormatException when there is no number, when it may be read in two ways (a second point or comma,
      *     or one comma before exactly three digits, as in "1,234"), or when it is too large or too small for a double
      */
-    static NumberText read(String typed, String needed) {
+    static NumberText read(String typed, Text needed) {
         String text = Texts.plain(typed);
         if (text.isEmpty()) {
-            throw new QuantityFormatException("nothing was entered; " + needed);
+            throw new QuantityFormatException("nothing was entered; %s", needed);
         }
         Matcher number = NUMBER.matcher(text);
         if (!number.lookingAt()) {
-            throw new QuantityFormatException(Texts.quoted(typed) + " does not begin with a number; " + needed);
+            throw new QuantityFormatException("%s does not begin with a number; %s", Texts.quoted(typed), needed);
         }
         String digits = number.group();
         String rest = text.substring(number.end()).replace(" ", "");
         if (MORE_DIGITS.matcher(rest).matches()) {
-            throw new QuantityFormatException(Texts.quoted(typed)
-                    + " is not one plain number; write it with one decimal point or comma and no thousands separator; "
-                    + needed);
+            throw new QuantityFormatException(
+                    "%s is not one plain number; write it with one decimal point or comma and no thousands separator; %s",
+                    Texts.quoted(typed), needed);
         }
         if (COMMA_AS_THOUSANDS.matcher(digits).matches()) {
-            throw new QuantityFormatException(Texts.quoted(typed) + " may mean " + digits.replace(",", "") + " or "
-                    + digits.replace(',', '.') + "; write the one that is meant");
+            throw new QuantityFormatException(
+                    "%s may mean %s or %s; write the one that is meant",
+                    Texts.quoted(typed), digits.replace(",", ""), digits.replace(',', '.'));
         }
         return new NumberText(value(digits.replace(',', '.'), typed, needed), rest);
     }
 
-    private static double value(String digits, String typed, String needed) {
+    private static double value(String digits, String typed, Text needed) {
         double value = Double.parseDouble(digits);
         boolean vanished = value == 0 && digits.split("[eE]", 2)[0].matches(".*[1-9].*");
         if (Double.isInfinite(value) || vanished) {
             throw new QuantityFormatException(
-                    Texts.quoted(typed) + " is too " + (vanished ? "small" : "large") + " to compute with; " + needed);
+                    vanished ? "%s is too small to compute with; %s" : "%s is too large to compute with; %s",
+                    Texts.quoted(typed),
+                    needed);
         }
         return value + 0.0;
     }

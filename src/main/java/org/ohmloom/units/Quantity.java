@@ -21,7 +21,7 @@ public record Quantity(double value, Unit unit) {
         Require.that(
                 Double.isFinite(value) && Double.isFinite(unit.toCanonical(value)),
                 "%s must be a finite number of %s, was %s",
-                unit.dimension().nounWithArticle(),
+                unit.dimension().named(),
                 unit.symbol(),
                 value);
     }
@@ -66,7 +66,7 @@ public record Quantity(double value, Unit unit) {
                 other.dimension() == dimension(),
                 "%s is %s, it has no value in %s",
                 text(),
-                dimension().nounWithArticle(),
+                dimension().named(),
                 other.symbol());
         return other == unit ? value : other.fromCanonical(canonical());
     }

@@ -1,6 +1,8 @@
 package org.ohmloom.units;
 
 import java.util.Optional;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /**
  * Reads quantities as builders write them: "2.5 mm2", "2,5 mm²", "10 ft", "4,7 kOhm", "1.2e-3 A", "20 %".
@@ -42,31 +44,33 @@ public final class QuantityParser {
                 assumedWhenMissing.dimension() == expected,
                 "the assumed unit %s does not measure %s",
                 assumedWhenMissing,
-                expected.nounWithArticle());
+                expected.named());
         return read(text, expected, Optional.of(assumedWhenMissing));
     }
 
     private static Quantity read(String text, Dimension expected, Optional<Unit> assumed) {
-        String needed = expected.nounWithArticle() + " such as '" + expected.example() + "' is needed";
+        Text needed = Refusals.text("%s such as '%s' is needed", expected.named(), expected.example());
         NumberText number = NumberText.read(text, needed);
         Unit unit = number.rest().isEmpty()
-                ? assumed.orElseThrow(() -> new QuantityFormatException(Texts.quoted(text) + " has no unit; " + needed))
+                ? assumed.orElseThrow(() -> new QuantityFormatException("%s has no unit; %s", Texts.quoted(text), needed))
                 : unit(text, number.rest(), expected, needed);
         double canonical = unit.toCanonical(number.value());
         if (Quantity.isTooLarge(canonical) || Quantity.isTooSmall(canonical)) {
-            throw new QuantityFormatException(Texts.quoted(text) + " is too "
-                    + (Quantity.isTooLarge(canonical) ? "large" : "small") + " to compute with; " + needed);
+            throw new QuantityFormatException(
+                    Quantity.isTooLarge(canonical)
+                            ? "%s is too large to compute with; %s"
+                            : "%s is too small to compute with; %s",
+                    Texts.quoted(text),
+                    needed);
         }
         return Quantity.of(number.value(), unit);
     }
 
-    private static Unit unit(String text, String spelling, Dimension expected, String needed) {
-        return Units.find(spelling, expected).orElseThrow(() -> {
-            Optional<Unit> other = Units.findAnywhere(spelling);
-            return new QuantityFormatException(other.map(unit -> Texts.quoted(text) + " is "
-                                    + unit.dimension().nounWithArticle())
-                            .orElse(Texts.quoted(text) + " has the unknown unit " + Texts.quoted(spelling))
-                    + "; " + needed);
-        });
+    private static Unit unit(String text, String spelling, Dimension expected, Text needed) {
+        return Units.find(spelling, expected).orElseThrow(() -> Units.findAnywhere(spelling)
+                .map(other -> new QuantityFormatException(
+                        "%s is %s; %s", Texts.quoted(text), other.dimension().named(), needed))
+                .orElseGet(() -> new QuantityFormatException(
+                        "%s has the unknown unit %s; %s", Texts.quoted(text), Texts.quoted(spelling), needed)));
     }
 }

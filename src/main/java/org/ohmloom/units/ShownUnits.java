@@ -194,7 +194,7 @@ public record ShownUnits(Sizes sizes, Lengths lengths, Temperatures temperatures
         String plain = pointed(text).strip();
         if (plain.startsWith(NEARLY)) {
             throw new QuantityFormatException(
-                    Texts.quoted(text) + " is only near a size; write the size meant, as 2.5 mm² or 14 AWG");
+                    "%s is only near a size; write the size meant, as 2.5 mm² or 14 AWG", Texts.quoted(text));
         }
         return sizes == Sizes.AWG && ShownDigits.isBare(plain) ? plain + " AWG" : plain;
     }

@@ -32,6 +32,7 @@ import org.ohmloom.model.Waiver;
 import org.ohmloom.model.WaiverId;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.HarnessText;
@@ -155,17 +156,17 @@ class RenameElementsTest {
                 RenamePlan.of(harness, wires, NamePattern.parse("X{1}"), (element, word) -> Optional.empty());
         assertEquals(
                 List.of("'X1' is another thing in the harness", "'X2' is another thing in the harness", ""),
-                clash.lines().stream().map(RenamePlan.Line::problem).toList());
+                clash.lines().stream().map(RenamePlan.Line::problem).map(Text::english).toList());
         assertFalse(clash.isReady());
         assertThrows(IllegalArgumentException.class, clash::edit);
 
         RenamePlan same = RenamePlan.of(harness, wires, NamePattern.parse("Q"), (element, word) -> Optional.empty());
-        assertEquals(Optional.of("3 things would be 'Q'"), same.problem());
+        assertEquals(Optional.of("3 things would be 'Q'"), same.problem().map(Text::english));
 
         RenamePlan shifted =
                 RenamePlan.of(harness, wires, NamePattern.parse("W{2}"), (element, word) -> Optional.empty());
         // W1 to W2, W2 to W3 and W3 to W4: W4 is there already and is not renamed
-        assertEquals(Optional.of("'W4' is another thing in the harness"), shifted.problem());
+        assertEquals(Optional.of("'W4' is another thing in the harness"), shifted.problem().map(Text::english));
     }
 
     @Test
@@ -178,7 +179,7 @@ class RenameElementsTest {
                         .filter(org.ohmloom.model.Wire.class::isInstance)
                         .map(org.ohmloom.model.Wire.class::cast)
                         .map(wire -> FieldText.words(wire.signalClass())));
-        assertTrue(plan.isReady(), plan.problem().orElse(""));
+        assertTrue(plan.isReady(), plan.problem().map(Text::english).orElse(""));
         session.apply(plan.edit());
         assertEquals(
                 Optional.of("Rename " + wires.size() + " things"),

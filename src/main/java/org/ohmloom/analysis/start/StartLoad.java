@@ -52,7 +52,7 @@ public record StartLoad(String name, Kind kind, double amps, String place, Contr
 
     public StartLoad {
         notBlank(name, "name of a load");
-        positive(amps, "current of " + name);
-        notBlank(place, "place of " + name);
+        positive(amps, "current of %s", name);
+        notBlank(place, "place of %s", name);
     }
 }

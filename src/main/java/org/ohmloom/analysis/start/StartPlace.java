@@ -15,7 +15,7 @@ public record StartPlace(String name, double ambientCelsius, double metres) {
 
     public StartPlace {
         notBlank(name, "name of a place");
-        within(ambientCelsius, -60, 400, "ambient of " + name);
-        positive(metres, "length of the bundle to " + name);
+        within(ambientCelsius, -60, 400, "ambient of %s", name);
+        positive(metres, "length of the bundle to %s", name);
     }
 }

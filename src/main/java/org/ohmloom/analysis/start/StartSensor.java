@@ -57,6 +57,6 @@ public record StartSensor(String name, Kind kind, String place) {
 
     public StartSensor {
         notBlank(name, "name of a sensor");
-        notBlank(place, "place of " + name);
+        notBlank(place, "place of %s", name);
     }
 }

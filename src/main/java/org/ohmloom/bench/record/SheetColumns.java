@@ -119,7 +119,7 @@ final class SheetColumns {
         try {
             if (unit.isPresent() && unit.get().dimension() != dimension) {
                 throw new QuantityFormatException(
-                        Texts.quoted(head) + " is not the head of " + dimension.nounWithArticle());
+                        "%s is not the head of %s", Texts.quoted(head), dimension.nounWithArticle());
             }
             Quantity value = unit.isPresent()
                     ? QuantityParser.parse(written, unit.get())

@@ -18,6 +18,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
 
 /**
  * Cuts a wire and joins its halves in a splice. Both keep size, colour, class and circuit; a typed length is shared by where the
@@ -42,7 +43,7 @@ public record InsertSplice(
 
     public InsertSplice {
         if (!(fraction > 0 && fraction < 1)) {
-            throw new IllegalArgumentException("the cut of wire " + wire + " must lie within it, was at " + fraction);
+            throw new UnfitException("the cut of wire %s must lie within it, was at %s", wire, fraction);
         }
     }
 

@@ -39,9 +39,9 @@ public record Message(
                 id,
                 FrameFormat.MOST_BYTES,
                 dataBytes);
-        positive(periodSeconds, "period of message " + id);
-        notNegative(jitterSeconds, "jitter of message " + id);
-        positive(deadlineSeconds, "deadline of message " + id);
+        positive(periodSeconds, "period of message %s", id);
+        notNegative(jitterSeconds, "jitter of message %s", id);
+        positive(deadlineSeconds, "deadline of message %s", id);
     }
 
     /** A message that is ready on time and must have arrived before the next one. */

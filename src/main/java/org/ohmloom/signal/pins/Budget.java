@@ -18,7 +18,7 @@ public record Budget(String name, Set<String> slots, double limitAmps) {
 
     public Budget {
         notBlank(name, "name of a budget");
-        positive(limitAmps, "limit of " + name);
+        positive(limitAmps, "limit of %s", name);
         slots = Collections.unmodifiableSet(new TreeSet<>(slots));
     }
 }

@@ -50,10 +50,10 @@ public record Claim(
     public Claim {
         barred = Set.copyOf(barred);
         unitMetres = Map.copyOf(unitMetres);
-        unitMetres.forEach((unit, metres) -> notNegative(metres, "distance of claim " + id + " to " + unit));
+        unitMetres.forEach((unit, metres) -> notNegative(metres, "distance of claim %s to %s", id, unit));
         notBlank(id, "id of a claim");
-        notBlank(owner, "owner of claim " + id);
-        notNegative(amps, "current of claim " + id);
+        notBlank(owner, "owner of claim %s", id);
+        notNegative(amps, "current of claim %s", id);
     }
 
     /** Whether a switching neighbour disturbs it: what is read as a voltage, a resistance or an edge. */

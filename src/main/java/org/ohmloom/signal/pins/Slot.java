@@ -46,7 +46,7 @@ public record Slot(
         notBlank(id, "id of a slot");
         that(!roles.isEmpty(), "slot %s can be nothing", id);
         that(capacity >= 1, "slot %s takes at least one claim, not %s", id, capacity);
-        limitAmps.ifPresent(value -> positive(value, "current limit of slot " + id));
+        limitAmps.ifPresent(value -> positive(value, "current limit of slot %s", id));
         roles = Collections.unmodifiableSet(EnumSet.copyOf(roles));
         neighbours = Collections.unmodifiableSet(new TreeSet<>(neighbours));
     }

@@ -18,8 +18,8 @@ import org.ohmloom.model.PinRole;
 public record Line(ComponentId component, String terminal, PinRole role, double amps, boolean switching) {
 
     public Line {
-        notBlank(terminal, "terminal of a line of " + component);
-        notNegative(amps, "current of a line of " + component);
+        notBlank(terminal, "terminal of a line of %s", component);
+        notNegative(amps, "current of a line of %s", component);
     }
 
     /** How people write it: {@code B1.signal}. */

@@ -40,8 +40,8 @@ public record UnitDescription(
 
     public UnitDescription {
         notBlank(name, "name of a control unit");
-        notBlank(title, "title of control unit " + name);
-        notBlank(source, "source of control unit " + name);
+        notBlank(title, "title of control unit %s", name);
+        notBlank(source, "source of control unit %s", name);
         connectors = Collections.unmodifiableMap(new LinkedHashMap<>(connectors));
     }
 

@@ -30,7 +30,7 @@ public final class Part {
     public static Part of(String id, double[] costs, double[]... ohms) {
         Require.that(costs.length > 0, "%s has no option", id);
         for (int option = 0; option < costs.length; option++) {
-            Require.notNegative(costs[option], "cost of " + id);
+            Require.notNegative(costs[option], "cost of %s", id);
             Require.that(option == 0 || costs[option] >= costs[option - 1], "costs of %s must not fall", id);
         }
         double[][] curves = new double[ohms.length][];
@@ -38,7 +38,7 @@ public final class Part {
             Require.that(ohms[curve].length == costs.length, "%s has %s options", id, costs.length);
             curves[curve] = ohms[curve].clone();
             for (double each : curves[curve]) {
-                Require.notNegative(each, "resistance of " + id);
+                Require.notNegative(each, "resistance of %s", id);
             }
         }
         return new Part(id, costs.clone(), curves);

@@ -142,7 +142,7 @@ public final class LayoutPane extends JPanel {
         boolean anew = now != shown;
         shown = now;
         String reason = outcome.failure()
-                .map(failure -> WORDS.get("layout.the-layout-cannot-be", failure.getMessage()))
+                .map(failure -> WORDS.get("layout.the-layout-cannot-be", Words.said(failure)))
                 .orElse("");
         Optional<LaidOut> before = laidOut;
         laidOut = outcome.answer();

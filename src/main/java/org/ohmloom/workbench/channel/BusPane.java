@@ -138,7 +138,7 @@ final class BusPane extends JPanel {
             tell(new BusTold(words, harness, tables, channels).lines(bus));
         } catch (IllegalArgumentException unfit) {
             typed = Optional.empty();
-            tell(List.of(String.valueOf(unfit.getMessage())));
+            tell(List.of(Words.said(unfit)));
         }
         ok.setEnabled(typed.isPresent());
     }

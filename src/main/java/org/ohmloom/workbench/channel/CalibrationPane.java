@@ -249,7 +249,7 @@ final class CalibrationPane extends JPanel {
             show(typed.get());
         } catch (IllegalArgumentException unfit) {
             typed = Optional.empty();
-            tell(List.of(String.valueOf(unfit.getMessage())));
+            tell(List.of(Words.said(unfit)));
             chart.show(Optional.empty());
         }
         ok.setEnabled(typed.isPresent());

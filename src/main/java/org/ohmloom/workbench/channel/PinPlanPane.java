@@ -246,7 +246,7 @@ final class PinPlanPane extends StudyTab {
             hint.say("");
             desk.apply(edit);
         } catch (IllegalArgumentException refused) {
-            hint.say(String.valueOf(refused.getMessage()));
+            hint.say(Words.said(refused));
         }
     }
 
@@ -277,7 +277,7 @@ final class PinPlanPane extends StudyTab {
             });
             came.failure()
                     .filter(failure -> !(failure instanceof CancellationException))
-                    .ifPresent(failure -> outcome.say(words.get("failed", String.valueOf(failure.getMessage()))));
+                    .ifPresent(failure -> outcome.say(words.get("failed", Words.said(failure))));
         }
         refresh();
     }

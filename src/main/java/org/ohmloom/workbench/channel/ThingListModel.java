@@ -103,7 +103,7 @@ final class ThingListModel extends AbstractTableModel {
             thing(row).component(new FreshIds(harness));
             return "";
         } catch (IllegalArgumentException unfit) {
-            return String.valueOf(unfit.getMessage());
+            return Words.said(unfit);
         }
     }
 

@@ -139,9 +139,9 @@ final class UnitForm extends JPanel {
         try {
             typed.accept(Optional.of(UnitSheet.read(text.csv(), words.get("unit.typed"))), "");
         } catch (CsvTableException | UnitSheetException unfit) {
-            typed.accept(Optional.empty(), asRows(String.valueOf(unfit.getMessage())));
+            typed.accept(Optional.empty(), asRows(Words.said(unfit)));
         } catch (IllegalArgumentException unfit) {
-            typed.accept(Optional.empty(), String.valueOf(unfit.getMessage()));
+            typed.accept(Optional.empty(), Words.said(unfit));
         }
     }
 
@@ -167,7 +167,7 @@ final class UnitForm extends JPanel {
                                         words.get(
                                                 "unit.not-saved",
                                                 file.toString(),
-                                                String.valueOf(failed.getMessage()))));
+                                                Words.said(failed))));
                     }
                 }));
     }

@@ -109,7 +109,7 @@ final class UnitPane extends JPanel {
             try {
                 answer.accept(Optional.of(place.edit(chosen.orElseThrow())));
             } catch (IllegalArgumentException refused) {
-                say(String.valueOf(refused.getMessage()));
+                say(Words.said(refused));
             }
         });
         JButton cancel = new JButton(words.get("cancel"));
@@ -129,7 +129,7 @@ final class UnitPane extends JPanel {
                     list.setSelectedIndex(units.size() - 1);
                 });
             } catch (CsvTableException | UnitSheetException unreadable) {
-                services.eventThread().execute(() -> say(String.valueOf(unreadable.getMessage())));
+                services.eventThread().execute(() -> say(Words.said(unreadable)));
             }
         }));
     }

@@ -121,7 +121,7 @@ final class WiringPane extends JPanel {
             say(words.get("wiring.working"), "");
         } catch (IllegalArgumentException unfit) {
             worker.stop();
-            say(words.get("wiring.unfit"), String.valueOf(unfit.getMessage()));
+            say(words.get("wiring.unfit"), Words.said(unfit));
         }
     }
 
@@ -162,7 +162,7 @@ final class WiringPane extends JPanel {
             try {
                 edits.addAll(states.edits());
             } catch (IllegalArgumentException unfit) {
-                problems.setText(String.valueOf(unfit.getMessage()));
+                problems.setText(Words.said(unfit));
                 edits.clear();
             }
             if (!edits.isEmpty()) {

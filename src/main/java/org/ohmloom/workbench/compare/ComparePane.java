@@ -159,7 +159,7 @@ public final class ComparePane extends StudyTab {
             services.prompts()
                     .problem(
                             WORDS.get("compare.the-revisions-were-not"),
-                            String.valueOf(outcome.failure().orElseThrow().getMessage()));
+                            Words.said(outcome.failure().orElseThrow()));
         }
         refresh();
     }
@@ -180,7 +180,7 @@ public final class ComparePane extends StudyTab {
                     WORDS.get("compare.change-sheet-written-in", TradeWords.count(files.size(), "file"), folder)));
         } catch (PackException refused) {
             eventThread.execute(() -> services.prompts()
-                    .problem(WORDS.get("compare.the-change-sheet-was"), String.valueOf(refused.getMessage())));
+                    .problem(WORDS.get("compare.the-change-sheet-was"), Words.said(refused)));
         }
     }
 

@@ -16,6 +16,7 @@ import org.ohmloom.edit.Session;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.units.ShownUnits;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * What lies on the workbench: the document, its results, the selection and what is shown of it. Every view listens here
@@ -349,7 +350,7 @@ public final class Desk {
             return;
         }
         LOG.log(Level.WARNING, "the calculation failed", failure);
-        String reason = failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+        String reason = Words.said(failure);
         become(CalculationStatus.notPossible(reason));
     }
 

@@ -116,7 +116,7 @@ public final class DiskWatch {
             });
         } catch (HarnessFileException unreadable) {
             eventThread.execute(() ->
-                    prompts.problem(WORDS.get("disk-watch.the-file-was-not"), String.valueOf(unreadable.getMessage())));
+                    prompts.problem(WORDS.get("disk-watch.the-file-was-not"), Words.said(unreadable)));
         }
     }
 

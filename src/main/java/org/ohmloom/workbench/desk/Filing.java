@@ -353,7 +353,7 @@ public final class Filing {
                 eventThread.execute(() -> {
                     if (isWanted(mine)) {
                         refused.run();
-                        prompts.problem(WORDS.get("filing.the-file-was-not"), unreadable.getMessage());
+                        prompts.problem(WORDS.get("filing.the-file-was-not"), Words.said(unreadable));
                     }
                 });
             }
@@ -383,14 +383,14 @@ public final class Filing {
             } else {
                 prompts.problem(
                         WORDS.get("filing.the-file-was-not-saved"),
-                        String.valueOf(outcome.refused().get().getMessage()));
+                        Words.said(outcome.refused().get()));
                 answer.accept(false);
             }
         });
     }
 
     private void settle(Document document, FileChangedException changed, Consumer<Boolean> answer) {
-        switch (prompts.changedOnDisk(document.name(), changed.getMessage())) {
+        switch (prompts.changedOnDisk(document.name(), Words.said(changed))) {
             case REPLACE -> {
                 document.standAgainst(changed.found());
                 write(document, Optional.empty(), answer);

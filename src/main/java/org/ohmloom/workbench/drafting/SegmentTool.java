@@ -17,6 +17,7 @@ import org.ohmloom.model.SegmentId;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.QuantityParser;
 import org.ohmloom.units.Unit;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * Draws bundle segments from breakout to breakout, each click one farther; an end in the open gets a breakout of its own. The length
@@ -93,7 +94,7 @@ final class SegmentTool extends BoardTool {
         try {
             lengthMetres = lengthMetres(one.board(), to.board());
         } catch (IllegalArgumentException wrong) {
-            easel().wrong(wrong.getMessage());
+            easel().wrong(Words.said(wrong));
             length.requestFocusInWindow();
             return;
         }
@@ -156,7 +157,7 @@ final class SegmentTool extends BoardTool {
             try {
                 label(g, at.scene(), Formats.metres(lengthMetres(start.board(), here.board())));
             } catch (IllegalArgumentException wrong) {
-                label(g, at.scene(), wrong.getMessage());
+                label(g, at.scene(), Words.said(wrong));
             }
         });
     }

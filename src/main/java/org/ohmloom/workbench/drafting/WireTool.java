@@ -17,6 +17,7 @@ import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.workbench.words.Words;
 
 /** Draws a wire from one cavity, terminal, splice or ground point to another: picked on the layout, or typed as X1.3. */
 final class WireTool extends BoardTool {
@@ -135,7 +136,7 @@ final class WireTool extends BoardTool {
                 fromText.requestFocusInWindow();
                 fromText.selectAll();
             } catch (IllegalArgumentException wrong) {
-                easel().wrong(wrong.getMessage());
+                easel().wrong(Words.said(wrong));
             }
         });
     }

@@ -76,7 +76,7 @@ final class PackExport {
         } catch (CancellationException stopped) {
             result = new Result(List.of(), Optional.empty());
         } catch (PackException refused) {
-            result = new Result(List.of(), Optional.of(String.valueOf(refused.getMessage())));
+            result = new Result(List.of(), Optional.of(Words.said(refused)));
         } catch (RuntimeException defect) {
             LOG.log(Level.WARNING, "the build pack failed", defect);
             result = new Result(List.of(), Optional.of(WORDS.get("pack-export.the-build-pack-was", defect)));

@@ -134,7 +134,7 @@ record GuideAnswers(
             return QuantityParser.parse(units.typed(text, unit), unit.dimension(), unit)
                     .canonical();
         } catch (IllegalArgumentException unreadable) {
-            throw new IllegalArgumentException(what + ": " + unreadable.getMessage(), unreadable);
+            throw new IllegalArgumentException(what + ": " + Words.said(unreadable), unreadable);
         }
     }
 

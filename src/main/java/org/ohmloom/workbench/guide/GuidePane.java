@@ -188,7 +188,7 @@ final class GuidePane extends JPanel {
             StartPlan plan = supply.answers(loads.rows(), sensors.rows()).plan();
             layOut(plan);
         } catch (IllegalArgumentException unfit) {
-            say(unfit.getMessage());
+            say(Words.said(unfit));
         }
     }
 
@@ -211,7 +211,7 @@ final class GuidePane extends JPanel {
             } catch (RuntimeException failed) {
                 eventThread.execute(() -> {
                     working(false);
-                    say(words.get("failed", String.valueOf(failed.getMessage())));
+                    say(words.get("failed", Words.said(failed)));
                 });
             }
         });

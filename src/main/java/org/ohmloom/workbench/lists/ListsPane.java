@@ -173,7 +173,7 @@ public final class ListsPane extends JPanel {
                     currentPane().typeOver(made.ids().get(0));
                 }
             } catch (IllegalArgumentException missing) {
-                hint.say(String.valueOf(missing.getMessage()));
+                hint.say(Words.said(missing));
             }
         }
     }

@@ -114,12 +114,12 @@ final class RenamePane extends JPanel {
         try {
             RenamePlan made = RenamePlan.of(harness, things, NamePattern.parse(pattern.getText()), RenamePane::says);
             plan = Optional.of(made);
-            made.lines().forEach(line -> lines.addRow(new Object[] {line.old(), line.now(), line.problem()}));
-            state.setText(made.problem().orElse(words.get("rename-count", things.size())));
+            made.lines().forEach(line -> lines.addRow(new Object[] {line.old(), line.now(), Words.said(line.problem())}));
+            state.setText(made.problem().map(Words::said).orElse(words.get("rename-count", things.size())));
         } catch (IllegalArgumentException unfit) {
             plan = Optional.empty();
             things.forEach(thing -> lines.addRow(new Object[] {thing, "", ""}));
-            state.setText(String.valueOf(unfit.getMessage()));
+            state.setText(Words.said(unfit));
         }
         rename.setEnabled(plan.filter(RenamePlan::isReady).isPresent());
     }

@@ -273,13 +273,13 @@ final class PrintPane extends JPanel {
                     default -> set.isPresent();
                 }));
         boolean printer = printers.getSelectedItem() != null;
-        String problem = notSet.map(failure -> String.valueOf(failure.getMessage()))
+        String problem = notSet.map(Words::said)
                 .orElse(printer ? "" : words.get("no-printer.about"));
         if (set.isPresent()) {
             try {
                 chosen();
             } catch (IllegalArgumentException wrong) {
-                problem = String.valueOf(wrong.getMessage());
+                problem = Words.said(wrong);
             }
         }
         if (!printing.isRunning()) {

@@ -20,6 +20,7 @@ import org.ohmloom.draw.Paper;
 import org.ohmloom.pack.PrintedDocument;
 import org.ohmloom.pack.PrintedSheets;
 import org.ohmloom.pack.Progress;
+import org.ohmloom.workbench.words.Words;
 
 /** Prints on a thread of its own; what it tells arrives on the event thread. */
 final class Printing {
@@ -117,7 +118,7 @@ final class Printing {
             boolean stopped = cancelled.get() || refused.getCause() instanceof PrinterAbortException;
             return stopped
                     ? new Result(0, true, Optional.empty())
-                    : new Result(0, false, Optional.of(String.valueOf(refused.getMessage())));
+                    : new Result(0, false, Optional.of(Words.said(refused)));
         } catch (RuntimeException defect) {
             LOG.log(Level.WARNING, "printing failed", defect);
             return new Result(0, cancelled.get(), Optional.of(String.valueOf(defect)));

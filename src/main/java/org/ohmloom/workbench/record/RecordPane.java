@@ -147,7 +147,7 @@ public final class RecordPane extends StudyTab {
         try {
             return TypedNumbers.optional(celsius.getText(), Unit.DEGREE_CELSIUS);
         } catch (IllegalArgumentException wrong) {
-            desk.say(WORDS.get("record.at-c-2", wrong.getMessage()));
+            desk.say(WORDS.get("record.at-c-2", Words.said(wrong)));
             return OptionalDouble.empty();
         }
     }

@@ -62,7 +62,7 @@ public final class TakeInValues extends Command {
             eventThread.execute(() -> take(table, file));
         } catch (CsvTableException unreadable) {
             eventThread.execute(() -> prompts.problem(
-                    WORDS.get("take-in-values.no-values-were-taken"), String.valueOf(unreadable.getMessage())));
+                    WORDS.get("take-in-values.no-values-were-taken"), Words.said(unreadable)));
         }
     }
 
@@ -108,7 +108,7 @@ public final class TakeInValues extends Command {
                     WORDS.get("take-in-values.no-values-were-taken"),
                     String.join("\n", lines.subList(0, Math.min(MOST_LINES_TOLD, lines.size()))) + more);
         } catch (IllegalArgumentException refused) {
-            prompts.problem(WORDS.get("take-in-values.no-values-were-taken"), String.valueOf(refused.getMessage()));
+            prompts.problem(WORDS.get("take-in-values.no-values-were-taken"), Words.said(refused));
         }
     }
 

@@ -169,7 +169,7 @@ public final class Autosave {
                     EventQueue.invokeLater(this::written);
                 } catch (HarnessFileException refused) {
                     LOG.log(Level.WARNING, "not kept for recovery: {0}", refused.getMessage());
-                    EventQueue.invokeLater(() -> notKept(harness, String.valueOf(refused.getMessage())));
+                    EventQueue.invokeLater(() -> notKept(harness, Words.said(refused)));
                 }
             });
         });

@@ -99,7 +99,7 @@ public final class Recovery {
                 then.run();
             });
         } catch (HarnessFileException unreadable) {
-            eventThread.execute(() -> failed.accept(String.valueOf(unreadable.getMessage())));
+            eventThread.execute(() -> failed.accept(Words.said(unreadable)));
         }
     }
 

@@ -35,7 +35,7 @@ public record CellChanges(String what, List<Cell> cells) {
             try {
                 return new Cell(row, column, before, after, "", Optional.of(parse.get()));
             } catch (IllegalArgumentException unfit) {
-                return refused(row, column, before, after, String.valueOf(unfit.getMessage()));
+                return refused(row, column, before, after, Words.said(unfit));
             }
         }
 

@@ -108,9 +108,9 @@ final class SheetEditor extends AbstractCellEditor implements TableCellEditor {
             checking.check(field.getText());
         } catch (IllegalArgumentException wrong) {
             field.putClientProperty(FlatClientProperties.OUTLINE, FlatClientProperties.OUTLINE_ERROR);
-            field.setToolTipText(wrong.getMessage());
-            field.getAccessibleContext().setAccessibleDescription(wrong.getMessage());
-            problem.accept(String.valueOf(wrong.getMessage()));
+            field.setToolTipText(Words.said(wrong));
+            field.getAccessibleContext().setAccessibleDescription(Words.said(wrong));
+            problem.accept(Words.said(wrong));
             return false;
         }
         return super.stopCellEditing();

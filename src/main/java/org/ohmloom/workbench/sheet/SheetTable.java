@@ -176,7 +176,7 @@ public final class SheetTable extends JTable {
             task.run();
             problem.accept("");
         } catch (IllegalArgumentException unfit) {
-            problem.accept(String.valueOf(unfit.getMessage()));
+            problem.accept(Words.said(unfit));
         }
     }
 

@@ -72,7 +72,7 @@ final class SheetTransfer extends TransferHandler {
                     .toList();
             return table.change(plan(table, rows, columns, block));
         } catch (IllegalArgumentException unfit) {
-            problem.accept(String.valueOf(unfit.getMessage()));
+            problem.accept(Words.said(unfit));
             return false;
         } catch (UnsupportedFlavorException | IOException unreadable) {
             problem.accept(WORDS.get("sheet-transfer.the-clipboard-holds-no"));

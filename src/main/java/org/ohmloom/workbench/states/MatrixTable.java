@@ -121,7 +121,7 @@ final class MatrixTable extends JTable {
                 matrix.type(places, text);
                 problem.accept("");
             } catch (IllegalArgumentException unfit) {
-                problem.accept(String.valueOf(unfit.getMessage()));
+                problem.accept(Words.said(unfit));
             }
         }
     }
@@ -145,7 +145,7 @@ final class MatrixTable extends JTable {
                             field.getText());
                 } catch (IllegalArgumentException unfit) {
                     field.putClientProperty(FlatClientProperties.OUTLINE, FlatClientProperties.OUTLINE_ERROR);
-                    problem.accept(String.valueOf(unfit.getMessage()));
+                    problem.accept(Words.said(unfit));
                     forAll = false;
                     return false;
                 }

@@ -202,7 +202,7 @@ public final class CurrentsPane extends StudyTab {
         from.offer(points);
         to.offer(points);
         String reason = outcome.failure()
-                .map(failure -> words.get("failed", failure.getMessage()))
+                .map(failure -> words.get("failed", Words.said(failure)))
                 .orElse("");
         canvas.show(picture.map(FlowPicture::scene).map(this::inUnits), reason, anew);
         showSelection();

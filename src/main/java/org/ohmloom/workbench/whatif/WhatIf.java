@@ -16,6 +16,7 @@ import org.ohmloom.workbench.desk.Document;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Services;
 import org.ohmloom.workbench.desk.Topic;
+import org.ohmloom.workbench.words.Words;
 
 /**
  * What the side copy on a desk changes in the results. Held against the original whenever new results are whole, on a thread
@@ -138,7 +139,7 @@ public final class WhatIf {
         } else if (outcome.failure()
                 .filter(CancellationException.class::isInstance)
                 .isEmpty()) {
-            problem = String.valueOf(outcome.failure().orElseThrow().getMessage());
+            problem = Words.said(outcome.failure().orElseThrow());
         }
         listeners.forEach(Runnable::run);
     }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.ohmloom.words.MessageBundle;
 import org.ohmloom.words.Text;
+import org.ohmloom.words.Worded;
 
 /**
  * What a person reads, from the message bundle of one topic, in the language the display has
@@ -35,6 +36,11 @@ public final class Words {
     /** A text from below the workbench in the language the display has. */
     public static String said(Text text) {
         return text.in(language());
+    }
+
+    /** What something thrown says, in the language the display has. */
+    public static String said(Throwable thrown) {
+        return said(Worded.of(thrown));
     }
 
     /**

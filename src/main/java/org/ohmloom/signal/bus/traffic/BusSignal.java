@@ -17,7 +17,7 @@ import org.ohmloom.model.ComponentId;
 public record BusSignal(String name, ComponentId sender, double rateHertz, int bits) {
     public BusSignal {
         notBlank(name, "value on a bus");
-        positive(rateHertz, "rate of " + name);
-        within(bits, 1, 64, "bits of " + name);
+        positive(rateHertz, "rate of %s", name);
+        within(bits, 1, 64, "bits of %s", name);
     }
 }
