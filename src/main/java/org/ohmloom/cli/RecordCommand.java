@@ -20,6 +20,7 @@ import org.ohmloom.units.Dimension;
 import org.ohmloom.units.QuantityFormatException;
 import org.ohmloom.units.QuantityParser;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -118,7 +119,7 @@ final class RecordCommand implements Callable<Integer> {
             throw new RefusedInputException(unreadable.getMessage());
         } catch (RecordRefusedException refused) {
             // All but the last are told here, each on its line; the last goes the way of every refusal.
-            List<String> lines = refused.lines();
+            List<String> lines = refused.lines().stream().map(Text::english).toList();
             lines.subList(0, lines.size() - 1)
                     .forEach(line -> spec.commandLine().getErr().println("ohmloom: " + PlainRefusals.oneLine(line)));
             throw new RefusedInputException(lines.get(lines.size() - 1));

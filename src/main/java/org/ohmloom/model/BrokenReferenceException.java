@@ -1,6 +1,7 @@
 package org.ohmloom.model;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import org.ohmloom.words.Refusals;
 import org.ohmloom.words.Text;
@@ -17,7 +18,7 @@ public final class BrokenReferenceException extends UnfitException {
     private final transient Optional<String> nearest;
 
     BrokenReferenceException(String place, String target, Text kind, Collection<String> names) {
-        super("%s: %s", place, problem(target, kind, names));
+        super(Text.joined(": ", List.of(Text.of(place), problem(target, kind, names))));
         this.place = place;
         this.target = target;
         this.problem = problem(target, kind, names);

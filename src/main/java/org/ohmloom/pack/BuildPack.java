@@ -190,7 +190,11 @@ public final class BuildPack {
         try {
             return all.parallelStream().map(this::pdf).toList();
         } catch (UncheckedIOException failed) {
-            throw new PackException(failed.getMessage(), failed.getCause());
+            throw new PackException(
+                    failed.getCause(),
+                    "%s not made: %s",
+                    String.valueOf(failed.getMessage()),
+                    String.valueOf(failed.getCause().getMessage()));
         }
     }
 
@@ -202,7 +206,7 @@ public final class BuildPack {
         try {
             return pdf.bytes(content, fields(document));
         } catch (IOException failed) {
-            throw new UncheckedIOException(document.title() + " not made: " + failed.getMessage(), failed);
+            throw new UncheckedIOException(document.title(), failed);
         }
     }
 
@@ -240,7 +244,10 @@ public final class BuildPack {
                     byte[] png = PngFile.bytes(sheet, fonts, style, wanted.dotsPerInch());
                     add(files, names.picture(drawing.document(), k + 1, "png"), png);
                 } catch (IOException failed) {
-                    throw new PackException("The pictures of the drawing are not made: " + failed.getMessage(), failed);
+                    throw new PackException(
+                            failed,
+                            "The pictures of the drawing are not made: %s",
+                            String.valueOf(failed.getMessage()));
                 }
             }
         }
@@ -251,7 +258,8 @@ public final class BuildPack {
             try {
                 add(files, names.workbook(), workbook.bytes());
             } catch (IOException failed) {
-                throw new PackException("The workbook of tables is not made: " + failed.getMessage(), failed);
+                throw new PackException(
+                        failed, "The workbook of tables is not made: %s", String.valueOf(failed.getMessage()));
             }
         }
     }

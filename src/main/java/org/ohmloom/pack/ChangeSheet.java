@@ -52,7 +52,7 @@ public final class ChangeSheet {
             }
             return files.moveIntoPlace();
         } catch (IOException failed) {
-            throw new PackException(TITLE + " not made: " + failed.getMessage(), failed);
+            throw new PackException(failed, "%s not made: %s", TITLE, String.valueOf(failed.getMessage()));
         }
     }
 }

@@ -48,8 +48,10 @@ public record PackOptions(
         for (String name : list.split(",", -1)) {
             wanted.add(PackDocument.find(name)
                     .orElseThrow(
-                            () -> new PackException("'" + name.strip() + "' is no document of the pack; choose from "
-                                    + Arrays.stream(PackDocument.values())
+                            () -> new PackException(
+                                    "'%s' is no document of the pack; choose from %s",
+                                    name.strip(),
+                                    Arrays.stream(PackDocument.values())
                                             .map(PackDocument::id)
                                             .collect(Collectors.joining(", ")))));
         }
@@ -63,8 +65,10 @@ public record PackOptions(
      */
     public PackOptions withPaper(String name) throws PackException {
         Paper found = Paper.named(name)
-                .orElseThrow(() -> new PackException("'" + name.strip() + "' is no paper of the pack; choose from "
-                        + Arrays.stream(Paper.values()).map(Paper::label).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> new PackException(
+                        "'%s' is no paper of the pack; choose from %s",
+                        name.strip(),
+                        Arrays.stream(Paper.values()).map(Paper::label).collect(Collectors.joining(", "))));
         return new PackOptions(documents, found, monochrome, remedies, perAssembly, board, pictures);
     }
 
@@ -76,8 +80,9 @@ public record PackOptions(
     public PackOptions withBoard(String typed) throws PackException {
         BoardSize size = BoardSize.parsed(typed)
                 .orElseThrow(() ->
-                        new PackException("'" + typed.strip() + "' is no size of a board; write width and height in mm,"
-                                + " each 300 to 50000, as in 2440x1220"));
+                        new PackException(
+                                "'%s' is no size of a board; write width and height in mm, each 300 to 50000, as in 2440x1220",
+                                typed.strip()));
         return new PackOptions(
                 documents, paper, monochrome, remedies, perAssembly, new BoardOptions(size, board.whole()), pictures);
     }
@@ -109,7 +114,7 @@ public record PackOptions(
      */
     public PackOptions withDots(int dotsPerInch) throws PackException {
         if (dotsPerInch < 20 || dotsPerInch > 1200) {
-            throw new PackException("'" + dotsPerInch + "' dots to the inch cannot be drawn; choose 20 to 1200");
+            throw new PackException("'%s' dots to the inch cannot be drawn; choose 20 to 1200", dotsPerInch);
         }
         return withPictures(new PictureOptions(pictures.svg(), pictures.png(), dotsPerInch));
     }

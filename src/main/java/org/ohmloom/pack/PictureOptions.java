@@ -32,7 +32,7 @@ public record PictureOptions(boolean svg, boolean png, int dotsPerInch) {
                 .toList();
         for (String kind : kinds) {
             if (!List.of("svg", "png", "none").contains(kind)) {
-                throw new PackException("'" + kind + "' is no kind of picture; choose from svg, png, none");
+                throw new PackException("'%s' is no kind of picture; choose from svg, png, none", kind);
             }
         }
         return new PictureOptions(kinds.contains("svg"), kinds.contains("png"), dotsPerInch);

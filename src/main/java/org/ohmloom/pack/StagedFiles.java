@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /**
  * Files written aside and moved into place one by one when all are whole: a folder of the pack never holds half a file.
@@ -27,14 +29,14 @@ final class StagedFiles implements AutoCloseable {
     /** Files for a folder, which is made when it is not there. */
     static StagedFiles in(Path directory) throws PackException {
         if (Files.exists(directory) && !Files.isDirectory(directory)) {
-            throw new PackException(directory + ": this is a file; name a folder for the build pack");
+            throw new PackException("%s: this is a file; name a folder for the build pack", directory);
         }
         boolean made = !Files.exists(directory);
         try {
             Files.createDirectories(directory);
             return new StagedFiles(directory, made, Files.createTempDirectory(directory, ".pack-"));
         } catch (IOException failed) {
-            throw new PackException(directory + ": the build pack cannot be written here: " + reason(failed), failed);
+            throw new PackException(failed, "%s: the build pack cannot be written here: %s", directory, reason(failed));
         }
     }
 
@@ -49,7 +51,7 @@ final class StagedFiles implements AutoCloseable {
             Files.write(aside.resolve(name), content);
             names.add(name);
         } catch (IOException failed) {
-            throw new PackException(directory.resolve(name) + ": not written: " + reason(failed), failed);
+            throw new PackException(failed, "%s: not written: %s", directory.resolve(name), reason(failed));
         }
     }
 
@@ -62,7 +64,7 @@ final class StagedFiles implements AutoCloseable {
                 Files.createDirectories(target.getParent());
                 move(aside.resolve(name), target);
             } catch (IOException failed) {
-                throw new PackException(target + ": not written: " + reason(failed), failed);
+                throw new PackException(failed, "%s: not written: %s", target, reason(failed));
             }
             moved.add(target);
         }
@@ -80,15 +82,15 @@ final class StagedFiles implements AutoCloseable {
         }
     }
 
-    private static String reason(IOException failed) {
+    private static Text reason(IOException failed) {
         if (failed instanceof java.nio.file.AccessDeniedException) {
-            return "permission denied";
+            return Refusals.text("permission denied");
         }
         if (failed instanceof java.nio.file.FileAlreadyExistsException) {
-            return "a part of the path is a file";
+            return Refusals.text("a part of the path is a file");
         }
         String message = failed.getMessage();
-        return message == null ? failed.getClass().getSimpleName() : message;
+        return Text.of(message == null ? failed.getClass().getSimpleName() : message);
     }
 
     @Override
@@ -105,7 +107,7 @@ final class StagedFiles implements AutoCloseable {
                 Files.deleteIfExists(directory);
             }
         } catch (IOException failed) {
-            throw new PackException(aside + ": temporary files are left here: " + reason(failed), failed);
+            throw new PackException(failed, "%s: temporary files are left here: %s", aside, reason(failed));
         }
     }
 

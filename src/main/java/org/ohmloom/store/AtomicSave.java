@@ -1,6 +1,7 @@
 package org.ohmloom.store;
 
 import java.io.IOException;
+import java.nio.file.FileSystemLoopException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -173,7 +174,7 @@ final class AtomicSave {
             throw new HarnessFileException(named, "not saved: this is a folder; name a file in it");
         }
         if (!Files.isDirectory(folderOf(target))) {
-            throw new HarnessFileException(named, "not saved: there is no folder " + folderOf(target));
+            throw new HarnessFileException(named, "not saved: there is no folder %s", folderOf(target));
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
             throw new HarnessFileException(named, "not saved: this is a device, not a file");
@@ -204,7 +205,7 @@ final class AtomicSave {
         Path target = path;
         for (int k = 0; Files.isSymbolicLink(target); k++) {
             if (k == MOST_LINKS) {
-                throw new IOException("its links go round in a circle");
+                throw new FileSystemLoopException(String.valueOf(path));
             }
             target = target.resolveSibling(Files.readSymbolicLink(target));
         }

@@ -17,10 +17,7 @@ final class BrokenReferences {
     }
 
     static RefusedException refused(BrokenReferenceException broken, ObjectNode file, Spot root) {
-        String message = String.valueOf(broken.getMessage());
-        String lead = broken.place() + ": ";
-        String problem = message.startsWith(lead) ? message.substring(lead.length()) : message;
-        return new RefusedException(new BrokenReferences(broken.target()).find(file, broken.place(), root), problem);
+        return new RefusedException(new BrokenReferences(broken.target()).find(file, broken.place(), root), broken.problem());
     }
 
     /** Follows what is left of the place, key by key and element by element, as far as it leads. */

@@ -18,6 +18,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.ohmloom.units.Texts;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /**
  * A table a person filled in: comma-separated text by RFC 4180, or with semicolons or tabs between the cells as spreadsheets write
@@ -61,7 +63,7 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
      * @throws CsvTableException when it cannot be read or is no such table; one line for people
      */
     public static CsvTable read(Path file) throws CsvTableException {
-        return parse(text(file, MOST_BYTES, "more than 32 MB are no table of a person"), String.valueOf(file));
+        return parse(text(file, MOST_BYTES, Refusals.text("more than 32 MB are no table of a person")), String.valueOf(file));
     }
 
     /**
@@ -71,22 +73,22 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
      * @param tooLarge  what to say of a larger one
      * @throws CsvTableException when it cannot be read, is larger or is no UTF-8 text; one line for people
      */
-    public static String text(Path file, long mostBytes, String tooLarge) throws CsvTableException {
+    public static String text(Path file, long mostBytes, Text tooLarge) throws CsvTableException {
         String name = String.valueOf(file);
         try {
             if (Files.size(file) > mostBytes) {
-                throw new CsvTableException(name + ": " + tooLarge);
+                throw new CsvTableException("%s: %s", name, tooLarge);
             }
             return unmarked(StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
                     .toString());
         } catch (CharacterCodingException otherEncoding) {
-            throw new CsvTableException(name + ": not UTF-8 text; save the sheet as CSV in UTF-8");
+            throw new CsvTableException("%s: not UTF-8 text; save the sheet as CSV in UTF-8", name);
         } catch (NoSuchFileException missing) {
-            throw new CsvTableException(name + ": no such file");
+            throw new CsvTableException("%s: no such file", name);
         } catch (IOException failed) {
-            throw new CsvTableException(name + ": cannot be read: " + failed.getMessage());
+            throw new CsvTableException("%s: cannot be read: %s", name, String.valueOf(failed.getMessage()));
         }
     }
 
@@ -111,8 +113,10 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
         try (CSVParser parser = CSVParser.parse(plain, format)) {
             return table(parser, name, sign != ',');
         } catch (IOException | UncheckedIOException | IllegalStateException broken) {
-            throw new CsvTableException(name + ": a quotation mark is open or stands in the middle of a cell ("
-                    + broken.getMessage() + ")");
+            throw new CsvTableException(
+                    "%s: a quotation mark is open or stands in the middle of a cell (%s)",
+                    name,
+                    String.valueOf(broken.getMessage()));
         }
     }
 
@@ -134,7 +138,7 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
             }
         }
         if (heads.isEmpty()) {
-            throw new CsvTableException(name + ": empty; the first line names the columns");
+            throw new CsvTableException("%s: empty; the first line names the columns", name);
         }
         return new CsvTable(name, heads.stream().filter(head -> !head.isEmpty()).toList(), rows, decimalComma);
     }
@@ -143,7 +147,7 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
         Set<String> seen = new HashSet<>();
         for (String head : cells) {
             if (!head.isEmpty() && !seen.add(head)) {
-                throw new CsvTableException(name + ": two columns are named " + Texts.quoted(head));
+                throw new CsvTableException("%s: two columns are named %s", name, Texts.quoted(head));
             }
         }
         return cells;
@@ -155,7 +159,7 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
             String head = k < heads.size() ? heads.get(k) : "";
             if (head.isEmpty() && !cells.get(k).isEmpty()) {
                 throw new CsvTableException(
-                        name + ", line " + line + ": " + Texts.quoted(cells.get(k)) + " stands in no named column");
+                        "%s, line %s: %s stands in no named column", name, line, Texts.quoted(cells.get(k)));
             }
             byHead.put(head, cells.get(k));
         }

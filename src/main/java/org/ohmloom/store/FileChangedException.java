@@ -14,10 +14,9 @@ public final class FileChangedException extends HarnessFileException {
     FileChangedException(Path path, FileStamp found) {
         super(
                 path,
-                "the file was changed on disk at "
-                        + DateTimeFormatter.ISO_INSTANT.format(
-                                found.modified().atOffset(ZoneOffset.UTC).truncatedTo(ChronoUnit.SECONDS))
-                        + " since it was read and was not overwritten; read it again or save under another name");
+                "the file was changed on disk at %s since it was read and was not overwritten; read it again or save under another name",
+                DateTimeFormatter.ISO_INSTANT.format(
+                        found.modified().atOffset(ZoneOffset.UTC).truncatedTo(ChronoUnit.SECONDS)));
         this.found = found;
     }
 

@@ -32,6 +32,7 @@ import org.ohmloom.model.UnknownKeys;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Refusals;
 
 /**
  * Finds the form of every type of the model from its record components, so that a new component is stored without a line
@@ -117,19 +118,19 @@ final class Forms {
             return new RecordForm(
                     fields(BatteryModel.class).defaulting("ratedHours", BatteryModel.USUAL_RATED_HOURS), Map.of());
         } else if (type == Device.class) {
-            return new KindForm("device", devices());
+            return new KindForm(Refusals.text("device"), devices());
         } else if (type == Draw.class) {
-            return new KindForm("draw", kinds(Draw.class));
+            return new KindForm(Refusals.text("draw"), kinds(Draw.class));
         } else if (type == Calibration.class) {
-            return new KindForm("calibration", kinds(Calibration.class));
+            return new KindForm(Refusals.text("calibration"), kinds(Calibration.class));
         } else if (type == WireEnd.class) {
-            return new MarkedForm("the end of a wire", marked(WireEnd.class));
+            return new MarkedForm(Refusals.text("the end of a wire"), marked(WireEnd.class));
         } else if (type == Place.class) {
-            return new MarkedForm("a place on the harness", marked(Place.class));
+            return new MarkedForm(Refusals.text("a place on the harness"), marked(Place.class));
         } else if (type == RoutingRule.class) {
-            return new MarkedForm("a routing rule", marked(RoutingRule.class));
+            return new MarkedForm(Refusals.text("a routing rule"), marked(RoutingRule.class));
         } else if (type == Measured.class) {
-            return new MarkedForm("what a reading measured", marked(Measured.class));
+            return new MarkedForm(Refusals.text("what a reading measured"), marked(Measured.class));
         }
         return new RecordForm(fields(type), Map.of());
     }

@@ -4,10 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
-import java.util.Optional;
 import org.ohmloom.model.NearestText;
 import org.ohmloom.units.Quantity;
 import org.ohmloom.units.Texts;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /** Takes a node as what it must be, or says what was found and what is needed. */
 final class Found {
@@ -48,41 +49,49 @@ final class Found {
         }
         double value = node.doubleValue();
         if (Quantity.isTooLarge(value)) {
-            throw new RefusedException(spot, "the number " + JsonLayout.inline(node) + " is too large to compute with");
+            throw new RefusedException(spot, "the number %s is too large to compute with", JsonLayout.inline(node));
         }
         if (Quantity.isTooSmall(value) || value == 0 && node.decimalValue().signum() != 0) {
-            throw new RefusedException(spot, "the number " + JsonLayout.inline(node) + " is too small to compute with");
+            throw new RefusedException(spot, "the number %s is too small to compute with", JsonLayout.inline(node));
         }
         return value + 0.0;
     }
 
     /** One of some words. */
-    static String word(JsonNode node, Collection<String> words, String what, Spot spot) {
+    static String word(JsonNode node, Collection<String> words, Text what, Spot spot) {
         String text = text(node, spot);
         if (words.contains(text)) {
             return text;
         }
-        Optional<String> nearest = NearestText.to(text, words);
-        String near = nearest.map(word -> "; did you mean '" + word + "'?").orElse("");
         throw new RefusedException(
-                spot, "no " + what + " " + Texts.quoted(text) + near + " (allowed: " + String.join(", ", words) + ")");
+                spot,
+                "no %s %s%s (allowed: %s)",
+                what,
+                Texts.quoted(text),
+                NearestText.question(text, words),
+                String.join(", ", words));
     }
 
     static RefusedException needed(String needed, JsonNode node, Spot spot) {
-        String advice = node.isNull() ? "; leave the key out when there is no value" : "";
-        return new RefusedException(spot, needed + " is needed, found " + described(node) + advice);
+        return new RefusedException(
+                spot,
+                node.isNull()
+                        ? "%s is needed, found %s; leave the key out when there is no value"
+                        : "%s is needed, found %s",
+                Refusals.text(needed),
+                described(node));
     }
 
-    private static String described(JsonNode node) {
+    private static Text described(JsonNode node) {
         if (node.isTextual()) {
-            return "the text " + Texts.quoted(node.textValue());
+            return Refusals.text("the text %s", Texts.quoted(node.textValue()));
         }
         if (node.isNumber()) {
-            return "the number " + JsonLayout.inline(node);
+            return Refusals.text("the number %s", JsonLayout.inline(node));
         }
         if (node.isObject()) {
-            return "an object";
+            return Refusals.text("an object");
         }
-        return node.isArray() ? "an array" : node.asText();
+        return node.isArray() ? Refusals.text("an array") : Text.of(node.asText());
     }
 }

@@ -1,33 +1,40 @@
 package org.ohmloom.store;
 
 import java.nio.file.Path;
-import java.util.regex.Pattern;
+import java.util.List;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.WordedException;
 
 /** Thrown when a harness file cannot be read or written; its message is one line for the person who asked for it. */
-public class HarnessFileException extends Exception {
+public class HarnessFileException extends WordedException {
     private static final long serialVersionUID = 1L;
-    private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}\\u2028\\u2029]+");
 
     private final transient Path path;
     private final String place;
-    private final String problem;
+    private final transient Text problem;
 
     /**
      * A problem with the file as a whole.
      *
-     * @param path    the file, as it was named
-     * @param problem what is wrong and what would be right
+     * @param path     the file, as it was named
+     * @param template what is wrong and what would be right, as {@link Refusals#text} takes it
      */
-    public HarnessFileException(Path path, String problem) {
+    HarnessFileException(Path path, String template, Object... values) {
+        this(path, Refusals.text(template, values));
+    }
+
+    /** The same. */
+    public HarnessFileException(Path path, Text problem) {
         this(path, "", "", problem);
     }
 
     /** A problem at a place; {@code shown} is the place as the message tells it, with the colon or blank before it. */
-    HarnessFileException(Path path, String place, String shown, String problem) {
-        super(CONTROLS.matcher(path + shown + ": " + problem).replaceAll(" "));
+    HarnessFileException(Path path, String place, String shown, Text problem) {
+        super(new OneLine(Text.joined(": ", List.of(Text.of(path + shown), problem))), null);
         this.path = path;
         this.place = place;
-        this.problem = CONTROLS.matcher(problem).replaceAll(" ");
+        this.problem = new OneLine(problem);
     }
 
     /** The file, as it was named. */
@@ -45,6 +52,6 @@ public class HarnessFileException extends Exception {
 
     /** What is wrong there and what would be right. */
     public String problem() {
-        return problem;
+        return problem.english();
     }
 }

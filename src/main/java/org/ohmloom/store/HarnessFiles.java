@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.Optional;
 import org.ohmloom.model.Harness;
+import org.ohmloom.words.Refusals;
 
 /** Reads and saves harness files, {@code *.harness.json}. */
 public final class HarnessFiles {
@@ -55,7 +56,7 @@ public final class HarnessFiles {
         }
         if (content.length > LARGEST_BYTES) {
             throw new HarnessFileException(
-                    path, "the file is larger than " + LARGEST_BYTES / 1024 / 1024 + " MB; no harness needs that");
+                    path, "the file is larger than %s MB; no harness needs that", LARGEST_BYTES / 1024 / 1024);
         }
         return new StoredHarness(read(content, path), FileStamp.of(content, modified));
     }
@@ -128,7 +129,7 @@ public final class HarnessFiles {
                 line += content[k] == '\n' ? 1 : 0;
             }
             throw new HarnessFileException(
-                    path, String.valueOf(line), ":" + line, "not UTF-8 text; save the file in UTF-8");
+                    path, String.valueOf(line), ":" + line, Refusals.text("not UTF-8 text; save the file in UTF-8"));
         }
     }
 }

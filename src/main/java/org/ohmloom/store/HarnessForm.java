@@ -13,6 +13,8 @@ import org.ohmloom.model.BrokenReferenceException;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Register;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Worded;
 
 /** A whole harness as the object of a file. */
 final class HarnessForm {
@@ -52,7 +54,7 @@ final class HarnessForm {
         } catch (BrokenReferenceException broken) {
             throw BrokenReferences.refused(broken, object, root);
         } catch (IllegalArgumentException refused) {
-            throw new RefusedException(root, String.valueOf(refused.getMessage()));
+            throw new RefusedException(root, Worded.of(refused));
         }
     }
 
@@ -73,7 +75,7 @@ final class HarnessForm {
             throw new RefusedException(
                     root, "the key 'format' is missing; a harness file begins with \"format\": \"ohmloom-harness\"");
         }
-        Found.word(format, List.of(FORMAT_NAME), "format", root.key(FORMAT));
+        Found.word(format, List.of(FORMAT_NAME), Refusals.text("format"), root.key(FORMAT));
         return object;
     }
 
@@ -82,8 +84,8 @@ final class HarnessForm {
         if (node == null) {
             throw new RefusedException(
                     root,
-                    "the key 'version' is missing; this program writes version " + migrations.currentVersion()
-                            + " of the format");
+                    "the key 'version' is missing; this program writes version %s of the format",
+                    migrations.currentVersion());
         }
         Spot spot = root.key(VERSION);
         double version = Found.number(node, spot);
@@ -93,9 +95,9 @@ final class HarnessForm {
         if (version > migrations.currentVersion()) {
             throw new RefusedException(
                     spot,
-                    "version " + JsonLayout.inline(node)
-                            + " of the format is newer than version " + migrations.currentVersion()
-                            + ", the newest this program knows; open the file with a newer program");
+                    "version %s of the format is newer than version %s, the newest this program knows; open the file with a newer program",
+                    JsonLayout.inline(node),
+                    migrations.currentVersion());
         }
         return (int) version;
     }
@@ -112,8 +114,9 @@ final class HarnessForm {
                     if (before != null) {
                         throw new RefusedException(
                                 here,
-                                "the id '" + id + "' is already used at " + before.path()
-                                        + "; ids are unique across all kinds of element");
+                                "the id '%s' is already used at %s; ids are unique across all kinds of element",
+                                id,
+                                before.path());
                     }
                 }
             }

@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import org.ohmloom.words.Refusals;
 
 /** Reads JSON text strictly: one value, no key twice, no comments, bounded depth and length. */
 final class JsonParsing {
@@ -59,7 +60,7 @@ final class JsonParsing {
                         at.getLineNr(), at.getColumnNr(), SyntaxProblem.of(broken.getOriginalMessage()));
             } catch (NumberFormatException tooLong) {
                 JsonLocation at = parser.currentLocation();
-                throw new SyntaxException(at.getLineNr(), at.getColumnNr(), "the exponent of a number is too long");
+                throw new SyntaxException(at.getLineNr(), at.getColumnNr(), Refusals.text("the exponent of a number is too long"));
             }
         } catch (IOException impossible) {
             throw new IllegalStateException("a text in memory refused to be read", impossible);

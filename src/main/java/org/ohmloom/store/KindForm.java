@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.ohmloom.words.Text;
 
 /**
  * One of several records, told apart by the word under {@code "kind"}, which comes first.
@@ -13,7 +14,7 @@ import java.util.Objects;
  * @param what  what they are together, for messages
  * @param kinds the records by their words
  */
-record KindForm(String what, Map<String, RecordForm> kinds) implements Form {
+record KindForm(Text what, Map<String, RecordForm> kinds) implements Form {
 
     static final String KIND = "kind";
 
@@ -24,7 +25,7 @@ record KindForm(String what, Map<String, RecordForm> kinds) implements Form {
         if (kind == null) {
             List<String> words = new ArrayList<>(kinds.keySet());
             throw new RefusedException(
-                    spot, "the key 'kind' is missing; a " + what + " is one of: " + String.join(", ", words));
+                    spot, "the key 'kind' is missing; a %s is one of: %s", what, String.join(", ", words));
         }
         String word = Found.word(kind, kinds.keySet(), what, spot.key(KIND));
         return Objects.requireNonNull(kinds.get(word)).read(object, spot);

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.ohmloom.words.Text;
 
 /**
  * One of several records, told apart by which key is there: {@code {"splice": "S1"}} is an end in a splice.
@@ -13,16 +14,22 @@ import java.util.Objects;
  * @param what    what they are together, for messages
  * @param byKey   the records by the key that marks them
  */
-record MarkedForm(String what, Map<String, RecordForm> byKey) implements Form {
+record MarkedForm(Text what, Map<String, RecordForm> byKey) implements Form {
 
     @Override
     public Object read(JsonNode node, Spot spot) {
         ObjectNode object = Found.object(node, spot);
         List<String> marks = byKey.keySet().stream().filter(object::has).toList();
         if (marks.size() != 1) {
-            String found = marks.isEmpty() ? "none is there" : "found " + String.join(" and ", marks);
-            throw new RefusedException(
-                    spot, what + " has exactly one of the keys " + String.join(", ", byKey.keySet()) + "; " + found);
+            String keys = String.join(", ", byKey.keySet());
+            throw marks.isEmpty()
+                    ? new RefusedException(spot, "%s has exactly one of the keys %s; none is there", what, keys)
+                    : new RefusedException(
+                            spot,
+                            "%s has exactly one of the keys %s; found %s",
+                            what,
+                            keys,
+                            Text.joined(" and ", marks.stream().map(Text::of).toList()));
         }
         RecordForm form = Objects.requireNonNull(byKey.get(marks.get(0)));
         JsonNode mark = object.get(marks.get(0));

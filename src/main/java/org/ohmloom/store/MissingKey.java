@@ -6,19 +6,21 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.NearestText;
 import org.ohmloom.units.Texts;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /** Says that a required key is missing, and which unknown key of the object may have been meant for it. */
 final class MissingKey {
     private MissingKey() {}
 
-    static String problem(String key, List<String> known, ObjectNode object) {
+    static Text problem(String key, List<String> known, ObjectNode object) {
         List<String> unknown = new ArrayList<>();
         object.fieldNames().forEachRemaining(unknown::add);
         unknown.removeAll(known);
         Optional<String> meant = NearestText.to(key, unknown).filter(near -> alike(key, near));
-        return "the key '" + key + "' is missing"
-                + meant.map(near -> "; did you mean it by " + Texts.quoted(near) + "?")
-                        .orElse("");
+        return meant.map(near -> Refusals.text(
+                        "the key '%s' is missing; did you mean it by %s?", key, Texts.quoted(near)))
+                .orElseGet(() -> Refusals.text("the key '%s' is missing", key));
     }
 
     /** Whether the two share at least half their letters at the beginning or at the end. */

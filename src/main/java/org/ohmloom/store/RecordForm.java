@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ohmloom.words.Worded;
 
 /**
  * A record as an object.
@@ -25,7 +26,7 @@ record RecordForm(RecordFields fields, Map<String, JsonNode> leading) implements
         } catch (IllegalArgumentException refused) {
             String reason = String.valueOf(refused.getMessage());
             throw new RefusedException(
-                    fields.quotedBy(reason, values).map(spot::key).orElse(spot), reason);
+                    fields.quotedBy(reason, values).map(spot::key).orElse(spot), Worded.of(refused));
         }
     }
 

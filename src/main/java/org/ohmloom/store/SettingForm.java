@@ -31,8 +31,10 @@ record SettingForm(RecordForm object) implements Form {
             }
             throw new RefusedException(
                     spot,
-                    "a duty is more than 0 and at most 1, found " + JsonLayout.inline(node)
-                            + (duty == 0 ? "; write false for off" : ""));
+                    duty == 0
+                            ? "a duty is more than 0 and at most 1, found %s; write false for off"
+                            : "a duty is more than 0 and at most 1, found %s",
+                    JsonLayout.inline(node));
         }
         if (node.isObject()) {
             return object.read(node, spot);

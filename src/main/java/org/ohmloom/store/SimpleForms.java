@@ -13,6 +13,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.ohmloom.units.Texts;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
+import org.ohmloom.words.Worded;
 
 /** The forms of single values. */
 final class SimpleForms {
@@ -111,8 +115,11 @@ final class SimpleForms {
                 text -> {
                     Object found = byWord.get(text);
                     if (found == null) {
-                        throw new IllegalArgumentException(Texts.quoted(text) + " is not a " + spaced(type) + "; use "
-                                + String.join(", ", byWord.keySet()));
+                        throw new UnfitException(
+                                "%s is not a %s; use %s",
+                                Texts.quoted(text),
+                                Refusals.text(spaced(type)),
+                                String.join(", ", byWord.keySet()));
                     }
                     return found;
                 },
@@ -123,7 +130,7 @@ final class SimpleForms {
     static Form constant(Class<?> type) {
         Map<String, Object> byWord = new LinkedHashMap<>();
         List.of(type.getEnumConstants()).forEach(value -> byWord.put(word((Enum<?>) value), value));
-        String what = spaced(type);
+        Text what = Refusals.text(spaced(type));
         return new Form() {
             @Override
             public Object read(JsonNode node, Spot spot) {
@@ -166,8 +173,9 @@ final class SimpleForms {
             try {
                 return fromText.apply(text);
             } catch (IllegalArgumentException refused) {
-                String reason = refused.getMessage();
-                throw new RefusedException(spot, reason == null ? Texts.quoted(text) + " cannot be read" : reason);
+                throw refused.getMessage() == null
+                        ? new RefusedException(spot, "%s cannot be read", Texts.quoted(text))
+                        : new RefusedException(spot, Worded.of(refused));
             }
         }
 

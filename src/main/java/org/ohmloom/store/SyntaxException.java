@@ -1,15 +1,19 @@
 package org.ohmloom.store;
 
+import org.ohmloom.words.Text;
+
 /** Thrown inside this package when a text is not JSON; leaves it as a {@link HarnessFileException}. */
 final class SyntaxException extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final int line;
     private final int column;
+    private final transient Text problem;
 
     /** A problem at a line and a column, both counted from 1. */
-    SyntaxException(int line, int column, String problem) {
-        super(problem);
+    SyntaxException(int line, int column, Text problem) {
+        super(problem.english());
+        this.problem = problem;
         this.line = line;
         this.column = column;
     }
@@ -19,7 +23,7 @@ final class SyntaxException extends Exception {
         return line + ":" + column;
     }
 
-    String problem() {
-        return String.valueOf(getMessage());
+    Text problem() {
+        return problem;
     }
 }

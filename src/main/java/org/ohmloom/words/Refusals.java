@@ -23,11 +23,11 @@ public final class Refusals {
         return new RefusalText(template, values);
     }
 
-    /** The key of a sentence in the bundle: its words in lower case, an x for each gap. */
+    /** The key of a sentence in the bundle: its words in lower case, an x for each gap, a hyphen for what stands between and behind them. */
     static String key(String template) {
         return template.replace("%s", " x ")
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-|-$", "");
+                .replaceAll("^-", "");
     }
 }

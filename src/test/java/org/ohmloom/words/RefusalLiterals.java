@@ -41,6 +41,9 @@ final class RefusalLiterals extends TreeScanner<Void, Void> {
             "CsvTableException",
             "UnitSheetException",
             "PackException",
+            "needed",
+            "wrong",
+            "refused",
             "Dimension");
 
     private final Set<String> templates = new TreeSet<>();
@@ -97,7 +100,7 @@ final class RefusalLiterals extends TreeScanner<Void, Void> {
 
     private void take(ExpressionTree given, Tree call) {
         if (given instanceof LiteralTree literal && literal.getValue() instanceof String text) {
-            if (!Refusals.key(text).isEmpty()) {
+            if (text.matches("(?s).*\\p{L}.*")) {
                 templates.add(text);
             }
         } else if (given instanceof ParenthesizedTree inner) {

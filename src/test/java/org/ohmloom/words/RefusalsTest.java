@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ class RefusalsTest {
             """;
 
     /** Packages whose refusals a person sees; those of others tell a programmer what was called wrongly. */
-    private static final List<String> SEEN = List.of("units", "model", "edit");
+    private static final List<String> SEEN = List.of("units", "model", "edit", "store", "signal", "bench/record", "pack");
 
     private static final RefusalLiterals FOUND = RefusalLiterals.in(files());
 
@@ -87,16 +88,47 @@ class RefusalsTest {
         return entries;
     }
 
-    /** What the code says, and the words of kinds of elements, which it takes from their types. */
+    /** What the code says, and the words of kinds of elements and of choices, which it takes from their types. */
     private static Set<String> templates() {
         Set<String> all = new TreeSet<>(FOUND.templates());
         for (Class<?> kind : ElementId.class.getPermittedSubclasses()) {
-            all.add(kind.getSimpleName()
-                    .replaceAll("Id$", "")
-                    .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
-                    .toLowerCase(Locale.ROOT));
+            all.add(words(kind).replaceAll(" id$", ""));
         }
+        choices(Path.of("model")).forEach(choice -> {
+            Class<?> owner = choice.getEnclosingClass();
+            all.add(owner == null ? words(choice) : words(choice) + " of " + words(owner));
+        });
         return all;
+    }
+
+    private static String words(Class<?> type) {
+        return type.getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+    }
+
+    /** The enumerations of a package. */
+    private static List<Class<?>> choices(Path folder) {
+        try (Stream<Path> files = Files.list(SOURCES.resolve(folder))) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".java") && !name.startsWith("package-"))
+                    .map(name -> load("org.ohmloom." + folder + "." + name.replace(".java", "")))
+                    .flatMap(RefusalsTest::withInner)
+                    .filter(Class::isEnum)
+                    .toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static Stream<Class<?>> withInner(Class<?> type) {
+        return Stream.concat(Stream.of(type), Stream.of(type.getDeclaredClasses()).flatMap(RefusalsTest::withInner));
+    }
+
+    private static Class<?> load(String name) {
+        try {
+            return Class.forName(name);
+        } catch (ClassNotFoundException missing) {
+            throw new AssertionError(missing);
+        }
     }
 
     /** A template as a pattern of a bundle. */
@@ -125,7 +157,7 @@ class RefusalsTest {
             try (Stream<Path> files = Files.walk(SOURCES.resolve(each))) {
                 files.filter(file -> file.toString().endsWith(".java")).forEach(all::add);
             } catch (IOException unreadable) {
-                throw new java.io.UncheckedIOException(unreadable);
+                throw new UncheckedIOException(unreadable);
             }
         }
         return all;

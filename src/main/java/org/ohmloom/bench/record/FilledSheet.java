@@ -19,6 +19,10 @@ import org.ohmloom.model.ReadingId;
 import org.ohmloom.store.CsvTable;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Texts;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.UnfitException;
+import org.ohmloom.words.Worded;
 
 /**
  * The readings of a filled-in table of a test sheet. A line measured at the same time on the same harness as a reading that is there
@@ -49,10 +53,10 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
             throws RecordRefusedException {
         SheetColumns columns = new SheetColumns(table);
         SheetKind kind = SheetKind.of(columns)
-                .orElseThrow(() -> new RecordRefusedException(List.of(table.name()
-                        + ": the columns do not say what was measured; a table has those of the test sheet: "
-                        + SheetKind.choices())));
-        List<String> wrong = new ArrayList<>();
+                .orElseThrow(() -> new RecordRefusedException(List.of(Refusals.text(
+                        "%s: the columns do not say what was measured; a table has those of the test sheet: %s",
+                        table.name(), SheetKind.choices()))));
+        List<Text> wrong = new ArrayList<>();
         List<Reading> readings = new ArrayList<>();
         Numbering ids = new Numbering(harness);
         Map<Once, Reading> known = new HashMap<>();
@@ -67,7 +71,7 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
                     readings.add(inPlace(known, read).orElse(read));
                 }
             } catch (IllegalArgumentException refused) {
-                wrong.add(table.name() + ", line " + row.line() + ": " + refused.getMessage());
+                wrong.add(Refusals.text("%s, line %s: %s", table.name(), row.line(), Worded.of(refused)));
             }
         }
         if (!wrong.isEmpty()) {
@@ -100,8 +104,8 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
         return switch (text.toLowerCase(Locale.ROOT)) {
             case "yes", "x", "true" -> true;
             case "no", "false", "-" -> false;
-            default -> throw new IllegalArgumentException(
-                    "column 'Replaces': " + Texts.quoted(text) + " is neither; write yes or no");
+            default -> throw new UnfitException(
+                    "column 'Replaces': %s is neither; write yes or no", Texts.quoted(text));
         };
     }
 
@@ -110,8 +114,8 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
                 .map(text -> switch (text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "")) {
                     case "twowires", "twowire", "2wire", "2wires", "2" -> Reading.Method.TWO_WIRE;
                     case "fourwires", "fourwire", "4wire", "4wires", "4" -> Reading.Method.FOUR_WIRE;
-                    default -> throw new IllegalArgumentException(
-                            "column 'Method': " + Texts.quoted(text) + " is neither; write two wires or four wires");
+                    default -> throw new UnfitException(
+                            "column 'Method': %s is neither; write two wires or four wires", Texts.quoted(text));
                 });
     }
 
@@ -188,8 +192,8 @@ public record FilledSheet(List<Reading> readings, int blanks, List<String> leftO
                         date.or(() -> Optional.of(found.group())));
             }
             if (both.get().matches(".*\\d.*")) {
-                throw new IllegalArgumentException(
-                        "column 'By, date': the date is written as 2026-01-31, not " + Texts.quoted(both.get()));
+                throw new UnfitException(
+                        "column 'By, date': the date is written as 2026-01-31, not %s", Texts.quoted(both.get()));
             }
             return new Signature(by.or(() -> both), date);
         }

@@ -13,6 +13,8 @@ import org.ohmloom.units.QuantityFormatException;
 import org.ohmloom.units.QuantityParser;
 import org.ohmloom.units.Texts;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.UnfitException;
 
 /** The columns of a filled-in sheet, found by their names whatever their case; the unit of a number stands behind the name. */
 final class SheetColumns {
@@ -119,16 +121,21 @@ final class SheetColumns {
         try {
             if (unit.isPresent() && unit.get().dimension() != dimension) {
                 throw new QuantityFormatException(
-                        "%s is not the head of %s", Texts.quoted(head), dimension.nounWithArticle());
+                        "%s is not the head of %s", Texts.quoted(head), Refusals.text(dimension.nounWithArticle()));
             }
             Quantity value = unit.isPresent()
                     ? QuantityParser.parse(written, unit.get())
                     : QuantityParser.parse(written, dimension);
             return Optional.of(value.canonical());
         } catch (QuantityFormatException wrong) {
-            String advice = unit.isEmpty() ? "; or name the unit in the head of the column" : "";
-            throw new IllegalArgumentException(
-                    "column " + Texts.quoted(head) + ": " + wrong.getMessage() + advice, wrong);
+            throw new UnfitException(
+                    Refusals.text(
+                            unit.isEmpty()
+                                    ? "column %s: %s; or name the unit in the head of the column"
+                                    : "column %s: %s",
+                            Texts.quoted(head),
+                            wrong.words()),
+                    wrong);
         }
     }
 

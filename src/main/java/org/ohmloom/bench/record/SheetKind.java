@@ -11,6 +11,7 @@ import org.ohmloom.store.CsvTable;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.Texts;
+import org.ohmloom.words.UnfitException;
 
 /** The tables of a test sheet, told apart by their columns, and how a line of each says what was measured. */
 enum SheetKind {
@@ -60,8 +61,8 @@ enum SheetKind {
             return switch (text.toLowerCase(Locale.ROOT)) {
                 case "passed", "pass", "ok", "yes" -> Measured.CableCheck.Outcome.PASSED;
                 case "failed", "fail", "no" -> Measured.CableCheck.Outcome.FAILED;
-                default -> throw new IllegalArgumentException(
-                        "column 'Passed or failed': " + Texts.quoted(text) + " is neither; write passed or failed");
+                default -> throw new UnfitException(
+                        "column 'Passed or failed': %s is neither; write passed or failed", Texts.quoted(text));
             };
         }
     },
@@ -90,7 +91,7 @@ enum SheetKind {
             }
             return Optional.of(new Measured.Powered(
                     needed(columns, row, "load"),
-                    state.orElseThrow(() -> new IllegalArgumentException(
+                    state.orElseThrow(() -> new UnfitException(
                             "no operating state is named; a column 'State' with its id is needed")),
                     volts,
                     drop,
@@ -142,8 +143,9 @@ enum SheetKind {
 
     private static String needed(SheetColumns columns, CsvTable.Row row, String name) {
         return columns.text(row, name)
-                .orElseThrow(() -> new IllegalArgumentException("a value is written, but nothing in the column '"
-                        + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + "'"));
+                .orElseThrow(() -> new UnfitException(
+                        "a value is written, but nothing in the column '%s'",
+                        name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1)));
     }
 
     private static OptionalDouble optional(Optional<Double> value) {

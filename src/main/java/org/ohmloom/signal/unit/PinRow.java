@@ -13,6 +13,8 @@ import org.ohmloom.model.NearestText;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.PinUse;
 import org.ohmloom.store.CsvTable;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Worded;
 
 /** One line of a {@link UnitSheet}: a pin set up for one role. */
 final class PinRow {
@@ -77,7 +79,7 @@ final class PinRow {
                     .computeIfAbsent(connector, key -> new LinkedHashMap<>())
                     .put(cavity, pin());
             if (before != null && !before.equals(pin())) {
-                throw wrong("cavity", "cavity " + cavity + " of " + connector + " has pin " + before + " already");
+                throw wrong("cavity", "cavity %s of %s has pin %s already", cavity, connector, before);
             }
         }
     }
@@ -86,7 +88,7 @@ final class PinRow {
         Map<String, PinRole> roles = words(PinRole.values());
         PinRole role = word("role", roles)
                 .orElseThrow(
-                        () -> wrong("role", "the role is missing; it is one of " + String.join(", ", roles.keySet())));
+                        () -> wrong("role", "the role is missing; it is one of %s", String.join(", ", roles.keySet())));
         try {
             return new PinUse(
                     role,
@@ -100,7 +102,8 @@ final class PinRow {
                     range());
         } catch (IllegalArgumentException refused) {
             throw new UnitSheetException(
-                    sheet + ", line " + row.line() + ", pin " + row.cell("pin") + ": " + refused.getMessage());
+                    new UnitSheetException.Place(sheet, row.line(), Refusals.text("pin %s", row.cell("pin"))),
+                    Worded.of(refused));
         }
     }
 
@@ -155,7 +158,7 @@ final class PinRow {
         } catch (NumberFormatException noNumber) {
             // told below
         }
-        throw wrong(column, "'" + text + "' is no number; write it in the unit of the column's name, without a unit");
+        throw wrong(column, "'%s' is no number; write it in the unit of the column's name, without a unit", text);
     }
 
     private <T> Optional<T> word(String column, Map<String, T> words) throws UnitSheetException {
@@ -167,8 +170,10 @@ final class PinRow {
         if (meant == null) {
             throw wrong(
                     column,
-                    "'" + text + "' is none of " + String.join(", ", words.keySet())
-                            + NearestText.question(text, words.keySet()));
+                    "'%s' is none of %s%s",
+                    text,
+                    String.join(", ", words.keySet()),
+                    NearestText.question(text, words.keySet()));
         }
         return Optional.of(meant);
     }
@@ -186,7 +191,9 @@ final class PinRow {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    UnitSheetException wrong(String column, String what) {
-        return new UnitSheetException(sheet + ", line " + row.line() + ", column " + column + ": " + what);
+    UnitSheetException wrong(String column, String template, Object... values) {
+        return new UnitSheetException(
+                new UnitSheetException.Place(sheet, row.line(), Refusals.text("column %s", column)),
+                Refusals.text(template, values));
     }
 }

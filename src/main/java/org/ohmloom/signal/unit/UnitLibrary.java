@@ -10,6 +10,7 @@ import java.util.List;
 import org.ohmloom.model.NearestText;
 import org.ohmloom.store.CsvTable;
 import org.ohmloom.store.CsvTableException;
+import org.ohmloom.words.Refusals;
 
 /** The control units that come with the program, all invented, and those of a person's own files. */
 public final class UnitLibrary {
@@ -64,13 +65,12 @@ public final class UnitLibrary {
             return UnitSheet.read(text(asked), asked);
         }
         if (!asked.endsWith(".csv")) {
-            throw new UnitSheetException("no control unit '" + asked + "'"
-                    + NearestText.to(asked, NAMES)
-                            .map(near -> "; did you mean '" + near + "'?")
-                            .orElse("; name one of " + String.join(", ", NAMES) + " or a file ending in .csv"));
+            throw new UnitSheetException(
+                    new UnitSheetException.Place(""),
+                    Refusals.text("no control unit '%s'%s", asked, NearestText.question(asked, NAMES)));
         }
         return UnitSheet.read(
-                CsvTable.text(Path.of(asked), MOST_BYTES, "more than 4 MB are no description of a control unit"),
+                CsvTable.text(Path.of(asked), MOST_BYTES, Refusals.text("more than 4 MB are no description of a control unit")),
                 asked);
     }
 }

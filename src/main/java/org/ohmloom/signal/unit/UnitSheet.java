@@ -13,6 +13,8 @@ import org.ohmloom.model.PinGroup;
 import org.ohmloom.model.PinUse;
 import org.ohmloom.store.CsvTable;
 import org.ohmloom.store.CsvTableException;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Worded;
 
 /**
  * Reads the description of a control unit from comma-separated text: a head of lines that begin with {@code #}, then one line for
@@ -49,8 +51,8 @@ public final class UnitSheet {
         int colon = text.indexOf(':');
         String key = colon < 0 ? text : text.substring(0, colon).strip();
         if (colon < 0 || !isKnown(key)) {
-            throw new UnitSheetException(name + ", line " + line + ": '" + key
-                    + "' is no head of a control unit; write one of " + HEAD_KEYS + ", a colon and the value");
+            throw refused(
+                    line, "'%s' is no head of a control unit; write one of %s, a colon and the value", key, HEAD_KEYS);
         }
         head.put(key, text.substring(colon + 1).strip());
         headLines.put(key, line);
@@ -75,14 +77,13 @@ public final class UnitSheet {
     private UnitDescription unit() throws UnitSheetException {
         for (String needed : List.of("pin", "role")) {
             if (!table.heads().contains(needed)) {
-                throw new UnitSheetException(
-                        name + ": no column '" + needed + "'; the columns are " + String.join(", ", PinRow.COLUMNS));
+                throw refused("no column '%s'; the columns are %s", needed, String.join(", ", PinRow.COLUMNS));
             }
         }
         for (String column : table.heads()) {
             if (!PinRow.COLUMNS.contains(column)) {
-                throw new UnitSheetException(name + ": no column is called '" + column + "'; the columns are "
-                        + String.join(", ", PinRow.COLUMNS));
+                throw refused(
+                        "no column is called '%s'; the columns are %s", column, String.join(", ", PinRow.COLUMNS));
             }
         }
         Map<String, List<PinUse>> uses = new LinkedHashMap<>();
@@ -91,7 +92,7 @@ public final class UnitSheet {
             PinUse use = row.use();
             List<PinUse> own = uses.computeIfAbsent(row.pin(), pin -> new ArrayList<>());
             if (own.stream().anyMatch(other -> other.role() == use.role())) {
-                throw row.wrong("role", "pin " + row.pin() + " has this role twice");
+                throw row.wrong("role", "pin %s has this role twice", row.pin());
             }
             own.add(use);
             String pin = row.pin();
@@ -100,7 +101,7 @@ public final class UnitSheet {
             row.place(connectors);
         }
         if (uses.isEmpty()) {
-            throw new UnitSheetException(name + ": no pin is listed; write one line for each");
+            throw refused("no pin is listed; write one line for each");
         }
         List<Pin> pins = new ArrayList<>();
         uses.forEach((pin, own) -> pins.add(pin(pin, own)));
@@ -122,8 +123,8 @@ public final class UnitSheet {
             String key = "group " + each.getKey();
             OptionalDouble limit = number(key);
             if (limit.isEmpty()) {
-                throw new UnitSheetException(name + ": the limit of group " + each.getKey() + " is missing; write '# "
-                        + key + ": 12' for 12 A in the head");
+                throw refused(
+                        "the limit of group %s is missing; write '# %s: 12' for 12 A in the head", each.getKey(), key);
             }
             groups.add(new PinGroup(
                     each.getKey(), each.getValue().stream().distinct().toList(), limit.getAsDouble()));
@@ -131,8 +132,10 @@ public final class UnitSheet {
         for (String key : head.keySet()) {
             if (key.startsWith("group ")
                     && !members.containsKey(key.substring(6).strip())) {
-                throw new UnitSheetException(name + ", line " + headLines.get(key) + ": no pin is in " + key
-                        + "; write the name of the group into the column 'group' of its pins");
+                throw refused(
+                        headLines.get(key),
+                        "no pin is in %s; write the name of the group into the column 'group' of its pins",
+                        key);
             }
         }
         OptionalDouble characters = number("nameCharacters");
@@ -149,7 +152,7 @@ public final class UnitSheet {
                     groups,
                     List.of());
         } catch (IllegalArgumentException refused) {
-            throw new UnitSheetException(name + ": " + refused.getMessage());
+            throw new UnitSheetException(new UnitSheetException.Place(name), Worded.of(refused));
         }
     }
 
@@ -166,8 +169,19 @@ public final class UnitSheet {
         } catch (NumberFormatException noNumber) {
             // told below
         }
-        throw new UnitSheetException(name + ", line " + headLines.get(key) + ": '" + text
-                + "' is no number of 0 or more for '" + key + "'; write it with a decimal point and without a unit");
+        throw refused(
+                headLines.get(key),
+                "'%s' is no number of 0 or more for '%s'; write it with a decimal point and without a unit",
+                text,
+                key);
+    }
+
+    private UnitSheetException refused(String template, Object... values) {
+        return new UnitSheetException(new UnitSheetException.Place(name), Refusals.text(template, values));
+    }
+
+    private UnitSheetException refused(int line, String template, Object... values) {
+        return new UnitSheetException(new UnitSheetException.Place(name, line), Refusals.text(template, values));
     }
 
     private String shortName() {

@@ -7,8 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.DefaultCellEditor;
@@ -30,7 +28,6 @@ import org.ohmloom.workbench.words.Words;
 final class UnitForm extends JPanel {
 
     private static final long serialVersionUID = 1L;
-    private static final Pattern LINE = Pattern.compile("line (\\d+)");
 
     private final transient Words words;
     private final transient Services services;
@@ -138,19 +135,11 @@ final class UnitForm extends JPanel {
     private void check() {
         try {
             typed.accept(Optional.of(UnitSheet.read(text.csv(), words.get("unit.typed"))), "");
-        } catch (CsvTableException | UnitSheetException unfit) {
-            typed.accept(Optional.empty(), asRows(Words.said(unfit)));
-        } catch (IllegalArgumentException unfit) {
+        } catch (UnitSheetException unfit) {
+            typed.accept(Optional.empty(), Words.said(unfit.words(line -> words.text("unit.row", line - text.linesBefore()))));
+        } catch (CsvTableException | IllegalArgumentException unfit) {
             typed.accept(Optional.empty(), Words.said(unfit));
         }
-    }
-
-    /** The lines of the text as rows of the table. */
-    private String asRows(String message) {
-        Matcher line = LINE.matcher(message);
-        return line.find()
-                ? line.replaceFirst(words.get("unit.row", Integer.parseInt(line.group(1)) - text.linesBefore()))
-                : message;
     }
 
     private void save() {

@@ -51,12 +51,12 @@ public final class Examples {
         Path shown = Path.of(resource);
         try (InputStream in = Examples.class.getClassLoader().getResourceAsStream(resource)) {
             if (in == null) {
-                throw new HarnessFileException(shown, WORDS.get("examples.this-example-is-not"));
+                throw new HarnessFileException(shown, WORDS.text("examples.this-example-is-not"));
             }
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return Document.unsaved(HarnessText.read(text, shown), name);
         } catch (IOException unreadable) {
-            throw new HarnessFileException(shown, WORDS.get("examples.this-example-cannot-be"));
+            throw new HarnessFileException(shown, WORDS.text("examples.this-example-cannot-be"));
         }
     }
 }

@@ -118,7 +118,7 @@ public final class Saves {
             } catch (RuntimeException | OutOfMemoryError | StackOverflowError failed) {
                 LOG.log(Level.WARNING, "a save failed", failed);
                 HarnessFileException refused =
-                        new HarnessFileException(writing.file(), WORDS.get("saves.not-saved", failed));
+                        new HarnessFileException(writing.file(), WORDS.text("saves.not-saved", failed));
                 eventThread.execute(() -> refused(document, refused));
             }
         });

@@ -100,7 +100,8 @@ public final class TakeInValues extends Command {
                     .ifPresent(first -> pane.ifPresent(
                             record -> record.showSerial(first.serialNumber().orElse(""))));
         } catch (RecordRefusedException refused) {
-            List<String> lines = refused.lines();
+            List<String> lines =
+                    refused.lines().stream().map(Words::said).toList();
             String more = lines.size() > MOST_LINES_TOLD
                     ? WORDS.get("take-in-values.and-more", (lines.size() - MOST_LINES_TOLD))
                     : "";

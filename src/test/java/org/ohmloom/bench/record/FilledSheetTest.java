@@ -13,6 +13,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Measured;
 import org.ohmloom.model.Reading;
 import org.ohmloom.store.CsvTable;
+import org.ohmloom.words.Text;
 
 /** The tables of the test sheet with their blanks filled in, and what comes of slips. */
 class FilledSheetTest {
@@ -24,7 +25,9 @@ class FilledSheetTest {
     }
 
     private static List<String> refused(String text) {
-        return assertThrows(RecordRefusedException.class, () -> taken(text)).lines();
+        return assertThrows(RecordRefusedException.class, () -> taken(text)).lines().stream()
+                .map(Text::english)
+                .toList();
     }
 
     @Test
