@@ -62,10 +62,10 @@ final class RemediesText {
     private static void row(TextTable table, Remedy remedy) {
         List<String> steps = english(remedy);
         table.row(
-                remedy.kind().words(),
+                remedy.kind().words().english(),
                 step(steps.get(0)),
                 remedy.clears() ? "yes" : "no",
-                remedy.effect().map(Effect::words).orElse(""),
+                remedy.effect().map(Effect::words).map(Text::english).orElse(""),
                 signed(remedy.addedCopperKg(), Formats.kilograms(Math.abs(remedy.addedCopperKg()))),
                 signed(remedy.addedMetres(), Formats.metres(Math.abs(remedy.addedMetres())))
                         + (remedy.unmeasured().isEmpty() ? "" : " and straps"),
@@ -98,14 +98,14 @@ final class RemediesText {
     }
 
     private static void write(Remedy remedy, JsonObjectWriter entry) {
-        entry.put("kind", remedy.kind().words());
+        entry.put("kind", remedy.kind().words().english());
         entry.put("change", remedy.edit().label().english());
         entry.texts("steps", english(remedy));
         entry.put("clears", remedy.clears());
         remedy.effect()
                 .ifPresentOrElse(
                         effect -> entry.object("effect", item -> {
-                            item.put("what", effect.what());
+                            item.put("what", effect.what().english());
                             item.put("before", effect.before());
                             item.put("after", effect.after());
                             item.put("unit", effect.unit());

@@ -11,6 +11,7 @@ import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -34,7 +35,12 @@ public final class Manual {
 
     /** The manual that comes with the program. */
     public static Manual bundled() {
-        return read(Manual::bundledText);
+        return bundled(Locale.ROOT);
+    }
+
+    /** The same in a language: each page as that language has it, in English where it has none. */
+    public static Manual bundled(Locale language) {
+        return read(id -> bundledText(language, id));
     }
 
     /**
@@ -66,12 +72,24 @@ public final class Manual {
 
     /** One page of the manual that comes with the program, without reading the others; empty when there is none. */
     public static Optional<Page> bundledPage(String id) {
-        return bundledText(id).map(text -> Page.of(id, text));
+        return bundledPage(Locale.ROOT, id);
+    }
+
+    /** The same in a language, in English where it has none. */
+    public static Optional<Page> bundledPage(Locale language, String id) {
+        return bundledText(language, id).map(text -> Page.of(id, text));
     }
 
     /** Where a picture of the manual lies; empty when it does not come with the program. */
     public static Optional<URL> bundledPicture(String file) {
-        return Optional.ofNullable(Manual.class.getResource(file));
+        return bundledPicture(Locale.ROOT, file);
+    }
+
+    /** The same in a language, in English where it has none. */
+    public static Optional<URL> bundledPicture(Locale language, String file) {
+        return LanguageFolders.places(language, file)
+                .flatMap(place -> Stream.ofNullable(Manual.class.getResource(place)))
+                .findFirst();
     }
 
     /** Every page that can be reached. */
@@ -114,6 +132,12 @@ public final class Manual {
                 .distinct()
                 .map(pages::get)
                 .toList();
+    }
+
+    private static Optional<String> bundledText(Locale language, String id) {
+        return LanguageFolders.places(language, id)
+                .flatMap(place -> bundledText(place).stream())
+                .findFirst();
     }
 
     private static Optional<String> bundledText(String id) {

@@ -74,7 +74,7 @@ final class RemedySection {
                 Cell.text(finding).toned(Cell.Tone.STRONG),
                 Cell.text(Text.joined("; ", remedy.steps()).english().replace("mm2", "mm²")),
                 Cell.text(remedy.clears() ? "yes" : "no"),
-                Cell.text(remedy.effect().map(Effect::words).orElse("")),
+                Cell.text(remedy.effect().map(Effect::words).map(Text::english).orElse("")),
                 Cell.number(GRAMS_IN_KILOGRAM * remedy.addedCopperKg()),
                 remedy.unmeasured().isEmpty()
                         ? Cell.number(remedy.addedMetres())

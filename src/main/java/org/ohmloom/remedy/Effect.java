@@ -1,6 +1,8 @@
 package org.ohmloom.remedy;
 
+import java.util.List;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What a remedy does to the number its finding is about.
@@ -10,11 +12,11 @@ import org.ohmloom.units.Formats;
  * @param after  the number with the remedy
  * @param unit   its unit, as {@code V} or {@code bar}; blank for a count
  */
-public record Effect(String what, double before, double after, String unit) {
+public record Effect(Text what, double before, double after, String unit) {
 
     /** What becomes of it, as {@code offset of U1: 62 mV → 8 mV}. */
-    public String words() {
-        return what + ": " + text(before) + " → " + text(after);
+    public Text words() {
+        return Text.joined(": ", List.of(what, Text.of(text(before) + " → " + text(after))));
     }
 
     private String text(double value) {

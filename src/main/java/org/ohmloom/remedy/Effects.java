@@ -23,6 +23,7 @@ import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.StateId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.review.Finding;
+import org.ohmloom.words.Text;
 
 /** The number a finding is about, before and after: a sensor's error, an offset, a coupled voltage, a loop's current, a count. */
 final class Effects {
@@ -34,35 +35,35 @@ final class Effects {
         Set<String> subjects = Set.copyOf(finding.subjects());
         return switch (finding.rule()) {
             case "ground-loop" -> Optional.of(
-                    new Effect("stray current", loop(finding, before), loop(finding, after), "A"));
+                    new Effect(RemedyTexts.text("stray-current"), loop(finding, before), loop(finding, after), "A"));
             case "unit-ground-offset" -> effect(
-                    "offset of " + finding.subjects().get(0),
+                    RemedyTexts.text("offset-of", finding.subjects().get(0)),
                     evidence -> offset(evidence, Kind.UNIT_GROUND, subjects, true),
                     before,
                     after,
                     "V");
             case "unit-offset-survival" -> effect(
-                    "offset of " + finding.subjects().get(0),
+                    RemedyTexts.text("offset-of", finding.subjects().get(0)),
                     evidence -> offset(evidence, Kind.UNIT_GROUND, subjects, false),
                     before,
                     after,
                     "V");
             case "ground-offset" -> effect(
-                    "offset of " + String.join(", ", finding.subjects()),
+                    RemedyTexts.text("offset-of", String.join(", ", finding.subjects())),
                     evidence -> offset(evidence, Kind.GROUND_POINT, subjects, true),
                     before,
                     after,
                     "V");
             case "bus-common-mode" -> effect(
-                    String.join(" and ", finding.subjects()) + " apart",
+                    apart(finding.subjects()),
                     evidence -> apart(evidence, subjects),
                     before,
                     after,
                     "V");
             case "coupling-over-limit" -> effect(
-                    "onto the signal", evidence -> coupled(evidence.returns(), subjects), before, after, "V");
+                    RemedyTexts.text("onto-the-signal"), evidence -> coupled(evidence.returns(), subjects), before, after, "V");
             case "ground-stud-crowded" -> effect(
-                    "terminals on " + finding.subjects().get(0),
+                    RemedyTexts.text("terminals-on", finding.subjects().get(0)),
                     evidence -> stacked(evidence.returns(), finding.subjects().get(0)),
                     before,
                     after,
@@ -77,7 +78,7 @@ final class Effects {
     private static Optional<Effect> error(String sensor, Evidence before, Evidence after) {
         return budget(before.returns(), sensor)
                 .flatMap(budget -> effect(
-                        "error of " + sensor,
+                        RemedyTexts.text("error-of", sensor),
                         evidence -> budget(evidence.returns(), sensor)
                                 .map(SensorBudget::worstError)
                                 .orElse(Double.NaN),
@@ -87,12 +88,21 @@ final class Effects {
     }
 
     private static Optional<Effect> effect(
-            String what, ToDoubleFunction<Evidence> number, Evidence before, Evidence after, String unit) {
+            Text what, ToDoubleFunction<Evidence> number, Evidence before, Evidence after, String unit) {
         double one = number.applyAsDouble(before);
         double other = number.applyAsDouble(after);
         return Double.isNaN(one) || Double.isNaN(other)
                 ? Optional.empty()
                 : Optional.of(new Effect(what, one, other, unit));
+    }
+
+    /** What two nodes are; a bus of more is told by all of them. */
+    private static Text apart(List<String> nodes) {
+        return nodes.stream()
+                .map(Text::of)
+                .reduce((before, next) -> RemedyTexts.text("and", before, next))
+                .map(all -> RemedyTexts.text("apart", all))
+                .orElseThrow();
     }
 
     private static Optional<SensorBudget> budget(ReturnStudy study, String sensor) {

@@ -22,7 +22,7 @@ final class LostCurrents {
         return target.filter(LossTarget.class::isInstance)
                 .map(LossTarget.class::cast)
                 .flatMap(loss -> overload.map(worst -> new Effect(
-                        "through " + loss.member() + " when " + loss.opened() + " opens",
+                        RemedyTexts.text("through-when-opens", loss.member(), loss.opened()),
                         worst.amps(),
                         overload(finding, after)
                                 .map(LostReturn.Overload::amps)

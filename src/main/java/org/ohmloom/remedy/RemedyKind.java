@@ -1,28 +1,25 @@
 package org.ohmloom.remedy;
 
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
+
 /** The usual remedies of returns. */
 public enum RemedyKind {
-    OWN_RETURN("return of its own"),
-    MOVED_GROUND("ground moved"),
-    SINGLE_POINT("ground at one point"),
-    LARGER_RETURN("larger return"),
-    SECOND_RETURN("second return beside it"),
-    LIFTED_SHIELD("one shield end lifted"),
-    OPENED_LOOP("loop opened"),
-    TWISTED("wires twisted"),
-    SHIELDED("wires shielded"),
-    NEW_GROUND_POINT("ground point added"),
-    CLEANED_JOINT("joint cleaned"),
-    COMBINED("several together");
-
-    private final String words;
-
-    RemedyKind(String words) {
-        this.words = words;
-    }
+    OWN_RETURN,
+    MOVED_GROUND,
+    SINGLE_POINT,
+    LARGER_RETURN,
+    SECOND_RETURN,
+    LIFTED_SHIELD,
+    OPENED_LOOP,
+    TWISTED,
+    SHIELDED,
+    NEW_GROUND_POINT,
+    CLEANED_JOINT,
+    COMBINED;
 
     /** The kind in words. */
-    public String words() {
-        return words;
+    public Text words() {
+        return Constants.text(this);
     }
 }

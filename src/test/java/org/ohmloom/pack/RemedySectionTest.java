@@ -29,7 +29,7 @@ class RemedySectionTest {
         return new Remedy(
                 kind,
                 edit,
-                Optional.of(new Effect("offset of U1", 0.13, 0.0245, "V")),
+                Optional.of(new Effect(Text.of("offset of U1"), 0.13, 0.0245, "V")),
                 -0.0089,
                 0.6,
                 unmeasured,

@@ -3,6 +3,7 @@ package org.ohmloom.units;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.ohmloom.words.Text;
 
 /** Digits at the edges of what is written plainly. */
 class NumberTextTest {
@@ -17,7 +18,7 @@ class NumberTextTest {
 
     @Test
     void zeroNeverHasASign() {
-        assertEquals(0.0, NumberText.read("-0", "").value());
+        assertEquals(0.0, NumberText.read("-0", Text.NONE).value());
         assertEquals(Gauge.awg(0), new Gauge(GaugeSystem.AWG, -0.0));
     }
 

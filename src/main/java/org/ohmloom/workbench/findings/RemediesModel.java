@@ -61,10 +61,10 @@ final class RemediesModel extends AbstractTableModel {
     public Object getValueAt(int row, int column) {
         Remedy remedy = remedies.get(row);
         return switch (column) {
-            case 0 -> remedy.kind().words();
+            case 0 -> Words.said(remedy.kind().words());
             case 1 -> label(remedy);
             case 2 -> TypedNumbers.yesOrNo(remedy.clears());
-            case 3 -> remedy.effect().map(Effect::words).map(units::text).orElse("");
+            case 3 -> remedy.effect().map(Effect::words).map(Words::said).map(units::text).orElse("");
             case 4 -> signed(remedy.addedCopperKg(), units.quantity(Math.abs(remedy.addedCopperKg()), Dimension.MASS));
             case 5 -> signed(remedy.addedMetres(), units.metres(Math.abs(remedy.addedMetres())));
             case 6 -> remedy.removed().size();
@@ -105,7 +105,7 @@ final class RemediesModel extends AbstractTableModel {
         if (steps.size() > 1) {
             lines.add(WORDS.get("remedies.applied-together-as-one"));
         }
-        remedy.effect().ifPresent(effect -> lines.add(capital(units.text(effect.words()))));
+        remedy.effect().ifPresent(effect -> lines.add(capital(units.text(Words.said(effect.words())))));
         if (!remedy.unmeasured().isEmpty()) {
             lines.add(WORDS.get("remedies.without-the-length-and", String.join(", ", remedy.unmeasured())));
         }

@@ -87,9 +87,12 @@ public final class ManualPane extends JPanel {
 
     /** Shows a page; the first one where there is none of that id. */
     public void show(String id) {
-        Page page =
-                Manual.bundledPage(id).or(() -> Manual.bundledPage(Manual.HOME)).orElseThrow();
+        Page page = bundled(id).or(() -> bundled(Manual.HOME)).orElseThrow();
         show(page, List.of());
+    }
+
+    private static Optional<Page> bundled(String id) {
+        return Manual.bundledPage(Words.language(), id);
     }
 
     /** The id of the page in front. */
@@ -200,7 +203,7 @@ public final class ManualPane extends JPanel {
 
     private void read() {
         background.execute(() -> {
-            Manual manual = Manual.bundled();
+            Manual manual = Manual.bundled(Words.language());
             ManualSearch made = new ManualSearch(manual);
             eventThread.execute(() -> {
                 contents.list(manual);
@@ -241,7 +244,7 @@ public final class ManualPane extends JPanel {
     }
 
     private void step(int by) {
-        trail.step(by).flatMap(Manual::bundledPage).ifPresent(page -> put(page, List.of()));
+        trail.step(by).flatMap(ManualPane::bundled).ifPresent(page -> put(page, List.of()));
     }
 
     private void put(Page page, List<String> marked) {

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.ohmloom.manual.Manual;
+import org.ohmloom.workbench.words.Words;
 
 /** The pictures of the page in front, brought to the width there is. */
 final class Pictures {
@@ -32,7 +33,7 @@ final class Pictures {
      * @param widest width there is, px
      */
     Map<String, String> attributes(String file, int widest) {
-        Optional<URL> place = Manual.bundledPicture(file);
+        Optional<URL> place = Manual.bundledPicture(Words.language(), file);
         Optional<BufferedImage> picture = place.flatMap(url -> read(file, url));
         if (picture.isEmpty()) {
             return Map.of();

@@ -1,0 +1,89 @@
+package org.ohmloom.workbench.lists;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.datatransfer.StringSelection;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.TransferHandler;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.ohmloom.store.HarnessText;
+import org.ohmloom.words.PseudoLanguage;
+import org.ohmloom.workbench.OnEventThread;
+import org.ohmloom.workbench.Stage;
+import org.ohmloom.workbench.sheet.SheetTable;
+import org.ohmloom.workbench.words.PlainWords;
+
+/** What is refused where a person typed, pasted or opened something is said in the language of the display. */
+class StrangeRefusalsTest {
+
+    private static final int CONDUCTOR = 3;
+
+    private final Locale usual = Locale.getDefault(Locale.Category.DISPLAY);
+    private Stage stage;
+
+    @BeforeEach
+    void strange() {
+        Locale.setDefault(Locale.Category.DISPLAY, PseudoLanguage.LOCALE);
+        stage = new Stage().openExample("teaching");
+    }
+
+    @AfterEach
+    void asItWas() {
+        Locale.setDefault(Locale.Category.DISPLAY, usual);
+    }
+
+    @Test
+    void aBlockWithCellsThatDoNotFit() {
+        List<String> problems = new ArrayList<>();
+        OnEventThread.run(() -> {
+            SheetTable wires = stage.view.lists().front();
+            wires.previewBy((owner, changes) -> {
+                changes.cells().forEach(cell -> problems.add(cell.problem()));
+                return Optional.empty();
+            });
+            wires.changeSelection(0, CONDUCTOR, false, false);
+            String block = "fat\t-2 m\n99 AWG\t3 V\n900 mm2\t1,234\n2.5\ttwo\n";
+            wires.getTransferHandler()
+                    .importData(new TransferHandler.TransferSupport(wires, new StringSelection(block)));
+        });
+        assertEquals(8, problems.size());
+        problems.subList(0, 6).forEach(each -> assertStrange(each, "fat two"));
+    }
+
+    @Test
+    void aFileThatIsCutOrIsNoHarness(@TempDir Path folder) throws IOException {
+        String whole = HarnessText.write(stage.desk().harness().orElseThrow());
+        List<String> broken = List.of(
+                whole.substring(0, whole.length() / 2),
+                "",
+                "{}",
+                whole.replaceFirst("\"lengthMetres\": [0-9.]+", "\"lengthMetres\": -1"),
+                whole.replaceFirst("\"lengthMetres\": [0-9.]+", "\"lengthMetres\": \"long\""),
+                whole.replaceFirst("\"connector\": \"X1\"", "\"connector\": \"X99\""));
+        for (String text : broken) {
+            Path file = Files.writeString(folder.resolve("broken.harness.json"), text);
+            int before = stage.prompts.asked.size();
+            OnEventThread.run(() -> stage.view.filing().open(file));
+            List<String> asked = List.copyOf(stage.prompts.asked);
+            assertEquals(before + 1, asked.size(), text.substring(0, Math.min(40, text.length())));
+            assertStrange(asked.get(before).replace(file.toString(), ""), whole + " kind version format lengthMetres long");
+        }
+    }
+
+    /** Nothing of it is English but what was typed or stands in the file. */
+    private static void assertStrange(String said, String typed) {
+        assertTrue(said.contains("["), said);
+        assertEquals(Set.of(), new PlainWords(typed).in(said), said);
+    }
+}
