@@ -70,7 +70,7 @@ class StrangeRefusalsTest {
                 "{}",
                 whole.replaceFirst("\"lengthMetres\": [0-9.]+", "\"lengthMetres\": -1"),
                 whole.replaceFirst("\"lengthMetres\": [0-9.]+", "\"lengthMetres\": \"long\""),
-                whole.replaceFirst("\"connector\": \"X1\"", "\"connector\": \"X99\""));
+                whole.replaceFirst("\"component\": \"[^\"]+\"", "\"component\": \"X99\""));
         for (String text : broken) {
             Path file = Files.writeString(folder.resolve("broken.harness.json"), text);
             int before = stage.prompts.asked.size();
