@@ -10,6 +10,7 @@ import org.ohmloom.solve.charge.LoadTabulation;
 import org.ohmloom.solve.charge.SequenceRun;
 import org.ohmloom.solve.charge.StateCharge;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Writes down how batteries and alternators fare, with the formulas and table rows behind it. */
 final class ChargeLog {
@@ -26,7 +27,7 @@ final class ChargeLog {
         log.accept(0, "Batteries and alternators, by the means over a period");
         for (StateCharge charge : study.states().values()) {
             log.accept(1, harness.states().get(charge.state()).name());
-            charge.sentences().forEach(sentence -> log.accept(2, sentence));
+            charge.sentences().forEach(sentence -> log.accept(2, sentence.english()));
             charge.alternators().forEach(each -> alternator(each, log));
             charge.batteries().forEach(each -> battery(each, log));
             tabulation(study.tabulations().get(charge.state()), log);
@@ -47,7 +48,7 @@ final class ChargeLog {
     }
 
     private static void battery(BatteryBalance each, BiConsumer<Integer, String> log) {
-        each.steps().forEach(step -> {
+        Text.english(each.steps()).forEach(step -> {
             if (step.startsWith("  ")) {
                 log.accept(4, step.strip());
             } else {
@@ -82,7 +83,7 @@ final class ChargeLog {
         log.accept(
                 1,
                 "Sequence " + run.name() + ": charge in plain ampere hours, by the mean current between two instants");
-        run.sentences().forEach(sentence -> log.accept(2, sentence));
+        run.sentences().forEach(sentence -> log.accept(2, sentence.english()));
         for (SequenceRun.StepRun step : run.steps()) {
             log.accept(
                     3,

@@ -24,10 +24,10 @@ final class EnvelopeLog {
                         ? "Allowed is what the load groups allow and the wiring makes possible; wires and devices are sized by it too"
                         : "There are no load groups: every combination the wiring makes possible; wires are sized by the"
                                 + " named states alone");
-        envelope.notes().forEach(note -> log.accept(1, note));
+        envelope.notes().forEach(note -> log.accept(1, note.english()));
         for (SituationEnvelope situation : envelope.situations()) {
             log.accept(1, "While " + situation.name());
-            situation.steps().forEach(step -> log.accept(2, step));
+            situation.steps().forEach(step -> log.accept(2, step.english()));
             for (Combination each : situation.combinations()) {
                 log.accept(
                         2,

@@ -38,7 +38,7 @@ final class JointLog {
                 1,
                 "Bound: largest found of g = sum of min (c + w / c) - sum of price x budget over prices of a volt not below 0;"
                         + " c the cost of a wire, w = its current x cost x resistance x price");
-        joint.steps().forEach(step -> add(2, step));
+        joint.steps().forEach(step -> add(2, step.english()));
         for (LoadBudget budget : joint.budgets()) {
             add(
                     1,

@@ -22,16 +22,17 @@ import org.ohmloom.size.LoadBudget;
 import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.size.SizeFreedom;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Sums up a joint choice: what it costs, how little it could cost, how each load spends its budget. */
 final class JointReport {
     private final Bench bench;
     private final SizesByWire entered;
     private final SizesByWire alone;
-    private final List<String> steps;
+    private final List<Text> steps;
     private final boolean price;
 
-    JointReport(Bench bench, SizesByWire entered, SizesByWire alone, List<String> steps, boolean price) {
+    JointReport(Bench bench, SizesByWire entered, SizesByWire alone, List<Text> steps, boolean price) {
         this.bench = bench;
         this.entered = entered;
         this.alone = alone;
@@ -45,7 +46,7 @@ final class JointReport {
         double kg = kilograms(alone.sizes());
         return new JointChoice(
                 Outcome.NOTHING_OPEN,
-                "Every wire has a size that serves or may not be changed: nothing to choose.",
+                JointTexts.text("nothing-open"),
                 false,
                 kg,
                 kg,
@@ -101,50 +102,43 @@ final class JointReport {
                 best.isPresent() ? taken.model().choices(byThemselves) : byThemselves);
     }
 
-    private String sentence(Optional<JointTrial> best, boolean joint, double before, double after, List<String> unmet) {
-        String lost = unmet.isEmpty()
-                ? ""
-                : " No choice keeps the drop budget of " + String.join(", ", unmet) + "; the others are kept.";
-        if (best.isEmpty()) {
-            return "No sizes chosen together passed the full analysis: each wire has what it needs by itself." + lost;
-        }
-        if (!joint) {
-            return "Sizes chosen together do not take less: each wire has what it needs by itself." + lost;
-        }
-        return "The open sizes are chosen together and verified by the full analysis: " + amount(after)
-                + (after < before ? " instead of " : ", where by themselves they would take ")
-                + amount(before) + "." + lost;
+    private Text sentence(Optional<JointTrial> best, boolean joint, double before, double after, List<String> unmet) {
+        Text chosen = best.isEmpty()
+                ? JointTexts.text("not-verified")
+                : joint
+                        ? JointTexts.text(after < before ? "less" : "more", amount(after), amount(before))
+                        : JointTexts.text("not-less");
+        return unmet.isEmpty() ? chosen : JointTexts.text("lost", chosen, String.join(", ", unmet));
     }
 
     /** One round in words. */
-    String round(int round, JointModel.Chosen chosen, List<String> objections, boolean probing) {
-        return String.format(
-                Locale.ROOT,
-                "round %d: open sizes of %s chosen%s, none below %s; full analysis: %s",
+    Text round(int round, JointModel.Chosen chosen, List<Text> objections, boolean probing) {
+        return JointTexts.text(
+                probing ? "round-as-trial" : "round",
                 round,
                 exact(chosen.answer().cost()),
-                probing ? " with budgets a thousandth larger, as a trial" : "",
                 exact(chosen.answer().lowerBound()),
-                objections.isEmpty() ? "all budgets and demands are kept" : String.join("; ", objections));
+                objections.isEmpty() ? JointTexts.text("all-kept") : Text.joined("; ", objections));
     }
 
     /** The round that found nothing better. */
-    String nothingLess(int round, JointModel.Chosen chosen, boolean whole) {
-        return String.format(
-                Locale.ROOT,
-                "round %d: nothing less than %s found%s, none below %s",
+    Text nothingLess(int round, JointModel.Chosen chosen, boolean whole) {
+        return JointTexts.text(
+                whole ? "nothing-less" : "nothing-less-tightened",
                 round,
                 exact(chosen.answer().cost()),
-                whole ? "" : " with the tightened budgets",
                 exact(chosen.answer().lowerBound()));
     }
 
-    private String exact(double cost) {
-        return String.format(Locale.ROOT, "%.5g%s", cost, price ? " in money" : " kg");
+    private Text exact(double cost) {
+        String digits = String.format(Locale.ROOT, "%.5g", cost);
+        return price ? JointTexts.text("money", digits) : Text.of(digits + " kg");
     }
 
-    private String amount(double cost) {
-        return price ? Formats.number(cost) + " in money" : Formats.kilograms(cost) + " of copper";
+    private Text amount(double cost) {
+        return price
+                ? JointTexts.text("money", Formats.number(cost))
+                : JointTexts.text("copper", Formats.kilograms(cost));
     }
 
     private double kilograms(ProvisionalSizes sizes) {

@@ -19,6 +19,7 @@ import org.ohmloom.size.LoadBudget;
 import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.size.SizeFreedom;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * Chooses the open sizes together and has each choice verified by the full analysis.
@@ -48,7 +49,7 @@ final class JointSizing {
     private final SizesByWire entered;
     private final ConductorChooser enteredChooser;
     private final SortedMap<WireId, ConductorChoice> byThemselves;
-    private final List<String> steps = new ArrayList<>();
+    private final List<Text> steps = new ArrayList<>();
 
     private JointSizing(Bench bench, Protection protection, SizesByWire entered) {
         this.bench = bench;
@@ -149,7 +150,7 @@ final class JointSizing {
                 chosen = near.get();
             }
             JointTrial trial = tried(alone, chosen.sizes(), scope);
-            List<String> objections = trial.objections(unmet, alone.heated());
+            List<Text> objections = trial.objections(unmet, alone.heated());
             steps.add(report.round(round, chosen, objections, probing));
             if (objections.isEmpty()) {
                 best = Optional.of(trial);

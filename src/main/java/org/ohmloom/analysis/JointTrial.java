@@ -15,6 +15,7 @@ import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Sizes for all open wires, tried by the full analysis: the states solved with them, conductors at temperature.
@@ -40,20 +41,22 @@ record JointTrial(ProvisionalSizes sizes, HeatedSolutions heated, ConductorChoos
     }
 
     /** What speaks against these sizes, in words; nothing when they are verified. */
-    List<String> objections(List<String> unmet, HeatedSolutions before) {
-        List<String> objections = new ArrayList<>();
+    List<Text> objections(List<String> unmet, HeatedSolutions before) {
+        List<Text> objections = new ArrayList<>();
         List<LoadBudget> overspent = overspent(unmet);
         if (!overspent.isEmpty()) {
-            objections.add(overspent.size() + " budgets are overspent, most that of "
-                    + overspent.get(0).id() + " by "
-                    + Formats.volts(-overspent.get(0).leftVolts()));
+            objections.add(JointTexts.text(
+                    "overspent",
+                    overspent.size(),
+                    overspent.get(0).id(),
+                    Formats.volts(-overspent.get(0).leftVolts())));
         }
         List<WireId> unfit = model.unfit();
         if (!unfit.isEmpty()) {
-            objections.add(unfit.size() + " wires then need another size for other reasons, first " + unfit.get(0));
+            objections.add(JointTexts.text("unfit", unfit.size(), unfit.get(0)));
         }
         if (worse(heated.solutions(), before.solutions())) {
-            objections.add("a state is no longer solved");
+            objections.add(JointTexts.text("unsolved"));
         }
         return objections;
     }

@@ -44,10 +44,7 @@ final class SlowCycles {
             List<Transient.Stretch> stretches = stretches(solution.duty(), branch, clock);
             double above = bench.passingHeat().peakAboveKelvin(shape, settled, rmsAmps, stretches);
             if (above > HeatedSolutions.AGREEMENT_CELSIUS) {
-                peak = peak.at(
-                        peak.celsius() + above,
-                        "peak of a cycle of " + Formats.seconds(clock.periodSeconds()) + " against a time constant of "
-                                + Formats.seconds(tau));
+                peak = peak.atPeak(peak.celsius() + above, clock.periodSeconds(), tau);
             }
         }
         return peak;

@@ -87,7 +87,7 @@ final class StartUpLog {
                 + Formats.amps(trace.endAmps()) + " after " + Formats.seconds(trace.settleSeconds());
         add(2, result);
         if (run.kind() == StartUp.Kind.ONE) {
-            add(3, trace.method());
+            add(3, trace.method().english());
         }
     }
 

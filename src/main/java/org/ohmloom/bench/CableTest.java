@@ -8,6 +8,7 @@ import org.ohmloom.model.Cable;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * One check of a cable, a twisted pair or a shield.
@@ -17,7 +18,7 @@ import org.ohmloom.units.Formats;
  * @param words what is looked at
  * @param must  what it must be
  */
-public record CableTest(Cable cable, String check, String words, String must) {
+public record CableTest(Cable cable, String check, String words, Text must) {
 
     /** All of a harness, for cables with a wire to be made. */
     public static List<CableTest> of(BenchInput input) {
@@ -37,11 +38,13 @@ public record CableTest(Cable cable, String check, String words, String must) {
         List<Wire> cores = members.stream()
                 .filter(wire -> wire.signalClass() != SignalClass.SHIELD)
                 .toList();
-        tests.add(new CableTest(cable, "cores", "Cores not swapped: " + ends(cores), "each core at its own two ends"));
+        tests.add(new CableTest(cable, "cores", "Cores not swapped: " + ends(cores), TestTexts.text("cable.own-ends")));
         if (cable.kind() == Cable.Kind.TWISTED_PAIR) {
-            String lay = cable.layLengthMm().isPresent()
-                    ? "one turn in " + Formats.millimetres(cable.layLengthMm().getAsDouble())
-                    : "twisted over its whole length";
+            Text lay = cable.layLengthMm().isPresent()
+                    ? TestTexts.text(
+                            "cable.turn",
+                            Formats.millimetres(cable.layLengthMm().getAsDouble()))
+                    : TestTexts.text("cable.twisted");
             tests.add(new CableTest(cable, "twist", "Twist, untwisted ends as short as the connector allows", lay));
         }
         for (Wire shield : members) {
@@ -51,7 +54,7 @@ public record CableTest(Cable cable, String check, String words, String must) {
                         "shield " + shield.id(),
                         "Shield " + shield.id() + " from " + shield.from().text() + " to "
                                 + shield.to().text(),
-                        "continuous, and isolated from every core"));
+                        TestTexts.text("cable.shield")));
             }
         }
     }

@@ -3,6 +3,7 @@ package org.ohmloom.bench;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.tables.BenchLimit;
+import org.ohmloom.words.Text;
 
 /**
  * One isolation test: a net against all others joined together.
@@ -13,7 +14,7 @@ import org.ohmloom.tables.BenchLimit;
  * @param because   why that voltage
  * @param leastOhms resistance it must have, ohm
  */
-public record IsolationTest(BenchNet net, OptionalDouble testVolts, String because, double leastOhms) {
+public record IsolationTest(BenchNet net, OptionalDouble testVolts, Text because, double leastOhms) {
 
     /** All of a harness; none where one net alone has nothing to be isolated from. */
     public static List<IsolationTest> of(BenchInput input, List<BenchNet> nets) {
@@ -33,7 +34,7 @@ public record IsolationTest(BenchNet net, OptionalDouble testVolts, String becau
                 .allMatch(contact -> contact.ratedVolts().isPresent());
         if (!allRated) {
             return new IsolationTest(
-                    net, OptionalDouble.empty(), "the voltage rating of a contact is not entered", least);
+                    net, OptionalDouble.empty(), TestTexts.text("isolation.not-rated"), least);
         }
         OptionalDouble rated = net.ends().stream()
                 .flatMap(end -> end.contact().stream())
@@ -43,7 +44,7 @@ public record IsolationTest(BenchNet net, OptionalDouble testVolts, String becau
         return new IsolationTest(
                 net,
                 OptionalDouble.of(lower ? rated.getAsDouble() : standing),
-                lower ? "lowest rating of a contact in it" : "no contact in it is rated lower",
+                TestTexts.text(lower ? "isolation.lowest-rating" : "isolation.none-lower"),
                 least);
     }
 

@@ -19,13 +19,14 @@ import org.ohmloom.tables.Citation;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Quantity;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * Judges measured resistances of conductors: the listed maximum of the wires at the temperature of the measurement, contacts and
  * joints, and what the instrument adds. Below a share of what the wires alone must have a value is not to be believed.
  */
 final class ResistanceJudge {
-    private static final String SPLICE_TWICE = ", twice, as two wires meet in it";
+    private static final String ENTERED = "resistance.entered";
 
     private final BenchInput input;
     private final Harness harness;
@@ -44,16 +45,18 @@ final class ResistanceJudge {
                 .filter(test -> isBetween(test, path.from(), path.to()) || isBetween(test, path.to(), path.from()))
                 .findFirst();
         if (asked.isEmpty()) {
-            return none(reading, "the test sheet has no way from " + path.place());
+            return none(reading, TestTexts.text("resistance.no-way", path.place()));
         }
         ContinuityTest test = asked.get();
         if (test.path().wireOhms().isEmpty()) {
-            return none(reading, "a length on the way is not known");
+            return none(reading, TestTexts.text("resistance.no-length"));
         }
         List<Wire> wires = test.net().wires();
         return judged(
                 reading,
-                wires.size() == 1 ? "listed " + wires.get(0).id() : "listed wires",
+                wires.size() == 1
+                        ? TestTexts.text("resistance.listed-wire", wires.get(0).id())
+                        : TestTexts.text("resistance.listed-wires"),
                 test.path().wireOhms().getAsDouble(),
                 test.path().jointOhms(),
                 rows(wires));
@@ -68,15 +71,15 @@ final class ResistanceJudge {
                 .filter(wire -> wire.id().value().equals(of.wire()))
                 .findFirst();
         if (found.isEmpty()) {
-            return none(reading, "there is no wire " + of.wire() + " any more");
+            return none(reading, TestTexts.text("resistance.no-wire", of.wire()));
         }
         Wire wire = found.get().unmeasured();
         OptionalDouble length = input.routes().lengthMetres(found.get());
         if (length.isEmpty()) {
-            return none(reading, "the length of " + of.wire() + " is not known");
+            return none(reading, TestTexts.text("resistance.no-wire-length", of.wire()));
         }
         double ohms = listed.ohms(wire, input.rating(wire).gauge(), length, 20);
-        return judged(reading, "listed " + wire.id(), ohms, 0, rows(List.of(wire)));
+        return judged(reading, TestTexts.text("resistance.listed-wire", wire.id()), ohms, 0, rows(List.of(wire)));
     }
 
     private String rows(List<Wire> wires) {
@@ -87,17 +90,17 @@ final class ResistanceJudge {
                 .collect(Collectors.joining("; "));
     }
 
-    private Judgement judged(Reading reading, String ofWires, double wireOhms, double jointOhms, String rows) {
+    private Judgement judged(Reading reading, Text ofWires, double wireOhms, double jointOhms, String rows) {
         double celsius = MeasuredOhms.celsius(reading);
         double metal = wireOhms * listed.ratio(celsius);
         double error = errorOhms(reading, wireOhms + jointOhms);
         double measured = reading.measured().ohms().orElseThrow();
-        String temperature = reading.conductorCelsius().isPresent()
-                ? " at " + Formats.celsius(celsius)
-                : " at 20 °C, as no temperature is entered";
-        String joints = jointOhms > 0 ? ", joints " + Formats.ohms(jointOhms) : "";
-        String because =
-                ofWires + " " + Formats.ohms(metal) + temperature + joints + ", instrument " + Formats.ohms(error);
+        Text atCelsius = reading.conductorCelsius().isPresent()
+                ? TestTexts.text("resistance.at", ofWires, Formats.ohms(metal), Formats.celsius(celsius))
+                : TestTexts.text("resistance.at-usual", ofWires, Formats.ohms(metal));
+        Text joined =
+                jointOhms > 0 ? TestTexts.text("resistance.joints", atCelsius, Formats.ohms(jointOhms)) : atCelsius;
+        Text because = TestTexts.text("resistance.instrument", joined, Formats.ohms(error));
         double least = input.limit(BenchLimit.PLAUSIBLE_FRACTION) * metal - error;
         Judgement judged = Judgement.atMost(
                         reading,
@@ -112,7 +115,7 @@ final class ResistanceJudge {
         return typical.isPresent()
                 ? judged.atLeastToo(
                         Quantity.of(ContinuityTest.leastOhms(typical.getAsDouble(), metal, error), Unit.OHM),
-                        "typically at least " + Formats.percent(typical.getAsDouble()) + " of " + because)
+                        TestTexts.text("resistance.typical", Formats.percent(typical.getAsDouble()), because))
                 : judged;
     }
 
@@ -134,17 +137,18 @@ final class ResistanceJudge {
         Optional<Judgement> found = harness.splices().all().stream()
                 .filter(splice -> splice.id().value().equals(id))
                 .findFirst()
-                .map(splice -> joint(reading, 2 * splice.jointOhms(), SPLICE_TWICE))
+                .map(splice -> joint(reading, 2 * splice.jointOhms(), "resistance.entered-twice", ""))
                 .or(() -> harness.grounds().all().stream()
                         .filter(ground -> ground.id().value().equals(id))
                         .findFirst()
-                        .map(ground -> joint(reading, ground.jointOhms(), "")))
+                        .map(ground -> joint(reading, ground.jointOhms(), ENTERED, "")))
                 .or(() -> harness.straps().all().stream()
                         .filter(strap -> strap.id().value().equals(id))
                         .findFirst()
-                        .map(strap -> joint(reading, strap.ohms(), "")))
-                .or(() -> contact(id).map(contact -> joint(reading, contact.contactOhms(), " for " + contact.id())));
-        return found.orElseGet(() -> none(reading, "there is no joint " + id + ", or no contact is chosen there"));
+                        .map(strap -> joint(reading, strap.ohms(), ENTERED, "")))
+                .or(() -> contact(id)
+                        .map(contact -> joint(reading, contact.contactOhms(), "resistance.entered-for", contact.id())));
+        return found.orElseGet(() -> none(reading, TestTexts.text("resistance.no-joint", id)));
     }
 
     private Optional<ContactPart> contact(String place) {
@@ -158,20 +162,20 @@ final class ResistanceJudge {
         return Optional.empty();
     }
 
-    private Judgement joint(Reading reading, double entered, String of) {
+    private Judgement joint(Reading reading, double entered, String key, Object of) {
         if (entered == 0) {
-            return none(reading, "no resistance is entered for this joint to hold it against");
+            return none(reading, TestTexts.text("resistance.nothing-entered"));
         }
         double error = errorOhms(reading, entered);
         return Judgement.atMost(
                 reading,
                 Quantity.of(reading.measured().ohms().orElseThrow(), Unit.OHM),
                 Quantity.of(entered + error, Unit.OHM),
-                "entered" + of + ": " + Formats.ohms(entered) + ", instrument " + Formats.ohms(error),
+                TestTexts.text(key, Formats.ohms(entered), Formats.ohms(error), of),
                 instrument(reading));
     }
 
-    private static Judgement none(Reading reading, String because) {
+    private static Judgement none(Reading reading, Text because) {
         return Judgement.none(
                 reading, Optional.of(Quantity.of(reading.measured().ohms().orElseThrow(), Unit.OHM)), because);
     }

@@ -10,6 +10,7 @@ import org.ohmloom.tables.PullForce;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Quantity;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** Judges what is no resistance of a conductor: isolation, checks of cables, pull tests, loads under power. */
 final class TestJudge {
@@ -29,12 +30,13 @@ final class TestJudge {
                 .findFirst();
         if (asked.isEmpty()) {
             return Judgement.none(
-                    reading, Optional.of(value), "the test sheet isolates no net with an end " + measured.isolated());
+                    reading, Optional.of(value), TestTexts.text("isolation.no-net", measured.isolated()));
         }
         IsolationTest test = asked.get();
-        String volts = test.testVolts().isPresent()
-                ? "to be tested at " + Formats.volts(test.testVolts().getAsDouble()) + " (" + test.because() + ")"
-                : test.because() + ", so an ohmmeter only";
+        Text volts = test.testVolts().isPresent()
+                ? TestTexts.text(
+                        "isolation.at-volts", Formats.volts(test.testVolts().getAsDouble()), test.because())
+                : TestTexts.text("isolation.ohmmeter", test.because());
         CitedValue least = input.cited(BenchLimit.ISOLATION_OHMS);
         Judgement judged = Judgement.atLeast(
                 reading,
@@ -46,11 +48,11 @@ final class TestJudge {
             return Judgement.none(
                     reading,
                     Optional.of(value),
-                    "the range of the instrument ends below the " + Formats.ohms(test.leastOhms()) + " asked");
+                    TestTexts.text("isolation.range", Formats.ohms(test.leastOhms())));
         }
         boolean known = measured.testVolts().isPresent() && test.testVolts().isPresent();
         if (known && measured.testVolts().getAsDouble() < test.testVolts().getAsDouble()) {
-            return judged.provingNothing("tested with less voltage than is asked");
+            return judged.provingNothing(TestTexts.text("isolation.less-volts"));
         }
         return judged;
     }
@@ -63,11 +65,11 @@ final class TestJudge {
                 .map(test -> Judgement.of(
                         reading,
                         measured.outcome() == Measured.CableCheck.Outcome.PASSED ? Verdict.PASSED : Verdict.FAILED,
-                        "must be: " + test.must()))
+                        TestTexts.text("cable.must", test.must())))
                 .orElseGet(() -> Judgement.none(
                         reading,
                         Optional.empty(),
-                        "the test sheet asks for no check '" + measured.check() + "' of " + measured.cable()));
+                        TestTexts.text("cable.no-check", measured.check(), measured.cable())));
     }
 
     Judgement pull(Reading reading, Measured.Pull measured) {
@@ -76,29 +78,36 @@ final class TestJudge {
                 .filter(each -> each.terminal().equals(measured.terminal())
                         && each.gauge().equals(measured.conductor()))
                 .findFirst();
-        String crimp = measured.terminal() + " on " + measured.conductor().text();
         if (family.isEmpty()) {
-            return Judgement.none(reading, Optional.of(value), "there is no crimp of " + crimp);
+            return Judgement.none(
+                    reading,
+                    Optional.of(value),
+                    TestTexts.text(
+                            "pull.no-crimp",
+                            measured.terminal(),
+                            measured.conductor().text()));
         }
         Optional<PullForce> force = family.get().force();
         if (force.isEmpty()) {
             return Judgement.none(
                     reading,
                     Optional.of(value),
-                    CrimpFamily.set(measured.conductor().system()) + " does not list "
-                            + measured.conductor().text());
+                    TestTexts.text(
+                            "pull.not-listed",
+                            CrimpFamily.set(measured.conductor().system()),
+                            measured.conductor().text()));
         }
         CitedValue least = force.get().forceNewtons();
         Judgement judged = Judgement.atLeast(
                 reading,
                 value,
                 Quantity.of(least.value(), Unit.NEWTON),
-                "lowest of the samples, by the set " + force.get().set(),
+                TestTexts.text("pull.lowest", force.get().set()),
                 least.citation().text());
         double asked = input.limit(BenchLimit.PULL_COUNT);
         double pulled = measured.pulledCount().orElse(asked);
         return pulled < asked
-                ? judged.provingNothing(Math.round(pulled) + " pulled, " + Math.round(asked) + " are asked")
+                ? judged.provingNothing(TestTexts.text("pull.too-few", Math.round(pulled), Math.round(asked)))
                 : judged;
     }
 
@@ -117,29 +126,32 @@ final class TestJudge {
                 : Optional.empty();
         if (asked.isEmpty()) {
             return Judgement.none(
-                    reading, drop.or(() -> volts), measured.load() + " does not run in the state " + measured.state());
+                    reading,
+                    drop.or(() -> volts),
+                    TestTexts.text("powered.not-running", measured.load(), measured.state()));
         }
         PoweredTest test = asked.get();
         Optional<Judgement> byDrop = drop.map(value -> Judgement.atMost(
                 reading,
                 value,
                 Quantity.of(test.load().limitVolts(), Unit.VOLT),
-                "allowed drop of feed and return; calculated "
-                        + Formats.volts(test.load().onDropVolts()),
+                TestTexts.text("powered.drop", Formats.volts(test.load().onDropVolts())),
                 ""));
         Optional<Judgement> byVolts = volts.map(value -> Judgement.atLeast(
                 reading,
                 value,
                 Quantity.of(test.sourceVolts() - test.load().limitVolts(), Unit.VOLT),
-                "calculated source voltage " + Formats.volts(test.sourceVolts()) + " less the allowed drop; calculated "
-                        + Formats.volts(test.load().onVolts()),
+                TestTexts.text(
+                        "powered.volts",
+                        Formats.volts(test.sourceVolts()),
+                        Formats.volts(test.load().onVolts())),
                 ""));
         // A drop does not depend on how full the battery was, so it decides where there is one.
         return byDrop.or(() -> byVolts)
                 .orElseGet(() -> Judgement.none(
                         reading,
                         Optional.of(Quantity.of(measured.loadAmps().orElseThrow(), Unit.AMP)),
-                        "a current alone has no limit; calculated "
-                                + Formats.amps(test.load().on().amps())));
+                        TestTexts.text(
+                                "powered.amps", Formats.amps(test.load().on().amps()))));
     }
 }

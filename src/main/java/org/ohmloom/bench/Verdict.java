@@ -1,22 +1,18 @@
 package org.ohmloom.bench;
 
+import org.ohmloom.words.Constants;
+
 /** What a measured value says of the harness it was measured on. */
 public enum Verdict {
     /** Within its limit. */
-    PASSED("passed"),
+    PASSED,
     /** Beyond its limit. */
-    FAILED("failed"),
+    FAILED,
     /** There is nothing to hold it against, or it proves nothing. */
-    NOT_JUDGED("not judged");
+    NOT_JUDGED;
 
-    private final String words;
-
-    Verdict(String words) {
-        this.words = words;
-    }
-
-    /** What people say. */
+    /** What people say, in English. */
     public String words() {
-        return words;
+        return Constants.text(this).english();
     }
 }

@@ -13,6 +13,7 @@ import org.ohmloom.solve.charge.LoadTabulation;
 import org.ohmloom.solve.charge.SequenceRun;
 import org.ohmloom.solve.charge.StateCharge;
 import org.ohmloom.store.JsonObjectWriter;
+import org.ohmloom.words.Text;
 
 /** Charge balance of states, timed sequences and load analysis as JSON. */
 final class ChargeJson {
@@ -44,7 +45,7 @@ final class ChargeJson {
                 .forEach(each -> array.object(entry -> alternator(entry, each))));
         item.array(
                 "batteries", array -> charge.batteries().forEach(each -> array.object(entry -> battery(entry, each))));
-        item.texts("sentences", charge.sentences());
+        item.texts("sentences", Text.english(charge.sentences()));
     }
 
     private static void alternator(JsonObjectWriter entry, AlternatorBalance each) {
@@ -56,7 +57,7 @@ final class ChargeJson {
         entry.put("sense", each.sense());
         entry.put("senseVolts", each.senseVolts());
         entry.put("residualVolts", each.residualVolts());
-        entry.texts("steps", each.steps());
+        entry.texts("steps", Text.english(each.steps()));
     }
 
     private static void battery(JsonObjectWriter entry, BatteryBalance each) {
@@ -75,7 +76,7 @@ final class ChargeJson {
         } else {
             entry.put("acceptanceAmps", each.acceptanceAmps());
         }
-        entry.texts("steps", each.steps());
+        entry.texts("steps", Text.english(each.steps()));
     }
 
     private static void tabulation(JsonObjectWriter item, Analysis analysis, LoadTabulation table) {
@@ -121,7 +122,7 @@ final class ChargeJson {
                     entry.put("endVolts", step.endVolts());
                 })));
         item.array("batteries", array -> run.batteries().forEach(each -> array.object(entry -> battery(entry, each))));
-        item.texts("sentences", run.sentences());
+        item.texts("sentences", Text.english(run.sentences()));
     }
 
     private static void battery(JsonObjectWriter entry, BatteryRun run) {

@@ -11,6 +11,7 @@ import org.ohmloom.solve.charge.LoadTabulation;
 import org.ohmloom.solve.charge.SequenceRun;
 import org.ohmloom.solve.charge.StateCharge;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Charge balance of states, timed sequences and load analysis as text. */
 final class ChargeText {
@@ -47,7 +48,7 @@ final class ChargeText {
                 out.println("BATTERIES AND ALTERNATORS (means over a period)");
                 any = true;
             }
-            out.println(Wrap.indented(state.name() + ": " + String.join(" ", charge.sentences()), 2, WIDTH));
+            out.println(Wrap.indented(state.name() + ": " + Text.joined(" ", charge.sentences()).english(), 2, WIDTH));
         }
     }
 
@@ -109,6 +110,6 @@ final class ChargeText {
         if (!table.isEmpty()) {
             table.print(out);
         }
-        run.sentences().forEach(sentence -> out.println(Wrap.indented(sentence, INDENT, WIDTH)));
+        run.sentences().forEach(sentence -> out.println(Wrap.indented(sentence.english(), INDENT, WIDTH)));
     }
 }

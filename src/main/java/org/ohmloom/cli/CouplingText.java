@@ -47,7 +47,7 @@ final class CouplingText {
                         each.limitVolts().isPresent()
                                 ? Formats.volts(each.limitVolts().getAsDouble())
                                 : "-",
-                        each.guardedBy()));
+                        each.guardedBy().english()));
         out.println();
         out.println(
                 "COUPLING ALONG BUNDLES (wires taken to lie side by side wherever they share a segment; at the input:"
@@ -77,7 +77,7 @@ final class CouplingText {
                     item.put("volts", each.volts());
                     item.put("filteredVolts", each.filteredVolts());
                     item.put("limitVolts", each.limitVolts());
-                    item.put("guardedBy", each.guardedBy());
+                    item.put("guardedBy", each.guardedBy().english());
                 })));
     }
 }

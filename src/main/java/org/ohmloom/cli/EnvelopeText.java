@@ -20,6 +20,7 @@ import org.ohmloom.solve.envelope.LoadEnvelope;
 import org.ohmloom.solve.envelope.SituationEnvelope;
 import org.ohmloom.store.JsonObjectWriter;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** The worst over all allowed combinations of loads, as text beside the named states and as JSON. */
 final class EnvelopeText {
@@ -50,16 +51,16 @@ final class EnvelopeText {
         named.forEach((id, combination) -> out.println(Wrap.indented(
                 id + ": " + list(combination.loads()) + " by " + list(combination.controls()), INDENT, WIDTH)));
         for (SituationEnvelope situation : envelope.situations()) {
-            out.println(Wrap.indented(situation.name() + ": " + String.join(" ", situation.steps()), INDENT, WIDTH));
+            out.println(Wrap.indented(situation.name() + ": " + Text.joined(" ", situation.steps()).english(), INDENT, WIDTH));
         }
-        envelope.notes().forEach(note -> out.println(Wrap.indented(note, INDENT, WIDTH)));
+        envelope.notes().forEach(note -> out.println(Wrap.indented(note.english(), INDENT, WIDTH)));
     }
 
     /** How it was computed; what several situations share once. */
     private static void steps(Envelope envelope, PrintWriter out) {
         Map<String, List<String>> situations = new LinkedHashMap<>();
         for (SituationEnvelope situation : envelope.situations()) {
-            for (String step : situation.steps()) {
+            for (String step : Text.english(situation.steps())) {
                 situations.computeIfAbsent(step, each -> new ArrayList<>()).add(situation.name());
             }
         }
@@ -165,7 +166,7 @@ final class EnvelopeText {
                     .forEach(situation -> array.object(item -> situation(item, situation))));
             object.texts(
                     "neverRun", envelope.never().stream().map(Object::toString).toList());
-            object.texts("notes", envelope.notes());
+            object.texts("notes", Text.english(envelope.notes()));
         });
     }
 
@@ -173,7 +174,7 @@ final class EnvelopeText {
         item.put("name", situation.name());
         item.put("mode", situation.mode().name());
         item.texts("sources", situation.sources().stream().map(Object::toString).toList());
-        item.texts("steps", situation.steps());
+        item.texts("steps", Text.english(situation.steps()));
         item.array("combinations", array -> situation
                 .combinations()
                 .forEach(each -> array.object(entry -> {

@@ -5,6 +5,7 @@ import org.ohmloom.size.JointChoice;
 import org.ohmloom.size.LoadBudget;
 import org.ohmloom.size.Requirement;
 import org.ohmloom.store.JsonObjectWriter;
+import org.ohmloom.words.Text;
 
 /** The joint choice of sizes, and what is asked of each wire, as JSON. */
 final class JointJson {
@@ -30,7 +31,7 @@ final class JointJson {
         item.put("gapRatio", joint.gapRatio());
         item.put("allOpenBoundKg", joint.allOpenBoundKg());
         item.texts("unmet", joint.unmet());
-        item.texts("steps", joint.steps());
+        item.texts("steps", Text.english(joint.steps()));
         item.array("budgets", array -> joint.budgets().forEach(budget -> array.object(entry -> budget(entry, budget))));
     }
 

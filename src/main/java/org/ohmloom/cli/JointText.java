@@ -29,7 +29,7 @@ final class JointText {
                                 + " at these currents ('size --anew' chooses them).",
                         2,
                         WIDTH)));
-        joint.steps().forEach(step -> out.println(Wrap.indented(step, 4, WIDTH)));
+        joint.steps().forEach(step -> out.println(Wrap.indented(step.english(), 4, WIDTH)));
         budgets(joint, out);
     }
 

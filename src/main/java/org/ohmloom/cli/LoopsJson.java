@@ -73,9 +73,9 @@ final class LoopsJson {
                         .filter(stray -> asked.contains(stray.state()))
                         .map(stray -> name(analysis, stray.state())));
         item.put("squareMetres", value(loop.enclosed().map(area -> area.squareMetres())));
-        item.put("areaFrom", loop.enclosed().map(area -> area.how()));
+        item.put("areaFrom", loop.enclosed().map(area -> area.how().english()));
         item.put("henries", loop.enclosed().map(area -> area.henries()).orElse(OptionalDouble.empty()));
-        item.put("inductanceFrom", loop.enclosed().map(area -> area.formula()));
+        item.put("inductanceFrom", loop.enclosed().map(area -> area.formula().english()));
         item.put("inducedVolts", value(loop.field().map(field -> field.volts())));
         item.put("inducedAmps", value(loop.field().map(field -> field.amps())));
         item.put("intended", loop.intended());

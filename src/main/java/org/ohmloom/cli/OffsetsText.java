@@ -47,7 +47,7 @@ final class OffsetsText {
         ordered.sort(Comparator.comparingDouble(offset -> -offset.worstVolts()));
         for (Offset offset : ordered.subList(0, Math.min(MOST_POINTS, ordered.size()))) {
             table.row(
-                    offset.point().words(),
+                    offset.point().words().english(),
                     offset.point().against().value(),
                     Formats.volts(offset.volts()),
                     offset.rippleVolts() == 0 ? "-" : Formats.volts(offset.rippleVolts()),

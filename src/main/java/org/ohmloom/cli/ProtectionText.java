@@ -119,7 +119,7 @@ final class ProtectionText {
         item.put("ratingAmps", device.ratingAmps());
         item.put("conductor", device.weakest().map(each -> each.wire().value()));
         item.put("minimumFaultAmps", fault(device.minimumFault()));
-        item.put("minimumFaultAt", device.minimumFault().map(Fault::at));
+        item.put("minimumFaultAt", device.minimumFault().map(fault -> fault.at().english()));
         item.put("maximumFaultAmps", fault(device.maximumFault()));
         item.put("openSeconds", device.openSeconds());
         item.put("askedSeconds", device.askedSeconds());

@@ -53,7 +53,7 @@ final class SegmentsJson {
     }
 
     private static void step(DiameterStep step, JsonObjectWriter item) {
-        item.put("for", step.words());
+        item.put("for", step.words().english());
         item.put("millimetres", step.millimetres());
         item.put("source", step.source());
     }

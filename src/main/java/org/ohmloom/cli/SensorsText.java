@@ -12,6 +12,7 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.store.JsonArrayWriter;
 import org.ohmloom.store.JsonObjectWriter;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** How far off each sensor reads, as text and as JSON. */
 final class SensorsText {
@@ -123,8 +124,8 @@ final class SensorsText {
         item.put("ripple", budget.ripple());
         item.put("worstError", budget.worstError());
         item.put("allowed", budget.allowed());
-        item.put("allowedFrom", budget.allowedFrom());
-        item.put("unusable", budget.unusable());
+        item.put("allowedFrom", budget.allowedFrom().english());
+        item.put("unusable", budget.unusable().map(Text::english));
         item.array("parts", array -> parts(array, budget.known()));
         item.array("tolerances", array -> parts(array, budget.tolerances()));
     }

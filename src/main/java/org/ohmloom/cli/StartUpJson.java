@@ -28,7 +28,7 @@ final class StartUpJson {
                             "state",
                             analysis.harness().states().get(skipped.state()).name());
                     entry.array("starters", ids -> skipped.starters().forEach(id -> ids.add(id.value())));
-                    entry.put("reason", skipped.reason());
+                    entry.put("reason", skipped.reason().english());
                 })));
     }
 
@@ -44,7 +44,7 @@ final class StartUpJson {
                 .forEach(trace -> array.object(item -> {
                     item.put("id", trace.id().value());
                     item.put("manner", trace.manner().name());
-                    item.put("method", trace.method());
+                    item.put("method", trace.method().english());
                     item.put("timeConstantSeconds", trace.timeConstantSeconds());
                     item.put("peakAmps", trace.peakAmps());
                     item.put("endAmps", trace.endAmps());

@@ -3,6 +3,7 @@ package org.ohmloom.graph;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.words.Text;
 
 /**
  * What an alternator is in one operating state: its set point at its temperature and the most current it gives there.
@@ -21,8 +22,8 @@ public record AlternatorCondition(
         double ohms,
         double limitAmps,
         Optional<WireEnd> sense,
-        List<String> steps,
-        List<String> assumptions) {
+        List<Text> steps,
+        List<Text> assumptions) {
 
     public AlternatorCondition {
         steps = List.copyOf(steps);

@@ -13,6 +13,8 @@ import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.SourceSetting;
 import org.ohmloom.model.SpeedLimit;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /**
  * Works out the set point and the current limit of an alternator in a state.
@@ -33,8 +35,8 @@ final class AlternatorOutput {
     private final SourceSetting setting;
     private final OperatingState state;
     private final double celsius;
-    private final List<String> steps = new ArrayList<>();
-    private final List<String> assumptions = new ArrayList<>();
+    private final List<Text> steps = new ArrayList<>();
+    private final List<Text> assumptions = new ArrayList<>();
 
     private AlternatorOutput(Component component, Alternator alternator, OperatingState state, double ambientCelsius) {
         this.component = component;
@@ -62,7 +64,7 @@ final class AlternatorOutput {
 
     private double setPointVolts() {
         if (model.setPointVoltsPerKelvin().isEmpty()) {
-            step("set point %s", Formats.volts(alternator.setPointVolts()));
+            step("alternator.set-point", Formats.volts(alternator.setPointVolts()));
             return alternator.setPointVolts();
         }
         double base = model.setPointCelsius().orElse(AlternatorModel.USUAL_CELSIUS);
@@ -70,10 +72,10 @@ final class AlternatorOutput {
         double least = alternator.setPointVolts() / 2;
         double volts = Math.max(least, alternator.setPointVolts() + slope * (celsius - base));
         step(
-                "set point %s = %s %+.4g V/K x (%s - %s)",
+                "alternator.set-point-at",
                 Formats.volts(volts),
                 Formats.volts(alternator.setPointVolts()),
-                slope,
+                String.format(Locale.ROOT, "%+.4g", slope),
                 Formats.celsius(celsius),
                 Formats.celsius(base));
         return volts;
@@ -81,7 +83,7 @@ final class AlternatorOutput {
 
     private double limitAmps() {
         if (setting.limitAmps().isPresent()) {
-            step("limit %s as this state says", Formats.amps(setting.limitAmps().getAsDouble()));
+            step("alternator.limit-said", Formats.amps(setting.limitAmps().getAsDouble()));
             return setting.limitAmps().getAsDouble();
         }
         double cold = coldLimitAmps();
@@ -90,8 +92,11 @@ final class AlternatorOutput {
         double derating = Math.max(0, 1 - perKelvin * Math.max(0, celsius - from));
         if (derating < 1) {
             step(
-                    "derated to %s: x (1 - %.4g/K x (%s - %s))",
-                    Formats.amps(cold * derating), perKelvin, Formats.celsius(celsius), Formats.celsius(from));
+                    "alternator.derated",
+                    Formats.amps(cold * derating),
+                    String.format(Locale.ROOT, "%.4g", perKelvin),
+                    Formats.celsius(celsius),
+                    Formats.celsius(from));
         }
         return cold * derating;
     }
@@ -101,21 +106,20 @@ final class AlternatorOutput {
         if (setting.speedRpm().isPresent() && !model.speedLimits().isEmpty()) {
             double amps = bySpeed(setting.speedRpm().getAsDouble());
             step(
-                    "limit %s at %s revolutions per minute by its output curve",
+                    "alternator.limit-at-speed",
                     Formats.amps(amps), Formats.number(setting.speedRpm().getAsDouble()));
             return amps;
         }
         if (byMode.isPresent()) {
             step(
-                    "limit %s while the engine is %s",
-                    Formats.amps(byMode.get()), state.mode().name().toLowerCase(Locale.ROOT));
+                    "alternator.limit-while", Formats.amps(byMode.get()), Constants.text(state.mode()));
             return byMode.get();
         }
         if (state.mode() == EngineMode.IDLING && alternator.model().isPresent()) {
-            assumptions.add("Alternator " + component.id() + " has no limit for idling: taken as its rated "
-                    + Formats.amps(alternator.limitAmps()) + "; at idle 30 to 60 % of it is usual.");
+            assumptions.add(NetworkTexts.text(
+                    "assumed.no-idle-limit", component.id(), Formats.amps(alternator.limitAmps())));
         }
-        step("limit %s", Formats.amps(alternator.limitAmps()));
+        step("alternator.limit", Formats.amps(alternator.limitAmps()));
         return alternator.limitAmps();
     }
 
@@ -138,7 +142,7 @@ final class AlternatorOutput {
         return amps.orElse(curve.get(curve.size() - 1).limitAmps());
     }
 
-    private void step(String format, Object... numbers) {
-        steps.add(String.format(Locale.ROOT, format, numbers));
+    private void step(String key, Object... numbers) {
+        steps.add(NetworkTexts.text(key, numbers));
     }
 }

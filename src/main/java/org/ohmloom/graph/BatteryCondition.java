@@ -1,6 +1,7 @@
 package org.ohmloom.graph;
 
 import java.util.List;
+import org.ohmloom.words.Text;
 
 /**
  * What a battery is in one operating state: its data at its charge level, its temperature and the length of the pulse.
@@ -23,8 +24,8 @@ public record BatteryCondition(
         double ohms,
         double chargeOhms,
         double acceptanceAmps,
-        List<String> steps,
-        List<String> assumptions) {
+        List<Text> steps,
+        List<Text> assumptions) {
 
     public BatteryCondition {
         steps = List.copyOf(steps);

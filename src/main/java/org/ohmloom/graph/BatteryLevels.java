@@ -13,6 +13,7 @@ import org.ohmloom.model.SourceSetting;
 import org.ohmloom.tables.BatteryType;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Works out what a battery is at a charge level, a temperature and a pulse length.
@@ -34,8 +35,8 @@ final class BatteryLevels {
 
     private static final String COLD_CRANKING = "SAE J537, cold cranking test: 30 s at -18 C";
 
-    private final List<String> steps = new ArrayList<>();
-    private final List<String> assumptions = new ArrayList<>();
+    private final List<Text> steps = new ArrayList<>();
+    private final List<Text> assumptions = new ArrayList<>();
 
     private BatteryLevels() {}
 
@@ -49,8 +50,8 @@ final class BatteryLevels {
                 battery.internalOhms(),
                 battery.internalOhms(),
                 Double.POSITIVE_INFINITY,
-                List.of("no model entered: " + Formats.volts(battery.emfVolts()) + " behind "
-                        + Formats.ohms(battery.internalOhms()) + " at any charge level and temperature"),
+                List.of(NetworkTexts.text(
+                        "battery.plain", Formats.volts(battery.emfVolts()), Formats.ohms(battery.internalOhms()))),
                 List.of());
     }
 
@@ -67,11 +68,10 @@ final class BatteryLevels {
         double celsius = setting.celsius().orElse(cranking ? COLD_CELSIUS : ambientCelsius);
         double seconds = state.durationSeconds().orElse(cranking ? CRANKING_SECONDS : Double.POSITIVE_INFINITY);
         if (cranking && setting.celsius().isEmpty()) {
-            assumptions.add("Battery " + component.id() + " is taken as cold, " + Formats.celsius(COLD_CELSIUS)
-                    + ", while cranking.");
+            assumptions.add(NetworkTexts.text("assumed.cold", component.id(), Formats.celsius(COLD_CELSIUS)));
         }
         if (cranking && state.durationSeconds().isEmpty()) {
-            assumptions.add("Cranking is taken to last " + Formats.number(CRANKING_SECONDS) + " s.");
+            assumptions.add(NetworkTexts.text("assumed.cranking", Formats.number(CRANKING_SECONDS)));
         }
         double emf = emfVolts(battery, type, charge);
         double ohms = ohms(battery, type, charge, celsius, seconds);
@@ -87,7 +87,7 @@ final class BatteryLevels {
         if (setting.chargeFraction().isEmpty()
                 && state.mode() != EngineMode.RUNNING
                 && state.mode() != EngineMode.IDLING) {
-            assumptions.add("Battery " + component.id() + " is taken as full where a state says no charge level.");
+            assumptions.add(NetworkTexts.text("assumed.full", component.id()));
         }
         return setting.chargeFraction().orElse(1);
     }
@@ -96,8 +96,11 @@ final class BatteryLevels {
         CitedValue ratio = type.openCircuitRatio(charge);
         double emf = battery.emfVolts() * ratio.value();
         step(
-                "EMF %s = %s full x %.4f at %s charge",
-                Formats.volts(emf), Formats.volts(battery.emfVolts()), ratio.value(), Formats.percent(charge));
+                "battery.emf",
+                Formats.volts(emf),
+                Formats.volts(battery.emfVolts()),
+                String.format(Locale.ROOT, "%.4f", ratio.value()),
+                Formats.percent(charge));
         cite(ratio);
         return emf;
     }
@@ -108,15 +111,15 @@ final class BatteryLevels {
         CitedValue byPulse = type.pulseFactor(seconds);
         double ohms = battery.internalOhms() * byCelsius.value() * byCharge.value() * byPulse.value();
         step(
-                "discharge resistance %s = %s x %.3g at %s x %.3g at %s charge x %.3g for %s",
+                "battery.ohms",
                 Formats.ohms(ohms),
                 Formats.ohms(battery.internalOhms()),
-                byCelsius.value(),
+                digits(byCelsius.value()),
                 Formats.celsius(celsius),
-                byCharge.value(),
+                digits(byCharge.value()),
                 Formats.percent(charge),
-                byPulse.value(),
-                Double.isInfinite(seconds) ? "a lasting state" : Formats.number(seconds) + " s");
+                digits(byPulse.value()),
+                Double.isInfinite(seconds) ? NetworkTexts.text("battery.lasting") : Formats.number(seconds) + " s");
         cite(byCelsius);
         cite(byCharge);
         cite(byPulse);
@@ -127,11 +130,13 @@ final class BatteryLevels {
         double ohms =
                 model.chargeOhms().orElse(longOhms * type.chargeResistance().value());
         if (model.chargeOhms().isPresent()) {
-            step("charge resistance %s as entered", Formats.ohms(ohms));
+            step("battery.charge-ohms-entered", Formats.ohms(ohms));
         } else {
             step(
-                    "charge resistance %s = %.3g x %s of a long pulse",
-                    Formats.ohms(ohms), type.chargeResistance().value(), Formats.ohms(longOhms));
+                    "battery.charge-ohms",
+                    Formats.ohms(ohms),
+                    digits(type.chargeResistance().value()),
+                    Formats.ohms(longOhms));
             cite(type.chargeResistance());
         }
         return ohms;
@@ -144,31 +149,38 @@ final class BatteryLevels {
         OptionalDouble own = battery.model().orElseThrow().acceptanceAmps();
         double warm = own.isPresent() ? Math.min(own.getAsDouble(), usual) : usual;
         double amps = warm * byCelsius.value();
-        step(
-                "accepts up to %s = %s x %.3g at %s; by table %.3g A for each of %s Ah at %s charge%s",
+        Text accepts = NetworkTexts.text(
+                "battery.accepts",
                 Formats.amps(amps),
                 Formats.amps(warm),
-                byCelsius.value(),
+                digits(byCelsius.value()),
                 Formats.celsius(celsius),
-                byCharge.value(),
+                digits(byCharge.value()),
                 Formats.number(battery.capacityAmpHours()),
-                Formats.percent(charge),
-                own.isPresent() ? ", " + Formats.amps(own.getAsDouble()) + " entered" : "");
+                Formats.percent(charge));
+        steps.add(
+                own.isPresent()
+                        ? NetworkTexts.text("battery.accepts-entered", accepts, Formats.amps(own.getAsDouble()))
+                        : accepts);
         cite(byCharge);
         cite(byCelsius);
         return amps;
     }
 
-    private void step(String format, Object... numbers) {
-        steps.add(String.format(Locale.ROOT, format, numbers));
+    private void step(String key, Object... numbers) {
+        steps.add(NetworkTexts.text(key, numbers));
+    }
+
+    private static String digits(double value) {
+        return String.format(Locale.ROOT, "%.3g", value);
     }
 
     private void cite(CitedValue value) {
-        steps.add("  " + value.citation().text());
+        steps.add(Text.of("  " + value.citation().text()));
     }
 
     /** The source of what is taken for granted about cranking. */
-    static String source(String assumption) {
-        return assumption.contains("ranking") ? COLD_CRANKING : Assumption.COMMON_PRACTICE;
+    static String source(Text assumption) {
+        return assumption.english().contains("ranking") ? COLD_CRANKING : Assumption.COMMON_PRACTICE;
     }
 }

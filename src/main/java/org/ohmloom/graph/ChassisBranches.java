@@ -71,14 +71,12 @@ final class ChassisBranches {
                 .ifPresentOrElse(
                         rule -> network.assume(
                                 body.id(),
-                                "Chassis body " + body.id() + " is taken as a star: "
-                                        + Formats.ohms(rule.toMiddleOhms()) + " from each of " + heads
-                                        + " to its middle.",
+                                NetworkTexts.text(
+                                        "assumed.star", body.id(), Formats.ohms(rule.toMiddleOhms()), heads),
                                 rule.source()),
                         () -> network.assume(
                                 body.id(),
-                                "No resistance is entered in chassis body " + body.id() + " between " + heads
-                                        + ": taken as " + Formats.ohms(0) + ".",
+                                NetworkTexts.text("assumed.no-chassis-ohms", body.id(), heads, Formats.ohms(0)),
                                 Assumption.COMMON_PRACTICE));
     }
 

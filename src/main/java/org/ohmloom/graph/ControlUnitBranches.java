@@ -69,8 +69,7 @@ final class ControlUnitBranches {
                             new Law.ConstantCurrent(unit.drawAmps()));
         } else if (unit.drawAmps() > 0) {
             draft.assume(
-                    "Control unit " + draft.component().id()
-                            + " has no supply pin or no ground pin; its own draw is left out.",
+                    NetworkTexts.text("assumed.no-unit-supply", draft.component().id()),
                     "the harness");
         }
     }
@@ -107,8 +106,7 @@ final class ControlUnitBranches {
                 driver.law(draft.network().state().setting(output), pin.onOhms().orElse(FALLBACK_ON_OHMS));
         if (pin.onOhms().isEmpty() && !(law instanceof Law.Open)) {
             draft.assume(
-                    "Output " + output + " states no on-state resistance: taken as " + Formats.ohms(FALLBACK_ON_OHMS)
-                            + ".",
+                    NetworkTexts.text("assumed.no-on-ohms", output, Formats.ohms(FALLBACK_ON_OHMS)),
                     Assumption.COMMON_PRACTICE);
         }
         draft.branch(pin.name(), BranchKind.OUTPUT_PIN, in, out, law);

@@ -3,6 +3,7 @@ package org.ohmloom.graph;
 import java.util.Optional;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.Setting;
+import org.ohmloom.words.Text;
 
 /**
  * One component while its branches are drafted.
@@ -40,7 +41,7 @@ record DeviceDraft(NetworkDraft network, Component component) {
         return component.id() + "." + part;
     }
 
-    void assume(String text, String source) {
+    void assume(Text text, String source) {
         network.assume(component.id(), text, source);
     }
 }

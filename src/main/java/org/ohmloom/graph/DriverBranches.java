@@ -50,8 +50,7 @@ record DriverBranches(DeviceDraft draft, String name, Optional<String> part, Opt
         }
         if (driver.isEmpty()) {
             draft.assume(
-                    "Output " + name + " states no switching frequency: taken as " + Formats.hertz(FALLBACK_HERTZ)
-                            + ", on at the start of the period of clock " + clock + ".",
+                    NetworkTexts.text("assumed.no-frequency", name, Formats.hertz(FALLBACK_HERTZ), clock),
                     Assumption.COMMON_PRACTICE);
         }
         Pulse pulse = new Pulse(
@@ -80,9 +79,9 @@ record DriverBranches(DeviceDraft draft, String name, Optional<String> part, Opt
             double volts = driver.get().clamp().orElseThrow().clampVolts();
             branch("clamp", BranchKind.CLAMP, in, out, new Law.Threshold(volts, DIODE_OHMS));
         } else if (where == Driver.Freewheel.DRIVER_SUPPLY) {
-            diode(Optional.of(output), supply, "supply");
+            diode(Optional.of(output), supply, "assumed.no-diode-at-supply");
         } else if (where == Driver.Freewheel.DRIVER_GROUND) {
-            diode(ground, Optional.of(output), "ground");
+            diode(ground, Optional.of(output), "assumed.no-diode-at-ground");
         }
     }
 
@@ -117,18 +116,15 @@ record DriverBranches(DeviceDraft draft, String name, Optional<String> part, Opt
                     new Law.SupplyCapacitor(RIPPLE_HERTZ_RATIO * leastHertz.getAsDouble()));
         } else {
             draft.assume(
-                    draft.component().id() + " has a capacitor on its supply, but no terminals for both ends of it: "
-                            + "the capacitor is left out and the feed carries the ripple.",
+                    NetworkTexts.text(
+                            "assumed.no-capacitor-ends", draft.component().id()),
                     "the harness");
         }
     }
 
-    private void diode(Optional<PointName> anode, Optional<PointName> cathode, String rail) {
+    private void diode(Optional<PointName> anode, Optional<PointName> cathode, String lacking) {
         if (anode.isEmpty() || cathode.isEmpty()) {
-            draft.assume(
-                    "Output " + name + " has a freewheel diode to its " + rail + ", and no terminal for it: "
-                            + "the diode is left out.",
-                    "the harness");
+            draft.assume(NetworkTexts.text(lacking, name), "the harness");
             return;
         }
         double volts =

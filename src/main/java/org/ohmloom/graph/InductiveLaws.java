@@ -97,10 +97,7 @@ final class InductiveLaws {
             return;
         }
         if (!freewheels(branch)) {
-            assume(
-                    id,
-                    "Motor " + id + " states neither an inductance nor a freewheel path: its current is taken to flow "
-                            + "only while its output is on.");
+            assume(id, "assumed.no-freewheel");
         } else {
             Draw.Motor draw = (Draw.Motor) load.draw();
             double ohms = draw.standstillOhms();
@@ -114,14 +111,12 @@ final class InductiveLaws {
                             0,
                             false,
                             Math.max(FALLBACK_RUN_UP_SECONDS, RIPPLE_FREE_PERIODS / slowestHertz)));
-            assume(
-                    id,
-                    "Motor " + id + " states no inductance: it is taken as so large that its current has no ripple.");
+            assume(id, "assumed.no-inductance");
         }
     }
 
-    private void assume(ComponentId id, String text) {
-        assumptions.add(new Assumption(id, text, Assumption.COMMON_PRACTICE));
+    private void assume(ComponentId id, String key) {
+        assumptions.add(new Assumption(id, NetworkTexts.text(key, id), Assumption.COMMON_PRACTICE));
     }
 
     /** Whether a source's current reaches a load and comes back, with the outputs that switch on or off. */

@@ -19,6 +19,7 @@ import org.ohmloom.model.ReadingId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * Measured resistances that take the place of calculated ones, by the readings that say so. Immutable.
@@ -45,12 +46,12 @@ public final class MeasuredOhms {
 
     private final SortedMap<WireId, List<Taken>> wires;
     private final SortedMap<String, Taken> joints;
-    private final SortedMap<ReadingId, String> unused;
+    private final SortedMap<ReadingId, Text> unused;
 
     private MeasuredOhms(
             SortedMap<WireId, List<Taken>> wires,
             SortedMap<String, Taken> joints,
-            SortedMap<ReadingId, String> unused) {
+            SortedMap<ReadingId, Text> unused) {
         this.wires = wires;
         this.joints = joints;
         this.unused = unused;
@@ -88,20 +89,20 @@ public final class MeasuredOhms {
                 .findFirst()
                 .ifPresentOrElse(
                         wire -> take(reading, wire, of.wireOhms()),
-                        () -> unused.put(reading.id(), "there is no wire " + of.wire()));
+                        () -> unused.put(reading.id(), NetworkTexts.text("unused.no-wire", of.wire())));
     }
 
     private void path(Harness harness, Reading reading, Measured.Path path, Map<String, List<Wire>> places) {
         List<Wire> from = places.getOrDefault(path.from(), List.of());
         List<Wire> to = places.getOrDefault(path.to(), List.of());
         if (from.isEmpty() || to.isEmpty()) {
-            unused.put(reading.id(), "there is no end " + (from.isEmpty() ? path.from() : path.to()));
+            unused.put(reading.id(), NetworkTexts.text("unused.no-end", from.isEmpty() ? path.from() : path.to()));
             return;
         }
         Wire wire = from.get(0);
         boolean whole = from.size() == 1 && from.equals(to) && !atSplice(wire);
         if (!whole) {
-            unused.put(reading.id(), "more than one wire lies from " + path.place());
+            unused.put(reading.id(), NetworkTexts.text("unused.several-wires", path.place()));
             return;
         }
         double contacts = wire.ends().stream()
@@ -119,13 +120,13 @@ public final class MeasuredOhms {
         if (ohms > 0) {
             wires.computeIfAbsent(wire.id(), key -> new ArrayList<>()).add(new Taken(reading, ohms));
         } else {
-            unused.put(reading.id(), "it leaves nothing for the wire beside its contacts");
+            unused.put(reading.id(), NetworkTexts.text("unused.nothing-left"));
         }
     }
 
     private void joint(Harness harness, Reading reading, Measured.OfJoint of) {
         if (of.jointOhms() <= 0) {
-            unused.put(reading.id(), "it measured nothing");
+            unused.put(reading.id(), NetworkTexts.text("unused.nothing-measured"));
             return;
         }
         String joint = of.joint();
@@ -139,7 +140,7 @@ public final class MeasuredOhms {
                     new Taken(reading, splice ? of.jointOhms() / SPLICE_JOINTS : of.jointOhms()),
                     (one, other) -> other.ohms() > one.ohms() ? other : one);
         } else {
-            unused.put(reading.id(), "there is no joint " + joint);
+            unused.put(reading.id(), NetworkTexts.text("unused.no-joint", joint));
         }
     }
 
@@ -181,7 +182,7 @@ public final class MeasuredOhms {
     }
 
     /** Readings that say they replace a resistance and cannot, each with why. */
-    public SortedMap<ReadingId, String> unused() {
+    public SortedMap<ReadingId, Text> unused() {
         return Collections.unmodifiableSortedMap(unused);
     }
 

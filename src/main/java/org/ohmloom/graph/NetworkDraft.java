@@ -12,6 +12,7 @@ import org.ohmloom.model.ElementId;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /** Collects places, joints without resistance and branches, and makes the network of them at the end. */
 final class NetworkDraft {
@@ -76,7 +77,7 @@ final class NetworkDraft {
         }
     }
 
-    void assume(ElementId element, String text, String source) {
+    void assume(ElementId element, Text text, String source) {
         assumptions.add(new Assumption(element, text, source));
     }
 
@@ -90,7 +91,7 @@ final class NetworkDraft {
             if (from.equals(to)) {
                 assume(
                         draft.element,
-                        "Both ends of " + id + " are the point " + from + "; it is left out.",
+                        NetworkTexts.text("assumed.one-point", id, from),
                         "the harness");
             } else {
                 branches.put(id, new Branch(id, draft.kind, from, to, Optional.of(draft.element), draft.law));

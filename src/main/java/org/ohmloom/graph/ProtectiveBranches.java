@@ -33,9 +33,12 @@ final class ProtectiveBranches {
         Optional<CitedValue> listed = fuseOhms.coldOhms(device.series(), device.ratingAmps());
         double ohms = listed.map(CitedValue::value).orElse(FALLBACK_DROP_VOLTS / device.ratingAmps());
         draft.assume(
-                "The resistance of " + draft.component().id() + ", " + device.series() + " "
-                        + Formats.amps(device.ratingAmps()) + ", was not measured: taken as "
-                        + Formats.ohms(ohms) + ".",
+                NetworkTexts.text(
+                        "assumed.device-ohms",
+                        draft.component().id(),
+                        device.series(),
+                        Formats.amps(device.ratingAmps()),
+                        Formats.ohms(ohms)),
                 listed.map(value -> value.citation().text()).orElse(Assumption.COMMON_PRACTICE));
         return ohms;
     }

@@ -22,8 +22,11 @@ final class SwitchingBranches {
                 .orElse(device.positions().get(0));
         if (!device.positions().contains(chosen)) {
             draft.assume(
-                    "Switch " + draft.component().id() + " has no position " + chosen + " and is taken as open; it has "
-                            + String.join(", ", device.positions()) + ".",
+                    NetworkTexts.text(
+                            "assumed.no-position",
+                            draft.component().id(),
+                            chosen,
+                            String.join(", ", device.positions())),
                     "the harness");
         }
         for (String position : device.positions()) {

@@ -2,7 +2,6 @@ package org.ohmloom.ground;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -15,6 +14,7 @@ import org.ohmloom.heat.balance.RoundWire;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * The area a loop encloses and its inductance, as far as the harness tells them.
@@ -33,7 +33,7 @@ final class LoopArea {
     private final OptionalDouble heightMetres;
     private final LoopOutline outline;
 
-    private record Area(double squareMetres, String how) {}
+    private record Area(double squareMetres, Text how) {}
 
     LoopArea(LoopInput input, LoopMembers members, OptionalDouble heightMetres) {
         this.input = input;
@@ -75,7 +75,7 @@ final class LoopArea {
         double height = heightMetres.getAsDouble();
         return Optional.of(new Area(
                 length.getAsDouble() * height,
-                Formats.metres(length.getAsDouble()) + " of wire " + Formats.metres(height) + " above the chassis"));
+                ReturnTexts.text("area.above", Formats.metres(length.getAsDouble()), Formats.metres(height))));
     }
 
     /** Two wires along the same segments touch: their spacing is the mean of their outside diameters. */
@@ -98,7 +98,7 @@ final class LoopArea {
         double along = (one.get().lengthMetres() + other.get().lengthMetres()) / 2;
         return Optional.of(new Area(
                 along * spacing,
-                "two wires side by side for " + Formats.metres(along) + ", " + Formats.metres(spacing) + " apart"));
+                ReturnTexts.text("area.beside", Formats.metres(along), Formats.metres(spacing))));
     }
 
     private Enclosed enclosed(Area area, List<Wire> wires, OptionalDouble length, boolean throughChassis) {
@@ -107,24 +107,22 @@ final class LoopArea {
                 .mapToDouble(shape -> shape == null ? Double.NaN : shape.conductorDiameterMm() * METRES_PER_MM)
                 .average();
         if (diameter.isEmpty() || Double.isNaN(diameter.getAsDouble()) || length.isEmpty()) {
-            return without(area, "inductance not known: the loop has no wires, or not all have a length and a size");
+            return without(area, "inductance.no-wires");
         }
         double d = diameter.getAsDouble();
         if (throughChassis) {
             if (heightMetres.isEmpty()) {
-                return without(area, "inductance not known: no height above the chassis is entered");
+                return without(area, "inductance.no-height");
             }
             double height = heightMetres.getAsDouble();
             if (2 * height < d) {
-                return without(
-                        area, "inductance not known: the height above the chassis is less than half a conductor");
+                return without(area, "inductance.too-low");
             }
             return with(
                     area,
                     LoopInduction.abovePlaneHenries(height, d, length.getAsDouble()),
-                    String.format(
-                            Locale.ROOT,
-                            "L = 0.2 µH/m x ln(4 h / d) x l, h = %s, d = %s, l = %s",
+                    ReturnTexts.text(
+                            "inductance.above",
                             Formats.metres(height),
                             Formats.metres(d),
                             Formats.metres(length.getAsDouble())));
@@ -134,19 +132,18 @@ final class LoopArea {
         return with(
                 area,
                 LoopInduction.pairHenries(spacing, d, half),
-                String.format(
-                        Locale.ROOT,
-                        "L = 0.4 µH/m x ln(2 D / d) x l, D = area / l = %s, d = %s, l = %s there and back",
+                ReturnTexts.text(
+                        "inductance.pair",
                         Formats.metres(spacing),
                         Formats.metres(d),
                         Formats.metres(half)));
     }
 
-    private static Enclosed without(Area area, String why) {
-        return new Enclosed(area.squareMetres(), area.how(), OptionalDouble.empty(), why);
+    private static Enclosed without(Area area, String key) {
+        return new Enclosed(area.squareMetres(), area.how(), OptionalDouble.empty(), ReturnTexts.text(key));
     }
 
-    private static Enclosed with(Area area, double henries, String formula) {
+    private static Enclosed with(Area area, double henries, Text formula) {
         return new Enclosed(area.squareMetres(), area.how(), OptionalDouble.of(henries), formula);
     }
 }

@@ -20,6 +20,7 @@ import org.ohmloom.model.StrapId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * The outline of a loop on the layout board: along the breakouts its wires pass and the ground points of its joints and straps,
@@ -42,7 +43,7 @@ final class LoopOutline {
      * @param squareMetres its area
      * @param how          in words
      */
-    record Outline(double squareMetres, String how) {}
+    record Outline(double squareMetres, Text how) {}
 
     LoopOutline(Harness harness, Routes routes) {
         this.harness = harness;
@@ -76,8 +77,7 @@ final class LoopOutline {
         double scale = walk.drawn > 0 ? walk.entered / walk.drawn : 1;
         return Optional.of(new Outline(
                 shoelace(walk.corners) * scale * scale,
-                "outline over " + walk.corners.size()
-                        + " places of the layout board, straight through chassis and straps"));
+                ReturnTexts.text("area.outline", walk.corners.size())));
     }
 
     /** Area within a polygon, m2, of corners in mm: half the sum of x(k) y(k+1) - x(k+1) y(k). */

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.ReturnLoop;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /**
  * One loop of the return network with what flows in it.
@@ -52,7 +53,7 @@ public record LoopReading(
      * @param henries      inductance of the loop, H, when it can be told
      * @param formula      the formula of the inductance, or why there is none
      */
-    public record Enclosed(double squareMetres, String how, OptionalDouble henries, String formula) {}
+    public record Enclosed(double squareMetres, Text how, OptionalDouble henries, Text formula) {}
 
     /**
      * What an alternating field does: V = 2 pi f B A (Faraday's law, field at right angles to the loop), I = V / |R + j w L|.

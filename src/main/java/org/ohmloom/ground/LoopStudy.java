@@ -39,8 +39,7 @@ public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, Li
             unjudged.add(Unjudged.of(
                     Unjudged.Study.LOOPS,
                     Unjudged.Reason.TOO_MUCH_WORK,
-                    "The loops of the return network are independent and complete, but the network is too entangled to make"
-                            + " sure that they are the shortest",
+                    ReturnTexts.text("loops.entangled"),
                     List.of()));
         }
         boolean asked = input.harness().rules().returnRules().fieldTesla().isPresent();
@@ -49,9 +48,7 @@ public record LoopStudy(List<GroundReading> grounds, List<LoopReading> loops, Li
             unjudged.add(Unjudged.of(
                     Unjudged.Study.LOOPS,
                     Unjudged.Reason.NOT_ENTERED,
-                    "What a field induces is not told for " + dark + " of " + loops.size()
-                            + " loops: their wires have no way, or the breakouts on it no position, and no height above the"
-                            + " chassis is entered",
+                    ReturnTexts.text("loops.no-area", dark, loops.size()),
                     List.of()));
         }
         return new LoopStudy(GroundReadings.of(input.harness(), input.drawn(), states), loops, unjudged);

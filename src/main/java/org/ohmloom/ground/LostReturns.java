@@ -99,8 +99,7 @@ public record LostReturns(List<LostReturn> losses, List<Unjudged> unjudged) {
             unjudged.add(Unjudged.of(
                     Unjudged.Study.LOST_RETURNS,
                     Unjudged.Reason.TOO_MUCH_WORK,
-                    "Lost returns: " + openings.size() + " openings carry current; the " + most
-                            + " with the largest were tried",
+                    ReturnTexts.text("lost.openings", openings.size(), most),
                     List.of()));
         }
         List<CarryLimits.Limit> limits = CarryLimits.of(harness, drawn, ampacities);
@@ -113,8 +112,7 @@ public record LostReturns(List<LostReturn> losses, List<Unjudged> unjudged) {
             unjudged.add(Unjudged.of(
                     Unjudged.Study.LOST_RETURNS,
                     Unjudged.Reason.TOO_MUCH_WORK,
-                    "Lost returns: the overloads of " + untried
-                            + " openings are told for all outputs on at once, not by their duty",
+                    ReturnTexts.text("lost.untried", untried),
                     List.of()));
         }
         List<LostReturn> losses = found.stream()

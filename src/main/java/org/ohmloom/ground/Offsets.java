@@ -64,7 +64,7 @@ public record Offsets(List<Offset> offsets, List<Unjudged> unjudged) {
                 unjudged.add(Unjudged.of(
                         Unjudged.Study.OFFSETS,
                         Unjudged.Reason.NOT_JOINED,
-                        "Offset not judged in states in which no conductor joins the two:",
+                        ReturnTexts.text("offsets.apart"),
                         List.of(point.owner(), point.against())));
             }
         }
@@ -72,8 +72,7 @@ public record Offsets(List<Offset> offsets, List<Unjudged> unjudged) {
             unjudged.add(Unjudged.of(
                     Unjudged.Study.OFFSETS,
                     Unjudged.Reason.TOO_MUCH_WORK,
-                    "Offsets of less than " + Formats.volts(least)
-                            + " were not divided among the currents that make them, to keep the calculation quick",
+                    ReturnTexts.text("offsets.small", Formats.volts(least)),
                     List.of()));
         }
         return SwitchedOff.tried(harness, solutions, new Offsets(offsets, List.copyOf(unjudged)), cancelled);

@@ -2,6 +2,7 @@ package org.ohmloom.ground;
 
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.ElementId;
+import org.ohmloom.words.Text;
 
 /**
  * A place whose voltage matters, and the place it is measured against.
@@ -29,12 +30,12 @@ public record ReferencePoint(Kind kind, ElementId owner, PointId at, PointId ref
     }
 
     /** What it is called: "ground of ECU1", "return of TS1". */
-    public String words() {
+    public Text words() {
         return switch (kind) {
-            case UNIT_GROUND -> "ground of " + owner;
-            case SENSOR_RETURN -> "return of " + owner;
-            case BUS_NODE_GROUND -> "ground of bus node " + owner;
-            case GROUND_POINT -> owner.value();
+            case UNIT_GROUND -> ReturnTexts.text("point.unit-ground", owner);
+            case SENSOR_RETURN -> ReturnTexts.text("point.sensor-return", owner);
+            case BUS_NODE_GROUND -> ReturnTexts.text("point.bus-node-ground", owner);
+            case GROUND_POINT -> Text.of(owner);
         };
     }
 }

@@ -84,8 +84,7 @@ final class SwitchedOff {
             unjudged.add(Unjudged.of(
                     Unjudged.Study.OFFSETS,
                     Unjudged.Reason.TOO_MUCH_WORK,
-                    "What offsets become with a load switched off was tried for the largest only, " + off.most
-                            + " solutions in all",
+                    ReturnTexts.text("offsets.switched-off", off.most),
                     List.of()));
         }
         return new Offsets(

@@ -20,6 +20,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * The physical estimate of every wire's temperature: each cross-section of the harness by the heat balance of its bundle,
@@ -83,16 +84,18 @@ public final class BundleHeat {
             poll.run();
             List<Bundled> wires = place.wires().stream().map(bundled::get).toList();
             List<SteadyState> states = settle(place, wires, near);
-            String others = wires.size() == 1
-                    ? ""
-                    : " with " + (wires.size() - 1) + (wires.size() == 2 ? " other wire" : " other wires");
+            Text where = wires.size() == 1
+                    ? place.words()
+                    : wires.size() == 2
+                            ? HeatTexts.text("place.with-one", place.words())
+                            : HeatTexts.text("place.with-others", place.words(), wires.size() - 1);
             for (int i = 0; i < states.size(); i++) {
                 SteadyState state = states.get(i);
                 WireHeat here = new WireHeat(
                         state.celsius(),
                         state.surfaceCelsius(),
                         place.ambientCelsius(),
-                        place.words() + others,
+                        where,
                         state.runaway());
                 heat.merge(place.wires().get(i), here, WireHeat::hotter);
             }

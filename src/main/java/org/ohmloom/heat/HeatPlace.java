@@ -19,6 +19,8 @@ import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /**
  * A place where wires heat each other: one cross-section of the harness.
@@ -28,7 +30,7 @@ import org.ohmloom.tables.WireTables;
  * @param ambientCelsius air there, deg C
  * @param words          what it is, for example "in segment G3, tape"
  */
-record HeatPlace(List<WireId> wires, Cover cover, double ambientCelsius, String words) {
+record HeatPlace(List<WireId> wires, Cover cover, double ambientCelsius, Text words) {
 
     HeatPlace {
         wires = List.copyOf(wires);
@@ -54,11 +56,10 @@ record HeatPlace(List<WireId> wires, Cover cover, double ambientCelsius, String 
             double ambient = segment.zone()
                     .map(zone -> harness.zones().get(zone).ambientCelsius())
                     .orElse(harness.rules().ambientCelsius());
-            String over = segment.covering()
-                    .map(covering -> ", "
-                            + kind(covering).toLowerCase(java.util.Locale.ROOT).replace('_', ' '))
-                    .orElse("");
-            put(places, new HeatPlace(wires, cover(tables, segment.covering()), ambient, "in segment " + id + over));
+            Text place = segment.covering()
+                    .map(covering -> HeatTexts.text("place.segment-covered", id, Constants.text(covering.kind())))
+                    .orElseGet(() -> HeatTexts.text("place.segment", id));
+            put(places, new HeatPlace(wires, cover(tables, segment.covering()), ambient, place));
             wires.forEach(wire -> hottest.merge(wire, ambient, Math::max));
         });
         cables(harness, routes, places);
@@ -66,7 +67,7 @@ record HeatPlace(List<WireId> wires, Cover cover, double ambientCelsius, String 
             double ambient = WirePlaces.of(harness, routes, wire)
                     .hottestCelsius(harness.rules().ambientCelsius());
             if (ambient > hottest.getOrDefault(wire.id(), Double.NEGATIVE_INFINITY)) {
-                put(places, new HeatPlace(List.of(wire.id()), Cover.NONE, ambient, "alone"));
+                put(places, new HeatPlace(List.of(wire.id()), Cover.NONE, ambient, HeatTexts.text("place.alone")));
             }
         }
         return List.copyOf(places.values());
@@ -90,7 +91,7 @@ record HeatPlace(List<WireId> wires, Cover cover, double ambientCelsius, String 
                                             cores.stream().map(Wire::id).toList())),
                                     Cover.NONE,
                                     ambient,
-                                    "in cable " + cable.id())));
+                                    HeatTexts.text("place.cable", cable.id()))));
         });
     }
 

@@ -58,10 +58,9 @@ public final class PassingHeat {
                 celsius,
                 running.surfaceCelsius(),
                 running.ambientCelsius(),
-                String.format(
-                        Locale.ROOT,
-                        "%s, after %s from %s",
-                        running.place(),
+                HeatTexts.text(
+                        "place.after",
+                        running.where(),
                         Formats.seconds(seconds),
                         Formats.celsius(running.celsius())),
                 celsius >= RoundWire.MELTING_CELSIUS);

@@ -3,6 +3,7 @@ package org.ohmloom.heat;
 import org.ohmloom.heat.balance.RoundWire;
 import org.ohmloom.heat.balance.SkinEffect;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Skin depth at a switching frequency against the strand and the conductor.
@@ -61,11 +62,18 @@ public record SkinCheck(
     }
 
     /** In words. */
+    public Text told() {
+        return HeatTexts.text(
+                matters() ? "skin.matters" : "skin.does-not-matter",
+                Formats.millimetres(depthMm),
+                Formats.hertz(frequencyHertz),
+                Formats.millimetres(strandRadiusMm),
+                Formats.millimetres(conductorRadiusMm),
+                Formats.percent(extraHeatFraction));
+    }
+
+    /** In English words. */
     public String words() {
-        String against = "skin depth " + Formats.millimetres(depthMm) + " at " + Formats.hertz(frequencyHertz)
-                + " against " + Formats.millimetres(strandRadiusMm) + " of a strand and "
-                + Formats.millimetres(conductorRadiusMm) + " of the conductor";
-        return against + (matters() ? ": matters, " : ": does not matter, ") + Formats.percent(extraHeatFraction)
-                + " more heat with the conductor taken as solid";
+        return told().english();
     }
 }

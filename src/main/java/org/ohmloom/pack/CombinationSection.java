@@ -13,6 +13,7 @@ import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** The worst currents and drops over all combinations of loads that are allowed. */
 final class CombinationSection {
@@ -70,7 +71,7 @@ final class CombinationSection {
         CombinationCharts.drops(analysis, MOST_BARS)
                 .ifPresent(chart -> pictures.add(chart.scene(fonts, Block.Pictures.HALF_MM)));
         blocks.add(new Block.Pictures(pictures));
-        List<String> notes = analysis.evidence().envelope().notes();
+        List<String> notes = Text.english(analysis.evidence().envelope().notes());
         if (!notes.isEmpty()) {
             blocks.add(new Block.Points(notes));
         }

@@ -98,7 +98,7 @@ final class SensorSection {
                 ReturnReadings.use(budget) > 1 + 1e-9 ? largest.toned(Cell.Tone.ALERT) : largest,
                 Cell.number(budget.allowed()),
                 Cell.number(Unit.PERCENT.fromCanonical(ReturnReadings.use(budget))),
-                Cell.text(budget.allowedFrom()));
+                Cell.text(budget.allowedFrom().english()));
     }
 
     private Row part(SensorBudget budget, SensorBudget.ErrorPart part, String adds) {

@@ -253,7 +253,7 @@ final class TestSheet {
                         test.testVolts().isPresent()
                                 ? Cell.number(test.testVolts().getAsDouble())
                                 : Cell.missing("ohmmeter only"),
-                        Cell.text(test.because()),
+                        Cell.text(test.because().english()),
                         Cell.number(test.leastOhms() / 1e6),
                         Cell.empty(),
                         Cell.empty()))
@@ -266,7 +266,7 @@ final class TestSheet {
                 Cell.text(test.cable().name()),
                 Cell.text(test.check()),
                 Cell.text(test.words()),
-                Cell.text(test.must()),
+                Cell.text(test.must().english()),
                 Cell.empty());
     }
 

@@ -60,10 +60,9 @@ final class Assumptions {
     }
 
     private static Finding other(List<Assumption> same, RuleInfo info) {
-        String text = same.get(0).text();
         Text more = same.size() == 1 ? Text.NONE : info.text("more-about-it", same.size() - 1);
         return new FindingDraft(info, "assumed")
-                .word("text", text.endsWith(".") ? text.substring(0, text.length() - 1) : text)
+                .word("text", same.get(0).told())
                 .word("more", more)
                 .source(same.get(0).source())
                 .subject(same.get(0).element())

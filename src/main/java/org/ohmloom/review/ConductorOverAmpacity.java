@@ -59,7 +59,7 @@ final class ConductorOverAmpacity implements Rule {
         }
         FindingDraft draft = heated
                 ? new FindingDraft(INFO, "hot")
-                        .word("place", temperature.heat().place())
+                        .word("place", temperature.heat().where())
                         .word("state", StateNames.of(evidence, temperature.state()))
                 : new FindingDraft(INFO, "peak")
                         .word("state", StateNames.of(evidence, peak.map(ShortPeak::state)))

@@ -68,7 +68,7 @@ final class EnvelopeOverLimit implements Rule {
         return new FindingDraft(INFO, "carries")
                 .word("thing", limit.words())
                 .word("loads", Listing.of(concerned(current), 40))
-                .word("situation", current.situation().name())
+                .word("situation", current.situation().named())
                 .amps("named", current.namedAmps())
                 .beyond("current", current.worst().rmsAmps(), "limit", limit.amps(), Unit.AMP)
                 .source(limit.source())

@@ -190,7 +190,7 @@ final class NotChecked implements Rule {
         for (Unjudged each : evidence.returns().unjudged()) {
             if (each.reason() == Unjudged.Reason.NOT_ENTERED) {
                 boolean whole = each.subjects().isEmpty();
-                int rest = Sentence.MOST_CHARACTERS - each.words().length() - 2;
+                int rest = Sentence.MOST_CHARACTERS - each.words().english().length() - 2;
                 report.accept(draft(Severity.NOTE, whole ? "problem" : "study")
                         .word("words", each.words())
                         .word("about", Listing.of(each.subjects(), rest))

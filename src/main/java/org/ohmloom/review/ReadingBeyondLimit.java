@@ -1,7 +1,9 @@
 package org.ohmloom.review;
 
+import java.util.List;
 import java.util.function.Consumer;
 import org.ohmloom.bench.Judgement;
+import org.ohmloom.bench.TestTexts;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.model.Reading;
 import org.ohmloom.units.Quantity;
@@ -32,7 +34,7 @@ final class ReadingBeyondLimit implements Rule {
 
     private static Finding finding(Judgement judgement) {
         Reading reading = judgement.reading();
-        Text of = INFO.text("of", reading.measured().words(), reading.measured().place());
+        Text of = INFO.text("of", TestTexts.measured(reading.measured()), reading.measured().place());
         Text what = reading.serialNumber()
                 .map(serial -> INFO.text("serial-number", of, serial))
                 .orElse(of);
@@ -40,7 +42,7 @@ final class ReadingBeyondLimit implements Rule {
                 new FindingDraft(INFO, judgement.limit().isEmpty() ? "failed" : judgement.atMost() ? "above" : "below");
         draft.word("reading", reading.id())
                 .word("of", what)
-                .word("because", judgement.because())
+                .word("because", judgement.why())
                 .subject(reading.id());
         if (judgement.limit().isPresent()) {
             Quantity value = judgement.value().orElseThrow();
@@ -49,8 +51,8 @@ final class ReadingBeyondLimit implements Rule {
         }
         return draft.source(
                         judgement.source().isEmpty()
-                                ? judgement.because()
-                                : judgement.because() + "; " + judgement.source())
+                                ? judgement.why()
+                                : Text.joined("; ", List.of(judgement.why(), Text.of(judgement.source()))))
                 .build();
     }
 }

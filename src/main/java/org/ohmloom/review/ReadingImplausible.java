@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.ohmloom.bench.Judgement;
+import org.ohmloom.bench.TestTexts;
 import org.ohmloom.edit.TakeOut;
 import org.ohmloom.model.Reading;
 import org.ohmloom.tables.BenchLimit;
@@ -41,7 +42,7 @@ final class ReadingImplausible implements Rule {
                         "of",
                         INFO.text(
                                 "of",
-                                reading.measured().words(),
+                                TestTexts.measured(reading.measured()),
                                 reading.measured().place()))
                 .value("value", judgement.value().orElseThrow().canonical(), Unit.OHM)
                 .value("least", judgement.implausible().orElseThrow().canonical(), Unit.OHM)

@@ -77,7 +77,7 @@ final class SensorErrorOverLimit implements Rule {
                 .word("name", sensor.name())
                 .word("sensor", sensor.id())
                 .word("state", StateNames.quoted(evidence.harness().states().get(budget.state())))
-                .word("why", budget.unusable().orElse(""))
+                .word("why", budget.unusable().orElse(Text.NONE))
                 .word("error", inUnit(budget, budget.worstError()))
                 .word("reading", inUnit(budget, budget.reading()))
                 .word("limit", inUnit(budget, budget.allowed()))
@@ -90,7 +90,7 @@ final class SensorErrorOverLimit implements Rule {
                         budget.allowedFrom()))
                 .subject(sensor.id())
                 .highlight(List.of(budget.unit()));
-        largest.ifPresent(part -> draft.word("part", part.name()).word("share", inUnit(budget, part.error())));
+        largest.ifPresent(part -> draft.word("part", part.named()).word("share", inUnit(budget, part.error())));
         if (budget.span() > 0) {
             draft.value("errorOfSpan", budget.worstError() / budget.span(), Unit.FRACTION)
                     .value("limitOfSpan", budget.allowed() / budget.span(), Unit.FRACTION);

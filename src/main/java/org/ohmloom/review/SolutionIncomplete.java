@@ -14,6 +14,7 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.solve.Island;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.words.Text;
 
 /**
  * Every powered part of the network has a solution in every state.
@@ -31,7 +32,7 @@ final class SolutionIncomplete implements Rule {
     }
 
     /** One cause, with the first state it shows in. */
-    private record Case(OperatingState first, String sentence, List<StateId> states) {}
+    private record Case(OperatingState first, Text told, List<StateId> states) {}
 
     @Override
     public void review(Evidence evidence, Consumer<Finding> report) {
@@ -44,7 +45,7 @@ final class SolutionIncomplete implements Rule {
             for (Island island : solution.islands()) {
                 if (island.powered() && island.status().compareTo(IslandStatus.SINGULAR) >= 0) {
                     String subject = cause(solution, island).orElse(state.id().value());
-                    cases.computeIfAbsent(subject, key -> new Case(state, island.sentence(), new ArrayList<>()))
+                    cases.computeIfAbsent(subject, key -> new Case(state, island.told(), new ArrayList<>()))
                             .states()
                             .add(state.id());
                 }
@@ -61,10 +62,9 @@ final class SolutionIncomplete implements Rule {
     }
 
     private static Finding finding(String subject, Case found) {
-        String sentence = found.sentence();
         return new FindingDraft(INFO, "unsolved")
                 .word("state", StateNames.worstOf(found.first(), found.states().size()))
-                .word("sentence", sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence)
+                .word("sentence", found.told())
                 .subject(subject)
                 .highlight(found.states())
                 .build();

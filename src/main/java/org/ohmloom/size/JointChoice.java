@@ -7,13 +7,14 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * The sizes chosen together, what they cost and how little they could cost. All sums are over the wires to be made, those
  * in the vehicle left out.
  *
  * @param outcome         whose sizes are taken
- * @param sentence        how it came about, for people
+ * @param told            how it came about, for people
  * @param isPrice         whether the price was made least; otherwise the mass of copper
  * @param enteredKg       copper with the sizes entered and, for wires without one, the size each needs by itself, kg
  * @param beforeKg        the same with wires that are too thin at the size each needs by itself, kg: the wire-by-wire answer
@@ -31,7 +32,7 @@ import org.ohmloom.units.Gauge;
  */
 public record JointChoice(
         Outcome outcome,
-        String sentence,
+        Text told,
         boolean isPrice,
         double enteredKg,
         double beforeKg,
@@ -44,7 +45,7 @@ public record JointChoice(
         SortedMap<WireId, Gauge> sizes,
         List<LoadBudget> budgets,
         List<String> unmet,
-        List<String> steps) {
+        List<Text> steps) {
 
     /** Whose sizes are taken. */
     public enum Outcome {
@@ -59,7 +60,7 @@ public record JointChoice(
     /** Of a harness whose sizes nobody asked to choose together. */
     public static final JointChoice NOT_ASKED = new JointChoice(
             Outcome.NOTHING_OPEN,
-            "Sizes were not chosen together.",
+            SizeTexts.text("joint.not-asked"),
             false,
             0,
             0,
@@ -79,6 +80,11 @@ public record JointChoice(
         budgets = List.copyOf(budgets);
         unmet = List.copyOf(unmet);
         steps = List.copyOf(steps);
+    }
+
+    /** How it came about, in English. */
+    public String sentence() {
+        return told.english();
     }
 
     /** The most the choice can be above the least there is, as a share of its cost. */

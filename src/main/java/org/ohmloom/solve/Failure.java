@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Why an island has no solution, in words for people.
@@ -12,23 +13,24 @@ import org.ohmloom.units.Formats;
  * @param sentence the reason with its numbers
  * @param cause    the branch to blame, where one is
  */
-record Failure(IslandStatus status, String sentence, Optional<BranchId> cause) {
+record Failure(IslandStatus status, Text sentence, Optional<BranchId> cause) {
 
     static Failure overloaded(Branch load, double askedWatts, double shareFraction) {
         return new Failure(
                 IslandStatus.OVERLOADED,
-                name(load) + " asks for " + Formats.watts(askedWatts)
-                        + ", more than its wiring can bring at any voltage; at "
-                        + Formats.percent(shareFraction) + " of all constant power, "
-                        + Formats.watts(askedWatts * shareFraction) + " of it, the voltage collapses.",
+                SolveTexts.text(
+                        "failure.overloaded",
+                        name(load),
+                        Formats.watts(askedWatts),
+                        Formats.percent(shareFraction),
+                        Formats.watts(askedWatts * shareFraction)),
                 Optional.of(load.id()));
     }
 
     static Failure idealLoop(Branch source, BranchId other) {
         return new Failure(
                 IslandStatus.SINGULAR,
-                name(source) + " and " + other + " have no internal resistance and are connected in a loop: "
-                        + "the current between them has no unique value. Give one of them a resistance.",
+                SolveTexts.text("failure.ideal-loop", name(source), other),
                 Optional.of(source.id()));
     }
 
@@ -49,9 +51,10 @@ record Failure(IslandStatus status, String sentence, Optional<BranchId> cause) {
         Balance balance = Balance.precise(circuit, laws, Leak.FINAL_SIEMENS, result.volts());
         return new Failure(
                 IslandStatus.NOT_CONVERGED,
-                "The search for the voltages did not settle; the currents at "
-                        + circuit.points().get(balance.worstPoint()) + " still miss balance by "
-                        + Formats.percent(result.ratio()) + ".",
+                SolveTexts.text(
+                        "failure.not-settled",
+                        circuit.points().get(balance.worstPoint()),
+                        Formats.percent(result.ratio())),
                 Optional.empty());
     }
 
@@ -68,52 +71,51 @@ record Failure(IslandStatus status, String sentence, Optional<BranchId> cause) {
             if (laws[branch] instanceof ForcedCurrent current) {
                 return new Failure(
                         IslandStatus.SINGULAR,
-                        name(circuit.branches().get(branch)) + " is to carry " + Formats.amps(current.amps())
-                                + " whatever the voltage, and nothing can take that current at " + point + ".",
+                        SolveTexts.text(
+                                "failure.forced",
+                                name(circuit.branches().get(branch)),
+                                Formats.amps(current.amps()),
+                                point),
                         Optional.of(circuit.branches().get(branch).id()));
             }
         }
         return new Failure(
-                IslandStatus.SINGULAR, "No voltage balances the currents at " + point + ".", Optional.empty());
+                IslandStatus.SINGULAR, SolveTexts.text("failure.no-voltage", point), Optional.empty());
     }
 
     static Failure unbalanced(ResidualCheck check) {
         return new Failure(
                 IslandStatus.NOT_CONVERGED,
-                "The check of the solution failed: currents miss balance by " + Formats.amps(check.amps())
-                        + ", voltages miss Ohm's law by " + Formats.volts(check.volts()) + ".",
+                SolveTexts.text("failure.unbalanced", Formats.amps(check.amps()), Formats.volts(check.volts())),
                 Optional.empty());
     }
 
     static Failure restless(Branch load) {
         return new Failure(
                 IslandStatus.NOT_CONVERGED,
-                name(load) + " keeps its current through the period, and no level of it was found at which the voltage "
-                        + "it gets and the voltage it needs agree.",
+                SolveTexts.text("failure.restless", name(load)),
                 Optional.of(load.id()));
     }
 
     static Failure circling(Branch input) {
         return new Failure(
                 IslandStatus.NOT_CONVERGED,
-                name(input) + " takes what its output gives, and its output depends on what it takes: "
-                        + "the two did not come to rest.",
+                SolveTexts.text("failure.circling", name(input)),
                 Optional.of(input.id()));
     }
 
     static Failure buzzing(Branch coil, double releasedVolts, double pulledVolts) {
         return new Failure(
                 IslandStatus.NOT_CONVERGED,
-                name(coil) + " buzzes: at rest its coil gets " + Formats.volts(releasedVolts)
-                        + " and pulls in, pulled in it gets " + Formats.volts(pulledVolts) + " and drops out.",
+                SolveTexts.text(
+                        "failure.buzzing", name(coil), Formats.volts(releasedVolts), Formats.volts(pulledVolts)),
                 Optional.of(coil.id()));
     }
 
     static Failure pulsing(Branch input, double offVolts, double onVolts) {
         return new Failure(
                 IslandStatus.NOT_CONVERGED,
-                name(input) + " starts and stops without end: its input has " + Formats.volts(offVolts)
-                        + " while its output is off and " + Formats.volts(onVolts) + " while it is on.",
+                SolveTexts.text("failure.pulsing", name(input), Formats.volts(offVolts), Formats.volts(onVolts)),
                 Optional.of(input.id()));
     }
 

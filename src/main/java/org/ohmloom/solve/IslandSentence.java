@@ -2,6 +2,7 @@ package org.ohmloom.solve;
 
 import java.util.Optional;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.words.Text;
 
 /** Says in words how far the solution of an island got. */
 final class IslandSentence {
@@ -16,12 +17,14 @@ final class IslandSentence {
      * @param main    the point the voltages of the network are relative to
      */
     static Island of(IslandPart part, Optional<Failure> failure, Optional<PointId> main) {
-        String points = part.points().size() == 1 ? "1 point" : part.points().size() + " points";
+        Text points = part.points().size() == 1
+                ? SolveTexts.text("island.one-point")
+                : SolveTexts.text("island.points", part.points().size());
         if (part.source().isEmpty()) {
             return new Island(
                     part.id(),
                     IslandStatus.NO_SOURCE,
-                    "No source feeds " + part.id() + " (" + points + "): no current flows.",
+                    SolveTexts.text("island.no-source", part.id(), points),
                     Optional.empty(),
                     false);
         }
@@ -38,17 +41,19 @@ final class IslandSentence {
             return new Island(
                     part.id(),
                     IslandStatus.SOLVED,
-                    "Solved: " + points + ", voltages against " + datum + ".",
+                    SolveTexts.text("island.solved", points, datum),
                     Optional.empty(),
                     true);
         }
         return new Island(
                 part.id(),
                 IslandStatus.FLOATING,
-                "Nothing joins these " + points + " to "
-                        + main.map(PointId::value).orElse("the first source")
-                        + ": currents are known, voltages are measured from " + datum + ", the negative terminal of "
-                        + part.source().orElseThrow().id() + ".",
+                SolveTexts.text(
+                        "island.floating",
+                        points,
+                        main.map(Text::of).orElseGet(() -> SolveTexts.text("island.first-source")),
+                        datum,
+                        part.source().orElseThrow().id()),
                 Optional.empty(),
                 true);
     }

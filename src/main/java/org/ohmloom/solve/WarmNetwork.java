@@ -11,6 +11,7 @@ import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.words.Text;
 
 /**
  * One network solved again and again while the laws of some of its branches change, each time from the voltages before:
@@ -62,7 +63,7 @@ public final class WarmNetwork {
      * @return why there is no solution; empty when there is one
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
-    public Optional<String> solve() {
+    public Optional<Text> solve() {
         solutions++;
         parts.forEach(part -> part.solve(outputs));
         Optional<Branch> unsettled = settle();

@@ -10,6 +10,7 @@ import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.PointId;
+import org.ohmloom.words.Text;
 
 /** One island of a {@link WarmNetwork} with the voltages it was last solved to. */
 final class WarmPart {
@@ -22,7 +23,7 @@ final class WarmPart {
     private final SortedMap<Integer, Law> inputs = new TreeMap<>();
 
     private final Map<BranchId, Integer> sources = new HashMap<>();
-    private IslandMoment moment = IslandMoment.failed(new Failure(IslandStatus.NOT_CONVERGED, "", Optional.empty()));
+    private IslandMoment moment = IslandMoment.failed(new Failure(IslandStatus.NOT_CONVERGED, Text.NONE, Optional.empty()));
 
     WarmPart(Circuit circuit, BooleanSupplier cancelled) {
         this.circuit = circuit;

@@ -30,6 +30,11 @@ public interface Text {
         return new JoinedText(between, List.copyOf(parts));
     }
 
+    /** Texts in English, one by one. */
+    static List<String> english(List<? extends Text> texts) {
+        return texts.stream().map(Text::english).toList();
+    }
+
     /** The text in lower case. */
     default Text lowerCase() {
         return new LowerCaseText(this, Integer.MAX_VALUE);

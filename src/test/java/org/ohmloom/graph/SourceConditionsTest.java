@@ -21,6 +21,7 @@ import org.ohmloom.model.SourceSetting;
 import org.ohmloom.model.SpeedLimit;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.words.Text;
 
 /** Batteries and alternators in their operating states. */
 class SourceConditionsTest {
@@ -101,7 +102,7 @@ class SourceConditionsTest {
 
     @Test
     void everyFigureOfABatteryNamesItsTableRow() {
-        List<String> steps = battery(state(EngineMode.CRANKING)).steps();
+        List<String> steps = Text.english(battery(state(EngineMode.CRANKING)).steps());
         assertTrue(steps.stream().anyMatch(step -> step.contains("12.84 V full")), steps::toString);
         assertTrue(steps.stream().anyMatch(step -> step.contains("SAE J537")), steps::toString);
     }

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Set;
 import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.CoveringSize;
+import org.ohmloom.words.Text;
 
 /**
  * How a covering in one size suits a bundle.
@@ -15,7 +16,7 @@ import org.ohmloom.tables.CoveringSize;
  * @param limitSource  the row of that limit; the row of the size for others
  * @param finishedMm   diameter over the covering, mm
  * @param materialMetres length of covering a metre of bundle takes: more than 1 for wound tape and for what shrinks
- * @param words        how it suits, in words
+ * @param told         how it suits, in words
  */
 public record CoveringFit(
         CoveringSize size,
@@ -25,7 +26,12 @@ public record CoveringFit(
         Citation limitSource,
         double finishedMm,
         double materialMetres,
-        String words) {
+        Text told) {
+
+    /** How it suits, in English words. */
+    public String words() {
+        return told.english();
+    }
 
     /** What can be wrong. */
     public enum Problem {

@@ -12,6 +12,7 @@ import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.CoveringSize;
 import org.ohmloom.tables.FabricationTables;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Holds coverings against a bundle. Conduit and tube: the practical diameter passes the bore, and the wires fill no more of it
@@ -57,7 +58,11 @@ final class CoveringFitting {
                     size,
                     problems,
                     1,
-                    "lies close on " + range(size) + ", the bundle is " + Formats.millimetres(bundle.practicalMm()));
+                    BundleTexts.text(
+                            "covering.sleeve",
+                            Formats.millimetres(size.insideMinMm().orElse(0)),
+                            Formats.millimetres(size.insideMaxMm().orElse(0)),
+                            Formats.millimetres(bundle.practicalMm())));
             case HEAT_SHRINK -> shrunk(bundle, size, problems);
         };
     }
@@ -78,8 +83,12 @@ final class CoveringFitting {
                 limit.citation(),
                 boreMm + 2 * size.wallMm(),
                 1,
-                "filled to " + Formats.percent(fill) + " of at most " + Formats.percent(limit.value()) + "; bore "
-                        + Formats.millimetres(boreMm) + " over " + Formats.millimetres(bundle.practicalMm()));
+                BundleTexts.text(
+                        "covering.filled",
+                        Formats.percent(fill),
+                        Formats.percent(limit.value()),
+                        Formats.millimetres(boreMm),
+                        Formats.millimetres(bundle.practicalMm())));
     }
 
     private CoveringFit taped(Bundle bundle, CoveringSize size, Set<Problem> problems, OptionalDouble overlapFraction) {
@@ -96,18 +105,20 @@ final class CoveringFitting {
                 size.citation(),
                 finishedMm,
                 metres,
-                Formats.percent(overlap) + " overlap, turns " + Formats.millimetres(pitchMm) + " apart: "
-                        + Formats.metres(metres) + " of tape for a metre");
+                BundleTexts.text(
+                        "covering.tape",
+                        Formats.percent(overlap),
+                        Formats.millimetres(pitchMm),
+                        Formats.metres(metres)));
     }
 
     private CoveringFit shrunk(Bundle bundle, CoveringSize size, Set<Problem> problems) {
         double along = tables.value("shrink-along").value();
-        String words = Formats.millimetres(size.insideMaxMm().orElseThrow()) + " as supplied, "
-                + Formats.millimetres(size.insideMinMm().orElse(0)) + " recovered; "
-                + (isTight(bundle, size)
-                        ? "tight"
-                        : "short of tight: less than "
-                                + Formats.percent(tables.value("shrink-share").value()) + " of its shrinking");
+        Text words = BundleTexts.text(
+                isTight(bundle, size) ? "covering.shrunk-tight" : "covering.shrunk-short",
+                Formats.millimetres(size.insideMaxMm().orElseThrow()),
+                Formats.millimetres(size.insideMinMm().orElse(0)),
+                Formats.percent(tables.value("shrink-share").value()));
         return closed(bundle, size, problems, 1 / (1 - along), words);
     }
 
@@ -120,14 +131,9 @@ final class CoveringFitting {
     }
 
     private static CoveringFit closed(
-            Bundle bundle, CoveringSize size, Set<Problem> problems, double metres, String words) {
+            Bundle bundle, CoveringSize size, Set<Problem> problems, double metres, Text words) {
         return new CoveringFit(
                 size, problems, 0, 0, size.citation(), bundle.practicalMm() + 2 * size.wallMm(), metres, words);
-    }
-
-    private static String range(CoveringSize size) {
-        return Formats.millimetres(size.insideMinMm().orElse(0)) + " to "
-                + Formats.millimetres(size.insideMaxMm().orElse(0));
     }
 
     /** The smallest covering of a sort that suits; of heat-shrink the smallest one that becomes tight, when there is one. */

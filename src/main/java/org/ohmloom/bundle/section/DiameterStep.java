@@ -1,5 +1,7 @@
 package org.ohmloom.bundle.section;
 
+import org.ohmloom.words.Text;
+
 /**
  * One step from the ideal packing to the finished diameter.
  *
@@ -7,4 +9,4 @@ package org.ohmloom.bundle.section;
  * @param millimetres diameter after it, mm
  * @param source      the figure and its table row
  */
-public record DiameterStep(String words, double millimetres, String source) {}
+public record DiameterStep(Text words, double millimetres, String source) {}

@@ -124,13 +124,15 @@ public final class Sections {
             return steps;
         }
         double now = ideal.diameterMm();
-        steps.add(new DiameterStep("ideal packing, a lower bound", now, "search for the smallest circle round all"));
+        steps.add(new DiameterStep(BundleTexts.text("diameter.ideal"), now, "search for the smallest circle round all"));
         if (lay.isPresent()) {
             now = lay.get().diameterMm();
             steps.add(new DiameterStep(
-                    "twisted in layers " + lay.get().words(), now, "(R + 2k) d, with fillers to complete the layers"));
+                    BundleTexts.text("diameter.twisted", lay.get().words()),
+                    now,
+                    "(R + 2k) d, with fillers to complete the layers"));
         } else if (diameters.size() > 1) {
-            now = grown(steps, now, "laid by hand", rules.layRatio().orElse(-1), "lay-ratio");
+            now = grown(steps, now, "diameter.by-hand", rules.layRatio().orElse(-1), "lay-ratio");
         }
         List<Double> crowded = splices.mostCrowded(segment);
         if (!crowded.isEmpty()) {
@@ -140,24 +142,26 @@ public final class Sections {
             now *= growth;
             CitedValue ratio = tables.value("splice-ratio");
             steps.add(new DiameterStep(
-                    crowded.size() == 1 ? "a splice beside the wires" : crowded.size() + " splices side by side",
+                    crowded.size() == 1
+                            ? BundleTexts.text("diameter.one-splice")
+                            : BundleTexts.text("diameter.splices", crowded.size()),
                     now,
                     "packed anew with splices " + ratio.value() + " times as thick as their thickest wire; "
                             + ratio.citation().text()));
         }
         if (diameters.size() > 1) {
-            grown(steps, now, "margin", rules.marginRatio().orElse(-1), "margin-ratio");
+            grown(steps, now, "diameter.margin", rules.marginRatio().orElse(-1), "margin-ratio");
         }
         return steps;
     }
 
-    private double grown(List<DiameterStep> steps, double before, String words, double asked, String item) {
+    private double grown(List<DiameterStep> steps, double before, String key, double asked, String item) {
         CitedValue usual = tables.value(item);
         double ratio = asked > 0 ? asked : usual.value();
         double after = before * ratio;
         String source =
                 asked > 0 ? "design rules of the harness" : usual.citation().text();
-        steps.add(new DiameterStep(words + ", times " + ratio, after, source));
+        steps.add(new DiameterStep(BundleTexts.text(key, ratio), after, source));
         return after;
     }
 

@@ -16,6 +16,7 @@ import org.ohmloom.solve.Solution;
 import org.ohmloom.solve.Stretch;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Which outputs share a clock, and which of them are on when within its period. */
 public final class DutyClocks {
@@ -66,35 +67,39 @@ public final class DutyClocks {
     }
 
     /** In words: who shares the clock of an output, its stretches, and the clocks it shares nothing with. */
-    public static List<String> words(DutyResults duty, BranchId output) {
-        List<String> words = new ArrayList<>();
+    public static List<Text> words(DutyResults duty, BranchId output) {
+        List<Text> words = new ArrayList<>();
         of(duty, output).ifPresent(clock -> {
             SortedSet<BranchId> members = members(clock);
-            words.add("Clock " + clock.id() + ", period " + Formats.quantity(clock.periodSeconds(), Dimension.TIME)
-                    + ": "
-                    + (members.size() == 1
-                            ? "nothing else switches on it."
-                            : names(members) + " share it and keep their phases to each other."));
-            words.add("Stretches of its period: "
-                    + clock.stretches().stream().map(DutyClocks::words).collect(Collectors.joining("; ")) + ".");
+            words.add(StudyTexts.text(
+                    members.size() == 1 ? "clock.alone" : "clock.shared",
+                    clock.id(),
+                    Formats.quantity(clock.periodSeconds(), Dimension.TIME),
+                    names(members)));
+            List<Text> stretches =
+                    clock.stretches().stream().map(DutyClocks::words).toList();
+            words.add(StudyTexts.text("clock.stretches", Text.joined("; ", stretches)));
             List<String> others = duty.clocks().stream()
                     .filter(other -> !other.equals(clock))
                     .map(Clock::id)
                     .toList();
             if (!others.isEmpty()) {
-                words.add("On clocks of their own, in any position to it: " + String.join(", ", others)
-                        + ". Together " + duty.moments() + " combinations of on and off are solved"
-                        + (duty.sampled() ? ", a sample of them all." : ", all there are."));
+                words.add(StudyTexts.text(
+                        duty.sampled() ? "clock.others-sampled" : "clock.others-all",
+                        String.join(", ", others),
+                        duty.moments()));
             }
         });
         return words;
     }
 
-    private static String words(Stretch stretch) {
+    private static Text words(Stretch stretch) {
         double end = stretch.startFraction() + stretch.shareFraction();
-        return "from " + Formats.percent(stretch.startFraction()) + " to "
-                + Formats.percent(end > 1 + 1e-9 ? end - 1 : end) + " "
-                + (stretch.on().isEmpty() ? "all off" : names(stretch.on()) + " on");
+        return StudyTexts.text(
+                stretch.on().isEmpty() ? "clock.stretch-off" : "clock.stretch-on",
+                Formats.percent(stretch.startFraction()),
+                Formats.percent(end > 1 + 1e-9 ? end - 1 : end),
+                names(stretch.on()));
     }
 
     private static String names(SortedSet<BranchId> ids) {

@@ -16,6 +16,7 @@ import org.ohmloom.solve.envelope.BranchEnvelope;
 import org.ohmloom.solve.envelope.Combination;
 import org.ohmloom.solve.envelope.LoadEnvelope;
 import org.ohmloom.solve.envelope.SituationEnvelope;
+import org.ohmloom.words.Text;
 
 /**
  * The worst current of a wire or drop of a load over all allowed combinations, beside that of the named states.
@@ -29,7 +30,7 @@ import org.ohmloom.solve.envelope.SituationEnvelope;
  * @param bound     no combination is worse than this, A or V, where a bound is claimed
  * @param proven    whether the bound proves the worst
  * @param loads     loads that run in that combination
- * @param situation how the sources are found in it
+ * @param situated  how the sources are found in it
  */
 public record WorstCase(
         ElementId element,
@@ -41,7 +42,7 @@ public record WorstCase(
         OptionalDouble bound,
         boolean proven,
         List<ComponentId> loads,
-        String situation) {
+        Text situated) {
 
     private static final double NOTHING_AMPS = 1e-6;
 
@@ -88,7 +89,7 @@ public record WorstCase(
                 found.rmsBoundAmps(),
                 found.rmsProven(),
                 loads(situation, found.rmsCombination()),
-                situation.name());
+                situation.named());
     }
 
     /** The drops of the loads that run. */
@@ -126,13 +127,18 @@ public record WorstCase(
                 found.boundVolts(),
                 found.isProven(),
                 loads(situation, found.combination()),
-                situation.name());
+                situation.named());
     }
 
     private static List<ComponentId> loads(SituationEnvelope situation, String combination) {
         return situation.combination(combination).map(Combination::loads).stream()
                 .flatMap(java.util.Collection::stream)
                 .toList();
+    }
+
+    /** How the sources are found in it, in English. */
+    public String situation() {
+        return situated.english();
     }
 
     /** The loads that run in it, as text. */

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * What a switching wire puts onto a signal wire beside it, at the worst edge of the state where it is worst.
@@ -36,7 +37,7 @@ public record Coupling(
         OptionalDouble limitVolts,
         ComponentId sensor,
         Edge edge,
-        String guardedBy) {
+        Text guardedBy) {
 
     /**
      * An edge of a wire that switches.

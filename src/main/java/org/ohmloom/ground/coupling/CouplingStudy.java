@@ -105,15 +105,14 @@ public record CouplingStudy(List<Coupling> couplings, List<Unjudged> unjudged) {
             gaps.add(Unjudged.of(
                     Unjudged.Study.COUPLING,
                     Unjudged.Reason.NOT_ENTERED,
-                    "Coupling not checked: the time an edge takes (Edge in the list of outputs) is not entered for",
+                    CouplingTexts.text("unjudged.edge"),
                     unknown));
         }
         if (input.harness().rules().returnRules().heightMetres().isEmpty() && !couplings.isEmpty()) {
             gaps.add(Unjudged.of(
                     Unjudged.Study.COUPLING,
                     Unjudged.Reason.NOT_ENTERED,
-                    "Coupling by the magnetic field not checked: the height above the chassis (heightMetres) is not entered for"
-                            + " the bundles of",
+                    CouplingTexts.text("unjudged.height"),
                     couplings.stream().map(Coupling::victim).collect(Collectors.toCollection(TreeSet::new))));
         }
         return gaps;

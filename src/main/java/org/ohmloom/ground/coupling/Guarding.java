@@ -8,6 +8,7 @@ import org.ohmloom.model.Cable;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.words.Text;
 
 /**
  * What guards a signal wire against its neighbours.
@@ -64,14 +65,15 @@ record Guarding(boolean twistedWithReturn, double layMetres, Optional<Wire> shie
     }
 
     /** In words. */
-    String words() {
-        String twist = twistedWithReturn ? "twisted with its return" : "";
-        String shielded = shield.map(wire -> groundedEnds == 0
-                        ? "a shield grounded nowhere"
-                        : groundedEnds == 1 ? "a shield grounded at one end" : "a shield grounded at both ends")
-                .orElse("");
-        return twist.isEmpty() && shielded.isEmpty()
-                ? "nothing"
-                : twist.isEmpty() ? shielded : shielded.isEmpty() ? twist : twist + ", " + shielded;
+    Text words() {
+        Text twist = CouplingTexts.text("guard.twisted");
+        if (shield.isEmpty()) {
+            return twistedWithReturn ? twist : CouplingTexts.text("guard.none");
+        }
+        Text shielded = CouplingTexts.text(
+                groundedEnds == 0
+                        ? "guard.shield-nowhere"
+                        : groundedEnds == 1 ? "guard.shield-one-end" : "guard.shield-both-ends");
+        return twistedWithReturn ? CouplingTexts.text("guard.both", twist, shielded) : shielded;
     }
 }

@@ -2,6 +2,7 @@ package org.ohmloom.ground.sensor;
 
 import java.util.List;
 import java.util.Optional;
+import org.ohmloom.words.Text;
 
 /** A sensor with the input that reads it: what the unit takes a value for. */
 interface Channel {
@@ -19,7 +20,7 @@ interface Channel {
     String unit();
 
     /** The formula of an error with its numbers. */
-    String formula(Disturbance disturbance, double value, Conditions before, Conditions after);
+    Text formula(Disturbance disturbance, double value, Conditions before, Conditions after);
 
     /** Most error at a value by the channel's own nature; empty where the measurement says it. */
     default Optional<Limit> limit(double value, Conditions ideal) {
@@ -27,7 +28,7 @@ interface Channel {
     }
 
     /** Why the reading is of no use, if it is. */
-    default Optional<String> unusable(double value, Conditions actual) {
+    default Optional<Text> unusable(double value, Conditions actual) {
         return Optional.empty();
     }
 
@@ -40,5 +41,5 @@ interface Channel {
      * @param error most error
      * @param from  where it comes from
      */
-    record Limit(double error, String from) {}
+    record Limit(double error, Text from) {}
 }

@@ -9,6 +9,7 @@ import org.ohmloom.model.Measurement;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.ResistanceCurve;
 import org.ohmloom.model.VoltageCurve;
+import org.ohmloom.words.Text;
 
 /**
  * The channel a link makes, or what has to be entered before it can be told.
@@ -16,14 +17,14 @@ import org.ohmloom.model.VoltageCurve;
  * @param channel the channel
  * @param missing what is not entered, in words that follow "Sensor error not checked:"; empty with a channel
  */
-record ChannelChoice(Optional<Channel> channel, String missing) {
+record ChannelChoice(Optional<Channel> channel, Text missing) {
 
     static ChannelChoice of(Harness harness, SensorLink link, Measurement measurement) {
         Calibration calibration = measurement.calibration();
         InputStage input = link.pin().input().orElse(InputStage.UNKNOWN);
         Optional<InputCircuit.PullUp> pullUp = pullUp(link.pin());
         if (!(calibration instanceof Calibration.CurrentLine) && link.back().isEmpty()) {
-            return without("no conductor leads back to the sensor return of the unit for");
+            return without("gap.no-way-back");
         }
         if (calibration instanceof Calibration.RatiometricLine || calibration instanceof Calibration.VoltageLine) {
             return line(link, measurement, input, pullUp);
@@ -33,7 +34,7 @@ record ChannelChoice(Optional<Channel> channel, String missing) {
         }
         if (calibration instanceof ResistanceCurve curve) {
             return pullUp.isEmpty()
-                    ? without("no pull-up entered at the input that reads")
+                    ? without("gap.no-pull-up")
                     : with(new ResistanceChannel(measurement, curve, pullUp.get()));
         }
         if (calibration instanceof Calibration.CurrentLine line) {
@@ -41,7 +42,7 @@ record ChannelChoice(Optional<Channel> channel, String missing) {
         }
         if (calibration instanceof Calibration.Thermocouple) {
             return input.coldJunction().isEmpty()
-                    ? without("whether the input adds its cold junction is not entered for")
+                    ? without("gap.cold-junction")
                     : with(new ThermocoupleChannel(measurement, ambientCelsius(harness, link.unitComponent()), pullUp));
         }
         return level(calibration, measurement, input, pullUp);
@@ -58,14 +59,14 @@ record ChannelChoice(Optional<Channel> channel, String missing) {
                 .findFirst()
                 .orElse(Double.NaN);
         if (input.scale().isEmpty()) {
-            return without("what the converter compares with (scale) is not entered at the input that reads");
+            return without("gap.scale");
         }
         boolean scaled = input.scale().get() == InputStage.Scale.RATIOMETRIC;
         if ((ratiometric || scaled) && Double.isNaN(nominal)) {
-            return without("the unit has no reference supply with a voltage that reads");
+            return without("gap.reference-volts");
         }
         if (ratiometric && link.supply().isEmpty()) {
-            return without("no supply is wired to");
+            return without("gap.no-supply");
         }
         return with(
                 curve.isPresent()
@@ -76,23 +77,23 @@ record ChannelChoice(Optional<Channel> channel, String missing) {
     private static ChannelChoice current(
             SensorLink link, Measurement measurement, Calibration.CurrentLine line, InputStage input) {
         if (input.shuntOhms().isEmpty()) {
-            return without("no shunt entered at the input that reads");
+            return without("gap.no-shunt");
         }
         return link.supply().isEmpty()
-                ? without("no supply is wired to")
+                ? without("gap.no-supply")
                 : with(new CurrentChannel(measurement, line, input.shuntOhms().getAsDouble()));
     }
 
     private static ChannelChoice level(
             Calibration calibration, Measurement measurement, InputStage input, Optional<InputCircuit.PullUp> pullUp) {
         if (input.risingVolts().isEmpty() || input.fallingVolts().isEmpty()) {
-            return without("thresholds are not entered at the input that reads");
+            return without("gap.thresholds");
         }
         boolean lifted = calibration instanceof Calibration.SwitchContact
                 || calibration instanceof Calibration.PulseLevels pulses
                         && pulses.highVolts().isEmpty();
         if (lifted && pullUp.isEmpty()) {
-            return without("no pull-up entered at the input that reads");
+            return without("gap.no-pull-up");
         }
         return with(new LevelChannel(
                 measurement,
@@ -117,10 +118,10 @@ record ChannelChoice(Optional<Channel> channel, String missing) {
     }
 
     private static ChannelChoice with(Channel channel) {
-        return new ChannelChoice(Optional.of(channel), "");
+        return new ChannelChoice(Optional.of(channel), Text.NONE);
     }
 
-    private static ChannelChoice without(String missing) {
-        return new ChannelChoice(Optional.empty(), missing);
+    private static ChannelChoice without(String key) {
+        return new ChannelChoice(Optional.empty(), ReadingTexts.text(key));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A current transmitter and a shunt. Wire and offsets leave the current alone as long as the transmitter has the least voltage it
@@ -58,10 +59,9 @@ final class CurrentChannel implements Channel {
     }
 
     @Override
-    public Optional<String> unusable(double value, Conditions actual) {
+    public Optional<Text> unusable(double value, Conditions actual) {
         return given(value, actual) < wanted(value)
-                ? Optional.of("the transmitter is short of voltage: " + Formats.volts(actual.supplyVolts())
-                        + " for it, wire and shunt")
+                ? Optional.of(ReadingTexts.text("unusable.transmitter", Formats.volts(actual.supplyVolts())))
                 : Optional.empty();
     }
 
@@ -71,15 +71,21 @@ final class CurrentChannel implements Channel {
     }
 
     @Override
-    public String formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
+    public Text formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
         return switch (disturbance) {
-            case LOAD -> Formats.ohms(shuntOhms) + " shunt beside " + Formats.ohms(1 / after.inputSiemens())
-                    + " input: " + Formats.ohms(burden(after));
-            default -> Formats.amps(wanted(value)) + " wanted; ("
-                    + Formats.volts(after.supplyVolts()) + " - "
-                    + Formats.volts(line.minimumVolts().orElse(0)) + ") / ("
-                    + Formats.ohms(after.leadOhms()) + " + " + Formats.ohms(burden(after)) + ") gives "
-                    + Formats.amps(given(value, after));
+            case LOAD -> ReadingTexts.text(
+                    "formula.shunt",
+                    Formats.ohms(shuntOhms),
+                    Formats.ohms(1 / after.inputSiemens()),
+                    Formats.ohms(burden(after)));
+            default -> ReadingTexts.text(
+                    "formula.wanted",
+                    Formats.amps(wanted(value)),
+                    Formats.volts(after.supplyVolts()),
+                    Formats.volts(line.minimumVolts().orElse(0)),
+                    Formats.ohms(after.leadOhms()),
+                    Formats.ohms(burden(after)),
+                    Formats.amps(given(value, after)));
         };
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.VoltageCurve;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A sensor that gives a voltage by a curve that is not straight, in proportion to its supply or not. The unit turns the voltage it
@@ -93,19 +94,26 @@ final class CurveChannel implements Channel {
     }
 
     @Override
-    public String formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
+    public Text formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
         double was = circuit(value, before).pinVolts();
         double is = circuit(value, after).pinVolts();
-        String cause =
+        Text cause =
                 switch (disturbance) {
-                    case REFERENCE -> "reference supply " + Formats.volts(after.referenceVolts()) + " for "
-                            + Formats.volts(nominalVolts);
-                    case FEED -> Formats.volts(before.supplyVolts() - after.supplyVolts()) + " droop of the supply";
-                    case OWN_RETURN, OTHER_RETURN -> Formats.volts(after.returnVolts() - before.returnVolts())
-                            + " in the return";
+                    case REFERENCE -> ReadingTexts.text(
+                            "formula.reference",
+                            Formats.volts(after.referenceVolts()),
+                            Formats.volts(nominalVolts));
+                    case FEED -> ReadingTexts.text(
+                            "formula.droop", Formats.volts(before.supplyVolts() - after.supplyVolts()));
+                    case OWN_RETURN, OTHER_RETURN -> ReadingTexts.text(
+                            "formula.in-return", Formats.volts(after.returnVolts() - before.returnVolts()));
                     default -> disturbance.words();
                 };
-        return cause + ": " + Formats.volts(was) + " at the pin for " + Formats.volts(is) + " by its curve, "
-                + Figures.change(reading(value, before), reading(value, after), unit());
+        return ReadingTexts.text(
+                "formula.curve",
+                cause,
+                Formats.volts(was),
+                Formats.volts(is),
+                Figures.change(reading(value, before), reading(value, after), unit()));
     }
 }

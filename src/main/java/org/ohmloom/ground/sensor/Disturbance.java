@@ -1,33 +1,32 @@
 package org.ohmloom.ground.sensor;
 
 import java.util.List;
+import java.util.Locale;
+import org.ohmloom.words.Text;
 
 /** What disturbs a reading, in the order its errors are told: each is what it adds to those before it. */
 enum Disturbance {
-    REFERENCE("reference supply", "Ohm's law; algebra of the line"),
-    FEED("feed droop", "Ohm's law; algebra of the ratiometric line"),
-    OWN_RETURN("own current in the return", "Ohm's law; algebra of the line"),
+    REFERENCE("Ohm's law; algebra of the line"),
+    FEED("Ohm's law; algebra of the ratiometric line"),
+    OWN_RETURN("Ohm's law; algebra of the line"),
     OTHER_RETURN(
-            SensorBudget.RETURN_OFFSET,
             "common-impedance coupling, MIL-HDBK-419A Vol I (1987) 6.2.2.1 (from memory); algebra of the line"),
-    LEADS("lead resistance", "Ohm's law; voltage divider"),
-    LOAD("load of the input", "voltage divider"),
-    HEAT("self-heating", "power over the dissipation constant, textbook (from memory)"),
+    LEADS("Ohm's law; voltage divider"),
+    LOAD("voltage divider"),
+    HEAT("power over the dissipation constant, textbook (from memory)"),
     JOINT(
-            "extension wires",
             "law of intermediate metals; E(T) by NIST Monograph 175, ITS-90 type K (coefficients from memory)"),
-    COLD_JUNCTION("cold junction", "E(T) by NIST Monograph 175, ITS-90 type K (coefficients from memory)");
+    COLD_JUNCTION("E(T) by NIST Monograph 175, ITS-90 type K (coefficients from memory)");
 
-    private final String words;
     private final String source;
 
-    Disturbance(String words, String source) {
-        this.words = words;
+    Disturbance(String source) {
         this.source = source;
     }
 
-    String words() {
-        return words;
+    /** What it is called, as {@code feed droop}. */
+    Text words() {
+        return ReadingTexts.text("disturbance." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     String source() {

@@ -1,6 +1,7 @@
 package org.ohmloom.ground.sensor;
 
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Numbers in formulas. */
 final class Figures {
@@ -13,7 +14,7 @@ final class Figures {
     }
 
     /** "a to b" in the unit of a measurement. */
-    static String change(double before, double after, String unit) {
-        return of(before, unit) + " reads as " + of(after, unit);
+    static Text change(double before, double after, String unit) {
+        return ReadingTexts.text("formula.reads-as", of(before, unit), of(after, unit));
     }
 }

@@ -7,14 +7,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.words.Text;
 
 /** What could not be judged, gathered by what is missing. */
 final class Gaps {
 
-    private final Map<String, Set<ComponentId>> byReason = new LinkedHashMap<>();
+    private final Map<Text, Set<ComponentId>> byReason = new LinkedHashMap<>();
 
     /** Adds a sensor to those that miss something. */
-    void add(String reason, ComponentId sensor) {
+    void add(Text reason, ComponentId sensor) {
         byReason.computeIfAbsent(reason, each -> new TreeSet<>()).add(sensor);
     }
 
@@ -22,7 +23,7 @@ final class Gaps {
     List<Unjudged> all() {
         List<Unjudged> all = new ArrayList<>();
         byReason.forEach((reason, sensors) -> all.add(Unjudged.of(
-                Unjudged.Study.SENSORS, Unjudged.Reason.NOT_ENTERED, SensorStudy.NOT_CHECKED + " " + reason, sensors)));
+                Unjudged.Study.SENSORS, Unjudged.Reason.NOT_ENTERED, ReadingTexts.text("gap", reason), sensors)));
         return all;
     }
 }

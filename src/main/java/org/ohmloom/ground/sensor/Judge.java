@@ -14,6 +14,7 @@ import org.ohmloom.model.VoltageCurve;
 import org.ohmloom.solve.LinearNetwork;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Works out the budgets of one link.
@@ -75,23 +76,25 @@ record Judge(Harness harness, SensorLink link, Measurement measurement, Channel 
 
     private Channel.Limit limit() {
         if (measurement.allowedError().isPresent()) {
-            return new Channel.Limit(measurement.allowedError().getAsDouble(), "entered for the sensor");
+            return new Channel.Limit(measurement.allowedError().getAsDouble(), ReadingTexts.text("limit.entered"));
         }
         double share = harness.rules().returnRules().sensorErrorShare();
         return new Channel.Limit(
                 share * measurement.span(),
-                Formats.percent(share) + " of the span of " + Figures.of(measurement.span(), measurement.unit())
-                        + (harness.rules().returnRules().sensorErrorFraction().isPresent()
-                                ? ", entered in the rules"
-                                : ", common practice, no source"));
+                ReadingTexts.text(
+                        harness.rules().returnRules().sensorErrorFraction().isPresent()
+                                ? "limit.in-rules"
+                                : "limit.usual",
+                        Formats.percent(share),
+                        Figures.of(measurement.span(), measurement.unit())));
     }
 
-    private Optional<String> unusable(double value, Conditions actual) {
-        Optional<String> own = channel.unusable(value, actual);
+    private Optional<Text> unusable(double value, Conditions actual) {
+        Optional<Text> own = channel.unusable(value, actual);
         double error = Math.abs(channel.reading(value, actual) - value);
         return own.isPresent() || channel instanceof LevelChannel || error <= measurement.span() / 2
                 ? own
-                : Optional.of("it is off by more than half its span");
+                : Optional.of(ReadingTexts.text("unusable.half-span"));
     }
 
     private List<SensorBudget.ErrorPart> known(double value, SolvedLink solved) {
@@ -105,7 +108,11 @@ record Judge(Harness harness, SensorLink link, Measurement measurement, Channel 
                 parts.add(new SensorBudget.ErrorPart(
                         disturbance.words(),
                         error,
-                        channel.formula(disturbance, value, before, after) + " = " + Figures.of(error, channel.unit()),
+                        Text.joined(
+                                " = ",
+                                List.of(
+                                        channel.formula(disturbance, value, before, after),
+                                        Text.of(Figures.of(error, channel.unit())))),
                         disturbance.source()));
             }
             before = after;
@@ -116,9 +123,9 @@ record Judge(Harness harness, SensorLink link, Measurement measurement, Channel 
     private List<SensorBudget.ErrorPart> tolerances() {
         return measurement.tolerances().stream()
                 .map(each -> new SensorBudget.ErrorPart(
-                        each.name(),
+                        Text.of(each.name()),
                         each.error(),
-                        "±" + Figures.of(each.error(), measurement.unit()),
+                        Text.of("±" + Figures.of(each.error(), measurement.unit())),
                         "entered for the sensor"))
                 .toList();
     }
@@ -170,35 +177,35 @@ record Judge(Harness harness, SensorLink link, Measurement measurement, Channel 
         Calibration calibration = measurement.calibration();
         if (input.inputOhms().isEmpty()) {
             gaps.add(
-                    "the load of the input (input resistance) is not known and left out for",
+                    ReadingTexts.text("gap.input-ohms"),
                     link.component().id());
         } else if (outputUnknown(calibration)) {
             gaps.add(
-                    "the sensor's output resistance is not known and taken as 0 for",
+                    ReadingTexts.text("gap.output-ohms"),
                     link.component().id());
         }
         if (calibration instanceof ResistanceCurve
                 && measurement.unit().endsWith("C")
                 && measurement.dissipationWattsPerKelvin().isEmpty()) {
             gaps.add(
-                    "self-heating (dissipation constant) is not known and left out for",
+                    ReadingTexts.text("gap.dissipation"),
                     link.component().id());
         }
         if (calibration instanceof Calibration.Thermocouple couple
                 && couple.extension().isEmpty()) {
             gaps.add(
-                    "the material of the extension wires is not known and left out for",
+                    ReadingTexts.text("gap.extension"),
                     link.component().id());
         }
         if (calibration instanceof Calibration.CurrentLine line
                 && line.minimumVolts().isEmpty()) {
             gaps.add(
-                    "the least voltage of the transmitter is not known and taken as 0 for",
+                    ReadingTexts.text("gap.minimum-volts"),
                     link.component().id());
         }
         if (input.filterHertz().isEmpty()) {
             gaps.add(
-                    "ripple (corner frequency of the input's filter) is not known for",
+                    ReadingTexts.text("gap.filter"),
                     link.component().id());
         }
     }

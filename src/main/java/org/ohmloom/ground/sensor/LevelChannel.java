@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A switch or a pulse sensor: the low level (0) must stay below the falling threshold, the high one (1) above the rising one. A
@@ -67,18 +68,19 @@ final class LevelChannel implements Channel {
         double margin = isHigh ? level - risingVolts : fallingVolts - level;
         return Optional.of(new Limit(
                 Math.max(0, margin),
-                (isHigh ? "high level less rising threshold, " : "falling threshold less low level, ")
-                        + Formats.volts(isHigh ? level : fallingVolts) + " - "
-                        + Formats.volts(isHigh ? risingVolts : level)));
+                ReadingTexts.text(
+                        isHigh ? "limit.high-level" : "limit.low-level",
+                        Formats.volts(isHigh ? level : fallingVolts),
+                        Formats.volts(isHigh ? risingVolts : level))));
     }
 
     @Override
-    public Optional<String> unusable(double value, Conditions actual) {
+    public Optional<Text> unusable(double value, Conditions actual) {
         double volts = reading(value, actual);
         boolean isHigh = value > 0;
         return isHigh == volts > (isHigh ? risingVolts : fallingVolts)
                 ? Optional.empty()
-                : Optional.of((isHigh ? "its high level" : "its low level") + " does not cross the threshold");
+                : Optional.of(ReadingTexts.text(isHigh ? "unusable.high-level" : "unusable.low-level"));
     }
 
     @Override
@@ -87,17 +89,20 @@ final class LevelChannel implements Channel {
     }
 
     @Override
-    public String formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
-        return "at the pin "
-                + Figures.change(reading(value, before), reading(value, after), "V")
-                        .replace("reads as", "becomes")
-                + switch (disturbance) {
-                    case OWN_RETURN, OTHER_RETURN -> " with "
-                            + Formats.volts(after.returnVolts() - before.returnVolts()) + " in the return";
-                    case LEADS -> " with " + Formats.ohms(after.leadOhms()) + " + " + Formats.ohms(after.returnOhms())
-                            + " in series";
-                    case LOAD -> " with " + Formats.ohms(1 / after.inputSiemens()) + " across the input";
-                    default -> "";
+    public Text formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
+        Text cause =
+                switch (disturbance) {
+                    case OWN_RETURN, OTHER_RETURN -> ReadingTexts.text(
+                            "formula.in-return", Formats.volts(after.returnVolts() - before.returnVolts()));
+                    case LEADS -> ReadingTexts.text(
+                            "formula.in-series", Formats.ohms(after.leadOhms()), Formats.ohms(after.returnOhms()));
+                    case LOAD -> ReadingTexts.text("formula.across-input", Formats.ohms(1 / after.inputSiemens()));
+                    default -> Text.NONE;
                 };
+        String was = Figures.of(reading(value, before), "V");
+        String is = Figures.of(reading(value, after), "V");
+        return cause == Text.NONE
+                ? ReadingTexts.text("formula.level", was, is)
+                : ReadingTexts.text("formula.level-with", was, is, cause);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A sensor that gives a voltage in a straight line, in proportion to its supply or not. Read against the unit's reference supply,
@@ -100,7 +101,7 @@ final class LineChannel implements Channel {
     }
 
     @Override
-    public String formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
+    public Text formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
         String span = Figures.of(measurement.span(), unit());
         String ends = ratiometric
                 ? "((" + Formats.number(high) + " - " + Formats.number(low) + ") x "
@@ -108,15 +109,23 @@ final class LineChannel implements Channel {
                 : "(" + Formats.volts(high) + " - " + Formats.volts(low) + ")";
         String slope = " / " + ends + " x " + span;
         String share = Formats.number(onLine(value));
-        return switch (disturbance) {
-            case REFERENCE -> "reference supply " + Formats.volts(after.referenceVolts()) + " for "
-                    + Formats.volts(nominalVolts) + slope;
-            case FEED -> "-" + Formats.volts(before.supplyVolts() - after.supplyVolts()) + " droop x " + share + slope;
-            case OWN_RETURN, OTHER_RETURN -> Formats.volts(after.returnVolts() - before.returnVolts())
-                    + (ratiometric ? " x (1 - " + share + ")" : "")
-                    + slope;
-            default -> Formats.volts(circuit(value, after).pinVolts()
-                            - circuit(value, before).pinVolts()) + " at the pin" + slope;
-        };
+        Text cause =
+                switch (disturbance) {
+                    case REFERENCE -> ReadingTexts.text(
+                            "formula.reference",
+                            Formats.volts(after.referenceVolts()),
+                            Formats.volts(nominalVolts));
+                    case FEED -> ReadingTexts.text(
+                            "formula.droop-on-line",
+                            Formats.volts(before.supplyVolts() - after.supplyVolts()),
+                            share);
+                    case OWN_RETURN, OTHER_RETURN -> Text.of(Formats.volts(after.returnVolts() - before.returnVolts())
+                            + (ratiometric ? " x (1 - " + share + ")" : ""));
+                    default -> ReadingTexts.text(
+                            "formula.at-pin",
+                            Formats.volts(circuit(value, after).pinVolts()
+                                    - circuit(value, before).pinVolts()));
+                };
+        return Text.joined("", List.of(cause, Text.of(slope)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.ResistanceCurve;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A resistance with a pull-up: thermistor, resistance thermometer or sender. The unit takes R = Rp V / (Vp - V) and looks the value
@@ -84,11 +85,11 @@ final class ResistanceChannel implements Channel {
     }
 
     @Override
-    public Optional<String> unusable(double value, Conditions actual) {
+    public Optional<Text> unusable(double value, Conditions actual) {
         double ohms = ohmsRead(value, actual);
         return ohms > 0 && Double.isFinite(ohms)
                 ? Optional.empty()
-                : Optional.of("the voltage at the pin is outside the pull-up's range");
+                : Optional.of(ReadingTexts.text("unusable.pull-up"));
     }
 
     @Override
@@ -97,22 +98,28 @@ final class ResistanceChannel implements Channel {
     }
 
     @Override
-    public String formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
-        String cause =
+    public Text formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
+        Text cause =
                 switch (disturbance) {
-                    case OWN_RETURN, OTHER_RETURN -> Formats.volts(after.returnVolts() - before.returnVolts())
-                            + " in the return";
-                    case LEADS -> Formats.ohms(after.leadOhms()) + " + " + Formats.ohms(after.returnOhms())
-                            + " in series";
-                    case LOAD -> Formats.ohms(1 / after.inputSiemens()) + " across the input";
-                    case HEAT -> Formats.watts(watts(value, before)) + " / ("
+                    case OWN_RETURN, OTHER_RETURN -> ReadingTexts.text(
+                            "formula.in-return", Formats.volts(after.returnVolts() - before.returnVolts()));
+                    case LEADS -> ReadingTexts.text(
+                            "formula.in-series", Formats.ohms(after.leadOhms()), Formats.ohms(after.returnOhms()));
+                    case LOAD -> ReadingTexts.text("formula.across-input", Formats.ohms(1 / after.inputSiemens()));
+                    case HEAT -> Text.of(Formats.watts(watts(value, before)) + " / ("
                             + Formats.watts(
-                                    measurement.dissipationWattsPerKelvin().orElse(Double.NaN)) + "/K)";
+                                    measurement.dissipationWattsPerKelvin().orElse(Double.NaN)) + "/K)");
                     default -> disturbance.words();
                 };
-        return cause + ": R = Rp V / (Vp - V), " + Formats.ohms(pullUp.ohms()) + " to "
-                + Formats.volts(pullUp.volts()) + "; " + Formats.ohms(ohmsRead(value, before)) + " reads as "
-                + Formats.ohms(ohmsRead(value, after)) + ", "
-                + Figures.change(reading(value, before), reading(value, after), unit());
+        return ReadingTexts.text(
+                "formula.pull-up",
+                cause,
+                Formats.ohms(pullUp.ohms()),
+                Formats.volts(pullUp.volts()),
+                ReadingTexts.text(
+                        "formula.reads-as",
+                        Formats.ohms(ohmsRead(value, before)),
+                        Formats.ohms(ohmsRead(value, after))),
+                Figures.change(reading(value, before), reading(value, after), unit()));
     }
 }

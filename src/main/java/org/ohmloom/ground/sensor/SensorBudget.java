@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /**
  * The error of one sensor in one operating state. Of a switch or a pulse sensor it is the voltage of the level that comes nearest
@@ -37,9 +38,9 @@ public record SensorBudget(
         List<ErrorPart> tolerances,
         OptionalDouble ripple,
         double allowed,
-        String allowedFrom,
+        Text allowedFrom,
         double span,
-        Optional<String> unusable) {
+        Optional<Text> unusable) {
 
     /** Name of the part that other equipment makes on the sensor's return. */
     public static final String RETURN_OFFSET = "return offset";
@@ -61,7 +62,7 @@ public record SensorBudget(
             List<ErrorPart> tolerances,
             OptionalDouble ripple,
             double allowed,
-            String allowedFrom) {
+            Text allowedFrom) {
         this(
                 sensor,
                 unit,
@@ -81,12 +82,23 @@ public record SensorBudget(
     /**
      * One line of the budget.
      *
-     * @param name    what makes it, as {@code return offset}
-     * @param error   its error with sign, in the quantity's unit
-     * @param formula the formula with its numbers
-     * @param source  document, edition, clause of the formula
+     * @param named  what makes it, as {@code return offset}
+     * @param error  its error with sign, in the quantity's unit
+     * @param worked the formula with its numbers
+     * @param source document, edition, clause of the formula
      */
-    public record ErrorPart(String name, double error, String formula, String source) {}
+    public record ErrorPart(Text named, double error, Text worked, String source) {
+
+        /** What makes it, in English. */
+        public String name() {
+            return named.english();
+        }
+
+        /** The formula with its numbers, in English. */
+        public String formula() {
+            return worked.english();
+        }
+    }
 
     /** Sum of the known errors, in the quantity's unit. */
     public double knownError() {

@@ -37,9 +37,6 @@ import org.ohmloom.solve.Solution;
  */
 public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> signals, List<Unjudged> unjudged) {
 
-    /** How what could not be judged begins. */
-    static final String NOT_CHECKED = "Sensor error not checked:";
-
     public SensorStudy {
         budgets = List.copyOf(budgets);
         signals = List.copyOf(signals);
@@ -87,7 +84,7 @@ public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> si
             budgets.addAll(found);
             if (found.isEmpty()) {
                 gaps.add(
-                        "the unit is on in no state for",
+                        ReadingTexts.text("gap.never-on"),
                         judge.link().component().id());
             } else {
                 judge.gaps(gaps);
@@ -101,9 +98,9 @@ public record SensorStudy(List<SensorBudget> budgets, List<SignalSensitivity> si
         for (Component component : harness.components().all()) {
             if (component.device() instanceof Sensor sensor) {
                 if (sensor.measurement().isEmpty()) {
-                    gaps.add("what it measures is not entered for", component.id());
+                    gaps.add(ReadingTexts.text("gap.no-measurement"), component.id());
                 } else if (!linked.contains(component)) {
-                    gaps.add("no input of a control unit reads", component.id());
+                    gaps.add(ReadingTexts.text("gap.not-read"), component.id());
                 }
             }
         }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ohmloom.model.Measurement;
 import org.ohmloom.model.ThermocoupleVolts;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A thermocouple. It gives E(T) - E(Tj), Tj the temperature where its metals end: the unit's terminals with matching extension
@@ -58,19 +59,24 @@ final class ThermocoupleChannel implements Channel {
     }
 
     @Override
-    public String formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
-        String cause =
+    public Text formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
+        Text cause =
                 switch (disturbance) {
-                    case JOINT -> "E(" + Formats.celsius(terminalCelsius) + ") - E("
+                    case JOINT -> Text.of("E(" + Formats.celsius(terminalCelsius) + ") - E("
                             + Formats.celsius(after.jointCelsius())
                             + ") = "
                             + Formats.volts(ThermocoupleVolts.volts(terminalCelsius)
-                                    - ThermocoupleVolts.volts(after.jointCelsius()));
-                    case COLD_JUNCTION -> "E(" + Formats.celsius(terminalCelsius) + ") = "
-                            + Formats.volts(ThermocoupleVolts.volts(terminalCelsius)) + " is not added";
-                    default -> Formats.volts(circuit(value, after).pinVolts()
-                                    - circuit(value, before).pinVolts()) + " at the pin";
+                                    - ThermocoupleVolts.volts(after.jointCelsius())));
+                    case COLD_JUNCTION -> ReadingTexts.text(
+                            "formula.not-added",
+                            Formats.celsius(terminalCelsius),
+                            Formats.volts(ThermocoupleVolts.volts(terminalCelsius)));
+                    default -> ReadingTexts.text(
+                            "formula.at-pin",
+                            Formats.volts(circuit(value, after).pinVolts()
+                                    - circuit(value, before).pinVolts()));
                 };
-        return cause + "; " + Figures.change(reading(value, before), reading(value, after), unit());
+        return Text.joined(
+                "; ", List.of(cause, Figures.change(reading(value, before), reading(value, after), unit())));
     }
 }

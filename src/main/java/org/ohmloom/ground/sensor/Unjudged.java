@@ -4,6 +4,7 @@ import static org.ohmloom.units.Require.notBlank;
 
 import java.util.Collection;
 import java.util.List;
+import org.ohmloom.words.Text;
 
 /**
  * Something of the return paths that was not judged, and why.
@@ -13,7 +14,7 @@ import java.util.List;
  * @param words    what was not judged, and what would have to be entered, up to the subjects
  * @param subjects ids of the elements it is about, which end the sentence; none where it is about the harness as a whole
  */
-public record Unjudged(Study study, Reason reason, String words, List<String> subjects) {
+public record Unjudged(Study study, Reason reason, Text words, List<String> subjects) {
 
     private static final int MOST_NAMED = 8;
 
@@ -42,23 +43,30 @@ public record Unjudged(Study study, Reason reason, String words, List<String> su
     }
 
     public Unjudged {
-        notBlank(words, "what was not judged");
+        notBlank(words.english(), "what was not judged");
         subjects = List.copyOf(subjects);
     }
 
     /** About elements in their order. */
-    public static Unjudged of(Study study, Reason reason, String words, Collection<?> subjects) {
+    public static Unjudged of(Study study, Reason reason, Text words, Collection<?> subjects) {
         return new Unjudged(
                 study, reason, words, subjects.stream().map(Object::toString).toList());
     }
 
     /** The whole sentence; of many subjects the first {@value #MOST_NAMED} are named. */
-    public String sentence() {
+    public Text told() {
+        Text full = Text.of(".");
         if (subjects.isEmpty()) {
-            return words + ".";
+            return Text.joined("", List.of(words, full));
         }
         int more = subjects.size() - MOST_NAMED;
-        return words + " " + String.join(", ", subjects.subList(0, Math.min(MOST_NAMED, subjects.size())))
-                + (more > 0 ? " and " + more + " more" : "") + ".";
+        Text named = Text.of(String.join(", ", subjects.subList(0, Math.min(MOST_NAMED, subjects.size()))));
+        Text all = more > 0 ? ReadingTexts.text("unjudged.more", named, more) : named;
+        return Text.joined("", List.of(words, Text.of(" "), all, full));
+    }
+
+    /** The whole sentence in English. */
+    public String sentence() {
+        return told().english();
     }
 }

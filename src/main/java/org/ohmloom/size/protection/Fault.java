@@ -2,6 +2,7 @@ package org.ohmloom.size.protection;
 
 import java.util.OptionalDouble;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A fault current worked out from the network.
@@ -10,9 +11,14 @@ import org.ohmloom.units.Formats;
  * @param amps       current through the fault, A
  * @param deviceAmps current through the device it is reckoned for, A
  * @param limited    whether its source limits its own current, as a converter does
- * @param sentence   how it was worked out
+ * @param told       how it was worked out
  */
-public record Fault(String at, double amps, double deviceAmps, boolean limited, String sentence) {
+public record Fault(Text at, double amps, double deviceAmps, boolean limited, Text told) {
+
+    /** How it was worked out, in English. */
+    public String sentence() {
+        return told.english();
+    }
 
     /** A device is not all of a loop. */
     private static final double LEAST_RESISTANCE_RATIO = 0.2;
@@ -32,7 +38,7 @@ public record Fault(String at, double amps, double deviceAmps, boolean limited, 
                         amps * ratio,
                         deviceAmps * ratio,
                         limited,
-                        sentence + "; " + Formats.amps(deviceAmps * ratio) + " with the resistance of this type");
+                        FaultTexts.text("with-this-type", told, Formats.amps(deviceAmps * ratio)));
     }
 
     /** This fault behind an output that limits its current, A. */
@@ -45,6 +51,6 @@ public record Fault(String at, double amps, double deviceAmps, boolean limited, 
                         Math.min(amps, cap),
                         cap,
                         limited,
-                        sentence + "; an output before it limits that to " + Formats.amps(cap));
+                        FaultTexts.text("limited", told, Formats.amps(cap)));
     }
 }

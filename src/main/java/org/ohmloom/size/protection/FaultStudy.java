@@ -23,6 +23,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Solves every fault the study needs: the smallest at each load, the largest behind each device and at the start of each wire.
@@ -90,7 +91,7 @@ final class FaultStudy {
                     .add(place.to()));
             networks.hot()
                     .flows(place.at(), place.to(), FaultNetwork.FAULT_OHMS, List.of(source), false)
-                    .ifPresent(flows -> least(place.label(), flows, devices, source));
+                    .ifPresent(flows -> least(Text.of(place.label()), flows, devices, source));
         }
         networks.cool()
                 .flows(place.at(), place.to(), FaultNetwork.FAULT_OHMS, all(), true)
@@ -98,7 +99,7 @@ final class FaultStudy {
     }
 
     /** Keeps the currents of a smallest fault: for its devices, and for the wires that rely on one of them. */
-    private void least(String label, FaultFlows flows, SortedSet<ComponentId> devices, FeedSource source) {
+    private void least(Text label, FaultFlows flows, SortedSet<ComponentId> devices, FeedSource source) {
         double rating = 0;
         double through = 0;
         for (ComponentId device : devices) {
@@ -120,10 +121,13 @@ final class FaultStudy {
                                 flows.amps(),
                                 amps,
                                 !relying.isBattery(source),
-                                "A short circuit at " + label + " draws " + Formats.amps(flows.amps()) + " from "
-                                        + networks.hotWords(source.component())
-                                        + ", with conductors at their limit, all"
-                                        + " contacts and the return: " + Formats.amps(amps) + " through " + device));
+                                FaultTexts.text(
+                                        "smallest",
+                                        label,
+                                        Formats.amps(flows.amps()),
+                                        networks.hotWords(source.component()),
+                                        Formats.amps(amps),
+                                        device)));
             }
         }
         carry(flows, devices, true);
@@ -166,7 +170,7 @@ final class FaultStudy {
                         .flatMap(to ->
                                 networks.hot().flows(far, to, FaultNetwork.FAULT_OHMS, List.of(source), false).stream())
                         .max(Comparator.comparingDouble(FaultFlows::amps))
-                        .ifPresent(flows -> least("the end of " + wire, flows, devices, source));
+                        .ifPresent(flows -> least(FaultTexts.text("at.end", wire), flows, devices, source));
             }
         }
     }
@@ -237,15 +241,14 @@ final class FaultStudy {
 
     private Fault largest(ComponentId device, FaultFlows flows, BranchId branch) {
         return new Fault(
-                device.value(),
+                Text.of(device.value()),
                 flows.amps(),
                 flows.through(branch),
                 false,
-                "A short circuit right behind " + device + " to "
-                        + (bodies.isEmpty() ? "the source's negative terminal" : "chassis")
-                        + ", batteries full and warm,"
-                        + " every other source running, conductors at 20 °C: "
-                        + Formats.amps(flows.through(branch)));
+                FaultTexts.text(
+                        bodies.isEmpty() ? "largest-to-negative" : "largest-to-chassis",
+                        device,
+                        Formats.amps(flows.through(branch))));
     }
 
     /** Whether some load is fed over a branch. */

@@ -16,6 +16,7 @@ import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.model.Switch;
 import org.ohmloom.tables.FuseRating;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.words.Text;
 
 /**
  * The voltage rating of a part against the highest system voltage where it is.
@@ -26,7 +27,7 @@ import org.ohmloom.tables.WireTables;
  * @param systemVolts highest system voltage there, V
  * @param source      where the rating comes from
  */
-public record VoltageRating(String element, String part, double ratedVolts, double systemVolts, String source) {
+public record VoltageRating(String element, Text part, double ratedVolts, double systemVolts, String source) {
 
     private static final double SAME = 1e-9;
 
@@ -48,7 +49,7 @@ public record VoltageRating(String element, String part, double ratedVolts, doub
                     .max()
                     .ifPresent(system -> ratings.add(new VoltageRating(
                             component.id().value(),
-                            rated.what + " " + component.id(),
+                            FaultTexts.text(rated.what, component.id()),
                             rated.volts,
                             system,
                             rated.source))));
@@ -72,7 +73,7 @@ public record VoltageRating(String element, String part, double ratedVolts, doub
 
     private static Optional<Rated> rated(WireTables tables, Device device) {
         if (device instanceof ProtectiveDevice protective) {
-            String what = protective.kind() == ProtectiveDevice.Kind.FUSE ? "Fuse" : "Breaker";
+            String what = protective.kind() == ProtectiveDevice.Kind.FUSE ? "rated.fuse" : "rated.breaker";
             Optional<Rated> listed = tables.fuseSeries(protective.series())
                     .flatMap(series -> series.rating(protective.ratingAmps())
                             .or(() -> series.ratings().stream().findFirst()))
@@ -81,12 +82,12 @@ public record VoltageRating(String element, String part, double ratedVolts, doub
             return entered(what, protective.ratedVolts()).or(() -> listed);
         }
         if (device instanceof Switch hand) {
-            return entered("Switch", hand.ratedVolts());
+            return entered("rated.switch", hand.ratedVolts());
         }
         if (device instanceof Relay relay) {
-            return entered("Relay", relay.ratedVolts());
+            return entered("rated.relay", relay.ratedVolts());
         }
-        return device instanceof SolidStateOutput output ? entered("Output", output.ratedVolts()) : Optional.empty();
+        return device instanceof SolidStateOutput output ? entered("rated.output", output.ratedVolts()) : Optional.empty();
     }
 
     private static Optional<Rated> entered(String what, OptionalDouble volts) {
@@ -111,7 +112,10 @@ public record VoltageRating(String element, String part, double ratedVolts, doub
                             || system.getAsDouble() - rated.getAsDouble() > worst.systemVolts - worst.ratedVolts)) {
                 worst = new VoltageRating(
                         connector.id().value(),
-                        "Contact " + cavity.contact().orElseThrow() + " in " + connector.id() + "." + cavity.name(),
+                        FaultTexts.text(
+                                "rated.contact",
+                                cavity.contact().orElseThrow(),
+                                connector.id() + "." + cavity.name()),
                         rated.getAsDouble(),
                         system.getAsDouble(),
                         ENTERED);

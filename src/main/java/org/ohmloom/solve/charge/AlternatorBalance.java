@@ -2,6 +2,7 @@ package org.ohmloom.solve.charge;
 
 import java.util.List;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.words.Text;
 
 /**
  * What an alternator does in a state. Regulation, limit and no reverse current are a complementarity: it regulates, gives its
@@ -26,7 +27,7 @@ public record AlternatorBalance(
         String sense,
         double senseVolts,
         double residualVolts,
-        List<String> steps) {
+        List<Text> steps) {
 
     /** The three ways of an alternator, and that of one which is not in use. */
     public enum Mode {

@@ -3,8 +3,10 @@ package org.ohmloom.solve.charge;
 import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.solve.charge.AlternatorBalance.Mode;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** The charge balance of a state in sentences. */
 final class BalanceSentences {
@@ -14,44 +16,61 @@ final class BalanceSentences {
 
     private BalanceSentences() {}
 
-    static List<String> of(OperatingState state, List<AlternatorBalance> alternators, List<BatteryBalance> batteries) {
-        List<String> sentences = new ArrayList<>();
+    static List<Text> of(OperatingState state, List<AlternatorBalance> alternators, List<BatteryBalance> batteries) {
+        List<Text> sentences = new ArrayList<>();
         alternators.forEach(alternator -> sentences.add(alternator(alternator)));
         boolean ranOut = alternators.stream().anyMatch(each -> each.mode() == Mode.AT_LIMIT);
         batteries.forEach(battery -> sentences.add(battery(state, battery, ranOut)));
         return sentences;
     }
 
-    private static String alternator(AlternatorBalance each) {
+    private static Text alternator(AlternatorBalance each) {
         return switch (each.mode()) {
-            case REGULATES -> each.alternator() + " holds " + Formats.volts(each.senseVolts()) + " at " + each.sense()
-                    + " and gives " + Formats.amps(each.amps()) + " of " + Formats.amps(each.limitAmps()) + ".";
-            case AT_LIMIT -> each.alternator() + " gives all of its " + Formats.amps(each.limitAmps()) + " and reaches "
-                    + Formats.volts(each.senseVolts()) + " of " + Formats.volts(each.setPointVolts()) + " at "
-                    + each.sense() + ".";
-            case IDLE -> each.alternator() + " gives nothing: " + each.sense() + " stands at "
-                    + Formats.volts(each.senseVolts()) + ", above its " + Formats.volts(each.setPointVolts()) + ".";
-            case AT_REST -> each.alternator() + " can give nothing in this state.";
+            case REGULATES -> SolveTexts.text(
+                    "charge.regulates",
+                    each.alternator(),
+                    Formats.volts(each.senseVolts()),
+                    each.sense(),
+                    Formats.amps(each.amps()),
+                    Formats.amps(each.limitAmps()));
+            case AT_LIMIT -> SolveTexts.text(
+                    "charge.at-limit",
+                    each.alternator(),
+                    Formats.amps(each.limitAmps()),
+                    Formats.volts(each.senseVolts()),
+                    Formats.volts(each.setPointVolts()),
+                    each.sense());
+            case IDLE -> SolveTexts.text(
+                    "charge.idle",
+                    each.alternator(),
+                    each.sense(),
+                    Formats.volts(each.senseVolts()),
+                    Formats.volts(each.setPointVolts()));
+            case AT_REST -> SolveTexts.text("charge.at-rest", each.alternator());
         };
     }
 
-    private static String battery(OperatingState state, BatteryBalance each, boolean ranOut) {
+    private static Text battery(OperatingState state, BatteryBalance each, boolean ranOut) {
         if (each.charges()) {
-            return each.battery() + " is charged with " + Formats.amps(-each.amps())
-                    + (-each.amps() >= each.acceptanceAmps() * (1 - ACCEPTED_RATIO) ? ", all it accepts." : ".");
+            boolean all = -each.amps() >= each.acceptanceAmps() * (1 - ACCEPTED_RATIO);
+            return SolveTexts.text(
+                    all ? "charge.charged-all" : "charge.charged", each.battery(), Formats.amps(-each.amps()));
         }
         if (!each.discharges()) {
-            return each.battery() + " neither gives nor takes current.";
+            return SolveTexts.text("charge.neither", each.battery());
         }
-        String rest = ranOut ? " supplies the remaining " : " supplies ";
-        String start = each.battery() + rest + Formats.amps(each.amps()) + " at " + Formats.volts(each.volts());
+        Text start = SolveTexts.text(
+                ranOut ? "charge.supplies-rest" : "charge.supplies",
+                each.battery(),
+                Formats.amps(each.amps()),
+                Formats.volts(each.volts()));
         if (state.durationSeconds().isPresent()) {
             double seconds = state.durationSeconds().getAsDouble();
-            return start + " for " + Formats.seconds(seconds) + ": " + Formats.number(each.amps() * seconds / 3600)
-                    + " Ah.";
+            return SolveTexts.text(
+                    "charge.for", start, Formats.seconds(seconds), Formats.number(each.amps() * seconds / 3600));
         }
         double hours = each.enduranceHours().orElse(each.plainHours().orElse(0));
-        return start + ": " + Formats.number(each.amps()) + " Ah in every hour, empty after " + hours(hours) + ".";
+        return SolveTexts.text("charge.every-hour", start, Formats.number(each.amps()), hours(hours));
     }
 
     /** Hours and minutes as people say them. */

@@ -3,6 +3,7 @@ package org.ohmloom.solve.charge;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.words.Text;
 
 /**
  * What a battery does in a state.
@@ -30,7 +31,7 @@ public record BatteryBalance(
         double celsius,
         OptionalDouble enduranceHours,
         OptionalDouble plainHours,
-        List<String> steps) {
+        List<Text> steps) {
 
     /** Currents below this count as none, A: less than a lamp that shows that something is on. */
     public static final double NOTHING_AMPS = 0.05;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.SequenceId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /**
  * A timed sequence of operating states, run with the charge level moving the batteries' voltage and resistance.
@@ -26,7 +27,7 @@ public record SequenceRun(
         OptionalDouble untilVolts,
         double totalSeconds,
         Optional<StateId> stoppedAt,
-        List<String> sentences) {
+        List<Text> sentences) {
 
     /**
      * One step as it ran.

@@ -7,7 +7,9 @@ import java.util.OptionalDouble;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.StateId;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** What became of the batteries in a sequence, in sentences. */
 final class SequenceSentences {
@@ -16,27 +18,31 @@ final class SequenceSentences {
 
     private SequenceSentences() {}
 
-    static List<String> of(
+    static List<Text> of(
             Harness harness,
             List<BatteryRun> batteries,
             OptionalDouble untilVolts,
             double totalSeconds,
             Optional<StateId> stoppedAt) {
-        List<String> sentences = new ArrayList<>();
+        List<Text> sentences = new ArrayList<>();
         for (BatteryRun battery : batteries) {
-            sentences.add(battery.battery() + " goes from " + Formats.percent(battery.startFraction()) + " to "
-                    + Formats.percent(battery.endFraction()) + " of " + Formats.number(battery.capacityAmpHours())
-                    + " Ah in " + BalanceSentences.hours(totalSeconds / SECONDS_PER_HOUR) + ": gives "
-                    + Formats.number(battery.drawnAmpHours()) + " Ah, takes "
-                    + Formats.number(battery.chargedAmpHours()) + " Ah; lowest voltage "
-                    + Formats.volts(battery.lowestVolts()) + ".");
+            sentences.add(SolveTexts.text(
+                    "charge.goes",
+                    battery.battery(),
+                    Formats.percent(battery.startFraction()),
+                    Formats.percent(battery.endFraction()),
+                    Formats.number(battery.capacityAmpHours()),
+                    BalanceSentences.hours(totalSeconds / SECONDS_PER_HOUR),
+                    Formats.number(battery.drawnAmpHours()),
+                    Formats.number(battery.chargedAmpHours()),
+                    Formats.volts(battery.lowestVolts())));
             untilVolts.ifPresent(until -> sentences.add(until(battery, until, cranks(harness, battery))));
             battery.emptyMinutes()
-                    .ifPresent(minutes -> sentences.add(battery.battery() + " is empty after "
-                            + BalanceSentences.hours(minutes / MINUTES_PER_HOUR) + "."));
+                    .ifPresent(minutes -> sentences.add(SolveTexts.text(
+                            "charge.empty", battery.battery(), BalanceSentences.hours(minutes / MINUTES_PER_HOUR))));
         }
         stoppedAt.ifPresent(state -> sentences.add(
-                "The run stops in '" + harness.states().get(state).name() + "': its network has no solution."));
+                SolveTexts.text("charge.stops", harness.states().get(state).name())));
         return sentences;
     }
 
@@ -45,11 +51,16 @@ final class SequenceSentences {
                 .anyMatch(sample -> harness.states().get(sample.state()).mode() == EngineMode.CRANKING);
     }
 
-    private static String until(BatteryRun battery, double untilVolts, boolean cranks) {
+    private static Text until(BatteryRun battery, double untilVolts, boolean cranks) {
         return battery.untilMinutes().isPresent()
-                ? battery.battery() + " comes down to " + Formats.volts(untilVolts) + " after "
-                        + BalanceSentences.hours(battery.untilMinutes().getAsDouble() / MINUTES_PER_HOUR) + "."
-                : battery.battery() + " stays above " + Formats.volts(untilVolts)
-                        + (cranks ? ", cranking left out." : ".");
+                ? SolveTexts.text(
+                        "charge.comes-down",
+                        battery.battery(),
+                        Formats.volts(untilVolts),
+                        BalanceSentences.hours(battery.untilMinutes().getAsDouble() / MINUTES_PER_HOUR))
+                : SolveTexts.text(
+                        cranks ? "charge.stays-above-cranking" : "charge.stays-above",
+                        battery.battery(),
+                        Formats.volts(untilVolts));
     }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /**
  * The charge balance of one operating state.
@@ -14,7 +15,7 @@ import org.ohmloom.model.StateId;
  * @param sentences   the balance for people, one sentence for each source
  */
 public record StateCharge(
-        StateId state, List<AlternatorBalance> alternators, List<BatteryBalance> batteries, List<String> sentences) {
+        StateId state, List<AlternatorBalance> alternators, List<BatteryBalance> batteries, List<Text> sentences) {
 
     public StateCharge {
         alternators = List.copyOf(alternators);

@@ -11,6 +11,8 @@ import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.LoadGroup;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.SolveTexts;
+import org.ohmloom.words.Text;
 
 /**
  * What takes current, put together where it can only run together, and the rules over it.
@@ -21,7 +23,7 @@ import org.ohmloom.solve.Solution;
  * @param allowed which blocks may run at once
  * @param notes   load groups that could not be held to the letter, in sentences
  */
-record Blocks(List<Taker> takers, int[] blockOf, int count, Allowed allowed, List<String> notes) {
+record Blocks(List<Taker> takers, int[] blockOf, int count, Allowed allowed, List<Text> notes) {
 
     private record Key(SortedSet<Control> controls, SortedSet<BranchId> atRest) {
         static Key of(Taker taker) {
@@ -40,7 +42,7 @@ record Blocks(List<Taker> takers, int[] blockOf, int count, Allowed allowed, Lis
         int[] blockOf = takers.stream()
                 .mapToInt(taker -> numbers.computeIfAbsent(Key.of(taker), key -> numbers.size()))
                 .toArray();
-        List<String> notes = new ArrayList<>();
+        List<Text> notes = new ArrayList<>();
         if (numbers.size() > Allowed.MOST_BLOCKS) {
             return new Blocks(takers, blockOf, numbers.size(), new Allowed(new int[0][], 0), notes);
         }
@@ -78,7 +80,7 @@ record Blocks(List<Taker> takers, int[] blockOf, int count, Allowed allowed, Lis
     }
 
     private static void rule(
-            LoadGroup group, List<Taker> takers, int[] blockOf, Allowed allowed, int count, List<String> notes) {
+            LoadGroup group, List<Taker> takers, int[] blockOf, Allowed allowed, int count, List<Text> notes) {
         int[] counts = new int[count];
         long members = 0;
         SortedSet<ComponentId> missing = new TreeSet<>(group.members());
@@ -88,7 +90,6 @@ record Blocks(List<Taker> takers, int[] blockOf, int count, Allowed allowed, Lis
                 members |= 1L << blockOf[taker];
             }
         }
-        String name = "Load group " + group.id() + " (" + group.name() + ")";
         if (group.kind() == LoadGroup.Kind.TOGETHER) {
             allowed.together(members);
             return;
@@ -96,7 +97,7 @@ record Blocks(List<Taker> takers, int[] blockOf, int count, Allowed allowed, Lis
         if (allowed.accepts(counts, group.mostOn())) {
             allowed.limit(counts, group.mostOn());
         } else {
-            notes.add(name + " is left out: nothing switches its loads apart, so more of them run than it allows.");
+            notes.add(SolveTexts.text("envelope.group-left-out", group.id(), group.name()));
         }
     }
 

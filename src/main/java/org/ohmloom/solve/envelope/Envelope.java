@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.words.Text;
 
 /**
  * The worst currents and voltage drops over all combinations of loads a builder allows.
@@ -22,7 +23,7 @@ import org.ohmloom.model.ComponentId;
  * @param notes      what was left out or could not be held to the letter, in sentences
  */
 public record Envelope(
-        List<SituationEnvelope> situations, SortedSet<ComponentId> never, boolean hasGroups, List<String> notes) {
+        List<SituationEnvelope> situations, SortedSet<ComponentId> never, boolean hasGroups, List<Text> notes) {
     /** Nothing studied. */
     public static final Envelope NONE = new Envelope(List.of(), new TreeSet<>(), false, List.of());
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.solve.SolveTexts;
+import org.ohmloom.words.Text;
 
 /**
  * Finds the worst current of every branch and the worst drop of every load over all allowed combinations of loads.
@@ -24,22 +26,22 @@ public final class EnvelopeStudy {
      * @throws java.util.concurrent.CancellationException when asked to stop
      */
     public static Envelope of(EnvelopeInput input) {
-        List<String> notes = new ArrayList<>();
+        List<Text> notes = new ArrayList<>();
         boolean hasGroups = !input.harness().loadGroups().isEmpty();
         Takers takers = Takers.of(input.harness(), input.lasting(), input.solutions(), input.cancelled());
         List<SituationEnvelope> studied = new ArrayList<>();
         List<Situation> situations = Situation.of(input.harness(), input.lasting());
         for (Situation situation : situations) {
             if (studied.size() == MOST_SITUATIONS) {
-                notes.add("Only the first " + MOST_SITUATIONS + " of " + situations.size()
-                        + " ways the sources are found are studied.");
+                notes.add(SolveTexts.text("envelope.first-ways", MOST_SITUATIONS, situations.size()));
                 break;
             }
             new SituationStudy(input, situation, takers).study(notes).ifPresent(studied::add);
         }
         if (!takers.never().isEmpty()) {
-            notes.add("In no combination, because they run in no state that lasts: "
-                    + takers.never().stream().map(ComponentId::value).collect(Collectors.joining(", ")) + ".");
+            notes.add(SolveTexts.text(
+                    "envelope.never",
+                    takers.never().stream().map(ComponentId::value).collect(Collectors.joining(", "))));
         }
         return new Envelope(
                 studied, takers.never(), hasGroups, notes.stream().distinct().toList());

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.ohmloom.graph.Law;
+import org.ohmloom.solve.SolveTexts;
+import org.ohmloom.words.Text;
 
 /**
  * The models of a situation, one for each mode of its sources, and whether their bounds may be claimed.
@@ -14,18 +16,18 @@ import org.ohmloom.graph.Law;
  * @param doubts   why no bound is claimed, in sentences; empty where bounds hold
  * @param isPulsed whether something is switched at a duty
  */
-record Models(List<TargetSearch.Model> searched, List<String> doubts, boolean isPulsed) {
+record Models(List<TargetSearch.Model> searched, List<Text> doubts, boolean isPulsed) {
     /** A transfer resistance below this counts as negative, ohm. */
     private static final double NEGATIVE_OHMS = -1e-9;
 
     /** Makes the models of a closed network. */
     static Models of(ClosedNetwork closed, Blocks blocks, BooleanSupplier cancelled) {
-        List<String> doubts = new ArrayList<>();
+        List<Text> doubts = new ArrayList<>();
         boolean pulsed = blocks.takers().stream().anyMatch(Taker::isPulsed);
         List<TargetSearch.Model> searched = new ArrayList<>();
         Optional<List<SourceMode>> modes = SourceMode.of(closed.sources(), closed.sensed());
         if (modes.isEmpty() || closed.sensed().size() > 1) {
-            return new Models(List.of(), List.of("the sources have more modes than are looked at"), pulsed);
+            return new Models(List.of(), List.of(SolveTexts.text("doubt.many-modes")), pulsed);
         }
         for (SourceMode mode : modes.get()) {
             Optional<LinearModel> model = LinearModel.of(closed, mode, blocks.takers(), cancelled);
@@ -42,7 +44,7 @@ record Models(List<TargetSearch.Model> searched, List<String> doubts, boolean is
             Blocks blocks,
             boolean pulsed,
             List<TargetSearch.Model> searched,
-            List<String> doubts,
+            List<Text> doubts,
             BooleanSupplier cancelled) {
         boolean soft = pulsed && mode.pieces().contains(SourceMode.Piece.SENSED);
         LinearModel lowest = soft
@@ -51,26 +53,26 @@ record Models(List<TargetSearch.Model> searched, List<String> doubts, boolean is
                 : linear;
         Box box = Box.of(linear, lowest, blocks.blockOf());
         if (!box.holds()) {
-            doubts.add("with everything on the voltage could collapse");
+            doubts.add(SolveTexts.text("doubt.collapse"));
         }
         searched.add(new TargetSearch.Model(linear, linear.conditions(), box));
         if (!linear.isRadial()) {
-            doubts.add("a load has more than one way through switches or relays, or sources meet through one");
+            doubts.add(SolveTexts.text("doubt.several-ways"));
         }
         if (isCrossed(linear) || isCrossed(lowest)) {
-            doubts.add("the current of one load raises the voltage of another");
+            doubts.add(SolveTexts.text("doubt.raises"));
         }
     }
 
-    private static void doubt(ClosedNetwork closed, Blocks blocks, List<String> doubts) {
+    private static void doubt(ClosedNetwork closed, Blocks blocks, List<Text> doubts) {
         if (closed.hasDiodes()) {
-            doubts.add("a diode lies on the way of some current");
+            doubts.add(SolveTexts.text("doubt.diode"));
         }
         for (Taker taker : blocks.takers()) {
             if (taker.branch().law() instanceof Law.PowerOf) {
-                doubts.add("converter input " + taker.id() + " is taken at the most power a named state shows");
+                doubts.add(SolveTexts.text("doubt.converter", taker.id()));
             } else if (!taker.isExact() && !taker.isSeen()) {
-                doubts.add("the current of " + taker.id() + " is taken as the largest a named state shows");
+                doubts.add(SolveTexts.text("doubt.seen", taker.id()));
             }
         }
     }

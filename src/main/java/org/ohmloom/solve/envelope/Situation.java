@@ -2,7 +2,6 @@ package org.ohmloom.solve.envelope;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -17,6 +16,9 @@ import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.SourceSetting;
+import org.ohmloom.solve.SolveTexts;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /**
  * One way the sources are found.
@@ -54,10 +56,12 @@ record Situation(
     }
 
     /** For people: {@code engine running with BT1, GEN1}. */
-    String name() {
-        return "engine " + mode.name().toLowerCase(Locale.ROOT) + " with "
-                + (on.isEmpty()
-                        ? "no source"
+    Text name() {
+        return SolveTexts.text(
+                "envelope.situation",
+                Constants.text(mode),
+                on.isEmpty()
+                        ? SolveTexts.text("envelope.no-sources")
                         : on.stream().map(Object::toString).collect(Collectors.joining(", ")));
     }
 
@@ -65,7 +69,7 @@ record Situation(
     OperatingState state(String id, SortedMap<ComponentId, Setting> components, SortedMap<OutputPin, Setting> outputs) {
         return new OperatingState(
                 Combination.stateId(id),
-                "Worst combination " + id + ", " + name(),
+                "Worst combination " + id + ", " + name().english(),
                 mode,
                 settings,
                 components,

@@ -10,11 +10,12 @@ import java.util.TreeSet;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState.EngineMode;
+import org.ohmloom.words.Text;
 
 /**
  * The envelope while the sources are found in one way.
  *
- * @param name         what people call it: {@code engine running with BT1, GEN1}
+ * @param named        what people call it: {@code engine running with BT1, GEN1}
  * @param mode         what the engine does
  * @param sources      sources that are on
  * @param combinations combinations that were solved in full
@@ -23,19 +24,24 @@ import org.ohmloom.model.OperatingState.EngineMode;
  * @param steps        how it was computed, in sentences
  */
 public record SituationEnvelope(
-        String name,
+        Text named,
         EngineMode mode,
         SortedSet<ComponentId> sources,
         List<Combination> combinations,
         SortedMap<BranchId, BranchEnvelope> branches,
         SortedMap<ComponentId, LoadEnvelope> loads,
-        List<String> steps) {
+        List<Text> steps) {
     public SituationEnvelope {
         sources = Collections.unmodifiableSortedSet(new TreeSet<>(sources));
         combinations = List.copyOf(combinations);
         branches = Collections.unmodifiableSortedMap(new TreeMap<>(branches));
         loads = Collections.unmodifiableSortedMap(new TreeMap<>(loads));
         steps = List.copyOf(steps);
+    }
+
+    /** What people call it, in English. */
+    public String name() {
+        return named.english();
     }
 
     /** The combination of that identity. */

@@ -20,6 +20,8 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Setting;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.SolveTexts;
+import org.ohmloom.words.Text;
 
 /**
  * The envelope of one situation: model, search, full solution of the winners, and what came of it.
@@ -45,7 +47,7 @@ final class SituationStudy {
     private final EnvelopeInput input;
     private final Situation situation;
     private final Takers takers;
-    private final List<String> steps = new ArrayList<>();
+    private final List<Text> steps = new ArrayList<>();
     private Optional<Solution> last = Optional.empty();
     private int searchSteps;
     private int unsearched;
@@ -57,29 +59,34 @@ final class SituationStudy {
     }
 
     /** Studies; adds what could not be done to the notes. */
-    Optional<SituationEnvelope> study(List<String> notes) {
+    Optional<SituationEnvelope> study(List<Text> notes) {
         Network network = input.networks().apply(allOn());
         ClosedNetwork closed = ClosedNetwork.of(network, input.harness(), takers.all());
         List<Taker> fed = closed.fed(takers.all(), input.cancelled());
         Blocks blocks = Blocks.of(fed, input.harness().loadGroups().all());
         notes.addAll(blocks.notes());
         if (blocks.count() > Allowed.MOST_BLOCKS) {
-            notes.add(situation.name() + ": " + blocks.count() + " loads are switched separately, more than the "
-                    + Allowed.MOST_BLOCKS + " this study combines; no envelope.");
+            notes.add(here(SolveTexts.text("envelope.many-blocks", blocks.count(), Allowed.MOST_BLOCKS)));
             return Optional.empty();
         }
         if (fed.size() > MOST_TAKERS) {
-            notes.add(situation.name() + ": " + fed.size() + " consumers, more than the " + MOST_TAKERS
-                    + " this study combines; no envelope.");
+            notes.add(here(SolveTexts.text("envelope.many-consumers", fed.size(), MOST_TAKERS)));
             return Optional.empty();
         }
         Models models = Models.of(closed, blocks, input.cancelled());
         if (blocks.count() == 0 || models.searched().isEmpty()) {
-            String why = models.doubts().isEmpty() ? "nothing takes current" : String.join("; ", models.doubts());
-            notes.add(situation.name() + ": no envelope, " + why + ".");
+            Text why = models.doubts().isEmpty()
+                    ? SolveTexts.text("envelope.nothing-taken")
+                    : Text.joined("; ", models.doubts());
+            notes.add(here(SolveTexts.text("envelope.none", why)));
             return Optional.empty();
         }
         return Optional.of(envelope(closed, blocks, models, notes));
+    }
+
+    /** Said of this situation alone. */
+    private Text here(Text note) {
+        return Text.joined(": ", List.of(situation.name(), note));
     }
 
     private OperatingState allOn() {
@@ -99,7 +106,7 @@ final class SituationStudy {
         return situation.state(situation.id(), components, outputs);
     }
 
-    private SituationEnvelope envelope(ClosedNetwork closed, Blocks blocks, Models models, List<String> notes) {
+    private SituationEnvelope envelope(ClosedNetwork closed, Blocks blocks, Models models, List<Text> notes) {
         TargetSearch search = new TargetSearch(blocks, models.searched(), input.cancelled());
         Bounds bounds = new Bounds(models, blocks);
         Candidates candidates = new Candidates(models.searched());
@@ -110,11 +117,9 @@ final class SituationStudy {
         Harvest harvest = new Harvest(combinations);
         describe(blocks, models, combinations);
         if (unsearched > 0) {
-            String left =
-                    unsearched + " branches and loads were not searched, to keep the calculation quick: theirs is the"
-                            + " worst of the combinations solved in full, and no bound is claimed.";
+            Text left = SolveTexts.text("envelope.unsearched", unsearched);
             steps.add(left);
-            notes.add(situation.name() + ": " + left);
+            notes.add(here(left));
         }
         return new SituationEnvelope(
                 situation.name(),
@@ -227,7 +232,7 @@ final class SituationStudy {
      * The named states of this situation that the load groups allow: each as it was solved, so that the envelope is never less,
      * and with every conductor as warm as any state makes it, as the other combinations are.
      */
-    private List<Combination> named(Blocks blocks, List<String> notes) {
+    private List<Combination> named(Blocks blocks, List<Text> notes) {
         List<Combination> named = new ArrayList<>();
         for (OperatingState state : input.lasting()) {
             if (!situation.holds(state)) {
@@ -235,8 +240,7 @@ final class SituationStudy {
             }
             long on = blocks.running(input.solutions().get(state.id()));
             if (!blocks.allowed().keepsGroups(on)) {
-                notes.add("State " + state.name()
-                        + " runs loads together that the load groups do not allow; it is not in" + " the envelope.");
+                notes.add(SolveTexts.text("envelope.not-allowed", state.name()));
                 continue;
             }
             Combination itself = new Combination(
@@ -264,25 +268,23 @@ final class SituationStudy {
 
     private void describe(Blocks blocks, Models models, List<Combination> combinations) {
         boolean linear = TargetSearch.isLinear(blocks);
-        steps.add(blocks.takers().size() + " consumers in " + blocks.count() + " groups that can only run as a whole; "
-                + models.searched().size() + " modes of the sources; " + searchSteps + " search steps; "
-                + combinations.size() + " combinations solved in full, the named states among them.");
+        steps.add(SolveTexts.text(
+                "envelope.counts",
+                blocks.takers().size(),
+                blocks.count(),
+                models.searched().size(),
+                searchSteps,
+                combinations.size()));
         steps.add(
                 linear
-                        ? "All currents are constant: each branch current is the sum of load currents times transfer ratios"
-                                + " (superposition), its maximum found by branch and bound over the load groups: exact."
-                        : "Bound: each current lies between its values at the highest and lowest voltage it can have, the"
-                                + " voltage falling by transfer resistance times the other currents; the sum of the largest"
-                                + " shares over the load groups is maximised by branch and bound, at most "
-                                + TargetSearch.BOUNDED_STEPS + " steps each.");
+                        ? SolveTexts.text("envelope.exact")
+                        : SolveTexts.text("envelope.bounded", TargetSearch.BOUNDED_STEPS));
         if (models.isPulsed()) {
-            steps.add("Switched outputs count with their on-state current; the RMS bound adds RMS currents"
-                    + " (triangle inequality), with the root of the duty where nothing freewheels.");
+            steps.add(SolveTexts.text("envelope.pulsed"));
         }
         if (blocks.takers().stream().anyMatch(Taker::isSeen)) {
-            steps.add("Inductive loads on outputs that switch count with the largest current a named state shows; where"
-                    + " their current passes no bound is claimed.");
+            steps.add(SolveTexts.text("envelope.inductive"));
         }
-        models.doubts().forEach(doubt -> steps.add("No bound is claimed: " + doubt + "."));
+        models.doubts().forEach(doubt -> steps.add(SolveTexts.text("envelope.no-bound", doubt)));
     }
 }

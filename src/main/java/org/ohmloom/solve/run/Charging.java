@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.solve.WarmNetwork;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * The capacitor at the supply of a control unit, empty at first, behind its series resistance; its state is its voltage Vc.
@@ -62,9 +64,9 @@ final class Charging implements Moving {
     }
 
     @Override
-    public String method() {
-        return "dVc/dt = I / C, I = (V - Vc) / R, C = " + Formats.quantity(farads, Dimension.CAPACITANCE) + ", R = "
-                + Formats.ohms(ohms) + ", Vc = 0 at first";
+    public Text method() {
+        return SolveTexts.text(
+                "start.charging", Formats.quantity(farads, Dimension.CAPACITANCE), Formats.ohms(ohms));
     }
 
     @Override

@@ -3,8 +3,10 @@ package org.ohmloom.solve.run;
 import java.util.List;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.solve.WarmNetwork;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A load whose current falls exponentially from a peak to its running current.
@@ -23,7 +25,7 @@ final class Fading implements Moving {
     private final Law law;
     private final double coldOhms;
     private final double decaySeconds;
-    private final String method;
+    private final Text method;
 
     /**
      * A load with a peak.
@@ -41,9 +43,12 @@ final class Fading implements Moving {
         this.law = law;
         this.coldOhms = ratedVolts / peakAmps;
         this.decaySeconds = decaySeconds;
-        this.method = "f = exp(-t / " + Formats.seconds(decaySeconds) + "): f of the resistance "
-                + Formats.volts(ratedVolts) + " / " + Formats.amps(peakAmps) + " = " + Formats.ohms(coldOhms)
-                + ", 1 - f of the running load";
+        this.method = SolveTexts.text(
+                "start.fading",
+                Formats.seconds(decaySeconds),
+                Formats.volts(ratedVolts),
+                Formats.amps(peakAmps),
+                Formats.ohms(coldOhms));
     }
 
     @Override
@@ -62,7 +67,7 @@ final class Fading implements Moving {
     }
 
     @Override
-    public String method() {
+    public Text method() {
         return method;
     }
 

@@ -3,6 +3,7 @@ package org.ohmloom.solve.run;
 import java.util.List;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.solve.WarmNetwork;
+import org.ohmloom.words.Text;
 
 /**
  * Something whose current changes with time after it has been switched on, by a state of its own (a speed, a voltage) or by
@@ -17,7 +18,7 @@ interface Moving {
     double timeConstantSeconds();
 
     /** How its current comes about, with its numbers. */
-    String method();
+    Text method();
 
     /** What it does in a start. */
     Manner manner();

@@ -16,6 +16,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.SolidStateOutput;
 import org.ohmloom.solve.WarmNetwork;
+import org.ohmloom.words.Text;
 
 /**
  * Outputs with an electronic limit: a resistance while the current stays within the limit, the limit as a current where more
@@ -94,8 +95,8 @@ final class OutputLimits {
     }
 
     /** Solves with every output within its limit; why there is no solution, if there is none. */
-    Optional<String> solve(WarmNetwork network) {
-        Optional<String> failure = network.solve();
+    Optional<Text> solve(WarmNetwork network) {
+        Optional<Text> failure = network.solve();
         for (int round = 0; round < MOST_ROUNDS && failure.isEmpty(); round++) {
             boolean turned = false;
             for (Limited output : outputs) {

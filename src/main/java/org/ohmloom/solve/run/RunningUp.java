@@ -4,8 +4,10 @@ import java.util.List;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.Law;
 import org.ohmloom.model.Draw;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.solve.WarmNetwork;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A permanent-magnet motor; its state is the speed n as a share of the rated speed.
@@ -58,16 +60,18 @@ final class RunningUp implements Moving {
     }
 
     @Override
-    public String method() {
+    public Text method() {
         String torque = motor.torque() == Draw.MagnetMotor.Torque.CONSTANT
                 ? "I(n) = " + Formats.amps(motor.ratedAmps())
                 : "I(n) = " + Formats.amps(motor.freeAmps()) + " + "
                         + Formats.amps(motor.ratedAmps() - motor.freeAmps()) + " x n^2";
-        return "dn/dt = R / (E x tau) x (I - I(n)), I = (" + (dutyFraction < 1 ? "duty x " : "")
-                + "V - E x n) / R, R = "
-                + Formats.ohms(motor.windingOhms()) + ", E = " + Formats.volts(motor.backVolts()) + ", tau = "
-                + Formats.seconds(motor.startSeconds()) + ", " + torque
-                + (dutyFraction < 1 ? ", duty " + Formats.percent(dutyFraction) : "");
+        return SolveTexts.text(
+                dutyFraction < 1 ? "start.running-up-at-duty" : "start.running-up",
+                Formats.ohms(motor.windingOhms()),
+                Formats.volts(motor.backVolts()),
+                Formats.seconds(motor.startSeconds()),
+                torque,
+                Formats.percent(dutyFraction));
     }
 
     /** The law at a speed. */

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Makes the result of a run from what was recorded. */
 final class StartReport {
@@ -36,7 +38,7 @@ final class StartReport {
     }
 
     /** A start whose first instant has no solution. */
-    StartUp collapsed(String failure, long solutions) {
+    StartUp collapsed(Text failure, long solutions) {
         List<StarterTrace> traces = starting.stream()
                 .map(starter -> new StarterTrace(
                         starter.id(),
@@ -55,7 +57,7 @@ final class StartReport {
                 kind(),
                 isCranking(),
                 StartUp.Outcome.NO_OPERATING_POINT,
-                "At the first instant of the start there is no operating point: " + failure,
+                SolveTexts.text("start.no-first-instant", failure),
                 0,
                 List.of(),
                 traces,
@@ -106,16 +108,14 @@ final class StartReport {
                 (int) solutions);
     }
 
-    private String sentence(Stepper.End end) {
+    private Text sentence(Stepper.End end) {
         String time = Formats.seconds(end.recording().durationSeconds());
         return switch (end.outcome()) {
-            case SETTLED -> "Settled after " + time + ": what is left of the start is under "
-                    + Formats.percent(Stepper.REST_SHARE) + ".";
-            case STALLED -> "A motor does not turn: what reaches it at standstill is not enough for its torque, and it"
-                    + " keeps drawing its standstill current.";
-            case CUT_OFF -> "Cut off after " + time + " before everything had settled.";
-            case NO_OPERATING_POINT -> "After " + time + " there is no operating point: "
-                    + end.failure().orElse("") + "";
+            case SETTLED -> SolveTexts.text("start.settled", time, Formats.percent(Stepper.REST_SHARE));
+            case STALLED -> SolveTexts.text("start.stalled");
+            case CUT_OFF -> SolveTexts.text("start.cut-off", time);
+            case NO_OPERATING_POINT -> SolveTexts.text(
+                    "start.no-operating-point", time, end.failure().orElse(Text.NONE));
         };
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /**
  * One run over time: in an operating state something starts at 0 s while everything else runs steadily.
@@ -15,7 +16,7 @@ import org.ohmloom.model.StateId;
  * @param kind            whether one thing starts or all of them together
  * @param cranking        whether the engine is cranked in that state
  * @param outcome         how it ended
- * @param sentence        that in words
+ * @param told            that in words
  * @param durationSeconds how long the run goes, s; by then what started runs as it will for good
  * @param seconds         instants after the start, s, the first 0
  * @param starters        what starts
@@ -31,7 +32,7 @@ public record StartUp(
         Kind kind,
         boolean cranking,
         Outcome outcome,
-        String sentence,
+        Text told,
         double durationSeconds,
         List<Double> seconds,
         List<StarterTrace> starters,
@@ -40,6 +41,11 @@ public record StartUp(
         List<RelayDropOut> dropOuts,
         List<LimitedOutput> limited,
         int solutions) {
+
+    /** How it went, in English, as a sentence. */
+    public String sentence() {
+        return told.english();
+    }
 
     /** How far straight lines between the instants may be off, as a share of the largest value. */
     public static final double SERIES_ERROR_SHARE = 0.01;

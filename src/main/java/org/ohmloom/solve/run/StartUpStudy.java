@@ -12,6 +12,7 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.solve.IslandStatus;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.tables.WireTables;
 
 /**
@@ -54,7 +55,7 @@ public final class StartUpStudy {
             }
             if (solution.status().compareTo(IslandStatus.SINGULAR) >= 0) {
                 skipped.add(new SkippedStart(
-                        state.id(), List.of(), "Left out: the network of the state has no solution to start from."));
+                        state.id(), List.of(), SolveTexts.text("start.left-no-solution")));
                 continue;
             }
             Starters found = new Starters(harness, state, solution, defaults);

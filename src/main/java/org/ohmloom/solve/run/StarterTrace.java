@@ -2,6 +2,7 @@ package org.ohmloom.solve.run;
 
 import java.util.List;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.words.Text;
 
 /**
  * What a starting load or control unit draws.
@@ -20,7 +21,7 @@ import org.ohmloom.model.ComponentId;
 public record StarterTrace(
         ComponentId id,
         Manner manner,
-        String method,
+        Text method,
         double timeConstantSeconds,
         double peakAmps,
         double endAmps,

@@ -24,7 +24,9 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.PinRole;
 import org.ohmloom.model.Setting;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Finds what can start in a state: motors, filament lamps, loads that state an inrush, control units that state an input
@@ -134,8 +136,10 @@ final class Starters {
             if (load.inrush().isEmpty() && motor.startAmps() > PEAK_RATIO * motor.ratedAmps()) {
                 assume(
                         component,
-                        "Motor " + component.id() + " states no time for its start current: it falls with "
-                                + Formats.seconds(defaults.motorDecaySeconds()) + ".",
+                        SolveTexts.text(
+                                "start.motor-time",
+                                component.id(),
+                                Formats.seconds(defaults.motorDecaySeconds())),
                         Assumption.COMMON_PRACTICE);
             }
             return Optional.of(
@@ -145,9 +149,11 @@ final class Starters {
             double ratio = defaults.lampPeakRatio().value();
             assume(
                     component,
-                    "Lamp " + component.id() + " states no inrush: " + Formats.number(ratio)
-                            + " times its current, falling with " + Formats.seconds(defaults.lampDecaySeconds())
-                            + " (that time: " + Assumption.COMMON_PRACTICE + ").",
+                    SolveTexts.text(
+                            "start.lamp-inrush",
+                            component.id(),
+                            Formats.number(ratio),
+                            Formats.seconds(defaults.lampDecaySeconds())),
                     defaults.lampPeakRatio().citation().text());
             return Optional.of(new Inrush(ratio * lamp.ratedAmps(), defaults.lampDecaySeconds()));
         }
@@ -164,8 +170,7 @@ final class Starters {
         if (unit.inputOhms().isEmpty()) {
             assume(
                     component,
-                    "Control unit " + component.id() + " states no series resistance of its input capacitor: taken as "
-                            + Formats.ohms(ohms) + ".",
+                    SolveTexts.text("start.unit-ohms", component.id(), Formats.ohms(ohms)),
                     Assumption.COMMON_PRACTICE);
         }
         Optional<Branch> own = branch(component, BranchKind.CONTROL_UNIT);
@@ -218,7 +223,7 @@ final class Starters {
         found.add(new Starter(component.id(), moving, running, branch.from(), branch.to(), follows));
     }
 
-    private void assume(Component component, String text, String source) {
+    private void assume(Component component, Text text, String source) {
         assumptions.add(new Assumption(component.id(), text, source));
     }
 }

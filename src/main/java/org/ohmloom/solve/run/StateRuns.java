@@ -11,8 +11,10 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.solve.SolveTexts;
 import org.ohmloom.solve.WarmNetwork;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * The starts in one operating state.
@@ -91,8 +93,7 @@ final class StateRuns {
             skipped.add(new SkippedStart(
                     state.id(),
                     left,
-                    "Left out to keep the calculation quick: the smallest of " + starters.size()
-                            + " starts in this state."));
+                    SolveTexts.text("start.left-smallest", starters.size())));
         }
         singles.sort(Comparator.comparing(run -> run.starters().get(0).id()));
         runs.addAll(singles);
@@ -117,7 +118,7 @@ final class StateRuns {
         Supplier<double[]> reading = () -> probes.read(network, starting);
         if (before(starting, answering).isPresent()) {
             skipped.add(new SkippedStart(
-                    state.id(), report.ids(), "Left out: there is no solution of the state without what starts."));
+                    state.id(), report.ids(), SolveTexts.text("start.left-no-state")));
             return Optional.empty();
         }
         double[] before = reading.get();
@@ -131,7 +132,7 @@ final class StateRuns {
         for (int each = 0; each < at.length; each++) {
             moving.get(each).apply(network, 0, at[each]);
         }
-        Optional<String> failure = limits.solve(network);
+        Optional<Text> failure = limits.solve(network);
         if (failure.isPresent()) {
             return Optional.of(report.collapsed(failure.get(), network.solutions() - solvedBefore));
         }
@@ -149,7 +150,7 @@ final class StateRuns {
     }
 
     /** What starts is off, the rest runs as the state has it; why there is no solution, if there is none. */
-    private Optional<String> before(List<Starter> starting, List<Starter> answering) {
+    private Optional<Text> before(List<Starter> starting, List<Starter> answering) {
         for (Starter starter : starters) {
             if (starting.contains(starter)) {
                 starter.moving().switchOff(network);
@@ -162,7 +163,7 @@ final class StateRuns {
             for (Starter starter : answering) {
                 starter.moving().apply(network, 0, speeds[starters.indexOf(starter)]);
             }
-            Optional<String> failure = limits.solve(network);
+            Optional<Text> failure = limits.solve(network);
             if (failure.isPresent()) {
                 return failure;
             }
@@ -227,7 +228,7 @@ final class StateRuns {
         return false;
     }
 
-    private String reason(int count, double[] before, double[] first) {
+    private Text reason(int count, double[] before, double[] first) {
         double sag = 0;
         for (int value = Probes.firstSupply(count); value < probes.firstDevice(count); value++) {
             sag = Math.max(sag, before[value] - first[value]);
@@ -236,7 +237,6 @@ final class StateRuns {
         for (int each = 0; each < count; each++) {
             amps += first[2 * each];
         }
-        return "Left out: at the first instant, with " + Formats.amps(amps) + ", no supply falls by more than "
-                + Formats.volts(sag) + " and no protective device is above its rating because of it.";
+        return SolveTexts.text("start.left-harmless", Formats.amps(amps), Formats.volts(sag));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.ohmloom.solve.WarmNetwork;
+import org.ohmloom.words.Text;
 
 /**
  * Follows a start over time, step by step, each instant solved as a whole network.
@@ -90,14 +91,17 @@ final class Stepper {
     }
 
     /** How a run ended, with what was recorded up to there. */
-    record End(StartUp.Outcome outcome, Optional<String> failure, Recording recording) {}
+    record End(StartUp.Outcome outcome, Optional<Text> failure, Recording recording) {}
 
     /** A network that has no solution at an instant. */
     private static final class Collapse extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
-        Collapse(String sentence) {
-            super(sentence, null, false, false);
+        private final transient Text why;
+
+        Collapse(Text why) {
+            super(why.english(), null, false, false);
+            this.why = why;
         }
     }
 
@@ -112,7 +116,7 @@ final class Stepper {
         try {
             return new End(go(start, recording), Optional.empty(), recording);
         } catch (Collapse collapse) {
-            return new End(StartUp.Outcome.NO_OPERATING_POINT, Optional.ofNullable(collapse.getMessage()), recording);
+            return new End(StartUp.Outcome.NO_OPERATING_POINT, Optional.of(collapse.why), recording);
         }
     }
 
@@ -226,7 +230,7 @@ final class Stepper {
         for (int each = 0; each < state.length; each++) {
             moving.get(each).apply(network, seconds, state[each]);
         }
-        Optional<String> failure = limits.solve(network);
+        Optional<Text> failure = limits.solve(network);
         if (failure.isPresent()) {
             throw new Collapse(failure.get());
         }

@@ -64,7 +64,7 @@ final class MethodFacts {
                 .skin()
                 .forEach(check -> facts.add(new Fact(
                         WORDS.get("method.switched-in-it"),
-                        check.words(),
+                        Words.said(check.told()),
                         check.matters() ? Tone.WARNING : Tone.PLAIN)));
         return facts;
     }

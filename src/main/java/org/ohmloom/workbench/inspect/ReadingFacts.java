@@ -10,9 +10,11 @@ import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Replacement;
 import org.ohmloom.bench.Task;
+import org.ohmloom.bench.TestTexts;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.model.Reading;
 import org.ohmloom.model.ReadingId;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.inspect.Inspection.Reason;
 import org.ohmloom.workbench.inspect.Inspection.Reasons;
@@ -55,19 +57,19 @@ final class ReadingFacts {
         String verdict = judgement
                 .superseded()
                 .map(later -> WORDS.get("reading.measured-again-see", later.id()))
-                .orElseGet(() -> judgement.verdict().words());
+                .orElseGet(() -> TradeWords.named(judgement.verdict()));
         String text = reading.id() + ", " + judgement.valueText() + ": " + verdict
                 + (used ? WORDS.get("reading.the-calculation-uses-it") : "");
         String of = WORDS.get(
                 "reading.of",
-                TradeWords.capital(reading.measured().words()),
+                TradeWords.capital(Words.said(TestTexts.measured(reading.measured()))),
                 reading.measured().place(),
                 reading.serialNumber()
                         .map(serial -> WORDS.get("reading.serial-number", serial))
                         .orElse(""));
-        String limit = judgement.limitText().isEmpty()
-                ? judgement.because()
-                : judgement.limitText() + ": " + judgement.because();
+        String limit = judgement.limit().isEmpty()
+                ? Words.said(judgement.why())
+                : Words.said(Text.joined(": ", List.of(judgement.limitTold(), judgement.why())));
         return new Reason(text, of + "; " + limit, judgement.source(), judgement.verdict() == Verdict.PASSED && used);
     }
 }

@@ -42,7 +42,7 @@ final class SegmentFacts {
         List<Reason> steps = new ArrayList<>();
         for (DiameterStep step : section.steps()) {
             steps.add(new Reason(
-                    Formats.millimetres(step.millimetres()) + ": " + step.words(), "", step.source(), false));
+                    Formats.millimetres(step.millimetres()) + ": " + Words.said(step.words()), "", step.source(), false));
         }
         sections.add(new Reasons(WORDS.get("segment.diameter"), steps));
         List<Reason> coverings = new ArrayList<>();
@@ -69,7 +69,7 @@ final class SegmentFacts {
                                 fit.problems().stream().map(TradeWords::named).toList());
         return new Reason(
                 what + ": " + fit.size().words(),
-                TradeWords.capital(fit.words()) + problems,
+                TradeWords.capital(Words.said(fit.told())) + problems,
                 fit.size().citation().text(),
                 entered && fit.suits());
     }

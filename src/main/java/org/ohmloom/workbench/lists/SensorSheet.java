@@ -59,7 +59,7 @@ final class SensorSheet implements ElementSheet<SensorSheet.Row> {
                                             ? Tone.ERROR
                                             : budget.isOver() ? Tone.WARNING : Tone.PLAIN)
                             .saying(budget.largest()
-                                    .map(part -> part.name() + ": " + part.formula())
+                                    .map(part -> Words.said(part.named()) + ": " + Words.said(part.worked()))
                                     .orElse("")))
                     .orElse(CellText.EMPTY);
         }
@@ -121,7 +121,7 @@ final class SensorSheet implements ElementSheet<SensorSheet.Row> {
                 Column.number(WORDS.term("sensor.errs-by"), "", WORDS.get("sensor.errs-by.about"), Row::error),
                 Column.text(WORDS.term("sensor.mostly-by"), WORDS.get("sensor.mostly-by.about"), 18, row -> row.worst()
                         .flatMap(SensorBudget::largest)
-                        .map(SensorBudget.ErrorPart::name)
+                        .map(part -> Words.said(part.named()))
                         .orElse("")));
     }
 

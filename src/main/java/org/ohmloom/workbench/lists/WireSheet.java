@@ -9,7 +9,6 @@ import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.size.ConductorChoice;
-import org.ohmloom.size.Requirement;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.workbench.desk.Readout;
@@ -137,7 +136,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
 
         private String reason() {
             return choice.map(ConductorChoice::governing)
-                    .map(Requirement::reason)
+                    .map(governing -> Words.said(governing.why()))
                     .orElse("");
         }
     }

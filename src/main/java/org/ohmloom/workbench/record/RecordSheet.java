@@ -15,12 +15,14 @@ import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Task;
 import org.ohmloom.bench.TestPlan;
+import org.ohmloom.bench.TestTexts;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Reading;
 import org.ohmloom.model.ReadingId;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellEdit;
 import org.ohmloom.workbench.sheet.CellText;
@@ -72,8 +74,8 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.term("record.what"), WORDS.get("record.what.about"), 11, row -> row.task()
-                        .words()),
+                Column.text(WORDS.term("record.what"), WORDS.get("record.what.about"), 11, row ->
+                        Words.said(row.task().words())),
                 Column.<Row>text(WORDS.term("record.where"), WORDS.get("record.where.about"), 35, row -> row.task()
                                 .blank()
                                 .place())
@@ -83,8 +85,8 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                                 "",
                                 WORDS.get("record.limit.about"),
                                 15,
-                                row -> CellText.of(row.judgement().limitText())
-                                        .saying(row.judgement().because()),
+                                row -> CellText.of(Words.said(row.judgement().limitTold()))
+                                        .saying(Words.said(row.judgement().why())),
                                 Optional.empty())
                         .quantities(),
                 new Column<Row>(
@@ -220,7 +222,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
         Tone tone = judgement.verdict() == Verdict.FAILED
                 ? Tone.ERROR
                 : judgement.verdict() == Verdict.NOT_JUDGED || !low.isEmpty() ? Tone.WARNING : Tone.GOOD;
-        return CellText.of(judgement.verdict().words() + low).in(tone).saying(judgement.because());
+        return CellText.of(TradeWords.named(judgement.verdict()) + low).in(tone).saying(Words.said(judgement.why()));
     }
 
     @Override
@@ -258,7 +260,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                 Judgement judgement = record.of(reading).orElseThrow();
                 Task task = new Task(
                         reading.measured(),
-                        TradeWords.capital(reading.measured().words()),
+                        Text.of(TradeWords.capital(Words.said(TestTexts.measured(reading.measured())))),
                         List.of());
                 rows.add(new Row(key(task) + "|" + reading.id(), task, Optional.of(reading), judgement, harness));
             }

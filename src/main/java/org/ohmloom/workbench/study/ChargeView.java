@@ -222,7 +222,7 @@ public final class ChargeView implements Study<ChargeView.Row> {
     public List<String> steps(Readout readout, Row row) {
         List<String> steps = new ArrayList<>();
         row.sequence().ifPresent(run -> {
-            steps.addAll(run.sentences());
+            steps.addAll(Words.said(run.sentences()));
             run.steps()
                     .forEach(step -> steps.add(WORDS.get(
                             "charge.alternators-at-its-end",
@@ -234,9 +234,9 @@ public final class ChargeView implements Study<ChargeView.Row> {
                             Formats.volts(step.endVolts()))));
         });
         row.state().ifPresent(state -> {
-            steps.addAll(state.sentences());
-            state.alternators().forEach(each -> steps.addAll(each.steps()));
-            state.batteries().forEach(each -> steps.addAll(each.steps()));
+            steps.addAll(Words.said(state.sentences()));
+            state.alternators().forEach(each -> steps.addAll(Words.said(each.steps())));
+            state.batteries().forEach(each -> steps.addAll(Words.said(each.steps())));
         });
         tabulation(readout, row)
                 .ifPresent(each -> steps.add(WORDS.get(

@@ -90,7 +90,7 @@ public final class CombinationStudy implements Study<WorstCase> {
                         30,
                         WorstCase::loadsText),
                 Column.text(
-                        WORDS.term("combination.with"), WORDS.get("combination.with.about"), 30, WorstCase::situation));
+                        WORDS.term("combination.with"), WORDS.get("combination.with.about"), 30, row -> Words.said(row.situated())));
     }
 
     private static CellText amount(WorstCase row, double value) {
@@ -121,7 +121,7 @@ public final class CombinationStudy implements Study<WorstCase> {
     @Override
     public String nothing(Readout readout) {
         String notes = readout.analysis()
-                .map(results -> String.join("\n", results.evidence().envelope().notes()))
+                .map(results -> String.join("\n", Words.said(results.evidence().envelope().notes())))
                 .orElse("");
         return WORDS.get("combination.no-load-runs-in", notes.isEmpty() ? "" : "\n" + notes);
     }
@@ -148,7 +148,7 @@ public final class CombinationStudy implements Study<WorstCase> {
                 row.isDrop() ? "" : " RMS",
                 row.loads().isEmpty() ? WORDS.get("combination.nothing") : row.loadsText(),
                 row.loads().size() == 1 ? "s" : "",
-                row.situation()));
+                row.situated()));
         steps.add(
                 row.proven()
                         ? WORDS.get("combination.proven-no-allowed-combination")
@@ -166,11 +166,11 @@ public final class CombinationStudy implements Study<WorstCase> {
                                 .reduce((one, other) -> one + ", " + other)
                                 .orElse("")));
             }
-            steps.addAll(envelope.notes());
+            steps.addAll(Words.said(envelope.notes()));
             envelope.situations().stream()
                     .filter(situation -> situation.name().equals(row.situation()))
                     .findFirst()
-                    .ifPresent(situation -> steps.addAll(situation.steps()));
+                    .ifPresent(situation -> steps.addAll(Words.said(situation.steps())));
         });
         return steps;
     }

@@ -123,9 +123,9 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
                 .sizes());
         for (Governor governor : Governor.values()) {
             columns.add(new Column<Row>(
-                            new Term(governor.name(), TradeWords.capital(governor.words())),
+                            new Term(governor.name(), TradeWords.capital(TradeWords.named(governor))),
                             "",
-                            WORDS.get("conductor.smallest-size-for-the", governor.words()),
+                            WORDS.get("conductor.smallest-size-for-the", TradeWords.named(governor)),
                             9,
                             row -> row.asks(governor),
                             Optional.empty())
@@ -187,7 +187,7 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
 
     private static List<String> together(JointChoice joint) {
         List<String> steps = new ArrayList<>();
-        steps.add(WORDS.get("conductor.all-wires-together", joint.sentence()));
+        steps.add(WORDS.get("conductor.all-wires-together", joint.told()));
         steps.add(BudgetCharts.copper(joint) + ".");
         if (joint.outcome() != JointChoice.Outcome.NOTHING_OPEN) {
             steps.add(
@@ -199,7 +199,7 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
                                     Formats.percent(joint.gapRatio())));
         }
         joint.unmet().forEach(each -> steps.add(WORDS.get("conductor.no-choice-of-the", each)));
-        steps.addAll(joint.steps());
+        steps.addAll(Words.said(joint.steps()));
         return steps;
     }
 

@@ -137,12 +137,12 @@ public final class SensorStudy implements Study<SensorBudget> {
     private static List<String> open(Readout readout) {
         return ReturnRows.study(readout).unjudged().stream()
                 .filter(each -> each.study() == Unjudged.Study.SENSORS)
-                .map(Unjudged::sentence)
+                .map(each -> Words.said(each.told()))
                 .toList();
     }
 
     private static String part(SensorBudget row, SensorBudget.ErrorPart part) {
-        return part.name() + " " + value(row, part.error()) + ": " + part.formula()
+        return Words.said(part.named()) + " " + value(row, part.error()) + ": " + Words.said(part.worked())
                 + (part.source().isEmpty() ? "" : " (" + part.source() + ")");
     }
 

@@ -66,13 +66,13 @@ public final class StartStudy implements Study<StartStudy.Row> {
                 case SETTLED -> CellText.of(WORDS.get("start.runs"));
                 case CUT_OFF -> CellText.of(WORDS.get("start.still-settling"))
                         .in(Tone.WARNING)
-                        .saying(run.sentence());
+                        .saying(Words.said(run.told()));
                 case STALLED -> CellText.of(WORDS.get("start.does-not-turn"))
                         .in(Tone.ERROR)
-                        .saying(run.sentence());
+                        .saying(Words.said(run.told()));
                 case NO_OPERATING_POINT -> CellText.of(WORDS.get("start.collapses"))
                         .in(Tone.ERROR)
-                        .saying(run.sentence());
+                        .saying(Words.said(run.told()));
             };
         }
     }
@@ -163,7 +163,7 @@ public final class StartStudy implements Study<StartStudy.Row> {
     @Override
     public String nothing(Readout readout) {
         String skipped = starts(readout).skipped().stream()
-                .map(SkippedStart::reason)
+                .map(each -> Words.said(each.reason()))
                 .distinct()
                 .limit(2)
                 .collect(Collectors.joining(" "));
@@ -184,7 +184,7 @@ public final class StartStudy implements Study<StartStudy.Row> {
     @Override
     public List<String> steps(Readout readout, Row row) {
         List<String> steps = new ArrayList<>();
-        steps.add(row.run().sentence());
+        steps.add(Words.said(row.run().told()));
         for (StarterTrace starter : row.run().starters()) {
             steps.add(WORDS.get(
                     "start.peak-then-at-least",
@@ -206,10 +206,10 @@ public final class StartStudy implements Study<StartStudy.Row> {
                 .filter(each -> each.state().equals(row.run().state()))
                 .forEach(each ->
                         steps.add(each.starters().stream().map(id -> id.value()).collect(Collectors.joining(", "))
-                                + ": " + each.reason()));
+                                + ": " + Words.said(each.reason())));
         starts(readout)
                 .assumptions()
-                .forEach(each -> steps.add(each.element() + ": " + each.text() + " (" + each.source() + ")"));
+                .forEach(each -> steps.add(each.element() + ": " + Words.said(each.told()) + " (" + each.source() + ")"));
         return steps;
     }
 

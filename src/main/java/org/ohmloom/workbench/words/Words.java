@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.words;
 
 import java.util.Enumeration;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.ohmloom.words.MessageBundle;
@@ -41,6 +42,11 @@ public final class Words {
     /** What something thrown says, in the language the display has. */
     public static String said(Throwable thrown) {
         return said(Worded.of(thrown));
+    }
+
+    /** The same, one by one. */
+    public static List<String> said(List<Text> texts) {
+        return texts.stream().map(Words::said).toList();
     }
 
     /**

@@ -35,6 +35,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.review.StudyResults;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.words.Text;
 
 /** Studies of return paths as they might come out, made by a seed for the elements of a harness: numbers are not those of its physics. */
 public final class MadeReturns {
@@ -79,7 +80,7 @@ public final class MadeReturns {
                 List.of(Unjudged.of(
                         Unjudged.Study.SENSORS,
                         Unjudged.Reason.NOT_ENTERED,
-                        "Sensor error not checked: the span is not entered for",
+                        Text.of("Sensor error not checked: the span is not entered for"),
                         List.of("S99"))));
     }
 
@@ -141,7 +142,10 @@ public final class MadeReturns {
                     random.nextInt(4) == 0 ? Optional.of("two returns share the winch current") : Optional.empty(),
                     stray,
                     Optional.of(new LoopReading.Enclosed(
-                            0.3, "wires on the layout", OptionalDouble.of(2e-6), "L = mu0 l / 2 pi ...")),
+                            0.3,
+                            Text.of("wires on the layout"),
+                            OptionalDouble.of(2e-6),
+                            Text.of("L = mu0 l / 2 pi ..."))),
                     Optional.of(new LoopReading.FieldPickUp(1e-6, 50, 9.4e-5, 0.002))));
         }
         return loops;
@@ -214,7 +218,7 @@ public final class MadeReturns {
                             List.of(part("sensor tolerance", 0.05), part("converter", 0.01)),
                             OptionalDouble.of(0.004),
                             0.1,
-                            "1 % of the span of 10 bar"));
+                            Text.of("1 % of the span of 10 bar")));
                 }
             }
         }
@@ -222,7 +226,8 @@ public final class MadeReturns {
     }
 
     private static SensorBudget.ErrorPart part(String name, double error) {
-        return new SensorBudget.ErrorPart(name, error, name + " = 12.3 mV / 5 V x 10 bar", "formula");
+        return new SensorBudget.ErrorPart(
+                Text.of(name), error, Text.of(name + " = 12.3 mV / 5 V x 10 bar"), "formula");
     }
 
     private List<Coupling> couplings() {
@@ -245,7 +250,7 @@ public final class MadeReturns {
                         OptionalDouble.of(0.025),
                         new ComponentId("B1"),
                         new Coupling.Edge(12, 2, 1e-6),
-                        "nothing"));
+                        Text.of("nothing")));
             }
         });
         return couplings;

@@ -37,6 +37,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.TitleBlock;
 import org.ohmloom.units.GaugeSystem;
+import org.ohmloom.words.Text;
 
 /** Pictures of the return paths of every example: its own results, and made ones that show every part. */
 @BesideOthers
@@ -180,14 +181,14 @@ class ReturnChartsTest {
                 "bar",
                 5,
                 List.of(
-                        new SensorBudget.ErrorPart("return offset", 0.05, "", ""),
-                        new SensorBudget.ErrorPart("lead resistance", -0.02, "", "")),
+                        new SensorBudget.ErrorPart(Text.of("return offset"), 0.05, Text.NONE, ""),
+                        new SensorBudget.ErrorPart(Text.of("lead resistance"), -0.02, Text.NONE, "")),
                 List.of(
-                        new SensorBudget.ErrorPart("sensor", 0.03, "", ""),
-                        new SensorBudget.ErrorPart("converter", -0.04, "", "")),
+                        new SensorBudget.ErrorPart(Text.of("sensor"), 0.03, Text.NONE, ""),
+                        new SensorBudget.ErrorPart(Text.of("converter"), -0.04, Text.NONE, "")),
                 OptionalDouble.of(0.01),
                 0.1,
-                "1 % of span");
+                Text.of("1 % of span"));
         Map<String, Double> rows = new TreeMap<>();
         SensorCharts.of(empty(), budget).rows().forEach(row -> rows.put(row.label(), row.value()));
         assertEquals(0.03, rows.get("known errors together"), EXACT);

@@ -36,7 +36,7 @@ class SensorWorkedExamplesTest {
 
     private static double part(SensorBudget budget, Disturbance disturbance) {
         return budget.known().stream()
-                .filter(part -> part.name().equals(disturbance.words()))
+                .filter(part -> part.named().equals(disturbance.words()))
                 .mapToDouble(SensorBudget.ErrorPart::error)
                 .sum();
     }

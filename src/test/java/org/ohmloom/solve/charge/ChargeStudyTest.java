@@ -16,6 +16,7 @@ import org.ohmloom.model.OperatingState.EngineMode;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.StateSequence;
 import org.ohmloom.solve.charge.AlternatorBalance.Mode;
+import org.ohmloom.words.Text;
 
 /** The invented wagon in its states and through its days, with the numbers a person would get. */
 @BesideOthers
@@ -44,7 +45,7 @@ class ChargeStudyTest {
                 List.of(
                         "ALT1 holds 14.4 V at BAT1.+ and gives 44 A of 60 A.",
                         "BAT1 is charged with 24 A, all it accepts."),
-                charge.sentences());
+                Text.english(charge.sentences()));
     }
 
     @Test
@@ -64,7 +65,7 @@ class ChargeStudyTest {
                 List.of(
                         "ALT1 gives all of its 30 A and reaches 12.5 V of 14.4 V at BAT1.+.",
                         "BAT1 supplies the remaining 20 A at 12.5 V: 20 Ah in every hour, empty after 2 h 29 min."),
-                charge.sentences());
+                Text.english(charge.sentences()));
         assertTrue(charge.isOverloaded());
     }
 
@@ -74,7 +75,7 @@ class ChargeStudyTest {
                 charge(new Wagon().load("L1", 3).with(Wagon.state("off", EngineMode.OFF, 0.75, "L1")), "off");
         // 3 A is the 20 h rate of 60 Ah: three quarters of 20 h
         assertEquals(15, charge.batteries().get(0).enduranceHours().orElseThrow(), CLOSE);
-        assertEquals(List.of("BAT1 supplies 3 A at 12.5 V: 3 Ah in every hour, empty after 15 h."), charge.sentences());
+        assertEquals(List.of("BAT1 supplies 3 A at 12.5 V: 3 Ah in every hour, empty after 15 h."), Text.english(charge.sentences()));
     }
 
     @Test
@@ -84,7 +85,7 @@ class ChargeStudyTest {
                 Wagon.state("crank", EngineMode.CRANKING, 1, "L1").withDurationSeconds(10);
         StateCharge charge = charge(new Wagon().load("L1", 180).with(crank), "crank");
         // 12.84 V - 180 A x 5 mohm x 1.655 = 11.3505 V
-        assertEquals(List.of("BAT1 supplies 180 A at 11.4 V for 10 s: 0.5 Ah."), charge.sentences());
+        assertEquals(List.of("BAT1 supplies 180 A at 11.4 V for 10 s: 0.5 Ah."), Text.english(charge.sentences()));
     }
 
     @Test
@@ -106,7 +107,7 @@ class ChargeStudyTest {
                 List.of(
                         "BAT1 goes from 100 % to 40 % of 60 Ah in 6 h: gives 36 Ah, takes 0 Ah; lowest voltage 11.9 V.",
                         "BAT1 comes down to 12.1 V after 5 h."),
-                run.sentences());
+                Text.english(run.sentences()));
     }
 
     @Test

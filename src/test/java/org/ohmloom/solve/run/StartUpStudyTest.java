@@ -124,7 +124,7 @@ class StartUpStudyTest {
         StartUps all = Started.of(sketch, "L1", "L2").all();
         assertEquals(List.of(), all.runs());
         assertEquals(List.of(new ComponentId("L1")), all.skipped().get(0).starters());
-        assertTrue(all.skipped().get(0).reason().startsWith("Left out: at the first instant"));
+        assertTrue(all.skipped().get(0).reason().english().startsWith("Left out: at the first instant"));
     }
 
     @Test
