@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
-import java.util.stream.Collectors;
 import org.ohmloom.model.Measured;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.Reading;
+import org.ohmloom.words.Text;
 
 /**
  * The readings of a harness, each judged. A later reading of the same thing on the same harness takes the place of an earlier one:
@@ -97,13 +97,19 @@ public record AsBuiltRecord(List<Judgement> judgements) {
     }
 
     /** What came of it in one sentence: "12 readings: 10 passed, 1 failed, 1 not judged". */
-    public String summary() {
+    public Text told() {
         long standing = judgements.stream().filter(Judgement::stands).count();
-        return standing
-                + (standing == 1 ? " reading: " : " readings: ")
-                + List.of(Verdict.values()).stream()
-                        .map(verdict -> count(verdict) + " " + verdict.words())
-                        .collect(Collectors.joining(", "));
+        return TestTexts.text(
+                standing == 1 ? "record.one" : "record.several",
+                standing,
+                count(Verdict.PASSED),
+                count(Verdict.FAILED),
+                count(Verdict.NOT_JUDGED));
+    }
+
+    /** The same in English. */
+    public String summary() {
+        return told().english();
     }
 
     /** The judgement of a reading. */

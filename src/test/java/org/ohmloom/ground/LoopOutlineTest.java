@@ -84,6 +84,6 @@ class LoopOutlineTest {
                 .wire("W2", "S1", "G1", 0.01);
         LoopOutline.Outline outline = outline(spliced, TRIANGLE).orElseThrow();
         assertEquals(6, outline.squareMetres(), EXACT);
-        assertTrue(outline.how().startsWith("outline over 4 places"), outline.how());
+        assertTrue(outline.how().english().startsWith("outline over 4 places"), outline.how()::english);
     }
 }

@@ -191,7 +191,7 @@ public final class RecordPane extends StudyTab {
         String all = readout.flatMap(Readout::analysis)
                 .filter(analysis -> !analysis.harness().readings().isEmpty())
                 .map(analysis -> analysis.evidence().tests().record())
-                .map(record -> WORDS.get("record.all-serial-numbers", record.summary()))
+                .map(record -> WORDS.get("record.all-serial-numbers", record.told()))
                 .orElse(WORDS.get("record.nothing-was-measured-yet"));
         summary.say(all);
         summary.setToolTipText(all);

@@ -36,6 +36,9 @@ class StrangeViewsTest {
     private static final Set<String> QUOTING =
             Set.of("view-protection", "view-conductors", "view-channels-bus", "view-channels-calibration");
 
+    /** Names of keys, and what identifies crimps and checks of cables in the harness file. */
+    private static final String AS_THEY_ARE = " ctrl shift terminal stud screw cores twist ";
+
     /** Rows of a list that are chosen in turn. */
     private static final int MOST_ROWS = 12;
 
@@ -57,20 +60,23 @@ class StrangeViewsTest {
     @ValueSource(strings = {"rescue-pickup", "faults"})
     void everyViewIsStrange(String example) throws IOException {
         stage.openExample(example);
-        PlainWords plain =
-                new PlainWords(HarnessText.write(stage.desk().harness().orElseThrow()) + cited());
+        PlainWords plain = new PlainWords(
+                HarnessText.write(stage.desk().harness().orElseThrow()) + cited() + sources() + AS_THEY_ARE);
         Set<String> left = new TreeSet<>();
         CardPages views = OnEventThread.get(() -> ComponentTree.find(stage.view, "views", CardPages.class));
         for (JComponent view : OnEventThread.get(views::pages)) {
             OnEventThread.run(() -> views.bring(view));
-            for (JTabbedPane tabs : all(view, JTabbedPane.class)) {
+            List<JTabbedPane> inside = all(view, JTabbedPane.class);
+            for (JTabbedPane tabs : inside) {
                 for (int k = 0; k < tabs.getTabCount(); k++) {
                     int at = k;
                     OnEventThread.run(() -> tabs.setSelectedIndex(at));
                     read((JComponent) tabs.getComponentAt(at), plain, left);
                 }
             }
-            read(view, plain, left);
+            if (inside.isEmpty()) {
+                read(view, plain, left);
+            }
         }
         assertEquals(Set.of(), left, String.join("\n", left));
     }
@@ -107,6 +113,15 @@ class StrangeViewsTest {
                 .filter(kind::isInstance)
                 .map(kind::cast)
                 .toList());
+    }
+
+    /** Where the parts of a sensor's error come from. */
+    private String sources() {
+        StringBuilder all = new StringBuilder();
+        stage.desk().analysis().orElseThrow().evidence().returns().sensors().stream()
+                .flatMap(budget -> budget.known().stream())
+                .forEach(part -> all.append(' ').append(part.source()));
+        return all.toString();
     }
 
     /** All that a citation may name. */
