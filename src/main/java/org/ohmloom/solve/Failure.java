@@ -37,8 +37,7 @@ record Failure(IslandStatus status, Text sentence, Optional<BranchId> cause) {
     static Failure shorted(Branch source) {
         return new Failure(
                 IslandStatus.SINGULAR,
-                name(source) + " has no internal resistance and is shorted by next to none: its current has no bound. "
-                        + "Give it a resistance.",
+                SolveTexts.text("failure.shorted", name(source)),
                 Optional.of(source.id()));
     }
 
