@@ -11,7 +11,6 @@ import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.Clock;
 import org.ohmloom.solve.DutyResults;
 import org.ohmloom.solve.Solution;
-import org.ohmloom.units.Formats;
 
 /**
  * The peak of what switches slowly: the mean square of a current heats a conductor only when the period is under a tenth of

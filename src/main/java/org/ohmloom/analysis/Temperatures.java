@@ -43,8 +43,7 @@ final class Temperatures {
         Optional<StateId> state = bench.lasting().stream()
                 .max(Comparator.comparingDouble(each -> heat(each, wire).celsius()));
         double ambient = bench.ampacities().ambientCelsius(wire);
-        WireHeat heat = state.map(each -> heat(each, wire))
-                .orElseGet(() -> WireHeat.atRest(ambient));
+        WireHeat heat = state.map(each -> heat(each, wire)).orElseGet(() -> WireHeat.atRest(ambient));
         double amps = state.map(each -> amps(each, wire)).orElse(0.0);
         Optional<Ampacity> ampacity = Optional.ofNullable(heated.ampacities().get(wire.id()));
         WireShape shape = bench.ampacities().shape(wire, sizes.gauge(wire));

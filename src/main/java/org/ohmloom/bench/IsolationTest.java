@@ -33,8 +33,7 @@ public record IsolationTest(BenchNet net, OptionalDouble testVolts, Text because
                 .flatMap(end -> end.contact().stream())
                 .allMatch(contact -> contact.ratedVolts().isPresent());
         if (!allRated) {
-            return new IsolationTest(
-                    net, OptionalDouble.empty(), TestTexts.text("isolation.not-rated"), least);
+            return new IsolationTest(net, OptionalDouble.empty(), TestTexts.text("isolation.not-rated"), least);
         }
         OptionalDouble rated = net.ends().stream()
                 .flatMap(end -> end.contact().stream())

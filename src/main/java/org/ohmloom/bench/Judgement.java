@@ -106,7 +106,15 @@ public record Judgement(
                 value.filter(each -> each.canonical() < least.canonical()).isPresent();
         return below
                 ? new Judgement(
-                        reading, Verdict.FAILED, value, Optional.of(least), false, typically, source, implausible, superseded)
+                        reading,
+                        Verdict.FAILED,
+                        value,
+                        Optional.of(least),
+                        false,
+                        typically,
+                        source,
+                        implausible,
+                        superseded)
                 : this;
     }
 

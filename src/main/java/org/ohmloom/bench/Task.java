@@ -44,7 +44,10 @@ public record Task(Measured blank, Text words, List<String> about) {
         }
         OptionalDouble pulls = OptionalDouble.of(input.limit(BenchLimit.PULL_COUNT));
         for (CrimpFamily family : plan.crimps()) {
-            tasks.add(new Task(new Measured.Pull(family.terminal(), family.gauge(), 0, pulls), TestTexts.text("task.pull"), List.of()));
+            tasks.add(new Task(
+                    new Measured.Pull(family.terminal(), family.gauge(), 0, pulls),
+                    TestTexts.text("task.pull"),
+                    List.of()));
         }
         for (PoweredTest test : plan.powered()) {
             String load = test.load().load().value();

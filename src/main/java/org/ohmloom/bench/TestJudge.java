@@ -29,8 +29,7 @@ final class TestJudge {
                         test.net().ends().stream().anyMatch(end -> end.text().equals(measured.isolated())))
                 .findFirst();
         if (asked.isEmpty()) {
-            return Judgement.none(
-                    reading, Optional.of(value), TestTexts.text("isolation.no-net", measured.isolated()));
+            return Judgement.none(reading, Optional.of(value), TestTexts.text("isolation.no-net", measured.isolated()));
         }
         IsolationTest test = asked.get();
         Text volts = test.testVolts().isPresent()
@@ -46,9 +45,7 @@ final class TestJudge {
                 least.citation().text());
         if (measured.beyondRange() && measured.isolationOhms() < test.leastOhms()) {
             return Judgement.none(
-                    reading,
-                    Optional.of(value),
-                    TestTexts.text("isolation.range", Formats.ohms(test.leastOhms())));
+                    reading, Optional.of(value), TestTexts.text("isolation.range", Formats.ohms(test.leastOhms())));
         }
         boolean known = measured.testVolts().isPresent() && test.testVolts().isPresent();
         if (known && measured.testVolts().getAsDouble() < test.testVolts().getAsDouble()) {

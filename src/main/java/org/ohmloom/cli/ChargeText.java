@@ -48,7 +48,8 @@ final class ChargeText {
                 out.println("BATTERIES AND ALTERNATORS (means over a period)");
                 any = true;
             }
-            out.println(Wrap.indented(state.name() + ": " + Text.joined(" ", charge.sentences()).english(), 2, WIDTH));
+            out.println(Wrap.indented(
+                    state.name() + ": " + Text.joined(" ", charge.sentences()).english(), 2, WIDTH));
         }
     }
 

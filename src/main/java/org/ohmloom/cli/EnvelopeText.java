@@ -51,7 +51,11 @@ final class EnvelopeText {
         named.forEach((id, combination) -> out.println(Wrap.indented(
                 id + ": " + list(combination.loads()) + " by " + list(combination.controls()), INDENT, WIDTH)));
         for (SituationEnvelope situation : envelope.situations()) {
-            out.println(Wrap.indented(situation.name() + ": " + Text.joined(" ", situation.steps()).english(), INDENT, WIDTH));
+            out.println(Wrap.indented(
+                    situation.name() + ": "
+                            + Text.joined(" ", situation.steps()).english(),
+                    INDENT,
+                    WIDTH));
         }
         envelope.notes().forEach(note -> out.println(Wrap.indented(note.english(), INDENT, WIDTH)));
     }

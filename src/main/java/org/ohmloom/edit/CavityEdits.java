@@ -78,7 +78,8 @@ public final class CavityEdits {
         for (CavityUse use : CavityUse.of(harness, now)) {
             if (!names.contains(use.cavity().name()) && !use.ends().isEmpty()) {
                 throw new UnfitException(
-                        "a wire sits in cavity %s of %s; move it first", use.cavity().name(), connector);
+                        "a wire sits in cavity %s of %s; move it first",
+                        use.cavity().name(), connector);
             }
         }
         return ChangeElements.tried(Labels.text("set-cavities", connector), now, was -> {

@@ -66,8 +66,10 @@ public final class EndText {
                     "no wire ends at '%s'; write a cavity as X1.3, a terminal as BAT1.+, a splice, a ground point or loose",
                     text);
         }
-        String place =
-                matching(inside, places(found), Refusals.text(found instanceof Connector ? "cavity of %s" : "terminal of %s", owner));
+        String place = matching(
+                inside,
+                places(found),
+                Refusals.text(found instanceof Connector ? "cavity of %s" : "terminal of %s", owner));
         return found instanceof Connector connector
                 ? new WireEnd.AtCavity(connector.id(), place)
                 : new WireEnd.AtTerminal(((Component) found).id(), place);

@@ -205,8 +205,7 @@ public enum NewThing {
     private static Element ground(Harness harness, String id, String name) {
         ChassisBodyId body = harness.bodies().ids().stream()
                 .findFirst()
-                .orElseThrow(
-                        () -> new UnfitException("a ground point sits on a chassis body; add one first"));
+                .orElseThrow(() -> new UnfitException("a ground point sits on a chassis body; add one first"));
         return new GroundPoint(
                 new GroundPointId(id),
                 name,

@@ -51,8 +51,8 @@ public record RenamePlan(List<Line> lines) {
         List<Line> lines = new ArrayList<>();
         for (int k = 0; k < elements.size(); k++) {
             ElementId old = elements.get(k);
-            Element element = harness.element(old.value())
-                    .orElseThrow(() -> new UnfitException("there is no %s any more", old));
+            Element element =
+                    harness.element(old.value()).orElseThrow(() -> new UnfitException("there is no %s any more", old));
             try {
                 String made = pattern.name(k, old.value(), word -> says.apply(element, word));
                 lines.add(new Line(old, fitting(made), Text.NONE));
@@ -83,7 +83,9 @@ public record RenamePlan(List<Line> lines) {
         List<Line> checked = new ArrayList<>();
         for (Line line : lines) {
             checked.add(
-                    line.problem().equals(Text.NONE) ? new Line(line.old(), line.now(), problem(line, wanted, left)) : line);
+                    line.problem().equals(Text.NONE)
+                            ? new Line(line.old(), line.now(), problem(line, wanted, left))
+                            : line);
         }
         return new RenamePlan(checked);
     }
@@ -115,7 +117,10 @@ public record RenamePlan(List<Line> lines) {
 
     /** What speaks against it, first come first. */
     public Optional<Text> problem() {
-        return lines.stream().map(Line::problem).filter(each -> !each.equals(Text.NONE)).findFirst();
+        return lines.stream()
+                .map(Line::problem)
+                .filter(each -> !each.equals(Text.NONE))
+                .findFirst();
     }
 
     /**

@@ -107,17 +107,17 @@ final class AlternatorOutput {
             double amps = bySpeed(setting.speedRpm().getAsDouble());
             step(
                     "alternator.limit-at-speed",
-                    Formats.amps(amps), Formats.number(setting.speedRpm().getAsDouble()));
+                    Formats.amps(amps),
+                    Formats.number(setting.speedRpm().getAsDouble()));
             return amps;
         }
         if (byMode.isPresent()) {
-            step(
-                    "alternator.limit-while", Formats.amps(byMode.get()), Constants.text(state.mode()));
+            step("alternator.limit-while", Formats.amps(byMode.get()), Constants.text(state.mode()));
             return byMode.get();
         }
         if (state.mode() == EngineMode.IDLING && alternator.model().isPresent()) {
-            assumptions.add(NetworkTexts.text(
-                    "assumed.no-idle-limit", component.id(), Formats.amps(alternator.limitAmps())));
+            assumptions.add(
+                    NetworkTexts.text("assumed.no-idle-limit", component.id(), Formats.amps(alternator.limitAmps())));
         }
         step("alternator.limit", Formats.amps(alternator.limitAmps()));
         return alternator.limitAmps();

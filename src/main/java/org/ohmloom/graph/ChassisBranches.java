@@ -71,8 +71,7 @@ final class ChassisBranches {
                 .ifPresentOrElse(
                         rule -> network.assume(
                                 body.id(),
-                                NetworkTexts.text(
-                                        "assumed.star", body.id(), Formats.ohms(rule.toMiddleOhms()), heads),
+                                NetworkTexts.text("assumed.star", body.id(), Formats.ohms(rule.toMiddleOhms()), heads),
                                 rule.source()),
                         () -> network.assume(
                                 body.id(),

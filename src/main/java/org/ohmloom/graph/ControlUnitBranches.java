@@ -69,7 +69,8 @@ final class ControlUnitBranches {
                             new Law.ConstantCurrent(unit.drawAmps()));
         } else if (unit.drawAmps() > 0) {
             draft.assume(
-                    NetworkTexts.text("assumed.no-unit-supply", draft.component().id()),
+                    NetworkTexts.text(
+                            "assumed.no-unit-supply", draft.component().id()),
                     "the harness");
         }
     }

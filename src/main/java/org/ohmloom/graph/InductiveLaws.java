@@ -124,8 +124,7 @@ final class InductiveLaws {
         Predicate<Branch> conducts = each -> each.kind().part() != BranchKind.Part.LOAD
                 && each.kind().part() != BranchKind.Part.BYPASS
                 && (outputsOn || isLasting(each));
-        return ways.computeIfAbsent(outputsOn, on -> ways(conducts)).stream()
-                .anyMatch(way -> way.feeds(load));
+        return ways.computeIfAbsent(outputsOn, on -> ways(conducts)).stream().anyMatch(way -> way.feeds(load));
     }
 
     /**

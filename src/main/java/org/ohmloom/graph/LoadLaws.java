@@ -43,9 +43,7 @@ record LoadLaws(DeviceDraft draft, Load load) {
         if (load.control() == Load.Control.FEED && duty < 1 && load.draw() instanceof Draw.Resistive) {
             draft.assume(
                     NetworkTexts.text(
-                            "assumed.no-period",
-                            draft.component().id(),
-                            Formats.seconds(FALLBACK_PERIOD_SECONDS)),
+                            "assumed.no-period", draft.component().id(), Formats.seconds(FALLBACK_PERIOD_SECONDS)),
                     Assumption.COMMON_PRACTICE);
             return new Law.Cycled(whole(starting), pulse(FALLBACK_PERIOD_SECONDS, duty));
         }

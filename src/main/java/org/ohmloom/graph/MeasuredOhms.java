@@ -49,9 +49,7 @@ public final class MeasuredOhms {
     private final SortedMap<ReadingId, Text> unused;
 
     private MeasuredOhms(
-            SortedMap<WireId, List<Taken>> wires,
-            SortedMap<String, Taken> joints,
-            SortedMap<ReadingId, Text> unused) {
+            SortedMap<WireId, List<Taken>> wires, SortedMap<String, Taken> joints, SortedMap<ReadingId, Text> unused) {
         this.wires = wires;
         this.joints = joints;
         this.unused = unused;

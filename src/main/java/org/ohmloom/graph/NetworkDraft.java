@@ -89,10 +89,7 @@ final class NetworkDraft {
             PointId from = merging.pointOf(draft.from.id());
             PointId to = merging.pointOf(draft.to.id());
             if (from.equals(to)) {
-                assume(
-                        draft.element,
-                        NetworkTexts.text("assumed.one-point", id, from),
-                        "the harness");
+                assume(draft.element, NetworkTexts.text("assumed.one-point", id, from), "the harness");
             } else {
                 branches.put(id, new Branch(id, draft.kind, from, to, Optional.of(draft.element), draft.law));
             }

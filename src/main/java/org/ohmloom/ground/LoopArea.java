@@ -97,8 +97,7 @@ final class LoopArea {
         double spacing = (first.outsideDiameterMm() + second.outsideDiameterMm()) / 2 * METRES_PER_MM;
         double along = (one.get().lengthMetres() + other.get().lengthMetres()) / 2;
         return Optional.of(new Area(
-                along * spacing,
-                ReturnTexts.text("area.beside", Formats.metres(along), Formats.metres(spacing))));
+                along * spacing, ReturnTexts.text("area.beside", Formats.metres(along), Formats.metres(spacing))));
     }
 
     private Enclosed enclosed(Area area, List<Wire> wires, OptionalDouble length, boolean throughChassis) {
@@ -132,11 +131,7 @@ final class LoopArea {
         return with(
                 area,
                 LoopInduction.pairHenries(spacing, d, half),
-                ReturnTexts.text(
-                        "inductance.pair",
-                        Formats.metres(spacing),
-                        Formats.metres(d),
-                        Formats.metres(half)));
+                ReturnTexts.text("inductance.pair", Formats.metres(spacing), Formats.metres(d), Formats.metres(half)));
     }
 
     private static Enclosed without(Area area, String key) {

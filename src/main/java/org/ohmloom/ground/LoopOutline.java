@@ -76,8 +76,7 @@ final class LoopOutline {
         }
         double scale = walk.drawn > 0 ? walk.entered / walk.drawn : 1;
         return Optional.of(new Outline(
-                shoelace(walk.corners) * scale * scale,
-                ReturnTexts.text("area.outline", walk.corners.size())));
+                shoelace(walk.corners) * scale * scale, ReturnTexts.text("area.outline", walk.corners.size())));
     }
 
     /** Area within a polygon, m2, of corners in mm: half the sum of x(k) y(k+1) - x(k+1) y(k). */

@@ -92,11 +92,7 @@ public final class BundleHeat {
             for (int i = 0; i < states.size(); i++) {
                 SteadyState state = states.get(i);
                 WireHeat here = new WireHeat(
-                        state.celsius(),
-                        state.surfaceCelsius(),
-                        place.ambientCelsius(),
-                        where,
-                        state.runaway());
+                        state.celsius(), state.surfaceCelsius(), place.ambientCelsius(), where, state.runaway());
                 heat.merge(place.wires().get(i), here, WireHeat::hotter);
             }
         }

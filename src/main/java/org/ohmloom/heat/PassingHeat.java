@@ -1,7 +1,6 @@
 package org.ohmloom.heat;
 
 import java.util.List;
-import java.util.Locale;
 import org.ohmloom.heat.balance.HeatBalance;
 import org.ohmloom.heat.balance.OpenAir;
 import org.ohmloom.heat.balance.RoundWire;
@@ -59,10 +58,7 @@ public final class PassingHeat {
                 running.surfaceCelsius(),
                 running.ambientCelsius(),
                 HeatTexts.text(
-                        "place.after",
-                        running.where(),
-                        Formats.seconds(seconds),
-                        Formats.celsius(running.celsius())),
+                        "place.after", running.where(), Formats.seconds(seconds), Formats.celsius(running.celsius())),
                 celsius >= RoundWire.MELTING_CELSIUS);
     }
 

@@ -13,8 +13,9 @@ final class LanguageFolders {
 
     /** The places to look in, the nearest to the language first. */
     static Stream<String> places(Locale language, String name) {
-        Stream<String> folders =
-                language.equals(Locale.ROOT) ? Stream.of() : Stream.of(language.toLanguageTag(), language.getLanguage());
+        Stream<String> folders = language.equals(Locale.ROOT)
+                ? Stream.of()
+                : Stream.of(language.toLanguageTag(), language.getLanguage());
         return Stream.concat(folders.distinct().map(folder -> folder + "/" + name), Stream.of(name));
     }
 }

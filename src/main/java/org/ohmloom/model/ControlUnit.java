@@ -54,7 +54,8 @@ public record ControlUnit(
         nameCharacters.ifPresent(value -> positive(value, "most characters of a channel's name"));
         groups = List.copyOf(groups);
         channels = List.copyOf(channels);
-        groups.forEach(group -> group.pins().forEach(pin -> requirePin(names, pin, Refusals.text("group of pins %s", group.name()))));
+        groups.forEach(group ->
+                group.pins().forEach(pin -> requirePin(names, pin, Refusals.text("group of pins %s", group.name()))));
         Set<String> taken = new HashSet<>();
         for (Channel channel : channels) {
             that(taken.add(channel.name()), "two channels of a control unit are named '%s'", channel.name());

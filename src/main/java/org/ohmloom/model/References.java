@@ -249,7 +249,11 @@ final class References {
 
     private void terminal(String place, ComponentId component, String terminal) {
         component(place, component);
-        named(place, terminal, harness.components().get(component).terminals(), Refusals.text("terminal of component %s", component));
+        named(
+                place,
+                terminal,
+                harness.components().get(component).terminals(),
+                Refusals.text("terminal of component %s", component));
     }
 
     private <I extends ElementId> void exists(String place, I id, Register<I, ?> register, String kind) {

@@ -47,13 +47,12 @@ public record PackOptions(
         Set<PackDocument> wanted = EnumSet.noneOf(PackDocument.class);
         for (String name : list.split(",", -1)) {
             wanted.add(PackDocument.find(name)
-                    .orElseThrow(
-                            () -> new PackException(
-                                    "'%s' is no document of the pack; choose from %s",
-                                    name.strip(),
-                                    Arrays.stream(PackDocument.values())
-                                            .map(PackDocument::id)
-                                            .collect(Collectors.joining(", ")))));
+                    .orElseThrow(() -> new PackException(
+                            "'%s' is no document of the pack; choose from %s",
+                            name.strip(),
+                            Arrays.stream(PackDocument.values())
+                                    .map(PackDocument::id)
+                                    .collect(Collectors.joining(", ")))));
         }
         return new PackOptions(wanted, paper, monochrome, remedies, perAssembly, board, pictures);
     }
@@ -79,10 +78,9 @@ public record PackOptions(
      */
     public PackOptions withBoard(String typed) throws PackException {
         BoardSize size = BoardSize.parsed(typed)
-                .orElseThrow(() ->
-                        new PackException(
-                                "'%s' is no size of a board; write width and height in mm, each 300 to 50000, as in 2440x1220",
-                                typed.strip()));
+                .orElseThrow(() -> new PackException(
+                        "'%s' is no size of a board; write width and height in mm, each 300 to 50000, as in 2440x1220",
+                        typed.strip()));
         return new PackOptions(
                 documents, paper, monochrome, remedies, perAssembly, new BoardOptions(size, board.whole()), pictures);
     }

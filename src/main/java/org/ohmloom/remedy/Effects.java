@@ -55,13 +55,13 @@ final class Effects {
                     after,
                     "V");
             case "bus-common-mode" -> effect(
-                    apart(finding.subjects()),
-                    evidence -> apart(evidence, subjects),
+                    apart(finding.subjects()), evidence -> apart(evidence, subjects), before, after, "V");
+            case "coupling-over-limit" -> effect(
+                    RemedyTexts.text("onto-the-signal"),
+                    evidence -> coupled(evidence.returns(), subjects),
                     before,
                     after,
                     "V");
-            case "coupling-over-limit" -> effect(
-                    RemedyTexts.text("onto-the-signal"), evidence -> coupled(evidence.returns(), subjects), before, after, "V");
             case "ground-stud-crowded" -> effect(
                     RemedyTexts.text("terminals-on", finding.subjects().get(0)),
                     evidence -> stacked(evidence.returns(), finding.subjects().get(0)),

@@ -34,7 +34,8 @@ final class ReadingBeyondLimit implements Rule {
 
     private static Finding finding(Judgement judgement) {
         Reading reading = judgement.reading();
-        Text of = INFO.text("of", TestTexts.measured(reading.measured()), reading.measured().place());
+        Text of = INFO.text(
+                "of", TestTexts.measured(reading.measured()), reading.measured().place());
         Text what = reading.serialNumber()
                 .map(serial -> INFO.text("serial-number", of, serial))
                 .orElse(of);

@@ -36,9 +36,7 @@ record Failure(IslandStatus status, Text sentence, Optional<BranchId> cause) {
 
     static Failure shorted(Branch source) {
         return new Failure(
-                IslandStatus.SINGULAR,
-                SolveTexts.text("failure.shorted", name(source)),
-                Optional.of(source.id()));
+                IslandStatus.SINGULAR, SolveTexts.text("failure.shorted", name(source)), Optional.of(source.id()));
     }
 
     /** A search without constant power that found no balance. */
@@ -78,8 +76,7 @@ record Failure(IslandStatus status, Text sentence, Optional<BranchId> cause) {
                         Optional.of(circuit.branches().get(branch).id()));
             }
         }
-        return new Failure(
-                IslandStatus.SINGULAR, SolveTexts.text("failure.no-voltage", point), Optional.empty());
+        return new Failure(IslandStatus.SINGULAR, SolveTexts.text("failure.no-voltage", point), Optional.empty());
     }
 
     static Failure unbalanced(ResidualCheck check) {
@@ -91,16 +88,12 @@ record Failure(IslandStatus status, Text sentence, Optional<BranchId> cause) {
 
     static Failure restless(Branch load) {
         return new Failure(
-                IslandStatus.NOT_CONVERGED,
-                SolveTexts.text("failure.restless", name(load)),
-                Optional.of(load.id()));
+                IslandStatus.NOT_CONVERGED, SolveTexts.text("failure.restless", name(load)), Optional.of(load.id()));
     }
 
     static Failure circling(Branch input) {
         return new Failure(
-                IslandStatus.NOT_CONVERGED,
-                SolveTexts.text("failure.circling", name(input)),
-                Optional.of(input.id()));
+                IslandStatus.NOT_CONVERGED, SolveTexts.text("failure.circling", name(input)), Optional.of(input.id()));
     }
 
     static Failure buzzing(Branch coil, double releasedVolts, double pulledVolts) {

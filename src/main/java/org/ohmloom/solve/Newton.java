@@ -162,7 +162,9 @@ final class Newton {
                     straight += start.balance().siemens()[branch] * along * along;
                 } else if (along != 0) {
                     straight += laws[branch].leakSiemens(leak) * along * along;
-                    bentAmps[count] = laws[branch].amps(circuit.along(branch, start.volts())).value();
+                    bentAmps[count] = laws[branch]
+                            .amps(circuit.along(branch, start.volts()))
+                            .value();
                     bent[count++] = branch;
                 }
             }

@@ -23,7 +23,8 @@ final class WarmPart {
     private final SortedMap<Integer, Law> inputs = new TreeMap<>();
 
     private final Map<BranchId, Integer> sources = new HashMap<>();
-    private IslandMoment moment = IslandMoment.failed(new Failure(IslandStatus.NOT_CONVERGED, Text.NONE, Optional.empty()));
+    private IslandMoment moment =
+            IslandMoment.failed(new Failure(IslandStatus.NOT_CONVERGED, Text.NONE, Optional.empty()));
 
     WarmPart(Circuit circuit, BooleanSupplier cancelled) {
         this.circuit = circuit;

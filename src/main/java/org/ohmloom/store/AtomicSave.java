@@ -1,9 +1,9 @@
 package org.ohmloom.store;
 
 import java.io.IOException;
-import java.nio.file.FileSystemLoopException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;

@@ -17,7 +17,8 @@ final class BrokenReferences {
     }
 
     static RefusedException refused(BrokenReferenceException broken, ObjectNode file, Spot root) {
-        return new RefusedException(new BrokenReferences(broken.target()).find(file, broken.place(), root), broken.problem());
+        return new RefusedException(
+                new BrokenReferences(broken.target()).find(file, broken.place(), root), broken.problem());
     }
 
     /** Follows what is left of the place, key by key and element by element, as far as it leads. */

@@ -63,7 +63,9 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
      * @throws CsvTableException when it cannot be read or is no such table; one line for people
      */
     public static CsvTable read(Path file) throws CsvTableException {
-        return parse(text(file, MOST_BYTES, Refusals.text("more than 32 MB are no table of a person")), String.valueOf(file));
+        return parse(
+                text(file, MOST_BYTES, Refusals.text("more than 32 MB are no table of a person")),
+                String.valueOf(file));
     }
 
     /**
@@ -115,8 +117,7 @@ public record CsvTable(String name, List<String> heads, List<Row> rows, boolean 
         } catch (IOException | UncheckedIOException | IllegalStateException broken) {
             throw new CsvTableException(
                     "%s: a quotation mark is open or stands in the middle of a cell (%s)",
-                    name,
-                    String.valueOf(broken.getMessage()));
+                    name, String.valueOf(broken.getMessage()));
         }
     }
 

@@ -60,7 +60,8 @@ final class JsonParsing {
                         at.getLineNr(), at.getColumnNr(), SyntaxProblem.of(broken.getOriginalMessage()));
             } catch (NumberFormatException tooLong) {
                 JsonLocation at = parser.currentLocation();
-                throw new SyntaxException(at.getLineNr(), at.getColumnNr(), Refusals.text("the exponent of a number is too long"));
+                throw new SyntaxException(
+                        at.getLineNr(), at.getColumnNr(), Refusals.text("the exponent of a number is too long"));
             }
         } catch (IOException impossible) {
             throw new IllegalStateException("a text in memory refused to be read", impossible);

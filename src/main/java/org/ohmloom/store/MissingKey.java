@@ -18,8 +18,8 @@ final class MissingKey {
         object.fieldNames().forEachRemaining(unknown::add);
         unknown.removeAll(known);
         Optional<String> meant = NearestText.to(key, unknown).filter(near -> alike(key, near));
-        return meant.map(near -> Refusals.text(
-                        "the key '%s' is missing; did you mean it by %s?", key, Texts.quoted(near)))
+        return meant.map(near ->
+                        Refusals.text("the key '%s' is missing; did you mean it by %s?", key, Texts.quoted(near)))
                 .orElseGet(() -> Refusals.text("the key '%s' is missing", key));
     }
 

@@ -117,9 +117,7 @@ final class SimpleForms {
                     if (found == null) {
                         throw new UnfitException(
                                 "%s is not a %s; use %s",
-                                Texts.quoted(text),
-                                Refusals.text(spaced(type)),
-                                String.join(", ", byWord.keySet()));
+                                Texts.quoted(text), Refusals.text(spaced(type)), String.join(", ", byWord.keySet()));
                     }
                     return found;
                 },

@@ -65,8 +65,7 @@ final class SyntaxProblem {
     private static Text notJson(String original) {
         Matcher token = TOKEN.matcher(original);
         if (token.matches()) {
-            return Refusals.text(
-                    "'%s' is not a JSON value; texts and keys stand in double quotes", token.group(1));
+            return Refusals.text("'%s' is not a JSON value; texts and keys stand in double quotes", token.group(1));
         }
         Matcher character = CHARACTER.matcher(original);
         if (character.matches()) {
@@ -84,8 +83,7 @@ final class SyntaxProblem {
         }
         if (original.startsWith("Unexpected end-of-input")) {
             return opened.matches()
-                    ? Refusals.text(
-                            "the file ends inside what was opened at %s:%s", opened.group(1), opened.group(2))
+                    ? Refusals.text("the file ends inside what was opened at %s:%s", opened.group(1), opened.group(2))
                     : Refusals.text("the file ends in the middle of a value");
         }
         if (original.contains("Leading zeroes")) {

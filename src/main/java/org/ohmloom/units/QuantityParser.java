@@ -52,7 +52,8 @@ public final class QuantityParser {
         Text needed = Refusals.text("%s such as '%s' is needed", expected.named(), expected.example());
         NumberText number = NumberText.read(text, needed);
         Unit unit = number.rest().isEmpty()
-                ? assumed.orElseThrow(() -> new QuantityFormatException("%s has no unit; %s", Texts.quoted(text), needed))
+                ? assumed.orElseThrow(
+                        () -> new QuantityFormatException("%s has no unit; %s", Texts.quoted(text), needed))
                 : unit(text, number.rest(), expected, needed);
         double canonical = unit.toCanonical(number.value());
         if (Quantity.isTooLarge(canonical) || Quantity.isTooSmall(canonical)) {

@@ -97,7 +97,8 @@ public final class Workbench {
         WireTables tables = WireTables.bundled();
         SceneFonts fonts = SceneFonts.load();
         SceneLayout layout = new SceneLayout(fonts);
-        // A thread for each: what is read from a folder out of reach never ends, and must not hold what is read elsewhere.
+        // A thread for each: what is read from a folder out of reach never ends, and must not hold what is read
+        // elsewhere.
         Executor reader = task -> thread("reader", task).start();
         return new Services(
                 new SharedCalculation(

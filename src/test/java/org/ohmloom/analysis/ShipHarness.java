@@ -124,7 +124,9 @@ public final class ShipHarness {
             sketch.segment("T" + zone, "P" + (zone - 1), place, 1.5);
         }
         sketch.segment("S" + zone, place, far, 1 + random.nextDouble());
-        sketch.component("FB" + zone, new BusBar(List.of("in", "before", "after", "1", "2", "3", "4", "5", "6", "7", "8"), 0.0001))
+        sketch.component(
+                        "FB" + zone,
+                        new BusBar(List.of("in", "before", "after", "1", "2", "3", "4", "5", "6", "7", "8"), 0.0001))
                 .at("FB" + zone, place);
         sketch.ground("GA" + zone, "FR" + section, 0.0002).at("GA" + zone, place);
         sketch.ground("GB" + zone, "FR" + section, 0.0003).at("GB" + zone, far);
@@ -264,8 +266,8 @@ public final class ShipHarness {
     }
 
     private void wire(WireEnd from, WireEnd to, double areaMm2, SignalClass signalClass) {
-        wires.add(Wire.of("W" + (wires.size() + 1), from, to, signalClass)
-                .withGauge(Optional.of(Gauge.metric(areaMm2))));
+        wires.add(
+                Wire.of("W" + (wires.size() + 1), from, to, signalClass).withGauge(Optional.of(Gauge.metric(areaMm2))));
     }
 
     private static WireEnd at(String component, String terminal) {

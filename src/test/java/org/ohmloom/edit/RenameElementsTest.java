@@ -32,7 +32,6 @@ import org.ohmloom.model.Waiver;
 import org.ohmloom.model.WaiverId;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
-import org.ohmloom.words.Text;
 import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.store.HarnessText;
@@ -156,7 +155,10 @@ class RenameElementsTest {
                 RenamePlan.of(harness, wires, NamePattern.parse("X{1}"), (element, word) -> Optional.empty());
         assertEquals(
                 List.of("'X1' is another thing in the harness", "'X2' is another thing in the harness", ""),
-                clash.lines().stream().map(RenamePlan.Line::problem).map(Text::english).toList());
+                clash.lines().stream()
+                        .map(RenamePlan.Line::problem)
+                        .map(Text::english)
+                        .toList());
         assertFalse(clash.isReady());
         assertThrows(IllegalArgumentException.class, clash::edit);
 
@@ -166,7 +168,9 @@ class RenameElementsTest {
         RenamePlan shifted =
                 RenamePlan.of(harness, wires, NamePattern.parse("W{2}"), (element, word) -> Optional.empty());
         // W1 to W2, W2 to W3 and W3 to W4: W4 is there already and is not renamed
-        assertEquals(Optional.of("'W4' is another thing in the harness"), shifted.problem().map(Text::english));
+        assertEquals(
+                Optional.of("'W4' is another thing in the harness"),
+                shifted.problem().map(Text::english));
     }
 
     @Test

@@ -17,7 +17,8 @@ class LanguageFoldersTest {
     void theNearestFolderComesFirstAndEnglishLast() {
         assertEquals(
                 List.of("de-AT/lists/wires", "de/lists/wires", "lists/wires"),
-                LanguageFolders.places(Locale.forLanguageTag("de-AT"), "lists/wires").toList());
+                LanguageFolders.places(Locale.forLanguageTag("de-AT"), "lists/wires")
+                        .toList());
         assertEquals(
                 List.of("de/README", "README"),
                 LanguageFolders.places(Locale.GERMAN, "README").toList());

@@ -101,8 +101,8 @@ class RefusalTest {
                 "\"signalClass\": \"switched-output\"",
                 "\"signalClass\": \"SWITCHED_OUTPUT\"",
                 "$.wires[2] (W3).signalClass: no signal class 'SWITCHED_OUTPUT'; did you mean 'switched-output'?"
-                    + " (allowed: feed, switched-output, return, reference-supply, reference-return, analogue-signal,"
-                    + " pulse-signal, data-bus, shield)");
+                        + " (allowed: feed, switched-output, return, reference-supply, reference-return, analogue-signal,"
+                        + " pulse-signal, data-bus, shield)");
         refuses(
                 "{\"kind\": \"battery\", ",
                 "{\"kind\": \"batery\", ",

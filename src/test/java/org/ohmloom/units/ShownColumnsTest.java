@@ -46,7 +46,8 @@ class ShownColumnsTest {
 
     @Test
     void theLastBitOfADivisionIsMadeGood() {
-        // 91.281 m divided into feet is 299.478346456693 as a double, which leads back to its neighbour; the double below leads to
+        // 91.281 m divided into feet is 299.478346456693 as a double, which leads back to its neighbour; the double
+        // below leads to
         // 91.281. For 88.094 m it is the double above.
         assertEquals("299.4783464566929 ft", FEET.start("91.281 m", Unit.METRE));
         assertEquals("289.0223097112861 ft", FEET.start("88.094 m", Unit.METRE));

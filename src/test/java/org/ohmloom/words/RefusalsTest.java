@@ -30,15 +30,18 @@ class RefusalsTest {
             """;
 
     /** Packages whose refusals a person sees; those of others tell a programmer what was called wrongly. */
-    private static final List<String> SEEN = List.of("units", "model", "edit", "store", "signal", "bench/record", "pack");
+    private static final List<String> SEEN =
+            List.of("units", "model", "edit", "store", "signal", "bench/record", "pack");
 
     private static final RefusalLiterals FOUND = RefusalLiterals.in(files());
 
     @Test
     void everyRefusalAPersonSeesIsInTheBundleAsInTheCode() throws IOException {
         StringBuilder written = new StringBuilder(HEAD);
-        entries().forEach((key, pattern) ->
-                written.append(key).append('=').append(pattern.replace("\\", "\\\\")).append('\n'));
+        entries().forEach((key, pattern) -> written.append(key)
+                .append('=')
+                .append(pattern.replace("\\", "\\\\"))
+                .append('\n'));
         if (Boolean.getBoolean("ohmloom.update")) {
             Files.writeString(BUNDLE, written.toString());
         }
@@ -83,7 +86,8 @@ class RefusalsTest {
         TreeMap<String, String> entries = new TreeMap<>();
         for (String template : templates()) {
             String before = entries.put(Refusals.key(template), pattern(template));
-            assertTrue(before == null || before.equals(pattern(template)), () -> "two say nearly the same: " + template);
+            assertTrue(
+                    before == null || before.equals(pattern(template)), () -> "two say nearly the same: " + template);
         }
         return entries;
     }
@@ -120,7 +124,8 @@ class RefusalsTest {
     }
 
     private static Stream<Class<?>> withInner(Class<?> type) {
-        return Stream.concat(Stream.of(type), Stream.of(type.getDeclaredClasses()).flatMap(RefusalsTest::withInner));
+        return Stream.concat(
+                Stream.of(type), Stream.of(type.getDeclaredClasses()).flatMap(RefusalsTest::withInner));
     }
 
     private static Class<?> load(String name) {

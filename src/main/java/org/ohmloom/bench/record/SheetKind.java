@@ -91,8 +91,8 @@ enum SheetKind {
             }
             return Optional.of(new Measured.Powered(
                     needed(columns, row, "load"),
-                    state.orElseThrow(() -> new UnfitException(
-                            "no operating state is named; a column 'State' with its id is needed")),
+                    state.orElseThrow(() ->
+                            new UnfitException("no operating state is named; a column 'State' with its id is needed")),
                     volts,
                     drop,
                     amps));

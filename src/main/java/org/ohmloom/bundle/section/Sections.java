@@ -124,7 +124,8 @@ public final class Sections {
             return steps;
         }
         double now = ideal.diameterMm();
-        steps.add(new DiameterStep(BundleTexts.text("diameter.ideal"), now, "search for the smallest circle round all"));
+        steps.add(
+                new DiameterStep(BundleTexts.text("diameter.ideal"), now, "search for the smallest circle round all"));
         if (lay.isPresent()) {
             now = lay.get().diameterMm();
             steps.add(new DiameterStep(

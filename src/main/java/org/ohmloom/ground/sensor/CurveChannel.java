@@ -100,9 +100,7 @@ final class CurveChannel implements Channel {
         Text cause =
                 switch (disturbance) {
                     case REFERENCE -> ReadingTexts.text(
-                            "formula.reference",
-                            Formats.volts(after.referenceVolts()),
-                            Formats.volts(nominalVolts));
+                            "formula.reference", Formats.volts(after.referenceVolts()), Formats.volts(nominalVolts));
                     case FEED -> ReadingTexts.text(
                             "formula.droop", Formats.volts(before.supplyVolts() - after.supplyVolts()));
                     case OWN_RETURN, OTHER_RETURN -> ReadingTexts.text(

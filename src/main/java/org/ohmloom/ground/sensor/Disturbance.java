@@ -9,13 +9,11 @@ enum Disturbance {
     REFERENCE("Ohm's law; algebra of the line"),
     FEED("Ohm's law; algebra of the ratiometric line"),
     OWN_RETURN("Ohm's law; algebra of the line"),
-    OTHER_RETURN(
-            "common-impedance coupling, MIL-HDBK-419A Vol I (1987) 6.2.2.1 (from memory); algebra of the line"),
+    OTHER_RETURN("common-impedance coupling, MIL-HDBK-419A Vol I (1987) 6.2.2.1 (from memory); algebra of the line"),
     LEADS("Ohm's law; voltage divider"),
     LOAD("voltage divider"),
     HEAT("power over the dissipation constant, textbook (from memory)"),
-    JOINT(
-            "law of intermediate metals; E(T) by NIST Monograph 175, ITS-90 type K (coefficients from memory)"),
+    JOINT("law of intermediate metals; E(T) by NIST Monograph 175, ITS-90 type K (coefficients from memory)"),
     COLD_JUNCTION("E(T) by NIST Monograph 175, ITS-90 type K (coefficients from memory)");
 
     private final String source;
@@ -26,7 +24,8 @@ enum Disturbance {
 
     /** What it is called, as {@code feed droop}. */
     Text words() {
-        return ReadingTexts.text("disturbance." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return ReadingTexts.text(
+                "disturbance." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     String source() {

@@ -176,37 +176,25 @@ record Judge(Harness harness, SensorLink link, Measurement measurement, Channel 
         InputStage input = link.pin().input().orElse(InputStage.UNKNOWN);
         Calibration calibration = measurement.calibration();
         if (input.inputOhms().isEmpty()) {
-            gaps.add(
-                    ReadingTexts.text("gap.input-ohms"),
-                    link.component().id());
+            gaps.add(ReadingTexts.text("gap.input-ohms"), link.component().id());
         } else if (outputUnknown(calibration)) {
-            gaps.add(
-                    ReadingTexts.text("gap.output-ohms"),
-                    link.component().id());
+            gaps.add(ReadingTexts.text("gap.output-ohms"), link.component().id());
         }
         if (calibration instanceof ResistanceCurve
                 && measurement.unit().endsWith("C")
                 && measurement.dissipationWattsPerKelvin().isEmpty()) {
-            gaps.add(
-                    ReadingTexts.text("gap.dissipation"),
-                    link.component().id());
+            gaps.add(ReadingTexts.text("gap.dissipation"), link.component().id());
         }
         if (calibration instanceof Calibration.Thermocouple couple
                 && couple.extension().isEmpty()) {
-            gaps.add(
-                    ReadingTexts.text("gap.extension"),
-                    link.component().id());
+            gaps.add(ReadingTexts.text("gap.extension"), link.component().id());
         }
         if (calibration instanceof Calibration.CurrentLine line
                 && line.minimumVolts().isEmpty()) {
-            gaps.add(
-                    ReadingTexts.text("gap.minimum-volts"),
-                    link.component().id());
+            gaps.add(ReadingTexts.text("gap.minimum-volts"), link.component().id());
         }
         if (input.filterHertz().isEmpty()) {
-            gaps.add(
-                    ReadingTexts.text("gap.filter"),
-                    link.component().id());
+            gaps.add(ReadingTexts.text("gap.filter"), link.component().id());
         }
     }
 

@@ -112,13 +112,9 @@ final class LineChannel implements Channel {
         Text cause =
                 switch (disturbance) {
                     case REFERENCE -> ReadingTexts.text(
-                            "formula.reference",
-                            Formats.volts(after.referenceVolts()),
-                            Formats.volts(nominalVolts));
+                            "formula.reference", Formats.volts(after.referenceVolts()), Formats.volts(nominalVolts));
                     case FEED -> ReadingTexts.text(
-                            "formula.droop-on-line",
-                            Formats.volts(before.supplyVolts() - after.supplyVolts()),
-                            share);
+                            "formula.droop-on-line", Formats.volts(before.supplyVolts() - after.supplyVolts()), share);
                     case OWN_RETURN, OTHER_RETURN -> Text.of(Formats.volts(after.returnVolts() - before.returnVolts())
                             + (ratiometric ? " x (1 - " + share + ")" : ""));
                     default -> ReadingTexts.text(

@@ -76,7 +76,6 @@ final class ThermocoupleChannel implements Channel {
                             Formats.volts(circuit(value, after).pinVolts()
                                     - circuit(value, before).pinVolts()));
                 };
-        return Text.joined(
-                "; ", List.of(cause, Figures.change(reading(value, before), reading(value, after), unit())));
+        return Text.joined("; ", List.of(cause, Figures.change(reading(value, before), reading(value, after), unit())));
     }
 }

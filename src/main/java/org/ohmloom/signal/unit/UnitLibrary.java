@@ -70,7 +70,10 @@ public final class UnitLibrary {
                     Refusals.text("no control unit '%s'%s", asked, NearestText.question(asked, NAMES)));
         }
         return UnitSheet.read(
-                CsvTable.text(Path.of(asked), MOST_BYTES, Refusals.text("more than 4 MB are no description of a control unit")),
+                CsvTable.text(
+                        Path.of(asked),
+                        MOST_BYTES,
+                        Refusals.text("more than 4 MB are no description of a control unit")),
                 asked);
     }
 }

@@ -46,11 +46,6 @@ public record Fault(Text at, double amps, double deviceAmps, boolean limited, Te
         double cap = limitAmps.orElse(Double.POSITIVE_INFINITY);
         return cap >= deviceAmps
                 ? this
-                : new Fault(
-                        at,
-                        Math.min(amps, cap),
-                        cap,
-                        limited,
-                        FaultTexts.text("limited", told, Formats.amps(cap)));
+                : new Fault(at, Math.min(amps, cap), cap, limited, FaultTexts.text("limited", told, Formats.amps(cap)));
     }
 }

@@ -87,7 +87,9 @@ public record VoltageRating(String element, Text part, double ratedVolts, double
         if (device instanceof Relay relay) {
             return entered("rated.relay", relay.ratedVolts());
         }
-        return device instanceof SolidStateOutput output ? entered("rated.output", output.ratedVolts()) : Optional.empty();
+        return device instanceof SolidStateOutput output
+                ? entered("rated.output", output.ratedVolts())
+                : Optional.empty();
     }
 
     private static Optional<Rated> entered(String what, OptionalDouble volts) {
@@ -113,9 +115,7 @@ public record VoltageRating(String element, Text part, double ratedVolts, double
                 worst = new VoltageRating(
                         connector.id().value(),
                         FaultTexts.text(
-                                "rated.contact",
-                                cavity.contact().orElseThrow(),
-                                connector.id() + "." + cavity.name()),
+                                "rated.contact", cavity.contact().orElseThrow(), connector.id() + "." + cavity.name()),
                         rated.getAsDouble(),
                         system.getAsDouble(),
                         ENTERED);

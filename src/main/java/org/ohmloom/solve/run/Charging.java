@@ -65,8 +65,7 @@ final class Charging implements Moving {
 
     @Override
     public Text method() {
-        return SolveTexts.text(
-                "start.charging", Formats.quantity(farads, Dimension.CAPACITANCE), Formats.ohms(ohms));
+        return SolveTexts.text("start.charging", Formats.quantity(farads, Dimension.CAPACITANCE), Formats.ohms(ohms));
     }
 
     @Override

@@ -54,8 +54,7 @@ public final class StartUpStudy {
                 continue;
             }
             if (solution.status().compareTo(IslandStatus.SINGULAR) >= 0) {
-                skipped.add(new SkippedStart(
-                        state.id(), List.of(), SolveTexts.text("start.left-no-solution")));
+                skipped.add(new SkippedStart(state.id(), List.of(), SolveTexts.text("start.left-no-solution")));
                 continue;
             }
             Starters found = new Starters(harness, state, solution, defaults);

@@ -137,9 +137,7 @@ final class Starters {
                 assume(
                         component,
                         SolveTexts.text(
-                                "start.motor-time",
-                                component.id(),
-                                Formats.seconds(defaults.motorDecaySeconds())),
+                                "start.motor-time", component.id(), Formats.seconds(defaults.motorDecaySeconds())),
                         Assumption.COMMON_PRACTICE);
             }
             return Optional.of(

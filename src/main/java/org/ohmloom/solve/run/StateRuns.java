@@ -90,10 +90,7 @@ final class StateRuns {
             }
         }
         if (!left.isEmpty()) {
-            skipped.add(new SkippedStart(
-                    state.id(),
-                    left,
-                    SolveTexts.text("start.left-smallest", starters.size())));
+            skipped.add(new SkippedStart(state.id(), left, SolveTexts.text("start.left-smallest", starters.size())));
         }
         singles.sort(Comparator.comparing(run -> run.starters().get(0).id()));
         runs.addAll(singles);
@@ -117,8 +114,7 @@ final class StateRuns {
         StartReport report = new StartReport(state, starting, probes);
         Supplier<double[]> reading = () -> probes.read(network, starting);
         if (before(starting, answering).isPresent()) {
-            skipped.add(new SkippedStart(
-                    state.id(), report.ids(), SolveTexts.text("start.left-no-state")));
+            skipped.add(new SkippedStart(state.id(), report.ids(), SolveTexts.text("start.left-no-state")));
             return Optional.empty();
         }
         double[] before = reading.get();

@@ -136,7 +136,9 @@ final class UnitForm extends JPanel {
         try {
             typed.accept(Optional.of(UnitSheet.read(text.csv(), words.get("unit.typed"))), "");
         } catch (UnitSheetException unfit) {
-            typed.accept(Optional.empty(), Words.said(unfit.words(line -> words.text("unit.row", line - text.linesBefore()))));
+            typed.accept(
+                    Optional.empty(),
+                    Words.said(unfit.words(line -> words.text("unit.row", line - text.linesBefore()))));
         } catch (CsvTableException | IllegalArgumentException unfit) {
             typed.accept(Optional.empty(), Words.said(unfit));
         }
@@ -153,10 +155,7 @@ final class UnitForm extends JPanel {
                         services.eventThread().execute(() -> services.prompts()
                                 .problem(
                                         words.get("unit.save"),
-                                        words.get(
-                                                "unit.not-saved",
-                                                file.toString(),
-                                                Words.said(failed))));
+                                        words.get("unit.not-saved", file.toString(), Words.said(failed))));
                     }
                 }));
     }

@@ -179,8 +179,8 @@ public final class ComparePane extends StudyTab {
             eventThread.execute(() -> desk.say(
                     WORDS.get("compare.change-sheet-written-in", TradeWords.count(files.size(), "file"), folder)));
         } catch (PackException refused) {
-            eventThread.execute(() -> services.prompts()
-                    .problem(WORDS.get("compare.the-change-sheet-was"), Words.said(refused)));
+            eventThread.execute(
+                    () -> services.prompts().problem(WORDS.get("compare.the-change-sheet-was"), Words.said(refused)));
         }
     }
 

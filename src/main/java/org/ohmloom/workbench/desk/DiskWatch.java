@@ -115,8 +115,8 @@ public final class DiskWatch {
                 }
             });
         } catch (HarnessFileException unreadable) {
-            eventThread.execute(() ->
-                    prompts.problem(WORDS.get("disk-watch.the-file-was-not"), Words.said(unreadable)));
+            eventThread.execute(
+                    () -> prompts.problem(WORDS.get("disk-watch.the-file-was-not"), Words.said(unreadable)));
         }
     }
 

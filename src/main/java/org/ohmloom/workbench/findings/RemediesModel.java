@@ -64,7 +64,11 @@ final class RemediesModel extends AbstractTableModel {
             case 0 -> Words.said(remedy.kind().words());
             case 1 -> label(remedy);
             case 2 -> TypedNumbers.yesOrNo(remedy.clears());
-            case 3 -> remedy.effect().map(Effect::words).map(Words::said).map(units::text).orElse("");
+            case 3 -> remedy.effect()
+                    .map(Effect::words)
+                    .map(Words::said)
+                    .map(units::text)
+                    .orElse("");
             case 4 -> signed(remedy.addedCopperKg(), units.quantity(Math.abs(remedy.addedCopperKg()), Dimension.MASS));
             case 5 -> signed(remedy.addedMetres(), units.metres(Math.abs(remedy.addedMetres())));
             case 6 -> remedy.removed().size();

@@ -42,7 +42,10 @@ final class SegmentFacts {
         List<Reason> steps = new ArrayList<>();
         for (DiameterStep step : section.steps()) {
             steps.add(new Reason(
-                    Formats.millimetres(step.millimetres()) + ": " + Words.said(step.words()), "", step.source(), false));
+                    Formats.millimetres(step.millimetres()) + ": " + Words.said(step.words()),
+                    "",
+                    step.source(),
+                    false));
         }
         sections.add(new Reasons(WORDS.get("segment.diameter"), steps));
         List<Reason> coverings = new ArrayList<>();

@@ -114,7 +114,8 @@ final class RenamePane extends JPanel {
         try {
             RenamePlan made = RenamePlan.of(harness, things, NamePattern.parse(pattern.getText()), RenamePane::says);
             plan = Optional.of(made);
-            made.lines().forEach(line -> lines.addRow(new Object[] {line.old(), line.now(), Words.said(line.problem())}));
+            made.lines()
+                    .forEach(line -> lines.addRow(new Object[] {line.old(), line.now(), Words.said(line.problem())}));
             state.setText(made.problem().map(Words::said).orElse(words.get("rename-count", things.size())));
         } catch (IllegalArgumentException unfit) {
             plan = Optional.empty();

@@ -273,8 +273,7 @@ final class PrintPane extends JPanel {
                     default -> set.isPresent();
                 }));
         boolean printer = printers.getSelectedItem() != null;
-        String problem = notSet.map(Words::said)
-                .orElse(printer ? "" : words.get("no-printer.about"));
+        String problem = notSet.map(Words::said).orElse(printer ? "" : words.get("no-printer.about"));
         if (set.isPresent()) {
             try {
                 chosen();

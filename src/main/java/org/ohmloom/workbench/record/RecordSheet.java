@@ -74,8 +74,11 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
     @Override
     public List<Column<Row>> columns() {
         return List.of(
-                Column.text(WORDS.term("record.what"), WORDS.get("record.what.about"), 11, row ->
-                        Words.said(row.task().words())),
+                Column.text(
+                        WORDS.term("record.what"),
+                        WORDS.get("record.what.about"),
+                        11,
+                        row -> Words.said(row.task().words())),
                 Column.<Row>text(WORDS.term("record.where"), WORDS.get("record.where.about"), 35, row -> row.task()
                                 .blank()
                                 .place())

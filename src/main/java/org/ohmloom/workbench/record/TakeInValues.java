@@ -61,8 +61,8 @@ public final class TakeInValues extends Command {
             CsvTable table = CsvTable.read(file);
             eventThread.execute(() -> take(table, file));
         } catch (CsvTableException unreadable) {
-            eventThread.execute(() -> prompts.problem(
-                    WORDS.get("take-in-values.no-values-were-taken"), Words.said(unreadable)));
+            eventThread.execute(
+                    () -> prompts.problem(WORDS.get("take-in-values.no-values-were-taken"), Words.said(unreadable)));
         }
     }
 
@@ -100,8 +100,7 @@ public final class TakeInValues extends Command {
                     .ifPresent(first -> pane.ifPresent(
                             record -> record.showSerial(first.serialNumber().orElse(""))));
         } catch (RecordRefusedException refused) {
-            List<String> lines =
-                    refused.lines().stream().map(Words::said).toList();
+            List<String> lines = refused.lines().stream().map(Words::said).toList();
             String more = lines.size() > MOST_LINES_TOLD
                     ? WORDS.get("take-in-values.and-more", (lines.size() - MOST_LINES_TOLD))
                     : "";

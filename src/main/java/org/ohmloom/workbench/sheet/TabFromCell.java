@@ -24,7 +24,8 @@ final class TabFromCell extends AbstractAction {
     /** Lets both directions of a table go on so. */
     static void install(SheetTable table) {
         for (String name : List.of("selectNextColumnCell", "selectPreviousColumnCell")) {
-            table.getActionMap().put(name, new TabFromCell(table, table.getActionMap().get(name)));
+            table.getActionMap()
+                    .put(name, new TabFromCell(table, table.getActionMap().get(name)));
         }
     }
 

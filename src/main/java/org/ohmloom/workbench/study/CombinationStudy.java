@@ -90,7 +90,10 @@ public final class CombinationStudy implements Study<WorstCase> {
                         30,
                         WorstCase::loadsText),
                 Column.text(
-                        WORDS.term("combination.with"), WORDS.get("combination.with.about"), 30, row -> Words.said(row.situated())));
+                        WORDS.term("combination.with"),
+                        WORDS.get("combination.with.about"),
+                        30,
+                        row -> Words.said(row.situated())));
     }
 
     private static CellText amount(WorstCase row, double value) {
@@ -121,7 +124,8 @@ public final class CombinationStudy implements Study<WorstCase> {
     @Override
     public String nothing(Readout readout) {
         String notes = readout.analysis()
-                .map(results -> String.join("\n", Words.said(results.evidence().envelope().notes())))
+                .map(results -> String.join(
+                        "\n", Words.said(results.evidence().envelope().notes())))
                 .orElse("");
         return WORDS.get("combination.no-load-runs-in", notes.isEmpty() ? "" : "\n" + notes);
     }

@@ -168,7 +168,8 @@ public final class DutyStudy implements Study<DutyStudy.Row> {
                 Formats.hertz(row.output().pulse().frequencyHertz()),
                 row.output().pulse().clock(),
                 Formats.percent(row.output().pulse().phaseFraction())));
-        steps.addAll(Words.said(DutyClocks.words(row.solution().duty(), row.output().output())));
+        steps.addAll(
+                Words.said(DutyClocks.words(row.solution().duty(), row.output().output())));
         steps.add(WORDS.get("duty.feed-drop-and-devices", currents(feed)));
         steps.add(
                 WORDS.get("duty.load-2", row.load().load(), currents(row.load().flow())));

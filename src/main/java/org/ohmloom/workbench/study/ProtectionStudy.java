@@ -296,10 +296,8 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         + check.source() + ")");
             }
             steps.add(WORDS.get("protection.may-carry-2", device.rating().words()));
-            device.minimumFault()
-                    .ifPresent(fault -> steps.add(WORDS.get("protection.smallest-fault-2", fault.told())));
-            device.maximumFault()
-                    .ifPresent(fault -> steps.add(WORDS.get("protection.largest-fault-2", fault.told())));
+            device.minimumFault().ifPresent(fault -> steps.add(WORDS.get("protection.smallest-fault-2", fault.told())));
+            device.maximumFault().ifPresent(fault -> steps.add(WORDS.get("protection.largest-fault-2", fault.told())));
             device.starts()
                     .forEach(start -> steps.add(WORDS.get("protection.start-of", start.load(), start.sentence())));
             device.conductors().stream()

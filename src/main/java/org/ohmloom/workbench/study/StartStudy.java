@@ -10,7 +10,6 @@ import org.ohmloom.draw.study.StartCharts;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.review.StudyPart;
 import org.ohmloom.solve.run.RelayDropOut;
-import org.ohmloom.solve.run.SkippedStart;
 import org.ohmloom.solve.run.StartUp;
 import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.solve.run.StarterTrace;
@@ -209,7 +208,8 @@ public final class StartStudy implements Study<StartStudy.Row> {
                                 + ": " + Words.said(each.reason())));
         starts(readout)
                 .assumptions()
-                .forEach(each -> steps.add(each.element() + ": " + Words.said(each.told()) + " (" + each.source() + ")"));
+                .forEach(each ->
+                        steps.add(each.element() + ": " + Words.said(each.told()) + " (" + each.source() + ")"));
         return steps;
     }
 

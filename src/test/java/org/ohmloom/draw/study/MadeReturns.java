@@ -226,8 +226,7 @@ public final class MadeReturns {
     }
 
     private static SensorBudget.ErrorPart part(String name, double error) {
-        return new SensorBudget.ErrorPart(
-                Text.of(name), error, Text.of(name + " = 12.3 mV / 5 V x 10 bar"), "formula");
+        return new SensorBudget.ErrorPart(Text.of(name), error, Text.of(name + " = 12.3 mV / 5 V x 10 bar"), "formula");
     }
 
     private List<Coupling> couplings() {

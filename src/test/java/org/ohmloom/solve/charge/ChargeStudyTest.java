@@ -75,7 +75,9 @@ class ChargeStudyTest {
                 charge(new Wagon().load("L1", 3).with(Wagon.state("off", EngineMode.OFF, 0.75, "L1")), "off");
         // 3 A is the 20 h rate of 60 Ah: three quarters of 20 h
         assertEquals(15, charge.batteries().get(0).enduranceHours().orElseThrow(), CLOSE);
-        assertEquals(List.of("BAT1 supplies 3 A at 12.5 V: 3 Ah in every hour, empty after 15 h."), Text.english(charge.sentences()));
+        assertEquals(
+                List.of("BAT1 supplies 3 A at 12.5 V: 3 Ah in every hour, empty after 15 h."),
+                Text.english(charge.sentences()));
     }
 
     @Test

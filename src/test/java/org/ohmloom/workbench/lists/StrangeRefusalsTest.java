@@ -76,7 +76,9 @@ class StrangeRefusalsTest {
             int before = stage.prompts.asked.size();
             OnEventThread.run(() -> stage.view.filing().open(file));
             OnEventThread.await("a refusal", () -> stage.prompts.asked.size() > before);
-            assertStrange(stage.prompts.asked.get(before).replace(file.toString(), ""), whole + " kind version format lengthMetres long");
+            assertStrange(
+                    stage.prompts.asked.get(before).replace(file.toString(), ""),
+                    whole + " kind version format lengthMetres long");
         }
     }
 

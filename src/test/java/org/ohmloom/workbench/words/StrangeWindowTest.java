@@ -42,9 +42,7 @@ import org.ohmloom.workbench.findings.FindingsModel;
 class StrangeWindowTest {
 
     /** Rules that quote proposals and the words of tables. */
-    private static final Set<String> QUOTING = Set.of(
-            "device-exceeds-conductor",
-            "device-too-far-from-source");
+    private static final Set<String> QUOTING = Set.of("device-exceeds-conductor", "device-too-far-from-source");
 
     private final Locale usual = Locale.getDefault(Locale.Category.DISPLAY);
     private Stage stage;
