@@ -63,7 +63,7 @@ class OffsetLimitsTest {
         assertEquals(
                 List.of("ground of U1", "return of U1", "ground of bus node U1", "U1"),
                 List.of(Kind.UNIT_GROUND, Kind.SENSOR_RETURN, Kind.BUS_NODE_GROUND, Kind.GROUND_POINT).stream()
-                        .map(kind -> offset(kind, "RUN", 0, 0).point().words())
+                        .map(kind -> offset(kind, "RUN", 0, 0).point().words().english())
                         .toList());
     }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.model.Measurement;
+import org.ohmloom.words.Text;
 
 /** A transmitter of 4 to 20 mA for -50 to 150 degC that needs 10 V, at a shunt of 250 ohm: 8 mA for every 100 K from 4 mA. */
 class CurrentChannelTest {
@@ -45,7 +46,8 @@ class CurrentChannelTest {
         assertEquals(-50 + (12.0 * 100 / 101 - 4) / 16 * 200, CHANNEL.reading(50, fed(24, 10, 1.0 / 25_000)), EXACT);
         assertEquals(
                 "250 Ω shunt beside 25 kΩ input: 248 Ω",
-                CHANNEL.formula(Disturbance.LOAD, 50, fed(24, 10, 0), fed(24, 10, 1.0 / 25_000)));
+                CHANNEL.formula(Disturbance.LOAD, 50, fed(24, 10, 0), fed(24, 10, 1.0 / 25_000))
+                        .english());
     }
 
     @Test
@@ -57,7 +59,7 @@ class CurrentChannelTest {
         assertEquals(-50 + (4.0 / 0.3 - 4) / 16 * 200, CHANNEL.reading(150, weak), EXACT);
         assertEquals(
                 Optional.of("the transmitter is short of voltage: 14 V for it, wire and shunt"),
-                CHANNEL.unusable(150, weak));
+                CHANNEL.unusable(150, weak).map(Text::english));
         // below 10 V nothing: 0 mA lie 4 mA, 50 K, below the lowest value
         assertEquals(-100, CHANNEL.reading(150, fed(9, 50, 0)), EXACT);
     }
