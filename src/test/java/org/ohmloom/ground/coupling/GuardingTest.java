@@ -22,11 +22,19 @@ class GuardingTest {
 
     @Test
     void everyGuardIsNamed() {
-        assertEquals("nothing", new Guarding(false, 0, Optional.empty(), 0).words().english());
-        assertEquals("twisted with its return", new Guarding(true, 0.02, Optional.empty(), 0).words().english());
-        assertEquals("a shield grounded nowhere", new Guarding(false, 0, SHIELD, 0).words().english());
-        assertEquals("a shield grounded at one end", new Guarding(false, 0, SHIELD, 1).words().english());
         assertEquals(
-                "twisted with its return, a shield grounded at both ends", new Guarding(true, 0.02, SHIELD, 2).words().english());
+                "nothing", new Guarding(false, 0, Optional.empty(), 0).words().english());
+        assertEquals(
+                "twisted with its return",
+                new Guarding(true, 0.02, Optional.empty(), 0).words().english());
+        assertEquals(
+                "a shield grounded nowhere",
+                new Guarding(false, 0, SHIELD, 0).words().english());
+        assertEquals(
+                "a shield grounded at one end",
+                new Guarding(false, 0, SHIELD, 1).words().english());
+        assertEquals(
+                "twisted with its return, a shield grounded at both ends",
+                new Guarding(true, 0.02, SHIELD, 2).words().english());
     }
 }
