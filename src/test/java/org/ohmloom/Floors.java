@@ -1,5 +1,6 @@
 package org.ohmloom;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,7 +101,7 @@ final class Floors {
         put(floors, 6, "draw");
         put(floors, 7, "pack", "manual");
         put(floors, 8, "workbench", "cli");
-        return java.util.Collections.unmodifiableMap(floors);
+        return Collections.unmodifiableMap(floors);
     }
 
     private static void put(Map<String, Integer> floors, int floor, String... packages) {

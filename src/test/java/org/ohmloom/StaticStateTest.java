@@ -4,6 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.text.Format;
+import java.util.AbstractCollection;
+import java.util.AbstractMap;
+import java.util.BitSet;
+import java.util.Date;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicReference;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import java.lang.reflect.Field;
@@ -18,19 +29,19 @@ import org.junit.jupiter.api.Test;
 class StaticStateTest {
     /** Classes whose instances can change, as the declared type of a field. */
     private static final List<Class<?>> CHANGEABLE = List.of(
-            java.util.AbstractMap.class,
-            java.util.AbstractCollection.class,
+            AbstractMap.class,
+            AbstractCollection.class,
             StringBuilder.class,
             StringBuffer.class,
-            java.util.Date.class,
-            java.text.Format.class,
-            java.util.BitSet.class,
-            java.util.Random.class,
+            Date.class,
+            Format.class,
+            BitSet.class,
+            Random.class,
             ThreadLocal.class,
-            java.util.concurrent.atomic.AtomicInteger.class,
-            java.util.concurrent.atomic.AtomicLong.class,
-            java.util.concurrent.atomic.AtomicBoolean.class,
-            java.util.concurrent.atomic.AtomicReference.class);
+            AtomicInteger.class,
+            AtomicLong.class,
+            AtomicBoolean.class,
+            AtomicReference.class);
 
     /** What the JDK calls its unmodifiable collections. */
     private static final List<String> UNMODIFIABLE = List.of(
@@ -79,7 +90,7 @@ class StaticStateTest {
     @Test
     void anUnmodifiableCollectionIsToldFromAnOrdinaryOne() {
         assertTrue(isUnmodifiable(List.of(1, 2, 3)));
-        assertTrue(isUnmodifiable(Collections.unmodifiableMap(new java.util.TreeMap<String, String>())));
+        assertTrue(isUnmodifiable(Collections.unmodifiableMap(new TreeMap<String, String>())));
         assertFalse(isUnmodifiable(new ArrayList<>(List.of(1))));
     }
 

@@ -1,5 +1,6 @@
 package org.ohmloom;
 
+import java.util.Locale;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -30,7 +31,7 @@ final class UnitSuffix {
     /** Whether the last words of a camel-case name are a unit. */
     static boolean endsIn(String name) {
         List<String> words = Arrays.stream(name.split("(?=[A-Z])"))
-                .map(word -> word.toLowerCase(java.util.Locale.ROOT))
+                .map(word -> word.toLowerCase(Locale.ROOT))
                 .toList();
         int last = words.size() - 1;
         int per = words.lastIndexOf("per");

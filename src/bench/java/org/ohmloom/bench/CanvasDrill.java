@@ -1,5 +1,7 @@
 package org.ohmloom.bench;
 
+import java.lang.reflect.InvocationTargetException;
+import java.util.concurrent.locks.LockSupport;
 import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
@@ -65,7 +67,7 @@ final class CanvasDrill {
     static void onEventThread(Runnable task) {
         try {
             EventQueue.invokeAndWait(task);
-        } catch (InterruptedException | java.lang.reflect.InvocationTargetException failed) {
+        } catch (InterruptedException | InvocationTargetException failed) {
             throw new IllegalStateException(failed);
         }
     }
@@ -75,7 +77,7 @@ final class CanvasDrill {
         boolean[] sharp = new boolean[1];
         while (!sharp[0]) {
             onEventThread(() -> sharp[0] = canvas.isSharp());
-            java.util.concurrent.locks.LockSupport.parkNanos(2_000_000);
+            LockSupport.parkNanos(2_000_000);
         }
     }
 

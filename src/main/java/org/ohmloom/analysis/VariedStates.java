@@ -1,5 +1,6 @@
 package org.ohmloom.analysis;
 
+import java.util.Optional;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -53,7 +54,7 @@ public final class VariedStates {
         List<Element> sized = new ArrayList<>();
         analysis.ratings().values().stream()
                 .filter(rating -> rating.provisional())
-                .forEach(rating -> sized.add(rating.wire().withGauge(java.util.Optional.of(rating.gauge()))));
+                .forEach(rating -> sized.add(rating.wire().withGauge(Optional.of(rating.gauge()))));
         bench = Bench.of(
                 drawn.withoutAll(gone).withAll(sized), analysis.evidence().tables(), cancel);
         sizes = ProvisionalSizes.minimum(bench.harness(), bench.tables(), bench.basis());

@@ -1,5 +1,6 @@
 package org.ohmloom.cli;
 
+import java.util.function.ToDoubleFunction;
 import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.tolerance.Chance;
@@ -73,7 +74,7 @@ final class ToleranceJson {
                         .orElse(OptionalDouble.empty()));
     }
 
-    private static OptionalDouble chance(Outcome outcome, java.util.function.ToDoubleFunction<Chance> of) {
+    private static OptionalDouble chance(Outcome outcome, ToDoubleFunction<Chance> of) {
         return outcome.chance()
                 .map(each -> OptionalDouble.of(of.applyAsDouble(each)))
                 .orElse(OptionalDouble.empty());

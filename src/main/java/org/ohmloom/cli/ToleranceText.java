@@ -1,5 +1,6 @@
 package org.ohmloom.cli;
 
+import java.util.Locale;
 import java.io.PrintWriter;
 import java.util.Comparator;
 import java.util.List;
@@ -112,7 +113,7 @@ final class ToleranceText {
     }
 
     private static String end(double units, SpreadKind kind) {
-        return String.format(java.util.Locale.ROOT, "%.3g %s", units, kind.unit());
+        return String.format(Locale.ROOT, "%.3g %s", units, kind.unit());
     }
 
     private static String joined(List<SpreadInput> inputs, Function<SpreadInput, String> of) {
@@ -199,7 +200,7 @@ final class ToleranceText {
 
     private static void shares(List<SpreadKind> kinds, List<Outcome> outcomes, PrintWriter out) {
         TextTable table = new TextTable().left("SHARE OF");
-        kinds.forEach(kind -> table.right(kind.key().toUpperCase(java.util.Locale.ROOT)));
+        kinds.forEach(kind -> table.right(kind.key().toUpperCase(Locale.ROOT)));
         table.right("TOGETHER");
         outcomes.stream().limit(MOST_ROWS).forEach(each -> table.row(row(each, kinds)));
         table.print(out);
@@ -221,6 +222,6 @@ final class ToleranceText {
     }
 
     private static String percent(double fraction) {
-        return String.format(java.util.Locale.ROOT, "%.1f%%", 100 * fraction);
+        return String.format(Locale.ROOT, "%.1f%%", 100 * fraction);
     }
 }

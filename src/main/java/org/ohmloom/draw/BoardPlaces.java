@@ -1,5 +1,6 @@
 package org.ohmloom.draw;
 
+import java.util.Set;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -125,7 +126,7 @@ public record BoardPlaces(Point shift, List<Joint> joints, List<CardPlace> cards
         List<Footprint> all = new ArrayList<>();
         for (Joint joint : joints) {
             if (ids.contains(joint.id())) {
-                all.add(new Footprint(java.util.Set.of(joint.id()), joint.at(), 0, 0));
+                all.add(new Footprint(Set.of(joint.id()), joint.at(), 0, 0));
             }
         }
         for (CardPlace card : cards) {

@@ -1,5 +1,6 @@
 package org.ohmloom.draw;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -29,7 +30,7 @@ public enum LinePattern {
     private final List<Double> widths;
 
     LinePattern(double... widths) {
-        this.widths = java.util.Arrays.stream(widths).boxed().toList();
+        this.widths = Arrays.stream(widths).boxed().toList();
     }
 
     /** Dash and gap in turn in line widths; empty for a continuous line. */

@@ -1,5 +1,6 @@
 package org.ohmloom.draw;
 
+import org.ohmloom.model.BreakoutId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -153,7 +154,7 @@ final class RunLabels {
                 + run.text().number().map(number -> ", " + number).orElse("");
     }
 
-    private double inset(org.ohmloom.model.BreakoutId joint) {
+    private double inset(BreakoutId joint) {
         return RunTexts.INSET_MM + thickness.bodyMm(joint.value()) / 2;
     }
 

@@ -1,5 +1,6 @@
 package org.ohmloom.draw;
 
+import java.util.Comparator;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,7 +58,7 @@ final class Strands {
         }
         found.forEach((joint, wires) -> {
             List<WireId> order = wiresOf.getOrDefault(joint.value(), List.of());
-            wires.sort(java.util.Comparator.comparingInt(order::indexOf));
+            wires.sort(Comparator.comparingInt(order::indexOf));
         });
         return found;
     }

@@ -1,5 +1,7 @@
 package org.ohmloom.edit;
 
+import java.util.Arrays;
+import org.ohmloom.model.ComponentId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -111,7 +113,7 @@ public final class CavityEdits {
             }
             return names;
         }
-        List<String> names = java.util.Arrays.stream(text.split("[,;]"))
+        List<String> names = Arrays.stream(text.split("[,;]"))
                 .map(String::strip)
                 .filter(each -> !each.isEmpty())
                 .toList();
@@ -152,7 +154,7 @@ public final class CavityEdits {
      */
     public static Edit mate(Harness harness, ConnectorId connector, String typed) {
         Optional<String> text = words(typed);
-        Optional<org.ohmloom.model.ComponentId> component = Optional.empty();
+        Optional<ComponentId> component = Optional.empty();
         Optional<ConnectorId> mate = Optional.empty();
         if (text.isPresent()) {
             boolean plug = harness.connectors().ids().stream()
@@ -160,8 +162,8 @@ public final class CavityEdits {
             if (plug) {
                 mate = Optional.of((ConnectorId) EndText.named(harness, ConnectorId.class, text.get()));
             } else {
-                component = Optional.of((org.ohmloom.model.ComponentId)
-                        EndText.named(harness, org.ohmloom.model.ComponentId.class, text.get()));
+                component = Optional.of((ComponentId)
+                        EndText.named(harness, ComponentId.class, text.get()));
             }
         }
         if (mate.filter(connector::equals).isPresent()) {

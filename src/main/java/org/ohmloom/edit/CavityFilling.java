@@ -1,5 +1,6 @@
 package org.ohmloom.edit;
 
+import java.util.Collections;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,7 +31,7 @@ import org.ohmloom.model.WireEnd;
 public record CavityFilling(ConnectorId connector, Map<EndOfWire, String> cavities, List<EndOfWire> left) {
 
     public CavityFilling {
-        cavities = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(cavities));
+        cavities = Collections.unmodifiableMap(new LinkedHashMap<>(cavities));
         left = List.copyOf(left);
     }
 

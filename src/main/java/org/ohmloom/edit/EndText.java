@@ -1,5 +1,6 @@
 package org.ohmloom.edit;
 
+import java.util.Locale;
 import java.util.Collection;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -117,7 +118,7 @@ public final class EndText {
 
     private static String word(Class<?> kind) {
         String name = kind.getSimpleName().replaceAll("Id$", "");
-        return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
+        return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
     }
 
     private static Element element(Harness harness, String text) {

@@ -1,5 +1,6 @@
 package org.ohmloom.edit;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.ohmloom.model.ElementId;
@@ -17,7 +18,7 @@ public record RenameElements(Map<ElementId, ElementId> renamed) implements Edit 
     public RenameElements {
         Map<ElementId, ElementId> changed = new LinkedHashMap<>(renamed);
         changed.entrySet().removeIf(entry -> entry.getKey().equals(entry.getValue()));
-        renamed = java.util.Collections.unmodifiableMap(changed);
+        renamed = Collections.unmodifiableMap(changed);
         renamed.forEach((old, now) -> {
             if (old.getClass() != now.getClass()) {
                 throw new UnfitException("'%s' is not the kind of identity '%s' has", now, old);

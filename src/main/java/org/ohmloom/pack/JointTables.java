@@ -1,5 +1,6 @@
 package org.ohmloom.pack;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -243,6 +244,6 @@ final class JointTables {
 
     /** "M8" for a thread of 8 mm. */
     static String thread(double studMm) {
-        return "M" + java.math.BigDecimal.valueOf(studMm).stripTrailingZeros().toPlainString();
+        return "M" + BigDecimal.valueOf(studMm).stripTrailingZeros().toPlainString();
     }
 }

@@ -1,5 +1,6 @@
 package org.ohmloom.pack;
 
+import java.util.Comparator;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,7 +60,7 @@ final class LengthTables {
     LengthTables(Analysis analysis, List<Wire> wires) {
         this.analysis = analysis;
         this.wires =
-                wires.stream().sorted(java.util.Comparator.comparing(Wire::id)).toList();
+                wires.stream().sorted(Comparator.comparing(Wire::id)).toList();
     }
 
     List<Block> blocks() {

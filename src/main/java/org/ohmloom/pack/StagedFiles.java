@@ -1,5 +1,7 @@
 package org.ohmloom.pack;
 
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -83,10 +85,10 @@ final class StagedFiles implements AutoCloseable {
     }
 
     private static Text reason(IOException failed) {
-        if (failed instanceof java.nio.file.AccessDeniedException) {
+        if (failed instanceof AccessDeniedException) {
             return Refusals.text("permission denied");
         }
-        if (failed instanceof java.nio.file.FileAlreadyExistsException) {
+        if (failed instanceof FileAlreadyExistsException) {
             return Refusals.text("a part of the path is a file");
         }
         String message = failed.getMessage();

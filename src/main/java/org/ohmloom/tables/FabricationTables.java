@@ -1,5 +1,6 @@
 package org.ohmloom.tables;
 
+import java.util.function.Function;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -61,7 +62,7 @@ public final class FabricationTables {
         return shelf.coverings.find(id);
     }
 
-    private static <T> T step(List<T> rows, java.util.function.Function<T, OptionalDouble> upTo, double value) {
+    private static <T> T step(List<T> rows, Function<T, OptionalDouble> upTo, double value) {
         return rows.stream()
                 .filter(row -> value <= upTo.apply(row).orElse(Double.POSITIVE_INFINITY))
                 .min(Comparator.comparingDouble(row -> upTo.apply(row).orElse(Double.POSITIVE_INFINITY)))

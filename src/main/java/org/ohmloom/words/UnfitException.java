@@ -1,5 +1,7 @@
 package org.ohmloom.words;
 
+import org.jspecify.annotations.Nullable;
+
 /** Something a person entered does not fit; one sentence says what is wrong and what would be right. */
 public class UnfitException extends IllegalArgumentException implements Worded {
 
@@ -18,7 +20,7 @@ public class UnfitException extends IllegalArgumentException implements Worded {
     }
 
     /** A refusal in a text, for what another one says. */
-    public UnfitException(Text words, @org.jspecify.annotations.Nullable Throwable cause) {
+    public UnfitException(Text words, @Nullable Throwable cause) {
         super(words.english(), cause);
         this.words = words;
     }

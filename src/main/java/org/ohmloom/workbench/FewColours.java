@@ -1,5 +1,6 @@
 package org.ohmloom.workbench;
 
+import java.awt.image.DataBuffer;
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
 import java.util.ArrayList;
@@ -78,7 +79,7 @@ final class FewColours {
     private static BufferedImage indexed(BufferedImage picture, List<Integer> kept) {
         int[] table = kept.stream().mapToInt(Integer::intValue).toArray();
         IndexColorModel model =
-                new IndexColorModel(8, table.length, table, 0, false, -1, java.awt.image.DataBuffer.TYPE_BYTE);
+                new IndexColorModel(8, table.length, table, 0, false, -1, DataBuffer.TYPE_BYTE);
         BufferedImage result =
                 new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, model);
         Map<Integer, Integer> nearest = new HashMap<>();

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench;
 
+import javax.swing.UIManager;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
@@ -157,7 +158,7 @@ final class OffscreenWindow {
             BufferedImage image = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image.createGraphics();
             try {
-                g.setColor(javax.swing.UIManager.getColor("Panel.background"));
+                g.setColor(UIManager.getColor("Panel.background"));
                 g.fillRect(0, 0, across, down);
                 // Printing would leave out what is selected.
                 RepaintManager.currentManager(painted).setDoubleBufferingEnabled(false);

@@ -3,6 +3,8 @@ package org.ohmloom.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
+import org.ohmloom.units.Gauge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -52,8 +54,8 @@ class JointBruteForceTest {
                         "L" + load + ".-",
                         "B.-",
                         1,
-                        java.util.Optional.of(org.ohmloom.units.Gauge.metric(4)),
-                        java.util.Optional.empty(),
+                        Optional.of(Gauge.metric(4)),
+                        Optional.empty(),
                         true,
                         false);
             }

@@ -1,5 +1,7 @@
 package org.ohmloom.analysis;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -52,7 +54,7 @@ final class OpenFeeds {
 
     /** Sizes in stock, by area in mm2. */
     static SizingRules stock(double... areasMm2) {
-        List<StockSize> sizes = java.util.Arrays.stream(areasMm2)
+        List<StockSize> sizes = Arrays.stream(areasMm2)
                 .mapToObj(area -> new StockSize(Gauge.metric(area), OptionalDouble.empty()))
                 .toList();
         return rules(sizes, false);
@@ -130,7 +132,7 @@ final class OpenFeeds {
 
     /** The same with sizes for wires, by id and area in mm2 in turn. */
     static Harness sized(Harness harness, List<Wire> wires, double[] areasMm2) {
-        return harness.withAll(java.util.stream.IntStream.range(0, areasMm2.length)
+        return harness.withAll(IntStream.range(0, areasMm2.length)
                 .mapToObj(k -> wires.get(k).withGauge(Optional.of(Gauge.metric(areasMm2[k]))))
                 .toList());
     }

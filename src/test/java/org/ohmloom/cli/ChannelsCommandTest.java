@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -50,7 +51,7 @@ class ChannelsCommandTest {
         CommandRun refused = CommandRun.of("assign", own.toString(), "--out", own.toString());
         assertEquals(2, refused.status());
         assertTrue(refused.err().contains("give another name to --out"), refused.err());
-        assertEquals(-1, java.util.Arrays.mismatch(before, Files.readAllBytes(own)));
+        assertEquals(-1, Arrays.mismatch(before, Files.readAllBytes(own)));
 
         Path copy = folder.resolve("planned.harness.json");
         CommandRun written = CommandRun.of("assign", own.toString(), "--out", copy.toString());

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.regex.Matcher;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -150,7 +151,7 @@ class UglyInputsTest {
                      "gauge": "2.5 mm2", "lengthMetres": 1, "signalClass": "return"},
                 """;
         String both =
-                WHOLE.replaceFirst("(?s)\\s*],\\s*\"wires\": \\[", java.util.regex.Matcher.quoteReplacement(second));
+                WHOLE.replaceFirst("(?s)\\s*],\\s*\"wires\": \\[", Matcher.quoteReplacement(second));
         String out = result(1, both);
         assertTrue(out.contains("ERROR W8"), out);
     }

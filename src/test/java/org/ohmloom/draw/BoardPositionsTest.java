@@ -3,6 +3,11 @@ package org.ohmloom.draw;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.ohmloom.model.Breakout;
+import org.ohmloom.model.BreakoutId;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -43,7 +48,7 @@ class BoardPositionsTest {
     }
 
     private static SortedMap<String, Position> moved(Harness harness, String id) {
-        return new Arrangement(places(harness).moving(java.util.Set.of(id))).moved(5, 2);
+        return new Arrangement(places(harness).moving(Set.of(id))).moved(5, 2);
     }
 
     @ParameterizedTest
@@ -70,7 +75,7 @@ class BoardPositionsTest {
         SortedMap<String, Position> positions = positions(harness);
         Position from = positions.get("B14");
         Position to = new Position(from.xMm(), from.yMm() - 30);
-        Harness moved = harness.withLayout(new TreeMap<>(java.util.Map.of("B14", to)));
+        Harness moved = harness.withLayout(new TreeMap<>(Map.of("B14", to)));
         SortedMap<String, Position> after = positions(moved);
         assertEquals(positions.get("S1").yMm() - 30, after.get("S1").yMm(), TENTH_MM);
         assertEquals(positions.get("S2").yMm() - 30, after.get("S2").yMm(), TENTH_MM);
@@ -80,8 +85,8 @@ class BoardPositionsTest {
     @Test
     void aBreakoutWithoutWiresIsADotThatCanBeTakenHoldOf() {
         Harness harness = ExamplesDrawTest.example("teaching")
-                .with(new org.ohmloom.model.Breakout(
-                        new org.ohmloom.model.BreakoutId("B99"), "Spare", Optional.empty()));
+                .with(new Breakout(
+                        new BreakoutId("B99"), "Spare", Optional.empty()));
         Scene scene = ExamplesDrawTest.board(harness, new SceneOptions(SceneOptions.Numbers.NONE, true));
         assertTrue(scene.itemsOf("B99").stream().anyMatch(item -> item.mark() instanceof Disc));
         assertTrue(scene.itemsOf("B1").stream().noneMatch(item -> item.mark() instanceof Disc));
@@ -98,7 +103,7 @@ class BoardPositionsTest {
         Extent one = scene.bounds("F2").orElseThrow();
         Extent other = scene.bounds("F3").orElseThrow();
         assertTrue(one.bottomMm() < other.bottomMm() - 5 || other.bottomMm() < one.bottomMm() - 5);
-        assertEquals(java.util.List.of(), Overlaps.texts(scene));
+        assertEquals(List.of(), Overlaps.texts(scene));
     }
 
     @Test
@@ -108,7 +113,7 @@ class BoardPositionsTest {
         Position from = positions(harness).get("X20");
         SortedMap<String, Position> byConnector = moved(harness, "X20");
         assertEquals(byConnector, moved(harness, "WL1"));
-        assertEquals(java.util.Set.of("X20", "WL1"), byConnector.keySet());
+        assertEquals(Set.of("X20", "WL1"), byConnector.keySet());
         assertEquals(from.xMm() + 5, byConnector.get("WL1").xMm(), TENTH_MM);
         assertEquals(from.yMm() + 2, byConnector.get("X20").yMm(), TENTH_MM);
     }

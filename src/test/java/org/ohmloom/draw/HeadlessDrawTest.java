@@ -3,6 +3,8 @@ package org.ohmloom.draw;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.awt.GraphicsEnvironment;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -36,7 +38,7 @@ class HeadlessDrawTest {
                 .start();
         process.getOutputStream().close();
         assertTrue(process.waitFor(SECONDS, TimeUnit.SECONDS));
-        assertEquals(0, process.exitValue(), java.nio.file.Files.readString(folder.resolve("log.txt")));
+        assertEquals(0, process.exitValue(), Files.readString(folder.resolve("log.txt")));
         BufferedImage there = ImageIO.read(picture.toFile());
         assertEquals(0, Pixels.differing(there, Child.sheet(), LEVELS));
     }
@@ -45,7 +47,7 @@ class HeadlessDrawTest {
     static final class Child {
         private Child() {}
 
-        public static void main(String[] arguments) throws java.io.IOException {
+        public static void main(String[] arguments) throws IOException {
             if (!GraphicsEnvironment.isHeadless()) {
                 throw new IllegalStateException("this Java has a display");
             }

@@ -3,6 +3,8 @@ package org.ohmloom.draw;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Shape;
+import java.util.ArrayList;
 import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -41,8 +43,8 @@ class ScenePainterTest {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
         g.clipRect(0, 0, 150, 150);
         AffineTransform transform = g.getTransform();
-        java.awt.Shape clip = g.getClip();
-        java.awt.RenderingHints hints = g.getRenderingHints();
+        Shape clip = g.getClip();
+        RenderingHints hints = g.getRenderingHints();
 
         painter.paint(g, everyMark(), style);
 
@@ -114,7 +116,7 @@ class ScenePainterTest {
 
     private static Scene everyMark() {
         Lettering lettering = new Lettering(Drawn.FONTS);
-        List<Mark> marks = new java.util.ArrayList<>();
+        List<Mark> marks = new ArrayList<>();
         for (int k = 0; k < LinePattern.values().length; k++) {
             marks.add(new Line(
                     List.of(new Point(5, 10 + 3 * k), new Point(60, 10 + 3 * k)),

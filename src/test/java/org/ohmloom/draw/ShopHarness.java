@@ -1,5 +1,6 @@
 package org.ohmloom.draw;
 
+import java.util.Set;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -251,7 +252,7 @@ public final class ShopHarness {
                         ? new Pin(
                                 name,
                                 role,
-                                java.util.Set.of(),
+                                Set.of(),
                                 OptionalDouble.of(0.2),
                                 OptionalDouble.empty(),
                                 OptionalDouble.of(5),

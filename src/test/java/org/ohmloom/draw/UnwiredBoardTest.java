@@ -2,6 +2,7 @@ package org.ohmloom.draw;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Set;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
@@ -18,7 +19,7 @@ class UnwiredBoardTest {
     private static final double NEAR_MM = 0.5;
 
     private static boolean isDrawnAt(Scene scene, double xMm, double yMm) {
-        return scene.only(java.util.Set.of(Layer.BUNDLES))
+        return scene.only(Set.of(Layer.BUNDLES))
                 .hit(xMm, yMm, NEAR_MM)
                 .contains("B3");
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.ConnectorId;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -96,7 +97,7 @@ class FieldTest {
         Field from = Field.of("from");
         Wire w1 = wire("W1");
         Wire changed = (Wire) set(from, w1, "x1.1");
-        assertEquals(new WireEnd.AtCavity(new org.ohmloom.model.ConnectorId("X1"), "1"), changed.from());
+        assertEquals(new WireEnd.AtCavity(new ConnectorId("X1"), "1"), changed.from());
         assertEquals("X1.1", from.text(changed));
         assertEquals(new WireEnd.AtSplice(new SpliceId("SP1")), ((Wire) set(from, w1, "SP1")).from());
         assertEquals(new WireEnd.Loose(), ((Wire) set(from, w1, "")).from());

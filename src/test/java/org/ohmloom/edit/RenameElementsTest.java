@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Set;
+import org.ohmloom.graph.HarnessSketch;
+import org.ohmloom.model.Wire;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -91,7 +94,7 @@ class RenameElementsTest {
                 new Measured.OfWire("W40", 0.01),
                 after.readings().get(new ReadingId("R2")).measured());
         assertEquals(
-                java.util.Set.of("wires/W40/from"),
+                Set.of("wires/W40/from"),
                 after.unknownKeys().byPlace().keySet());
     }
 
@@ -103,7 +106,7 @@ class RenameElementsTest {
     }
 
     private static String renamedPath(String end) {
-        Harness before = new org.ohmloom.graph.HarnessSketch()
+        Harness before = new HarnessSketch()
                 .load("L1", 5, 12)
                 .wire("W4", "L1.-", "loose", 0.02)
                 .with(Reading.of(new ReadingId("R1"), new Measured.Path(end, "L1.-", 0)))
@@ -180,8 +183,8 @@ class RenameElementsTest {
         List<WireId> wires = List.copyOf(harness.wires().ids());
         RenamePlan plan =
                 RenamePlan.of(harness, wires, NamePattern.parse("{class} {01}"), (element, word) -> Optional.of(element)
-                        .filter(org.ohmloom.model.Wire.class::isInstance)
-                        .map(org.ohmloom.model.Wire.class::cast)
+                        .filter(Wire.class::isInstance)
+                        .map(Wire.class::cast)
                         .map(wire -> FieldText.words(wire.signalClass())));
         assertTrue(plan.isReady(), plan.problem().map(Text::english).orElse(""));
         session.apply(plan.edit());

@@ -3,6 +3,7 @@ package org.ohmloom.graph;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.Breakout;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -120,7 +121,7 @@ class RoutingRulesTest {
         RoutingRule zone = new RoutingRule.AvoidZone(new ZoneId("HOT"), wires("W1"), List.of(), Optional.empty());
         RoutingRule through = new RoutingRule.Through(new BreakoutId("B9"), wires("W1"), List.of(), Optional.empty());
         Harness harness = ruled(zone);
-        harness = harness.with(new org.ohmloom.model.Breakout(new BreakoutId("B9"), "Alone", Optional.empty()));
+        harness = harness.with(new Breakout(new BreakoutId("B9"), "Alone", Optional.empty()));
         harness = harness.withRules(
                 harness.rules().withFabrication(FabricationRules.NONE.withRouting(List.of(zone, through))));
         Routes routes = Routes.of(harness);

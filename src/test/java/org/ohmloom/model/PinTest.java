@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.units.GaugeSystem;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -98,7 +99,7 @@ class PinTest {
                         Optional.empty(),
                         List.of()),
                 new DesignRules(
-                        "road-vehicle", 12, 0.05, org.ohmloom.units.GaugeSystem.METRIC, "PVC", Optional.empty(), 25));
+                        "road-vehicle", 12, 0.05, GaugeSystem.METRIC, "PVC", Optional.empty(), 25));
         assertThrows(BrokenReferenceException.class, () -> bare.with(Component.of("U1", "Unit", unit)));
         assertEquals(
                 1,

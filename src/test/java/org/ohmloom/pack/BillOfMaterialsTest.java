@@ -3,6 +3,7 @@ package org.ohmloom.pack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.WireId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -102,7 +103,7 @@ class BillOfMaterialsTest {
 
     private void wire(String id, WireEnd from, WireEnd to, double metres, boolean existing, Optional<String> cable) {
         elements.add(new Wire(
-                new org.ohmloom.model.WireId(id),
+                new WireId(id),
                 from,
                 to,
                 Optional.of(Gauge.metric(1.5)),

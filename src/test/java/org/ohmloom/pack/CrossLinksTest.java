@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -136,7 +137,7 @@ class CrossLinksTest {
                 PDFTextStripperByArea area = new PDFTextStripperByArea();
                 area.addRegion(
                         "link",
-                        new java.awt.geom.Rectangle2D.Double(
+                        new Rectangle2D.Double(
                                 at.getLowerLeftX(),
                                 page.getMediaBox().getHeight() - at.getUpperRightY(),
                                 at.getWidth(),

@@ -3,6 +3,9 @@ package org.ohmloom.pack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.draw.Extent;
+import org.ohmloom.model.Part;
+import org.ohmloom.model.TitleBlock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -139,10 +142,10 @@ class PinTablesTest {
                 new Cavity("C", Optional.empty(), Optional.empty(), Optional.empty(), false));
         WireEnd inA = new WireEnd.AtCavity(connector.id(), "A");
         return Harness.empty(
-                        org.ohmloom.model.TitleBlock.of("Doubled", "EX-8"),
+                        TitleBlock.of("Doubled", "EX-8"),
                         AnalysedExamples.harness("teaching").rules())
                 .withAll(List.of(
-                        new org.ohmloom.model.Part(
+                        new Part(
                                 new PartId("EX-PLUG"), "Example", "cavity plug", OptionalDouble.empty()),
                         connector,
                         Wire.of("W1", inA, new WireEnd.Loose(), SignalClass.FEED),
@@ -232,7 +235,7 @@ class PinTablesTest {
                     .filter(wire -> wire.colour().isPresent())
                     .count();
             assertEquals(colours, swatches, connector.id().value());
-            Stream<org.ohmloom.draw.Extent> bounds =
+            Stream<Extent> bounds =
                     scene.items().stream().map(item -> item.mark().bounds());
             assertTrue(
                     bounds.allMatch(each -> each.leftMm() >= -EXACT_MM

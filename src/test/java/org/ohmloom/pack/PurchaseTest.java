@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.WireEnd;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -191,8 +192,8 @@ class PurchaseTest {
         long cavities = harness.wires().all().stream()
                 .filter(wire -> !wire.existing())
                 .flatMap(wire -> wire.ends().stream())
-                .filter(org.ohmloom.model.WireEnd.AtCavity.class::isInstance)
-                .map(org.ohmloom.model.WireEnd::text)
+                .filter(WireEnd.AtCavity.class::isInstance)
+                .map(WireEnd::text)
                 .distinct()
                 .count();
         assertEquals(cavities, sum(bill, MaterialKind.CONTACT), EXACT);

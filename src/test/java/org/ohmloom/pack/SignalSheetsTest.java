@@ -3,6 +3,7 @@ package org.ohmloom.pack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.ControlUnit;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -43,7 +44,7 @@ class SignalSheetsTest {
     void everyPinOfEachUnitIsInThePlanOnce() {
         List<String> lines = lines(new ChannelSheet(PICKUP).report(), "pins");
         long pins = PICKUP.harness().components().all().stream()
-                .filter(each -> each.device() instanceof org.ohmloom.model.ControlUnit)
+                .filter(each -> each.device() instanceof ControlUnit)
                 .mapToLong(each -> each.device().terminals().size())
                 .sum();
         assertEquals(1 + pins, lines.size());

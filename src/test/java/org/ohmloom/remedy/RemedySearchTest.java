@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -139,7 +140,7 @@ class RemedySearchTest {
             assertTrue(list.remedies().size() <= Effort.USUAL.trials() + Effort.USUAL.mended());
             List<Boolean> clears = list.remedies().stream().map(Remedy::clears).toList();
             assertEquals(
-                    clears.stream().sorted(java.util.Comparator.reverseOrder()).toList(), clears);
+                    clears.stream().sorted(Comparator.reverseOrder()).toList(), clears);
         }
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -41,7 +42,7 @@ class CrimpDemandTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                java.util.OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 Optional.empty(),
                 false,
                 Optional.empty());

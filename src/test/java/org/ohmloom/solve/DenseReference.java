@@ -1,5 +1,6 @@
 package org.ohmloom.solve;
 
+import java.util.Arrays;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -43,7 +44,7 @@ final class DenseReference {
                 .filter(branch -> branch.law() instanceof Law.VoltageSource)
                 .forEach(sources::add);
         unknowns = new BigDecimal[rows.size() + sources.size()];
-        java.util.Arrays.fill(unknowns, BigDecimal.ZERO);
+        Arrays.fill(unknowns, BigDecimal.ZERO);
         DecompositionSolver solver = new LUDecomposition(new Array2DRowRealMatrix(matrix(), false)).getSolver();
         for (int round = 0; round < ROUNDS; round++) {
             double[] missing = new double[unknowns.length];
@@ -90,7 +91,7 @@ final class DenseReference {
     /** Right-hand side minus matrix times unknowns. */
     private BigDecimal[] residual() {
         BigDecimal[] residual = new BigDecimal[unknowns.length];
-        java.util.Arrays.fill(residual, BigDecimal.ZERO);
+        Arrays.fill(residual, BigDecimal.ZERO);
         for (Branch branch : branches) {
             BigDecimal amps = amps(branch);
             int from = row(branch.from());

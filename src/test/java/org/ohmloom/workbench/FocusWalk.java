@@ -1,5 +1,9 @@
 package org.ohmloom.workbench;
 
+import java.util.IdentityHashMap;
+import javax.swing.JMenuBar;
+import javax.swing.JSplitPane;
+import javax.swing.plaf.basic.BasicSplitPaneDivider;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
@@ -50,7 +54,7 @@ final class FocusWalk {
     private final Keyboard keys;
     private final String place;
     private final Consumer<Component> atEach;
-    private final Set<Component> reached = Collections.newSetFromMap(new java.util.IdentityHashMap<>());
+    private final Set<Component> reached = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Set<String> wrong = new LinkedHashSet<>();
     private final Set<String> byControlTab = new LinkedHashSet<>();
 
@@ -219,9 +223,9 @@ final class FocusWalk {
             if (up instanceof JComboBox<?>
                     || up instanceof JScrollBar
                     || up instanceof JSpinner
-                    || up instanceof javax.swing.JMenuBar
+                    || up instanceof JMenuBar
                     || up instanceof JTextComponent
-                    || up instanceof javax.swing.JSplitPane split && each.getParent() != split && isDivider(each)) {
+                    || up instanceof JSplitPane split && each.getParent() != split && isDivider(each)) {
                 return true;
             }
         }
@@ -229,7 +233,7 @@ final class FocusWalk {
     }
 
     private static boolean isDivider(Component each) {
-        return each.getParent() instanceof javax.swing.plaf.basic.BasicSplitPaneDivider;
+        return each.getParent() instanceof BasicSplitPaneDivider;
     }
 
     private void say(String what) {

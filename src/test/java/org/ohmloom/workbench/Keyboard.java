@@ -1,5 +1,6 @@
 package org.ohmloom.workbench;
 
+import java.util.Locale;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.EventQueue;
@@ -36,7 +37,7 @@ final class Keyboard {
 
     /** Types small letters and spaces. */
     void type(String text) {
-        text.toLowerCase(java.util.Locale.ROOT)
+        text.toLowerCase(Locale.ROOT)
                 .chars()
                 .forEach(letter -> press(KeyEvent.getExtendedKeyCodeForChar(letter)));
     }

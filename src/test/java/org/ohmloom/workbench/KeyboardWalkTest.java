@@ -3,6 +3,7 @@ package org.ohmloom.workbench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.IdentityHashMap;
 import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.EventQueue;
@@ -247,7 +248,7 @@ class KeyboardWalkTest {
 
     private Set<String> around(JComponent page) {
         Set<String> wrong = new LinkedHashSet<>();
-        Set<AbstractButton> pressed = Collections.newSetFromMap(new java.util.IdentityHashMap<>());
+        Set<AbstractButton> pressed = Collections.newSetFromMap(new IdentityHashMap<>());
         FocusWalk walk = new FocusWalk(keys, page.getName(), here -> {
             if (here instanceof AbstractButton button
                     && SwingUtilities.isDescendingFrom(here, page)

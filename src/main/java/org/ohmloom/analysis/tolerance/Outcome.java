@@ -1,5 +1,6 @@
 package org.ohmloom.analysis.tolerance;
 
+import java.util.OptionalDouble;
 import java.util.Optional;
 
 /**
@@ -31,10 +32,10 @@ public record Outcome(
         Optional<Shares> shares) {
 
     /** What is left to the limit at the worse end of 5 and 95 %; negative beyond it, empty without a limit. */
-    public java.util.OptionalDouble marginValue() {
+    public OptionalDouble marginValue() {
         return watch.limit().isEmpty()
-                ? java.util.OptionalDouble.empty()
-                : java.util.OptionalDouble.of(
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
                         watch.measure().isFloor()
                                 ? lowValue - watch.limit().getAsDouble()
                                 : watch.limit().getAsDouble() - highValue);

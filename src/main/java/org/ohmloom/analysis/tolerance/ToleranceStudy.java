@@ -1,5 +1,6 @@
 package org.ohmloom.analysis.tolerance;
 
+import java.util.Arrays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -132,7 +133,7 @@ public final class ToleranceStudy {
         Sample sample = new Sample(column(solved, 0, watch));
         int unsolved = runs.size() - solved.size();
         int count = unsolved
-                + (int) java.util.Arrays.stream(column(solved, 0, watch))
+                + (int) Arrays.stream(column(solved, 0, watch))
                         .filter(beyond)
                         .count();
         return Optional.of(new Outcome(
@@ -151,7 +152,7 @@ public final class ToleranceStudy {
 
     private Optional<Shares> shares(int watch, List<OptionalDouble[][]> solved) {
         List<OptionalDouble[][]> whole = solved.stream()
-                .filter(run -> java.util.Arrays.stream(run).allMatch(values -> values[watch].isPresent()))
+                .filter(run -> Arrays.stream(run).allMatch(values -> values[watch].isPresent()))
                 .toList();
         double[][] alone = IntStream.range(0, kinds.size())
                 .mapToObj(kind -> column(whole, 1 + kind, watch))

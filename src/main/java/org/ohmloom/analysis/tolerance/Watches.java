@@ -1,5 +1,8 @@
 package org.ohmloom.analysis.tolerance;
 
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.ohmloom.model.ElementId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -79,7 +82,7 @@ final class Watches {
     private Set<String> way(ComponentId load) {
         return states.stream()
                 .flatMap(state -> load(state, load).stream())
-                .flatMap(each -> java.util.stream.Stream.concat(each.feedPath().stream(), each.returnPath().stream()))
+                .flatMap(each -> Stream.concat(each.feedPath().stream(), each.returnPath().stream()))
                 .map(BranchId::value)
                 .collect(Collectors.toSet());
     }
@@ -127,12 +130,12 @@ final class Watches {
         }
     }
 
-    private void add(Measure measure, org.ohmloom.model.ElementId subject, StateId state, OptionalDouble limit) {
+    private void add(Measure measure, ElementId subject, StateId state, OptionalDouble limit) {
         found.add(new Watch(measure, subject, state, limit));
     }
 
     private static Optional<StateId> worst(
-            SortedSet<StateId> among, java.util.function.Function<StateId, Optional<Double>> badness) {
+            SortedSet<StateId> among, Function<StateId, Optional<Double>> badness) {
         return among.stream()
                 .filter(state -> badness.apply(state).isPresent())
                 .max(Comparator.comparingDouble(

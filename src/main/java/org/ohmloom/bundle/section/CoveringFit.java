@@ -1,5 +1,6 @@
 package org.ohmloom.bundle.section;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 import org.ohmloom.tables.Citation;
@@ -42,7 +43,7 @@ public record CoveringFit(
     }
 
     public CoveringFit {
-        problems = problems.isEmpty() ? Set.of() : java.util.Collections.unmodifiableSet(EnumSet.copyOf(problems));
+        problems = problems.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(problems));
     }
 
     /** Whether nothing is wrong. */

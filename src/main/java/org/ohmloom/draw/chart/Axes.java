@@ -1,5 +1,6 @@
 package org.ohmloom.draw.chart;
 
+import java.util.Locale;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -181,7 +182,7 @@ final class Axes {
             case POWER -> "Power";
             default -> {
                 String noun = dimension.nounWithArticle().replaceFirst("^an? ", "");
-                yield noun.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + noun.substring(1);
+                yield noun.substring(0, 1).toUpperCase(Locale.ROOT) + noun.substring(1);
             }
         };
     }

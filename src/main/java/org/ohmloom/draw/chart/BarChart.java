@@ -1,5 +1,6 @@
 package org.ohmloom.draw.chart;
 
+import java.util.OptionalDouble;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.draw.Anchor;
@@ -76,7 +77,7 @@ public record BarChart(
                 EDGE_MM + labelMm + GAP_MM, HEAD_MM + subtitleMm(), widthMm - EDGE_MM - numberMm, heightMm() - FOOT_MM);
         double largest = rows.stream()
                 .flatMap(row -> row.values().stream())
-                .flatMapToDouble(java.util.OptionalDouble::stream)
+                .flatMapToDouble(OptionalDouble::stream)
                 .filter(Double::isFinite)
                 .max()
                 .orElse(0);

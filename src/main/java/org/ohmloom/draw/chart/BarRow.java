@@ -1,5 +1,6 @@
 package org.ohmloom.draw.chart;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,7 +23,7 @@ public record BarRow(String label, List<OptionalDouble> values, OptionalDouble l
     public static BarRow of(String label, double... values) {
         return new BarRow(
                 label,
-                java.util.Arrays.stream(values).mapToObj(OptionalDouble::of).toList(),
+                Arrays.stream(values).mapToObj(OptionalDouble::of).toList(),
                 OptionalDouble.empty(),
                 Optional.empty());
     }

@@ -1,5 +1,6 @@
 package org.ohmloom.draw.chart;
 
+import org.ohmloom.draw.Weight;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.draw.Anchor;
@@ -99,7 +100,7 @@ public record ClockChart(String title, String subtitle, double periodSeconds, Li
     }
 
     private void lane(Pen pen, Plot plot, Lane lane, double top, double labelMm) {
-        String label = pen.cut(lane.label(), Pen.LETTER_MM, org.ohmloom.draw.Weight.REGULAR, labelMm);
+        String label = pen.cut(lane.label(), Pen.LETTER_MM, Weight.REGULAR, labelMm);
         Point at = new Point(plot.area().leftMm() - GAP_MM, top + LANE_MM / 2 + Pen.LETTER_MM / 2);
         pen.put(Layer.SHEET, pen.text(label, at, Anchor.END, Ink.TEXT), lane.element(), lane.label());
         for (OnTime time : lane.on()) {

@@ -1,5 +1,7 @@
 package org.ohmloom.draw.flow;
 
+import java.util.OptionalDouble;
+import org.ohmloom.draw.study.Named;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -228,7 +230,7 @@ final class FlowDrawing {
                 .append(" RMS, loses ")
                 .append(Formats.volts(Math.abs(each.dropVolts()))));
         shown.ifPresent(solution -> words.append(", in ")
-                .append(org.ohmloom.draw.study.Named.state(
+                .append(Named.state(
                         analysis.harness(), solution.network().state())));
         if (useRatio > 0) {
             words.append("; at worst ").append(Formats.percent(useRatio)).append(" of what it may carry");
@@ -291,7 +293,7 @@ final class FlowDrawing {
     private void dot(PointId point, Point at, FlowEdge edge) {
         String volts = widths.shown(edge)
                 .map(solution -> solution.volts(point))
-                .filter(java.util.OptionalDouble::isPresent)
+                .filter(OptionalDouble::isPresent)
                 .map(found -> ": " + Formats.volts(found.getAsDouble()))
                 .orElse("");
         dots.add(new Item(

@@ -1,5 +1,6 @@
 package org.ohmloom.draw.flow;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.graph.Branch;
@@ -52,7 +53,7 @@ record FlowEdge(FlowNode from, FlowNode to, PointId start, PointId end, List<Ste
 
     /** The same way the other way round. */
     FlowEdge reversed() {
-        List<Step> back = new java.util.ArrayList<>();
+        List<Step> back = new ArrayList<>();
         for (int k = steps.size() - 1; k >= 0; k--) {
             back.add(steps.get(k).reversed());
         }

@@ -1,5 +1,7 @@
 package org.ohmloom.draw.flow;
 
+import org.ohmloom.model.Load;
+import org.ohmloom.model.Sensor;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -112,7 +114,7 @@ final class FlowGraph {
                 .flatMap(id -> harness.components().find((ComponentId) id))
                 .map(Component::device)
                 .filter(device ->
-                        device instanceof org.ohmloom.model.Load || device instanceof org.ohmloom.model.Sensor)
+                        device instanceof Load || device instanceof Sensor)
                 .isPresent();
         return load ? Role.LOAD : Role.DEVICE;
     }

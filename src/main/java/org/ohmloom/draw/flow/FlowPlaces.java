@@ -1,5 +1,6 @@
 package org.ohmloom.draw.flow;
 
+import java.util.Collections;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -155,7 +156,7 @@ final class FlowPlaces {
             List<Point> stretch = line(hop, keptMm);
             if (hop.last() && turns(way)) {
                 List<Point> back = new ArrayList<>(stretch);
-                java.util.Collections.reverse(back);
+                Collections.reverse(back);
                 line.addAll(back);
             } else {
                 line.addAll(stretch);

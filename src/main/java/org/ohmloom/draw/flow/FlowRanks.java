@@ -1,5 +1,6 @@
 package org.ohmloom.draw.flow;
 
+import java.util.Comparator;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -53,7 +54,7 @@ final class FlowRanks {
         Set<FlowNode> done = new HashSet<>();
         Set<FlowNode> open = new HashSet<>();
         List<FlowNode> starts = new ArrayList<>(nodes);
-        starts.sort(java.util.Comparator.comparing(FlowNode::role));
+        starts.sort(Comparator.comparing(FlowNode::role));
         for (FlowNode start : starts) {
             List<FlowNode> way = new ArrayList<>(List.of(start));
             Map<FlowNode, Integer> next = new HashMap<>();

@@ -1,5 +1,6 @@
 package org.ohmloom.draw.form;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.draw.Anchor;
@@ -27,7 +28,7 @@ final class CardPen {
 
     private final Lettering lettering;
     private final String element;
-    private final List<Item> items = new java.util.ArrayList<>();
+    private final List<Item> items = new ArrayList<>();
     private double leftMm = PAD_MM;
     private double rightMm;
     private double yMm = PAD_MM;

@@ -1,5 +1,6 @@
 package org.ohmloom.draw.form;
 
+import org.jspecify.annotations.Nullable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
@@ -204,7 +205,7 @@ final class WaySearch {
     }
 
     /** The leg after a stretch and a turn; null when there is no room or no length for it. */
-    private @org.jspecify.annotations.Nullable Leg turned(Task task, Leg leg, double stretch, double turn) {
+    private @Nullable Leg turned(Task task, Leg leg, double stretch, double turn) {
         double radius = task.radiusMm();
         List<Point> points = new ArrayList<>(leg.points());
         points.add(Headings.from(leg.at(), leg.degrees(), stretch));

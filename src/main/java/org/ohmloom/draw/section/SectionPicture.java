@@ -1,5 +1,6 @@
 package org.ohmloom.draw.section;
 
+import org.ohmloom.draw.Mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -233,7 +234,7 @@ public final class SectionPicture {
                 Layer.NUMBERS);
     }
 
-    private void shape(org.ohmloom.draw.Mark mark, Layer layer) {
+    private void shape(Mark mark, Layer layer) {
         items.add(Item.of(layer, mark));
     }
 }

@@ -1,5 +1,6 @@
 package org.ohmloom.draw.study;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
@@ -66,7 +67,7 @@ public final class Named {
             case CHASSIS -> "stretch of" + (of.isEmpty() ? " chassis" : of);
             case STRAP -> "strap";
             case INTERNAL -> "inside" + (of.isEmpty() ? " a device" : of);
-            default -> branch.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+            default -> branch.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         };
     }
 }

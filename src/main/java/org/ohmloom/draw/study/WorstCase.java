@@ -1,5 +1,6 @@
 package org.ohmloom.draw.study;
 
+import java.util.Collection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -132,7 +133,7 @@ public record WorstCase(
 
     private static List<ComponentId> loads(SituationEnvelope situation, String combination) {
         return situation.combination(combination).map(Combination::loads).stream()
-                .flatMap(java.util.Collection::stream)
+                .flatMap(Collection::stream)
                 .toList();
     }
 

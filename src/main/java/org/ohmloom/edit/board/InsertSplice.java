@@ -1,5 +1,6 @@
 package org.ohmloom.edit.board;
 
+import java.util.Map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,7 +74,7 @@ public record InsertSplice(
         Splice joint = new Splice(splice, name, SPLICE_OHMS, place, Optional.empty(), false, whole.assembly());
         WireEnd cut = new WireEnd.AtSplice(splice);
         Wire first = whole.withEnds(whole.from(), cut).withLengthMetres(share(whole, fraction));
-        Wire other = (Wire) new Renaming(java.util.Map.of(wire.value(), second.value()), java.util.Map.of())
+        Wire other = (Wire) new Renaming(Map.of(wire.value(), second.value()), Map.of())
                 .of(whole.withEnds(cut, whole.to()).withLengthMetres(share(whole, 1 - fraction)));
         Harness after = before.withAll(List.of(joint, first, other));
         FabricationRules rules = after.rules().fabricationRules();

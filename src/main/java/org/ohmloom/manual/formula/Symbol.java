@@ -1,5 +1,7 @@
 package org.ohmloom.manual.formula;
 
+import java.util.List;
+
 /**
  * A symbol of a formula.
  *
@@ -10,7 +12,7 @@ package org.ohmloom.manual.formula;
 public record Symbol(String sign, String meaning, String unit) {
 
     /** Reads symbols, one a line: {@code I | current | A}. */
-    static java.util.List<Symbol> of(String lines) {
+    static List<Symbol> of(String lines) {
         return lines.lines()
                 .map(line -> line.split("\\s*\\|\\s*", -1))
                 .map(parts -> new Symbol(parts[0].strip(), parts[1], parts.length > 2 ? parts[2].strip() : ""))

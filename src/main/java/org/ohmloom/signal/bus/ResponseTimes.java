@@ -3,6 +3,7 @@ package org.ohmloom.signal.bus;
 import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
+import java.util.function.LongUnaryOperator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -109,7 +110,7 @@ public record ResponseTimes(double bitsPerSecond, List<MessageTiming> messages) 
         return OptionalDouble.of(seconds(worst));
     }
 
-    private static long settle(long start, long most, java.util.function.LongUnaryOperator step) {
+    private static long settle(long start, long most, LongUnaryOperator step) {
         long time = start;
         long next = step.applyAsLong(time);
         while (next > time && next < most) {

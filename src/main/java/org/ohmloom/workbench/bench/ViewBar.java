@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.bench;
 
+import java.util.Collections;
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
@@ -63,7 +64,7 @@ final class ViewBar extends JPanel {
         jobs.put("size", List.of("conductors", "protection", "returns"));
         jobs.put("build", List.of("fabrication", "as-built"));
         jobs.put("change", List.of("what-if", "revision"));
-        return java.util.Collections.unmodifiableMap(jobs);
+        return Collections.unmodifiableMap(jobs);
     }
 
     /** A view behind the others; one no job names belongs to the last job. */

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.canvas;
 
+import org.ohmloom.draw.Point;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
@@ -81,7 +82,7 @@ final class FarLabels {
             for (Text label : chosen(scene, transform.scale())) {
                 Rectangle2D room = room(label, transform.scale());
                 Point2D corner = transform.toScreen(
-                        new org.ohmloom.draw.Point(room.getX() / transform.scale(), room.getY() / transform.scale()));
+                        new Point(room.getX() / transform.scale(), room.getY() / transform.scale()));
                 g.setColor(seeThrough);
                 g.fill(new RoundRectangle2D.Double(
                         corner.getX(), corner.getY(), room.getWidth(), room.getHeight(), 4, 4));

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.canvas;
 
+import java.awt.Component;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
@@ -99,7 +100,7 @@ final class HeatLegend extends JPanel {
         int x = flow.getHgap();
         int rows = 1;
         int high = 0;
-        for (java.awt.Component each : getComponents()) {
+        for (Component each : getComponents()) {
             Dimension size = each.getPreferredSize();
             high = Math.max(high, size.height);
             if (x > flow.getHgap() && x + size.width + flow.getHgap() > room) {

@@ -1,5 +1,11 @@
 package org.ohmloom.workbench.canvas;
 
+import java.awt.RenderingHints;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.geom.Point2D;
+import javax.swing.UIManager;
+import org.ohmloom.draw.Ink;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Dimension;
@@ -88,9 +94,9 @@ public final class LayoutCanvas extends SceneCanvas {
         mouse.install();
         CanvasKeys.install(this, mouse, picking);
         ToolTipManager.sharedInstance().registerComponent(this);
-        addComponentListener(new java.awt.event.ComponentAdapter() {
+        addComponentListener(new ComponentAdapter() {
             @Override
-            public void componentResized(java.awt.event.ComponentEvent event) {
+            public void componentResized(ComponentEvent event) {
                 if (fitted) {
                     fit();
                 }
@@ -122,7 +128,7 @@ public final class LayoutCanvas extends SceneCanvas {
     /** The menu at what is selected, or in the middle. */
     void showMenu() {
         Point middle = transform.toScene(getWidth() / 2.0, getHeight() / 2.0);
-        java.awt.geom.Point2D at = transform.toScreen(selection
+        Point2D at = transform.toScreen(selection
                 .lead()
                 .flatMap(id -> scene.flatMap(shown -> shown.bounds(id)))
                 .map(Extent::centre)
@@ -264,7 +270,7 @@ public final class LayoutCanvas extends SceneCanvas {
 
     /** Brings a point of the scene into view, if it is not there. */
     public void reveal(Point at) {
-        java.awt.geom.Point2D here = transform.toScreen(at);
+        Point2D here = transform.toScreen(at);
         double margin = UIScale.scale(24);
         double dx = Math.max(0, margin - here.getX()) - Math.max(0, here.getX() - (getWidth() - margin));
         double dy = Math.max(0, margin - here.getY()) - Math.max(0, here.getY() - (getHeight() - margin));
@@ -316,13 +322,13 @@ public final class LayoutCanvas extends SceneCanvas {
     }
 
     private void paintEmpty(Graphics2D g) {
-        Color ground = Samples.style().colour(org.ohmloom.draw.Ink.GROUND);
+        Color ground = Samples.style().colour(Ink.GROUND);
         g.setColor(ground);
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setColor(Tone.SOFT.colour());
         g.setFont(getFont() == null ? g.getFont() : getFont());
         g.setRenderingHint(
-                java.awt.RenderingHints.KEY_TEXT_ANTIALIASING, java.awt.RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+                RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         int width = g.getFontMetrics().stringWidth(emptyText);
         g.drawString(emptyText, (getWidth() - width) / 2, getHeight() / 2);
     }
@@ -343,7 +349,7 @@ public final class LayoutCanvas extends SceneCanvas {
     @Override
     public void updateUI() {
         super.updateUI();
-        setFont(javax.swing.UIManager.getFont("Label.font"));
+        setFont(UIManager.getFont("Label.font"));
         if (painting != null) {
             painting.forget();
         }

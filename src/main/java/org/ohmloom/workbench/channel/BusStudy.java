@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.channel;
 
+import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -72,11 +73,11 @@ final class BusStudy implements Study<BusRow> {
                 text("bus.values", 40, BusStudy::values));
     }
 
-    private Column<BusRow> text(String key, int letters, java.util.function.Function<BusRow, String> cell) {
+    private Column<BusRow> text(String key, int letters, Function<BusRow, String> cell) {
         return Column.text(words.term(key), words.get(key + ".about"), letters, cell);
     }
 
-    private Column<BusRow> cell(String key, int letters, java.util.function.Function<BusRow, CellText> cell) {
+    private Column<BusRow> cell(String key, int letters, Function<BusRow, CellText> cell) {
         return new Column<>(words.term(key), "", words.get(key + ".about"), letters, cell, Optional.empty());
     }
 

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.channel;
 
+import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -126,7 +127,7 @@ final class BusTold {
     private String message(BusTraffic traffic, PackedMessage message) {
         Optional<MessageTiming> timing = traffic.timingOf(message);
         String response = timing.map(MessageTiming::responseSeconds)
-                .filter(java.util.OptionalDouble::isPresent)
+                .filter(OptionalDouble::isPresent)
                 .map(each -> Formats.seconds(each.getAsDouble()))
                 .orElseGet(() -> words.get("bus.no-bound"));
         String values = message.signals().stream().map(BusSignal::name).collect(Collectors.joining(", "));

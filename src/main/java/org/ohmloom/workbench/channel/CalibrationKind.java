@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.channel;
 
+import java.util.Collections;
+import java.util.stream.Stream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -59,7 +61,7 @@ enum CalibrationKind {
     List<String> labels() {
         Words words = Words.of("channels");
         return isTable()
-                ? java.util.Collections.nCopies(TABLE_ROWS, "")
+                ? Collections.nCopies(TABLE_ROWS, "")
                 : fields.stream().map(field -> words.get("field." + field)).toList();
     }
 
@@ -96,12 +98,12 @@ enum CalibrationKind {
         }
         if (calibration instanceof Calibration.VoltageTable table) {
             return table.points().stream()
-                    .flatMap(point -> java.util.stream.Stream.of(exact(point.value()), exact(point.volts())))
+                    .flatMap(point -> Stream.of(exact(point.value()), exact(point.volts())))
                     .toList();
         }
         if (calibration instanceof Calibration.ResistanceTable table) {
             return table.points().stream()
-                    .flatMap(point -> java.util.stream.Stream.of(exact(point.value()), exact(point.ohms())))
+                    .flatMap(point -> Stream.of(exact(point.value()), exact(point.ohms())))
                     .toList();
         }
         if (calibration instanceof Calibration.Beta beta) {

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.channel;
 
+import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +76,7 @@ final class CalibrationStudy implements Study<ChannelReading> {
     }
 
     private Column<ChannelReading> text(
-            String key, int letters, java.util.function.Function<ChannelReading, String> cell) {
+            String key, int letters, Function<ChannelReading, String> cell) {
         return Column.text(words.term(key), words.get(key + ".about"), letters, cell);
     }
 

@@ -1,5 +1,9 @@
 package org.ohmloom.workbench.channel;
 
+import java.awt.Dimension;
+import java.util.ArrayList;
+import java.util.HashMap;
+import org.ohmloom.model.Component;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.KeyEvent;
 import java.util.List;
@@ -159,7 +163,7 @@ final class PinPlanPane extends StudyTab {
 
     private static JPanel side() {
         JPanel side = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1"));
-        side.setMinimumSize(new java.awt.Dimension(120, 60));
+        side.setMinimumSize(new Dimension(120, 60));
         return side;
     }
 
@@ -289,7 +293,7 @@ final class PinPlanPane extends StudyTab {
             outcome.say("");
         }
         Map<ComponentId, UnitPin> byComponent = new TreeMap<>();
-        Map<UnitPin, TreeSet<String>> byPin = new java.util.HashMap<>();
+        Map<UnitPin, TreeSet<String>> byPin = new HashMap<>();
         changed.ifPresent(found -> {
             found.channels()
                     .forEach((id, channels) -> channels.forEach(
@@ -339,7 +343,7 @@ final class PinPlanPane extends StudyTab {
             propose(Optional.empty());
             quietly(() -> {
                 needs.show(survey.map(PinSurvey::needs).orElse(List.of()));
-                List<String> choices = new java.util.ArrayList<>(List.of(words.get("all-units")));
+                List<String> choices = new ArrayList<>(List.of(words.get("all-units")));
                 now.ifPresent(harness -> harness.components().all().stream()
                         .filter(component -> component.device() instanceof ControlUnit)
                         .forEach(component -> choices.add(component.id() + " " + component.name())));
@@ -351,7 +355,7 @@ final class PinPlanPane extends StudyTab {
         refresh();
     }
 
-    private Optional<org.ohmloom.model.Component> shownUnit() {
+    private Optional<Component> shownUnit() {
         String shown = String.valueOf(units.getSelectedItem());
         return desk.harness().stream()
                 .flatMap(now -> now.components().all().stream())

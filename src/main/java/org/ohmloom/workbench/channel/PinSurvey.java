@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.channel;
 
+import java.util.Comparator;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -60,7 +61,7 @@ record PinSurvey(Harness harness, ChannelProblem problem, List<PinNeed> needs, L
         Map<ComponentId, List<Line>> lines = new HashMap<>();
         problem.lines().values().forEach(line -> lines.computeIfAbsent(line.component(), id -> new ArrayList<>())
                 .add(line));
-        lines.values().forEach(each -> each.sort(java.util.Comparator.comparing(Line::role)));
+        lines.values().forEach(each -> each.sort(Comparator.comparing(Line::role)));
         Joints joints = Joints.of(harness);
         Map<ComponentId, Channel> channels = new HashMap<>();
         Map<ComponentId, UnitPin> pins = new HashMap<>();

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.channel;
 
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -86,7 +87,7 @@ final class TypedRows extends JPanel {
     /** Lets nobody type into the first columns, and shows so many rows. */
     void fixed(int columns, int rowsShown) {
         fixed = columns;
-        table.setPreferredScrollableViewportSize(new java.awt.Dimension(
+        table.setPreferredScrollableViewportSize(new Dimension(
                 table.getPreferredScrollableViewportSize().width, rowsShown * table.getRowHeight()));
     }
 

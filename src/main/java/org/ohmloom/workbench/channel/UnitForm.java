@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.channel;
 
+import javax.swing.table.TableModel;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -65,7 +66,7 @@ final class UnitForm extends JPanel {
         add(buttons());
     }
 
-    private static JTable table(javax.swing.table.TableModel model, String name, String spoken) {
+    private static JTable table(TableModel model, String name, String spoken) {
         JTable table = new JTable(model);
         table.setName(name);
         table.getAccessibleContext().setAccessibleName(spoken);

@@ -1,5 +1,8 @@
 package org.ohmloom.workbench.channel;
 
+import java.util.ArrayList;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,7 +65,7 @@ final class UnitTableText {
         for (int k = 0; k < UnitSheetText.COLUMNS.size(); k++) {
             List<String> words = UnitSheetText.choices(UnitSheetText.COLUMNS.get(k));
             if (!words.isEmpty()) {
-                List<String> all = new java.util.ArrayList<>(words);
+                List<String> all = new ArrayList<>(words);
                 all.add(0, "");
                 choices.put(k, all);
             }
@@ -107,8 +110,8 @@ final class UnitTableText {
                 said.put(row < HEAD.size() ? key : FORM + key, value);
             }
         }
-        List<Map<String, String>> rows = java.util.stream.IntStream.range(0, pins.getRowCount())
-                .mapToObj(row -> java.util.stream.IntStream.range(0, UnitSheetText.COLUMNS.size())
+        List<Map<String, String>> rows = IntStream.range(0, pins.getRowCount())
+                .mapToObj(row -> IntStream.range(0, UnitSheetText.COLUMNS.size())
                         .boxed()
                         .collect(Collectors.toMap(UnitSheetText.COLUMNS::get, column -> cell(pins, row, column))))
                 .toList();
@@ -132,7 +135,7 @@ final class UnitTableText {
     /** A name for its file, without the ending. */
     String fileName() {
         return cell(head, 0, 1)
-                .toLowerCase(java.util.Locale.ROOT)
+                .toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z0-9]+", "-")
                 .replaceAll("^-|-$", "");
     }

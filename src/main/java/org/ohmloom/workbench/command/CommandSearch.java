@@ -1,5 +1,8 @@
 package org.ohmloom.workbench.command;
 
+import java.awt.Window;
+import java.awt.event.ActionEvent;
+import javax.swing.Action;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.Dialog;
@@ -37,7 +40,7 @@ public final class CommandSearch {
     private CommandSearch(Component parent, CommandBook book) {
         this.all = book.all();
         this.dialog = new JDialog(
-                SwingUtilities.getWindowAncestor(parent) == null && parent instanceof java.awt.Window window
+                SwingUtilities.getWindowAncestor(parent) == null && parent instanceof Window window
                         ? window
                         : SwingUtilities.getWindowAncestor(parent),
                 WORDS.get("command-search.find-a-command"),
@@ -57,7 +60,7 @@ public final class CommandSearch {
         List<String> wanted = List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         return all.stream()
                 .filter(command -> {
-                    String text = (command.name() + " " + command.getValue(javax.swing.Action.SHORT_DESCRIPTION))
+                    String text = (command.name() + " " + command.getValue(Action.SHORT_DESCRIPTION))
                             .toLowerCase(Locale.ROOT);
                     return wanted.stream().allMatch(text::contains);
                 })
@@ -116,7 +119,7 @@ public final class CommandSearch {
         if (chosen != null && chosen.isEnabled()) {
             dialog.dispose();
             SwingUtilities.invokeLater(
-                    () -> chosen.actionPerformed(new java.awt.event.ActionEvent(dialog, 0, chosen.id())));
+                    () -> chosen.actionPerformed(new ActionEvent(dialog, 0, chosen.id())));
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.desk;
 
+import java.util.Map;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -87,7 +88,7 @@ public record Readout(
         return analysis().stream()
                 .flatMap(results -> results.evidence().solutions().entrySet().stream())
                 .filter(entry -> state.isEmpty() || state.get().equals(entry.getKey()))
-                .map(java.util.Map.Entry::getValue);
+                .map(Map.Entry::getValue);
     }
 
     public Optional<WireRating> rating(WireId wire) {

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.drafting;
 
+import java.awt.geom.Point2D;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
@@ -123,7 +124,7 @@ final class MovePreview {
         g.setStroke(new BasicStroke(UIScale.scale(1.5f)));
         double gap = UIScale.scale(3f);
         for (Extent room : outlines) {
-            java.awt.geom.Point2D corner =
+            Point2D corner =
                     easel.canvas().transform().toScreen(new Point(room.leftMm() + dxMm, room.topMm() + dyMm));
             double scale = easel.canvas().transform().scale();
             g.draw(new Rectangle2D.Double(
@@ -134,7 +135,7 @@ final class MovePreview {
         }
     }
 
-    private java.awt.geom.Point2D screen(Position at, boolean moves, double dxMm, double dyMm) {
+    private Point2D screen(Position at, boolean moves, double dxMm, double dyMm) {
         Point point = places.toScene(at);
         return easel.canvas().transform().toScreen(moves ? point.plus(dxMm, dyMm) : point);
     }

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.drafting;
 
+import java.util.Map;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +54,7 @@ record Moves(String lead, List<Footprint> things) {
         Set<String> own = ids();
         return places.positions().entrySet().stream()
                 .filter(each -> !own.contains(each.getKey()))
-                .map(java.util.Map.Entry::getValue)
+                .map(Map.Entry::getValue)
                 .distinct()
                 .toList();
     }

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.drafting;
 
+import java.util.LinkedHashMap;
 import java.awt.Toolkit;
 import java.awt.datatransfer.Clipboard;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ import org.ohmloom.workbench.words.Words;
 public final class Toolbox {
 
     private final Easel easel;
-    private final Map<String, DrawingTool> tools = new java.util.LinkedHashMap<>();
+    private final Map<String, DrawingTool> tools = new LinkedHashMap<>();
     private final List<Runnable> listeners = new ArrayList<>();
     private final Copying copying;
     private Supplier<Clipboard> clipboard = () -> Toolkit.getDefaultToolkit().getSystemClipboard();

@@ -1,5 +1,10 @@
 package org.ohmloom.workbench.export;
 
+import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.InvalidPathException;
+import javax.swing.JComponent;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Dialog;
 import java.awt.Window;
@@ -81,9 +86,9 @@ public final class PackDialog extends JDialog {
         board.setText(Math.round(usual.widthMm()) + "x" + Math.round(usual.heightMm()));
         build();
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-        addWindowListener(new java.awt.event.WindowAdapter() {
+        addWindowListener(new WindowAdapter() {
             @Override
-            public void windowClosing(java.awt.event.WindowEvent event) {
+            public void windowClosing(WindowEvent event) {
                 cancel();
             }
         });
@@ -171,8 +176,8 @@ public final class PackDialog extends JDialog {
         getRootPane()
                 .registerKeyboardAction(
                         event -> cancel(),
-                        Keys.plain(java.awt.event.KeyEvent.VK_ESCAPE),
-                        javax.swing.JComponent.WHEN_IN_FOCUSED_WINDOW);
+                        Keys.plain(KeyEvent.VK_ESCAPE),
+                        JComponent.WHEN_IN_FOCUSED_WINDOW);
     }
 
     private void chooseFolder() {
@@ -184,7 +189,7 @@ public final class PackDialog extends JDialog {
         Path target;
         try {
             target = Path.of(folder.getText().strip()).toAbsolutePath();
-        } catch (java.nio.file.InvalidPathException wrong) {
+        } catch (InvalidPathException wrong) {
             fail(WORDS.get("pack.is-not-the-name", folder.getText()));
             return;
         }

@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.findings;
 
+import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.time.Clock;
@@ -60,9 +62,9 @@ final class AcceptPane extends JPanel {
         reason.setLineWrap(true);
         reason.setWrapStyleWord(true);
         reason.getAccessibleContext().setAccessibleName(words.get("reason"));
-        reason.setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-        reason.setFocusTraversalKeys(java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
-        reason.getInputMap().put(Keys.plain(java.awt.event.KeyEvent.VK_TAB), "none");
+        reason.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        reason.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        reason.getInputMap().put(Keys.plain(KeyEvent.VK_TAB), "none");
         TextUndo.install(reason);
         TextChanges.listen(reason, this::refresh);
         add(why, "aligny top");

@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.findings;
 
+import java.awt.CardLayout;
+import java.util.Locale;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.event.ComponentAdapter;
@@ -55,7 +57,7 @@ public final class FindingsPane extends JPanel {
     private final JList<FindingsModel.Row> list = new JList<>(rows);
     private final transient Map<Severity, JToggleButton> filters = new EnumMap<>(Severity.class);
     private final JLabel nothing = new JLabel();
-    private final JPanel middle = new JPanel(new java.awt.CardLayout());
+    private final JPanel middle = new JPanel(new CardLayout());
     private final transient Words words = Words.of("findings");
     private final JTextField filter = new FilterField(10, words.get("filter"), words.get("filter"), this::showFindings);
     private final JComboBox<String> grouping = new JComboBox<>();
@@ -115,7 +117,7 @@ public final class FindingsPane extends JPanel {
             filter.setName("filter-" + severity);
             filter.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
             filter.setToolTipText(
-                    words.get("findings.show", FindingsModel.plural(severity).toLowerCase(java.util.Locale.ROOT)));
+                    words.get("findings.show", FindingsModel.plural(severity).toLowerCase(Locale.ROOT)));
             filter.addActionListener(event -> showFindings());
             filters.put(severity, filter);
             head.add(filter);
@@ -229,7 +231,7 @@ public final class FindingsPane extends JPanel {
                                 : desk.isWhole()
                                         ? words.get("findings.nothing-to-complain-about")
                                         : words.get("findings.none-so-far"));
-        ((java.awt.CardLayout) middle.getLayout()).show(middle, empty ? "nothing" : "list");
+        ((CardLayout) middle.getLayout()).show(middle, empty ? "nothing" : "list");
     }
 
     private void showSelection() {

@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.findings;
 
+import java.awt.event.KeyEvent;
+import org.ohmloom.review.Rules;
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
@@ -73,7 +75,7 @@ final class FixPane extends JPanel {
         table.setName("fix-changes");
         table.getAccessibleContext().setAccessibleName(words.get("changes"));
         table.setFillsViewportHeight(true);
-        Keys.leave(table, java.awt.event.KeyEvent.VK_ENTER);
+        Keys.leave(table, KeyEvent.VK_ENTER);
         JScrollPane scroll = new JScrollPane(table);
         scroll.setPreferredSize(new Dimension(UIScale.scale(620), UIScale.scale(180)));
         add(scroll, "grow, push");
@@ -157,7 +159,7 @@ final class FixPane extends JPanel {
 
     /** Whether the rule of a finding has been looked at in the trial already. */
     private static boolean isReady(Analysis tried, Finding finding) {
-        return org.ohmloom.review.Rules.ALL.stream()
+        return Rules.ALL.stream()
                 .filter(rule -> rule.info().id().equals(finding.rule()))
                 .anyMatch(rule -> tried.evidence().isReadyFor(rule));
     }

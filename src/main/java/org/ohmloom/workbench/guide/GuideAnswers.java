@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.guide;
 
+import java.util.Locale;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -80,7 +81,7 @@ record GuideAnswers(
     /** What a person reads for a value to choose. */
     static String shown(Enum<?> value) {
         return words().get("choice."
-                + value.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+                + value.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /** The word for no control unit. */

@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.guide;
 
+import java.awt.Component;
+import java.util.stream.Stream;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import java.util.Vector;
@@ -80,7 +82,7 @@ final class GuideTable extends JPanel {
     }
 
     private int widest(Head head) {
-        return java.util.stream.Stream.concat(java.util.stream.Stream.of(head.head()), head.choices().get().stream())
+        return Stream.concat(Stream.of(head.head()), head.choices().get().stream())
                         .mapToInt(text -> table.getFontMetrics(table.getFont()).stringWidth(text))
                         .max()
                         .orElse(0)
@@ -162,7 +164,7 @@ final class GuideTable extends JPanel {
         }
 
         @Override
-        public java.awt.Component getTableCellEditorComponent(
+        public Component getTableCellEditorComponent(
                 JTable table, Object value, boolean isSelected, int row, int column) {
             box.removeAllItems();
             choices.get().forEach(box::addItem);

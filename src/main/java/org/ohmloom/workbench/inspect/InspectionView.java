@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.inspect;
 
+import java.util.List;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Font;
 import javax.swing.JComponent;
@@ -91,7 +92,7 @@ final class InspectionView {
             label.putClientProperty(FlatClientProperties.STYLE, "foreground: $Ohmloom.soft; font: -1");
             pane.add(label, numbers ? "" : "wmin 0");
         }
-        for (java.util.List<String> row : grid.rows()) {
+        for (List<String> row : grid.rows()) {
             for (int k = 0; k < count; k++) {
                 boolean number = numbers && k > 0;
                 boolean name = !numbers && k == 0 && row.get(k).length() <= LETTERS_OF_A_NAME;

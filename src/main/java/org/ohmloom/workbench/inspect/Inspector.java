@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.inspect;
 
+import java.util.Locale;
+import org.ohmloom.model.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -330,7 +332,7 @@ final class Inspector {
 
     private Inspection other(Element element) {
         String kind = TradeWords.capital(
-                RecordFacts.words(element.getClass().getSimpleName()).toLowerCase(java.util.Locale.ROOT));
+                RecordFacts.words(element.getClass().getSimpleName()).toLowerCase(Locale.ROOT));
         List<Section> sections = new ArrayList<>();
         sections.add(Facts.entered(WORDS.get("inspector.fields"), facts.of((Record) element)));
         if (element instanceof OperatingState state) {
@@ -378,7 +380,7 @@ final class Inspector {
         if (element instanceof Reading reading) {
             ReadingFacts.of(readout, reading.id().value()).ifPresent(judged -> sections.add(0, judged));
         }
-        if (element instanceof org.ohmloom.model.Note note) {
+        if (element instanceof Note note) {
             sections.add(0, new Prose(WORDS.get("inspector.text"), note.text(), Tone.PLAIN));
         }
         return new Inspection(element.id().value(), kind, sections);

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.lists;
 
+import java.util.Locale;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -104,7 +105,7 @@ record FieldColumns<R>(Supplier<Optional<Harness>> harness, Function<R, ? extend
             @Override
             public Edit parse(List<R> rows, String typed) {
                 List<? extends Element> elements = rows.stream().map(element).toList();
-                String words = what.toLowerCase(java.util.Locale.ROOT);
+                String words = what.toLowerCase(Locale.ROOT);
                 return field.set(now(), words, elements, typed);
             }
         };

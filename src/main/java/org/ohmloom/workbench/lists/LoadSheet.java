@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.lists;
 
+import java.util.function.ToDoubleFunction;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,7 +47,7 @@ final class LoadSheet implements ElementSheet<LoadSheet.Row> {
                     : text;
         }
 
-        CellText number(java.util.function.ToDoubleFunction<LoadVolts> value) {
+        CellText number(ToDoubleFunction<LoadVolts> value) {
             return fed.map(each -> CellText.of(value.applyAsDouble(each))).orElse(CellText.EMPTY);
         }
     }

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.lists;
 
+import java.util.Locale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -178,7 +179,7 @@ final class SourceSheet implements ElementSheet<SourceSheet.Row> {
                         row -> row,
                         (rows, typed) -> {
                             OptionalDouble typedValue = TypedNumbers.optional(typed, unit);
-                            String what = title.text().toLowerCase(java.util.Locale.ROOT);
+                            String what = title.text().toLowerCase(Locale.ROOT);
                             return all(rows, what, was -> change.of(was, typedValue));
                         }));
     }

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.lists;
 
+import org.ohmloom.model.WireId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -164,7 +165,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                                 WORDS.get("wire.conductor.about"),
                                 10,
                                 Row::size,
-                                Optional.of(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
+                                Optional.of(ColumnEdits.<Row, WireId>of(
                                         row -> true,
                                         row -> row.wire()
                                                 .gauge()
@@ -174,7 +175,7 @@ final class WireSheet implements ElementSheet<WireSheet.Row> {
                                         TypedEdits::conductor)))
                         .sizes(),
                 Column.number(WORDS.term("wire.length"), "m", WORDS.get("wire.length.about"), Row::length)
-                        .edited(ColumnEdits.<Row, org.ohmloom.model.WireId>of(
+                        .edited(ColumnEdits.<Row, WireId>of(
                                 row -> true,
                                 row -> row.wire().lengthMetres().isPresent()
                                         ? CellText.of(row.wire().lengthMetres()).exact() + " m"

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.manual;
 
+import java.awt.Point;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
@@ -94,7 +95,7 @@ final class PageView extends JEditorPane {
         marked = List.copyOf(words);
         render();
         setCaretPosition(0);
-        scroll.getViewport().setViewPosition(new java.awt.Point(0, 0));
+        scroll.getViewport().setViewPosition(new Point(0, 0));
         if (!words.isEmpty()) {
             scrollToFirstMark();
         }

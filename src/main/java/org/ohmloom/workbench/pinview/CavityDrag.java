@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.pinview;
 
+import java.util.Optional;
 import java.awt.Component;
 import java.awt.Cursor;
 import java.awt.Point;
@@ -32,7 +33,7 @@ final class CavityDrag {
             @Override
             public void mouseDragged(MouseEvent event) {
                 if (!from.isEmpty() && table.takenUp().isEmpty()) {
-                    table.takeUp(java.util.Optional.of(from));
+                    table.takeUp(Optional.of(from));
                     table.setCursor(Cursor.getPredefinedCursor(Cursor.MOVE_CURSOR));
                 }
             }
@@ -42,7 +43,7 @@ final class CavityDrag {
                 boolean carried = table.takenUp().filter(from::equals).isPresent();
                 if (carried) {
                     table.at(event.getPoint()).ifPresent(use -> table.put(from, use));
-                    table.takeUp(java.util.Optional.empty());
+                    table.takeUp(Optional.empty());
                 }
                 table.setCursor(Cursor.getDefaultCursor());
                 from = "";

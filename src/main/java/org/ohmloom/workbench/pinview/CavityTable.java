@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.pinview;
 
+import java.awt.Dimension;
+import java.awt.event.MouseEvent;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
@@ -53,7 +55,7 @@ final class CavityTable extends JTable {
         setShowGrid(false);
         setAutoResizeMode(AUTO_RESIZE_OFF);
         setFillsViewportHeight(true);
-        setIntercellSpacing(new java.awt.Dimension(0, 0));
+        setIntercellSpacing(new Dimension(0, 0));
         bind("take-up", Keys.plain(KeyEvent.VK_SPACE), this::takeUpOrPutDown);
         bind("let-be", Keys.plain(KeyEvent.VK_ESCAPE), () -> takeUp(Optional.empty()));
         bind("lift", Keys.plain(KeyEvent.VK_DELETE), this::liftChosen);
@@ -173,7 +175,7 @@ final class CavityTable extends JTable {
     }
 
     @Override
-    public @Nullable String getToolTipText(java.awt.event.MouseEvent event) {
+    public @Nullable String getToolTipText(MouseEvent event) {
         return at(event.getPoint()).map(this::tip).orElse(null);
     }
 

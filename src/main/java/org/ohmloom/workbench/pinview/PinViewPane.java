@@ -1,5 +1,9 @@
 package org.ohmloom.workbench.pinview;
 
+import java.util.Map;
+import java.util.TreeMap;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.event.KeyEvent;
@@ -74,7 +78,7 @@ public final class PinViewPane extends StudyTab {
         add(about, "growx, wmin 0, gap 8 8 0 2");
         JPanel middle = new JPanel(new MigLayout("insets 0, fill, gap 0", "[grow 70,fill][grow 30,fill,200:260:]"));
         JScrollPane board = new JScrollPane(cavities);
-        board.setBorder(javax.swing.BorderFactory.createEmptyBorder(8, 8, 8, 8));
+        board.setBorder(BorderFactory.createEmptyBorder(8, 8, 8, 8));
         middle.add(board, "grow, push");
         middle.add(beside(), "grow");
         add(middle, "grow, push");
@@ -127,7 +131,7 @@ public final class PinViewPane extends StudyTab {
         loose.setName("pin-view-loose");
         loose.getAccessibleContext().setAccessibleName(words.get("loose-ends"));
         loose.setToolTipText(words.get("loose-ends.about"));
-        loose.setCellRenderer(new javax.swing.DefaultListCellRenderer() {
+        loose.setCellRenderer(new DefaultListCellRenderer() {
             private static final long serialVersionUID = 1L;
 
             @Override
@@ -196,11 +200,11 @@ public final class PinViewPane extends StudyTab {
                 .or(() -> harness.connectors().all().stream()
                         .flatMap(each -> each.cavities().stream())
                         .flatMap(cavity -> cavity.plug().stream())
-                        .collect(Collectors.groupingBy(part -> part, java.util.TreeMap::new, Collectors.counting()))
+                        .collect(Collectors.groupingBy(part -> part, TreeMap::new, Collectors.counting()))
                         .entrySet()
                         .stream()
-                        .max(java.util.Map.Entry.comparingByValue())
-                        .map(java.util.Map.Entry::getKey));
+                        .max(Map.Entry.comparingByValue())
+                        .map(Map.Entry::getKey));
     }
 
     @Override

@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.print;
 
+import java.util.function.Function;
+import javax.swing.KeyStroke;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -155,7 +157,7 @@ final class PrintPane extends JPanel {
     }
 
     /** Texts of a box by what stands for a value. */
-    private static void named(JComboBox<?> box, java.util.function.Function<Object, String> name) {
+    private static void named(JComboBox<?> box, Function<Object, String> name) {
         box.setRenderer(new DefaultListCellRenderer() {
             private static final long serialVersionUID = 1L;
 
@@ -210,7 +212,7 @@ final class PrintPane extends JPanel {
         key(Keys.menu(KeyEvent.VK_0), preview::fit);
     }
 
-    private void key(javax.swing.KeyStroke keys, Runnable task) {
+    private void key(KeyStroke keys, Runnable task) {
         Keys.bind(this, WHEN_IN_FOCUSED_WINDOW, keys, keys.toString(), task);
     }
 

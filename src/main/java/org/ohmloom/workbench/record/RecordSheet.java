@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.record;
 
+import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -295,7 +296,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                 now.celsius(),
                 Optional.empty(),
                 Optional.empty(),
-                java.util.OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.sheet;
 
+import javax.swing.table.JTableHeader;
 import java.awt.Component;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -14,7 +15,7 @@ final class HeadRenderer implements TableCellRenderer {
     public Component getTableCellRendererComponent(
             JTable table, Object value, boolean selected, boolean focused, int row, int column) {
         TableCellRenderer usual = (TableCellRenderer) UIManager.get("TableHeader.renderer");
-        TableCellRenderer renderer = usual == null ? new javax.swing.table.JTableHeader().getDefaultRenderer() : usual;
+        TableCellRenderer renderer = usual == null ? new JTableHeader().getDefaultRenderer() : usual;
         Component painted = renderer.getTableCellRendererComponent(table, value, selected, focused, row, column);
         if (painted instanceof JLabel label && table.getModel() instanceof SheetModel<?> model) {
             boolean numeric =

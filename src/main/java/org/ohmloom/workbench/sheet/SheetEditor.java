@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.sheet;
 
+import javax.swing.JComponent;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.event.InputEvent;
@@ -59,7 +60,7 @@ final class SheetEditor extends AbstractCellEditor implements TableCellEditor {
                     }
                 },
                 fill,
-                javax.swing.JComponent.WHEN_FOCUSED);
+                JComponent.WHEN_FOCUSED);
         TextChanges.listen(field, this::clear);
     }
 

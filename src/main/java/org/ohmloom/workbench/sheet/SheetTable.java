@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.sheet;
 
+import java.util.Locale;
+import javax.swing.KeyStroke;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
@@ -123,7 +125,7 @@ public final class SheetTable extends JTable {
         }
     }
 
-    private void bind(String name, javax.swing.KeyStroke keys, Runnable task) {
+    private void bind(String name, KeyStroke keys, Runnable task) {
         Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, keys, name, task);
     }
 
@@ -199,7 +201,7 @@ public final class SheetTable extends JTable {
     /** Shows only rows that hold all the words. */
     public void filter(String words) {
         List<String> wanted =
-                List.of(words.strip().toLowerCase(java.util.Locale.ROOT).split("\\s+"));
+                List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         sorter.setRowFilter(
                 words.isBlank()
                         ? null
@@ -209,7 +211,7 @@ public final class SheetTable extends JTable {
                                 String row = IntStream.range(0, entry.getValueCount())
                                         .mapToObj(entry::getStringValue)
                                         .reduce("", (one, other) -> one + " " + other)
-                                        .toLowerCase(java.util.Locale.ROOT);
+                                        .toLowerCase(Locale.ROOT);
                                 return wanted.stream().allMatch(row::contains);
                             }
                         });

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.sheet;
 
+import java.util.Collections;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.Transferable;
@@ -91,7 +92,7 @@ final class SheetTransfer extends TransferHandler {
                     selected.stream()
                             .map(row -> new int[] {row, columns.get(0)})
                             .toList(),
-                    java.util.Collections.nCopies(selected.size(), cells.get(0).get(0)));
+                    Collections.nCopies(selected.size(), cells.get(0).get(0)));
         }
         return BlockPaste.plan(table.sheet(), rows, columns, block);
     }

@@ -1,5 +1,8 @@
 package org.ohmloom.workbench.states;
 
+import java.awt.Component;
+import java.awt.Font;
+import javax.swing.BorderFactory;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
 import java.util.List;
@@ -72,7 +75,7 @@ public final class StatesPane extends StudyTab {
         resultTable.setFillsViewportHeight(true);
         middle.add(resultScroll, "growy, w 42%:46%:50%");
         add(middle, BorderLayout.CENTER);
-        hint.setBorder(javax.swing.BorderFactory.createEmptyBorder(4, 10, 4, 10));
+        hint.setBorder(BorderFactory.createEmptyBorder(4, 10, 4, 10));
         add(hint, BorderLayout.SOUTH);
     }
 
@@ -268,14 +271,14 @@ public final class StatesPane extends StudyTab {
         private static final long serialVersionUID = 1L;
 
         @Override
-        public java.awt.Component getTableCellRendererComponent(
+        public Component getTableCellRendererComponent(
                 JTable from, Object value, boolean selected, boolean focused, int row, int column) {
             super.getTableCellRendererComponent(from, value, selected, focused, row, column);
             boolean number = column >= 2;
             setHorizontalAlignment(number ? TRAILING : LEADING);
             setToolTipText(String.valueOf(value));
             boolean old = number && !desk.isCurrent();
-            setFont(old ? from.getFont().deriveFont(java.awt.Font.ITALIC) : from.getFont());
+            setFont(old ? from.getFont().deriveFont(Font.ITALIC) : from.getFont());
             if (!selected) {
                 setForeground((old ? Tone.SOFT : Tone.PLAIN).colour());
             }

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.study;
 
+import org.ohmloom.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -228,7 +229,7 @@ public final class ChargeView implements Study<ChargeView.Row> {
                             "charge.alternators-at-its-end",
                             readout.stateName(step.state()),
                             Formats.seconds(step.durationSeconds()),
-                            Formats.quantity(step.drawnAmpHours(), org.ohmloom.units.Dimension.CHARGE),
+                            Formats.quantity(step.drawnAmpHours(), Dimension.CHARGE),
                             step.drawnAmpHours() < 0 ? WORDS.get("charge.charged") : WORDS.get("charge.drawn-2"),
                             Formats.amps(step.alternatorAmps()),
                             Formats.volts(step.endVolts()))));

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.study;
 
+import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -121,7 +122,7 @@ public final class DutyRangeStudy implements Study<DutyRangeStudy.Row> {
                         Row::governor));
     }
 
-    private static Column<Row> number(Term title, String tip, java.util.function.Function<Row, Double> value) {
+    private static Column<Row> number(Term title, String tip, Function<Row, Double> value) {
         return Column.<Row>number(title, "A", tip, row -> CellText.of(value.apply(row)))
                 .wide(7);
     }

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.study;
 
+import org.ohmloom.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -183,14 +184,14 @@ public final class DutyStudy implements Study<DutyStudy.Row> {
             if (!ripple.hasFreewheel()) {
                 steps.add(WORDS.get(
                         "duty.its-current-finds-no",
-                        Formats.quantity(ripple.brokenJoules(), org.ohmloom.units.Dimension.ENERGY)));
+                        Formats.quantity(ripple.brokenJoules(), Dimension.ENERGY)));
             }
         });
         row.solution().duty().clamps().values().stream()
                 .filter(clamp -> clamp.output().equals(row.output().output()))
                 .forEach(clamp -> steps.add(WORDS.get(
                         "duty.its-clamp-swallows-a",
-                        Formats.quantity(clamp.pulseJoules(), org.ohmloom.units.Dimension.ENERGY),
+                        Formats.quantity(clamp.pulseJoules(), Dimension.ENERGY),
                         Formats.watts(clamp.meanWatts()))));
         if (row.solution().duty().sampled()) {
             steps.add(WORDS.get(

@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.study;
 
+import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +82,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
             };
         }
 
-        CellText number(Function<DeviceProtection, java.util.OptionalDouble> value) {
+        CellText number(Function<DeviceProtection, OptionalDouble> value) {
             return device.map(value).map(CellText::of).orElse(CellText.EMPTY);
         }
 
@@ -127,7 +129,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         WORDS.term("protection.runs-at"),
                         "A",
                         WORDS.get("protection.runs-at.about"),
-                        row -> row.number(each -> java.util.OptionalDouble.of(each.loadAmps()))),
+                        row -> row.number(each -> OptionalDouble.of(each.loadAmps()))),
                 verdict(WORDS.term("protection.carries"), WORDS.get("protection.carries.about"), Check.Aspect.CARRIES),
                 verdict(
                         WORDS.term("protection.starts"),
@@ -158,7 +160,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         "A",
                         WORDS.get("protection.may-carry.about"),
                         row -> row.number(each ->
-                                java.util.OptionalDouble.of(each.rating().continuousAmps()))),
+                                OptionalDouble.of(each.rating().continuousAmps()))),
                 Column.text(
                         WORDS.term("protection.weakest"), WORDS.get("protection.weakest.about"), 8, row -> row.device()
                                 .flatMap(DeviceProtection::weakest)
@@ -199,9 +201,9 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
         return new Column<>(title, "", tip, 6, row -> row.verdict(aspect), Optional.empty());
     }
 
-    private static java.util.OptionalDouble fault(Optional<Fault> fault) {
-        return fault.map(each -> java.util.OptionalDouble.of(each.deviceAmps()))
-                .orElse(java.util.OptionalDouble.empty());
+    private static OptionalDouble fault(Optional<Fault> fault) {
+        return fault.map(each -> OptionalDouble.of(each.deviceAmps()))
+                .orElse(OptionalDouble.empty());
     }
 
     private static ProtectionResults results(Readout readout) {
@@ -291,7 +293,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
         row.device().ifPresent(device -> {
             for (Check check : device.checks()) {
                 steps.add(TradeWords.capital(check.aspect().words()) + ": "
-                        + check.verdict().words().toLowerCase(java.util.Locale.ROOT) + ". "
+                        + check.verdict().words().toLowerCase(Locale.ROOT) + ". "
                         + TradeWords.capital(check.sentence()) + " ("
                         + check.source() + ")");
             }

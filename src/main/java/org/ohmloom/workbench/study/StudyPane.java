@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.study;
 
+import java.awt.Dimension;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.CardLayout;
 import java.util.List;
@@ -108,8 +109,8 @@ public final class StudyPane<R> extends StudyTab {
         JSplitPane left = new SharedSplit("reasons", JSplitPane.VERTICAL_SPLIT, list, scroll, 0.62);
         JScrollPane pictures = new JScrollPane(chart);
         pictures.setBorder(BorderFactory.createEmptyBorder());
-        left.setMinimumSize(new java.awt.Dimension(160, 60));
-        pictures.setMinimumSize(new java.awt.Dimension(160, 60));
+        left.setMinimumSize(new Dimension(160, 60));
+        pictures.setMinimumSize(new Dimension(160, 60));
         JPanel content = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1, hidemode 3"));
         again.setName("again-" + study.key());
         again.setIcon(new SeverityIcon(Severity.NOTE));

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.widget;
 
+import javax.swing.border.AbstractBorder;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.event.FocusAdapter;
@@ -25,7 +26,7 @@ public final class FocusEdge {
         // Tab passes over what has no keys of its own.
         panel.getInputMap().put(Keys.plain(KeyEvent.VK_SPACE), "none");
         panel.getAccessibleContext().setAccessibleName(name);
-        panel.setBorder(new javax.swing.border.AbstractBorder() {
+        panel.setBorder(new AbstractBorder() {
             private static final long serialVersionUID = 1L;
 
             @Override

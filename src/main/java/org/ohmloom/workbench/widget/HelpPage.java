@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.widget;
 
+import java.awt.Window;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.Optional;
@@ -50,7 +51,7 @@ public final class HelpPage {
     }
 
     private static @Nullable Component parent(Component component) {
-        return component instanceof java.awt.Window ? null : component.getParent();
+        return component instanceof Window ? null : component.getParent();
     }
 
     private static Optional<String> named(Component component) {

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.window;
 
+import java.awt.Dimension;
 import com.formdev.flatlaf.FlatClientProperties;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -30,7 +31,7 @@ final class DialogText {
         second.setBorder(null);
         int width = columns * second.getFontMetrics(second.getFont()).charWidth('n');
         second.setSize(width, Short.MAX_VALUE);
-        second.setPreferredSize(new java.awt.Dimension(width, second.getPreferredSize().height));
+        second.setPreferredSize(new Dimension(width, second.getPreferredSize().height));
         pane.add(first);
         pane.add(second);
         return pane;

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.window;
 
+import javax.swing.Action;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.util.List;
 import javax.swing.AbstractButton;
@@ -111,7 +112,7 @@ final class ToolBar extends JPanel {
 
     private static void tell(AbstractButton button, Command command) {
         String keys = command.keys().map(stroke -> "  " + Keys.text(stroke)).orElse("");
-        String about = String.valueOf(command.getValue(javax.swing.Action.SHORT_DESCRIPTION));
+        String about = String.valueOf(command.getValue(Action.SHORT_DESCRIPTION));
         String name = command.name().replace("…", "");
         button.getAccessibleContext().setAccessibleName(name);
         button.setToolTipText(about.startsWith(name) ? about + keys : name + ": " + about + keys);

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.window;
 
+import java.util.LinkedHashMap;
 import java.awt.CardLayout;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -299,7 +300,7 @@ public final class WorkbenchView extends JPanel {
     }
 
     private Map<String, Supplier<JComponent>> targets() {
-        Map<String, Supplier<JComponent>> targets = new java.util.LinkedHashMap<>();
+        Map<String, Supplier<JComponent>> targets = new LinkedHashMap<>();
         targets.put("layout", layout::canvas);
         targets.put("lists", lists::front);
         targets.put("inspector", inspector::content);

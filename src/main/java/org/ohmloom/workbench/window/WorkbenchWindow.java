@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.window;
 
+import java.util.Map;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Desktop;
 import java.awt.Dimension;
@@ -114,7 +115,7 @@ public final class WorkbenchWindow extends JFrame {
         }
         if (preferences.now().dividers().isEmpty()) {
             int side = getWidth() - UIScale.scale(SIDE);
-            view.placeDividers(java.util.Map.of(
+            view.placeDividers(Map.of(
                     "side", side, "lists", (int) (getHeight() * 0.5), "findings", (int) (getHeight() * 0.46)));
         } else {
             view.placeDividers(preferences.now().dividers());

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.words;
 
+import java.util.Locale;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -33,7 +34,7 @@ public final class TypedNumbers {
 
     /** Yes or no. */
     public static boolean yes(String typed) {
-        return switch (WORDS.meant(typed, "yes", "no").strip().toLowerCase(java.util.Locale.ROOT)) {
+        return switch (WORDS.meant(typed, "yes", "no").strip().toLowerCase(Locale.ROOT)) {
             case "yes", "on", "y", "1" -> true;
             case "no", "off", "n", "0", "" -> false;
             default -> throw new IllegalArgumentException(WORDS.get("typed-numbers.is-neither-yes-nor", typed.strip()));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import org.ohmloom.model.Relay;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -120,7 +121,7 @@ class FirstHarnessTest {
         assertEquals(
                 2,
                 harness.components().all().stream()
-                        .filter(each -> each.device() instanceof org.ohmloom.model.Relay)
+                        .filter(each -> each.device() instanceof Relay)
                         .count());
     }
 

@@ -3,6 +3,7 @@ package org.ohmloom.analysis.tolerance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.interval.ClopperPearsonInterval;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
@@ -134,6 +135,6 @@ class SharesTest {
         for (boolean each : hit) {
             assertTrue(each);
         }
-        assertTrue(java.util.Arrays.stream(shares, 0, 25).max().orElseThrow() > 0.5, "in random order");
+        assertTrue(Arrays.stream(shares, 0, 25).max().orElseThrow() > 0.5, "in random order");
     }
 }

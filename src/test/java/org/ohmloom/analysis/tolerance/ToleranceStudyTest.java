@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.tables.WireTables;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
@@ -108,7 +109,7 @@ class ToleranceStudyTest {
 
     @Test
     void conductorsAndLengthsSpreadByTheirTablesWhereNobodySaysMore() {
-        Spreads usual = Spreads.of(org.ohmloom.tables.WireTables.bundled());
+        Spreads usual = Spreads.of(WireTables.bundled());
         ToleranceResult result = ToleranceStudy.of(
                 OneFeed.with(OneFeed.HALF_AN_AMP),
                 new TolerancePlan(20, 1, usual, Optional.empty(), Optional.empty()),

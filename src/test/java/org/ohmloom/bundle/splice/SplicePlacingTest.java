@@ -3,6 +3,7 @@ package org.ohmloom.bundle.splice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.WireId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -37,7 +38,7 @@ class SplicePlacingTest {
     }
 
     private static Harness sized(Harness harness, String wire, double areaMm2) {
-        Wire found = harness.wires().get(new org.ohmloom.model.WireId(wire));
+        Wire found = harness.wires().get(new WireId(wire));
         return harness.with(found.withGauge(Optional.of(Gauge.metric(areaMm2))));
     }
 

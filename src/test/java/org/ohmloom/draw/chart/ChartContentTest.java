@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.draw.Box;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -130,8 +131,8 @@ class ChartContentTest {
         Scene scene =
                 TimeChart.of("Where", "", List.of(trace), List.of(), List.of()).scene(FONTS, 211, 95);
         Extent plot = scene.items().stream()
-                .filter(item -> item.mark() instanceof org.ohmloom.draw.Box)
-                .map(item -> ((org.ohmloom.draw.Box) item.mark()).extent())
+                .filter(item -> item.mark() instanceof Box)
+                .map(item -> ((Box) item.mark()).extent())
                 .findFirst()
                 .orElseThrow();
         Point middle = lines(scene, "T").get(0).points().get(1);

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.draw.DrawStyle;
+import org.ohmloom.draw.Layer;
+import org.ohmloom.draw.Point;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -129,7 +132,7 @@ class ReturnPictureTest {
                 .filter(item -> item.mark() instanceof Line line
                         && line.pattern() == LinePattern.DASHED
                         && line.points().get(0).xMm() > 5
-                        && item.layer() == org.ohmloom.draw.Layer.NUMBERS)
+                        && item.layer() == Layer.NUMBERS)
                 .map(item -> (Line) item.mark())
                 .toList();
         assertEquals(2, limits.size());
@@ -159,7 +162,7 @@ class ReturnPictureTest {
     void kindsOfGaugesDifferInShape() {
         List<Class<? extends Mark>> shapes = new ArrayList<>();
         for (Gauge.Kind kind : Gauge.Kind.values()) {
-            shapes.add(GaugeDrawing.mark(kind, new org.ohmloom.draw.Point(0, 0)).getClass());
+            shapes.add(GaugeDrawing.mark(kind, new Point(0, 0)).getClass());
         }
         assertEquals(3, shapes.stream().distinct().count());
     }
@@ -247,7 +250,7 @@ class ReturnPictureTest {
     void everyStyleHasItsOwnInkForEveryPart() {
         Scene scene = picture(7, 1).scene(FONTS, 240, 130);
         assertTrue(scene.items().size() > 100);
-        assertTrue(Arrays.stream(org.ohmloom.draw.DrawStyle.values()).allMatch(style -> scene.items().stream()
+        assertTrue(Arrays.stream(DrawStyle.values()).allMatch(style -> scene.items().stream()
                 .map(Item::mark)
                 .filter(mark -> mark instanceof Text)
                 .map(mark -> ((Text) mark).ink())

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.Breakout;
+import org.ohmloom.model.Element;
+import org.ohmloom.model.Position;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -141,9 +144,9 @@ class FormBoardsTest {
                 "road-vehicle", 12, 0.03, GaugeSystem.METRIC, "ISO 6722-1 class B", Optional.empty(), 30);
         Harness empty = Harness.empty(TitleBlock.of("Nothing yet", "EX-D-1"), rules);
         assertEquals(List.of(), Boards.of(Boards.analysed(empty), Paper.A4));
-        List<org.ohmloom.model.Element> parts = new ArrayList<>();
+        List<Element> parts = new ArrayList<>();
         for (String id : List.of("B1", "B2")) {
-            parts.add(new org.ohmloom.model.Breakout(new BreakoutId(id), id, Optional.empty()));
+            parts.add(new Breakout(new BreakoutId(id), id, Optional.empty()));
         }
         parts.add(new BundleSegment(
                 new SegmentId("SG1"),
@@ -167,9 +170,9 @@ class FormBoardsTest {
                 .get(0);
         for (LaidSegment laid : board.segments()) {
             BundleSegment segment = teaching.harness().segments().get(laid.segment());
-            org.ohmloom.model.Position from =
+            Position from =
                     teaching.harness().layout().get(segment.from().value());
-            org.ohmloom.model.Position to =
+            Position to =
                     teaching.harness().layout().get(segment.to().value());
             double wish = Math.toDegrees(Math.atan2(to.yMm() - from.yMm(), to.xMm() - from.xMm()));
             double drawn =

@@ -3,6 +3,8 @@ package org.ohmloom.draw.form;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
+import org.ohmloom.draw.Box;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -193,9 +195,9 @@ class TileSheetsTest {
         Scene sheet = Boards.tiles(AnalysedExamples.harness("teaching"), board).get(0);
         long bars = sheet.items().stream()
                 .map(Item::mark)
-                .filter(mark -> mark instanceof org.ohmloom.draw.Box box
+                .filter(mark -> mark instanceof Box box
                         && box.fill().inside().isEmpty()
-                        && box.fill().edge().equals(java.util.Optional.of(Ink.FRAME))
+                        && box.fill().edge().equals(Optional.of(Ink.FRAME))
                         && Math.abs(Math.max(
                                                 box.extent().widthMm(),
                                                 box.extent().heightMm())

@@ -3,6 +3,8 @@ package org.ohmloom.draw.wiring;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import org.ohmloom.model.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +45,7 @@ class WiringDiagramTest {
 
     private static Harness example(String name) {
         try {
-            return HarnessFiles.read(java.nio.file.Path.of("examples", name + HarnessFiles.ENDING));
+            return HarnessFiles.read(Path.of("examples", name + HarnessFiles.ENDING));
         } catch (HarnessFileException failed) {
             throw new AssertionError(failed);
         }
@@ -179,9 +181,9 @@ class WiringDiagramTest {
     private static Harness with(Object... elements) {
         Harness harness = Harness.empty(
                 TitleBlock.of("Small", "EX-D-1"), example("teaching").rules());
-        List<org.ohmloom.model.Element> all = new ArrayList<>();
+        List<Element> all = new ArrayList<>();
         for (Object each : elements) {
-            all.add((org.ohmloom.model.Element) each);
+            all.add((Element) each);
         }
         return harness.withAll(all);
     }

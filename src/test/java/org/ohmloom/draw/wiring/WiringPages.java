@@ -2,6 +2,7 @@ package org.ohmloom.draw.wiring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.ohmloom.model.WireId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -86,12 +87,12 @@ public final class WiringPages {
                     boolean about = text.text().equals(id)
                             || text.text()
                                     .equals(harness.wires()
-                                                    .find(new org.ohmloom.model.WireId(id))
+                                                    .find(new WireId(id))
                                                     .flatMap(Wire::gauge)
                                                     .map(Words::size)
                                                     .orElse("no size")
                                             + harness.wires()
-                                                    .find(new org.ohmloom.model.WireId(id))
+                                                    .find(new WireId(id))
                                                     .flatMap(Wire::cable)
                                                     .map(cable -> " " + cable)
                                                     .orElse(""));

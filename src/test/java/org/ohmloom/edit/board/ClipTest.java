@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
+import java.util.Map;
+import java.util.Random;
+import org.ohmloom.edit.Renaming;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -111,7 +115,7 @@ class ClipTest {
                 .findFirst()
                 .orElseThrow();
         Harness changed =
-                other.with(new org.ohmloom.edit.Renaming(java.util.Map.of("EX-BAT44", "EX-HT60"), java.util.Map.of())
+                other.with(new Renaming(Map.of("EX-BAT44", "EX-HT60"), Map.of())
                         .of(teaching.parts().all().stream()
                                 .filter(each -> each.id().value().equals("EX-BAT44"))
                                 .findFirst()
@@ -131,7 +135,7 @@ class ClipTest {
                     .filter(Clip::isDrawn)
                     .map(each -> each.id().value())
                     .collect(Collectors.toList());
-            java.util.Collections.shuffle(drawn, new java.util.Random(20261130));
+            Collections.shuffle(drawn, new Random(20261130));
             for (int k = 0; k + 5 < Math.min(drawn.size(), 60); k += 5) {
                 Harness clip = clip(harness, drawn.subList(k, k + 5).toArray(String[]::new));
                 assertEquals(clip, HarnessText.read(HarnessText.write(clip), Path.of("clipboard")));

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.Battery;
+import org.ohmloom.model.RoutingRule;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -71,7 +73,7 @@ class DraftingTest {
         assertEquals("Battery 2", placed.name());
         assertEquals(Optional.of(end), placed.at());
         // 12 V nominal, six cells of 2.1 V
-        assertEquals(12.6, ((org.ohmloom.model.Battery) placed.device()).emfVolts(), EXACT);
+        assertEquals(12.6, ((Battery) placed.device()).emfVolts(), EXACT);
     }
 
     @ParameterizedTest
@@ -181,7 +183,7 @@ class DraftingTest {
     void theRoutingRulesOfAWireNameItsSecondHalfToo() throws HarnessFileException {
         Harness plain = example("teaching");
         WireId id = new WireId("W2");
-        var rule = new org.ohmloom.model.RoutingRule.Through(
+        var rule = new RoutingRule.Through(
                 new BreakoutId("B2"), List.of(id), List.of(), Optional.empty());
         Harness before = plain.withRules(
                 plain.rules().withFabrication(plain.rules().fabricationRules().withRouting(List.of(rule))));

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.SortedMap;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -91,7 +93,7 @@ class RandomDrawingTest {
             session.redo();
         }
         assertEquals(end, HarnessText.write(session.current()));
-        assertEquals(session.current(), HarnessText.read(end, java.nio.file.Path.of("redone.harness.json")));
+        assertEquals(session.current(), HarnessText.read(end, Path.of("redone.harness.json")));
     }
 
     private static Optional<Edit> edit(Kind kind, Harness now, Random random) {
@@ -128,7 +130,7 @@ class RandomDrawingTest {
         };
     }
 
-    private static Edit move(java.util.SortedMap<String, Position> positions) {
+    private static Edit move(SortedMap<String, Position> positions) {
         return new MoveOnBoard(Text.of("Move"), positions);
     }
 

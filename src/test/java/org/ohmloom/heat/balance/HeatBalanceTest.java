@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -107,7 +109,7 @@ class HeatBalanceTest {
 
     @Test
     void aBundleThatCannotShedItsHeatIsSaidToRunAway() {
-        List<Bundled> many = java.util.Collections.nCopies(30, new Bundled(wire, 80));
+        List<Bundled> many = Collections.nCopies(30, new Bundled(wire, 80));
         assertTrue(new BundleSection(many, Cover.NONE, room).settle().stream().allMatch(SteadyState::runaway));
     }
 
@@ -116,8 +118,8 @@ class HeatBalanceTest {
         // ten wires, 40 % of total capacity: four carry the current, six none
         double factor = BundleFactor.of(wire, room, 105, 10, 0.4);
         double amps = factor * HeatBalance.bare(wire, room).ampacityAmps(105);
-        List<Bundled> wires = new java.util.ArrayList<>(java.util.Collections.nCopies(4, new Bundled(wire, amps)));
-        wires.addAll(java.util.Collections.nCopies(6, new Bundled(wire, 0)));
+        List<Bundled> wires = new ArrayList<>(Collections.nCopies(4, new Bundled(wire, amps)));
+        wires.addAll(Collections.nCopies(6, new Bundled(wire, 0)));
         double hottest = new BundleSection(wires, Cover.NONE, room)
                 .settle().stream().mapToDouble(SteadyState::celsius).max().orElseThrow();
         assertEquals(105, hottest, KELVIN);

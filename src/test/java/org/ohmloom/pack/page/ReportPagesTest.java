@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.draw.Anchor;
+import org.ohmloom.draw.Ink;
+import org.ohmloom.draw.Layer;
+import org.ohmloom.draw.Point;
+import org.ohmloom.draw.Weight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -308,16 +313,16 @@ class ReportPagesTest {
                 128,
                 60,
                 List.of(Item.of(
-                        org.ohmloom.draw.Layer.SHEET,
+                        Layer.SHEET,
                         new Text(
                                 "picture",
-                                new org.ohmloom.draw.Point(1, 3),
+                                new Point(1, 3),
                                 2,
                                 10,
-                                org.ohmloom.draw.Anchor.START,
+                                Anchor.START,
                                 0,
-                                org.ohmloom.draw.Weight.REGULAR,
-                                org.ohmloom.draw.Ink.TEXT))));
+                                Weight.REGULAR,
+                                Ink.TEXT))));
         List<Scene> sheets = set(new Block.Pictures(List.of(one, one, one, one, one)));
         List<Text> first = texts(sheets.get(0)).stream()
                 .filter(text -> text.text().equals("picture"))

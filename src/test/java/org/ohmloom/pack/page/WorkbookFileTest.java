@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.regex.Pattern;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -68,7 +69,7 @@ class WorkbookFileTest {
     @Test
     void namesOfSheetsAreShortEnoughAndDiffer() throws IOException {
         String workbook = parts(written()).get("xl/workbook.xml");
-        List<String> names = java.util.regex.Pattern.compile("<sheet name=\"([^\"]*)\"")
+        List<String> names = Pattern.compile("<sheet name=\"([^\"]*)\"")
                 .matcher(workbook)
                 .results()
                 .map(found -> found.group(1))

@@ -3,6 +3,7 @@ package org.ohmloom.signal.calibration;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.stream.Collectors;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -152,7 +153,7 @@ class SensorCalibrationTest {
     private static Set<CalibrationProblem.Kind> kinds(SensorCalibration calibration) {
         return calibration.problems().stream()
                 .map(CalibrationProblem::kind)
-                .collect(java.util.stream.Collectors.toSet());
+                .collect(Collectors.toSet());
     }
 
     private static SensorCalibration of(Measurement measurement, Pin pin, Optional<Pin> fedBy) {

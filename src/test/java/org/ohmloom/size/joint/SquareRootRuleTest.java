@@ -2,6 +2,7 @@ package org.ohmloom.size.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.stream.IntStream;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
@@ -66,7 +67,7 @@ class SquareRootRuleTest {
                 amps[span] = spans - span;
                 sumRoots += Math.sqrt(amps[span]);
                 sumLoads += amps[span];
-                ways[span] = java.util.stream.IntStream.rangeClosed(0, span).toArray();
+                ways[span] = IntStream.rangeClosed(0, span).toArray();
                 volts[span] = 0.6;
             }
             double one = RHO * spans * sumLoads / 0.6;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,7 +24,7 @@ class AdiabaticTest {
     /** Published factors are whole numbers; silicone at 180 C is printed half a unit low. */
     private static final double FACTOR_ROUNDING = 0.5;
 
-    static java.util.stream.Stream<AdiabaticFactor> copper() {
+    static Stream<AdiabaticFactor> copper() {
         return TABLES.adiabaticFactors().stream().filter(each -> each.metal().equals("copper"));
     }
 

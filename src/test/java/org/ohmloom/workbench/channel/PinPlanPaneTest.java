@@ -3,6 +3,10 @@ package org.ohmloom.workbench.channel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Point;
+import java.awt.event.MouseListener;
+import javax.swing.JLabel;
+import javax.swing.SwingUtilities;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.InputEvent;
@@ -62,7 +66,7 @@ class PinPlanPaneTest {
     }
 
     private String label(String name) {
-        return ((javax.swing.JLabel) find(pane, name).orElseThrow()).getText();
+        return ((JLabel) find(pane, name).orElseThrow()).getText();
     }
 
     private String summary() {
@@ -172,9 +176,9 @@ class PinPlanPaneTest {
             for (int row = 0; to < 0; row++) {
                 to = ((PlaceModel) places.getModel()).suits(((PlaceModel) places.getModel()).place(row)) ? row : -1;
             }
-            java.awt.Point there = places.getCellRect(to, 0, true).getLocation();
-            java.awt.Point here = needs.getCellRect(from, 0, true).getLocation();
-            java.awt.Point seen = javax.swing.SwingUtilities.convertPoint(places, there, needs);
+            Point there = places.getCellRect(to, 0, true).getLocation();
+            Point here = needs.getCellRect(from, 0, true).getLocation();
+            Point seen = SwingUtilities.convertPoint(places, there, needs);
             needs.clearSelection();
             for (int kind : new int[] {MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_DRAGGED, MouseEvent.MOUSE_RELEASED}) {
                 boolean first = kind == MouseEvent.MOUSE_PRESSED;
@@ -188,7 +192,7 @@ class PinPlanPaneTest {
                         1,
                         false,
                         MouseEvent.BUTTON1);
-                for (java.awt.event.MouseListener each : needs.getMouseListeners()) {
+                for (MouseListener each : needs.getMouseListeners()) {
                     if (each instanceof PinDrag drag) {
                         switch (kind) {
                             case MouseEvent.MOUSE_PRESSED -> drag.mousePressed(event);

@@ -3,6 +3,7 @@ package org.ohmloom.workbench.channel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.SignalClass;
 import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
@@ -238,7 +239,7 @@ class RefitByHandTest {
                 () -> desk().analysis().orElseThrow().evidence().lengths().metres());
         for (Wire wire : made) {
             assertTrue(wire.lengthMetres().isPresent() || lengths.containsKey(wire.id()), wire.id() + " has a length");
-            boolean drain = wire.signalClass() == org.ohmloom.model.SignalClass.SHIELD;
+            boolean drain = wire.signalClass() == SignalClass.SHIELD;
             assertTrue(drain || wire.colour().isPresent(), wire.id() + " has a colour");
         }
     }

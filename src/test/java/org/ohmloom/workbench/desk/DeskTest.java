@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.edit.Edit;
+import org.ohmloom.model.Harness;
+import org.ohmloom.words.Text;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -130,14 +133,14 @@ class DeskTest {
         stage.openExample("teaching");
         OnEventThread.run(() -> {
             stage.desk().choose(Optional.of(new StateId("off")));
-            stage.desk().apply(new org.ohmloom.edit.Edit() {
+            stage.desk().apply(new Edit() {
                 @Override
-                public org.ohmloom.words.Text label() {
-                    return org.ohmloom.words.Text.of("Remove state");
+                public Text label() {
+                    return Text.of("Remove state");
                 }
 
                 @Override
-                public org.ohmloom.model.Harness apply(org.ohmloom.model.Harness before) {
+                public Harness apply(Harness before) {
                     return before.without(new StateId("off"));
                 }
             });

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.function.Consumer;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
@@ -77,7 +78,7 @@ class LatestWinsTest {
         return task;
     }
 
-    private LatestWins<String, String> runner(Duration pause, java.util.function.Consumer<String> work) {
+    private LatestWins<String, String> runner(Duration pause, Consumer<String> work) {
         return new LatestWins<>(
                 "test",
                 (question, cancel, soFar) -> {

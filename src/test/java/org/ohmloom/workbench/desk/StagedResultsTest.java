@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.stream.Collectors;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,7 +62,7 @@ class StagedResultsTest {
         Results results = Results.of(Optional.of(faults)).with(stages.get(0));
         List<Results.Standing> findings = results.findings(Optional.of(changed));
         Set<String> ready =
-                stages.get(0).findings().stream().map(each -> each.rule()).collect(java.util.stream.Collectors.toSet());
+                stages.get(0).findings().stream().map(each -> each.rule()).collect(Collectors.toSet());
         assertTrue(findings.stream().anyMatch(each -> each.finding().rule().equals("fault-not-cleared")));
         findings.forEach(each -> assertEquals(
                 !ready.contains(each.finding().rule()),

@@ -4,6 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.datatransfer.StringSelection;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.ohmloom.edit.TakeOut;
+import org.ohmloom.model.ConnectorId;
+import org.ohmloom.model.ElementId;
 import java.awt.Component;
 import java.awt.datatransfer.Clipboard;
 import java.awt.datatransfer.DataFlavor;
@@ -55,7 +62,7 @@ class BoardEditsTest {
                 before.withLayout(after.layout()).components().ids(),
                 after.components().ids().stream()
                         .filter(before.components()::has)
-                        .collect(java.util.stream.Collectors.toCollection(java.util.TreeSet::new)));
+                        .collect(Collectors.toCollection(TreeSet::new)));
         assertTrue(undo(other).startsWith("Paste "), undo(other));
     }
 
@@ -81,7 +88,7 @@ class BoardEditsTest {
     void textThatIsNoHarnessIsRefusedInALine() throws Exception {
         Stage stage = laidOut("teaching");
         Clipboard own = new Clipboard("own");
-        own.setContents(new java.awt.datatransfer.StringSelection("W1\t2.5 mm2"), null);
+        own.setContents(new StringSelection("W1\t2.5 mm2"), null);
         Harness before = harness(stage);
         String[] said = {""};
         OnEventThread.run(() -> {
@@ -152,11 +159,11 @@ class BoardEditsTest {
     void aHarnessDrawnAsACircuitBecomesABoardOnceABreakoutIsPlaced() {
         Stage stage = laidOut("teaching");
         Harness loose = harness(stage);
-        Harness circuit = new org.ohmloom.edit.TakeOut(loose.breakouts().all().stream()
-                        .map(each -> (org.ohmloom.model.ElementId) each.id())
+        Harness circuit = new TakeOut(loose.breakouts().all().stream()
+                        .map(each -> (ElementId) each.id())
                         .toList())
                 .apply(loose)
-                .withLayout(new java.util.TreeMap<>());
+                .withLayout(new TreeMap<>());
         assertTrue(circuit.segments().isEmpty() && !circuit.wires().isEmpty());
         OnEventThread.run(() -> stage.desk().open(Document.unsaved(circuit, "circuit")));
         settle(stage);
@@ -187,7 +194,7 @@ class BoardEditsTest {
             stage.desk().select(id.isEmpty() ? Selection.NONE : Selection.of(List.of(id)));
             JPopupMenu menu = new BoardMenu(stage.view.toolbox(), stage.view.book()::get)
                     .menu(new Aim(new Position(0, 0), new Point(0, 0)));
-            Set<String> there = new java.util.TreeSet<>();
+            Set<String> there = new TreeSet<>();
             for (Component each : menu.getComponents()) {
                 if (each instanceof JMenuItem item && Arrays.asList(asked).contains(item.getText())) {
                     there.add(item.getText());
@@ -200,7 +207,7 @@ class BoardEditsTest {
     private static Optional<String> hungAt(Stage stage, String connector) {
         return harness(stage)
                 .connectors()
-                .get(new org.ohmloom.model.ConnectorId(connector))
+                .get(new ConnectorId(connector))
                 .at()
                 .map(Object::toString);
     }

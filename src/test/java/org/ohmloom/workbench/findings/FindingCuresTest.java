@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.EventQueue;
+import java.util.Locale;
+import org.ohmloom.analysis.Analyst;
+import org.ohmloom.tables.WireTables;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -72,9 +76,9 @@ class FindingCuresTest {
         FixPane pane = OnEventThread.get(() -> new FixPane(
                 stage.desk(),
                 fixable.fix().orElseThrow(),
-                (question, cancel, soFar) -> org.ohmloom.analysis.Analyst.analyse(
-                        question.harness(), org.ohmloom.tables.WireTables.bundled(), cancel, soFar),
-                java.awt.EventQueue::invokeLater,
+                (question, cancel, soFar) -> Analyst.analyse(
+                        question.harness(), WireTables.bundled(), cancel, soFar),
+                EventQueue::invokeLater,
                 () -> {}));
         OnEventThread.run(pane::start);
         OnEventThread.await("the copy", () -> !pane.effectText().startsWith("Working"));
@@ -122,7 +126,7 @@ class FindingCuresTest {
         List<FindingsModel.Row> rows = FindingsModel.rows(
                 all,
                 EnumSet.allOf(Severity.class),
-                first.rule().toUpperCase(java.util.Locale.ROOT),
+                first.rule().toUpperCase(Locale.ROOT),
                 FindingsModel.Grouping.RULE);
         assertEquals(TradeWords.rule(first.rule()), rows.get(0).title());
         assertTrue(rows.stream().flatMap(row -> row.finding().stream()).allMatch(each -> (each.rule() + each.message())

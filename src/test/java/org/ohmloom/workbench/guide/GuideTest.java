@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javax.swing.JComboBox;
+import javax.swing.JTextField;
+import javax.swing.text.JTextComponent;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
@@ -83,7 +86,7 @@ class GuideTest {
             GuidePane guide = guide();
             ((JTable) named(guide, "guide-loads").orElseThrow()).setValueAt("much", 0, 2);
             press(guide, 3);
-            return ((javax.swing.text.JTextComponent)
+            return ((JTextComponent)
                             named(guide, "guide-problem").orElseThrow())
                     .getText();
         });
@@ -149,12 +152,12 @@ class GuideTest {
         for (Component each : around.getComponents()) {
             boolean typed = each instanceof JTable
                     || each instanceof JButton button && button.getText() != null
-                    || each instanceof javax.swing.JTextField
-                    || each instanceof javax.swing.JComboBox<?>;
+                    || each instanceof JTextField
+                    || each instanceof JComboBox<?>;
             if (typed && each.getAccessibleContext().getAccessibleName() == null) {
                 nameless.add(each.getClass() + " " + each.getName());
             }
-            if (each instanceof Container inner && !(each instanceof javax.swing.JComboBox<?>)) {
+            if (each instanceof Container inner && !(each instanceof JComboBox<?>)) {
                 walk(inner, nameless);
             }
         }

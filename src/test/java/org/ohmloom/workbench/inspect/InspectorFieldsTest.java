@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -75,7 +76,7 @@ class InspectorFieldsTest {
     }
 
     private static List<String> texts(Inspection shown) {
-        List<String> texts = new java.util.ArrayList<>(List.of(shown.title(), shown.subtitle()));
+        List<String> texts = new ArrayList<>(List.of(shown.title(), shown.subtitle()));
         for (Inspection.Section section : shown.sections()) {
             texts.add(section.title());
             if (section instanceof Inspection.Facts facts) {

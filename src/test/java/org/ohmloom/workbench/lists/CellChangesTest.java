@@ -3,6 +3,10 @@ package org.ohmloom.workbench.lists;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.datatransfer.Clipboard;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.IOException;
 import java.awt.datatransfer.StringSelection;
 import java.util.List;
 import java.util.Optional;
@@ -112,12 +116,12 @@ class CellChangesTest {
         String[] copied = {""};
         OnEventThread.run(() -> {
             wires.setRowSelectionInterval(0, 7);
-            java.awt.datatransfer.Clipboard clipboard = new java.awt.datatransfer.Clipboard("test");
+            Clipboard clipboard = new Clipboard("test");
             wires.getTransferHandler().exportToClipboard(wires, clipboard, TransferHandler.COPY);
             try {
                 copied[0] = (String)
-                        clipboard.getContents(this).getTransferData(java.awt.datatransfer.DataFlavor.stringFlavor);
-            } catch (java.awt.datatransfer.UnsupportedFlavorException | java.io.IOException failed) {
+                        clipboard.getContents(this).getTransferData(DataFlavor.stringFlavor);
+            } catch (UnsupportedFlavorException | IOException failed) {
                 throw new AssertionError(failed);
             }
         });

@@ -3,6 +3,9 @@ package org.ohmloom.workbench.lists;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javax.swing.JTextField;
+import org.ohmloom.model.ConnectorId;
+import org.ohmloom.workbench.desk.Selection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -116,7 +119,7 @@ class ListsAloneTest {
         type("Cavities", "X3", "Contact", "CT-T");
         assertEquals(
                 List.of(Optional.of("1"), Optional.of("2")),
-                harness().connectors().get(new org.ohmloom.model.ConnectorId("X3")).cavities().stream()
+                harness().connectors().get(new ConnectorId("X3")).cavities().stream()
                         .map(cavity -> cavity.terminal())
                         .toList());
     }
@@ -125,7 +128,7 @@ class ListsAloneTest {
     void rowsAreTakenOutWithWhatCannotBeWithoutThem() {
         OnEventThread.run(() -> {
             lists.showList("Splices, grounds");
-            stage.desk().select(org.ohmloom.workbench.desk.Selection.of(List.of("G2")));
+            stage.desk().select(Selection.of(List.of("G2")));
             stage.view.book().get("take-out").run();
         });
         assertTrue(harness().element("G2").isEmpty());
@@ -136,7 +139,7 @@ class ListsAloneTest {
     @Test
     void anotherOfTheSelectedRowsIsSelectedAfterwards() {
         OnEventThread.run(() -> {
-            stage.desk().select(org.ohmloom.workbench.desk.Selection.of(List.of("W3")));
+            stage.desk().select(Selection.of(List.of("W3")));
             stage.view.book().get("copy-rows").run();
             assertEquals(List.of("W9"), stage.desk().selection().ids());
             assertEquals(
@@ -181,7 +184,7 @@ class ListsAloneTest {
             int place = table.getSelectedRow();
             String old = before.get(place);
             assertTrue(table.editCellAt(place, 0));
-            ((javax.swing.JTextField) table.getEditorComponent()).setText("ZZ-1");
+            ((JTextField) table.getEditorComponent()).setText("ZZ-1");
             assertTrue(table.commit());
             assertEquals(place, identities(table).indexOf("ZZ-1"), "typed where " + old + " was");
             assertEquals("Part ZZ-1", focused(table));

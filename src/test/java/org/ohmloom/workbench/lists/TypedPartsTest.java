@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.Locale;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -66,7 +67,7 @@ class TypedPartsTest {
     void aContactsToolIsAPartOfTheListAndItsStripLengthIsInMillimetres() {
         ContactPart first = HARNESS.contacts().all().iterator().next();
         PartId tool = HARNESS.parts().ids().iterator().next();
-        Harness tooled = typed(new ContactSheet(), 0, "Tool", tool.value().toLowerCase(java.util.Locale.ROOT));
+        Harness tooled = typed(new ContactSheet(), 0, "Tool", tool.value().toLowerCase(Locale.ROOT));
         assertEquals(Optional.of(tool), tooled.contacts().get(first.id()).tool());
         Harness stripped = typed(new ContactSheet(), 0, "Strip", "0,6 cm");
         assertEquals(6, stripped.contacts().get(first.id()).stripLengthMm(), 1e-12);

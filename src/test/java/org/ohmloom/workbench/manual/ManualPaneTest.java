@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javax.swing.SwingUtilities;
+import javax.swing.text.BadLocationException;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.KeyEvent;
@@ -113,7 +115,7 @@ class ManualPaneTest {
             pane.show("views/currents");
             var light = view().getBackground();
             Look.DARK.install();
-            javax.swing.SwingUtilities.updateComponentTreeUI(pane);
+            SwingUtilities.updateComponentTreeUI(pane);
             assertEquals(Optional.of("views/currents"), pane.shown());
             assertFalse(light.equals(view().getBackground()));
             Look.LIGHT.install();
@@ -123,7 +125,7 @@ class ManualPaneTest {
     private Optional<String> marked() {
         try {
             return view().links().marked();
-        } catch (javax.swing.text.BadLocationException gone) {
+        } catch (BadLocationException gone) {
             throw new AssertionError(gone);
         }
     }

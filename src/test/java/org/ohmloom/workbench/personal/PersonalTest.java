@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Component;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.Map;
 import java.util.Optional;
@@ -91,7 +92,7 @@ class PersonalTest {
     }
 
     private static void choose(SettingsPane pane, String name, String choice) {
-        for (java.awt.Component each : pane.getComponents()) {
+        for (Component each : pane.getComponents()) {
             if (name.equals(each.getName())) {
                 ((JComboBox<?>) each).setSelectedItem(choice);
                 return;

@@ -3,6 +3,16 @@ package org.ohmloom.workbench.pinview;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.event.MouseListener;
+import java.awt.event.MouseMotionListener;
+import java.awt.image.BufferedImage;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import org.ohmloom.edit.EndOfWire;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
@@ -118,16 +128,16 @@ class PinViewPaneTest {
                 false,
                 MouseEvent.BUTTON1);
         // Without a display the table's own handling of the mouse cannot be asked: only that of the pin view is.
-        java.util.stream.Stream.of(table.getMouseListeners())
+        Stream.of(table.getMouseListeners())
                 .filter(each -> each.getClass().getName().contains("pinview"))
                 .forEach(each -> tell(each, event));
     }
 
-    private static void tell(java.awt.event.MouseListener listener, MouseEvent event) {
+    private static void tell(MouseListener listener, MouseEvent event) {
         switch (event.getID()) {
             case MouseEvent.MOUSE_PRESSED -> listener.mousePressed(event);
             case MouseEvent.MOUSE_RELEASED -> listener.mouseReleased(event);
-            default -> ((java.awt.event.MouseMotionListener) listener).mouseDragged(event);
+            default -> ((MouseMotionListener) listener).mouseDragged(event);
         }
     }
 
@@ -149,7 +159,7 @@ class PinViewPaneTest {
         show("X1");
         String two = at("X1.2");
         OnEventThread.run(() -> {
-            org.ohmloom.edit.EndOfWire end = ((CavityModel) pane.cavities().getModel())
+            EndOfWire end = ((CavityModel) pane.cavities().getModel())
                     .uses()
                     .get(1)
                     .ends()
@@ -168,13 +178,13 @@ class PinViewPaneTest {
         show("X1");
         OnEventThread.run(() -> {
             CavityTable table = pane.cavities();
-            java.awt.image.BufferedImage image =
-                    new java.awt.image.BufferedImage(600, 300, java.awt.image.BufferedImage.TYPE_INT_RGB);
-            java.awt.Component cell = table.prepareRenderer(table.getCellRenderer(0, 0), 0, 0);
+            BufferedImage image =
+                    new BufferedImage(600, 300, BufferedImage.TYPE_INT_RGB);
+            Component cell = table.prepareRenderer(table.getCellRenderer(0, 0), 0, 0);
             cell.setSize(120, 72);
             cell.paint(image.createGraphics());
             assertEquals("1 " + at("X1.1"), cell.getAccessibleContext().getAccessibleName());
-            java.util.Set<Integer> colours = new java.util.HashSet<>();
+            Set<Integer> colours = new HashSet<>();
             for (int x = 0; x < 120; x++) {
                 for (int y = 0; y < 72; y++) {
                     colours.add(image.getRGB(x, y));
@@ -184,17 +194,17 @@ class PinViewPaneTest {
         });
     }
 
-    private javax.swing.JButton button(String name) {
+    private JButton button(String name) {
         return find(pane, name);
     }
 
-    private static javax.swing.JButton find(java.awt.Container in, String name) {
-        for (java.awt.Component each : in.getComponents()) {
+    private static JButton find(Container in, String name) {
+        for (Component each : in.getComponents()) {
             if (name.equals(each.getName())) {
-                return (javax.swing.JButton) each;
+                return (JButton) each;
             }
-            if (each instanceof java.awt.Container inner) {
-                javax.swing.JButton found = find(inner, name);
+            if (each instanceof Container inner) {
+                JButton found = find(inner, name);
                 if (found != null) {
                     return found;
                 }

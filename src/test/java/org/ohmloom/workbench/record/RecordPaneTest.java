@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
+import org.ohmloom.model.WireId;
+import org.ohmloom.units.Gauge;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -99,7 +102,7 @@ class RecordPaneTest {
         type("Wire alone", "W8", REPLACES, "yes");
         stage.awaitResults();
         var rating = OnEventThread.get(
-                () -> stage.desk().analysis().orElseThrow().ratings().get(new org.ohmloom.model.WireId("W8")));
+                () -> stage.desk().analysis().orElseThrow().ratings().get(new WireId("W8")));
         assertEquals(0.003 * (234.5 + rating.celsius()) / 254.5, rating.ohms(), 1e-12);
         assertTrue(OnEventThread.get(() -> pane().summaryText()).contains("1 reading: 1 passed"));
     }
@@ -111,20 +114,20 @@ class RecordPaneTest {
                 .getMessage()
                 .contains("a resistance such as"));
         assertEquals(
-                new Measured.Isolation("X1.1", 2e8, java.util.OptionalDouble.empty(), true),
+                new Measured.Isolation("X1.1", 2e8, OptionalDouble.empty(), true),
                 RecordEdits.measured(
-                        new Measured.Isolation("X1.1", 0, java.util.OptionalDouble.empty(), false), "> 200"));
+                        new Measured.Isolation("X1.1", 0, OptionalDouble.empty(), false), "> 200"));
         for (Measured measured : List.of(
                 new Measured.OfWire("W8", 0.0024),
-                new Measured.Isolation("X1.1", 2e8, java.util.OptionalDouble.empty(), true),
+                new Measured.Isolation("X1.1", 2e8, OptionalDouble.empty(), true),
                 new Measured.Pull(
-                        "CT-T", org.ohmloom.units.Gauge.parse("1.5 mm2"), 155, java.util.OptionalDouble.of(5)),
+                        "CT-T", Gauge.parse("1.5 mm2"), 155, OptionalDouble.of(5)),
                 new Measured.Powered(
                         "H1",
                         "both",
-                        java.util.OptionalDouble.of(11.8),
-                        java.util.OptionalDouble.of(0.42),
-                        java.util.OptionalDouble.empty()))) {
+                        OptionalDouble.of(11.8),
+                        OptionalDouble.of(0.42),
+                        OptionalDouble.empty()))) {
             assertEquals(measured, RecordEdits.measured(measured, RecordEdits.start(measured)));
         }
     }

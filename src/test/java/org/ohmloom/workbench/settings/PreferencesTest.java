@@ -3,6 +3,7 @@ package org.ohmloom.workbench.settings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.prefs.Preferences;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,7 +19,7 @@ class PreferencesTest {
 
     @AfterEach
     void removeNode() throws BackingStoreException {
-        java.util.prefs.Preferences.userRoot().node(NODE).removeNode();
+        Preferences.userRoot().node(NODE).removeNode();
     }
 
     @Test
@@ -56,8 +57,8 @@ class PreferencesTest {
 
     @Test
     void aDamagedEntryCountsAsNone() {
-        java.util.prefs.Preferences node =
-                java.util.prefs.Preferences.userRoot().node(NODE);
+        Preferences node =
+                Preferences.userRoot().node(NODE);
         node.put("look", "PURPLE");
         node.put("window.width", "wide");
         node.put("zoomPercent", "7");

@@ -55,7 +55,7 @@ class CurrentsPaneTest {
                     canvas.under((int) Math.round(at.getX()), (int) Math.round(at.getY()))
                             .get(0));
             for (int kind :
-                    new int[] {java.awt.event.MouseEvent.MOUSE_PRESSED, java.awt.event.MouseEvent.MOUSE_RELEASED}) {
+                    new int[] {MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED}) {
                 canvas.dispatchEvent(new MouseEvent(
                         canvas,
                         kind,

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ohmloom.model.GroundPointId;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,7 @@ class ReturnsPaneTest {
             grounds.table().setRowSelectionInterval(0, 0);
             return stage.desk().selection().lead().orElseThrow();
         });
-        assertTrue(stage.desk().harness().orElseThrow().grounds().has(new org.ohmloom.model.GroundPointId(first)));
+        assertTrue(stage.desk().harness().orElseThrow().grounds().has(new GroundPointId(first)));
         int row = OnEventThread.get(() -> {
             stage.desk()
                     .select(Selection.of(

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javax.swing.JMenuItem;
+import javax.swing.MenuSelectionManager;
+import org.ohmloom.draw.Line;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.util.List;
@@ -209,12 +212,12 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
 
     /** Clicks a choice of the list that has come up. */
     private void pick(String text) {
-        javax.swing.JMenuItem item = robot.finder()
+        JMenuItem item = robot.finder()
                 .find(
-                        new org.assertj.swing.core.GenericTypeMatcher<javax.swing.JMenuItem>(
-                                javax.swing.JMenuItem.class, true) {
+                        new org.assertj.swing.core.GenericTypeMatcher<JMenuItem>(
+                                JMenuItem.class, true) {
                             @Override
-                            protected boolean isMatching(javax.swing.JMenuItem each) {
+                            protected boolean isMatching(JMenuItem each) {
                                 return each.getText().equals(text);
                             }
                         });
@@ -226,7 +229,7 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
     private void chooseIfAsked() {
         robot.waitForIdle();
         if (OnEventThread.get(
-                () -> javax.swing.MenuSelectionManager.defaultManager().getSelectedPath().length > 0)) {
+                () -> MenuSelectionManager.defaultManager().getSelectedPath().length > 0)) {
             press(KeyEvent.VK_ENTER);
         }
     }
@@ -247,9 +250,9 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
     }
 
     private Point onWire(String id) {
-        org.ohmloom.draw.Line line = OnEventThread.get(() -> canvas().scene().orElseThrow().itemsOf(id).stream()
-                .filter(item -> item.mark() instanceof org.ohmloom.draw.Line)
-                .map(item -> (org.ohmloom.draw.Line) item.mark())
+        Line line = OnEventThread.get(() -> canvas().scene().orElseThrow().itemsOf(id).stream()
+                .filter(item -> item.mark() instanceof Line)
+                .map(item -> (Line) item.mark())
                 .findFirst()
                 .orElseThrow());
         org.ohmloom.draw.Point middle =

@@ -1,5 +1,7 @@
 package org.ohmloom.workbench.window;
 
+import java.io.IOException;
+import org.ohmloom.edit.Session;
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.geom.Point2D;
@@ -61,7 +63,7 @@ abstract class HandAtTheLayout {
         }
     }
 
-    void open(String example) throws java.io.IOException {
+    void open(String example) throws IOException {
         Path file = folder.resolve(example + ".harness.json");
         Files.copy(Path.of("examples", example + ".harness.json"), file);
         OnEventThread.run(() -> window.view().filing().open(file));
@@ -120,7 +122,7 @@ abstract class HandAtTheLayout {
         return OnEventThread.get(() -> session().undoLabel().map(Text::english));
     }
 
-    org.ohmloom.edit.Session session() {
+    Session session() {
         return desk().document().orElseThrow().session();
     }
 

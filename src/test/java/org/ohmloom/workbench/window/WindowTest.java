@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Point;
+import java.awt.geom.Point2D;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
@@ -116,15 +118,15 @@ class WindowTest {
     @Test
     void aClickOnTheLayoutSelectsTheRowAndFillsTheInspector() {
         OnEventThread.await("the layout", () -> !window.view().layoutPane().isBusy());
-        java.awt.Point pixel = OnEventThread.get(() -> {
+        Point pixel = OnEventThread.get(() -> {
             LayoutCanvas canvas = window.view().layoutPane().canvas();
-            java.awt.geom.Point2D centre = canvas.transform()
+            Point2D centre = canvas.transform()
                     .toScreen(canvas.scene()
                             .orElseThrow()
                             .bounds("H1")
                             .orElseThrow()
                             .centre());
-            return new java.awt.Point((int) centre.getX(), (int) centre.getY());
+            return new Point((int) centre.getX(), (int) centre.getY());
         });
         robot.click(window.view().layoutPane().canvas(), pixel);
         OnEventThread.await("the selection", () -> desk().selection().ids().equals(List.of("H1")));
