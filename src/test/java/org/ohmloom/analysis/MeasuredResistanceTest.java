@@ -103,7 +103,7 @@ class MeasuredResistanceTest {
         assertTrue(MeasuredOhms.of(harness).wires().isEmpty());
         assertEquals(
                 "more than one wire lies from S1.2, terminal of W3 to X2.1",
-                MeasuredOhms.of(harness).unused().get(new ReadingId("BR1")));
+                MeasuredOhms.of(harness).unused().get(new ReadingId("BR1")).english());
     }
 
     @Test

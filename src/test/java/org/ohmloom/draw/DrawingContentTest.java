@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.SegmentId;
-import org.ohmloom.words.Text;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,7 +83,7 @@ class DrawingContentTest {
     void cautionsStandInFullOnTheFirstSheetAndEveryOtherLeadsThere() {
         List<Scene> sheets = sheets(ExamplesDrawTest.example("workboat"), Paper.A3);
         for (String caution : Cautions.everything().stream()
-                .map(Text::english)
+                .map(org.ohmloom.words.Text::english)
                 .toList()) {
             assertTrue(words(sheets.get(0)).contains(caution), caution);
         }
@@ -142,7 +140,7 @@ class DrawingContentTest {
         for (Datums.Measured each : datums(harness).all()) {
             double sum = each.along().stream()
                     .mapToDouble(id -> harness.segments()
-                            .get(new SegmentId(id))
+                            .get(new org.ohmloom.model.SegmentId(id))
                             .lengthMetres())
                     .sum();
             assertEquals(sum, each.metres(), EXACT, each.toString());
@@ -165,7 +163,7 @@ class DrawingContentTest {
                     sides.computeIfAbsent(text.text() + " " + item.element().orElseThrow(), key -> new ArrayList<>())
                             .add(here + " > " + place);
                     BundleSegment cut = harness.segments()
-                            .get(new SegmentId(item.element().orElseThrow()));
+                            .get(new org.ohmloom.model.SegmentId(item.element().orElseThrow()));
                     String length = cut.id() + " " + Words.millimetres(cut.lengthMetres()) + " mm";
                     assertTrue(texts(sheets.get(k)).contains(length), length);
                 }

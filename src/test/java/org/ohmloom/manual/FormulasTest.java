@@ -55,19 +55,23 @@ class FormulasTest {
 
     @Test
     void wordsAResultNamesAFormulaByStandInTheProgram() throws IOException {
-        String code;
-        try (Stream<Path> files = Files.walk(Path.of("src/main/java/org/ohmloom"))) {
-            code = files.filter(file -> file.toString().endsWith(".java"))
-                    .filter(file -> !file.toString().replace('\\', '/').contains("ohmloom/manual/"))
-                    .map(FormulasTest::text)
-                    .collect(Collectors.joining("\n"));
-        }
+        String code = texts("src/main/java/org/ohmloom", ".java") + texts("src/main/resources/org/ohmloom", ".properties");
         assertEquals(
                 List.of(),
                 Formulas.all()
                         .map(Formula::cited)
                         .filter(cited -> !code.contains(cited))
                         .toList());
+    }
+
+    /** All files of an ending in a folder, but for those of the manual. */
+    private static String texts(String folder, String ending) throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of(folder))) {
+            return files.filter(file -> file.toString().endsWith(ending))
+                    .filter(file -> !file.toString().replace('\\', '/').contains("ohmloom/manual/"))
+                    .map(FormulasTest::text)
+                    .collect(Collectors.joining("\n"));
+        }
     }
 
     @Test

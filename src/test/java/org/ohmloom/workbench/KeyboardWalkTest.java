@@ -527,10 +527,10 @@ class KeyboardWalkTest {
         return wrong;
     }
 
-    /** Whether the sheets are there that the buttons over a preview turn, if it has any. */
+    /** Whether the sheets are there that the buttons over a preview show, if it has any. */
     private static boolean isSet(Dialog dialog) {
         return ComponentTree.all(dialog).stream()
-                .filter(each -> "print-first".equals(each.getName()))
+                .filter(each -> "print-whole".equals(each.getName()))
                 .allMatch(Component::isEnabled);
     }
 

@@ -3,7 +3,6 @@ package org.ohmloom.workbench.settings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.prefs.Preferences;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,7 +18,7 @@ class PreferencesTest {
 
     @AfterEach
     void removeNode() throws BackingStoreException {
-        Preferences.userRoot().node(NODE).removeNode();
+        java.util.prefs.Preferences.userRoot().node(NODE).removeNode();
     }
 
     @Test
@@ -57,8 +56,8 @@ class PreferencesTest {
 
     @Test
     void aDamagedEntryCountsAsNone() {
-        Preferences node =
-                Preferences.userRoot().node(NODE);
+        java.util.prefs.Preferences node =
+                java.util.prefs.Preferences.userRoot().node(NODE);
         node.put("look", "PURPLE");
         node.put("window.width", "wide");
         node.put("zoomPercent", "7");
