@@ -1,8 +1,8 @@
 package org.ohmloom;
 
-import java.util.Locale;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**

@@ -1,7 +1,5 @@
 package org.ohmloom.bench;
 
-import java.lang.reflect.InvocationTargetException;
-import java.util.concurrent.locks.LockSupport;
 import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
@@ -10,10 +8,12 @@ import java.awt.event.MouseWheelEvent;
 import java.awt.image.BufferedImage;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.lang.reflect.InvocationTargetException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import javax.swing.JFrame;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;

@@ -1,7 +1,7 @@
 package org.ohmloom.cli;
 
-import java.util.function.ToDoubleFunction;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.tolerance.Chance;
 import org.ohmloom.analysis.tolerance.Outcome;

@@ -1,9 +1,9 @@
 package org.ohmloom.cli;
 
-import java.util.Locale;
 import java.io.PrintWriter;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;

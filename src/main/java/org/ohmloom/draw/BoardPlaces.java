@@ -1,12 +1,12 @@
 package org.ohmloom.draw;
 
-import java.util.Set;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.edit.board.Footprint;

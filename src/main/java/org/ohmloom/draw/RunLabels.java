@@ -1,9 +1,9 @@
 package org.ohmloom.draw;
 
-import org.ohmloom.model.BreakoutId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ohmloom.model.BreakoutId;
 
 /** Writes length, identity, zone, covering and number along a run, and the names of the breakouts at its ends. */
 final class RunLabels {

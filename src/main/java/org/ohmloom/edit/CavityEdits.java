@@ -1,13 +1,13 @@
 package org.ohmloom.edit;
 
-import java.util.Arrays;
-import org.ohmloom.model.ComponentId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.ohmloom.model.Cavity;
 import org.ohmloom.model.CavityGrid;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.ContactId;
@@ -162,8 +162,7 @@ public final class CavityEdits {
             if (plug) {
                 mate = Optional.of((ConnectorId) EndText.named(harness, ConnectorId.class, text.get()));
             } else {
-                component = Optional.of((ComponentId)
-                        EndText.named(harness, ComponentId.class, text.get()));
+                component = Optional.of((ComponentId) EndText.named(harness, ComponentId.class, text.get()));
             }
         }
         if (mate.filter(connector::equals).isPresent()) {

@@ -1,8 +1,8 @@
 package org.ohmloom.edit;
 
-import java.util.Locale;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ohmloom.model.BreakoutId;

@@ -1,7 +1,7 @@
 package org.ohmloom.pack;
 
-import java.util.Comparator;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -59,8 +59,7 @@ final class LengthTables {
 
     LengthTables(Analysis analysis, List<Wire> wires) {
         this.analysis = analysis;
-        this.wires =
-                wires.stream().sorted(Comparator.comparing(Wire::id)).toList();
+        this.wires = wires.stream().sorted(Comparator.comparing(Wire::id)).toList();
     }
 
     List<Block> blocks() {

@@ -1,10 +1,10 @@
 package org.ohmloom.tables;
 
-import java.util.function.Function;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** What is listed of how harnesses are made: allowances, tolerances, bundles, coverings, supports, markings. */
 public final class FabricationTables {

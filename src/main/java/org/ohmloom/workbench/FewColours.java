@@ -1,7 +1,7 @@
 package org.ohmloom.workbench;
 
-import java.awt.image.DataBuffer;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -78,8 +78,7 @@ final class FewColours {
 
     private static BufferedImage indexed(BufferedImage picture, List<Integer> kept) {
         int[] table = kept.stream().mapToInt(Integer::intValue).toArray();
-        IndexColorModel model =
-                new IndexColorModel(8, table.length, table, 0, false, -1, DataBuffer.TYPE_BYTE);
+        IndexColorModel model = new IndexColorModel(8, table.length, table, 0, false, -1, DataBuffer.TYPE_BYTE);
         BufferedImage result =
                 new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, model);
         Map<Integer, Integer> nearest = new HashMap<>();

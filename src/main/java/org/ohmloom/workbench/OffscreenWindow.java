@@ -1,6 +1,5 @@
 package org.ohmloom.workbench;
 
-import javax.swing.UIManager;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
@@ -21,6 +20,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.RepaintManager;
+import javax.swing.UIManager;
 import org.ohmloom.workbench.command.Command;
 import org.ohmloom.workbench.desk.CalculationStatus;
 import org.ohmloom.workbench.desk.SilentPrompts;

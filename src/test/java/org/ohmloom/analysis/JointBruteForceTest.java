@@ -3,11 +3,10 @@ package org.ohmloom.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Optional;
-import org.ohmloom.units.Gauge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
@@ -18,6 +17,7 @@ import org.ohmloom.size.JointChoice;
 import org.ohmloom.size.ProvisionalSizes;
 import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.units.Gauge;
 
 /**
  * The joint choice of random small harnesses against all choices there are, each solved by the whole network analysis with

@@ -1,10 +1,10 @@
 package org.ohmloom.analysis;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Component;

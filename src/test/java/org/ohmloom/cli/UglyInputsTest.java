@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.regex.Matcher;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -150,8 +150,7 @@ class UglyInputsTest {
                     {"id": "W9", "from": {"component": "BT2", "terminal": "-"}, "to": {"component": "BT1", "terminal": "-"},
                      "gauge": "2.5 mm2", "lengthMetres": 1, "signalClass": "return"},
                 """;
-        String both =
-                WHOLE.replaceFirst("(?s)\\s*],\\s*\"wires\": \\[", Matcher.quoteReplacement(second));
+        String both = WHOLE.replaceFirst("(?s)\\s*],\\s*\"wires\": \\[", Matcher.quoteReplacement(second));
         String out = result(1, both);
         assertTrue(out.contains("ERROR W8"), out);
     }

@@ -5,10 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.ohmloom.model.Breakout;
-import org.ohmloom.model.BreakoutId;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -16,6 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.board.Arrangement;
+import org.ohmloom.model.Breakout;
+import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
 
@@ -85,8 +85,7 @@ class BoardPositionsTest {
     @Test
     void aBreakoutWithoutWiresIsADotThatCanBeTakenHoldOf() {
         Harness harness = ExamplesDrawTest.example("teaching")
-                .with(new Breakout(
-                        new BreakoutId("B99"), "Spare", Optional.empty()));
+                .with(new Breakout(new BreakoutId("B99"), "Spare", Optional.empty()));
         Scene scene = ExamplesDrawTest.board(harness, new SceneOptions(SceneOptions.Numbers.NONE, true));
         assertTrue(scene.itemsOf("B99").stream().anyMatch(item -> item.mark() instanceof Disc));
         assertTrue(scene.itemsOf("B1").stream().noneMatch(item -> item.mark() instanceof Disc));

@@ -1,6 +1,5 @@
 package org.ohmloom.draw;
 
-import java.util.Set;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.ohmloom.model.Battery;
 import org.ohmloom.model.Breakout;

@@ -2,8 +2,8 @@ package org.ohmloom.draw;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Set;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.edit.TakeOut;
@@ -19,9 +19,7 @@ class UnwiredBoardTest {
     private static final double NEAR_MM = 0.5;
 
     private static boolean isDrawnAt(Scene scene, double xMm, double yMm) {
-        return scene.only(Set.of(Layer.BUNDLES))
-                .hit(xMm, yMm, NEAR_MM)
-                .contains("B3");
+        return scene.only(Set.of(Layer.BUNDLES)).hit(xMm, yMm, NEAR_MM).contains("B3");
     }
 
     /** The segments SG3, SG4 and SG5 leave the split B3 above each other. */

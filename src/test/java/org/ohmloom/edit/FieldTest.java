@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.ConnectorId;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Draw;
 import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;

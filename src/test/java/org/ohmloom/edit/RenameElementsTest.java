@@ -6,19 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Set;
-import org.ohmloom.graph.HarnessSketch;
-import org.ohmloom.model.Wire;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ConnectorId;
@@ -33,6 +32,7 @@ import org.ohmloom.model.ReadingId;
 import org.ohmloom.model.UnknownKeys;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.model.WaiverId;
+import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.model.WireId;
 import org.ohmloom.store.HarnessFileException;
@@ -93,9 +93,7 @@ class RenameElementsTest {
         assertEquals(
                 new Measured.OfWire("W40", 0.01),
                 after.readings().get(new ReadingId("R2")).measured());
-        assertEquals(
-                Set.of("wires/W40/from"),
-                after.unknownKeys().byPlace().keySet());
+        assertEquals(Set.of("wires/W40/from"), after.unknownKeys().byPlace().keySet());
     }
 
     @Test

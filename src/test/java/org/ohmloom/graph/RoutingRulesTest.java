@@ -3,11 +3,11 @@ package org.ohmloom.graph;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.Breakout;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.model.Breakout;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.FabricationRules;

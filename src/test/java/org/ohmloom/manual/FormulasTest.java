@@ -55,7 +55,8 @@ class FormulasTest {
 
     @Test
     void wordsAResultNamesAFormulaByStandInTheProgram() throws IOException {
-        String code = texts("src/main/java/org/ohmloom", ".java") + texts("src/main/resources/org/ohmloom", ".properties");
+        String code =
+                texts("src/main/java/org/ohmloom", ".java") + texts("src/main/resources/org/ohmloom", ".properties");
         assertEquals(
                 List.of(),
                 Formulas.all()

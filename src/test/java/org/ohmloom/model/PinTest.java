@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.units.GaugeSystem;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.units.GaugeSystem;
 
 /** Pins that can be several things, and the plan of a unit's pins. */
 class PinTest {
@@ -98,8 +98,7 @@ class PinTest {
                         Optional.empty(),
                         Optional.empty(),
                         List.of()),
-                new DesignRules(
-                        "road-vehicle", 12, 0.05, GaugeSystem.METRIC, "PVC", Optional.empty(), 25));
+                new DesignRules("road-vehicle", 12, 0.05, GaugeSystem.METRIC, "PVC", Optional.empty(), 25));
         assertThrows(BrokenReferenceException.class, () -> bare.with(Component.of("U1", "Unit", unit)));
         assertEquals(
                 1,

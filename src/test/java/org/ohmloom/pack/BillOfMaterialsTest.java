@@ -3,7 +3,6 @@ package org.ohmloom.pack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.WireId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +33,7 @@ import org.ohmloom.model.TitleBlock;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;

@@ -3,9 +3,6 @@ package org.ohmloom.pack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.draw.Extent;
-import org.ohmloom.model.Part;
-import org.ohmloom.model.TitleBlock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.draw.CavityView;
+import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Swatch;
@@ -29,8 +27,10 @@ import org.ohmloom.model.CavityGrid;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.ConnectorId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Part;
 import org.ohmloom.model.PartId;
 import org.ohmloom.model.SignalClass;
+import org.ohmloom.model.TitleBlock;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.pack.page.Block;
@@ -145,8 +145,7 @@ class PinTablesTest {
                         TitleBlock.of("Doubled", "EX-8"),
                         AnalysedExamples.harness("teaching").rules())
                 .withAll(List.of(
-                        new Part(
-                                new PartId("EX-PLUG"), "Example", "cavity plug", OptionalDouble.empty()),
+                        new Part(new PartId("EX-PLUG"), "Example", "cavity plug", OptionalDouble.empty()),
                         connector,
                         Wire.of("W1", inA, new WireEnd.Loose(), SignalClass.FEED),
                         Wire.of("W2", inA, new WireEnd.Loose(), SignalClass.FEED)));

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.WireEnd;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +26,7 @@ import org.ohmloom.model.PartId;
 import org.ohmloom.model.SizingRules;
 import org.ohmloom.model.TitleBlock;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireEnd;
 import org.ohmloom.pack.label.LabelText;
 import org.ohmloom.pack.label.LabelTexts;
 import org.ohmloom.pack.page.Block;

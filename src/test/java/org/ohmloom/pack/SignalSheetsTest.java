@@ -3,7 +3,6 @@ package org.ohmloom.pack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.ControlUnit;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -11,6 +10,7 @@ import org.ohmloom.AnalysedExamples;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.model.ControlUnit;
 import org.ohmloom.pack.page.Report;
 import org.ohmloom.pack.page.TableFile;
 

@@ -139,8 +139,7 @@ class RemedySearchTest {
         for (RemedyList list : new RemedySearch(before, Cancel.NEVER).all()) {
             assertTrue(list.remedies().size() <= Effort.USUAL.trials() + Effort.USUAL.mended());
             List<Boolean> clears = list.remedies().stream().map(Remedy::clears).toList();
-            assertEquals(
-                    clears.stream().sorted(Comparator.reverseOrder()).toList(), clears);
+            assertEquals(clears.stream().sorted(Comparator.reverseOrder()).toList(), clears);
         }
     }
 }

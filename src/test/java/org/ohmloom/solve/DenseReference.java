@@ -1,9 +1,9 @@
 package org.ohmloom.solve;
 
-import java.util.Arrays;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;

@@ -1,12 +1,12 @@
 package org.ohmloom.workbench;
 
-import java.util.Locale;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
 import java.awt.Robot;
 import java.awt.event.KeyEvent;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Fingers on the keys of a real display: what a key sets going on the event thread has come to its end when a press returns. */
@@ -37,9 +37,7 @@ final class Keyboard {
 
     /** Types small letters and spaces. */
     void type(String text) {
-        text.toLowerCase(Locale.ROOT)
-                .chars()
-                .forEach(letter -> press(KeyEvent.getExtendedKeyCodeForChar(letter)));
+        text.toLowerCase(Locale.ROOT).chars().forEach(letter -> press(KeyEvent.getExtendedKeyCodeForChar(letter)));
     }
 
     /** Lets everything that is under way on the event thread come to its end. */

@@ -1,7 +1,7 @@
 package org.ohmloom.analysis.tolerance;
 
-import java.util.OptionalDouble;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What became of a followed result. All values are in the unit of its measure.

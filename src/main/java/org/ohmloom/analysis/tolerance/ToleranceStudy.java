@@ -1,7 +1,7 @@
 package org.ohmloom.analysis.tolerance;
 
-import java.util.Arrays;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -133,9 +133,7 @@ public final class ToleranceStudy {
         Sample sample = new Sample(column(solved, 0, watch));
         int unsolved = runs.size() - solved.size();
         int count = unsolved
-                + (int) Arrays.stream(column(solved, 0, watch))
-                        .filter(beyond)
-                        .count();
+                + (int) Arrays.stream(column(solved, 0, watch)).filter(beyond).count();
         return Optional.of(new Outcome(
                 watches.get(watch),
                 nominal,

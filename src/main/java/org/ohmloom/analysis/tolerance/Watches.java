@@ -1,8 +1,5 @@
 package org.ohmloom.analysis.tolerance;
 
-import java.util.function.Function;
-import java.util.stream.Stream;
-import org.ohmloom.model.ElementId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,13 +8,16 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.heat.ContinuousStates;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.StateId;
 import org.ohmloom.size.protection.DeviceProtection;
@@ -134,8 +134,7 @@ final class Watches {
         found.add(new Watch(measure, subject, state, limit));
     }
 
-    private static Optional<StateId> worst(
-            SortedSet<StateId> among, Function<StateId, Optional<Double>> badness) {
+    private static Optional<StateId> worst(SortedSet<StateId> among, Function<StateId, Optional<Double>> badness) {
         return among.stream()
                 .filter(state -> badness.apply(state).isPresent())
                 .max(Comparator.comparingDouble(

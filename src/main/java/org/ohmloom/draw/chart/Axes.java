@@ -1,10 +1,10 @@
 package org.ohmloom.draw.chart;
 
-import java.util.Locale;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Unit;
 

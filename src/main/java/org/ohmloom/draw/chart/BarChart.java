@@ -1,8 +1,8 @@
 package org.ohmloom.draw.chart;
 
-import java.util.OptionalDouble;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Extent;

@@ -1,6 +1,5 @@
 package org.ohmloom.draw.chart;
 
-import org.ohmloom.draw.Weight;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.draw.Anchor;
@@ -13,6 +12,7 @@ import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.draw.Weight;
 import org.ohmloom.units.Dimension;
 
 /**

@@ -1,10 +1,9 @@
 package org.ohmloom.draw.flow;
 
-import java.util.OptionalDouble;
-import org.ohmloom.draw.study.Named;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Box;
@@ -21,6 +20,7 @@ import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.SignalLook;
 import org.ohmloom.draw.Text;
 import org.ohmloom.draw.Weight;
+import org.ohmloom.draw.study.Named;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.heat.WireRating;
@@ -230,8 +230,7 @@ final class FlowDrawing {
                 .append(" RMS, loses ")
                 .append(Formats.volts(Math.abs(each.dropVolts()))));
         shown.ifPresent(solution -> words.append(", in ")
-                .append(Named.state(
-                        analysis.harness(), solution.network().state())));
+                .append(Named.state(analysis.harness(), solution.network().state())));
         if (useRatio > 0) {
             words.append("; at worst ").append(Formats.percent(useRatio)).append(" of what it may carry");
         }

@@ -1,7 +1,5 @@
 package org.ohmloom.draw.flow;
 
-import org.ohmloom.model.Load;
-import org.ohmloom.model.Sensor;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -23,6 +21,8 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Load;
+import org.ohmloom.model.Sensor;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.WireId;
 import org.ohmloom.solve.Solution;
@@ -113,8 +113,7 @@ final class FlowGraph {
                 .filter(ComponentId.class::isInstance)
                 .flatMap(id -> harness.components().find((ComponentId) id))
                 .map(Component::device)
-                .filter(device ->
-                        device instanceof Load || device instanceof Sensor)
+                .filter(device -> device instanceof Load || device instanceof Sensor)
                 .isPresent();
         return load ? Role.LOAD : Role.DEVICE;
     }

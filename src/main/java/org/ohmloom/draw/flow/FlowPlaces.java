@@ -1,7 +1,7 @@
 package org.ohmloom.draw.flow;
 
-import java.util.Collections;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

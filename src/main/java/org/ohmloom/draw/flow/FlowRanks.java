@@ -1,7 +1,7 @@
 package org.ohmloom.draw.flow;
 
-import java.util.Comparator;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;

@@ -1,9 +1,9 @@
 package org.ohmloom.draw.form;
 
-import org.jspecify.annotations.Nullable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
+import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Point;
 

@@ -1,6 +1,5 @@
 package org.ohmloom.draw.section;
 
-import org.ohmloom.draw.Mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.Line;
 import org.ohmloom.draw.LinePattern;
+import org.ohmloom.draw.Mark;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;

@@ -1,8 +1,8 @@
 package org.ohmloom.edit.board;
 
-import java.util.Map;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.edit.Edit;

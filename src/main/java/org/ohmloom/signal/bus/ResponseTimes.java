@@ -3,11 +3,11 @@ package org.ohmloom.signal.bus;
 import static org.ohmloom.units.Require.positive;
 import static org.ohmloom.units.Require.that;
 
-import java.util.function.LongUnaryOperator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.LongUnaryOperator;
 
 /**
  * Worst-case response times of the messages of one bus, by the revised analysis of Davis, Burns, Bril and Lukkien, "Controller

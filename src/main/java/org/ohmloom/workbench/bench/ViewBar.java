@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.bench;
 
-import java.util.Collections;
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.canvas;
 
-import org.ohmloom.draw.Point;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
@@ -15,6 +14,7 @@ import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Layer;
+import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.Text;
@@ -81,8 +81,8 @@ final class FarLabels {
             inMm.transform(transform.affine());
             for (Text label : chosen(scene, transform.scale())) {
                 Rectangle2D room = room(label, transform.scale());
-                Point2D corner = transform.toScreen(
-                        new Point(room.getX() / transform.scale(), room.getY() / transform.scale()));
+                Point2D corner =
+                        transform.toScreen(new Point(room.getX() / transform.scale(), room.getY() / transform.scale()));
                 g.setColor(seeThrough);
                 g.fill(new RoundRectangle2D.Double(
                         corner.getX(), corner.getY(), room.getWidth(), room.getHeight(), 4, 4));

@@ -1,7 +1,7 @@
 package org.ohmloom.workbench.canvas;
 
-import java.awt.Component;
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.util.List;

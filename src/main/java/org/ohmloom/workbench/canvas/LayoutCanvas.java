@@ -1,24 +1,24 @@
 package org.ohmloom.workbench.canvas;
 
-import java.awt.RenderingHints;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
-import java.awt.geom.Point2D;
-import javax.swing.UIManager;
-import org.ohmloom.draw.Ink;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.Function;
 import javax.swing.ToolTipManager;
+import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
 import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
@@ -327,8 +327,7 @@ public final class LayoutCanvas extends SceneCanvas {
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setColor(Tone.SOFT.colour());
         g.setFont(getFont() == null ? g.getFont() : getFont());
-        g.setRenderingHint(
-                RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         int width = g.getFontMetrics().stringWidth(emptyText);
         g.drawString(emptyText, (getWidth() - width) / 2, getHeight() / 2);
     }

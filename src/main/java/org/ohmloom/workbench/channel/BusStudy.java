@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.channel;
 
-import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ohmloom.draw.chart.BarChart;
 import org.ohmloom.draw.study.BusCharts;

@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.channel;
 
-import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.DataBus;

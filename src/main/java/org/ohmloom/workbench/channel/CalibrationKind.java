@@ -1,12 +1,12 @@
 package org.ohmloom.workbench.channel;
 
-import java.util.Collections;
-import java.util.stream.Stream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.ohmloom.model.Calibration;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.TypedNumbers;

@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.channel;
 
-import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.ohmloom.draw.study.CalibrationCharts;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Measurement;
@@ -75,8 +75,7 @@ final class CalibrationStudy implements Study<ChannelReading> {
                         Optional.empty()));
     }
 
-    private Column<ChannelReading> text(
-            String key, int letters, Function<ChannelReading, String> cell) {
+    private Column<ChannelReading> text(String key, int letters, Function<ChannelReading, String> cell) {
         return Column.text(words.term(key), words.get(key + ".about"), letters, cell);
     }
 

@@ -1,11 +1,10 @@
 package org.ohmloom.workbench.channel;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Dimension;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
-import org.ohmloom.model.Component;
-import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +22,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.edit.Edit;
+import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;

@@ -87,8 +87,8 @@ final class TypedRows extends JPanel {
     /** Lets nobody type into the first columns, and shows so many rows. */
     void fixed(int columns, int rowsShown) {
         fixed = columns;
-        table.setPreferredScrollableViewportSize(new Dimension(
-                table.getPreferredScrollableViewportSize().width, rowsShown * table.getRowHeight()));
+        table.setPreferredScrollableViewportSize(
+                new Dimension(table.getPreferredScrollableViewportSize().width, rowsShown * table.getRowHeight()));
     }
 
     /** Widths of the columns, unscaled px. */

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.channel;
 
-import javax.swing.table.TableModel;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,6 +16,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.table.TableModel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.signal.unit.UnitDescription;
 import org.ohmloom.signal.unit.UnitSheet;

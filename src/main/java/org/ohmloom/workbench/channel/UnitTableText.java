@@ -1,13 +1,13 @@
 package org.ohmloom.workbench.channel;
 
 import java.util.ArrayList;
-import java.util.Locale;
-import java.util.stream.IntStream;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Vector;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.swing.table.DefaultTableModel;
 import org.ohmloom.signal.unit.UnitDescription;
 import org.ohmloom.signal.unit.UnitSheetText;

@@ -1,17 +1,17 @@
 package org.ohmloom.workbench.command;
 
-import java.awt.Window;
-import java.awt.event.ActionEvent;
-import javax.swing.Action;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.Dialog;
+import java.awt.Window;
+import java.awt.event.ActionEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.Action;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -118,8 +118,7 @@ public final class CommandSearch {
         Command chosen = list.getSelectedValue();
         if (chosen != null && chosen.isEnabled()) {
             dialog.dispose();
-            SwingUtilities.invokeLater(
-                    () -> chosen.actionPerformed(new ActionEvent(dialog, 0, chosen.id())));
+            SwingUtilities.invokeLater(() -> chosen.actionPerformed(new ActionEvent(dialog, 0, chosen.id())));
         }
     }
 }

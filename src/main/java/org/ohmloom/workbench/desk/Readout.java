@@ -1,8 +1,8 @@
 package org.ohmloom.workbench.desk;
 
-import java.util.Map;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.drafting;
 
-import java.awt.geom.Point2D;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
@@ -8,6 +7,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,8 +124,7 @@ final class MovePreview {
         g.setStroke(new BasicStroke(UIScale.scale(1.5f)));
         double gap = UIScale.scale(3f);
         for (Extent room : outlines) {
-            Point2D corner =
-                    easel.canvas().transform().toScreen(new Point(room.leftMm() + dxMm, room.topMm() + dyMm));
+            Point2D corner = easel.canvas().transform().toScreen(new Point(room.leftMm() + dxMm, room.topMm() + dyMm));
             double scale = easel.canvas().transform().scale();
             g.draw(new Rectangle2D.Double(
                     corner.getX() - gap,

@@ -1,8 +1,8 @@
 package org.ohmloom.workbench.drafting;
 
-import java.util.Map;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;

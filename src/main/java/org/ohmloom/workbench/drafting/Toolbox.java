@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.drafting;
 
-import java.util.LinkedHashMap;
 import java.awt.Toolkit;
 import java.awt.datatransfer.Clipboard;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -1,13 +1,12 @@
 package org.ohmloom.workbench.export;
 
+import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Dialog;
+import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.InvalidPathException;
-import javax.swing.JComponent;
-import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.Dialog;
-import java.awt.Window;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -18,6 +17,7 @@ import java.util.Set;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -175,9 +175,7 @@ public final class PackDialog extends JDialog {
         getRootPane().setDefaultButton(write);
         getRootPane()
                 .registerKeyboardAction(
-                        event -> cancel(),
-                        Keys.plain(KeyEvent.VK_ESCAPE),
-                        JComponent.WHEN_IN_FOCUSED_WINDOW);
+                        event -> cancel(), Keys.plain(KeyEvent.VK_ESCAPE), JComponent.WHEN_IN_FOCUSED_WINDOW);
     }
 
     private void chooseFolder() {

@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.findings;
 
-import java.awt.KeyboardFocusManager;
-import java.awt.event.KeyEvent;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;

@@ -1,14 +1,14 @@
 package org.ohmloom.workbench.findings;
 
-import java.awt.CardLayout;
-import java.util.Locale;
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;

@@ -1,12 +1,11 @@
 package org.ohmloom.workbench.findings;
 
-import java.awt.event.KeyEvent;
-import org.ohmloom.review.Rules;
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
+import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +24,7 @@ import org.ohmloom.analysis.revision.ElementChanges;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.review.Finding;
+import org.ohmloom.review.Rules;
 import org.ohmloom.workbench.desk.Calculation;
 import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.desk.LatestWins;

@@ -1,7 +1,7 @@
 package org.ohmloom.workbench.guide;
 
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -80,8 +80,7 @@ record GuideAnswers(
 
     /** What a person reads for a value to choose. */
     static String shown(Enum<?> value) {
-        return words().get("choice."
-                + value.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return words().get("choice." + value.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /** The word for no control unit. */

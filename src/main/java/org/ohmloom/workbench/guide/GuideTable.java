@@ -1,12 +1,12 @@
 package org.ohmloom.workbench.guide;
 
-import java.awt.Component;
-import java.util.stream.Stream;
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
 import java.util.List;
 import java.util.Vector;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JButton;
 import javax.swing.JComboBox;

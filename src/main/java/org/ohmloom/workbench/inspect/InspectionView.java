@@ -1,8 +1,8 @@
 package org.ohmloom.workbench.inspect;
 
-import java.util.List;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Font;
+import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;

@@ -1,10 +1,9 @@
 package org.ohmloom.workbench.inspect;
 
-import java.util.Locale;
-import org.ohmloom.model.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.ohmloom.graph.BranchId;
 import org.ohmloom.graph.PointId;
@@ -18,6 +17,7 @@ import org.ohmloom.model.Element;
 import org.ohmloom.model.GroundPoint;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.LoadGroup;
+import org.ohmloom.model.Note;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.Reading;
 import org.ohmloom.model.Splice;

@@ -1,7 +1,7 @@
 package org.ohmloom.workbench.lists;
 
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;

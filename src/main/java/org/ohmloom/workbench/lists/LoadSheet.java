@@ -1,11 +1,11 @@
 package org.ohmloom.workbench.lists;
 
-import java.util.function.ToDoubleFunction;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.lists;
 
-import org.ohmloom.model.WireId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +8,7 @@ import org.ohmloom.heat.Ampacity;
 import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
 import org.ohmloom.size.ConductorChoice;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.units.Gauge;

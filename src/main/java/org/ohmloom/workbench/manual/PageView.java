@@ -1,7 +1,7 @@
 package org.ohmloom.workbench.manual;
 
-import java.awt.Point;
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;

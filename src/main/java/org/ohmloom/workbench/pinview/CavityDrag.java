@@ -1,11 +1,11 @@
 package org.ohmloom.workbench.pinview;
 
-import java.util.Optional;
 import java.awt.Component;
 import java.awt.Cursor;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Optional;
 import javax.swing.JList;
 import javax.swing.SwingUtilities;
 import org.ohmloom.edit.EndOfWire;

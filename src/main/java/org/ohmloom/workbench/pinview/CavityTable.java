@@ -1,10 +1,10 @@
 package org.ohmloom.workbench.pinview;
 
-import java.awt.Dimension;
-import java.awt.event.MouseEvent;
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JTable;

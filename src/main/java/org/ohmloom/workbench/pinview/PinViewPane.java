@@ -1,16 +1,16 @@
 package org.ohmloom.workbench.pinview;
 
-import java.util.Map;
-import java.util.TreeMap;
-import javax.swing.BorderFactory;
-import javax.swing.DefaultListCellRenderer;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;

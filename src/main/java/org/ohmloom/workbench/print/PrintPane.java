@@ -1,7 +1,5 @@
 package org.ohmloom.workbench.print;
 
-import java.util.function.Function;
-import javax.swing.KeyStroke;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -13,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.print.PrintService;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
@@ -26,6 +25,7 @@ import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import org.ohmloom.draw.Paper;

@@ -1,10 +1,10 @@
 package org.ohmloom.workbench.record;
 
-import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;

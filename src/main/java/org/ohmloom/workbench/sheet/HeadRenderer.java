@@ -1,11 +1,11 @@
 package org.ohmloom.workbench.sheet;
 
-import javax.swing.table.JTableHeader;
 import java.awt.Component;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.UIManager;
+import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
 
 /** Paints the head of a column on the side its cells stand on. */

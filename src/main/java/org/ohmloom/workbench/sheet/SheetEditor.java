@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.sheet;
 
-import javax.swing.JComponent;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
 import java.awt.event.InputEvent;
@@ -10,6 +9,7 @@ import java.util.EventObject;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.AbstractCellEditor;
+import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;

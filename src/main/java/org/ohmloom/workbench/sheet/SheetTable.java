@@ -1,16 +1,16 @@
 package org.ohmloom.workbench.sheet;
 
-import java.util.Locale;
-import javax.swing.KeyStroke;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.util.EventObject;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
 import javax.swing.table.JTableHeader;
@@ -200,8 +200,7 @@ public final class SheetTable extends JTable {
 
     /** Shows only rows that hold all the words. */
     public void filter(String words) {
-        List<String> wanted =
-                List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
+        List<String> wanted = List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         sorter.setRowFilter(
                 words.isBlank()
                         ? null

@@ -1,13 +1,13 @@
 package org.ohmloom.workbench.states;
 
-import java.awt.Component;
-import java.awt.Font;
-import javax.swing.BorderFactory;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Font;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;

@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.study;
 
-import org.ohmloom.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import org.ohmloom.solve.charge.ChargeStudy;
 import org.ohmloom.solve.charge.LoadTabulation;
 import org.ohmloom.solve.charge.SequenceRun;
 import org.ohmloom.solve.charge.StateCharge;
+import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;

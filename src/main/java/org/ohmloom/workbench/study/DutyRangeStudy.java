@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.study;
 
-import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.DutyStep;
 import org.ohmloom.draw.study.DutyRangeCharts;

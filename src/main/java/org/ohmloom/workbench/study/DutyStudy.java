@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.study;
 
-import org.ohmloom.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import org.ohmloom.model.OperatingState;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.Ripple;
 import org.ohmloom.solve.Solution;
+import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
@@ -183,8 +183,7 @@ public final class DutyStudy implements Study<DutyStudy.Row> {
                     ripple.isContinuous() ? WORDS.get("duty.it-never-dies-away") : WORDS.get("duty.it-dies-away-in")));
             if (!ripple.hasFreewheel()) {
                 steps.add(WORDS.get(
-                        "duty.its-current-finds-no",
-                        Formats.quantity(ripple.brokenJoules(), Dimension.ENERGY)));
+                        "duty.its-current-finds-no", Formats.quantity(ripple.brokenJoules(), Dimension.ENERGY)));
             }
         });
         row.solution().duty().clamps().values().stream()

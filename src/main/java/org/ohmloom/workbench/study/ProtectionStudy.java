@@ -1,10 +1,10 @@
 package org.ohmloom.workbench.study;
 
-import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -159,8 +159,8 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                         WORDS.term("protection.may-carry"),
                         "A",
                         WORDS.get("protection.may-carry.about"),
-                        row -> row.number(each ->
-                                OptionalDouble.of(each.rating().continuousAmps()))),
+                        row -> row.number(
+                                each -> OptionalDouble.of(each.rating().continuousAmps()))),
                 Column.text(
                         WORDS.term("protection.weakest"), WORDS.get("protection.weakest.about"), 8, row -> row.device()
                                 .flatMap(DeviceProtection::weakest)
@@ -202,8 +202,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
     }
 
     private static OptionalDouble fault(Optional<Fault> fault) {
-        return fault.map(each -> OptionalDouble.of(each.deviceAmps()))
-                .orElse(OptionalDouble.empty());
+        return fault.map(each -> OptionalDouble.of(each.deviceAmps())).orElse(OptionalDouble.empty());
     }
 
     private static ProtectionResults results(Readout readout) {

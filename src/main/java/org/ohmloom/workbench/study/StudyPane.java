@@ -1,8 +1,8 @@
 package org.ohmloom.workbench.study;
 
-import java.awt.Dimension;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.CardLayout;
+import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;

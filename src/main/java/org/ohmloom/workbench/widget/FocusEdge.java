@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.widget;
 
-import javax.swing.border.AbstractBorder;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.event.FocusAdapter;
@@ -10,6 +9,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.border.AbstractBorder;
 
 /** Lets a panel of text take the keyboard, so that it can be gone to and read out; an edge shows where one is. */
 public final class FocusEdge {

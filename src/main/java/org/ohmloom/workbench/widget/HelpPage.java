@@ -1,8 +1,8 @@
 package org.ohmloom.workbench.widget;
 
-import java.awt.Window;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Window;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;

@@ -1,7 +1,7 @@
 package org.ohmloom.workbench.window;
 
-import java.awt.Dimension;
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Dimension;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;

@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.window;
 
-import javax.swing.Action;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.util.List;
 import javax.swing.AbstractButton;
+import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;

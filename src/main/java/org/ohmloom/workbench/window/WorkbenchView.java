@@ -1,9 +1,9 @@
 package org.ohmloom.workbench.window;
 
-import java.util.LinkedHashMap;
 import java.awt.CardLayout;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;

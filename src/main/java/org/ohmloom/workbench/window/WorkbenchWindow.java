@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.window;
 
-import java.util.Map;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Desktop;
 import java.awt.Dimension;
@@ -11,6 +10,7 @@ import java.awt.Rectangle;
 import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
@@ -115,8 +115,8 @@ public final class WorkbenchWindow extends JFrame {
         }
         if (preferences.now().dividers().isEmpty()) {
             int side = getWidth() - UIScale.scale(SIDE);
-            view.placeDividers(Map.of(
-                    "side", side, "lists", (int) (getHeight() * 0.5), "findings", (int) (getHeight() * 0.46)));
+            view.placeDividers(
+                    Map.of("side", side, "lists", (int) (getHeight() * 0.5), "findings", (int) (getHeight() * 0.46)));
         } else {
             view.placeDividers(preferences.now().dividers());
         }

@@ -1,8 +1,8 @@
 package org.ohmloom.workbench.words;
 
-import java.util.Locale;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.ohmloom.edit.Compound;
 import org.ohmloom.edit.Edit;

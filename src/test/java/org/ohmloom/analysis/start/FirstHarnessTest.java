@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
-import org.ohmloom.model.Relay;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +19,7 @@ import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.analysis.SizedHarness;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Relay;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.tables.WireTables;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
@@ -15,6 +14,7 @@ import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.solve.LoadVolts;
+import org.ohmloom.tables.WireTables;
 
 /** The study on one feed, where every number is a closed formula, and on an example. */
 @BesideOthers

@@ -3,7 +3,6 @@ package org.ohmloom.bundle.splice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.WireId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,6 +21,7 @@ import org.ohmloom.model.Place;
 import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.model.WireId;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Gauge;
 

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.draw.Box;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -13,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.draw.Box;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Item;
 import org.ohmloom.draw.Line;

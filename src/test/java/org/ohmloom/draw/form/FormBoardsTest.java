@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.Breakout;
-import org.ohmloom.model.Element;
-import org.ohmloom.model.Position;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,10 +15,13 @@ import org.ohmloom.AnalysedExamples;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Paper;
+import org.ohmloom.model.Breakout;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.DesignRules;
+import org.ohmloom.model.Element;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.Position;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.TitleBlock;
 import org.ohmloom.units.GaugeSystem;
@@ -170,10 +170,8 @@ class FormBoardsTest {
                 .get(0);
         for (LaidSegment laid : board.segments()) {
             BundleSegment segment = teaching.harness().segments().get(laid.segment());
-            Position from =
-                    teaching.harness().layout().get(segment.from().value());
-            Position to =
-                    teaching.harness().layout().get(segment.to().value());
+            Position from = teaching.harness().layout().get(segment.from().value());
+            Position to = teaching.harness().layout().get(segment.to().value());
             double wish = Math.toDegrees(Math.atan2(to.yMm() - from.yMm(), to.xMm() - from.xMm()));
             double drawn =
                     Headings.to(laid.centreLine().get(0), laid.centreLine().get(1));

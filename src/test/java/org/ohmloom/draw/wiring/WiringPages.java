@@ -2,7 +2,6 @@ package org.ohmloom.draw.wiring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.ohmloom.model.WireId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,6 +20,7 @@ import org.ohmloom.draw.Text;
 import org.ohmloom.draw.Words;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
+import org.ohmloom.model.WireId;
 
 /** What holds for the pages of any wiring diagram. */
 public final class WiringPages {

@@ -4,17 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Collections;
-import java.util.Map;
-import java.util.Random;
-import org.ohmloom.edit.Renaming;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.edit.Renaming;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ConnectorId;
@@ -114,12 +114,11 @@ class ClipTest {
                 .filter(each -> each.id().value().equals("EX-HT60"))
                 .findFirst()
                 .orElseThrow();
-        Harness changed =
-                other.with(new Renaming(Map.of("EX-BAT44", "EX-HT60"), Map.of())
-                        .of(teaching.parts().all().stream()
-                                .filter(each -> each.id().value().equals("EX-BAT44"))
-                                .findFirst()
-                                .orElseThrow()));
+        Harness changed = other.with(new Renaming(Map.of("EX-BAT44", "EX-HT60"), Map.of())
+                .of(teaching.parts().all().stream()
+                        .filter(each -> each.id().value().equals("EX-BAT44"))
+                        .findFirst()
+                        .orElseThrow()));
         assertFalse(changed.parts().all().contains(part));
         Harness once = PasteClip.of(changed, clip, 0, 0).edit().apply(changed);
         Harness twice = PasteClip.of(once, clip, 0, 0).edit().apply(once);

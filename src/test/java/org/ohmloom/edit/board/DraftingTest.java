@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.Battery;
-import org.ohmloom.model.RoutingRule;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.ohmloom.graph.HarnessSketch;
+import org.ohmloom.model.Battery;
 import org.ohmloom.model.Breakout;
 import org.ohmloom.model.BreakoutId;
 import org.ohmloom.model.Component;
@@ -25,6 +24,7 @@ import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.Position;
+import org.ohmloom.model.RoutingRule;
 import org.ohmloom.model.SegmentId;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.SpliceId;
@@ -183,8 +183,7 @@ class DraftingTest {
     void theRoutingRulesOfAWireNameItsSecondHalfToo() throws HarnessFileException {
         Harness plain = example("teaching");
         WireId id = new WireId("W2");
-        var rule = new RoutingRule.Through(
-                new BreakoutId("B2"), List.of(id), List.of(), Optional.empty());
+        var rule = new RoutingRule.Through(new BreakoutId("B2"), List.of(id), List.of(), Optional.empty());
         Harness before = plain.withRules(
                 plain.rules().withFabrication(plain.rules().fabricationRules().withRouting(List.of(rule))));
         Drawn drawn = InsertSplice.on(before, id, Optional.empty(), 0.5);

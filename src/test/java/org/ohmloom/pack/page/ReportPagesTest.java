@@ -4,11 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.draw.Anchor;
-import org.ohmloom.draw.Ink;
-import org.ohmloom.draw.Layer;
-import org.ohmloom.draw.Point;
-import org.ohmloom.draw.Weight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,11 +11,16 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
+import org.ohmloom.draw.Anchor;
 import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Layer;
+import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Text;
+import org.ohmloom.draw.Weight;
 import org.ohmloom.model.WireColour;
 import org.ohmloom.units.Unit;
 
@@ -314,15 +314,7 @@ class ReportPagesTest {
                 60,
                 List.of(Item.of(
                         Layer.SHEET,
-                        new Text(
-                                "picture",
-                                new Point(1, 3),
-                                2,
-                                10,
-                                Anchor.START,
-                                0,
-                                Weight.REGULAR,
-                                Ink.TEXT))));
+                        new Text("picture", new Point(1, 3), 2, 10, Anchor.START, 0, Weight.REGULAR, Ink.TEXT))));
         List<Scene> sheets = set(new Block.Pictures(List.of(one, one, one, one, one)));
         List<Text> first = texts(sheets.get(0)).stream()
                 .filter(text -> text.text().equals("picture"))

@@ -3,11 +3,11 @@ package org.ohmloom.signal.calibration;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.stream.Collectors;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.model.Calibration;
@@ -151,9 +151,7 @@ class SensorCalibrationTest {
     }
 
     private static Set<CalibrationProblem.Kind> kinds(SensorCalibration calibration) {
-        return calibration.problems().stream()
-                .map(CalibrationProblem::kind)
-                .collect(Collectors.toSet());
+        return calibration.problems().stream().map(CalibrationProblem::kind).collect(Collectors.toSet());
     }
 
     private static SensorCalibration of(Measurement measurement, Pin pin, Optional<Pin> fedBy) {

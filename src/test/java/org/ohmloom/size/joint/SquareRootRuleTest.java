@@ -2,8 +2,8 @@ package org.ohmloom.size.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.stream.IntStream;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 

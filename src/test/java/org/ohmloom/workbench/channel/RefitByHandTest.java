@@ -3,7 +3,6 @@ package org.ohmloom.workbench.channel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.SignalClass;
 import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
@@ -31,6 +30,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.OutputPin;
 import org.ohmloom.model.Sensor;
+import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;

@@ -4,26 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.datatransfer.StringSelection;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
-import org.ohmloom.edit.TakeOut;
-import org.ohmloom.model.ConnectorId;
-import org.ohmloom.model.ElementId;
 import java.awt.Component;
 import java.awt.datatransfer.Clipboard;
 import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.StringSelection;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.draw.BoardPlaces;
 import org.ohmloom.draw.Point;
+import org.ohmloom.edit.TakeOut;
+import org.ohmloom.model.ConnectorId;
+import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
 import org.ohmloom.words.Text;
@@ -205,11 +205,7 @@ class BoardEditsTest {
     }
 
     private static Optional<String> hungAt(Stage stage, String connector) {
-        return harness(stage)
-                .connectors()
-                .get(new ConnectorId(connector))
-                .at()
-                .map(Object::toString);
+        return harness(stage).connectors().get(new ConnectorId(connector)).at().map(Object::toString);
     }
 
     private static Stage laidOut(String example) {

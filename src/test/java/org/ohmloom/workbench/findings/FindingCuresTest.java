@@ -5,16 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.EventQueue;
-import java.util.Locale;
-import org.ohmloom.analysis.Analyst;
-import org.ohmloom.tables.WireTables;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.analysis.Analyst;
 import org.ohmloom.analysis.revision.ElementChanges;
 import org.ohmloom.analysis.revision.FieldChange;
 import org.ohmloom.edit.Edit;
@@ -22,6 +21,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Waiver;
 import org.ohmloom.review.Finding;
 import org.ohmloom.review.Severity;
+import org.ohmloom.tables.WireTables;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.desk.Results;
@@ -76,8 +76,7 @@ class FindingCuresTest {
         FixPane pane = OnEventThread.get(() -> new FixPane(
                 stage.desk(),
                 fixable.fix().orElseThrow(),
-                (question, cancel, soFar) -> Analyst.analyse(
-                        question.harness(), WireTables.bundled(), cancel, soFar),
+                (question, cancel, soFar) -> Analyst.analyse(question.harness(), WireTables.bundled(), cancel, soFar),
                 EventQueue::invokeLater,
                 () -> {}));
         OnEventThread.run(pane::start);
@@ -124,10 +123,7 @@ class FindingCuresTest {
         List<Results.Standing> all = stage.desk().findings();
         Finding first = all.get(0).finding();
         List<FindingsModel.Row> rows = FindingsModel.rows(
-                all,
-                EnumSet.allOf(Severity.class),
-                first.rule().toUpperCase(Locale.ROOT),
-                FindingsModel.Grouping.RULE);
+                all, EnumSet.allOf(Severity.class), first.rule().toUpperCase(Locale.ROOT), FindingsModel.Grouping.RULE);
         assertEquals(TradeWords.rule(first.rule()), rows.get(0).title());
         assertTrue(rows.stream().flatMap(row -> row.finding().stream()).allMatch(each -> (each.rule() + each.message())
                 .contains(first.rule())));

@@ -6,16 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import javax.swing.JComboBox;
-import javax.swing.JTextField;
-import javax.swing.text.JTextComponent;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.analysis.start.FirstHarness;
 import org.ohmloom.analysis.start.StartLoad;
@@ -86,9 +86,7 @@ class GuideTest {
             GuidePane guide = guide();
             ((JTable) named(guide, "guide-loads").orElseThrow()).setValueAt("much", 0, 2);
             press(guide, 3);
-            return ((JTextComponent)
-                            named(guide, "guide-problem").orElseThrow())
-                    .getText();
+            return ((JTextComponent) named(guide, "guide-problem").orElseThrow()).getText();
         });
         assertTrue(problem.startsWith("Work lamp, Current: "), problem);
         assertTrue(made.isEmpty());

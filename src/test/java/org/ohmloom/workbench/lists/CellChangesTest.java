@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.datatransfer.Clipboard;
 import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.IOException;
-import java.awt.datatransfer.StringSelection;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.TransferHandler;
@@ -119,8 +119,7 @@ class CellChangesTest {
             Clipboard clipboard = new Clipboard("test");
             wires.getTransferHandler().exportToClipboard(wires, clipboard, TransferHandler.COPY);
             try {
-                copied[0] = (String)
-                        clipboard.getContents(this).getTransferData(DataFlavor.stringFlavor);
+                copied[0] = (String) clipboard.getContents(this).getTransferData(DataFlavor.stringFlavor);
             } catch (UnsupportedFlavorException | IOException failed) {
                 throw new AssertionError(failed);
             }

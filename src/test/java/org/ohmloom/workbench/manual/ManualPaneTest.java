@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import javax.swing.SwingUtilities;
-import javax.swing.text.BadLocationException;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.KeyEvent;
@@ -18,6 +16,8 @@ import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.JTree;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.text.BadLocationException;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.manual.Hit;
 import org.ohmloom.manual.Manual;

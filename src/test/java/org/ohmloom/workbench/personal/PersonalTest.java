@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Component;
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComboBox;

@@ -5,21 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.event.MouseListener;
-import java.awt.event.MouseMotionListener;
-import java.awt.image.BufferedImage;
-import java.util.HashSet;
-import java.util.Set;
-import java.util.stream.Stream;
-import javax.swing.JButton;
-import org.ohmloom.edit.EndOfWire;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
+import java.awt.event.MouseListener;
+import java.awt.event.MouseMotionListener;
+import java.awt.image.BufferedImage;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.edit.EndOfWire;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 import org.ohmloom.words.Text;
@@ -178,8 +178,7 @@ class PinViewPaneTest {
         show("X1");
         OnEventThread.run(() -> {
             CavityTable table = pane.cavities();
-            BufferedImage image =
-                    new BufferedImage(600, 300, BufferedImage.TYPE_INT_RGB);
+            BufferedImage image = new BufferedImage(600, 300, BufferedImage.TYPE_INT_RGB);
             Component cell = table.prepareRenderer(table.getCellRenderer(0, 0), 0, 0);
             cell.setSize(120, 72);
             cell.paint(image.createGraphics());

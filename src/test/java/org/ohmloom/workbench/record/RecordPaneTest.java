@@ -5,19 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.OptionalDouble;
-import org.ohmloom.model.WireId;
-import org.ohmloom.units.Gauge;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Measured;
 import org.ohmloom.model.Reading;
+import org.ohmloom.model.WireId;
+import org.ohmloom.units.Gauge;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.sheet.SheetTable;
@@ -115,19 +115,13 @@ class RecordPaneTest {
                 .contains("a resistance such as"));
         assertEquals(
                 new Measured.Isolation("X1.1", 2e8, OptionalDouble.empty(), true),
-                RecordEdits.measured(
-                        new Measured.Isolation("X1.1", 0, OptionalDouble.empty(), false), "> 200"));
+                RecordEdits.measured(new Measured.Isolation("X1.1", 0, OptionalDouble.empty(), false), "> 200"));
         for (Measured measured : List.of(
                 new Measured.OfWire("W8", 0.0024),
                 new Measured.Isolation("X1.1", 2e8, OptionalDouble.empty(), true),
-                new Measured.Pull(
-                        "CT-T", Gauge.parse("1.5 mm2"), 155, OptionalDouble.of(5)),
+                new Measured.Pull("CT-T", Gauge.parse("1.5 mm2"), 155, OptionalDouble.of(5)),
                 new Measured.Powered(
-                        "H1",
-                        "both",
-                        OptionalDouble.of(11.8),
-                        OptionalDouble.of(0.42),
-                        OptionalDouble.empty()))) {
+                        "H1", "both", OptionalDouble.of(11.8), OptionalDouble.of(0.42), OptionalDouble.empty()))) {
             assertEquals(measured, RecordEdits.measured(measured, RecordEdits.start(measured)));
         }
     }

@@ -54,8 +54,7 @@ class CurrentsPaneTest {
                     id,
                     canvas.under((int) Math.round(at.getX()), (int) Math.round(at.getY()))
                             .get(0));
-            for (int kind :
-                    new int[] {MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED}) {
+            for (int kind : new int[] {MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED}) {
                 canvas.dispatchEvent(new MouseEvent(
                         canvas,
                         kind,

@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ohmloom.model.GroundPointId;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.ohmloom.draw.study.MadeReturns;
+import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.StateId;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;

@@ -4,15 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import javax.swing.JMenuItem;
-import javax.swing.MenuSelectionManager;
-import org.ohmloom.draw.Line;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import javax.swing.JMenuItem;
+import javax.swing.MenuSelectionManager;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.draw.Line;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
@@ -213,14 +213,12 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
     /** Clicks a choice of the list that has come up. */
     private void pick(String text) {
         JMenuItem item = robot.finder()
-                .find(
-                        new org.assertj.swing.core.GenericTypeMatcher<JMenuItem>(
-                                JMenuItem.class, true) {
-                            @Override
-                            protected boolean isMatching(JMenuItem each) {
-                                return each.getText().equals(text);
-                            }
-                        });
+                .find(new org.assertj.swing.core.GenericTypeMatcher<JMenuItem>(JMenuItem.class, true) {
+                    @Override
+                    protected boolean isMatching(JMenuItem each) {
+                        return each.getText().equals(text);
+                    }
+                });
         robot.click(item);
         robot.waitForIdle();
     }
@@ -228,8 +226,7 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
     /** Takes what a list that has come up begins with. */
     private void chooseIfAsked() {
         robot.waitForIdle();
-        if (OnEventThread.get(
-                () -> MenuSelectionManager.defaultManager().getSelectedPath().length > 0)) {
+        if (OnEventThread.get(() -> MenuSelectionManager.defaultManager().getSelectedPath().length > 0)) {
             press(KeyEvent.VK_ENTER);
         }
     }

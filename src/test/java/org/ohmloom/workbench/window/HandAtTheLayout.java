@@ -1,10 +1,9 @@
 package org.ohmloom.workbench.window;
 
-import java.io.IOException;
-import org.ohmloom.edit.Session;
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.geom.Point2D;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,6 +17,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.draw.Extent;
+import org.ohmloom.edit.Session;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
 import org.ohmloom.words.Text;
