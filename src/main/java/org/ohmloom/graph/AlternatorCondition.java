@@ -23,7 +23,7 @@ public record AlternatorCondition(
         double limitAmps,
         Optional<WireEnd> sense,
         List<Text> steps,
-        List<Text> assumptions) {
+        List<Assumption> assumptions) {
 
     public AlternatorCondition {
         steps = List.copyOf(steps);

@@ -36,7 +36,7 @@ final class AlternatorOutput {
     private final OperatingState state;
     private final double celsius;
     private final List<Text> steps = new ArrayList<>();
-    private final List<Text> assumptions = new ArrayList<>();
+    private final List<Assumption> assumptions = new ArrayList<>();
 
     private AlternatorOutput(Component component, Alternator alternator, OperatingState state, double ambientCelsius) {
         this.component = component;
@@ -116,8 +116,10 @@ final class AlternatorOutput {
             return byMode.get();
         }
         if (state.mode() == EngineMode.IDLING && alternator.model().isPresent()) {
-            assumptions.add(
-                    NetworkTexts.text("assumed.no-idle-limit", component.id(), Formats.amps(alternator.limitAmps())));
+            assumptions.add(new Assumption(
+                    component.id(),
+                    NetworkTexts.text("assumed.no-idle-limit", component.id(), Formats.amps(alternator.limitAmps())),
+                    Assumption.COMMON_PRACTICE));
         }
         step("alternator.limit", Formats.amps(alternator.limitAmps()));
         return alternator.limitAmps();

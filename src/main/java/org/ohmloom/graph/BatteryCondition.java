@@ -25,7 +25,7 @@ public record BatteryCondition(
         double chargeOhms,
         double acceptanceAmps,
         List<Text> steps,
-        List<Text> assumptions) {
+        List<Assumption> assumptions) {
 
     public BatteryCondition {
         steps = List.copyOf(steps);

@@ -36,7 +36,7 @@ final class BatteryLevels {
     private static final String COLD_CRANKING = "SAE J537, cold cranking test: 30 s at -18 C";
 
     private final List<Text> steps = new ArrayList<>();
-    private final List<Text> assumptions = new ArrayList<>();
+    private final List<Assumption> assumptions = new ArrayList<>();
 
     private BatteryLevels() {}
 
@@ -68,10 +68,16 @@ final class BatteryLevels {
         double celsius = setting.celsius().orElse(cranking ? COLD_CELSIUS : ambientCelsius);
         double seconds = state.durationSeconds().orElse(cranking ? CRANKING_SECONDS : Double.POSITIVE_INFINITY);
         if (cranking && setting.celsius().isEmpty()) {
-            assumptions.add(NetworkTexts.text("assumed.cold", component.id(), Formats.celsius(COLD_CELSIUS)));
+            assumptions.add(new Assumption(
+                    component.id(),
+                    NetworkTexts.text("assumed.cold", component.id(), Formats.celsius(COLD_CELSIUS)),
+                    COLD_CRANKING));
         }
         if (cranking && state.durationSeconds().isEmpty()) {
-            assumptions.add(NetworkTexts.text("assumed.cranking", Formats.number(CRANKING_SECONDS)));
+            assumptions.add(new Assumption(
+                    component.id(),
+                    NetworkTexts.text("assumed.cranking", Formats.number(CRANKING_SECONDS)),
+                    COLD_CRANKING));
         }
         double emf = emfVolts(battery, type, charge);
         double ohms = ohms(battery, type, charge, celsius, seconds);
@@ -87,7 +93,8 @@ final class BatteryLevels {
         if (setting.chargeFraction().isEmpty()
                 && state.mode() != EngineMode.RUNNING
                 && state.mode() != EngineMode.IDLING) {
-            assumptions.add(NetworkTexts.text("assumed.full", component.id()));
+            assumptions.add(new Assumption(
+                    component.id(), NetworkTexts.text("assumed.full", component.id()), Assumption.COMMON_PRACTICE));
         }
         return setting.chargeFraction().orElse(1);
     }
@@ -177,10 +184,5 @@ final class BatteryLevels {
 
     private void cite(CitedValue value) {
         steps.add(Text.of("  " + value.citation().text()));
-    }
-
-    /** The source of what is taken for granted about cranking. */
-    static String source(Text assumption) {
-        return assumption.english().contains("ranking") ? COLD_CRANKING : Assumption.COMMON_PRACTICE;
     }
 }

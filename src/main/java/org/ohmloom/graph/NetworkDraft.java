@@ -78,7 +78,11 @@ final class NetworkDraft {
     }
 
     void assume(ElementId element, Text text, String source) {
-        assumptions.add(new Assumption(element, text, source));
+        assume(new Assumption(element, text, source));
+    }
+
+    void assume(Assumption assumption) {
+        assumptions.add(assumption);
     }
 
     /** The network; a branch whose two ends turn out to be one point is left out, and that is noted. */

@@ -21,7 +21,7 @@ final class SourceBranches {
                 conditions.battery(draft.component(), battery, draft.network().state());
         source(draft, battery, condition.law());
         if (on) {
-            condition.assumptions().forEach(text -> draft.assume(text, BatteryLevels.source(text)));
+            condition.assumptions().forEach(draft.network()::assume);
         }
     }
 
@@ -31,7 +31,7 @@ final class SourceBranches {
                 draft.component(), alternator, draft.network().state());
         source(draft, alternator, condition.law());
         if (on) {
-            condition.assumptions().forEach(text -> draft.assume(text, Assumption.COMMON_PRACTICE));
+            condition.assumptions().forEach(draft.network()::assume);
             WireEnd own = new WireEnd.AtTerminal(draft.component().id(), Device.POSITIVE);
             draft.network()
                     .sense(draft.component().id().value(), condition.sense().orElse(own), condition.setPointVolts());
