@@ -2,6 +2,7 @@ package org.ohmloom.solve;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -92,12 +93,14 @@ record Switching(SortedMap<BranchId, Watched> watched, SortedSet<BranchId> activ
                 : size >= limits.onVolts() * (1 - MARGIN_RATIO);
     }
 
-    /** This with one deciding branch the other way. */
-    Switching toggled(BranchId deciding) {
+    /** This with deciding branches the other way. */
+    Switching toggled(Set<BranchId> deciding) {
         SortedSet<BranchId> changed = new TreeSet<>(active);
-        if (!changed.remove(deciding)) {
-            changed.add(deciding);
-        }
+        deciding.forEach(each -> {
+            if (!changed.remove(each)) {
+                changed.add(each);
+            }
+        });
         return new Switching(watched, changed);
     }
 

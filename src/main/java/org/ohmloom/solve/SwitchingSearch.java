@@ -119,9 +119,7 @@ final class SwitchingSearch {
             together = false;
             switching = Switching.atRest(network);
         } else {
-            for (BranchId deciding : wanting.keySet()) {
-                switching = switching.toggled(deciding);
-            }
+            switching = switching.toggled(wanting.keySet());
         }
         return true;
     }
@@ -141,7 +139,7 @@ final class SwitchingSearch {
 
     private void change(BranchId deciding, double volts) {
         changes.add(new Change(switching, deciding, volts));
-        Switching next = switching.toggled(deciding);
+        Switching next = switching.toggled(Set.of(deciding));
         boolean tooMany = changes.size() > CHANGES_EACH * switching.watched().size();
         if (seen.add(next) && !tooMany) {
             switching = next;
