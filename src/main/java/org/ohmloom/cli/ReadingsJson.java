@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Replacement;
-import org.ohmloom.bench.TestTexts;
 import org.ohmloom.model.Reading;
 import org.ohmloom.store.JsonObjectWriter;
 import org.ohmloom.units.Quantity;
@@ -36,7 +35,7 @@ final class ReadingsJson {
         Reading reading = judgement.reading();
         item.put("id", reading.id().value());
         item.put("serialNumber", reading.serialNumber());
-        item.put("what", TestTexts.measured(reading.measured()).english());
+        item.put("what", reading.measured().words().english());
         item.put("place", reading.measured().place());
         item.put("verdict", judgement.verdict().name());
         item.put("value", canonical(judgement.value().map(Quantity::canonical)));

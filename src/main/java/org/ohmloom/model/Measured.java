@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /**
  * What a test of a built harness found. It names things by their ids as texts and does not hold them fast: the record of a
@@ -17,7 +19,7 @@ import org.ohmloom.units.Gauge;
 public sealed interface Measured {
 
     /** What it is, in words that follow "a reading of". */
-    String words();
+    Text words();
 
     /** What tells it from other readings of the same kind, as {@code X1.1 to X4.2}. */
     String place();
@@ -58,8 +60,8 @@ public sealed interface Measured {
         }
 
         @Override
-        public String words() {
-            return "continuity";
+        public Text words() {
+            return Refusals.text("continuity");
         }
 
         @Override
@@ -95,8 +97,8 @@ public sealed interface Measured {
         }
 
         @Override
-        public String words() {
-            return "isolation";
+        public Text words() {
+            return Refusals.text("isolation");
         }
 
         @Override
@@ -131,8 +133,8 @@ public sealed interface Measured {
         }
 
         @Override
-        public String words() {
-            return "a check of a cable";
+        public Text words() {
+            return Refusals.text("a check of a cable");
         }
 
         @Override
@@ -166,8 +168,8 @@ public sealed interface Measured {
         }
 
         @Override
-        public String words() {
-            return "a pull test";
+        public Text words() {
+            return Refusals.text("a pull test");
         }
 
         @Override
@@ -206,8 +208,8 @@ public sealed interface Measured {
         }
 
         @Override
-        public String words() {
-            return "a test under power";
+        public Text words() {
+            return Refusals.text("a test under power");
         }
 
         @Override
@@ -234,8 +236,8 @@ public sealed interface Measured {
         }
 
         @Override
-        public String words() {
-            return "the resistance of a wire";
+        public Text words() {
+            return Refusals.text("the resistance of a wire");
         }
 
         @Override
@@ -263,8 +265,8 @@ public sealed interface Measured {
         }
 
         @Override
-        public String words() {
-            return "the resistance of a joint";
+        public Text words() {
+            return Refusals.text("the resistance of a joint");
         }
 
         @Override

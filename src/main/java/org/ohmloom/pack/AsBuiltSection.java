@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ohmloom.bench.AsBuiltRecord;
 import org.ohmloom.bench.Judgement;
-import org.ohmloom.bench.TestTexts;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.model.Reading;
 import org.ohmloom.pack.page.Block;
@@ -77,7 +76,7 @@ final class AsBuiltSection {
     }
 
     private static String what(Reading reading) {
-        String words = TestTexts.measured(reading.measured()).english().replaceFirst("^(a|the) ", "");
+        String words = reading.measured().words().english().replaceFirst("^(a|the) ", "");
         String named = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
         return reading.replaces() ? named + ", in use" : named;
     }

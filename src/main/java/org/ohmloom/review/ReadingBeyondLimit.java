@@ -3,7 +3,6 @@ package org.ohmloom.review;
 import java.util.List;
 import java.util.function.Consumer;
 import org.ohmloom.bench.Judgement;
-import org.ohmloom.bench.TestTexts;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.model.Reading;
 import org.ohmloom.units.Quantity;
@@ -34,8 +33,7 @@ final class ReadingBeyondLimit implements Rule {
 
     private static Finding finding(Judgement judgement) {
         Reading reading = judgement.reading();
-        Text of = INFO.text(
-                "of", TestTexts.measured(reading.measured()), reading.measured().place());
+        Text of = INFO.text("of", reading.measured().words(), reading.measured().place());
         Text what = reading.serialNumber()
                 .map(serial -> INFO.text("serial-number", of, serial))
                 .orElse(of);

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.ohmloom.bench.Judgement;
-import org.ohmloom.bench.TestTexts;
 import org.ohmloom.edit.TakeOut;
 import org.ohmloom.model.Reading;
 import org.ohmloom.tables.BenchLimit;
@@ -42,7 +41,7 @@ final class ReadingImplausible implements Rule {
                         "of",
                         INFO.text(
                                 "of",
-                                TestTexts.measured(reading.measured()),
+                                reading.measured().words(),
                                 reading.measured().place()))
                 .value("value", judgement.value().orElseThrow().canonical(), Unit.OHM)
                 .value("least", judgement.implausible().orElseThrow().canonical(), Unit.OHM)

@@ -10,7 +10,6 @@ import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Replacement;
 import org.ohmloom.bench.Task;
-import org.ohmloom.bench.TestTexts;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.model.Reading;
 import org.ohmloom.model.ReadingId;
@@ -62,7 +61,7 @@ final class ReadingFacts {
                 + (used ? WORDS.get("reading.the-calculation-uses-it") : "");
         String of = WORDS.get(
                 "reading.of",
-                TradeWords.capital(Words.said(TestTexts.measured(reading.measured()))),
+                TradeWords.capital(Words.said(reading.measured().words())),
                 reading.measured().place(),
                 reading.serialNumber()
                         .map(serial -> WORDS.get("reading.serial-number", serial))

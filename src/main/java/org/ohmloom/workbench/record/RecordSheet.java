@@ -16,7 +16,6 @@ import org.ohmloom.bench.BenchResults;
 import org.ohmloom.bench.Judgement;
 import org.ohmloom.bench.Task;
 import org.ohmloom.bench.TestPlan;
-import org.ohmloom.bench.TestTexts;
 import org.ohmloom.bench.Verdict;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.model.Harness;
@@ -264,7 +263,7 @@ final class RecordSheet implements Sheet<RecordSheet.Row> {
                 Judgement judgement = record.of(reading).orElseThrow();
                 Task task = new Task(
                         reading.measured(),
-                        Text.of(TradeWords.capital(Words.said(TestTexts.measured(reading.measured())))),
+                        Text.of(TradeWords.capital(Words.said(reading.measured().words()))),
                         List.of());
                 rows.add(new Row(key(task) + "|" + reading.id(), task, Optional.of(reading), judgement, harness));
             }
