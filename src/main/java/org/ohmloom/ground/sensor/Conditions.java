@@ -1,5 +1,9 @@
 package org.ohmloom.ground.sensor;
 
+import java.util.Optional;
+import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
+
 /**
  * What disturbs a reading, as the solved network has it or as it would ideally be.
  *
@@ -29,6 +33,18 @@ record Conditions(
     /** V(sensor's return) - V(unit's sensor return) without the signal's own current, V. */
     double returnVolts() {
         return ownReturnVolts + otherReturnVolts;
+    }
+
+    /** How wires and input came between these and the conditions before; empty for what is no matter of theirs. */
+    Optional<Text> wiring(Disturbance disturbance, Conditions before) {
+        return switch (disturbance) {
+            case OWN_RETURN, OTHER_RETURN -> Optional.of(
+                    ReadingTexts.text("formula.in-return", Formats.volts(returnVolts() - before.returnVolts())));
+            case LEADS -> Optional.of(
+                    ReadingTexts.text("formula.in-series", Formats.ohms(leadOhms), Formats.ohms(returnOhms)));
+            case LOAD -> Optional.of(ReadingTexts.text("formula.across-input", Formats.ohms(1 / inputSiemens)));
+            default -> Optional.empty();
+        };
     }
 
     Conditions withReference(double reference, double supply) {

@@ -90,19 +90,10 @@ final class LevelChannel implements Channel {
 
     @Override
     public Text formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
-        Text cause =
-                switch (disturbance) {
-                    case OWN_RETURN, OTHER_RETURN -> ReadingTexts.text(
-                            "formula.in-return", Formats.volts(after.returnVolts() - before.returnVolts()));
-                    case LEADS -> ReadingTexts.text(
-                            "formula.in-series", Formats.ohms(after.leadOhms()), Formats.ohms(after.returnOhms()));
-                    case LOAD -> ReadingTexts.text("formula.across-input", Formats.ohms(1 / after.inputSiemens()));
-                    default -> Text.NONE;
-                };
         String was = Figures.of(reading(value, before), "V");
         String is = Figures.of(reading(value, after), "V");
-        return cause == Text.NONE
-                ? ReadingTexts.text("formula.level", was, is)
-                : ReadingTexts.text("formula.level-with", was, is, cause);
+        return after.wiring(disturbance, before)
+                .map(cause -> ReadingTexts.text("formula.level-with", was, is, cause))
+                .orElseGet(() -> ReadingTexts.text("formula.level", was, is));
     }
 }

@@ -99,18 +99,10 @@ final class ResistanceChannel implements Channel {
 
     @Override
     public Text formula(Disturbance disturbance, double value, Conditions before, Conditions after) {
-        Text cause =
-                switch (disturbance) {
-                    case OWN_RETURN, OTHER_RETURN -> ReadingTexts.text(
-                            "formula.in-return", Formats.volts(after.returnVolts() - before.returnVolts()));
-                    case LEADS -> ReadingTexts.text(
-                            "formula.in-series", Formats.ohms(after.leadOhms()), Formats.ohms(after.returnOhms()));
-                    case LOAD -> ReadingTexts.text("formula.across-input", Formats.ohms(1 / after.inputSiemens()));
-                    case HEAT -> Text.of(Formats.watts(watts(value, before)) + " / ("
-                            + Formats.watts(
-                                    measurement.dissipationWattsPerKelvin().orElse(Double.NaN)) + "/K)");
-                    default -> disturbance.words();
-                };
+        Text cause = disturbance == Disturbance.HEAT
+                ? Text.of(Formats.watts(watts(value, before)) + " / ("
+                        + Formats.watts(measurement.dissipationWattsPerKelvin().orElse(Double.NaN)) + "/K)")
+                : after.wiring(disturbance, before).orElseGet(disturbance::words);
         return ReadingTexts.text(
                 "formula.pull-up",
                 cause,
