@@ -73,11 +73,16 @@ final class Inputs {
                 .toList();
         if (named.isEmpty()) {
             List<String> names = all.stream().map(OperatingState::name).toList();
-            throw new RefusedInputException("no operating state '" + asked.get() + "'"
-                    + NearestText.to(asked.get(), names)
-                            .map(near -> "; did you mean '" + near + "'?")
-                            .orElse("; the harness has none"));
+            throw notInHarness("operating state", asked.get(), names);
         }
         return named;
+    }
+
+    /** The refusal of something that was asked for by a name nothing of its kind has. */
+    static RefusedInputException notInHarness(String kind, String asked, List<String> names) {
+        return new RefusedInputException("no " + kind + " '" + asked + "'"
+                + (names.isEmpty()
+                        ? "; the harness has none"
+                        : NearestText.question(asked, names).english()));
     }
 }

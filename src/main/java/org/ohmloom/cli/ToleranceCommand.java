@@ -15,7 +15,6 @@ import org.ohmloom.analysis.tolerance.ToleranceStudy;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
-import org.ohmloom.model.NearestText;
 import org.ohmloom.model.StateId;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -124,10 +123,7 @@ final class ToleranceCommand implements Callable<Integer> {
                 .map(each -> each.id().value())
                 .toList();
         if (!loads.contains(load)) {
-            throw new RefusedInputException("no load '" + load + "'"
-                    + NearestText.to(load, loads)
-                            .map(near -> "; did you mean '" + near + "'?")
-                            .orElse("; the harness has none"));
+            throw Inputs.notInHarness("load", load, loads);
         }
         return Optional.of(new ComponentId(load));
     }

@@ -31,7 +31,12 @@ public record RenamePlan(List<Line> lines) {
      * @param now     its identity afterwards; that of now where nothing can be made
      * @param problem what speaks against it; empty when nothing does
      */
-    public record Line(ElementId old, String now, Text problem) {}
+    public record Line(ElementId old, String now, Text problem) {
+        /** Whether nothing is wrong with it. */
+        public boolean fits() {
+            return problem.equals(Text.NONE);
+        }
+    }
 
     public RenamePlan {
         lines = List.copyOf(lines);
@@ -82,10 +87,7 @@ public record RenamePlan(List<Line> lines) {
         lines.forEach(line -> left.remove(line.old().value()));
         List<Line> checked = new ArrayList<>();
         for (Line line : lines) {
-            checked.add(
-                    line.problem().equals(Text.NONE)
-                            ? new Line(line.old(), line.now(), problem(line, wanted, left))
-                            : line);
+            checked.add(line.fits() ? new Line(line.old(), line.now(), problem(line, wanted, left)) : line);
         }
         return new RenamePlan(checked);
     }
@@ -111,16 +113,13 @@ public record RenamePlan(List<Line> lines) {
 
     /** Whether all of them can be given and one changes at least. */
     public boolean isReady() {
-        return lines.stream().allMatch(line -> line.problem().equals(Text.NONE))
+        return lines.stream().allMatch(Line::fits)
                 && lines.stream().anyMatch(line -> !line.now().equals(line.old().value()));
     }
 
     /** What speaks against it, first come first. */
     public Optional<Text> problem() {
-        return lines.stream()
-                .map(Line::problem)
-                .filter(each -> !each.equals(Text.NONE))
-                .findFirst();
+        return lines.stream().filter(line -> !line.fits()).map(Line::problem).findFirst();
     }
 
     /**

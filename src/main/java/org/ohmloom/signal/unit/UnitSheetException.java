@@ -2,6 +2,7 @@ package org.ohmloom.signal.unit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.ohmloom.words.Refusals;
 import org.ohmloom.words.Text;
@@ -22,24 +23,24 @@ public final class UnitSheetException extends WordedException {
      * @param line   number of the line; empty where the sheet as a whole is meant
      * @param within column or pin in that line; empty for the line as a whole
      */
-    record Place(String sheet, List<Long> line, List<Text> within) {
+    record Place(String sheet, Optional<Long> line, Optional<Text> within) {
 
         Place(String sheet) {
-            this(sheet, List.of(), List.of());
+            this(sheet, Optional.empty(), Optional.empty());
         }
 
         Place(String sheet, long line) {
-            this(sheet, List.of(line), List.of());
+            this(sheet, Optional.of(line), Optional.empty());
         }
 
         Place(String sheet, long line, Text within) {
-            this(sheet, List.of(line), List.of(within));
+            this(sheet, Optional.of(line), Optional.of(within));
         }
 
         private Text words(Function<Long, Text> naming) {
             List<Text> parts = new ArrayList<>(List.of(Text.of(sheet)));
-            line.forEach(each -> parts.add(naming.apply(each)));
-            parts.addAll(within);
+            line.ifPresent(each -> parts.add(naming.apply(each)));
+            within.ifPresent(parts::add);
             return Text.joined(", ", parts);
         }
     }

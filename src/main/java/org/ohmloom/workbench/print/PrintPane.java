@@ -65,7 +65,10 @@ final class PrintPane extends JPanel {
     private final JProgressBar progress = new JProgressBar();
     private final JButton print = new JButton();
     private final JButton cancel = new JButton();
-    private final transient List<JButton> turning = new ArrayList<>();
+    private final JButton first = turn("first", () -> turnTo(0));
+    private final JButton previous = turn("previous", () -> turnBy(-1));
+    private final JButton next = turn("next", () -> turnBy(1));
+    private final transient List<JButton> zooming = new ArrayList<>();
     private transient Optional<PrintedDocument> set = Optional.empty();
     private transient Optional<Throwable> notSet = Optional.empty();
     private int sheet;
@@ -172,17 +175,17 @@ final class PrintPane extends JPanel {
     private JComponent sheets() {
         JPanel pane = new JPanel(
                 new MigLayout("insets 0, fill, gap 4, novisualpadding", "[][][][]push[][][]", "[][grow,fill]"));
-        pane.add(turn("first", () -> turnTo(0)));
-        pane.add(turn("previous", () -> turnTo(sheet - 1)));
+        pane.add(first);
+        pane.add(previous);
         place.setName("print-place");
         // as wide as it gets once there are sheets
         int wide = new JLabel(words.get("place", "888", "888")).getPreferredSize().width;
         place.setMinimumSize(new Dimension(wide, place.getPreferredSize().height));
         pane.add(place);
-        pane.add(turn("next", () -> turnTo(sheet + 1)));
-        pane.add(turn("smaller", () -> preview.zoom(-1)));
-        pane.add(turn("larger", () -> preview.zoom(1)));
-        pane.add(turn("whole", preview::fit), "wrap");
+        pane.add(next);
+        pane.add(zoom("smaller", () -> preview.zoom(-1)));
+        pane.add(zoom("larger", () -> preview.zoom(1)));
+        pane.add(zoom("whole", preview::fit), "wrap");
         JScrollPane scroll = new JScrollPane(preview);
         preview.getAccessibleContext().setAccessibleName(words.get("sheet"));
         scroll.getViewport().addComponentListener(new ComponentAdapter() {
@@ -195,18 +198,23 @@ final class PrintPane extends JPanel {
         return pane;
     }
 
+    private JButton zoom(String key, Runnable task) {
+        JButton button = turn(key, task);
+        zooming.add(button);
+        return button;
+    }
+
     private JButton turn(String key, Runnable task) {
         JButton button = new JButton(words.get("turn." + key));
         button.setName("print-" + key);
         button.setToolTipText(words.get("turn." + key + ".about"));
         button.addActionListener(event -> task.run());
-        turning.add(button);
         return button;
     }
 
     private void bind() {
-        key(Keys.plain(KeyEvent.VK_PAGE_DOWN), () -> turnTo(sheet + 1));
-        key(Keys.plain(KeyEvent.VK_PAGE_UP), () -> turnTo(sheet - 1));
+        key(Keys.plain(KeyEvent.VK_PAGE_DOWN), () -> turnBy(1));
+        key(Keys.plain(KeyEvent.VK_PAGE_UP), () -> turnBy(-1));
         key(Keys.menu(KeyEvent.VK_EQUALS), () -> preview.zoom(1));
         key(Keys.menu(KeyEvent.VK_MINUS), () -> preview.zoom(-1));
         key(Keys.menu(KeyEvent.VK_0), preview::fit);
@@ -245,6 +253,10 @@ final class PrintPane extends JPanel {
         refresh();
     }
 
+    private void turnBy(int sheets) {
+        turnTo(sheet + sheets);
+    }
+
     private void turnTo(int wanted) {
         set.filter(document -> wanted >= 0 && wanted < document.sheetCount()).ifPresent(document -> {
             sheet = wanted;
@@ -267,13 +279,10 @@ final class PrintPane extends JPanel {
         place.setText(set.map(document ->
                         words.get("place", String.valueOf(sheet + 1), String.valueOf(document.sheetCount())))
                 .orElse(notSet.isPresent() ? " " : words.get("setting")));
-        int last = set.map(PrintedDocument::sheetCount).orElse(0) - 1;
-        turning.forEach(button -> button.setEnabled(
-                switch (String.valueOf(button.getName())) {
-                    case "print-first", "print-previous" -> sheet > 0;
-                    case "print-next" -> sheet < last;
-                    default -> set.isPresent();
-                }));
+        first.setEnabled(sheet > 0);
+        previous.setEnabled(sheet > 0);
+        next.setEnabled(sheet < set.map(PrintedDocument::sheetCount).orElse(0) - 1);
+        zooming.forEach(button -> button.setEnabled(set.isPresent()));
         boolean printer = printers.getSelectedItem() != null;
         String problem = notSet.map(Words::said).orElse(printer ? "" : words.get("no-printer.about"));
         if (set.isPresent()) {
