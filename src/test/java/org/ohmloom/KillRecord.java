@@ -24,9 +24,17 @@ public final class KillRecord {
         }
     }
 
-    /** Notes what came of a kill. */
-    public void add(String line) throws IOException {
-        Files.writeString(file, line + "\n", StandardOpenOption.APPEND);
+    /** One kill of a campaign. */
+    public interface Kill {
+        /** Kills and returns the line of what came of it; throws where that is not as it must be. */
+        String of(int number) throws Exception;
+    }
+
+    /** Kills until it tells of so many. */
+    public void upTo(int kills, Kill kill) throws Exception {
+        for (int number = done(); number < kills; number++) {
+            Files.writeString(file, kill.of(number) + "\n", StandardOpenOption.APPEND);
+        }
     }
 
     /** How many kills it tells of. */

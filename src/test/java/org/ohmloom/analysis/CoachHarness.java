@@ -122,7 +122,8 @@ public final class CoachHarness {
         }
     }
 
-    private static Draw draw(int number) {
+    /** A load of each of four kinds in turn. */
+    static Draw draw(int number) {
         return switch (number % 4) {
             case 0 -> new Draw.Lamp(5, 24);
             case 1 -> new Draw.ConstantPower(3, 24);
@@ -152,15 +153,15 @@ public final class CoachHarness {
                 .withGauge(open ? Optional.empty() : Optional.of(Gauge.metric(areaMm2))));
     }
 
-    private static WireEnd at(String component, String terminal) {
+    static WireEnd at(String component, String terminal) {
         return new WireEnd.AtTerminal(new ComponentId(component), terminal);
     }
 
-    private static WireEnd splice(String id) {
+    static WireEnd splice(String id) {
         return new WireEnd.AtSplice(new SpliceId(id));
     }
 
-    private static WireEnd ground(String id) {
+    static WireEnd ground(String id) {
         return new WireEnd.AtGround(new GroundPointId(id));
     }
 }

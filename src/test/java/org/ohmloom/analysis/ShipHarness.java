@@ -1,5 +1,10 @@
 package org.ohmloom.analysis;
 
+import static org.ohmloom.analysis.CoachHarness.at;
+import static org.ohmloom.analysis.CoachHarness.draw;
+import static org.ohmloom.analysis.CoachHarness.ground;
+import static org.ohmloom.analysis.CoachHarness.splice;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,9 +20,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.DesignRules;
 import org.ohmloom.model.Device;
-import org.ohmloom.model.Draw;
 import org.ohmloom.model.Driver;
-import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Load;
 import org.ohmloom.model.OperatingState;
@@ -29,7 +32,6 @@ import org.ohmloom.model.Sensor;
 import org.ohmloom.model.Setting;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.model.SolidStateOutput;
-import org.ohmloom.model.SpliceId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.units.Gauge;
@@ -156,13 +158,13 @@ public final class ShipHarness {
         wire(at("FB" + zone, Integer.toString(circuit)), at("F" + name, "1"), 1.5, SignalClass.FEED);
         wire(at("F" + name, "2"), splice("D" + name), 1.5, SignalClass.FEED);
         for (int each = 1; each <= LOADS_OF_A_CIRCUIT; each++) {
-            load("H" + name + "-" + each, splice("D" + name), splice("R" + zone), far);
+            load("H" + name + "-" + each, loads, splice("D" + name), splice("R" + zone), far);
         }
     }
 
-    private void load(String id, WireEnd feed, WireEnd back, String place) {
+    private void load(String id, List<ComponentId> among, WireEnd feed, WireEnd back, String place) {
         component(id, Load.of(draw(loads.size() + always.size())), place);
-        (id.startsWith("HK") || id.startsWith("HQ") ? always : loads).add(new ComponentId(id));
+        among.add(new ComponentId(id));
         wire(feed, at(id, "+"), 0.5, SignalClass.FEED);
         wire(at(id, "-"), back, 0.5, SignalClass.RETURN);
     }
@@ -174,7 +176,7 @@ public final class ShipHarness {
         wire(at("FK" + zone, "2"), at("K" + zone, "30"), 1.5, SignalClass.FEED);
         wire(at("FK" + zone, "2"), at("K" + zone, "86"), 0.5, SignalClass.FEED);
         wire(at("K" + zone, "85"), ground("GA" + zone), 0.5, SignalClass.RETURN);
-        load("HK" + zone, at("K" + zone, "87"), ground("GB" + zone), far);
+        load("HK" + zone, always, at("K" + zone, "87"), ground("GB" + zone), far);
     }
 
     private void output(int zone, int number, String place, String far) {
@@ -195,7 +197,7 @@ public final class ShipHarness {
         outputs.add(new ComponentId("Q" + name));
         wire(at("FB" + zone, Integer.toString(5 + number)), at("FQ" + name, "1"), 1, SignalClass.FEED);
         wire(at("FQ" + name, "2"), at("Q" + name, "in"), 1, SignalClass.FEED);
-        load("HQ" + name, at("Q" + name, "out"), splice("R" + zone), far);
+        load("HQ" + name, always, at("Q" + name, "out"), splice("R" + zone), far);
     }
 
     /** A control unit with its supply, and sensors on a common reference supply and return. */
@@ -233,15 +235,6 @@ public final class ShipHarness {
         }
     }
 
-    private static Draw draw(int number) {
-        return switch (number % 4) {
-            case 0 -> new Draw.Lamp(5, 24);
-            case 1 -> new Draw.ConstantPower(3, 24);
-            case 2 -> new Draw.Motor(0.2, 0.6, 24);
-            default -> new Draw.Resistive(0.1, 24);
-        };
-    }
-
     private OperatingState state(int number) {
         boolean running = number > 1;
         OperatingState state = OperatingState.of(
@@ -268,17 +261,5 @@ public final class ShipHarness {
     private void wire(WireEnd from, WireEnd to, double areaMm2, SignalClass signalClass) {
         wires.add(
                 Wire.of("W" + (wires.size() + 1), from, to, signalClass).withGauge(Optional.of(Gauge.metric(areaMm2))));
-    }
-
-    private static WireEnd at(String component, String terminal) {
-        return new WireEnd.AtTerminal(new ComponentId(component), terminal);
-    }
-
-    private static WireEnd splice(String id) {
-        return new WireEnd.AtSplice(new SpliceId(id));
-    }
-
-    private static WireEnd ground(String id) {
-        return new WireEnd.AtGround(new GroundPointId(id));
     }
 }

@@ -57,9 +57,7 @@ public final class KillRun {
 
     /** Kills until the record tells of so many; throws at the first file that is not whole. */
     void run(int kills) throws Exception {
-        for (int number = done(); number < kills; number++) {
-            record.add(kill(number));
-        }
+        record.upTo(kills, this::kill);
     }
 
     int done() throws IOException {

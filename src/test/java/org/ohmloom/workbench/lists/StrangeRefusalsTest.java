@@ -9,38 +9,31 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.TransferHandler;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.store.HarnessText;
-import org.ohmloom.words.PseudoLanguage;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
 import org.ohmloom.workbench.sheet.SheetTable;
+import org.ohmloom.workbench.words.InStrangeLanguage;
 import org.ohmloom.workbench.words.PlainWords;
 
 /** What is refused where a person typed, pasted or opened something is said in the language of the display. */
+@ExtendWith(InStrangeLanguage.class)
 class StrangeRefusalsTest {
 
     private static final int CONDUCTOR = 3;
 
-    private final Locale usual = Locale.getDefault(Locale.Category.DISPLAY);
     private Stage stage;
 
     @BeforeEach
     void strange() {
-        Locale.setDefault(Locale.Category.DISPLAY, PseudoLanguage.LOCALE);
         stage = new Stage().openExample("teaching");
-    }
-
-    @AfterEach
-    void asItWas() {
-        Locale.setDefault(Locale.Category.DISPLAY, usual);
     }
 
     @Test

@@ -61,9 +61,7 @@ public final class KillEditsRun {
 
     /** Kills until the record tells of so many; throws where something kept is not offered or a file is touched. */
     void run(int kills) throws Exception {
-        for (int number = done(); number < kills; number++) {
-            record.add(kill(number));
-        }
+        record.upTo(kills, this::kill);
     }
 
     int done() throws IOException {

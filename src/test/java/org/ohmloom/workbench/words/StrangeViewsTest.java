@@ -8,19 +8,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.store.HarnessText;
-import org.ohmloom.words.PseudoLanguage;
 import org.ohmloom.workbench.ComponentTree;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
@@ -30,6 +28,7 @@ import org.ohmloom.workbench.widget.CardPages;
  * In the made-up language no English is left in the views whose numbers come with sentences from the floors below: neither in
  * cells and tips nor in how the numbers of a row came about. Words of the tables' rows count as quoted, as citations name them.
  */
+@ExtendWith(InStrangeLanguage.class)
 class StrangeViewsTest {
 
     /** Views that quote protection, conductors and channels, whose texts have not all come over. */
@@ -42,18 +41,11 @@ class StrangeViewsTest {
     /** Rows of a list that are chosen in turn. */
     private static final int MOST_ROWS = 12;
 
-    private final Locale usual = Locale.getDefault(Locale.Category.DISPLAY);
     private Stage stage;
 
     @BeforeEach
     void strange() {
-        Locale.setDefault(Locale.Category.DISPLAY, PseudoLanguage.LOCALE);
         stage = new Stage();
-    }
-
-    @AfterEach
-    void asItWas() {
-        Locale.setDefault(Locale.Category.DISPLAY, usual);
     }
 
     @ParameterizedTest

@@ -7,7 +7,6 @@ import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -16,9 +15,9 @@ import javax.swing.Action;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.text.JTextComponent;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.edit.Edit;
@@ -30,7 +29,6 @@ import org.ohmloom.review.Evidence;
 import org.ohmloom.review.Finding;
 import org.ohmloom.store.HarnessText;
 import org.ohmloom.units.Gauge;
-import org.ohmloom.words.PseudoLanguage;
 import org.ohmloom.workbench.ComponentTree;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
@@ -39,23 +37,17 @@ import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.findings.FindingsModel;
 
 /** In the made-up language no English is left in what the window shows from the floors below it: whatever is said has a key. */
+@ExtendWith(InStrangeLanguage.class)
 class StrangeWindowTest {
 
     /** Rules that quote proposals and the words of tables. */
     private static final Set<String> QUOTING = Set.of("device-exceeds-conductor", "device-too-far-from-source");
 
-    private final Locale usual = Locale.getDefault(Locale.Category.DISPLAY);
     private Stage stage;
 
     @BeforeEach
     void strange() {
-        Locale.setDefault(Locale.Category.DISPLAY, PseudoLanguage.LOCALE);
         stage = new Stage();
-    }
-
-    @AfterEach
-    void asItWas() {
-        Locale.setDefault(Locale.Category.DISPLAY, usual);
     }
 
     @ParameterizedTest
