@@ -21,6 +21,7 @@ import org.ohmloom.workbench.settings.Look;
 import org.ohmloom.workbench.study.DutyRangeStudy;
 import org.ohmloom.workbench.study.ReturnsPane;
 import org.ohmloom.workbench.study.Study;
+import org.ohmloom.workbench.study.TolerancePane;
 import org.ohmloom.workbench.whatif.WhatIfPane;
 import org.ohmloom.workbench.window.WorkbenchView;
 
@@ -80,6 +81,7 @@ public final class WorkbenchPictures {
         takeStart(folder);
         WorkbenchPictures pictures = new WorkbenchPictures(folder);
         pictures.sideCopy();
+        pictures.tolerance();
         pictures.window(Look.LIGHT, "window");
         pictures.window(Look.DARK, "window-dark");
         pictures.faults();
@@ -94,6 +96,18 @@ public final class WorkbenchPictures {
 
     private void start() throws IOException {
         write("start", OffscreenWindow.open(Look.LIGHT, 1000, 640, VIEWS).picture());
+    }
+
+    /** Two hundred harnesses drawn from the teaching example. */
+    private void tolerance() throws IOException {
+        OffscreenWindow window = OffscreenWindow.open(Look.LIGHT, WIDTH, HEIGHT, VIEWS);
+        open(window, "teaching");
+        window.work(view -> {
+            view.viewTabs().showStudy(TolerancePane.KEY);
+            ((TolerancePane) view.viewTabs().study(TolerancePane.KEY)).draw();
+        });
+        window.await(view -> !((TolerancePane) view.viewTabs().study(TolerancePane.KEY)).isBusy());
+        view(window, TolerancePane.KEY);
     }
 
     /** What a change does to the teaching example, on a side copy and against what was opened. */
@@ -121,7 +135,8 @@ public final class WorkbenchPictures {
         window.work(view -> view.viewTabs().showStudy(DutyRangeStudy.KEY));
         window.await(view -> view.desk().dutySteps().isPresent());
         for (String key : window.ask(view -> view.viewTabs().keys())) {
-            if (!List.of(WhatIfPane.KEY, ComparePane.KEY, ReturnsPane.KEY).contains(key)) {
+            if (!List.of(WhatIfPane.KEY, ComparePane.KEY, ReturnsPane.KEY, TolerancePane.KEY)
+                    .contains(key)) {
                 view(window, key);
             }
         }

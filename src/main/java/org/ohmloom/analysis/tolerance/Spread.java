@@ -58,8 +58,14 @@ public record Spread(SpreadKind kind, SpreadShape shape, double lowUnits, double
         return plain(lowUnits) + " to " + plain(highUnits) + " " + kind.unit() + ", " + shape.key();
     }
 
+    /** As a person types it: "-10..10", "-30..100,peaked". */
+    public String typed() {
+        String ends = plain(lowUnits) + ".." + plain(highUnits);
+        return isNone() ? "none" : shape == SpreadShape.EVEN ? ends : ends + "," + shape.key();
+    }
+
     /** A number as a person writes it. */
-    static String plain(double number) {
+    public static String plain(double number) {
         String text = String.format(Locale.ROOT, "%.1f", number);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2).replaceFirst("^-0$", "0") : text;
     }

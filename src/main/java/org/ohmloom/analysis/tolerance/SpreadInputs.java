@@ -2,7 +2,6 @@ package org.ohmloom.analysis.tolerance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -20,6 +19,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.tables.LengthTolerance;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.words.UnfitException;
 
 /** Finds everything in a harness that varies by itself. What was measured does not. */
 final class SpreadInputs {
@@ -144,12 +144,11 @@ final class SpreadInputs {
                             .filter(id -> id.value().equals(element))
                             .isPresent());
             if (!element.isEmpty() && !has) {
-                throw new IllegalArgumentException(String.format(
-                        Locale.ROOT,
+                throw new UnfitException(
                         "%s: there is no '%s' with a %s; write an id of the harness",
                         key,
                         element,
-                        spread.kind().words()));
+                        spread.kind().words());
             }
         });
     }

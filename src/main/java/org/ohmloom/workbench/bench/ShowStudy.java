@@ -18,11 +18,10 @@ final class ShowStudy extends Command {
      *
      * @param name what its tab is called
      */
-    ShowStudy(Bench bench, TabName name, char mnemonic) {
+    ShowStudy(Bench bench, TabName name) {
         super("study-" + name.key(), name.title(), name.about());
         this.bench = bench;
         this.key = name.key();
-        withMnemonic(mnemonic);
     }
 
     @Override

@@ -26,6 +26,7 @@ import org.ohmloom.workbench.study.SensorStudy;
 import org.ohmloom.workbench.study.StartStudy;
 import org.ohmloom.workbench.study.Study;
 import org.ohmloom.workbench.study.TabName;
+import org.ohmloom.workbench.study.TolerancePane;
 import org.ohmloom.workbench.whatif.WhatIfPane;
 
 /** The studies in the order of their tabs. */
@@ -68,16 +69,18 @@ public final class Studies {
     /** A command for each that brings it to the front. */
     public static List<Command> commands(Bench bench) {
         List<Command> all = new ArrayList<>();
-        all.add(new ShowStudy(bench, TabName.of(CurrentsPane.KEY), 'C'));
-        ALL.forEach(study -> all.add(new ShowStudy(bench, TabName.of(study), letter(study.key()))));
-        all.add(new ShowStudy(bench, TabName.of(ReturnsPane.KEY), 'R'));
-        all.add(new ShowStudy(bench, TabName.of(PinViewPane.KEY), 'G'));
-        all.add(new ShowStudy(bench, TabName.of(ChannelsPane.KEY), 'Z'));
-        all.add(new ShowStudy(bench, TabName.of(StatesPane.KEY), 'Q'));
-        all.add(new ShowStudy(bench, TabName.of(FabricationPane.KEY), 'K'));
-        all.add(new ShowStudy(bench, TabName.of(RecordPane.KEY), 'B'));
-        all.add(new ShowStudy(bench, TabName.of(ComparePane.KEY), 'M'));
-        all.add(new ShowStudy(bench, TabName.of(WhatIfPane.KEY), 'J'));
+        all.add(new ShowStudy(bench, TabName.of(CurrentsPane.KEY)).withMnemonic('C'));
+        ALL.forEach(study -> all.add(new ShowStudy(bench, TabName.of(study)).withMnemonic(letter(study.key()))));
+        all.add(new ShowStudy(bench, TabName.of(ReturnsPane.KEY)).withMnemonic('R'));
+        // No letter of this menu is left.
+        all.add(new ShowStudy(bench, TabName.of(TolerancePane.KEY)));
+        all.add(new ShowStudy(bench, TabName.of(PinViewPane.KEY)).withMnemonic('G'));
+        all.add(new ShowStudy(bench, TabName.of(ChannelsPane.KEY)).withMnemonic('Z'));
+        all.add(new ShowStudy(bench, TabName.of(StatesPane.KEY)).withMnemonic('Q'));
+        all.add(new ShowStudy(bench, TabName.of(FabricationPane.KEY)).withMnemonic('K'));
+        all.add(new ShowStudy(bench, TabName.of(RecordPane.KEY)).withMnemonic('B'));
+        all.add(new ShowStudy(bench, TabName.of(ComparePane.KEY)).withMnemonic('M'));
+        all.add(new ShowStudy(bench, TabName.of(WhatIfPane.KEY)).withMnemonic('J'));
         return all;
     }
 }

@@ -61,7 +61,7 @@ final class ViewBar extends JPanel {
         jobs.put("draw", List.of("layout", "pin-view", "channels"));
         jobs.put(
                 "run", List.of("currents", "state-matrix", "start-up", "charge", "combinations", "duty", "duty-range"));
-        jobs.put("size", List.of("conductors", "protection", "returns"));
+        jobs.put("size", List.of("conductors", "protection", "returns", "tolerance"));
         jobs.put("build", List.of("fabrication", "as-built"));
         jobs.put("change", List.of("what-if", "revision"));
         return Collections.unmodifiableMap(jobs);

@@ -187,6 +187,7 @@ final class MenuPlan {
                             "study-duty-range",
                             "study-conductors",
                             "study-returns",
+                            "study-tolerance",
                             "study-pin-view",
                             "study-channels",
                             "study-state-matrix",

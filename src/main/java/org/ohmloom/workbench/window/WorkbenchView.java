@@ -75,6 +75,7 @@ import org.ohmloom.workbench.record.TakeInValues;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.states.StatesPane;
 import org.ohmloom.workbench.study.CurrentsPane;
+import org.ohmloom.workbench.study.TolerancePane;
 import org.ohmloom.workbench.whatif.WhatIf;
 import org.ohmloom.workbench.whatif.WhatIfBand;
 import org.ohmloom.workbench.whatif.WhatIfCommands;
@@ -144,6 +145,7 @@ public final class WorkbenchView extends JPanel {
                 currents,
                 Studies.ALL,
                 List.of(
+                        new TolerancePane(desk, services.painter(), samples, services.eventThread()),
                         new PinViewPane(desk, samples),
                         new ChannelsPane(desk, services, samples),
                         new StatesPane(desk),

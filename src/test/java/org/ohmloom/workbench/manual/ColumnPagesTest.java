@@ -20,6 +20,7 @@ import org.ohmloom.workbench.sheet.Adding;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.study.Study;
+import org.ohmloom.workbench.study.TolerancePane;
 
 /**
  * Pages of the manual about a view or a list end with its columns as they are. After a change of a column,
@@ -62,6 +63,8 @@ class ColumnPagesTest {
         listed.put("views/fabrication", FabricationPane.sheets());
         RecordPane record = (RecordPane) stage.view.viewTabs().study(RecordPane.KEY);
         listed.put("views/as-built", List.of(record.sheet()));
+        TolerancePane tolerance = (TolerancePane) stage.view.viewTabs().study(TolerancePane.KEY);
+        listed.put("views/tolerance", List.of(tolerance.sheet()));
         return listed;
     }
 

@@ -124,6 +124,7 @@ class CommandBookTest {
             study-duty-range | Duty range |
             study-conductors | Conductors |
             study-returns | Returns |
+            study-tolerance | Tolerance |
             study-pin-view | Pin view |
             study-channels | Channels |
             study-state-matrix | State matrix |
