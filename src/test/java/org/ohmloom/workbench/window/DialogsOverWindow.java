@@ -17,6 +17,7 @@ import org.ohmloom.workbench.command.Command;
 final class DialogsOverWindow {
 
     private static final int ROUNDS_OF_LAYOUT = 4;
+    private static final int LOOKS = 5;
 
     private final WorkbenchWindow window;
     private final List<String> cut = new ArrayList<>();
@@ -70,7 +71,17 @@ final class DialogsOverWindow {
                 .anyMatch(each -> each instanceof JProgressBar bar && bar.isShowing() && bar.isIndeterminate());
     }
 
+    /** What stays cut in a window, however often one looks: what came in a moment ago may not have its room yet. */
     static List<String> cut(String where, Window of) {
+        List<String> cut = cutNow(where, of);
+        for (int look = 1; look < LOOKS && !cut.isEmpty(); look++) {
+            settle();
+            cut = cutNow(where, of);
+        }
+        return cut;
+    }
+
+    private static List<String> cutNow(String where, Window of) {
         // texts take their lines when they have their width, and what is around them makes room then
         for (int round = 0; round < ROUNDS_OF_LAYOUT; round++) {
             OnEventThread.run(of::validate);

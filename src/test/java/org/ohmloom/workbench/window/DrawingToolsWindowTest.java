@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import javax.swing.JMenuItem;
 import javax.swing.MenuSelectionManager;
 import org.junit.jupiter.api.Test;
+import org.ohmloom.draw.BoardPlaces;
 import org.ohmloom.draw.Line;
 import org.ohmloom.model.BundleSegment;
 import org.ohmloom.model.Component;
@@ -69,7 +70,8 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
                 List.of(ends(terminal("BT1", "+"), cavity("X1", "1")), ends(cavity("X1", "2"), terminal("BT1", "-"))),
                 harness().wires().all().stream()
                         .map(wire -> ends(wire.from(), wire.to()))
-                        .toList());
+                        .toList(),
+                this::hint);
         assertEquals(
                 List.of("Place battery BT1", "Place lamp E1", "Draw segment SG1", "Draw wire W1", "Draw wire W2"),
                 OnEventThread.get(
@@ -240,21 +242,21 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
     }
 
     private Point breakout(String id) {
-        Position place = place(id);
-        org.ohmloom.draw.Point at =
-                OnEventThread.get(() -> pane().board().orElseThrow().toScene(place));
-        return pixel(at.xMm(), at.yMm());
+        return pixel(scene -> {
+            BoardPlaces board = pane().board().orElseThrow();
+            return board.toScene(board.positions().get(id));
+        });
     }
 
     private Point onWire(String id) {
-        Line line = OnEventThread.get(() -> canvas().scene().orElseThrow().itemsOf(id).stream()
-                .filter(item -> item.mark() instanceof Line)
-                .map(item -> (Line) item.mark())
-                .findFirst()
-                .orElseThrow());
-        org.ohmloom.draw.Point middle =
-                line.points().get(0).towards(line.points().get(1), 0.5);
-        return pixel(middle.xMm(), middle.yMm());
+        return pixel(scene -> {
+            Line line = scene.itemsOf(id).stream()
+                    .filter(item -> item.mark() instanceof Line)
+                    .map(item -> (Line) item.mark())
+                    .findFirst()
+                    .orElseThrow();
+            return line.points().get(0).towards(line.points().get(1), 0.5);
+        });
     }
 
     private static WireEnd terminal(String component, String terminal) {

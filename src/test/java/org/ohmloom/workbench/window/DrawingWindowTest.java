@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.draw.BoardPlaces;
 import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Scene;
 import org.ohmloom.model.Position;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.desk.Selection;
@@ -71,11 +72,10 @@ class DrawingWindowTest extends HandAtTheLayout {
     void aRectangleSelectsWhatLiesWithinAndTheArrowsNudgeItAllAsOneStep() {
         // from the empty lower right corner: at the left the plug X1 touches the heater, and a drag that began there
         // would move it
-        Extent room = OnEventThread.get(
-                        () -> canvas().scene().orElseThrow().bounds("H1").orElseThrow())
-                .grown(3);
-        Point from = pixel(room.rightMm(), room.bottomMm());
-        Point to = pixel(room.leftMm(), room.topMm());
+        Point from = pixel(scene -> new org.ohmloom.draw.Point(
+                around(scene, "H1").rightMm(), around(scene, "H1").bottomMm()));
+        Point to = pixel(scene -> new org.ohmloom.draw.Point(
+                around(scene, "H1").leftMm(), around(scene, "H1").topMm()));
         drag(from, to.x - from.x, to.y - from.y);
         assertTrue(selected().contains("H1"), selected().toString());
         assertFalse(selected().contains("BT1"), selected().toString());
@@ -134,5 +134,9 @@ class DrawingWindowTest extends HandAtTheLayout {
         robot.waitForIdle();
         assertTrue(OnEventThread.get(() -> canvas().transform().scale()) > scale);
         assertFalse(OnEventThread.get(() -> session().isChanged()));
+    }
+
+    private static Extent around(Scene scene, String id) {
+        return scene.bounds(id).orElseThrow().grown(3);
     }
 }

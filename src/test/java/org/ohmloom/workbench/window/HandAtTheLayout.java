@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import org.ohmloom.draw.Extent;
+import org.ohmloom.draw.Scene;
 import org.ohmloom.edit.Session;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Position;
@@ -95,18 +96,21 @@ abstract class HandAtTheLayout {
         robot.waitForIdle();
     }
 
+    /** Waits until the layout stands: the numbers come onto it when they are there, and it may be moved then. */
     void settle() {
-        OnEventThread.await("the layout", () -> !pane().isBusy());
+        OnEventThread.await(
+                "the layout",
+                () -> !pane().isBusy() && (desk().harness().isEmpty() || desk().isCurrent()));
     }
 
     Point middle(String id) {
-        Extent room = OnEventThread.get(
-                () -> canvas().scene().orElseThrow().bounds(id).orElseThrow());
-        return pixel(room.centre().xMm(), room.centre().yMm());
+        return pixel(scene -> scene.bounds(id).orElseThrow().centre());
     }
 
-    Point pixel(double xMm, double yMm) {
-        Point2D at = OnEventThread.get(() -> canvas().transform().toScreen(new org.ohmloom.draw.Point(xMm, yMm)));
+    /** Where a point of the layout is on the screen, both asked at the same moment. */
+    Point pixel(Function<Scene, org.ohmloom.draw.Point> place) {
+        Point2D at = OnEventThread.get(() ->
+                canvas().transform().toScreen(place.apply(canvas().scene().orElseThrow())));
         return new Point((int) Math.round(at.getX()), (int) Math.round(at.getY()));
     }
 
