@@ -46,6 +46,9 @@ public record BarChart(
     private static final double FOOT_MM = 11;
     private static final double EDGE_MM = 1.5;
 
+    /** What the key keeps from the edge, so that sums of widths do not cut its last letter. */
+    private static final double SLACK_MM = 0.1;
+
     public BarChart {
         kinds = List.copyOf(kinds);
         rows = List.copyOf(rows);
@@ -93,7 +96,7 @@ public record BarChart(
         key(
                 pen,
                 area.topMm() - KEY_MM,
-                Math.max(EDGE_MM, Math.min(area.leftMm(), widthMm - EDGE_MM - keyMm(pen))),
+                Math.max(EDGE_MM, Math.min(area.leftMm(), widthMm - EDGE_MM - SLACK_MM - keyMm(pen))),
                 widthMm);
         double y = area.topMm() + BETWEEN_MM / 2;
         for (BarRow row : rows) {

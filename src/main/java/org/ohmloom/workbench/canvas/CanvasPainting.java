@@ -27,6 +27,7 @@ import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.Text;
+import org.ohmloom.draw.Text;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.widget.Samples;
@@ -106,7 +107,6 @@ final class CanvasPainting {
     /** Paints what is shown on top of the scene; its texts in a readable size, as many as there is room for. */
     private void paintTrail(Graphics2D g, LayoutCanvas canvas, DrawStyle style) {
         if (FarLabels.areNeeded(canvas.transform().scale()) && canvas.scene().isPresent()) {
-            Scene whole = canvas.scene().get();
             List<Item> lines = canvas.trail().stream()
                     .filter(item -> item.mark() instanceof Line)
                     .toList();
@@ -114,8 +114,9 @@ final class CanvasPainting {
             inMm.transform(canvas.transform().affine());
             lines.forEach(item -> painter.paintMark(inMm, item.mark(), style));
             inMm.dispose();
-            Scene trail = new Scene(whole.widthMm(), whole.heightMm(), canvas.trail());
-            FarLabels.paint(g, trail, canvas.transform(), painter, style);
+            double scale = canvas.transform().scale();
+            List<Text> volts = FarLabels.over(canvas.scene().get(), canvas.trail(), scale);
+            FarLabels.paint(g, volts, canvas.transform(), painter, style);
             return;
         }
         Graphics2D own = (Graphics2D) g.create();

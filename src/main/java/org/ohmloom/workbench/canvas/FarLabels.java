@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Item;
@@ -33,6 +34,13 @@ final class FarLabels {
     static final double LABEL_PX = 6.8;
 
     private static final double GAP_PX = 2;
+
+    /** Shares of what a label grows by that lie below: its middle line stays, it stands below its run, or above it. */
+    private static final double MIDDLE = 0.5;
+
+    private static final double BELOW = 1;
+    private static final double ABOVE = -1.5;
+
     private static final double COMPONENT_MM = 2.2;
 
     private FarLabels() {}
@@ -48,8 +56,11 @@ final class FarLabels {
      * @param scale pixels for a millimetre
      */
     static List<Text> chosen(Scene scene, double scale) {
+        return chosen(scene, scale, new Taken());
+    }
+
+    private static List<Text> chosen(Scene scene, double scale, Taken taken) {
         List<Text> chosen = new ArrayList<>();
-        Taken taken = new Taken();
         List<Predicate<Item>> ranks = List.of(
                 item -> names(item) && ((Text) item.mark()).heightMm() >= COMPONENT_MM,
                 FarLabels::isNumber,
@@ -57,7 +68,7 @@ final class FarLabels {
         for (Predicate<Item> rank : ranks) {
             for (Item item : scene.items()) {
                 if (item.mark() instanceof Text text && rank.test(item)) {
-                    Text label = enlarged(text, scale, isNumber(item) ? 1 : 0.5);
+                    Text label = enlarged(text, scale, isNumber(item) ? BELOW : MIDDLE);
                     Rectangle2D room = room(label, scale);
                     if (taken.take(room)) {
                         chosen.add(label);
@@ -69,17 +80,40 @@ final class FarLabels {
     }
 
     /**
+     * Numbers shown on top of a scene, below their place or above it, where they hide neither its labels nor each other.
+     *
+     * @param scale pixels for a millimetre
+     */
+    static List<Text> over(Scene scene, List<Item> numbers, double scale) {
+        Taken taken = new Taken();
+        chosen(scene, scale, taken);
+        List<Text> chosen = new ArrayList<>();
+        for (Item item : numbers) {
+            if (isNumber(item)) {
+                Text text = (Text) item.mark();
+                Stream.of(BELOW, ABOVE)
+                        .map(down -> enlarged(text, scale, down))
+                        .filter(label -> taken.take(room(label, scale)))
+                        .findFirst()
+                        .ifPresent(chosen::add);
+            }
+        }
+        return chosen;
+    }
+
+    /**
      * Paints the labels.
      *
      * @param g in pixels of the component
      */
-    static void paint(Graphics2D g, Scene scene, ViewTransform transform, ScenePainter painter, DrawStyle style) {
+    static void paint(
+            Graphics2D g, List<Text> labels, ViewTransform transform, ScenePainter painter, DrawStyle style) {
         Color plate = style.colour(Ink.PLATE);
         Color seeThrough = new Color(plate.getRed(), plate.getGreen(), plate.getBlue(), 225);
         Graphics2D inMm = (Graphics2D) g.create();
         try {
             inMm.transform(transform.affine());
-            for (Text label : chosen(scene, transform.scale())) {
+            for (Text label : labels) {
                 Rectangle2D room = room(label, transform.scale());
                 Point2D corner =
                         transform.toScreen(new Point(room.getX() / transform.scale(), room.getY() / transform.scale()));

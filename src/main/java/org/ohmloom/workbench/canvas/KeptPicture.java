@@ -3,12 +3,14 @@ package org.ohmloom.workbench.canvas;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import org.ohmloom.analysis.Cancel;
 import org.ohmloom.draw.DrawStyle;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
+import org.ohmloom.draw.Text;
 
 /**
  * A scene as it was painted, the view and some room around it, in the pixels of the screen.
@@ -85,7 +87,8 @@ record KeptPicture(Asked asked, BufferedImage image) {
                     stop::isRequested);
             inMm.dispose();
             if (FarLabels.areNeeded(transform.scale())) {
-                FarLabels.paint(g, asked.scene(), transform, painter, asked.style());
+                List<Text> labels = FarLabels.chosen(asked.scene(), transform.scale());
+                FarLabels.paint(g, labels, transform, painter, asked.style());
             }
         } finally {
             g.dispose();

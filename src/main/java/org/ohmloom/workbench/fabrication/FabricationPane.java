@@ -163,6 +163,8 @@ public final class FabricationPane extends StudyTab {
         add.setVisible(here);
         remove.setVisible(here);
         remove.setEnabled(routing.table().getSelectedRowCount() > 0);
+        boolean empty = here && desk.harness().isPresent() && routing.table().getRowCount() == 0;
+        hint.tell(empty ? WORDS.get("fabrication.no-rule-yet") : "");
     }
 
     /** The list of that place: routing rules, segments, connectors, figures, splices. */

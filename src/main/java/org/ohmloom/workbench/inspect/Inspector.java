@@ -132,7 +132,7 @@ final class Inspector {
                 WORDS.get("inspector.current-rms"), Formats.amps(rating.worstAmps()), over ? Tone.ERROR : Tone.PLAIN));
         if (rating.hasShortPeak()) {
             String state = rating.peakState().map(readout::stateName).orElse("");
-            facts.add(Fact.of(WORDS.get("inspector.short-peak"), Formats.amps(rating.peakAmps()) + " in " + state));
+            facts.add(Fact.of(WORDS.get("inspector.short-peak"), WORDS.get("inspector.in-state", Formats.amps(rating.peakAmps()), state)));
         }
         facts.add(Fact.of(
                 WORDS.get("inspector.may-carry"),
@@ -216,10 +216,9 @@ final class Inspector {
                     List.of(WORDS.get("inspector.pin"), WORDS.get("inspector.used-as"), WORDS.get("inspector.wire")),
                     rows));
         }
-        return new Inspection(
-                component.id().value(),
-                component.name() + "\n" + TradeWords.capital(TradeWords.kind(component.device())),
-                sections);
+        String kind = TradeWords.capital(TradeWords.kind(component.device()));
+        String subtitle = kind.equals(component.name()) ? kind : component.name() + "\n" + kind;
+        return new Inspection(component.id().value(), subtitle, sections);
     }
 
     private String wiresAt(Component component, String terminal) {
@@ -250,7 +249,7 @@ final class Inspector {
                         wires(List.of(new WireEnd.AtCavity(connector.id(), cavity.name()))),
                         cavity.contact()
                                 .map(contact -> contact.value())
-                                .orElse(cavity.plug().isPresent() ? "plug" : "")))
+                                .orElse(cavity.plug().isPresent() ? WORDS.get("inspector.plug") : "")))
                 .toList();
         return new Inspection(
                 connector.id().value(),

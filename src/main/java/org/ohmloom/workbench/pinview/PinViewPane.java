@@ -76,7 +76,7 @@ public final class PinViewPane extends StudyTab {
         this.cavities = new CavityTable(model, new CavityRenderer(model, samples, words), words, desk::apply);
         add(head(), "growx, wmin 0");
         add(about, "growx, wmin 0, gap 8 8 0 2");
-        JPanel middle = new JPanel(new MigLayout("insets 0, fill, gap 0", "[grow 70,fill][grow 30,fill,200:260:]"));
+        JPanel middle = new JPanel(new MigLayout("insets 0, fill, gap 0", "[grow 100,fill][fill,150:200:220]"));
         JScrollPane board = new JScrollPane(cavities);
         board.setBorder(BorderFactory.createEmptyBorder(8, 8, 8, 8));
         middle.add(board, "grow, push");

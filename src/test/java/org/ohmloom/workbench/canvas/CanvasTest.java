@@ -8,6 +8,7 @@ import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Layer;
@@ -82,6 +83,24 @@ class CanvasTest {
                     assertTrue(one == other || !one.bounds().grown(-0.5 / scale).overlaps(other.bounds()), one.text());
                 }
             }
+        });
+    }
+
+    @Test
+    void numbersOnTopHideNeitherLabelsNorEachOther() {
+        LayoutCanvas canvas = canvas("rescue-pickup");
+        OnEventThread.run(() -> {
+            Scene scene = canvas.scene().orElseThrow();
+            double scale = canvas.transform().scale();
+            List<Text> below = FarLabels.chosen(scene, scale);
+            List<Text> over = FarLabels.over(scene, scene.items(), scale);
+            assertFalse(over.isEmpty(), "some find room above their run");
+            Stream.concat(below.stream(), over.stream())
+                    .forEach(one -> over.stream()
+                            .filter(other -> other != one)
+                            .forEach(other -> assertFalse(
+                                    one.bounds().grown(-0.5 / scale).overlaps(other.bounds()),
+                                    one.text() + " and " + other.text())));
         });
     }
 
