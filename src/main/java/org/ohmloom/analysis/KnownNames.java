@@ -13,6 +13,8 @@ import org.ohmloom.tables.ConductorFamily;
 import org.ohmloom.tables.DesignBasis;
 import org.ohmloom.tables.InsulationType;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /** Refuses a harness that names a table entry nobody has, with the nearest one there is. */
 final class KnownNames {
@@ -29,7 +31,7 @@ final class KnownNames {
         return tables.findBasis(name)
                 .orElseThrow(() -> unknown(
                         "$.rules.basis",
-                        "design basis",
+                        Refusals.text("design basis"),
                         name,
                         tables.bases().stream().map(DesignBasis::id).toList()));
     }
@@ -50,7 +52,7 @@ final class KnownNames {
             List<String> sets = tables.signals().limitSets();
             Optional<String> missing = bus.limits().filter(name -> !sets.contains(name));
             if (missing.isPresent()) {
-                throw unknown("$.buses (" + bus.id() + ").limits", "set of bus limits", missing.get(), sets);
+                throw unknown("$.buses (" + bus.id() + ").limits", Refusals.text("set of bus limits"), missing.get(), sets);
             }
         }
         for (Wire wire : harness.wires().all()) {
@@ -60,7 +62,7 @@ final class KnownNames {
             if (missing.isPresent()) {
                 throw unknown(
                         "$.wires (" + wire.id() + ").family",
-                        "conductor family",
+                        Refusals.text("conductor family"),
                         missing.get(),
                         tables.families().stream().map(ConductorFamily::id).toList());
             }
@@ -71,7 +73,7 @@ final class KnownNames {
         if (tables.findBatteryType(type).isEmpty()) {
             throw unknown(
                     "$.components (" + component.id() + ").device.model.type",
-                    "battery type",
+                    Refusals.text("battery type"),
                     type,
                     tables.batteryTypes().stream().map(BatteryType::id).toList());
         }
@@ -81,14 +83,14 @@ final class KnownNames {
         if (tables.findInsulation(name).isEmpty()) {
             throw unknown(
                     place,
-                    "insulation type",
+                    Refusals.text("insulation type"),
                     name,
                     tables.insulations().stream().map(InsulationType::id).toList());
         }
     }
 
-    private static AnalysisRefusedException unknown(String place, String kind, String name, List<String> known) {
+    private static AnalysisRefusedException unknown(String place, Text kind, String name, List<String> known) {
         return new AnalysisRefusedException(
-                place + ": the tables have no " + kind + " '" + name + "'" + NearestText.question(name, known));
+                "%s: the tables have no %s '%s'%s", place, kind, name, NearestText.question(name, known));
     }
 }

@@ -50,7 +50,7 @@ final class ProtectionLog {
                         case REFUSED -> "refused: ";
                     };
             log.accept(1, outcome + type.words() + "; " + type.reason());
-            log.accept(2, type.source());
+            log.accept(2, type.source().english());
         }
     }
 }

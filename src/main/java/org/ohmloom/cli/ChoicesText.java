@@ -53,7 +53,7 @@ final class ChoicesText {
             if (proposal.isPresent()) {
                 TypeCandidate chosen = proposal.get().chosen();
                 out.println(Wrap.indented("as proposed: " + chosen.reason(), 6, WIDTH));
-                cite(chosen.reason(), chosen.source(), out);
+                cite(chosen.reason(), chosen.source().english(), out);
             } else {
                 out.println(Wrap.indented(choice.reason(), 6, WIDTH));
                 cite(choice.reason(), choice.citation().text(), out);

@@ -59,13 +59,13 @@ final class ProposalsText {
     private static void reasons(DeviceProposal proposal, PrintWriter out) {
         out.println(Wrap.indented(
                 proposal.device() + ": " + proposal.chosen().words() + ": "
-                        + proposal.chosen().reason() + " (" + proposal.chosen().source() + ")",
+                        + proposal.chosen().reason() + " (" + proposal.chosen().source().english() + ")",
                 INDENT,
                 WIDTH));
         others(proposal)
                 .forEach(other -> out.println(Wrap.indented(
                         (other.outcome() == TypeCandidate.Outcome.REFUSED ? "refused: " : "not needed: ")
-                                + other.words() + ": " + other.reason() + " (" + other.source() + ")",
+                                + other.words() + ": " + other.reason() + " (" + other.source().english() + ")",
                         INDENT + 2,
                         WIDTH)));
     }
@@ -99,6 +99,6 @@ final class ProposalsText {
                 "open",
                 candidate.open().stream().map(check -> check.aspect().words()).toList());
         entry.put("reason", candidate.reason());
-        entry.put("source", candidate.source());
+        entry.put("source", candidate.source().english());
     }
 }

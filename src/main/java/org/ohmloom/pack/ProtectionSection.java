@@ -210,7 +210,7 @@ final class ProtectionSection {
                         : Cell.text("stays").toned(Cell.Tone.SOFT),
                 Cell.text(Wording.printed(chosen.reason().replaceFirst("^stays: ", ""))),
                 Cell.text(others),
-                Cell.text(Wording.printed(chosen.source())));
+                Cell.text(Wording.printed(chosen.source().english())));
     }
 
     private static Row judged(DeviceProposal proposal, TypeCandidate type) {
@@ -225,7 +225,7 @@ final class ProtectionSection {
                     case REFUSED -> Cell.text("refused").toned(Cell.Tone.SOFT);
                 },
                 Cell.text(Wording.printed(type.reason())),
-                Cell.text(Wording.printed(type.source())));
+                Cell.text(Wording.printed(type.source().english())));
     }
 
     private static Row output(OutputProtection output) {

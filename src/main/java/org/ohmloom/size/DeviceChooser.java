@@ -19,12 +19,14 @@ import org.ohmloom.size.protection.ContinuousRating;
 import org.ohmloom.size.protection.DeviceAllowance;
 import org.ohmloom.size.protection.TimeCurrentBand;
 import org.ohmloom.solve.run.StartUps;
+import org.ohmloom.tables.Citation;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.ConductorRow;
 import org.ohmloom.tables.FuseRating;
 import org.ohmloom.tables.FuseSeries;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * Chooses the rating of each protective device: the smallest of its series whose continuous-load share (80 % by the
@@ -104,66 +106,72 @@ public final class DeviceChooser {
             return present(id, device, loadAmps);
         }
         double least = leastAmps(id, device);
-        String load = load(loadAmps, least, ambientRatio(id, device));
+        List<Text> why = new ArrayList<>(List.of(load(loadAmps, least, ambientRatio(id, device))));
         Optional<FuseRating> smallest = series.get().ratings().stream()
                 .filter(each -> each.ratingAmps() >= least && rides(id, device, each.ratingAmps()))
                 .findFirst();
         if (smallest.isEmpty()) {
-            return none(id, loadAmps, load + start(id, device, least) + "; " + device.series() + " has no such rating");
+            start(id, device, least).ifPresent(why::add);
+            why.add(SizeTexts.text("device.no-such", device.series()));
+            return none(id, loadAmps, why);
         }
-        FuseRating rating = smallest.get();
-        String chosen = load + start(id, device, rating.ratingAmps()) + "; the next rating of " + device.series()
-                + " is " + Formats.amps(rating.ratingAmps());
-        if (!allowed(id, device, rating.ratingAmps())) {
-            return none(id, loadAmps, chosen + ", too large" + thinnest(id));
-        }
-        return new DeviceChoice(
-                id,
-                OptionalDouble.of(rating.ratingAmps()),
-                loadAmps,
-                chosen + thinnest(id) + "; " + loadPercent.citation().text(),
-                loadPercent.citation());
+        double ratingAmps = smallest.get().ratingAmps();
+        boolean fits = allowed(id, device, ratingAmps);
+        start(id, device, ratingAmps).ifPresent(why::add);
+        why.add(SizeTexts.text(
+                fits ? "device.next" : "device.next-too-large", device.series(), Formats.amps(ratingAmps)));
+        thinnest(id).ifPresent(why::add);
+        return fits
+                ? choice(id, OptionalDouble.of(ratingAmps), loadAmps, why, loadPercent.citation())
+                : none(id, loadAmps, why);
     }
 
     /** Nothing to choose from or by: the present rating if it serves. */
     private DeviceChoice present(ComponentId id, ProtectiveDevice device, double loadAmps) {
-        String why = loadAmps == 0
-                ? "carries nothing in any operating state that lasts"
-                : load(loadAmps, leastAmps(id, device), ambientRatio(id, device)) + "; no table lists the ratings of "
-                        + device.series();
-        if (!serves(id)) {
-            return none(
-                    id, loadAmps, why + "; its " + Formats.amps(device.ratingAmps()) + " do not serve" + thinnest(id));
+        List<Text> why = new ArrayList<>();
+        if (loadAmps == 0) {
+            why.add(SizeTexts.text("ampacity.nothing"));
+        } else {
+            why.add(load(loadAmps, leastAmps(id, device), ambientRatio(id, device)));
+            why.add(SizeTexts.text("device.no-table", device.series()));
         }
-        return new DeviceChoice(
-                id,
-                OptionalDouble.of(device.ratingAmps()),
-                loadAmps,
-                why + "; its " + Formats.amps(device.ratingAmps()) + " stay" + thinnest(id),
-                allowance.citation());
+        boolean serves = serves(id);
+        why.add(SizeTexts.text(serves ? "device.stays" : "device.does-not-serve", Formats.amps(device.ratingAmps())));
+        thinnest(id).ifPresent(why::add);
+        return serves
+                ? new DeviceChoice(
+                        id,
+                        OptionalDouble.of(device.ratingAmps()),
+                        loadAmps,
+                        Text.joined("; ", why),
+                        allowance.citation())
+                : none(id, loadAmps, why);
     }
 
-    private DeviceChoice none(ComponentId id, double loadAmps, String reason) {
-        return new DeviceChoice(
-                id,
-                OptionalDouble.empty(),
-                loadAmps,
-                reason + "; " + allowance.citation().text(),
-                allowance.citation());
+    private DeviceChoice none(ComponentId id, double loadAmps, List<Text> why) {
+        return choice(id, OptionalDouble.empty(), loadAmps, why, allowance.citation());
     }
 
-    private String load(double loadAmps, double leastAmps, double ambientRatio) {
-        return "carries up to " + Formats.amps(loadAmps) + ", no more than "
-                + Formats.percent(loadPercent.value() / 100) + " of its rating"
-                + (ambientRatio < 1 ? " and " + Formats.percent(ambientRatio) + " of that in its air" : "")
-                + ": at least " + Formats.amps(leastAmps);
+    /** A choice whose reason ends in its source. */
+    private static DeviceChoice choice(
+            ComponentId id, OptionalDouble ratingAmps, double loadAmps, List<Text> why, Citation source) {
+        why.add(Text.of(source.text()));
+        return new DeviceChoice(id, ratingAmps, loadAmps, Text.joined("; ", why), source);
+    }
+
+    private Text load(double loadAmps, double leastAmps, double ambientRatio) {
+        String load = Formats.amps(loadAmps);
+        String share = Formats.percent(loadPercent.value() / 100);
+        return ambientRatio < 1
+                ? SizeTexts.text(
+                        "device.load-in-air", load, share, Formats.percent(ambientRatio), Formats.amps(leastAmps))
+                : SizeTexts.text("device.load", load, share, Formats.amps(leastAmps));
     }
 
     /** What the hardest start asks of a rating, in words; nothing when nothing starts behind it. */
-    private String start(ComponentId id, ProtectiveDevice device, double ratingAmps) {
+    private Optional<Text> start(ComponentId id, ProtectiveDevice device, double ratingAmps) {
         return starts.worst(id, device, ratingAmps, facts.worst(id).amps(), ambientCelsius(id))
-                .map(pulse -> "; " + pulse.sentence())
-                .orElse("");
+                .map(pulse -> Text.of(pulse.sentence()));
     }
 
     private boolean rides(ComponentId id, ProtectiveDevice device, double ratingAmps) {
@@ -214,13 +222,15 @@ public final class DeviceChooser {
                         .orElse(true);
     }
 
-    private String thinnest(ComponentId id) {
+    private Optional<Text> thinnest(ComponentId id) {
         return relying(id).stream()
                 .min(Comparator.comparingDouble(this::ampacityAmps))
-                .map(wire -> "; the weakest conductor behind it, " + wire.id() + " ("
-                        + gauge(wire).text() + "), may carry " + Formats.amps(ampacityAmps(wire)) + " and allows "
-                        + allowance.words())
-                .orElse("");
+                .map(wire -> SizeTexts.text(
+                        "device.weakest",
+                        wire.id(),
+                        gauge(wire).text(),
+                        Formats.amps(ampacityAmps(wire)),
+                        allowance.text()));
     }
 
     private List<Wire> relying(ComponentId id) {

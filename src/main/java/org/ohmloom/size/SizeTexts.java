@@ -3,7 +3,7 @@ package org.ohmloom.size;
 import org.ohmloom.words.MessageBundle;
 import org.ohmloom.words.Text;
 
-/** Why a conductor has its size, from the bundle {@code sizes}. */
+/** Why a conductor or a device has its size, from the bundle {@code sizes}. */
 final class SizeTexts {
 
     private static final MessageBundle TEXTS = MessageBundle.beside(SizeTexts.class, "sizes");

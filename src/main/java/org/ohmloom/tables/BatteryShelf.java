@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.ohmloom.words.Refusals;
 
 /** Gathers the rows of the battery tables by type, then makes one {@link BatteryType} of each. */
 final class BatteryShelf {
@@ -26,7 +27,7 @@ final class BatteryShelf {
         sheet.rows(row -> {
             RowReader earlier = types.putIfAbsent(row.text("type"), row);
             if (earlier != null) {
-                throw row.wrong("type", "'" + row.text("type") + "' is already there", "choose another name");
+                throw row.unfit("type", Refusals.text("'%s' is already there; choose another name", row.text("type")));
             }
             return row;
         });
@@ -50,7 +51,7 @@ final class BatteryShelf {
         sheet.rows(row -> {
             double value = row.number("value", "1");
             if (value < 0) {
-                throw row.wrong("value", "'" + row.text("value") + "' is below zero", "write 0 or more");
+                throw row.unfit("value", Refusals.text("'%s' is below zero; write 0 or more", row.text("value")));
             }
             return add(row, ACCEPTANCE, by(row, List.of(CHARGE, TEMPERATURE)), at(row), value, "value");
         });
@@ -63,7 +64,7 @@ final class BatteryShelf {
         CitedValue before = curves.computeIfAbsent(new Key(type, of, by), key -> new TreeMap<>())
                 .putIfAbsent(at, new CitedValue(value, row.citation(text, column)));
         if (before != null) {
-            throw row.wrong(column, "'" + text + "' is already there", "keep one row for it");
+            throw row.unfit(column, Refusals.text("'%s' is already there; keep one row for it", text));
         }
         return true;
     }
@@ -71,7 +72,7 @@ final class BatteryShelf {
     private static String by(RowReader row, List<String> choices) {
         String by = row.text("by");
         if (!choices.contains(by)) {
-            throw row.wrong("by", "'" + by + "' is not known", "write one of " + String.join(", ", choices));
+            throw row.unfit("by", Refusals.text("'%s' is not known; write one of %s", by, String.join(", ", choices)));
         }
         return by;
     }
@@ -79,7 +80,7 @@ final class BatteryShelf {
     private static double at(RowReader row) {
         double at = row.plainNumber("at");
         if (row.text("by").equals(PULSE) && at <= 0) {
-            throw row.wrong("at", "'" + row.text("at") + "' is not more than zero", "write a time in s");
+            throw row.unfit("at", Refusals.text("'%s' is not more than zero; write a time in s", row.text("at")));
         }
         return at;
     }
@@ -87,7 +88,7 @@ final class BatteryShelf {
     private static double percent(RowReader row) {
         double charge = row.number(CHARGE, "1") * 100;
         if (charge < 0 || charge > 100) {
-            throw row.wrong(CHARGE, "'" + row.text(CHARGE) + "' is not a charge level", "write 0 to 100 %");
+            throw row.unfit(CHARGE, Refusals.text("'%s' is not a charge level; write 0 to 100 %%", row.text(CHARGE)));
         }
         return Math.round(charge * 1e6) / 1e6;
     }
@@ -96,7 +97,7 @@ final class BatteryShelf {
     Map<String, BatteryType> types() {
         firstUse.forEach((type, row) -> {
             if (!types.containsKey(type)) {
-                throw row.wrong("type", "'" + type + "' is in no list of battery types", "add it there, or correct it");
+                throw row.unfit("type", Refusals.text("'%s' is in no list of battery types; add it there, or correct it", type));
             }
         });
         Map<String, BatteryType> all = new LinkedHashMap<>();
@@ -121,7 +122,7 @@ final class BatteryShelf {
         String type = row.text("type");
         TreeMap<Double, CitedValue> rows = curves.get(new Key(type, of, by));
         if (rows == null) {
-            throw row.wrong("type", "'" + type + "' has no rows of " + of + " by " + by, "add them to a table");
+            throw row.unfit("type", Refusals.text("'%s' has no rows of %s by %s; add them to a table", type, of, by));
         }
         return new CitedCurve(type + ", " + by, UNITS.get(by), by.equals(PULSE), rows);
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Refusals;
 
 /**
  * The factor on each conductor's current when several loaded conductors lie in one bundle.
@@ -141,7 +142,7 @@ public record BundleFactors(String id, String title, List<BundleRow> rows, doubl
     private static CitedValue factor(RowReader row, String column, String text) {
         double factor = row.positive(column, "1");
         if (factor > 1) {
-            throw row.wrong(column, "the factor " + factor + " is above 1", "write a factor of 1 or less");
+            throw row.unfit(column, Refusals.text("the factor %s is above 1; write a factor of 1 or less", factor));
         }
         return new CitedValue(factor, row.citation(text, column));
     }
@@ -150,8 +151,7 @@ public record BundleFactors(String id, String title, List<BundleRow> rows, doubl
         try {
             return Gauge.parse(text);
         } catch (IllegalArgumentException e) {
-            throw new TableFormatException(
-                    sheet.sheet().fileName(), 1, "", "'" + text + "' is not a conductor size", "write one as 8 AWG");
+            throw new TableFormatException(sheet.sheet().fileName(), 1, "", Refusals.text("'%s' is not a conductor size; write one as 8 AWG", text));
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
+import org.ohmloom.words.Refusals;
 
 /**
  * The conductor sizes of one standard, with their listed resistances.
@@ -44,7 +45,7 @@ public record ConductorFamily(String id, String title, GaugeSystem system, List<
         GaugeSystem system = rows.get(0).gauge().system();
         sheet.rows(row -> {
             if (row.gauge("gauge").system() != system) {
-                throw row.wrong("gauge", "the size is of another system than the first row's", "split the table");
+                throw row.unfit("gauge", Refusals.text("the size is of another system than the first row's; split the table"));
             }
             return row;
         });

@@ -2,6 +2,7 @@ package org.ohmloom.tables;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.ohmloom.words.Refusals;
 
 /**
  * Constants of conductor copper.
@@ -56,8 +57,7 @@ public record CopperConstants(
     private static CitedValue find(SheetReader sheet, Map<String, CitedValue> values, String name) {
         CitedValue value = values.get(name);
         if (value == null) {
-            throw new TableFormatException(
-                    sheet.sheet().fileName(), 0, "name", "there is no row " + name, "add a row of that name");
+            throw new TableFormatException(sheet.sheet().fileName(), 0, "name", Refusals.text("there is no row %s; add a row of that name", name));
         }
         return value;
     }

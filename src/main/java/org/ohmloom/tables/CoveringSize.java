@@ -1,6 +1,7 @@
 package org.ohmloom.tables;
 
 import java.util.OptionalDouble;
+import org.ohmloom.words.Refusals;
 
 /**
  * A covering in one size.
@@ -32,7 +33,7 @@ public record CoveringSize(
         OptionalDouble smallest = row.optionalPositive("insideMin", "mm");
         OptionalDouble largest = row.optionalPositive("insideMax", "mm");
         if (smallest.isPresent() && smallest.getAsDouble() >= largest.orElse(0)) {
-            throw row.wrong("insideMin", "it is not less than insideMax", "write the smaller diameter here");
+            throw row.unfit("insideMin", Refusals.text("it is not less than insideMax; write the smaller diameter here"));
         }
         return new CoveringSize(
                 id,

@@ -1,5 +1,7 @@
 package org.ohmloom.tables;
 
+import org.ohmloom.words.Refusals;
+
 /**
  * What a sort of covering does to the heat of the wires under it.
  *
@@ -26,10 +28,10 @@ public record CoveringType(
         double gap = row.number("gap", "mm");
         double emissivity = row.positive("emissivity", "1");
         if (gap < 0) {
-            throw row.wrong("gap", "the air inside is less than 0", "write 0 or more");
+            throw row.unfit("gap", Refusals.text("the air inside is less than 0; write 0 or more"));
         }
         if (emissivity > 1) {
-            throw row.wrong("emissivity", "the emissivity is above 1", "write a number up to 1");
+            throw row.unfit("emissivity", Refusals.text("the emissivity is above 1; write a number up to 1"));
         }
         return new CoveringType(
                 kind,

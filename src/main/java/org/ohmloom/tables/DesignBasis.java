@@ -3,6 +3,7 @@ package org.ohmloom.tables;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.words.Refusals;
 
 /**
  * A body of published practice a harness can be judged by: which table serves which question.
@@ -87,7 +88,7 @@ public record DesignBasis(
         }
         double margin = row.number("heatBalanceMargin", "1");
         if (margin < 0 || margin > 0.9) {
-            throw row.wrong("heatBalanceMargin", "the margin is not from 0 to 0.9", "write a share such as 0.1");
+            throw row.unfit("heatBalanceMargin", Refusals.text("the margin is not from 0 to 0.9; write a share such as 0.1"));
         }
         return OptionalDouble.of(margin);
     }
@@ -99,6 +100,6 @@ public record DesignBasis(
                 return severity;
             }
         }
-        throw row.wrong("placementSeverity", "'" + text + "' is not a severity", "write error, warning or note");
+        throw row.unfit("placementSeverity", Refusals.text("'%s' is not a severity; write error, warning or note", text));
     }
 }

@@ -1,6 +1,7 @@
 package org.ohmloom.tables;
 
 import java.util.OptionalDouble;
+import org.ohmloom.words.Refusals;
 
 /**
  * One allowed voltage drop.
@@ -24,8 +25,7 @@ public record DropLimit(
         OptionalDouble volts = row.optionalPositive("dropVolts", "V");
         OptionalDouble share = row.optionalPositive("dropPercent", "1");
         if (volts.isPresent() == share.isPresent()) {
-            throw row.wrong(
-                    "dropVolts", "the row needs either dropVolts or dropPercent", "fill in exactly one of the two");
+            throw row.unfit("dropVolts", Refusals.text("the row needs either dropVolts or dropPercent; fill in exactly one of the two"));
         }
         String use = row.text("use");
         String text = system.isPresent() ? row.text("systemVolts") + " V " + use : use;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ohmloom.words.Refusals;
 
 /** Gathers the rows of the fuse tables by type, then makes one series of each. */
 final class FuseShelf {
@@ -54,7 +55,7 @@ final class FuseShelf {
     Map<String, FuseSeries> series() {
         firstUse.forEach((type, row) -> {
             if (!ratings.containsKey(type)) {
-                throw row.wrong("type", "'" + type + "' has no ratings in any table", "add its ratings, or correct it");
+                throw row.unfit("type", Refusals.text("'%s' has no ratings in any table; add its ratings, or correct it", type));
             }
         });
         Map<String, FuseSeries> series = new LinkedHashMap<>();

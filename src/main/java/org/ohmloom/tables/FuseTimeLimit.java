@@ -1,6 +1,7 @@
 package org.ohmloom.tables;
 
 import java.util.OptionalDouble;
+import org.ohmloom.words.Refusals;
 
 /**
  * One step of a fuse's time-current band: at this multiple of its rating it opens no sooner and no later than this.
@@ -30,7 +31,7 @@ public record FuseTimeLimit(
         OptionalDouble minimum = row.optionalPositive("minimumSeconds", "s");
         OptionalDouble maximum = row.optionalPositive("maximumSeconds", "s");
         if (minimum.isPresent() && maximum.isPresent() && minimum.getAsDouble() > maximum.getAsDouble()) {
-            throw row.wrong("minimumSeconds", "the minimum is above the maximum", "check both times");
+            throw row.unfit("minimumSeconds", Refusals.text("the minimum is above the maximum; check both times"));
         }
         String text = row.text("type") + " " + row.text("fromRatingAmps") + " to " + row.text("toRatingAmps") + " A at "
                 + row.text("percentOfRating") + " %";

@@ -1,6 +1,7 @@
 package org.ohmloom.tables;
 
 import java.util.Optional;
+import org.ohmloom.words.Refusals;
 
 /**
  * A kind of insulation and the conductor temperatures it stands.
@@ -33,7 +34,7 @@ public record InsulationType(
                 : row.number("minimumCelsius", "C");
         double maximum = row.number("maximumCelsius", "C");
         if (minimum >= maximum) {
-            throw row.wrong("minimumCelsius", "the minimum is not below the maximum", "check both temperatures");
+            throw row.unfit("minimumCelsius", Refusals.text("the minimum is not below the maximum; check both temperatures"));
         }
         Optional<CitedValue> conductivity = row.optionalText("conductivity")
                 .map(text -> new CitedValue(

@@ -2,6 +2,7 @@ package org.ohmloom.tables;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
+import org.ohmloom.words.Refusals;
 
 /**
  * A label in one size.
@@ -64,7 +65,7 @@ public record LabelSize(
         Kind kind = Arrays.stream(Kind.values())
                 .filter(each -> each.name().equals(row.text("kind")))
                 .findFirst()
-                .orElseThrow(() -> row.wrong("kind", "no such sort of label", "write SLEEVE, WRAP or FLAG"));
+                .orElseThrow(() -> row.unfit("kind", Refusals.text("no such sort of label; write SLEEVE, WRAP or FLAG")));
         LabelSize size = new LabelSize(
                 id,
                 kind,
@@ -76,27 +77,28 @@ public record LabelSize(
                 row.optionalPositive("recovered", "mm"),
                 row.citation(id, "width"));
         if (kind == Kind.SLEEVE) {
-            needed(row, "supplied", size.suppliedMm);
-            needed(row, "recovered", size.recoveredMm);
+            filled(row, "supplied", size.suppliedMm);
+            filled(row, "recovered", size.recoveredMm);
         } else {
-            needed(row, "height", size.heightMm);
-            needed(row, "around", size.aroundMm);
+            filled(row, "height", size.heightMm);
+            filled(row, "around", size.aroundMm);
         }
         if (size.leastMm() >= size.mostMm()) {
-            throw row.wrong(
+            throw row.unfit(
                     kind == Kind.SLEEVE ? "recovered" : "around",
-                    "the label holds on nothing: it would have to be thicker than " + size.leastMm()
-                            + " mm and thinner than " + size.mostMm() + " mm",
-                    kind == Kind.SLEEVE
-                            ? "write the smaller diameter here"
-                            : "write the length of printed part and clear tail together, more than twice the height");
+                    Refusals.text(
+                            kind == Kind.SLEEVE
+                                    ? "the label holds on nothing: it would have to be thicker than %s mm and thinner than %s mm; write the smaller diameter here"
+                                    : "the label holds on nothing: it would have to be thicker than %s mm and thinner than %s mm; write the length of printed part and clear tail together, more than twice the height",
+                            size.leastMm(),
+                            size.mostMm()));
         }
         return size;
     }
 
-    private static void needed(RowReader row, String column, OptionalDouble value) {
+    private static void filled(RowReader row, String column, OptionalDouble value) {
         if (value.isEmpty()) {
-            throw row.wrong(column, "the cell is empty", "write a number of mm");
+            throw row.unfit(column, Refusals.text("the cell is empty; write a number of mm"));
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.ohmloom.tables;
 
 import java.util.OptionalDouble;
+import org.ohmloom.words.Refusals;
 
 /**
  * How much longer than asked a wire may be; it is never shorter.
@@ -19,7 +20,7 @@ public record LengthTolerance(
         OptionalDouble plus = row.optionalPositive("plus", "m");
         OptionalDouble share = row.optionalPositive("plusShare", "1");
         if (plus.isPresent() == share.isPresent()) {
-            throw row.wrong("plus", "a length and a share are given, or neither", "write one of plus and plusShare");
+            throw row.unfit("plus", Refusals.text("a length and a share are given, or neither; write one of plus and plusShare"));
         }
         String name = upTo.isPresent() ? "up to " + row.text("upTo") + " m" : "longer";
         return new LengthTolerance(upTo, plus, share, row.citation(name, plus.isPresent() ? "plus" : "plusShare"));

@@ -1,6 +1,8 @@
 package org.ohmloom.tables;
 
 import java.util.Set;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /**
  * How far along the conductor from its source a protective device may sit.
@@ -16,7 +18,7 @@ import java.util.Set;
 public record PlacementRule(
         String basis,
         String id,
-        String situation,
+        Text situation,
         boolean enclosed,
         boolean atBattery,
         double distanceMetres,
@@ -32,14 +34,13 @@ public record PlacementRule(
     static PlacementRule read(RowReader row) {
         String applies = row.text("applies");
         if (!APPLIES.contains(applies)) {
-            throw row.wrong(
-                    "applies", "'" + applies + "' is not a case", "write any, enclosed, battery or battery enclosed");
+            throw row.unfit("applies", Refusals.text("'%s' is not a case; write any, enclosed, battery or battery enclosed", applies));
         }
         String id = row.text("rule");
         return new PlacementRule(
                 row.text("basis"),
                 id,
-                row.text("situation"),
+                TableWords.text(row.text("situation")),
                 applies.endsWith("enclosed"),
                 applies.startsWith("battery"),
                 row.positive("distance", "m"),

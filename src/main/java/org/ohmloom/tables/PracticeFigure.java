@@ -1,6 +1,7 @@
 package org.ohmloom.tables;
 
 import java.util.Set;
+import org.ohmloom.words.Refusals;
 
 /**
  * A figure of how harnesses are made.
@@ -19,11 +20,11 @@ public record PracticeFigure(String item, String words, String unit, CitedValue 
         String item = row.text("item");
         String unit = row.text("unit");
         if (!UNITS.contains(unit)) {
-            throw row.wrong("unit", "'" + unit + "' is not a unit for this column", "write mm, m, kg/m3 or 1");
+            throw row.unfit("unit", Refusals.text("'%s' is not a unit for this column; write mm, m, kg/m3 or 1", unit));
         }
         double value = row.plainNumber("value");
         if (value < 0) {
-            throw row.wrong("value", "the figure is less than 0", "write 0 or more");
+            throw row.unfit("value", Refusals.text("the figure is less than 0; write 0 or more"));
         }
         return new PracticeFigure(item, row.text("words"), unit, new CitedValue(value, row.citation(item, "value")));
     }

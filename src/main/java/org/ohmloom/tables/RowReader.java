@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /** Reads the cells of one row by column name, in canonical units; every refusal names file, line and column. */
 final class RowReader {
@@ -17,7 +19,7 @@ final class RowReader {
 
     /** The cell's text, which must not be empty. */
     String text(String column) {
-        return optionalText(column).orElseThrow(() -> wrong(column, "the cell is empty", "write a value"));
+        return optionalText(column).orElseThrow(() -> unfit(column, Refusals.text("the cell is empty; write a value")));
     }
 
     /** The cell's text; empty when the cell is empty or there is no such column. */
@@ -46,10 +48,7 @@ final class RowReader {
         TableColumn declared = sheet.columns().get(sheet.columnIndex(column));
         TableUnit from = TableUnit.of(declared.unit())
                 .filter(known -> known.dimension().equals(target.dimension()))
-                .orElseThrow(() -> wrong(
-                        column,
-                        "'" + declared.unit() + "' is not a unit for this column",
-                        "declare one of " + TableUnit.choices(target.dimension()) + " in '# units'"));
+                .orElseThrow(() -> unfit(column, Refusals.text("'%s' is not a unit for this column; declare one of %s in '# units'", declared.unit(), TableUnit.choices(target.dimension()))));
         return from.convert(parse(column, text(column)), target);
     }
 
@@ -57,7 +56,7 @@ final class RowReader {
     double positive(String column, String unit) {
         double number = number(column, unit);
         if (number <= 0) {
-            throw wrong(column, "'" + text(column) + "' is not more than zero", "write a positive number");
+            throw unfit(column, Refusals.text("'%s' is not more than zero; write a positive number", text(column)));
         }
         return number;
     }
@@ -74,10 +73,7 @@ final class RowReader {
         try {
             return Gauge.parse(unit.isEmpty() ? text : text + " " + unit);
         } catch (IllegalArgumentException e) {
-            throw wrong(
-                    column,
-                    "'" + text + "' is not a conductor size",
-                    "write one such as 14 AWG or 2.5 mm2, or the number alone with the unit in '# units'");
+            throw unfit(column, Refusals.text("'%s' is not a conductor size; write one such as 14 AWG or 2.5 mm2, or the number alone with the unit in '# units'", text));
         }
     }
 
@@ -85,7 +81,7 @@ final class RowReader {
     int count(String column) {
         double number = number(column, "1");
         if (number < 1 || number != Math.rint(number) || number > Integer.MAX_VALUE) {
-            throw wrong(column, "'" + text(column) + "' is not a count", "write a whole number of 1 or more");
+            throw unfit(column, Refusals.text("'%s' is not a count; write a whole number of 1 or more", text(column)));
         }
         return (int) number;
     }
@@ -110,13 +106,13 @@ final class RowReader {
     }
 
     /** Refuses a cell of this row. */
-    TableFormatException wrong(String column, String problem, String remedy) {
-        return new TableFormatException(sheet.fileName(), row.line(), column, problem, remedy);
+    TableFormatException unfit(String column, Text problem) {
+        return new TableFormatException(sheet.fileName(), row.line(), column, problem);
     }
 
     private void requireColumn(String column) {
         if (sheet.columnIndex(column) < 0) {
-            throw wrong(column, "there is no such column", "add it to the header line and to every row");
+            throw unfit(column, Refusals.text("there is no such column; add it to the header line and to every row"));
         }
     }
 
@@ -128,7 +124,7 @@ final class RowReader {
             number = Double.NaN;
         }
         if (!Double.isFinite(number) || !text.toLowerCase(Locale.ROOT).matches("[-+.0-9e]+")) {
-            throw wrong(column, "'" + text + "' is not a number", "write a decimal number such as 12.5");
+            throw unfit(column, Refusals.text("'%s' is not a number; write a decimal number such as 12.5", text));
         }
         return number;
     }

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ohmloom.words.Refusals;
 
 /** Reads the head and the rows of one sheet for a certain use; every refusal names file, line and column. */
 final class SheetReader {
@@ -33,8 +34,7 @@ final class SheetReader {
     String headText(String key) {
         String text = sheet.head().get(key);
         if (text == null) {
-            throw new TableFormatException(
-                    sheet.fileName(), 1, "", "the head has no " + key, "add a line such as '# " + key + ": ...'");
+            throw new TableFormatException(sheet.fileName(), 1, "", Refusals.text("the head has no %s; add a line such as '# %s: ...'", key, key));
         }
         return text;
     }
@@ -45,8 +45,7 @@ final class SheetReader {
         try {
             return Double.parseDouble(text);
         } catch (NumberFormatException e) {
-            throw new TableFormatException(
-                    sheet.fileName(), 1, "", "the head's " + key + " '" + text + "' is not a number", "write a number");
+            throw new TableFormatException(sheet.fileName(), 1, "", Refusals.text("the head's %s '%s' is not a number; write a number", key, text));
         }
     }
 
@@ -61,12 +60,7 @@ final class SheetReader {
             }
         }
         if (columns.isEmpty()) {
-            throw new TableFormatException(
-                    sheet.fileName(),
-                    sheet.rows().get(0).line() - 1,
-                    prefix,
-                    "there is no column for a temperature",
-                    "name such columns " + prefix + "105C and the like");
+            throw new TableFormatException(sheet.fileName(), sheet.rows().get(0).line() - 1, prefix, Refusals.text("there is no column for a temperature; name such columns %s105C and the like", prefix));
         }
         return columns;
     }

@@ -1,5 +1,7 @@
 package org.ohmloom.tables;
 
+import org.ohmloom.words.Refusals;
+
 /**
  * How hot an insulation may get while a protective device takes its time.
  *
@@ -18,7 +20,7 @@ public record ShortTimeLimit(String insulation, CitedValue overload, CitedValue 
         double overload = row.number("overload", "C");
         double shortCircuit = row.number("shortCircuit", "C");
         if (shortCircuit < overload) {
-            throw row.wrong("shortCircuit", "it is below the overload limit", "check both temperatures");
+            throw row.unfit("shortCircuit", Refusals.text("it is below the overload limit; check both temperatures"));
         }
         return new ShortTimeLimit(
                 id,

@@ -1,6 +1,7 @@
 package org.ohmloom.tables;
 
 import java.util.Set;
+import org.ohmloom.words.Refusals;
 
 /**
  * How far something spreads about the value it is entered with.
@@ -20,19 +21,16 @@ public record SpreadFigure(String item, String shape, CitedValue low, CitedValue
     static SpreadFigure read(RowReader row) {
         String item = row.text("item");
         if (!item.matches(KINDS)) {
-            throw row.wrong(
-                    "item",
-                    "'" + item + "' does not spread",
-                    "write conductor, length, joint, load or source, alone or with an id as in load:FAN1, or ambient");
+            throw row.unfit("item", Refusals.text("'%s' does not spread; write conductor, length, joint, load or source, alone or with an id as in load:FAN1, or ambient", item));
         }
         String shape = row.text("shape");
         if (!SHAPES.contains(shape)) {
-            throw row.wrong("shape", "'" + shape + "' is no shape", "write even, peaked or normal");
+            throw row.unfit("shape", Refusals.text("'%s' is no shape; write even, peaked or normal", shape));
         }
         double low = row.plainNumber("low");
         double high = row.plainNumber("high");
         if (low > high) {
-            throw row.wrong("low", "the low end is above the high end", "exchange the two");
+            throw row.unfit("low", Refusals.text("the low end is above the high end; exchange the two"));
         }
         return new SpreadFigure(
                 item,

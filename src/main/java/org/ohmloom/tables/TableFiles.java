@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.ohmloom.words.Refusals;
 
 /** Finds and reads the table files: those that come with the program, and those of a folder. */
 final class TableFiles {
@@ -37,8 +38,7 @@ final class TableFiles {
     /** The texts of a folder's files that end in ".csv", by name, in the order of their names. */
     static Map<String, String> in(Path folder) {
         if (!Files.isDirectory(folder)) {
-            throw new TableFormatException(
-                    folder.toString(), 0, "", "it is not a folder", "name a folder with table files (*.csv)");
+            throw new TableFormatException(folder.toString(), 0, "", Refusals.text("it is not a folder; name a folder with table files (*.csv)"));
         }
         Map<String, String> texts = new LinkedHashMap<>();
         for (Path file : files(folder)) {
@@ -61,8 +61,7 @@ final class TableFiles {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] content = in.readNBytes(MOST_BYTES + 1);
             if (content.length > MOST_BYTES) {
-                throw new TableFormatException(
-                        file.toString(), 0, "", "it has more than 8 MB", "split it, or take out what is no table");
+                throw new TableFormatException(file.toString(), 0, "", Refusals.text("it has more than 8 MB; split it, or take out what is no table"));
             }
             return decode(file.toString(), content);
         } catch (IOException e) {
@@ -73,8 +72,7 @@ final class TableFiles {
     private static String resource(String name) {
         try (InputStream stream = TableFiles.class.getResourceAsStream(FOLDER + name)) {
             if (stream == null) {
-                throw new TableFormatException(
-                        FOLDER + name, 0, "", "it does not come with the program", "build the program again");
+                throw new TableFormatException(FOLDER + name, 0, "", Refusals.text("it does not come with the program; build the program again"));
             }
             return decode(name, stream.readAllBytes());
         } catch (IOException e) {
@@ -89,11 +87,11 @@ final class TableFiles {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new TableFormatException(fileName, 0, "", "it is not UTF-8 text", "save it as UTF-8");
+            throw new TableFormatException(fileName, 0, "", Refusals.text("it is not UTF-8 text; save it as UTF-8"));
         }
     }
 
     private static TableFormatException unreadable(String fileName) {
-        return new TableFormatException(fileName, 0, "", "it cannot be read", "check that it is there and readable");
+        return new TableFormatException(fileName, 0, "", Refusals.text("it cannot be read; check that it is there and readable"));
     }
 }

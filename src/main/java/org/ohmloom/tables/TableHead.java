@@ -3,6 +3,7 @@ package org.ohmloom.tables;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ohmloom.words.Refusals;
 
 /** Reads the comment head of a table file: lines of {@code # key: text} before the header line. */
 final class TableHead {
@@ -26,8 +27,7 @@ final class TableHead {
         }
         for (String key : REQUIRED) {
             if (!head.texts.containsKey(key)) {
-                throw new TableFormatException(
-                        fileName, 1, "", "the head has no " + key, "add a line such as '# " + key + ": ...'");
+                throw new TableFormatException(fileName, 1, "", Refusals.text("the head has no %s; add a line such as '# %s: ...'", key, key));
             }
         }
         return head;
@@ -36,16 +36,14 @@ final class TableHead {
     private void accept(String line) {
         int colon = line.indexOf(':');
         if (colon <= 0 || line.substring(colon + 1).isBlank()) {
-            throw new TableFormatException(
-                    fileName, length, "", "the head line is not a key and a text", "write '# key: text'");
+            throw new TableFormatException(fileName, length, "", Refusals.text("the head line is not a key and a text; write '# key: text'"));
         }
         String key = line.substring(0, colon).strip();
         String text = line.substring(colon + 1).strip();
         if (key.equals("note") && texts.containsKey(key)) {
             texts.merge(key, text, (first, second) -> first + " " + second);
         } else if (texts.putIfAbsent(key, text) != null) {
-            throw new TableFormatException(
-                    fileName, length, "", "the head has " + key + " twice", "keep one line for each key");
+            throw new TableFormatException(fileName, length, "", Refusals.text("the head has %s twice; keep one line for each key", key));
         }
         lines.putIfAbsent(key, length);
     }
@@ -74,12 +72,7 @@ final class TableHead {
         for (String part : text.split(";")) {
             int equals = part.indexOf('=');
             if (equals <= 0 || part.substring(equals + 1).isBlank()) {
-                throw new TableFormatException(
-                        fileName,
-                        line(key),
-                        "",
-                        "'" + part.strip() + "' in " + key + " is not a column and its text",
-                        "write 'column=text; column=text'");
+                throw new TableFormatException(fileName, line(key), "", Refusals.text("'%s' in %s is not a column and its text; write 'column=text; column=text'", part.strip(), key));
             }
             pairs.put(
                     part.substring(0, equals).strip(),

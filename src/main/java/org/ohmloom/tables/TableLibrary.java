@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.ohmloom.words.Refusals;
 
 /** Takes sheets one by one, reads each for its kinds, and in the end checks what refers to what. */
 final class TableLibrary {
@@ -113,14 +114,7 @@ final class TableLibrary {
         for (String kind : sheet.kinds()) {
             Use use = uses.get(kind);
             if (use == null) {
-                throw new TableFormatException(
-                        sheet.fileName(),
-                        1,
-                        "",
-                        "the kind '" + kind + "' is not known",
-                        "write one of "
-                                + String.join(
-                                        ", ", uses.keySet().stream().sorted().toList()));
+                throw new TableFormatException(sheet.fileName(), 1, "", Refusals.text("the kind '%s' is not known; write one of %s", kind, String.join(", ", uses.keySet().stream().sorted().toList())));
             }
             use.read(new SheetReader(sheet));
         }
@@ -149,8 +143,7 @@ final class TableLibrary {
     private static void check(RowReader row, String column, Shelf<?> shelf) {
         Optional<String> id = row.textOrNone(column);
         if (id.isPresent() && shelf.find(id.get()).isEmpty()) {
-            throw row.wrong(
-                    column, "there is no table '" + id.get() + "'", "write one of " + String.join(", ", shelf.ids()));
+            throw row.unfit(column, Refusals.text("there is no table '%s'; write one of %s", id.get(), String.join(", ", shelf.ids())));
         }
     }
 

@@ -13,6 +13,8 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.ohmloom.words.Refusals;
+import org.ohmloom.words.Text;
 
 /**
  * Reads one table file: the comment head, then plain CSV with a header line.
@@ -59,10 +61,10 @@ final class TableSheetReader {
                 line = head.length() + (int) parser.getCurrentLineNumber() + 1;
             }
         } catch (IOException | UncheckedIOException e) {
-            throw wrong(line, "", "the line is not plain CSV", "close every quotation mark on its own line");
+            throw unfit(line, "", Refusals.text("the line is not plain CSV; close every quotation mark on its own line"));
         }
         if (rows.isEmpty()) {
-            throw wrong(line, "", "the table has no rows", "write a header line and at least one row below the head");
+            throw unfit(line, "", Refusals.text("the table has no rows; write a header line and at least one row below the head"));
         }
     }
 
@@ -81,18 +83,14 @@ final class TableSheetReader {
         Set<String> seen = new HashSet<>();
         for (String name : cells) {
             if (name.isEmpty() || !seen.add(name)) {
-                throw wrong(line, name, "a column has no name or one used already", "give each column its own name");
+                throw unfit(line, name, Refusals.text("a column has no name or one used already; give each column its own name"));
             }
         }
         header.addAll(cells);
         for (String key : List.of("units", "column status")) {
             for (String column : head.pairs(key).keySet()) {
                 if (!seen.contains(column)) {
-                    throw wrong(
-                            head.line(key),
-                            column,
-                            key + " names a column that is not there",
-                            "use one of " + String.join(", ", header));
+                    throw unfit(head.line(key), column, Refusals.text("%s names a column that is not there; use one of %s", key, String.join(", ", header)));
                 }
             }
         }
@@ -101,11 +99,7 @@ final class TableSheetReader {
 
     private void acceptRow(int line, List<String> cells) {
         if (cells.size() != header.size()) {
-            throw wrong(
-                    line,
-                    "",
-                    "the row has " + cells.size() + " cells",
-                    "write " + header.size() + ", one for each of " + String.join(", ", header));
+            throw unfit(line, "", Refusals.text("the row has %s cells; write %s, one for each of %s", cells.size(), header.size(), String.join(", ", header)));
         }
         List<String> keyColumns = keyColumns();
         String key = keyColumns.stream()
@@ -114,7 +108,7 @@ final class TableSheetReader {
         Integer earlier = lineOfKey.putIfAbsent(key, line);
         if (earlier != null) {
             String column = String.join(" ", keyColumns);
-            throw wrong(line, column, "'" + key + "' is already in line " + earlier, "keep one row for it");
+            throw unfit(line, column, Refusals.text("'%s' is already in line %s; keep one row for it", key, earlier));
         }
         int statusIndex = header.indexOf(STATUS);
         String own = statusIndex < 0 ? "" : cells.get(statusIndex);
@@ -131,11 +125,7 @@ final class TableSheetReader {
         List<String> columns = text == null ? header.subList(0, 1) : List.of(text.split("\\s+"));
         for (String column : columns) {
             if (!header.contains(column)) {
-                throw wrong(
-                        head.line("key"),
-                        column,
-                        "key names a column that is not there",
-                        "use one of " + String.join(", ", header));
+                throw unfit(head.line("key"), column, Refusals.text("key names a column that is not there; use one of %s", String.join(", ", header)));
             }
         }
         return columns;
@@ -157,10 +147,10 @@ final class TableSheetReader {
 
     private Status status(String text, int line) {
         return Status.parse(text)
-                .orElseThrow(() -> wrong(line, STATUS, "'" + text + "' is not a status", "write " + Status.CHOICES));
+                .orElseThrow(() -> unfit(line, STATUS, Refusals.text("'%s' is not a status; write %s", text, Status.CHOICES)));
     }
 
-    private TableFormatException wrong(int line, String column, String problem, String remedy) {
-        return new TableFormatException(fileName, line, column, problem, remedy);
+    private TableFormatException unfit(int line, String column, Text problem) {
+        return new TableFormatException(fileName, line, column, problem);
     }
 }

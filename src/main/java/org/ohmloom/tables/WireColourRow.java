@@ -1,5 +1,7 @@
 package org.ohmloom.tables;
 
+import org.ohmloom.words.Refusals;
+
 /**
  * An insulation colour.
  *
@@ -19,7 +21,7 @@ public record WireColourRow(String code, String name, String srgb, Citation cita
         String code = row.text("code");
         String srgb = row.text("srgb");
         if (!srgb.matches("#[0-9A-F]{6}")) {
-            throw row.wrong("srgb", "'" + srgb + "' is not a colour", "write one such as #1E8A3C");
+            throw row.unfit("srgb", Refusals.text("'%s' is not a colour; write one such as #1E8A3C", srgb));
         }
         return new WireColourRow(code, row.text("name"), srgb, row.citation(code, "code"));
     }

@@ -1,5 +1,7 @@
 package org.ohmloom.tables;
 
+import org.ohmloom.words.Refusals;
+
 /**
  * A class of workmanship a harness is asked to be made to.
  *
@@ -14,7 +16,7 @@ public record WorkmanshipClass(int number, String title, String meaning, Citatio
     static WorkmanshipClass read(RowReader row) {
         String number = row.text("class");
         if (!number.matches("[1-3]")) {
-            throw row.wrong("class", "'" + number + "' is no class of workmanship", "write 1, 2 or 3");
+            throw row.unfit("class", Refusals.text("'%s' is no class of workmanship; write 1, 2 or 3", number));
         }
         return new WorkmanshipClass(
                 Integer.parseInt(number), row.text("title"), row.text("meaning"), row.citation(number, "class"));

@@ -25,14 +25,8 @@ import javax.tools.ToolProvider;
 /** The sentences in source files that are refusals, and the names of what they are about: literals in calls that refuse. */
 final class RefusalLiterals extends TreeScanner<Void, Void> {
 
-    /** Calls that take a sentence or a name; {@code Dimension} takes a word that goes into one. */
+    /** Calls that take a sentence or a name; {@code Dimension} and {@code Shelf} take a word that goes into one. */
     private static final Set<String> REFUSING = Set.of(
-            "that",
-            "finite",
-            "positive",
-            "notNegative",
-            "within",
-            "notBlank",
             "Refusals.text",
             "UnfitException",
             "QuantityFormatException",
@@ -41,10 +35,16 @@ final class RefusalLiterals extends TreeScanner<Void, Void> {
             "CsvTableException",
             "UnitSheetException",
             "PackException",
+            "AnalysisRefusedException",
+            "Shelf<>",
             "needed",
             "wrong",
             "refused",
             "Dimension");
+
+    /** Calls of {@code units.Require}; what reads the cells of a row has a {@code positive} of its own. */
+    private static final Set<String> REQUIRING =
+            Set.of("that", "finite", "positive", "notNegative", "within", "notBlank");
 
     private final Set<String> templates = new TreeSet<>();
     private final Set<String> piecedTogether = new TreeSet<>();
@@ -81,7 +81,8 @@ final class RefusalLiterals extends TreeScanner<Void, Void> {
         String name = call.getMethodSelect() instanceof MemberSelectTree select
                 ? select.getIdentifier().toString()
                 : callee;
-        if (REFUSING.contains(callee) || REFUSING.contains(name)) {
+        boolean requires = REQUIRING.contains(callee.replaceFirst("^Require\\.", ""));
+        if (requires || REFUSING.contains(callee) || REFUSING.contains(name)) {
             call.getArguments().forEach(each -> take(each, call));
         }
         if (name.equals("exists")) {

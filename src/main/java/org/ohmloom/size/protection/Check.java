@@ -1,5 +1,7 @@
 package org.ohmloom.size.protection;
 
+import org.ohmloom.words.Constants;
+
 /**
  * One point a protective device is judged by.
  *
@@ -12,42 +14,30 @@ public record Check(Aspect aspect, Verdict verdict, String sentence, String sour
 
     /** What is judged. */
     public enum Aspect {
-        CARRIES("carries the running current"),
-        RIDES_THROUGH("rides through starts"),
-        RATED("is no larger than the design basis allows its conductors"),
-        PROTECTS("protects its conductors"),
-        CLEARS_SMALLEST("clears the smallest fault"),
-        BREAKS_LARGEST("breaks the largest fault"),
-        VOLTAGE("suits the voltage"),
-        SELECTIVE("opens before the device upstream");
+        CARRIES,
+        RIDES_THROUGH,
+        RATED,
+        PROTECTS,
+        CLEARS_SMALLEST,
+        BREAKS_LARGEST,
+        VOLTAGE,
+        SELECTIVE;
 
-        private final String words;
-
-        Aspect(String words) {
-            this.words = words;
-        }
-
-        /** The aspect in words. */
+        /** The aspect in words, in English. */
         public String words() {
-            return words;
+            return Constants.text(this).english();
         }
     }
 
     /** How a point came out. */
     public enum Verdict {
-        MET("yes"),
-        NOT_MET("NO"),
-        NOT_JUDGED("not judged");
+        MET,
+        NOT_MET,
+        NOT_JUDGED;
 
-        private final String words;
-
-        Verdict(String words) {
-            this.words = words;
-        }
-
-        /** The verdict in words. */
+        /** The verdict in words, in English. */
         public String words() {
-            return words;
+            return Constants.text(this).english();
         }
     }
 

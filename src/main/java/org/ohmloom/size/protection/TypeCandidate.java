@@ -1,9 +1,11 @@
 package org.ohmloom.size.protection;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.MessageBundle;
+import org.ohmloom.words.Text;
 
 /**
  * A device of one type, at the rating and voltage of that type that meets most.
@@ -11,11 +13,13 @@ import org.ohmloom.units.Formats;
  * @param device  the device
  * @param checks  what it meets and what not, as for the device in place, and against the rule of the basis
  * @param outcome what comes of it
- * @param reason  why, in words and numbers
+ * @param why     why, in words and numbers
  * @param source  the table rows it rests on
  */
 public record TypeCandidate(
-        ProtectiveDevice device, List<Check> checks, Outcome outcome, String reason, String source) {
+        ProtectiveDevice device, List<Check> checks, Outcome outcome, Text why, Text source) {
+
+    static final MessageBundle TEXTS = MessageBundle.beside(TypeCandidate.class, "proposals");
 
     /** What comes of a type. */
     public enum Outcome {
@@ -50,33 +54,45 @@ public record TypeCandidate(
         return failed().stream().anyMatch(check -> check.aspect() == aspect);
     }
 
-    /** The device in words: "ISO 8820-3 type C 10 A, made for 58 V". */
-    public String words() {
-        return words(device);
+    /** Why, in words and numbers, in English. */
+    public String reason() {
+        return why.english();
     }
 
-    static String words(ProtectiveDevice device) {
-        return device.series() + " " + Formats.amps(device.ratingAmps())
-                + (device.ratedVolts().isPresent()
-                        ? ", made for " + Formats.volts(device.ratedVolts().getAsDouble())
-                        : "");
+    /** The device in words: "ISO 8820-3 type C 10 A, made for 58 V". */
+    public Text text() {
+        String rating = Formats.amps(device.ratingAmps());
+        return device.ratedVolts().isPresent()
+                ? TEXTS.text(
+                        "made-for",
+                        device.series(),
+                        rating,
+                        Formats.volts(device.ratedVolts().getAsDouble()))
+                : Text.of(device.series() + " " + rating);
+    }
+
+    /** The device in words, in English. */
+    public String words() {
+        return text().english();
     }
 
     /** What is not met, the first with its numbers. */
-    String failures() {
-        List<Check> all = failed();
-        String first =
-                "fails: " + all.get(0).aspect().words() + " (" + all.get(0).sentence() + ")";
-        return all.size() == 1
-                ? first
-                : first + "; also: "
-                        + all.stream()
-                                .skip(1)
-                                .map(check -> check.aspect().words())
-                                .collect(Collectors.joining(", "));
+    Text failures() {
+        Check first = failed().get(0);
+        List<Check> others = failed().subList(1, failed().size());
+        return others.isEmpty()
+                ? TEXTS.text("fails", Constants.text(first.aspect()), first.sentence())
+                : TEXTS.text("fails-also", Constants.text(first.aspect()), first.sentence(), aspects(others));
     }
 
-    TypeCandidate with(Outcome changed, String why) {
-        return new TypeCandidate(device, checks, changed, why, source);
+    /** What some checks are about. */
+    static Text aspects(List<Check> checks) {
+        return Text.joined(
+                ", ",
+                checks.stream().map(check -> Constants.text(check.aspect())).toList());
+    }
+
+    TypeCandidate with(Outcome changed, Text reason) {
+        return new TypeCandidate(device, checks, changed, reason, source);
     }
 }

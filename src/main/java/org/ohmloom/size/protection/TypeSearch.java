@@ -1,5 +1,7 @@
 package org.ohmloom.size.protection;
 
+import static org.ohmloom.size.protection.TypeCandidate.TEXTS;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -10,7 +12,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
-import java.util.stream.Collectors;
 import org.ohmloom.model.Component;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ProtectiveDevice;
@@ -20,6 +21,7 @@ import org.ohmloom.tables.BreakerType;
 import org.ohmloom.tables.FuseRating;
 import org.ohmloom.tables.FuseSeries;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Looks through all fuse and breaker types of the tables for one that meets every check in the place of a device.
@@ -127,8 +129,8 @@ final class TypeSearch {
                         Kind.BREAKER, series.type(), series.ratings().get(0).ratingAmps(), OptionalDouble.empty()),
                 List.of(),
                 Outcome.REFUSED,
-                "it resets by itself: " + breaker.behaviour(),
-                breaker.citation().text());
+                TEXTS.text("resets", breaker.behaviour()),
+                Text.of(breaker.citation().text()));
     }
 
     /** The present device if it meets all, else the rating of its type that meets most. */
@@ -214,7 +216,7 @@ final class TypeSearch {
         List<Check> checks = new ArrayList<>(found.checks());
         conductors.allowed(id, device, behind).ifPresent(checks::add);
         below(id, found).ifPresent(checks::add);
-        return new TypeCandidate(device, checks, Outcome.REFUSED, "", rows(device, found));
+        return new TypeCandidate(device, checks, Outcome.REFUSED, Text.NONE, rows(device, found));
     }
 
     /** The first device downstream that is selective with what is there and would not be with this. */
@@ -240,29 +242,31 @@ final class TypeSearch {
                         Selectivity.SOURCE));
     }
 
-    private String rows(ProtectiveDevice device, DeviceProtection found) {
+    private Text rows(ProtectiveDevice device, DeviceProtection found) {
         Set<String> rows = new LinkedHashSet<>();
         input.tables()
                 .fuseSeries(device.series())
                 .flatMap(series -> series.rating(device.ratingAmps()))
                 .ifPresent(rating -> rows.add(rating.citation().text()));
         found.band().ifPresent(band -> rows.add(band.firstOpening().citation().text()));
-        return rows.isEmpty() ? "no table lists it" : String.join("; ", rows);
+        return rows.isEmpty() ? TEXTS.text("no-table") : Text.of(String.join("; ", rows));
     }
 
     private static TypeCandidate chosen(TypeCandidate chosen, ProtectiveDevice present, TypeCandidate ofType) {
-        String meets = chosen.failed().isEmpty()
-                ? "meets all that is judged" + leftOpen(chosen)
-                : "meets most; " + chosen.failures();
-        String before = chosen.device().equals(present)
-                ? "stays: "
-                        + (chosen.failed().isEmpty()
-                                ? meets
-                                : "no type of the tables does better without failing elsewhere; " + chosen.failures())
-                : chosen.device().series().equals(present.series())
-                        ? "of the present type; it " + meets
-                        : "no rating of the present type does as well (" + failing(ofType) + "); this " + meets;
-        return chosen.with(Outcome.CHOSEN, before);
+        return chosen.with(Outcome.CHOSEN, why(chosen, present, ofType));
+    }
+
+    private static Text why(TypeCandidate chosen, ProtectiveDevice present, TypeCandidate ofType) {
+        boolean all = chosen.failed().isEmpty();
+        Text meets = all
+                ? withOpen(TEXTS.text("meets-all"), chosen)
+                : TEXTS.text("meets-most", chosen.failures());
+        if (chosen.device().equals(present)) {
+            return TEXTS.text("stays", all ? meets : TEXTS.text("nothing-better", chosen.failures()));
+        }
+        return chosen.device().series().equals(present.series())
+                ? TEXTS.text("present-type", meets)
+                : TEXTS.text("other-type", failing(ofType), meets);
     }
 
     private static TypeCandidate other(TypeCandidate other, TypeCandidate ofType) {
@@ -270,22 +274,21 @@ final class TypeSearch {
             return other.with(Outcome.REFUSED, other.failures());
         }
         return lacks(other, ofType) > 0
-                ? other.with(Outcome.REFUSED, "cannot be judged" + leftOpen(other))
-                : other.with(Outcome.WOULD_SERVE, "would serve as well" + leftOpen(other));
+                ? other.with(Outcome.REFUSED, withOpen(TEXTS.text("cannot-be-judged"), other))
+                : other.with(Outcome.WOULD_SERVE, withOpen(TEXTS.text("would-serve"), other));
     }
 
-    private static String failing(TypeCandidate ofType) {
-        return ofType.device().series() + " at its best, "
-                + Formats.amps(ofType.device().ratingAmps()) + ", fails: "
-                + ofType.failed().stream().map(check -> check.aspect().words()).collect(Collectors.joining(", "));
+    private static Text failing(TypeCandidate ofType) {
+        return TEXTS.text(
+                "at-its-best",
+                ofType.device().series(),
+                Formats.amps(ofType.device().ratingAmps()),
+                TypeCandidate.aspects(ofType.failed()));
     }
 
-    private static String leftOpen(TypeCandidate candidate) {
+    private static Text withOpen(Text said, TypeCandidate candidate) {
         return candidate.open().isEmpty()
-                ? ""
-                : "; not judged: "
-                        + candidate.open().stream()
-                                .map(check -> check.aspect().words())
-                                .collect(Collectors.joining(", "));
+                ? said
+                : TEXTS.text("not-judged", said, TypeCandidate.aspects(candidate.open()));
     }
 }

@@ -142,7 +142,7 @@ final class RemediesPane extends JPanel {
         if (outcome.answer().isEmpty()) {
             state.setText(WORDS.get(
                     "remedies.remedies-could-not-be",
-                    outcome.failure().map(Throwable::getMessage).orElse("stopped")));
+                    outcome.failure().map(Words::said).orElseGet(() -> WORDS.get("remedies.stopped"))));
             return;
         }
         RemedyList list = outcome.answer().get();

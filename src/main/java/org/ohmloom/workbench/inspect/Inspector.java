@@ -194,7 +194,7 @@ final class Inspector {
                     ? Formats.amps(choice.ratingAmps().getAsDouble())
                     : WORDS.get("inspector.no-rating-serves");
             Reason reason =
-                    new Reason(rating, choice.reason(), choice.citation().text(), true);
+                    new Reason(rating, Words.said(choice.why()), choice.citation().text(), true);
             sections.add(new Reasons(WORDS.get("inspector.why", rating), List.of(reason)));
         });
         ProtectionFacts.ofDevice(readout, component.id()).ifPresent(sections::add);

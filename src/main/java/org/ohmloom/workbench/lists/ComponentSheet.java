@@ -108,10 +108,10 @@ final class ComponentSheet implements ElementSheet<ComponentSheet.Row> {
     private static CellText needs(Component component, Readout readout) {
         return readout.device(component.id())
                 .map(choice -> choice.ratingAmps().isPresent()
-                        ? CellText.of(choice.ratingAmps().getAsDouble()).saying(choice.reason())
+                        ? CellText.of(choice.ratingAmps().getAsDouble()).saying(Words.said(choice.why()))
                         : CellText.of(WORDS.get("component.none-serves"))
                                 .in(Tone.ERROR)
-                                .saying(choice.reason()))
+                                .saying(Words.said(choice.why())))
                 .orElse(CellText.EMPTY);
     }
 

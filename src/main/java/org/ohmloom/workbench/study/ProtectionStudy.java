@@ -57,11 +57,11 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
 
         CellText proposed() {
             return proposal.map(each -> each.changes()
-                            ? CellText.of(each.chosen().words(), 0)
+                            ? CellText.of(Words.said(each.chosen().text()), 0)
                                     .in(Tone.WARNING)
-                                    .saying(each.chosen().reason())
+                                    .saying(Words.said(each.chosen().why()))
                             : CellText.of(WORDS.get("protection.stays"), 1)
-                                    .saying(each.chosen().reason()))
+                                    .saying(Words.said(each.chosen().why())))
                     .orElse(CellText.EMPTY);
         }
 
@@ -330,6 +330,6 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                     case WOULD_SERVE -> WORDS.get("protection.not-needed");
                     case REFUSED -> WORDS.get("protection.refused");
                 };
-        return outcome + type.words() + "; " + type.reason() + " (" + type.source() + ")";
+        return outcome + Words.said(type.text()) + "; " + Words.said(type.why()) + " (" + Words.said(type.source()) + ")";
     }
 }

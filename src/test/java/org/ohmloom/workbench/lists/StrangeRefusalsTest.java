@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.store.HarnessText;
 import org.ohmloom.workbench.OnEventThread;
 import org.ohmloom.workbench.Stage;
+import org.ohmloom.workbench.desk.CalculationStatus;
 import org.ohmloom.workbench.sheet.SheetTable;
 import org.ohmloom.workbench.words.InStrangeLanguage;
 import org.ohmloom.workbench.words.PlainWords;
@@ -73,6 +74,30 @@ class StrangeRefusalsTest {
                     stage.prompts.asked.get(before).replace(file.toString(), ""),
                     whole + " kind version format lengthMetres long");
         }
+    }
+
+    @Test
+    void aHarnessThatNamesWhatNoTableHasAndATableThatIsMalformed(@TempDir Path folder) throws IOException {
+        String whole = HarnessText.write(stage.desk().harness().orElseThrow());
+        Path tables = Files.createDirectory(folder.resolve("wire-tables"));
+        Path file = Files.writeString(
+                folder.resolve("unknown.harness.json"), whole.replaceFirst("(\"basis\": \")[^\"]+", "$1no-such"));
+        OnEventThread.run(() -> stage.view.filing().open(file));
+        awaitRefusal("no-such");
+        assertStrange(stage.desk().status().details(), whole + " rules basis such");
+
+        Files.writeString(tables.resolve("own.csv"), "# source: mine\n");
+        Path beside = Files.writeString(folder.resolve("beside.harness.json"), whole);
+        OnEventThread.run(() -> stage.view.filing().open(beside));
+        awaitRefusal("own.csv");
+        assertStrange(stage.desk().status().details(), "edition");
+    }
+
+    private void awaitRefusal(String with) {
+        OnEventThread.await(
+                "a refusal",
+                () -> stage.desk().status().kind() == CalculationStatus.Kind.NOT_POSSIBLE
+                        && stage.desk().status().details().contains(with));
     }
 
     /** Nothing of it is English but what was typed or stands in the file. */
