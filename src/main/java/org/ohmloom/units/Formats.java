@@ -5,10 +5,11 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /**
- * Values as people read them: three significant digits, a fitting prefix, a decimal point, never an exponent.
+ * Values as people read them: three significant digits, a fitting prefix, a decimal point, no exponent within reason.
  *
  * <ul>
- *   <li>12.6 V, 35 mV, 4.7 mΩ, 0 A; trailing zeros are dropped, whole digits are all kept (1235 kW, 12345 mm).
+ *   <li>12.6 V, 35 mV, 4.7 mΩ, 0 A; trailing zeros are dropped, whole digits are all kept (1235 kW, 12345 mm), but for
+ *       more than fifteen, which nobody reads: 1e305 kW.
  *   <li>At most three decimals, for temperatures one. A smaller value that is not zero shows its bound, "&lt;0.001 µV" or
  *       for negative ones "&gt;-0.001 µV"; a millionth of that bound and less is rounding noise of a computation and
  *       shows as zero, in the canonical unit. A temperature has no such bound: its zero is only a point on a scale.
@@ -19,6 +20,7 @@ import java.util.List;
 public final class Formats {
     private static final int DIGITS = 3;
     private static final int MOST_DECIMALS = 3;
+    private static final int MOST_WHOLE_DIGITS = 15;
     private static final int TEMPERATURE_DECIMALS = 1;
     private static final double NOISE = 1e-6;
 
@@ -89,6 +91,16 @@ public final class Formats {
         return in(value, Unit.FRACTION);
     }
 
+    /**
+     * A plain number in a column whose head states the unit. A small negative one is rounded to one digit, as "-0.0004": beside
+     * other numbers a bound as ">-0.001" reads as its opposite.
+     */
+    public static String cell(double value) {
+        return number(value).startsWith(">")
+                ? withoutZeros(NumberText.round(value, 1))
+                : number(value);
+    }
+
     /** A value in the canonical unit of a dimension, shown with the prefix that fits it. */
     public static String quantity(double canonical, Dimension dimension) {
         if (!Double.isFinite(canonical)) {
@@ -116,17 +128,24 @@ public final class Formats {
         boolean temperature = unit.dimension() == Dimension.TEMPERATURE;
         int decimals = temperature ? TEMPERATURE_DECIMALS : MOST_DECIMALS;
         BigDecimal shown = rounded(value);
+        if (shown.precision() - shown.scale() > MOST_WHOLE_DIGITS) {
+            return NumberText.significant(value, DIGITS);
+        }
         if (shown.scale() > decimals) {
             shown = NumberText.cleaned(value).setScale(decimals, RoundingMode.HALF_UP);
         }
         if (shown.signum() != 0) {
-            return shown.stripTrailingZeros().toPlainString();
+            return withoutZeros(shown);
         }
         BigDecimal bound = BigDecimal.ONE.movePointLeft(decimals);
         if (temperature || Math.abs(value) <= NOISE * bound.doubleValue()) {
             return "0";
         }
         return value > 0 ? "<" + bound.toPlainString() : ">-" + bound.toPlainString();
+    }
+
+    private static String withoutZeros(BigDecimal shown) {
+        return shown.stripTrailingZeros().toPlainString();
     }
 
     private static BigDecimal rounded(double value) {

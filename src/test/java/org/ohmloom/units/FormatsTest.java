@@ -88,6 +88,24 @@ class FormatsTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "1e308, 1e305 kW",
+        "-1.23456e30, -1.23e27 kW",
+        "9.99999e17, 999999000000000 kW",
+        "1e18, 1e15 kW",
+        "1.7976931348623157e308, 1.8e305 kW"
+    })
+    void whatHasMoreDigitsThanAnybodyReadsHasAnExponent(double watts, String text) {
+        assertEquals(text, Formats.watts(watts));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.00042, -0.0004", "-0.0012, -0.001", "0.0004, <0.001", "-1e-10, 0", "-12.345, -12.3", "0, 0"})
+    void aNumberInAColumnThatIsSmallAndNegativeIsRounded(double value, String text) {
+        assertEquals(text, Formats.cell(value));
+    }
+
+    @ParameterizedTest
     @EnumSource
     void whatIsNotANumberIsSaidInWords(Dimension dimension) {
         assertEquals("unknown", Formats.quantity(Double.NaN, dimension));

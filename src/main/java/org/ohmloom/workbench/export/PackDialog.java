@@ -116,7 +116,7 @@ public final class PackDialog extends JDialog {
         add(PaneTitle.of(WORDS.get("pack.documents")), "span, gapbottom 2");
         JPanel sheets = new JPanel(new MigLayout("insets 0, flowy, gapy 6, gapx 24, wrap " + DOCUMENTS_DOWN));
         for (PackDocument document : PackDocument.values()) {
-            JCheckBox box = new JCheckBox(document.title(), true);
+            JCheckBox box = new JCheckBox(TradeWords.named(document), true);
             box.setName("document-" + document.id());
             box.addActionListener(event -> refresh());
             documents.put(document, box);

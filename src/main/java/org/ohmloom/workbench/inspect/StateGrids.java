@@ -73,26 +73,26 @@ final class StateGrids {
                 readout,
                 List.of(WORDS.get("state-grids.state"), WORDS.get("state-grids.volts-v")),
                 solution -> solution.volts(point).stream()
-                        .mapToObj(volts -> List.of(Formats.number(volts)))
+                        .mapToObj(volts -> List.of(Formats.cell(volts)))
                         .findFirst());
     }
 
     private static List<String> flow(BranchFlow flow) {
         return List.of(
-                Formats.number(flow.amps()),
-                Formats.number(flow.rmsAmps()),
-                Formats.number(flow.onAmps()),
-                Formats.number(flow.onDropVolts()),
-                Formats.number(flow.watts()));
+                Formats.cell(flow.amps()),
+                Formats.cell(flow.rmsAmps()),
+                Formats.cell(flow.onAmps()),
+                Formats.cell(flow.onDropVolts()),
+                Formats.cell(flow.watts()));
     }
 
     private static List<String> fed(LoadVolts volts) {
         return List.of(
-                Formats.number(volts.on().amps()),
-                Formats.number(volts.on().volts()),
-                Formats.number(volts.on().feedDropVolts()),
-                Formats.number(volts.on().returnDropVolts()),
-                Formats.number(volts.onDropVolts()));
+                Formats.cell(volts.on().amps()),
+                Formats.cell(volts.on().volts()),
+                Formats.cell(volts.on().feedDropVolts()),
+                Formats.cell(volts.on().returnDropVolts()),
+                Formats.cell(volts.onDropVolts()));
     }
 
     private static Inspection.Grid grid(

@@ -11,6 +11,7 @@ import org.ohmloom.draw.Paper;
 import org.ohmloom.model.TitleBlock;
 import org.ohmloom.pack.PackDocument;
 import org.ohmloom.pack.PrintedDocument;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** What of a harness can be printed: each document of the build pack, and each list that is seen in the window. */
@@ -51,7 +52,7 @@ final class Printables {
     private record Document(Analysis analysis, PackDocument document) implements Printed {
         @Override
         public String name() {
-            return document.title();
+            return TradeWords.named(document);
         }
 
         @Override

@@ -28,7 +28,7 @@ public record CellText(String text, String exact, OptionalDouble number, Tone to
 
     /** A number in the unit of its column, three significant digits. */
     public static CellText of(double value) {
-        return new CellText(Formats.number(value), Double.toString(value), OptionalDouble.of(value), Tone.PLAIN, "");
+        return new CellText(Formats.cell(value), Double.toString(value), OptionalDouble.of(value), Tone.PLAIN, "");
     }
 
     /** A number, or nothing. */

@@ -117,7 +117,7 @@ class StrangeViewsTest {
     }
 
     /** All that a citation may name. */
-    private static String cited() throws IOException {
+    static String cited() throws IOException {
         StringBuilder all = new StringBuilder();
         try (Stream<Path> tables = Files.list(Path.of("wire-tables"))) {
             for (Path table :
