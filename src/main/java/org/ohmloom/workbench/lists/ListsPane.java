@@ -78,10 +78,9 @@ public final class ListsPane extends JPanel {
         JPanel shown = new JPanel(new MigLayout("insets 0, fill, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
         shown.add(filterBar(), "growx, wmin 0");
         shown.add(pages, "grow, push, hmin 60");
-        SharedSplit split =
-                new SharedSplit("list-names", JSplitPane.HORIZONTAL_SPLIT, chooser, shown, NAMES_SHARE).firstWhole();
-        split.setResizeWeight(0);
-        add(split, "grow, push, hmin 80");
+        add(
+                new SharedSplit("list-names", JSplitPane.HORIZONTAL_SPLIT, chooser, shown, NAMES_SHARE).firstWhole(),
+                "grow, push, hmin 80");
         add(hint, "growx, gap 10 10 4 4, wmin 0");
         desk.listen(this::hear);
         showRows();

@@ -6,14 +6,18 @@ import javax.swing.JComponent;
 import javax.swing.JSplitPane;
 import org.ohmloom.workbench.words.Words;
 
-/** Two panes with a divider between, which starts at a share of the room and stays where a person puts it. */
+/** Two panes with a divider between, which keeps to a share of the room until a person moves it, and stays there then. */
 public final class SharedSplit extends JSplitPane {
 
     private static final long serialVersionUID = 1L;
 
     private final double share;
-    private boolean placed;
     private boolean firstWhole;
+
+    /** The room it was last placed in, and where. */
+    private int placedIn;
+
+    private int placedAt;
 
     /**
      * A split.
@@ -24,11 +28,13 @@ public final class SharedSplit extends JSplitPane {
     public SharedSplit(String name, int orientation, JComponent first, JComponent second, double share) {
         super(orientation, true, first, second);
         this.share = share;
-        setResizeWeight(share);
         name(this, name);
     }
 
-    /** Gives the first pane at first what it asks for, where that is more than its share and not more than half the room. */
+    /**
+     * Gives the first pane at first what it asks for, where that is more than its share and not more than half the room; what the
+     * room grows by later is the second's.
+     */
     public SharedSplit firstWhole() {
         firstWhole = true;
         return this;
@@ -56,10 +62,15 @@ public final class SharedSplit extends JSplitPane {
     @Override
     public void doLayout() {
         int room = getOrientation() == HORIZONTAL_SPLIT ? getWidth() : getHeight();
-        if (!placed && room > 0) {
-            placed = true;
+        boolean moved = placedIn > 0 && getDividerLocation() != placedAt;
+        boolean stays = moved || firstWhole && placedIn > 0;
+        if (room > 0 && room != placedIn && !stays) {
             setDividerLocation(Math.max((int) (room * share), firstWhole ? Math.min(wanted(), room / 2) : 0));
         }
         super.doLayout();
+        if (!moved) {
+            placedIn = room;
+            placedAt = getDividerLocation();
+        }
     }
 }
