@@ -30,6 +30,9 @@ final class ConductorNotProtected implements Rule {
 
     private static final RuleInfo INFO = new RuleInfo("conductor-not-protected", Severity.WARNING);
 
+    /** Freezing point of copper: ITS-90 (1990), table 1. */
+    private static final double COPPER_MELTS_CELSIUS = 1084.62;
+
     @Override
     public RuleInfo info() {
         return INFO;
@@ -103,7 +106,7 @@ final class ConductorNotProtected implements Rule {
         FindingDraft draft = new FindingDraft(INFO, "settles")
                 .amps("current", against.foreverAmps())
                 .value("limit", weakest.limit().continuousCelsius(), Unit.DEGREE_CELSIUS);
-        return Double.isFinite(against.steadyCelsius())
+        return against.steadyCelsius() < COPPER_MELTS_CELSIUS
                 ? draft.value("celsius", against.steadyCelsius(), Unit.DEGREE_CELSIUS)
                 : draft.phrase("celsius", "no-temperature");
     }

@@ -112,10 +112,14 @@ final class FixPane extends JPanel {
                     .forEach(field -> rows.addRow(new Object[] {
                         thing,
                         field.field(),
-                        desk.units().text(field.before()),
-                        desk.units().text(field.after())
+                        shown(field.before()),
+                        shown(field.after())
                     }));
         }
+    }
+
+    private String shown(String value) {
+        return value.isEmpty() ? "–" : desk.units().text(value);
     }
 
     /** Begins to work out the copy. */
@@ -151,9 +155,9 @@ final class FixPane extends JPanel {
                 .toList();
         List<Finding> gone = without(old, tried.findings());
         List<Finding> come = without(tried.findings(), old);
-        String more = tried.isWhole() ? "" : words.get("more-coming");
-        effect.setText(words.get("gone", gone.size()) + lines(gone) + "\n" + words.get("come", come.size())
-                + lines(come) + more);
+        String head = tried.isWhole() ? "" : words.get("more-coming") + "\n";
+        effect.setText(head + words.get("gone", gone.size()) + lines(gone) + "\n" + words.get("come", come.size())
+                + lines(come));
         effect.setCaretPosition(0);
     }
 
