@@ -214,6 +214,7 @@ class DrawingToolsWindowTest extends HandAtTheLayout {
 
     /** Clicks a choice of the list that has come up. */
     private void pick(String text) {
+        settle();
         JMenuItem item = robot.finder()
                 .find(new org.assertj.swing.core.GenericTypeMatcher<JMenuItem>(JMenuItem.class, true) {
                     @Override

@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.window;
 
+import java.awt.AWTException;
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.geom.Point2D;
@@ -39,17 +40,22 @@ abstract class HandAtTheLayout {
     Path folder;
 
     Robot robot;
+
+    /** Knows when the screen has handed on every event, which takes a while where others keep the processor busy. */
+    private java.awt.Robot delivery;
+
     WorkbenchWindow window;
     FrameFixture frame;
 
     @BeforeEach
-    void openAWindow() {
+    void openAWindow() throws AWTException {
         Assumptions.assumeFalse(GraphicsEnvironment.isHeadless(), "there is no display");
         PreferenceStore preferences = PreferenceStore.inMemory(Preferences.DEFAULT.withCautionsRead());
         window = OnEventThread.get(() -> {
             Look.LIGHT.install();
             return Workbench.window(preferences, () -> {});
         });
+        delivery = new java.awt.Robot();
         robot = BasicRobot.robotWithCurrentAwtHierarchy();
         frame = new FrameFixture(robot, window);
         frame.show();
@@ -82,7 +88,7 @@ abstract class HandAtTheLayout {
         robot.moveMouse(canvas(), from.x + dx / 2, from.y + dy / 2);
         robot.moveMouse(canvas(), from.x + dx, from.y + dy);
         robot.releaseMouse(MouseButton.LEFT_BUTTON);
-        robot.waitForIdle();
+        delivery.waitForIdle();
     }
 
     void press(int key, int... held) {
@@ -93,11 +99,15 @@ abstract class HandAtTheLayout {
         for (int each : held) {
             robot.releaseKey(each);
         }
-        robot.waitForIdle();
+        delivery.waitForIdle();
     }
 
-    /** Waits until the layout stands: the numbers come onto it when they are there, and it may be moved then. */
+    /**
+     * Waits until what the hand did has come to the window and the layout stands: the numbers come onto it when they are there, and
+     * it may be moved then.
+     */
     void settle() {
+        delivery.waitForIdle();
         OnEventThread.await(
                 "the layout",
                 () -> !pane().isBusy() && (desk().harness().isEmpty() || desk().isCurrent()));
