@@ -5,7 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.PointId;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.OperatingState;
@@ -20,6 +23,8 @@ import org.ohmloom.workbench.words.Words;
 final class StateGrids {
     private static final Words WORDS = Words.of("inspector");
 
+    private static final String OFF = "–";
+
     private StateGrids() {}
 
     /** Currents and drop of a wire or another branch. */
@@ -33,7 +38,7 @@ final class StateGrids {
                         WORDS.get("state-grids.on-a"),
                         WORDS.get("state-grids.drop-v"),
                         WORDS.get("state-grids.heat-w")),
-                solution -> solution.flow(branch).map(StateGrids::flow));
+                solution -> solution.flow(branch).map(flow -> flow(flow, 1)));
     }
 
     /** What reaches a load. */
@@ -50,21 +55,36 @@ final class StateGrids {
                 solution -> Optional.ofNullable(solution.loads().get(load)).map(StateGrids::fed));
     }
 
-    /** What passes through a component, on its branch with the largest current. */
+    /** What passes through a component, on the one of its branches that carries the most in any state. */
     static Inspection.Grid component(Readout readout, ComponentId component) {
-        return grid(
+        Optional<Branch> most = solutions(readout)
+                .flatMap(solution -> solution.network().of(component).stream()
+                        .flatMap(branch -> solution.flow(branch.id()).stream()))
+                .max(Comparator.comparingDouble(flow -> Math.abs(flow.onAmps())))
+                .map(BranchFlow::branch);
+        boolean gives = most.filter(branch -> branch.kind() == BranchKind.SOURCE).isPresent();
+        boolean oneOfSeveral = solutions(readout)
+                .anyMatch(solution -> solution.network().of(component).size() > 1);
+        Inspection.Grid grid = grid(
                 readout,
                 List.of(
                         WORDS.get("state-grids.state"),
                         WORDS.get("state-grids.mean-a"),
                         WORDS.get("state-grids.rms-a"),
                         WORDS.get("state-grids.on-a"),
-                        WORDS.get("state-grids.drop-v"),
-                        WORDS.get("state-grids.heat-w")),
-                solution -> solution.network().of(component).stream()
-                        .flatMap(branch -> solution.flow(branch.id()).stream())
-                        .max(Comparator.comparingDouble(flow -> Math.abs(flow.onAmps())))
-                        .map(StateGrids::flow));
+                        WORDS.get(gives ? "state-grids.volts-v" : "state-grids.drop-v"),
+                        WORDS.get(gives ? "state-grids.gives-w" : "state-grids.heat-w")),
+                solution -> most.flatMap(branch -> solution.flow(branch.id()))
+                        .map(flow -> flow(flow, gives ? -1 : 1)));
+        return oneOfSeveral && most.isPresent()
+                ? new Inspection.Grid(
+                        WORDS.get(
+                                "state-grids.in-every-state-along",
+                                most.get().from().value(),
+                                most.get().to().value()),
+                        grid.heads(),
+                        grid.rows())
+                : grid;
     }
 
     /** Voltage of a point. */
@@ -77,16 +97,21 @@ final class StateGrids {
                         .findFirst());
     }
 
-    private static List<String> flow(BranchFlow flow) {
+    /** @param sign -1 for a source, whose branch takes less than nothing */
+    private static List<String> flow(BranchFlow flow, int sign) {
         return List.of(
                 Formats.cell(flow.amps()),
                 Formats.cell(flow.rmsAmps()),
                 Formats.cell(flow.onAmps()),
-                Formats.cell(flow.onDropVolts()),
-                Formats.cell(flow.watts()));
+                Formats.cell(sign * flow.onDropVolts()),
+                Formats.cell(sign * flow.watts()));
     }
 
     private static List<String> fed(LoadVolts volts) {
+        if (volts.on().amps() == 0) {
+            // what lies between an open switch and a load is no drop of its feed
+            return List.of(Formats.cell(0), OFF, OFF, OFF, OFF);
+        }
         return List.of(
                 Formats.cell(volts.on().amps()),
                 Formats.cell(volts.on().volts()),
@@ -109,6 +134,13 @@ final class StateGrids {
                     });
         }
         return new Inspection.Grid(title(), heads, rows);
+    }
+
+    private static Stream<Solution> solutions(Readout readout) {
+        return readout.harness().states().all().stream().flatMap(state -> readout
+                .analysis()
+                .flatMap(results -> results.solution(state.id()))
+                .stream());
     }
 
     private static String title() {

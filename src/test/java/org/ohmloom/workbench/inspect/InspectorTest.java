@@ -46,6 +46,28 @@ class InspectorTest {
     }
 
     @Test
+    void aBatteryTellsTheVoltageAtItsTerminalsAndWhatItGives() {
+        Inspection.Grid states = section(inspector.of("BT1").orElseThrow(), Inspection.Grid.class);
+        assertEquals(List.of("State", "Mean A", "RMS A", "On A", "Voltage V", "Gives W"), states.heads());
+        List<String> row = states.rows().get(0);
+        double amps = Double.parseDouble(row.get(3));
+        double volts = 12.6 - 0.02 * amps;
+        // three digits are shown of each
+        assertEquals(volts, Double.parseDouble(row.get(4)), 0.006 * volts);
+        assertEquals(volts * amps, Double.parseDouble(row.get(5)), 0.01 * volts * amps);
+    }
+
+    @Test
+    void aLoadThatIsOffHasNoDropAndARelayTellsWhichOfItsBranchesIsMeant() {
+        Analysis pickup = AnalysedExamples.of("rescue-pickup");
+        Inspector ofPickup = new Inspector(new Readout(pickup.harness(), Optional.of(pickup), Optional.empty()));
+        Inspection.Grid winch = section(ofPickup.of("WIN1").orElseThrow(), Inspection.Grid.class);
+        assertTrue(winch.rows().contains(List.of("Idling", "0", "–", "–", "–", "–")), winch.toString());
+        Inspection.Grid relay = section(ofPickup.of("K1").orElseThrow(), Inspection.Grid.class);
+        assertEquals("In every state, K1.30 to K1.87", relay.title());
+    }
+
+    @Test
     void allFieldsAreShownWithUnits() {
         List<Inspection.Fact> facts = facts(inspector.of("BT1").orElseThrow());
         assertTrue(facts.contains(Inspection.Fact.of("Emf", "12.6 V")), facts.toString());
