@@ -110,7 +110,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String line(FindingChange change) {
-        return change.word() + " " + RevisionComparison.standing(change.finding()) + " "
+        return change.word() + " " + RevisionComparison.standing(change.finding()).english() + " "
                 + change.finding().rule() + ": " + change.finding().message();
     }
 }

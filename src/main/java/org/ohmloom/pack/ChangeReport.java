@@ -138,7 +138,7 @@ final class ChangeReport {
 
     private static void addRows(ElementChange change, List<Row> rows) {
         if (change.fields().isEmpty()) {
-            rows.add(row(change, true, new FieldChange(change.was().isEmpty() ? "" : "id", change.was(), change.id())));
+            rows.add(row(change, true, FieldChange.ofIdentity(change)));
         }
         boolean first = true;
         for (FieldChange field : change.fields()) {
@@ -184,13 +184,13 @@ final class ChangeReport {
         List<Row> rows = new ArrayList<>();
         for (FindingChange change : comparison.findings()) {
             boolean gone = change.change() == Change.REMOVED;
-            String now = gone ? "" : RevisionComparison.standing(change.finding());
+            String now = gone ? "" : RevisionComparison.standing(change.finding()).english();
             boolean alarming =
                     change.change() == Change.ADDED && change.finding().severity() == Severity.ERROR;
             rows.add(Row.of(
                     Cell.text(change.word()).toned(Cell.Tone.STRONG),
                     alarming ? Cell.missing(now) : Cell.text(now),
-                    Cell.text(change.was()),
+                    Cell.text(change.was().english()),
                     Cell.text(String.join(", ", change.finding().subjects())),
                     Cell.text(Wording.printed(change.finding().message())),
                     Cell.text(change.finding().rule())));

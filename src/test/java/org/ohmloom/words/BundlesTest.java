@@ -24,7 +24,7 @@ class BundlesTest {
 
     /** Bundles whose keys are put together from names, with tests of their own. */
     private static final Set<String> TESTED_BESIDE_THEM =
-            Set.of("rules.properties", "constants.properties", "refusals.properties", "table-words.properties");
+            Set.of("rules.properties", "constants.properties", "refusals.properties", "table-words.properties", "revision-words.properties");
 
     private static final Pattern ASKED =
             Pattern.compile("(?:Labels|[A-Z][A-Za-z]*Texts|TEXTS)\\s*\\.text\\(\\s*\"([a-z.-]+)\"");

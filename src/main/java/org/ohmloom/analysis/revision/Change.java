@@ -1,24 +1,20 @@
 package org.ohmloom.analysis.revision;
 
+import org.ohmloom.words.Constants;
+
 /** What became of a thing from one revision to the next. */
 public enum Change {
     /** Only the new revision has it. */
-    ADDED("added"),
+    ADDED,
     /** Only the old revision has it. */
-    REMOVED("removed"),
+    REMOVED,
     /** Both have it, with other contents. */
-    CHANGED("changed"),
+    CHANGED,
     /** Both have it with the same contents under different identities. */
-    RENUMBERED("renumbered");
+    RENUMBERED;
 
-    private final String word;
-
-    Change(String word) {
-        this.word = word;
-    }
-
-    /** What people call it. */
+    /** What people call it, in English. */
     public String word() {
-        return word;
+        return Constants.text(this).english();
     }
 }

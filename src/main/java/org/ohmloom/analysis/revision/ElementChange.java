@@ -1,6 +1,7 @@
 package org.ohmloom.analysis.revision;
 
 import java.util.List;
+import org.ohmloom.words.Text;
 
 /**
  * What became of one element of the harness.
@@ -16,5 +17,10 @@ public record ElementChange(String kind, String id, String was, String name, Cha
 
     public ElementChange {
         fields = List.copyOf(fields);
+    }
+
+    /** The kind of element in any language. */
+    public Text kindText() {
+        return RevisionWords.text(kind);
     }
 }

@@ -13,6 +13,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.Position;
 import org.ohmloom.model.Strap;
+import org.ohmloom.words.Text;
 
 /** What became of every element from one harness to another, in file order and by identity. */
 public final class ElementChanges {
@@ -137,16 +138,18 @@ public final class ElementChanges {
     }
 
     private static String name(Map<String, Fields.Leaf> fields) {
-        return Optional.ofNullable(fields.get(NAME)).map(Fields.Leaf::text).orElse("");
+        return Optional.ofNullable(fields.get(NAME)).map(Fields.Leaf::text).map(Text::english).orElse("");
     }
 
     /** What people call an element's kind. */
     private static String kind(Element element) {
-        if (element instanceof Strap) {
-            return "bonding strap";
-        }
-        return element.getClass()
-                .getSimpleName()
+        return kind(element.getClass());
+    }
+
+    static String kind(Class<? extends Element> kind) {
+        return kind == Strap.class
+                ? "bonding strap"
+                : kind.getSimpleName()
                 .replace("ContactPart", "Contact")
                 .replace("StateSequence", "SequenceOfStates")
                 .replaceAll("(\\p{Lower})(\\p{Upper})", "$1 $2")

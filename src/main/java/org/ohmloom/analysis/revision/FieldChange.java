@@ -1,10 +1,34 @@
 package org.ohmloom.analysis.revision;
 
+import org.ohmloom.words.Text;
+
 /**
  * One field of an element with other contents.
  *
- * @param field  words of the field: "size", "cavity 3, contact"
- * @param before what it was, with its unit; empty for nothing
- * @param after  what it is now, with its unit; empty for nothing
+ * @param fieldText  words of the field: "size", "cavity 3, contact"
+ * @param beforeText what it was, with its unit; nothing for nothing
+ * @param afterText  what it is now, with its unit; nothing for nothing
  */
-public record FieldChange(String field, String before, String after) {}
+public record FieldChange(Text fieldText, Text beforeText, Text afterText) {
+
+    /** What became of an element that has no field to tell: another identity, or nothing. */
+    public static FieldChange ofIdentity(ElementChange change) {
+        return new FieldChange(
+                change.was().isEmpty() ? Text.NONE : Text.of("id"), Text.of(change.was()), Text.of(change.id()));
+    }
+
+    /** Words of the field, in English. */
+    public String field() {
+        return fieldText.english();
+    }
+
+    /** What it was, in English. */
+    public String before() {
+        return beforeText.english();
+    }
+
+    /** What it is now, in English. */
+    public String after() {
+        return afterText.english();
+    }
+}

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Place;
 import org.ohmloom.model.UnknownKeys;
@@ -24,6 +25,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.units.FieldUnits;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * All that a record of the model says, one line for each value, by the words of its field. Members of lists are named by
@@ -34,11 +36,14 @@ final class Fields {
     private static final List<String> NAMING =
             List.of("id", "name", "index", "cavity", "terminal", "output", "pin", "load", "state");
 
-    /** The field of a component that says what it is. */
-    private static final String DEVICE = "device";
-
-    /** A value, exact for comparing and as people read it. */
-    record Leaf(Object exact, String text) {}
+    /**
+     * A value.
+     *
+     * @param field words of its field
+     * @param exact for comparing
+     * @param text  as people read it
+     */
+    record Leaf(Text field, Object exact, Text text) {}
 
     private final Map<String, Leaf> leaves = new LinkedHashMap<>();
 
@@ -47,7 +52,7 @@ final class Fields {
     /** Every value of a record by the words of its field, its identity left out. */
     static Map<String, Leaf> of(Record shown) {
         Fields fields = new Fields();
-        fields.addRecord("", shown);
+        fields.addRecord(FieldPath.START, shown);
         return fields.leaves;
     }
 
@@ -60,78 +65,85 @@ final class Fields {
             Leaf old = before.get(name);
             Leaf now = after.get(name);
             if (old == null || now == null || !Objects.equals(old.exact, now.exact)) {
-                changes.add(told(name, old, now));
+                changes.add(told(old, now));
             }
         }
         return changes;
     }
 
-    private static FieldChange told(String name, Leaf old, Leaf now) {
-        String before = old == null ? "" : old.text;
-        String after = now == null ? "" : now.text;
+    private static FieldChange told(@Nullable Leaf old, @Nullable Leaf now) {
+        Text field = old == null ? now.field : old.field;
+        Text before = old == null ? Text.NONE : old.text;
+        Text after = now == null ? Text.NONE : now.text;
         boolean hidden = old != null && now != null && before.equals(after);
         return hidden
-                ? new FieldChange(name, before + " (" + old.exact + ")", after + " (" + now.exact + ")")
-                : new FieldChange(name, before, after);
+                ? new FieldChange(field, withExact(before, old.exact), withExact(after, now.exact))
+                : new FieldChange(field, before, after);
     }
 
-    private void addRecord(String path, Record shown) {
+    private static Text withExact(Text text, Object exact) {
+        return Text.joined(" ", List.of(text, Text.of("(" + exact + ")")));
+    }
+
+    private void addRecord(FieldPath path, Record shown) {
         for (RecordComponent component : shown.getClass().getRecordComponents()) {
             String name = component.getName();
-            if (!(path.isEmpty() && name.equals("id"))) {
-                add(joined(path, name), name, value(shown, component));
+            if (!(path.equals(FieldPath.START) && name.equals("id"))) {
+                add(path.field(words(FieldUnits.label(name))), name, value(shown, component));
             }
         }
     }
 
-    private void add(String path, String name, Object given) {
+    private void add(FieldPath path, String name, Object given) {
         Object value = given instanceof Optional<?> optional ? optional.orElse(null) : given;
         if (value == null || value instanceof UnknownKeys) {
             return;
         }
-        Optional<String> word = word(value);
+        Optional<Text> word = word(value);
         if (word.isPresent()) {
-            leaves.put(path, new Leaf(value, word.get()));
+            put(path, value, word.get());
         } else if (value instanceof OptionalDouble number) {
-            number.ifPresent(each -> leaves.put(path, number(name, each)));
+            number.ifPresent(each -> put(path, each, number(name, each)));
         } else if (value instanceof OptionalInt number) {
-            number.ifPresent(each -> leaves.put(path, new Leaf(each, String.valueOf(each))));
+            number.ifPresent(each -> put(path, each, Text.of(each)));
         } else if (value instanceof Double number) {
-            leaves.put(path, number(name, number));
+            put(path, number, number(name, number));
         } else if (value instanceof Map<?, ?> map) {
-            map.forEach((key, each) -> add(path + " " + key, name, each));
+            map.forEach((key, each) -> add(path.one(String.valueOf(key)), name, each));
         } else if (value instanceof Collection<?> members) {
             addMembers(path, name, List.copyOf(members));
         } else if (value instanceof Record nested) {
             addNested(path, nested);
         } else {
-            leaves.put(path, new Leaf(value, String.valueOf(value)));
+            put(path, value, Text.of(value));
         }
     }
 
-    private void addNested(String path, Record nested) {
+    private void put(FieldPath path, Object exact, Text text) {
+        leaves.put(path.english(), new Leaf(path.text(), exact, text));
+    }
+
+    private void addNested(FieldPath path, Record nested) {
         boolean oneOfSeveral = nested.getClass().getInterfaces().length > 0;
         if (oneOfSeveral) {
             String kind = words(nested.getClass().getSimpleName());
-            leaves.put(joined(path, "kind"), new Leaf(nested.getClass(), kind));
+            put(path.field("kind"), nested.getClass(), RevisionWords.text(kind));
         }
         addRecord(path, nested);
     }
 
-    private void addMembers(String path, String name, List<?> members) {
+    private void addMembers(FieldPath path, String name, List<?> members) {
         List<String> names = names(members);
-        String one = name.endsWith("ies")
-                ? path.substring(0, path.length() - 3) + "y"
-                : path.endsWith("s") ? path.substring(0, path.length() - 1) : path;
+        FieldPath one = path.singular(name);
         for (int i = 0; i < members.size(); i++) {
             Object member = members.get(i);
-            Optional<String> word = word(member);
+            Optional<Text> word = word(member);
             if (word.isPresent()) {
-                leaves.put(one + " " + names.get(i), new Leaf(member, word.get()));
+                put(one.one(names.get(i)), member, word.get());
             } else if (member instanceof Record nested) {
-                addNested(one + " " + names.get(i), nested);
+                addNested(one.one(names.get(i)), nested);
             } else {
-                add(one + " " + names.get(i), name, member);
+                add(one.one(names.get(i)), name, member);
             }
         }
     }
@@ -150,7 +162,7 @@ final class Fields {
         boolean allWords = members.stream().allMatch(each -> word(each).isPresent());
         List<String> names = new ArrayList<>();
         for (int i = 0; i < members.size(); i++) {
-            names.add(allWords ? word(members.get(i)).orElseThrow() : String.valueOf(i + 1));
+            names.add(allWords ? word(members.get(i)).orElseThrow().english() : String.valueOf(i + 1));
         }
         return new HashSet<>(names).size() == names.size() ? names : numbers(members.size());
     }
@@ -166,55 +178,48 @@ final class Fields {
         for (RecordComponent component : given.getClass().getRecordComponents()) {
             if (component.getName().equals(naming)) {
                 Object value = value(given, component);
-                return value instanceof Optional<?> optional ? optional.map(String::valueOf) : word(value);
+                return value instanceof Optional<?> optional ? optional.map(String::valueOf) : word(value).map(Text::english);
             }
         }
         return Optional.empty();
     }
 
-    private static Leaf number(String name, double value) {
-        return new Leaf(value, FieldUnits.text(name, value).orElseGet(() -> Formats.number(value)));
+    private static Text number(String name, double value) {
+        return Text.of(FieldUnits.text(name, value).orElseGet(() -> Formats.number(value)));
     }
 
     /** What is one word for people. */
-    private static Optional<String> word(Object value) {
+    private static Optional<Text> word(Object value) {
         if (value instanceof ElementId id) {
-            return Optional.of(id.value());
+            return Optional.of(Text.of(id.value()));
         }
         if (value instanceof Gauge gauge) {
-            return Optional.of(gauge.text().replace("mm2", "mm²"));
+            return Optional.of(Text.of(gauge.text().replace("mm2", "mm²")));
         }
         if (value instanceof WireEnd end) {
-            return Optional.of(end.text());
+            return Optional.of(Text.of(end.text()));
         }
         if (value instanceof WireColour colour) {
-            return Optional.of(colour.text());
+            return Optional.of(Text.of(colour.text()));
         }
         if (value instanceof Place.OnSegment on) {
-            return Optional.of(on.segment() + ", " + Formats.metres(on.distanceMetres()) + " along");
+            return Optional.of(RevisionWords.WORDS.text("along", on.segment(), Formats.metres(on.distanceMetres())));
         }
         if (value instanceof Place.AtBreakout at) {
-            return Optional.of(at.breakout().value());
+            return Optional.of(Text.of(at.breakout().value()));
         }
         if (value instanceof Boolean flag) {
-            return Optional.of(flag ? "yes" : "no");
+            return Optional.of(RevisionWords.text(flag ? "yes" : "no"));
         }
         if (value instanceof Enum<?> constant) {
-            return Optional.of(constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            return Optional.of(RevisionWords.text(constant.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         }
         return value instanceof String || value instanceof Integer
-                ? Optional.of(String.valueOf(value))
+                ? Optional.of(Text.of(value))
                 : Optional.empty();
     }
 
-    /** A path with the field's name in words, without the unit at its end. */
-    private static String joined(String path, String name) {
-        String words = words(FieldUnits.label(name));
-        // a component is its device: what belongs to it needs no second name
-        return path.isEmpty() || path.equals(DEVICE) ? words : path + ", " + words;
-    }
-
-    private static String words(String name) {
+    static String words(String name) {
         if (name.equals("gauge")) {
             return "size";
         }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Quantity;
+import org.ohmloom.words.Text;
 
 /**
  * One computed number that differs.
@@ -71,9 +72,20 @@ public record ResultChange(
         return larger == 0 ? 0 : Math.abs(now - old) / larger;
     }
 
-    /** A value as people read it, "unknown" where there is none. */
+    /** What the number is in any language. */
+    public Text quantityText() {
+        return RevisionWords.text(quantity);
+    }
+
+    /** A value as people read it, in English, "unknown" where there is none. */
     public static String text(Optional<Quantity> value) {
-        return value.map(each -> Formats.quantity(each.value(), each.unit().dimension()))
-                .orElse("unknown");
+        return said(value).english();
+    }
+
+    /** A value as people read it in any language. */
+    public static Text said(Optional<Quantity> value) {
+        return value.map(each -> Text.of(
+                        Formats.quantity(each.value(), each.unit().dimension())))
+                .orElseGet(() -> RevisionWords.text("unknown"));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.review.Finding;
+import org.ohmloom.words.Text;
 
 /**
  * Everything that differs between two revisions of a harness.
@@ -67,7 +68,7 @@ public record RevisionComparison(
         now.forEach((key, finding) -> {
             Finding was = old.get(key);
             if (was == null) {
-                changes.add(new FindingChange(finding, Change.ADDED, ""));
+                changes.add(new FindingChange(finding, Change.ADDED, Text.NONE));
             }
         });
         old.forEach((key, finding) -> {
@@ -98,7 +99,8 @@ public record RevisionComparison(
     }
 
     /** How a finding stands: "warning", "warning, accepted". */
-    public static String standing(Finding finding) {
-        return finding.severity().name().toLowerCase(Locale.ROOT) + (finding.isOpen() ? "" : ", accepted");
+    public static Text standing(Finding finding) {
+        Text severity = RevisionWords.text(finding.severity().name().toLowerCase(Locale.ROOT));
+        return finding.isOpen() ? severity : RevisionWords.WORDS.text("accepted", severity);
     }
 }

@@ -22,6 +22,7 @@ import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.Sheet;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Term;
+import org.ohmloom.workbench.words.TradeWords;
 import org.ohmloom.workbench.words.Words;
 
 /** The lists of a comparison: elements field by field, parts, numbers, findings. */
@@ -86,7 +87,7 @@ final class ComparedLists {
                         WORDS.term("compared-lists.kind"),
                         WORDS.get("compared-lists.kind.about"),
                         10,
-                        field -> field.change().kind()),
+                        field -> Words.said(field.change().kindText())),
                 text(WORDS.term("compared-lists.id"), WORDS.get("compared-lists.id.about"), 7, field -> field.change()
                         .id()),
                 text(
@@ -103,17 +104,17 @@ final class ComparedLists {
                         WORDS.term("compared-lists.field"),
                         WORDS.get("compared-lists.field.about"),
                         21,
-                        field -> field.field().field()),
+                        field -> Words.said(field.field().fieldText())),
                 text(
                         WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before.about"),
                         16,
-                        field -> field.field().before()),
+                        field -> Words.said(field.field().beforeText())),
                 text(
                         WORDS.term("compared-lists.after"),
                         WORDS.get("compared-lists.after.about"),
                         16,
-                        field -> field.field().after()));
+                        field -> Words.said(field.field().afterText())));
         return new Told<>(
                 WORDS.get("compared-lists.added-removed-changed"),
                 columns,
@@ -127,14 +128,14 @@ final class ComparedLists {
                     case REMOVED -> Tone.ERROR;
                     case CHANGED, RENUMBERED -> Tone.NOTE;
                 };
-        return CellText.of(change.word()).in(tone);
+        return CellText.of(TradeWords.named(change)).in(tone);
     }
 
     private static List<Row<Field>> fields(RevisionComparison comparison) {
         List<Row<Field>> rows = new ArrayList<>();
         for (ElementChange change : comparison.elements()) {
             List<FieldChange> fields = change.fields().isEmpty()
-                    ? List.of(new FieldChange(change.was().isEmpty() ? "" : "id", change.was(), change.id()))
+                    ? List.of(FieldChange.ofIdentity(change))
                     : change.fields();
             for (FieldChange field : fields) {
                 rows.add(new Row<>(
@@ -207,7 +208,7 @@ final class ComparedLists {
                         WORDS.term("compared-lists.number"),
                         WORDS.get("compared-lists.number.about"),
                         24,
-                        ResultChange::quantity),
+                        change -> Words.said(change.quantityText())),
                 number(
                         WORDS.term("compared-lists.before"),
                         "",
@@ -253,7 +254,7 @@ final class ComparedLists {
     }
 
     private static CellText value(Optional<Quantity> value) {
-        String text = ResultChange.text(value);
+        String text = Words.said(ResultChange.said(value));
         return value.map(each -> CellText.of(text, each.value())).orElseGet(() -> CellText.of(text));
     }
 
@@ -270,12 +271,12 @@ final class ComparedLists {
                         WORDS.get("compared-lists.now.about"),
                         9,
                         change ->
-                                change.change() == Change.REMOVED ? "" : RevisionComparison.standing(change.finding())),
+                                change.change() == Change.REMOVED ? "" : Words.said(RevisionComparison.standing(change.finding()))),
                 text(
                         WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before-how-it-stood"),
                         9,
-                        FindingChange::was),
+                        change -> Words.said(change.was())),
                 text(
                         WORDS.term("compared-lists.finding"),
                         WORDS.get("compared-lists.finding.about"),
@@ -301,6 +302,6 @@ final class ComparedLists {
     private static CellText word(FindingChange change) {
         boolean worse = change.change() == Change.ADDED && change.finding().severity() != Severity.NOTE;
         Tone tone = change.change() == Change.REMOVED ? Tone.GOOD : worse ? Tone.ERROR : Tone.NOTE;
-        return CellText.of(change.word()).in(tone);
+        return CellText.of(Words.said(change.text())).in(tone);
     }
 }

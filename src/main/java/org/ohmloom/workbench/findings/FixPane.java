@@ -103,17 +103,18 @@ final class FixPane extends JPanel {
 
     /** A row for each field of a thing that stays, one for a thing that comes, goes or is called otherwise. */
     private void addRows(DefaultTableModel rows, ElementChange element) {
-        String thing = element.id().isEmpty() ? element.kind() : element.id();
+        String kind = Words.said(element.kindText());
+        String thing = element.id().isEmpty() ? kind : element.id();
         switch (element.change()) {
-            case ADDED -> rows.addRow(new Object[] {thing, "", "", element.kind()});
-            case REMOVED -> rows.addRow(new Object[] {thing, "", element.kind(), ""});
+            case ADDED -> rows.addRow(new Object[] {thing, "", "", kind});
+            case REMOVED -> rows.addRow(new Object[] {thing, "", kind, ""});
             case RENUMBERED -> rows.addRow(new Object[] {thing, "", element.was(), element.id()});
             case CHANGED -> element.fields()
                     .forEach(field -> rows.addRow(new Object[] {
                         thing,
-                        field.field(),
-                        shown(field.before()),
-                        shown(field.after())
+                        Words.said(field.fieldText()),
+                        shown(Words.said(field.beforeText())),
+                        shown(Words.said(field.afterText()))
                     }));
         }
     }
