@@ -96,7 +96,7 @@ public enum NewThing {
     public PutElements added(Harness harness) {
         FreshIds ids = new FreshIds(harness);
         String id = ids.next(FreshIds.letters(existing(harness).stream().map(each -> (ElementId) each), letters));
-        Element made = made(this, harness, id, words + " " + id);
+        Element made = made(this, harness, id, name(id));
         return new PutElements(Labels.text("add", Constants.text(this).lowerCase(), id), List.of(made));
     }
 
@@ -119,6 +119,11 @@ public enum NewThing {
                     case STATE -> harness.states().ids();
                     case NOTE -> harness.notes().ids();
                 });
+    }
+
+    /** What it is called at first: the kind and its id, of a state the kind and its number. */
+    private String name(String id) {
+        return words + " " + (this == STATE ? id.substring(letters.length()) : id);
     }
 
     private static Element made(NewThing kind, Harness harness, String id, String name) {

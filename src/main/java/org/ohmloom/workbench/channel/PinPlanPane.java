@@ -1,6 +1,5 @@
 package org.ohmloom.workbench.channel;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
@@ -42,6 +41,7 @@ import org.ohmloom.workbench.widget.Choices;
 import org.ohmloom.workbench.widget.FocusFrame;
 import org.ohmloom.workbench.widget.HintLine;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.MainButton;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.SharedSplit;
 import org.ohmloom.workbench.widget.WrapLayout;
@@ -119,12 +119,7 @@ final class PinPlanPane extends StudyTab {
     private JComponent bar() {
         JPanel bar = new JPanel();
         WrapLayout.on(bar, 6);
-        plan.putClientProperty(
-                FlatClientProperties.STYLE,
-                "background: $Button.default.background; foreground: $Button.default.foreground;"
-                        + " hoverBackground: $Button.default.hoverBackground;"
-                        + " focusedBackground: $Button.default.background;"
-                        + " pressedBackground: $Button.default.pressedBackground");
+        MainButton.style(plan);
         progress.setIndeterminate(true);
         progress.setVisible(false);
         progress.getAccessibleContext().setAccessibleName(words.get("planning"));

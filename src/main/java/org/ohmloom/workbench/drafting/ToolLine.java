@@ -1,6 +1,7 @@
 package org.ohmloom.workbench.drafting;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.Dimension;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -18,6 +19,8 @@ public final class ToolLine extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final WrappedLabel hint = new WrappedLabel("");
+    private int highest;
+    private int highestIn;
     private final JPanel options = new JPanel(new MigLayout("insets 0, gap 6", "", "[center]"));
 
     /** The line of a box of tools. */
@@ -51,6 +54,21 @@ public final class ToolLine extends JPanel {
         box.listen(() -> show(box));
         show(box);
         box.current().hint();
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        highestIn = -1;
+    }
+
+    /** As high as it ever was in this width: where a hint takes a line less, the layout below does not jump under the pointer. */
+    @Override
+    public Dimension getPreferredSize() {
+        Dimension size = super.getPreferredSize();
+        highest = getWidth() == highestIn ? Math.max(highest, size.height) : size.height;
+        highestIn = getWidth();
+        return new Dimension(size.width, highest);
     }
 
     /** What it says. */

@@ -2,6 +2,7 @@ package org.ohmloom.workbench.lists;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +49,7 @@ final class ListChooser extends JPanel {
     private final DefaultListModel<Entry> model = new DefaultListModel<>();
     private final JList<Entry> list = new JList<>(model);
     private final JTextField filter;
+    private final JScrollPane scroll;
     private transient List<Entry> entries = List.of();
     private boolean quiet;
 
@@ -76,12 +78,20 @@ final class ListChooser extends JPanel {
                 pages.bring(list.getSelectedValue().page());
             }
         });
-        JScrollPane scroll = new JScrollPane(
+        scroll = new JScrollPane(
                 list, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         FocusFrame.around(scroll, list);
         add(filter, "wmin 40");
         add(scroll, "grow, push, hmin 40");
         pages.onChange(this::mark);
+    }
+
+    /** With room for the bar beside the names, which is there wherever they do not all fit. */
+    @Override
+    public Dimension getPreferredSize() {
+        Dimension size = super.getPreferredSize();
+        size.width += scroll.getVerticalScrollBar().getPreferredSize().width;
+        return size;
     }
 
     /**
@@ -128,7 +138,7 @@ final class ListChooser extends JPanel {
 
     /** Name to the left, count to the right. */
     private static final class Row implements ListCellRenderer<Entry> {
-        private final JPanel cell = new CellPanel(new MigLayout("insets 2 6 2 8, fill", "[grow,fill]8[]"));
+        private final JPanel cell = new CellPanel(new MigLayout("insets 2 6 2 8, fill", "[grow,fill]8[24:,right]"));
         private final JLabel title = new JLabel();
         private final JLabel count = new JLabel();
 
@@ -150,6 +160,8 @@ final class ListChooser extends JPanel {
                             : entry.rows() == 0 ? Tone.SOFT.colour() : of.getForeground());
             count.setForeground(selected ? of.getSelectionForeground() : Tone.SOFT.colour());
             cell.getAccessibleContext().setAccessibleName(entry.toString());
+            // otherwise it keeps asking for the room of the entry before
+            cell.invalidate();
             return cell;
         }
     }

@@ -6,6 +6,7 @@ import java.awt.Font;
 import java.awt.Toolkit;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.logging.Logger;
 import javax.swing.UIManager;
 
 /** Puts look, size and font on, all windows following at once. Belongs to the event thread. */
@@ -14,6 +15,9 @@ public final class Appearance {
     private static final String FONT = "defaultFont";
     private static final float WHOLE = 100;
 
+    /** Kept here, since a logger that nobody holds forgets its filter. */
+    private static final Logger LOOK_AND_FEEL = Logger.getLogger(FlatLaf.class.getName());
+
     private Appearance() {}
 
     /** Puts on what is settled; a look that follows the system is settled anew first. */
@@ -21,6 +25,8 @@ public final class Appearance {
         if (preferences.now().personal().followSystem()) {
             ofSystem().ifPresent(found -> preferences.change(before -> before.withLook(found)));
         }
+        // without the desktop's own file dialog ours serves; that is nothing to tell of
+        LOOK_AND_FEEL.setFilter(told -> !(told.getThrown() instanceof UnsatisfiedLinkError));
         Personal personal = preferences.now().personal();
         Look look = preferences.now().look();
         UIManager.put(FONT, null);

@@ -32,8 +32,8 @@ public final class SharedSplit extends JSplitPane {
     }
 
     /**
-     * Gives the first pane at first what it asks for, where that is more than its share and not more than half the room; what the
-     * room grows by later is the second's.
+     * Gives the first pane what it asks for, where that is more than its share and not more than half the room; what the room grows
+     * by is the second's.
      */
     public SharedSplit firstWhole() {
         firstWhole = true;
@@ -54,18 +54,21 @@ public final class SharedSplit extends JSplitPane {
         DividerKeys.on(split);
     }
 
-    private int wanted() {
-        Dimension wanted = getLeftComponent().getPreferredSize();
-        return getOrientation() == HORIZONTAL_SPLIT ? wanted.width : wanted.height;
+    private int wanted(int room) {
+        if (!firstWhole) {
+            return (int) (room * share);
+        }
+        Dimension whole = getLeftComponent().getPreferredSize();
+        int asked = getOrientation() == HORIZONTAL_SPLIT ? whole.width : whole.height;
+        return Math.min(room / 2, Math.max(asked, placedIn > 0 ? placedAt : (int) (room * share)));
     }
 
     @Override
     public void doLayout() {
         int room = getOrientation() == HORIZONTAL_SPLIT ? getWidth() : getHeight();
         boolean moved = placedIn > 0 && getDividerLocation() != placedAt;
-        boolean stays = moved || firstWhole && placedIn > 0;
-        if (room > 0 && room != placedIn && !stays) {
-            setDividerLocation(Math.max((int) (room * share), firstWhole ? Math.min(wanted(), room / 2) : 0));
+        if (room > 0 && !moved) {
+            setDividerLocation(wanted(room));
         }
         super.doLayout();
         if (!moved) {

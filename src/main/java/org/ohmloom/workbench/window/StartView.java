@@ -18,6 +18,7 @@ import org.ohmloom.workbench.desk.Examples;
 import org.ohmloom.workbench.desk.Filing;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.widget.Icons;
+import org.ohmloom.workbench.widget.MainButton;
 import org.ohmloom.workbench.widget.PaneTitle;
 import org.ohmloom.workbench.widget.WrappedText;
 import org.ohmloom.workbench.words.Words;
@@ -76,9 +77,7 @@ final class StartView extends JPanel {
         JButton open = new JButton(book.get("open-file"));
         open.setText(WORDS.get("start.open-a-harness-file"));
         open.setIcon(Icons.onAccent("open"));
-        open.putClientProperty(
-                FlatClientProperties.STYLE,
-                "background: $Button.default.background; foreground: $Button.default.foreground; focusedBackground: $Button.default.focusedBackground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground; margin: 7,14,7,14");
+        MainButton.styleLarge(open);
         pane.add(open, "growx 0, gapbottom 4");
         JButton guided = new JButton(book.get("new-guided"));
         JButton empty = new JButton(book.get("new-empty"));

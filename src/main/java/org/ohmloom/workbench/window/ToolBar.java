@@ -20,6 +20,7 @@ import org.ohmloom.workbench.desk.Desk;
 import org.ohmloom.workbench.study.StateChooser;
 import org.ohmloom.workbench.widget.Icons;
 import org.ohmloom.workbench.widget.Keys;
+import org.ohmloom.workbench.widget.MainButton;
 import org.ohmloom.workbench.widget.WrapLayout;
 import org.ohmloom.workbench.words.Words;
 
@@ -55,9 +56,7 @@ final class ToolBar extends JPanel {
         JButton pack = CommandButton.of(book.get("export-pack"));
         pack.setHideActionText(false);
         pack.setIcon(Icons.onAccent("pack"));
-        pack.putClientProperty(
-                FlatClientProperties.STYLE,
-                "background: $Button.default.background; foreground: $Button.default.foreground; hoverBackground: $Button.default.hoverBackground; pressedBackground: $Button.default.pressedBackground");
+        MainButton.style(pack);
         name(pack, book.get("export-pack"));
         last.add(pack, "gapleft 6");
         add(last, "aligny top, gaptop 2");
