@@ -27,7 +27,6 @@ import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.ScenePainter;
 import org.ohmloom.draw.Text;
-import org.ohmloom.draw.Text;
 import org.ohmloom.workbench.desk.LatestWins;
 import org.ohmloom.workbench.desk.Selection;
 import org.ohmloom.workbench.widget.Samples;
@@ -114,9 +113,12 @@ final class CanvasPainting {
             inMm.transform(canvas.transform().affine());
             lines.forEach(item -> painter.paintMark(inMm, item.mark(), style));
             inMm.dispose();
+            Scene scene = canvas.scene().get();
             double scale = canvas.transform().scale();
-            List<Text> volts = FarLabels.over(canvas.scene().get(), canvas.trail(), scale);
-            FarLabels.paint(g, volts, canvas.transform(), painter, style);
+            if (!lines.isEmpty()) {
+                FarLabels.paint(g, FarLabels.chosen(scene, scale), canvas.transform(), painter, style);
+            }
+            FarLabels.paint(g, FarLabels.over(scene, canvas.trail(), scale), canvas.transform(), painter, style);
             return;
         }
         Graphics2D own = (Graphics2D) g.create();
