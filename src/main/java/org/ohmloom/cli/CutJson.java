@@ -2,6 +2,7 @@ package org.ohmloom.cli;
 
 import org.ohmloom.bundle.length.CutLength;
 import org.ohmloom.bundle.length.LengthPart;
+import org.ohmloom.words.Text;
 import org.ohmloom.store.JsonObjectWriter;
 
 /** The cut length of a wire, part by part, as keys of its JSON object. */
@@ -23,7 +24,7 @@ final class CutJson {
 
     private static void part(LengthPart part, JsonObjectWriter item) {
         item.put("for", part.kind().words());
-        item.put("end", part.end());
+        item.put("end", part.end().map(Text::english));
         item.put("millimetres", part.millimetres());
         item.put("source", part.source());
     }

@@ -1,5 +1,7 @@
 package org.ohmloom.bundle.length;
 
+import static org.ohmloom.bundle.length.LengthPart.TEXTS;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,6 +18,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.FabricationTables;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.words.Text;
 
 /**
  * The cut length of every wire whose length is known; derived from the harness each time and never stored.
@@ -50,9 +53,9 @@ public record CutLengths(SortedMap<WireId, CutLength> byWire) {
         TwistTakeUp twist = new TwistTakeUp(harness, practice, new Diameters(tables, harness.rules(), rows), routes);
         CitedValue usualStep = practice.value("cut-step");
         double stepMm = harness.rules().fabricationRules().cutStepMm().orElse(usualStep.value());
-        String stepSource = harness.rules().fabricationRules().cutStepMm().isPresent()
-                ? "design rules of the harness"
-                : usualStep.citation().text();
+        Text stepSource = harness.rules().fabricationRules().cutStepMm().isPresent()
+                ? TEXTS.text("rules")
+                : Text.of(usualStep.citation().text());
         SortedMap<WireId, CutLength> lengths = new TreeMap<>();
         for (Wire wire : harness.wires().all()) {
             List<LengthPart> parts = new ArrayList<>();
@@ -61,7 +64,7 @@ public record CutLengths(SortedMap<WireId, CutLength> byWire) {
                         LengthPart.Kind.ENTERED,
                         Optional.empty(),
                         wire.lengthMetres().getAsDouble() * MILLIMETRES_PER_METRE,
-                        "entered; nothing is added"));
+                        TEXTS.text("entered")));
             } else {
                 Optional<Route> route = routes.of(wire.id());
                 if (route.isEmpty()) {
@@ -71,7 +74,7 @@ public record CutLengths(SortedMap<WireId, CutLength> byWire) {
                         LengthPart.Kind.ROUTE,
                         Optional.empty(),
                         route.get().lengthMetres() * MILLIMETRES_PER_METRE,
-                        route.get().words()));
+                        route.get().segments().isEmpty() ? TEXTS.text("one-place") : Text.of(route.get().words())));
                 parts.addAll(twist.of(wire, route.get()));
                 parts.addAll(ends.of(wire.from()));
                 parts.addAll(ends.of(wire.to()));
@@ -98,7 +101,7 @@ public record CutLengths(SortedMap<WireId, CutLength> byWire) {
         return metres;
     }
 
-    private static void roundUp(List<LengthPart> parts, double stepMm, String source) {
+    private static void roundUp(List<LengthPart> parts, double stepMm, Text source) {
         double sum = sum(parts);
         if (stepMm > 0) {
             double rounded = Math.ceil(sum / stepMm - NOISE_RATIO) * stepMm;

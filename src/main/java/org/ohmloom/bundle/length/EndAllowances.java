@@ -1,5 +1,7 @@
 package org.ohmloom.bundle.length;
 
+import static org.ohmloom.bundle.length.LengthPart.TEXTS;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +14,7 @@ import org.ohmloom.model.WireEnd;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.FabricationTables;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What a wire gets on top of its way at each end: at a connector the depth to the crimp, the strip, a loop, the slack to
@@ -19,7 +22,7 @@ import org.ohmloom.units.Formats;
  * overlap. Nothing at a loose end. The connector's own allowance comes before that of the harness, and that before the table.
  */
 final class EndAllowances {
-    private static final String RULES = "design rules of the harness";
+    private static final Text RULES = TEXTS.text("rules");
 
     private final Harness harness;
     private final FabricationRules rules;
@@ -32,7 +35,7 @@ final class EndAllowances {
     }
 
     /** An amount and where it is from. */
-    private record Amount(double millimetres, String source) {}
+    private record Amount(double millimetres, Text source) {}
 
     /** The parts of one end. */
     List<LengthPart> of(WireEnd end) {
@@ -75,7 +78,7 @@ final class EndAllowances {
 
     private Amount strip(WireEnd.AtCavity at) {
         return harness.contact(at)
-                .map((ContactPart contact) -> new Amount(contact.stripLengthMm(), "contact " + contact.id()))
+                .map((ContactPart contact) -> new Amount(contact.stripLengthMm(), TEXTS.text("contact", contact.id())))
                 .orElseGet(() -> table("strip"));
     }
 
@@ -83,32 +86,37 @@ final class EndAllowances {
     private Amount anew(Amount strip) {
         CitedValue usual = tables.value("re-terminations");
         double count = rules.reterminationCount().orElse(usual.value());
-        String source = rules.reterminationCount().isPresent()
+        Text source = rules.reterminationCount().isPresent()
                 ? RULES
-                : usual.citation().text();
+                : Text.of(usual.citation().text());
         Amount cut = table("re-termination-cut");
         return new Amount(
                 count * (strip.millimetres() + cut.millimetres()),
-                Formats.number(count) + " x (strip " + Formats.millimetres(strip.millimetres()) + " + cut off "
-                        + Formats.millimetres(cut.millimetres()) + "); " + source + "; " + cut.source());
+                TEXTS.text(
+                        "anew",
+                        Formats.number(count),
+                        Formats.millimetres(strip.millimetres()),
+                        Formats.millimetres(cut.millimetres()),
+                        source,
+                        cut.source()));
     }
 
     private Amount own(WireEnd.AtCavity at, Optional<OptionalDouble> own, OptionalDouble asked, String item) {
         OptionalDouble first = own.orElse(OptionalDouble.empty());
         if (first.isPresent()) {
-            return new Amount(first.getAsDouble(), "allowance of connector " + at.connector());
+            return new Amount(first.getAsDouble(), TEXTS.text("connector", at.connector()));
         }
         return asked.isPresent() ? new Amount(asked.getAsDouble(), RULES) : table(item);
     }
 
     private Amount table(String item) {
         return new Amount(
-                tables.value(item).value(), tables.value(item).citation().text());
+                tables.value(item).value(), Text.of(tables.value(item).citation().text()));
     }
 
     private static void add(List<LengthPart> parts, LengthPart.Kind kind, WireEnd end, Amount amount) {
         if (amount.millimetres() > 0) {
-            parts.add(new LengthPart(kind, Optional.of(end.text()), amount.millimetres(), amount.source()));
+            parts.add(new LengthPart(kind, Optional.of(Text.of(end.text())), amount.millimetres(), amount.source()));
         }
     }
 }

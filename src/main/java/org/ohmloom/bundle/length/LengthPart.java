@@ -3,6 +3,9 @@ package org.ohmloom.bundle.length;
 import static org.ohmloom.units.Require.notNegative;
 
 import java.util.Optional;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.MessageBundle;
+import org.ohmloom.words.Text;
 
 /**
  * One part of the length a wire is cut to.
@@ -10,32 +13,28 @@ import java.util.Optional;
  * @param kind        what it is for
  * @param end         the end it belongs to, as in "X1.3"; empty for the whole wire
  * @param millimetres how much, mm, 0 or more
- * @param source      the table row, the element of the harness, or the formula with both
+ * @param told        where it comes from: the table row, the element of the harness, or the formula with both
  */
-public record LengthPart(Kind kind, Optional<String> end, double millimetres, String source) {
+public record LengthPart(Kind kind, Optional<Text> end, double millimetres, Text told) {
+
+    static final MessageBundle TEXTS = MessageBundle.beside(LengthPart.class, "lengths");
 
     /** What lengths are for. */
     public enum Kind {
-        ENTERED("entered as cut"),
-        ROUTE("route over the bundle segments"),
-        TWIST("take-up of the twist"),
-        CONNECTOR_DEPTH("into the connector"),
-        STRIP("strip"),
-        SERVICE_LOOP("service loop"),
-        RETERMINATION("re-termination"),
-        DRIP_LOOP("drip loop"),
-        SPLICE_OVERLAP("overlap in the splice"),
-        ROUNDING("rounded up");
+        ENTERED,
+        ROUTE,
+        TWIST,
+        CONNECTOR_DEPTH,
+        STRIP,
+        SERVICE_LOOP,
+        RETERMINATION,
+        DRIP_LOOP,
+        SPLICE_OVERLAP,
+        ROUNDING;
 
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        /** It in words. */
+        /** It in words, in English. */
         public String words() {
-            return words;
+            return Constants.text(this).english();
         }
     }
 
@@ -44,7 +43,13 @@ public record LengthPart(Kind kind, Optional<String> end, double millimetres, St
     }
 
     /** The part in words, as in "strip at X1.3". */
-    public String words() {
-        return kind.words() + end.map(each -> " at " + each).orElse("");
+    public Text text() {
+        Text what = Constants.text(kind);
+        return end.map(each -> TEXTS.text("at", what, each)).orElse(what);
+    }
+
+    /** Where it comes from, in English. */
+    public String source() {
+        return told.english();
     }
 }

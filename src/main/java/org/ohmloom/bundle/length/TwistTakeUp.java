@@ -1,5 +1,7 @@
 package org.ohmloom.bundle.length;
 
+import static org.ohmloom.bundle.length.LengthPart.TEXTS;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -19,6 +21,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.tables.FabricationTables;
 import org.ohmloom.tables.PracticeFigure;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What twisting takes up of a wire. The wires of a twisted pair run on a circle as wide as one of them is thick, by the
@@ -53,18 +56,18 @@ final class TwistTakeUp {
         wire.cable()
                 .map(harness.cables()::get)
                 .filter(cable -> cable.kind() == Cable.Kind.TWISTED_PAIR && wire.signalClass() != SignalClass.SHIELD)
-                .ifPresent(cable -> add(parts, pair(wire, cable), route.lengthMetres(), "pair " + cable.id()));
+                .ifPresent(cable -> add(parts, pair(wire, cable), route.lengthMetres(), TEXTS.text("pair", cable.id())));
         for (int k = 0; k < route.segments().size(); k++) {
             BundleSegment segment = harness.segments().get(route.segments().get(k));
             if (segment.layLengthMm().isPresent()) {
-                add(parts, layers(segment), route.stretchMetres().get(k), "segment " + segment.id());
+                add(parts, layers(segment), route.stretchMetres().get(k), TEXTS.text("segment", segment.id()));
             }
         }
         return parts;
     }
 
     /** How much longer, and why. */
-    private record TakeUp(double ratio, String source) {}
+    private record TakeUp(double ratio, Text source) {}
 
     private TakeUp pair(Wire wire, Cable cable) {
         OptionalDouble lay = cable.layLengthMm();
@@ -91,14 +94,14 @@ final class TwistTakeUp {
     private TakeUp helix(double pitchMm, double layMm) {
         return new TakeUp(
                 Helix.takeUpRatio(pitchMm, layMm),
-                Helix.FORMULA + " with Dp " + Formats.millimetres(pitchMm) + ", lay " + Formats.millimetres(layMm));
+                TEXTS.text("helix", Helix.FORMULA, Formats.millimetres(pitchMm), Formats.millimetres(layMm)));
     }
 
     private TakeUp handbook() {
-        return new TakeUp(usual.value().value(), usual.value().citation().text());
+        return new TakeUp(usual.value().value(), Text.of(usual.value().citation().text()));
     }
 
-    private static void add(List<LengthPart> parts, TakeUp takeUp, double metres, String where) {
+    private static void add(List<LengthPart> parts, TakeUp takeUp, double metres, Text where) {
         double millimetres = (takeUp.ratio() - 1) * metres * 1000;
         if (millimetres > 0) {
             parts.add(new LengthPart(LengthPart.Kind.TWIST, Optional.of(where), millimetres, takeUp.source()));

@@ -7,6 +7,12 @@ import org.ohmloom.words.Text;
  *
  * @param words       what it is
  * @param millimetres diameter after it, mm
- * @param source      the figure and its table row
+ * @param told        the figure and its table row
  */
-public record DiameterStep(Text words, double millimetres, String source) {}
+public record DiameterStep(Text words, double millimetres, Text told) {
+
+    /** The figure and its table row, in English. */
+    public String source() {
+        return told.english();
+    }
+}

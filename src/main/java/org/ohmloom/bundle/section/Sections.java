@@ -21,6 +21,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.model.Zone;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.FabricationTables;
+import org.ohmloom.words.Text;
 
 /**
  * Makes the cross-sections of all segments: what lies in them is packed, the packing grows by lay, splices and margin to the
@@ -125,13 +126,13 @@ public final class Sections {
         }
         double now = ideal.diameterMm();
         steps.add(
-                new DiameterStep(BundleTexts.text("diameter.ideal"), now, "search for the smallest circle round all"));
+                new DiameterStep(BundleTexts.text("diameter.ideal"), now, BundleTexts.text("diameter.search")));
         if (lay.isPresent()) {
             now = lay.get().diameterMm();
             steps.add(new DiameterStep(
                     BundleTexts.text("diameter.twisted", lay.get().words()),
                     now,
-                    "(R + 2k) d, with fillers to complete the layers"));
+                    BundleTexts.text("diameter.layers")));
         } else if (diameters.size() > 1) {
             now = grown(steps, now, "diameter.by-hand", rules.layRatio().orElse(-1), "lay-ratio");
         }
@@ -147,8 +148,10 @@ public final class Sections {
                             ? BundleTexts.text("diameter.one-splice")
                             : BundleTexts.text("diameter.splices", crowded.size()),
                     now,
-                    "packed anew with splices " + ratio.value() + " times as thick as their thickest wire; "
-                            + ratio.citation().text()));
+                    BundleTexts.text(
+                            "diameter.packed",
+                            String.valueOf(ratio.value()),
+                            ratio.citation().text())));
         }
         if (diameters.size() > 1) {
             grown(steps, now, "diameter.margin", rules.marginRatio().orElse(-1), "margin-ratio");
@@ -160,8 +163,9 @@ public final class Sections {
         CitedValue usual = tables.value(item);
         double ratio = asked > 0 ? asked : usual.value();
         double after = before * ratio;
-        String source =
-                asked > 0 ? "design rules of the harness" : usual.citation().text();
+        Text source = asked > 0
+                ? BundleTexts.text("diameter.rules")
+                : Text.of(usual.citation().text());
         steps.add(new DiameterStep(BundleTexts.text(key, ratio), after, source));
         return after;
     }

@@ -29,9 +29,9 @@ final class CutFacts {
         List<Reason> parts = new ArrayList<>();
         for (LengthPart part : length.parts()) {
             parts.add(new Reason(
-                    TradeWords.capital(part.words()) + ": " + units.millimetres(part.millimetres()),
+                    TradeWords.capital(Words.said(part.text())) + ": " + units.millimetres(part.millimetres()),
                     "",
-                    part.source(),
+                    Words.said(part.told()),
                     false));
         }
         parts.add(new Reason(

@@ -44,7 +44,7 @@ final class SegmentFacts {
             steps.add(new Reason(
                     Formats.millimetres(step.millimetres()) + ": " + Words.said(step.words()),
                     "",
-                    step.source(),
+                    Words.said(step.told()),
                     false));
         }
         sections.add(new Reasons(WORDS.get("segment.diameter"), steps));
