@@ -144,6 +144,7 @@ final class AtomicSave {
             if (permissionsOf != null) {
                 copyPermissions(permissionsOf, fresh);
             }
+            Leftovers.remove(target, fresh);
             return fresh;
         }
     }

@@ -9,8 +9,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -83,6 +88,41 @@ class AtomicSaveTest {
         Files.write(folder.resolve(".a.harness.json.0.tmp"), OLD);
         new AtomicSave(new Disk()).save(target, NEW, Optional.empty());
         assertArrayEquals(NEW, Files.readAllBytes(target));
+    }
+
+    @Test
+    void whatCrashesLeftLongAgoGoesWithTheNextSaveAndNothingElse() throws Exception {
+        FileTime longAgo = FileTime.from(Instant.now().minus(Duration.ofHours(2)));
+        for (String left : List.of(".a.harness.json.0.tmp", ".a.harness.json.2.tmp", ".a.harness.json.bak.0.tmp")) {
+            Files.setLastModifiedTime(Files.write(folder.resolve(left), OLD), longAgo);
+        }
+        List<String> staying = List.of(
+                // as young as a save under work
+                ".a.harness.json.1.tmp",
+                // not ours, or of another harness
+                ".a.harness.json.x.tmp",
+                ".b.harness.json.0.tmp",
+                "a.harness.json.0.tmp");
+        for (String name : staying) {
+            Path file = Files.write(folder.resolve(name), OLD);
+            if (!name.equals(staying.get(0))) {
+                Files.setLastModifiedTime(file, longAgo);
+            }
+        }
+        new AtomicSave(new Disk()).save(target, NEW, Optional.empty());
+        assertArrayEquals(NEW, Files.readAllBytes(target));
+        Set<String> expected = new TreeSet<>(staying);
+        expected.addAll(List.of("a.harness.json", "a.harness.json.bak"));
+        assertEquals(expected, new TreeSet<>(names()));
+    }
+
+    @Test
+    void aFolderOrALinkOfTheNameOfALeftoverStays() throws Exception {
+        FileTime longAgo = FileTime.from(Instant.now().minus(Duration.ofHours(2)));
+        Files.setLastModifiedTime(Files.createDirectory(folder.resolve(".a.harness.json.0.tmp")), longAgo);
+        Files.createSymbolicLink(folder.resolve(".a.harness.json.1.tmp"), target);
+        new AtomicSave(new Disk()).save(target, NEW, Optional.empty());
+        assertTrue(names().containsAll(List.of(".a.harness.json.0.tmp", ".a.harness.json.1.tmp")), names()::toString);
     }
 
     @ParameterizedTest

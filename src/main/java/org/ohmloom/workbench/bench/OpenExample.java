@@ -24,6 +24,11 @@ public final class OpenExample extends Command {
     }
 
     @Override
+    public String listed() {
+        return WORDS.get("open-example.listed", name());
+    }
+
+    @Override
     public void run() {
         filing.openExample(example);
     }

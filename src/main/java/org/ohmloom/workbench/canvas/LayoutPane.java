@@ -124,6 +124,9 @@ public final class LayoutPane extends JPanel {
             canvas.show(Optional.empty(), WORDS.get("layout.open-a-harness-file"), true);
             return;
         }
+        if (laidOut.isEmpty()) {
+            canvas.show(Optional.empty(), "", true);
+        }
         layouts.ask(new SceneQuestion(desk.harness().get(), desk.analysis(), desk.view(), aspectRatio()));
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.ohmloom.model.Calibration;
+import org.ohmloom.units.Quantity;
 import org.ohmloom.units.Unit;
 import org.ohmloom.workbench.words.TypedNumbers;
 import org.ohmloom.workbench.words.Words;
@@ -224,7 +225,12 @@ enum CalibrationKind {
     /** A constant as data sheets write it: 1.129e-3. */
     private static double constant(List<String[]> rows, int row) {
         try {
-            return Double.parseDouble(rows.get(row)[1].strip().replace(',', '.'));
+            double typed = Double.parseDouble(rows.get(row)[1].strip().replace(',', '.'));
+            if (Quantity.isTooLarge(typed) || Quantity.isTooSmall(typed)) {
+                throw new IllegalArgumentException(
+                        Words.of("channels").get("field.beyond", rows.get(row)[0], rows.get(row)[1]));
+            }
+            return typed;
         } catch (NumberFormatException noNumber) {
             throw new IllegalArgumentException(
                     Words.of("channels").get("field.no-number", rows.get(row)[0], rows.get(row)[1]), noNumber);

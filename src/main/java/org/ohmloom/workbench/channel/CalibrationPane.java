@@ -1,5 +1,6 @@
 package org.ohmloom.workbench.channel;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.util.ArrayList;
@@ -177,6 +178,9 @@ final class CalibrationPane extends JPanel {
         field.setName(name);
         field.setToolTipText(words.get(key + ".about"));
         field.getAccessibleContext().setAccessibleName(words.get(key));
+        // what a blank field stands for
+        words.find(key + ".hint")
+                .ifPresent(hint -> field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, hint));
         panel.add(label);
         panel.add(field);
     }

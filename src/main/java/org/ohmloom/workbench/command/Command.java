@@ -51,6 +51,11 @@ public abstract class Command extends AbstractAction {
         return String.valueOf(getValue(NAME));
     }
 
+    /** What it is called where it stands among all commands, away from its menu. */
+    public String listed() {
+        return name();
+    }
+
     /** What it does, in a sentence. */
     public final String about() {
         return about;

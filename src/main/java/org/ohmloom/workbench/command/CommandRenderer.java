@@ -27,7 +27,7 @@ final class CommandRenderer implements ListCellRenderer<Command> {
     @Override
     public Component getListCellRendererComponent(
             JList<? extends Command> list, Command command, int index, boolean selected, boolean focus) {
-        name.setText(command.name());
+        name.setText(command.listed());
         keys.setText(command.keys().map(Keys::text).orElse(""));
         row.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
         name.setForeground(
@@ -35,7 +35,7 @@ final class CommandRenderer implements ListCellRenderer<Command> {
                         ? list.getSelectionForeground()
                         : command.isEnabled() ? list.getForeground() : Tone.SOFT.colour());
         keys.setForeground(selected ? list.getSelectionForeground() : Tone.SOFT.colour());
-        row.getAccessibleContext().setAccessibleName(command.name());
+        row.getAccessibleContext().setAccessibleName(command.listed());
         return row;
     }
 }

@@ -60,7 +60,7 @@ public final class CommandSearch {
         List<String> wanted = List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         return all.stream()
                 .filter(command -> {
-                    String text = (command.name() + " " + command.getValue(Action.SHORT_DESCRIPTION))
+                    String text = (command.listed() + " " + command.getValue(Action.SHORT_DESCRIPTION))
                             .toLowerCase(Locale.ROOT);
                     return wanted.stream().allMatch(text::contains);
                 })
@@ -70,7 +70,7 @@ public final class CommandSearch {
 
     private void build() {
         HelpPage.name(dialog.getRootPane(), "dialogs/find-command");
-        field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, "What do you want to do?");
+        field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, WORDS.get("command-search.what-to-do"));
         field.getAccessibleContext().setAccessibleName(WORDS.get("command-search.words-of-the-command"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(12);

@@ -16,10 +16,12 @@ import org.ohmloom.analysis.revision.RevisionComparison;
 import org.ohmloom.pack.PartChange;
 import org.ohmloom.review.Severity;
 import org.ohmloom.units.Quantity;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
 import org.ohmloom.workbench.sheet.Sheet;
+import org.ohmloom.workbench.widget.TipText;
 import org.ohmloom.workbench.widget.Tone;
 import org.ohmloom.workbench.words.Term;
 import org.ohmloom.workbench.words.TradeWords;
@@ -100,11 +102,11 @@ final class ComparedLists {
                         WORDS.get("compared-lists.change.about"),
                         9,
                         field -> word(field.change().change())),
-                text(
+                toned(
                         WORDS.term("compared-lists.field"),
                         WORDS.get("compared-lists.field.about"),
                         21,
-                        field -> Words.said(field.field().fieldText())),
+                        ComparedLists::field),
                 text(
                         WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before.about"),
@@ -119,6 +121,22 @@ final class ComparedLists {
                 WORDS.get("compared-lists.added-removed-changed"),
                 columns,
                 () -> comparison.get().map(ComparedLists::fields).orElse(List.of()));
+    }
+
+    /** What went with a thing that is gone, in one line; the pointer tells it field by field. */
+    private static FieldChange allGone(ElementChange change) {
+        return new FieldChange(
+                WORDS.text("compared-lists.all-gone", change.fields().size()), Text.NONE, Text.NONE);
+    }
+
+    private static CellText field(Field field) {
+        CellText shown = CellText.of(Words.said(field.field().fieldText()));
+        return field.change().change() == Change.REMOVED
+                ? shown.in(Tone.SOFT)
+                        .saying(TipText.lines(field.change().fields().stream()
+                                .map(gone -> Words.said(gone.fieldText()) + ": " + Words.said(gone.beforeText()))
+                                .toList()))
+                : shown;
     }
 
     private static CellText word(Change change) {
@@ -136,7 +154,7 @@ final class ComparedLists {
         for (ElementChange change : comparison.elements()) {
             List<FieldChange> fields = change.fields().isEmpty()
                     ? List.of(FieldChange.ofIdentity(change))
-                    : change.fields();
+                    : change.change() == Change.REMOVED ? List.of(allGone(change)) : change.fields();
             for (FieldChange field : fields) {
                 rows.add(new Row<>(
                         change.kind() + "|" + change.id() + "|" + field.field(),
@@ -153,17 +171,17 @@ final class ComparedLists {
                 text(
                         WORDS.term("compared-lists.group"),
                         WORDS.get("compared-lists.group.about"),
-                        14,
+                        10,
                         PartChange::group),
                 text(
                         WORDS.term("compared-lists.part-number"),
                         WORDS.get("compared-lists.part-number.about"),
-                        13,
+                        12,
                         change -> change.number().isEmpty() ? WORDS.get("compared-lists.not-chosen") : change.number()),
                 text(
                         WORDS.term("compared-lists.description"),
                         WORDS.get("compared-lists.description.about"),
-                        30,
+                        22,
                         PartChange::description),
                 text(
                         WORDS.term("compared-lists.colour"),

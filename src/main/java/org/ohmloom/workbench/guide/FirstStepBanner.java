@@ -41,6 +41,11 @@ public final class FirstStepBanner extends JPanel {
     private void refresh() {
         boolean bare = desk.harness().filter(FirstStepBanner::bare).isPresent();
         if (bare != isVisible()) {
+            if (bare && getParent() != null) {
+                // the height of the text follows from its width: from the one it will have, not from the one it had
+                setSize(getParent().getWidth(), getHeight());
+                doLayout();
+            }
             setVisible(bare);
             revalidate();
         }

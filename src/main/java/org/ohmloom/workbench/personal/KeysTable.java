@@ -107,7 +107,7 @@ final class KeysTable extends JPanel {
             changed.put(command.id(), keys.map(KeyStroke::toString).orElse(""));
         }
         keep(changed);
-        said.setText(words.get("keys.changed", command.name()));
+        said.setText(words.get("keys.changed", command.listed()));
     }
 
     private void keep(Map<String, String> changed) {
@@ -137,7 +137,7 @@ final class KeysTable extends JPanel {
         @Override
         public Object getValueAt(int row, int column) {
             Command command = book.all().get(row);
-            return column == 0 ? command.name() : command.keys().map(Keys::text).orElse("");
+            return column == 0 ? command.listed() : command.keys().map(Keys::text).orElse("");
         }
     }
 }

@@ -73,7 +73,7 @@ final class TextDialogs {
                 WORDS.get("text-dialogs.what-it-does")));
         book.all()
                 .forEach(command -> model.addRow(new Object[] {
-                    command.name(), command.keys().map(Keys::text).orElse(""), command.about()
+                    command.listed(), command.keys().map(Keys::text).orElse(""), command.about()
                 }));
         rows(
                 model,
