@@ -178,6 +178,11 @@ public final class LayoutCanvas extends SceneCanvas {
         return scene;
     }
 
+    /** What stands there while nothing is drawn. */
+    String emptyText() {
+        return emptyText;
+    }
+
     /** What lies where in the scene; fails without one. */
     SceneLookup lookup() {
         return lookup.orElseThrow();

@@ -58,6 +58,18 @@ class CanvasTest {
         });
     }
 
+    /** The layout comes later; until then a harness that was made anew does not ask for a file. */
+    @Test
+    void aNewHarnessAsksForNoFileBeforeItIsLaidOut() {
+        Stage stage = new Stage();
+        LayoutCanvas canvas = stage.view.layoutPane().canvas();
+        assertFalse(OnEventThread.get(canvas::emptyText).isEmpty());
+        assertEquals("", OnEventThread.get(() -> {
+            stage.view.book().get("new-empty").run();
+            return canvas.emptyText();
+        }));
+    }
+
     @Test
     void labelsSeenFromAfarDoNotLieOnEachOther() {
         LayoutCanvas canvas = canvas("rescue-pickup");

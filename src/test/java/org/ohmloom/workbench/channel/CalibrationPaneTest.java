@@ -2,6 +2,7 @@ package org.ohmloom.workbench.channel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Component;
@@ -15,6 +16,8 @@ import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmloom.edit.Edit;
 import org.ohmloom.graph.HarnessSketch;
 import org.ohmloom.model.Calibration;
@@ -110,6 +113,38 @@ class CalibrationPaneTest {
                 answers.get(0).apply(harness).components().all().iterator().next();
         assertEquals("Bearing temperature", put.name());
         assertEquals(Sensor.Kind.THERMISTOR, ((Sensor) put.device()).kind());
+    }
+
+    /** Harness files take numbers from 1e-60 to 1e60, and so does the form. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1.1e60", "1e-61", "-2e300", "NaN", "Infinity"})
+    void aConstantNoFileTakesIsRefused(String constant) {
+        Harness harness = new HarnessSketch().harness();
+        CalibrationPane pane = pane(harness, Calibrated.fresh(harness));
+        type(pane, "calibration-range", "0 to 100 °C");
+        OnEventThread.run(() -> {
+            ((JComboBox<?>) find(pane, "calibration-kind").orElseThrow())
+                    .setSelectedIndex(CalibrationKind.STEINHART_HART.ordinal());
+            JTable cells = (JTable) find(pane, "calibration-cells").orElseThrow();
+            cells.setValueAt("1.129e-3", 0, 1);
+            cells.setValueAt("2.341e-4", 1, 1);
+            cells.setValueAt(constant, 2, 1);
+        });
+        String told = OnEventThread.get(pane::toldText);
+        assertTrue(told.contains("“" + constant + "” is too large or too small to compute with"), told);
+        assertFalse(OnEventThread.get(() -> pane.okButton().isEnabled()));
+    }
+
+    @Test
+    void aBlankFieldSaysWhatItStandsFor() {
+        Harness harness = new HarnessSketch().harness();
+        CalibrationPane pane = pane(harness, Calibrated.fresh(harness));
+        for (String field : List.of("calibration-use", "calibration-tau", "calibration-rate")) {
+            JTextComponent shown = (JTextComponent) find(pane, field).orElseThrow();
+            assertFalse(
+                    String.valueOf(shown.getClientProperty("JTextField.placeholderText")).isBlank(), field);
+            assertNotNull(shown.getClientProperty("JTextField.placeholderText"), field);
+        }
     }
 
     /** 0 to 10 bar are told and 12 bar are met. */

@@ -8,10 +8,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javax.swing.JComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ohmloom.edit.SetWireGauge;
+import org.ohmloom.edit.TakeOut;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.WireId;
 import org.ohmloom.store.HarnessFiles;
@@ -87,6 +90,28 @@ class ComparePaneTest {
         OnEventThread.run(() -> stage.desk().document().orElseThrow().session().undo());
         assertTrue(
                 OnEventThread.get(() -> pane().summaryText()).startsWith("Outdated, the harness has changed since. "));
+    }
+
+    /** The pump and what goes with it: a line for each thing, however many fields it had. */
+    @Test
+    void whatIsGoneStandsInOneLineWithItsFieldsBehindIt() {
+        OnEventThread.run(() -> stage.desk().apply(new TakeOut(List.of(new ComponentId("P1")))));
+        stage.awaitResults();
+        run("compare-saved");
+        List<String> gone = lines(ELEMENTS).stream()
+                .filter(line -> line.contains("|removed|"))
+                .toList();
+        assertEquals(1, gone.stream().filter(line -> line.contains("|P1|")).count(), gone::toString);
+        String pump = gone.stream().filter(line -> line.contains("|P1|")).findFirst().orElseThrow();
+        assertTrue(pump.matches(".*\\|all [0-9]+ entries\\|.*"), pump);
+        int row = lines(ELEMENTS).indexOf(pump);
+        String told = OnEventThread.get(() -> {
+            SheetTable table = pane().table(ELEMENTS);
+            int column = table.getColumnModel().getColumnIndex("Field");
+            return ((JComponent) table.prepareRenderer(table.getCellRenderer(row, column), row, column))
+                    .getToolTipText();
+        });
+        assertTrue(told.contains("<br>") && told.contains("name: "), told);
     }
 
     @Test

@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
 import org.junit.jupiter.api.Test;
 import org.ohmloom.analysis.start.FirstHarness;
 import org.ohmloom.analysis.start.StartLoad;
@@ -134,6 +136,28 @@ class GuideTest {
                 () -> !stage.desk().harness().orElseThrow().wires().all().isEmpty());
         assertFalse(OnEventThread.get(
                 () -> named(stage.view, "first-step").orElseThrow().isVisible()));
+    }
+
+    @Test
+    void theNoteOfAnEmptyBoardIsAsTallAsItsWidthAsksFromTheStart() {
+        Stage stage = new Stage();
+        OnEventThread.run(() -> {
+            JPanel work = new JPanel(new MigLayout("insets 0, fillx"));
+            FirstStepBanner note = new FirstStepBanner(
+                    stage.desk(), stage.view.book().get("new-guided"));
+            work.add(note, "growx, wmin 0");
+            // as it was in a narrow window, before anything was opened
+            note.setSize(240, 400);
+            note.doLayout();
+            int narrow = note.getPreferredSize().height;
+            work.setSize(1200, 600);
+            stage.view.book().get("new-empty").run();
+            int first = note.getPreferredSize().height;
+            work.doLayout();
+            note.doLayout();
+            assertEquals(note.getPreferredSize().height, first);
+            assertTrue(first < narrow, first + " of " + narrow);
+        });
     }
 
     @Test

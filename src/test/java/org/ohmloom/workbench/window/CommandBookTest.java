@@ -228,6 +228,16 @@ class CommandBookTest {
         assertEquals(List.of("export-pack"), found.stream().map(Command::id).toList());
     }
 
+    @Test
+    void examplesAreFoundByWhatIsDoneWithThem() {
+        List<Command> found = CommandSearch.matches(stage.view.book().all(), "open example teaching");
+        assertEquals(List.of("open-example-teaching"), found.stream().map(Command::id).toList());
+        assertTrue(found.get(0).listed().startsWith("Open example: "), found.get(0)::listed);
+        assertEquals("Open example: " + found.get(0).name(), found.get(0).listed());
+        Command save = stage.view.book().get("save");
+        assertEquals(save.name(), save.listed());
+    }
+
     private static Command command(String id, char key) {
         return new PlainCommand(id, id, "about " + id, Keys.menu(key), key, () -> {});
     }
