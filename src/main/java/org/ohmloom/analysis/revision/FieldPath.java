@@ -6,18 +6,19 @@ import org.ohmloom.words.Text;
 /**
  * The words of a field, down from the element: "cavity 3, contact".
  *
+ * @param above what it is a field of, in any language; nothing for the element itself
  * @param head what stands before the last word, with what comes between
  * @param said the same in any language
  * @param last the last word
  * @param word the same in any language; as it is where it is typed
  */
-record FieldPath(String head, Text said, String last, Text word) {
+record FieldPath(Text above, String head, Text said, String last, Text word) {
 
     /** The field of a component that says what it is. */
     private static final String DEVICE = "device";
 
     /** The element itself. */
-    static final FieldPath START = new FieldPath("", Text.NONE, "", Text.NONE);
+    static final FieldPath START = new FieldPath(Text.NONE, "", Text.NONE, "", Text.NONE);
 
     String english() {
         return head + last;
@@ -30,24 +31,24 @@ record FieldPath(String head, Text said, String last, Text word) {
     /** A field of what this leads to; a component is its device: what belongs to it needs no second name. */
     FieldPath field(String words) {
         return english().isEmpty() || english().equals(DEVICE)
-                ? of("", Text.NONE, words)
-                : of(english() + ", ", Text.joined("", List.of(text(), Text.of(", "))), words);
+                ? of(Text.NONE, "", Text.NONE, words)
+                : of(text(), english() + ", ", Text.joined("", List.of(text(), Text.of(", "))), words);
     }
 
     /** One of several by what tells it from the others. */
     FieldPath one(String name) {
         return new FieldPath(
-                english() + " ", Text.joined("", List.of(text(), Text.of(" "))), name, Text.of(name));
+                above, english() + " ", Text.joined("", List.of(text(), Text.of(" "))), name, Text.of(name));
     }
 
     /** One of what this names many of. */
     FieldPath singular(String component) {
         return component.endsWith("ies")
-                ? of(head, said, last.substring(0, last.length() - 3) + "y")
-                : last.endsWith("s") ? of(head, said, last.substring(0, last.length() - 1)) : this;
+                ? of(above, head, said, last.substring(0, last.length() - 3) + "y")
+                : last.endsWith("s") ? of(above, head, said, last.substring(0, last.length() - 1)) : this;
     }
 
-    private static FieldPath of(String head, Text said, String words) {
-        return new FieldPath(head, said, words, RevisionWords.text(words));
+    private static FieldPath of(Text above, String head, Text said, String words) {
+        return new FieldPath(above, head, said, words, RevisionWords.text(words));
     }
 }

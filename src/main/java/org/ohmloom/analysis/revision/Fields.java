@@ -39,11 +39,11 @@ final class Fields {
     /**
      * A value.
      *
-     * @param field words of its field
+     * @param field the way to it
      * @param exact for comparing
      * @param text  as people read it
      */
-    record Leaf(Text field, Object exact, Text text) {}
+    record Leaf(FieldPath field, Object exact, Text text) {}
 
     private final Map<String, Leaf> leaves = new LinkedHashMap<>();
 
@@ -72,13 +72,13 @@ final class Fields {
     }
 
     private static FieldChange told(@Nullable Leaf old, @Nullable Leaf now) {
-        Text field = old == null ? now.field : old.field;
+        FieldPath field = old == null ? now.field : old.field;
         Text before = old == null ? Text.NONE : old.text;
         Text after = now == null ? Text.NONE : now.text;
         boolean hidden = old != null && now != null && before.equals(after);
         return hidden
-                ? new FieldChange(field, withExact(before, old.exact), withExact(after, now.exact))
-                : new FieldChange(field, before, after);
+                ? new FieldChange(field.above(), field.text(), withExact(before, old.exact), withExact(after, now.exact))
+                : new FieldChange(field.above(), field.text(), before, after);
     }
 
     private static Text withExact(Text text, Object exact) {
@@ -120,7 +120,7 @@ final class Fields {
     }
 
     private void put(FieldPath path, Object exact, Text text) {
-        leaves.put(path.english(), new Leaf(path.text(), exact, text));
+        leaves.put(path.english(), new Leaf(path, exact, text));
     }
 
     private void addNested(FieldPath path, Record nested) {

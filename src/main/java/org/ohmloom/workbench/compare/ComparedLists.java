@@ -47,8 +47,9 @@ final class ComparedLists {
      *
      * @param change the element
      * @param field  the field
+     * @param behind what went with something that is gone, which the pointer tells
      */
-    record Field(ElementChange change, FieldChange field) {}
+    record Field(ElementChange change, FieldChange field, List<FieldChange> behind) {}
 
     /** A list whose rows come with the comparison and not with the results on the desk. */
     private record Told<T>(String title, List<Column<Row<T>>> columns, Supplier<List<Row<T>>> lines)
@@ -102,16 +103,17 @@ final class ComparedLists {
                         WORDS.get("compared-lists.change.about"),
                         9,
                         field -> word(field.change().change())),
-                toned(
+                text(
                         WORDS.term("compared-lists.field"),
                         WORDS.get("compared-lists.field.about"),
                         21,
-                        ComparedLists::field),
-                text(
+                        field -> Words.said(field.field().fieldText())),
+                toned(
                         WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before.about"),
                         16,
-                        field -> Words.said(field.field().beforeText())),
+                        ComparedLists::before)
+                        .quantities(),
                 text(
                         WORDS.term("compared-lists.after"),
                         WORDS.get("compared-lists.after.about"),
@@ -123,20 +125,14 @@ final class ComparedLists {
                 () -> comparison.get().map(ComparedLists::fields).orElse(List.of()));
     }
 
-    /** What went with a thing that is gone, in one line; the pointer tells it field by field. */
-    private static FieldChange allGone(ElementChange change) {
-        return new FieldChange(
-                WORDS.text("compared-lists.all-gone", change.fields().size()), Text.NONE, Text.NONE);
-    }
-
-    private static CellText field(Field field) {
-        CellText shown = CellText.of(Words.said(field.field().fieldText()));
-        return field.change().change() == Change.REMOVED
-                ? shown.in(Tone.SOFT)
-                        .saying(TipText.lines(field.change().fields().stream()
+    private static CellText before(Field field) {
+        CellText shown = CellText.of(Words.said(field.field().beforeText()));
+        return field.behind().isEmpty()
+                ? shown
+                : shown.in(Tone.SOFT)
+                        .saying(TipText.lines(field.behind().stream()
                                 .map(gone -> Words.said(gone.fieldText()) + ": " + Words.said(gone.beforeText()))
-                                .toList()))
-                : shown;
+                                .toList()));
     }
 
     private static CellText word(Change change) {
@@ -152,17 +148,50 @@ final class ComparedLists {
     private static List<Row<Field>> fields(RevisionComparison comparison) {
         List<Row<Field>> rows = new ArrayList<>();
         for (ElementChange change : comparison.elements()) {
-            List<FieldChange> fields = change.fields().isEmpty()
-                    ? List.of(FieldChange.ofIdentity(change))
-                    : change.change() == Change.REMOVED ? List.of(allGone(change)) : change.fields();
-            for (FieldChange field : fields) {
+            for (Field field : told(change)) {
                 rows.add(new Row<>(
-                        change.kind() + "|" + change.id() + "|" + field.field(),
+                        change.kind() + "|" + change.id() + "|" + field.field().field(),
                         change.id().isEmpty() ? List.of() : List.of(change.id()),
-                        new Field(change, field)));
+                        field));
             }
         }
         return rows;
+    }
+
+    /** A line for each field; one for all that went with an element, or with something in it. */
+    private static List<Field> told(ElementChange change) {
+        List<FieldChange> fields = change.fields();
+        if (fields.isEmpty()) {
+            return List.of(new Field(change, FieldChange.ofIdentity(change), List.of()));
+        }
+        if (change.change() == Change.REMOVED) {
+            return List.of(gone(change, Text.NONE, fields));
+        }
+        List<Field> told = new ArrayList<>();
+        for (int from = 0, to; from < fields.size(); from = to) {
+            FieldChange first = fields.get(from);
+            to = from + 1;
+            while (to < fields.size() && goesWith(first, fields.get(to))) {
+                to++;
+            }
+            told.add(
+                    to == from + 1
+                            ? new Field(change, first, List.of())
+                            : gone(change, first.aboveText(), fields.subList(from, to)));
+        }
+        return told;
+    }
+
+    private static boolean goesWith(FieldChange first, FieldChange next) {
+        return first.isGone()
+                && next.isGone()
+                && !first.aboveText().equals(Text.NONE)
+                && first.aboveText().equals(next.aboveText());
+    }
+
+    private static Field gone(ElementChange change, Text what, List<FieldChange> fields) {
+        Text all = WORDS.text("compared-lists.all-gone", fields.size());
+        return new Field(change, new FieldChange(Text.NONE, what, all, Text.NONE), fields);
     }
 
     /** Parts to buy more or less of. */

@@ -107,7 +107,7 @@ class ComparePaneTest {
         int row = lines(ELEMENTS).indexOf(pump);
         String told = OnEventThread.get(() -> {
             SheetTable table = pane().table(ELEMENTS);
-            int column = table.getColumnModel().getColumnIndex("Field");
+            int column = table.getColumnModel().getColumnIndex("Before");
             return ((JComponent) table.prepareRenderer(table.getCellRenderer(row, column), row, column))
                     .getToolTipText();
         });
