@@ -11,6 +11,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Seal;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
+import org.ohmloom.words.Text;
 
 /**
  * What connectors take: housing, lock, backshell; a contact and its seal for each cavity in use; a plug for each unused
@@ -48,35 +49,36 @@ final class ConnectorMaterials {
     private void housing(Connector connector) {
         String id = connector.id().value();
         Optional<AssemblyId> assembly = connector.assembly();
-        String words = connector.cavities().size() + "-way connector housing";
+        Text words = MaterialTexts.text("housing", String.valueOf(connector.cavities().size()));
         materials.piece(Material.piece(assembly, MaterialKind.HOUSING, connector.part(), words), id);
         connector
                 .lock()
                 .ifPresent(part ->
-                        materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), ""), id));
+                        materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), Text.NONE), id));
         connector
                 .backshell()
                 .ifPresent(part ->
-                        materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), ""), id));
+                        materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), Text.NONE), id));
     }
 
     private void contact(Connector connector, Cavity cavity, String designator) {
         Optional<ContactPart> contact = cavity.contact().map(harness.contacts()::get);
-        String words = contact.map(kind -> "contact " + kind.id()).orElse("contact");
+        Text words = contact.map(kind -> MaterialTexts.text("contact-of", kind.id()))
+                .orElseGet(() -> MaterialTexts.text("contact"));
         materials.piece(
                 Material.piece(connector.assembly(), MaterialKind.CONTACT, contact.flatMap(ContactPart::part), words),
                 designator);
         contact.flatMap(ContactPart::seal)
                 .map(Seal::part)
                 .ifPresent(seal -> materials.piece(
-                        Material.piece(connector.assembly(), MaterialKind.SEAL, Optional.of(seal), ""), designator));
+                        Material.piece(connector.assembly(), MaterialKind.SEAL, Optional.of(seal), Text.NONE), designator));
     }
 
     /** An open cavity counts only where others of the connector are sealed: it lets water in. */
     private void plug(Connector connector, Cavity cavity, String designator) {
         if (cavity.plug().isPresent() || isSealed(connector)) {
             materials.piece(
-                    Material.piece(connector.assembly(), MaterialKind.PLUG, cavity.plug(), "cavity plug"), designator);
+                    Material.piece(connector.assembly(), MaterialKind.PLUG, cavity.plug(), MaterialTexts.text("plug")), designator);
         }
     }
 

@@ -9,6 +9,7 @@ import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.Splice;
 import org.ohmloom.model.Strap;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** What is neither wire nor connector: splices, ground points, straps, protective devices, equipment. */
 final class DeviceMaterials {
@@ -24,12 +25,12 @@ final class DeviceMaterials {
         for (Splice splice : harness.splices().all()) {
             if (!splice.existing()) {
                 materials.piece(
-                        Material.piece(splice.assembly(), MaterialKind.SPLICE, splice.part(), "splice"),
+                        Material.piece(splice.assembly(), MaterialKind.SPLICE, splice.part(), MaterialTexts.text("splice")),
                         splice.id().value());
                 splice.cover()
                         .ifPresent(cover -> materials.piece(
                                 Material.piece(
-                                        splice.assembly(), MaterialKind.SPLICE, Optional.empty(), "cover: " + cover),
+                                        splice.assembly(), MaterialKind.SPLICE, Optional.empty(), MaterialTexts.text("cover", cover)),
                                 splice.id().value()));
             }
         }
@@ -40,18 +41,18 @@ final class DeviceMaterials {
                                 ground.assembly(),
                                 MaterialKind.GROUND,
                                 ground.part(),
-                                "ground point fastener"
-                                        + ground.studMm().stream()
-                                                .mapToObj(thread -> ", " + JointTables.thread(thread))
-                                                .findFirst()
-                                                .orElse("")),
+                                ground.studMm().stream()
+                                        .mapToObj(thread ->
+                                                MaterialTexts.text("fastener-of", JointTables.thread(thread)))
+                                        .findFirst()
+                                        .orElseGet(() -> MaterialTexts.text("fastener"))),
                         ground.id().value());
             }
         }
         for (Strap strap : harness.straps().all()) {
             if (!strap.existing()) {
                 materials.piece(
-                        Material.piece(strap.assembly(), MaterialKind.GROUND, strap.part(), "bonding strap"),
+                        Material.piece(strap.assembly(), MaterialKind.GROUND, strap.part(), MaterialTexts.text("strap")),
                         strap.id().value());
             }
         }
@@ -75,7 +76,7 @@ final class DeviceMaterials {
                                 Optional.empty(),
                                 MaterialKind.EQUIPMENT,
                                 each.part(),
-                                "bus termination " + Formats.ohms(each.ohms())),
+                                MaterialTexts.text("termination", Formats.ohms(each.ohms()))),
                         bus.id() + " at " + each.high().text());
             }
         }
@@ -86,9 +87,11 @@ final class DeviceMaterials {
                 .filter(ProtectiveDevice.class::isInstance)
                 .map(ProtectiveDevice.class::cast);
         MaterialKind kind = device.isPresent() ? MaterialKind.PROTECTION : MaterialKind.EQUIPMENT;
-        String words = device.map(each -> (each.kind() == ProtectiveDevice.Kind.FUSE ? "fuse " : "breaker ")
-                        + Formats.amps(each.ratingAmps()) + ", " + each.series())
-                .orElse(component.name());
+        Text words = device.map(each -> MaterialTexts.text(
+                        each.kind() == ProtectiveDevice.Kind.FUSE ? "fuse" : "breaker",
+                        Formats.amps(each.ratingAmps()),
+                        each.series()))
+                .orElseGet(() -> Text.of(component.name()));
         materials.piece(
                 Material.piece(component.assembly(), kind, component.part(), words),
                 component.id().value());

@@ -1,6 +1,7 @@
 package org.ohmloom.pack;
 
 import org.ohmloom.bundle.section.SegmentSection;
+import org.ohmloom.words.Text;
 
 /** What holds a segment, named the same on the bill and on the installation sheet. */
 final class Fixings {
@@ -15,7 +16,7 @@ final class Fixings {
     }
 
     /** What a support of that size is called. */
-    static String support(long sizeMm) {
-        return "support or clip for " + sizeMm + " mm and less";
+    static Text support(long sizeMm) {
+        return MaterialTexts.text("support", String.valueOf(sizeMm));
     }
 }

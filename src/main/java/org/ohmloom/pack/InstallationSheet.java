@@ -207,7 +207,7 @@ final class InstallationSheet {
         }
         supports.forEach((size, count) -> rows.add(Row.of(
                 Cell.number(count),
-                Cell.text(Fixings.support(size)),
+                Cell.text(Fixings.support(size).english()),
                 Cell.missing(Wording.NOT_CHOSEN),
                 Cell.text(String.join(", ", bySize.get(size))))));
         SortedMap<PartId, List<String>> byPart = new TreeMap<>();

@@ -12,6 +12,8 @@ import org.ohmloom.pack.page.Block;
 import org.ohmloom.pack.page.Cell;
 import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Row;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /** What has to be bought more or less of, from one revision to the next: the two bills of materials, line by line. */
 final class PartChanges {
@@ -35,7 +37,7 @@ final class PartChanges {
     }
 
     /** What makes two lines of two bills the same: not the assembly, which only says where a part goes. */
-    private record Line(MaterialKind kind, String number, String maker, String description, Material sample)
+    private record Line(MaterialKind kind, String number, String maker, Text what, Material sample)
             implements Comparable<Line> {
         @Override
         public int compareTo(Line other) {
@@ -44,7 +46,7 @@ final class PartChanges {
         }
 
         private String key() {
-            return number + "|" + description + "|" + sample.colour() + "|" + sample.unit();
+            return number + "|" + what.english() + "|" + sample.colour() + "|" + sample.unit();
         }
 
         @Override
@@ -93,8 +95,8 @@ final class PartChanges {
                     material.part().map(id -> id.value()).orElse(""),
                     part.map(Part::maker).orElse(""),
                     material.description().isEmpty()
-                            ? Wording.printed(part.map(Part::description).orElse(""))
-                            : Wording.printed(material.description()),
+                            ? Text.of(Wording.printed(part.map(Part::description).orElse("")))
+                            : Wording.printed(material.what()),
                     material);
             lines.merge(line, count.quantity(), Double::sum);
         });
@@ -103,14 +105,15 @@ final class PartChanges {
 
     private static PartChange change(Line line, double before, double after) {
         boolean wire = line.kind() == MaterialKind.WIRE;
+        boolean pieces = line.sample().unit().equals(Material.PIECE);
         return new PartChange(
-                line.kind().words(),
-                wire ? "by description" : line.number(),
+                Constants.text(line.kind()),
+                wire ? MaterialTexts.text("by-description") : Text.of(line.number()),
                 line.maker(),
-                line.description(),
+                line.what(),
                 line.sample().colour(),
-                line.sample().unit(),
-                line.sample().unit().equals(Material.PIECE),
+                pieces ? MaterialTexts.text("piece") : Text.of(line.sample().unit()),
+                pieces,
                 before,
                 after);
     }

@@ -16,6 +16,7 @@ import org.ohmloom.pack.label.LabelFit;
 import org.ohmloom.pack.label.LabelText;
 import org.ohmloom.tables.LabelSize;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** What the shop needs besides the parts of the drawing: labels, supports and ties by the plan of each segment, and crimp tools. */
 final class ShopMaterials {
@@ -56,11 +57,11 @@ final class ShopMaterials {
                             Optional.empty(),
                             MaterialKind.LABEL,
                             Optional.empty(),
-                            fit.orElseThrow().size().words()),
+                            Text.of(fit.orElseThrow().size().words())),
                     OptionalDouble.of(metres),
                     subject);
         } else {
-            String words = fit.map(each -> each.size().words()).orElse("label, no listed size serves");
+            Text words = fit.map(each -> Text.of(each.size().words())).orElseGet(() -> MaterialTexts.text("label"));
             materials.pieces(
                     Material.piece(Optional.empty(), MaterialKind.LABEL, Optional.empty(), words), count, subject);
         }
@@ -69,7 +70,7 @@ final class ShopMaterials {
     private void fixings(BundleSegment segment, SegmentSection section) {
         int supports = section.supports().supportMetres().size();
         if (supports > 0) {
-            String words = Fixings.support(Fixings.sizeMm(section));
+            Text words = Fixings.support(Fixings.sizeMm(section));
             materials.pieces(
                     Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), words),
                     supports,
@@ -78,7 +79,7 @@ final class ShopMaterials {
         int ties = section.supports().tieMetres().size();
         if (ties > 0) {
             materials.pieces(
-                    Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), "tie"),
+                    Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), MaterialTexts.text("tie")),
                     ties,
                     segment.id().value());
         }
@@ -86,9 +87,9 @@ final class ShopMaterials {
 
     private void tool(CrimpFamily family) {
         Optional<ContactPart> contact = family.contact();
-        String words = contact.isPresent()
-                ? "crimp tool for contact " + contact.get().id()
-                : "crimp tool for each size of " + family.terminal();
+        Text words = contact.isPresent()
+                ? MaterialTexts.text("tool", contact.get().id())
+                : MaterialTexts.text("tool-of-sizes", family.terminal());
         Material tool = Material.piece(Optional.empty(), MaterialKind.TOOL, contact.flatMap(ContactPart::tool), words);
         materials.once(tool, contact.map(each -> each.id().value()).orElse(Wording.size(family.gauge())));
     }

@@ -13,6 +13,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireEnd;
 import org.ohmloom.tables.ConductorFamily;
+import org.ohmloom.words.Text;
 
 /**
  * What is bought by length: wire as cut, cables, coverings with what winding and shrinking take; and the terminals at wire ends outside connectors. The cores of a
@@ -54,20 +55,25 @@ final class WireMaterials {
     }
 
     private void wire(Wire wire) {
-        String size = wire.gauge().map(Wording::size).orElse("size " + Wording.NOT_CHOSEN);
-        String conductor = wire.family()
-                .map(family -> ", conductor "
-                        + analysis.evidence()
+        Text size = wire.gauge()
+                .map(gauge -> Text.of(Wording.size(gauge)))
+                .orElseGet(() -> MaterialTexts.text("size-not-chosen"));
+        Text what = wire.family()
+                .map(family -> MaterialTexts.text(
+                        "wire-of",
+                        size,
+                        wording.insulation(wire),
+                        analysis.evidence()
                                 .tables()
                                 .findFamily(family)
                                 .map(ConductorFamily::title)
-                                .orElse(family))
-                .orElse("");
+                                .orElse(family)))
+                .orElseGet(() -> MaterialTexts.text("wire", size, wording.insulation(wire)));
         Material material = new Material(
                 wire.assembly(),
                 MaterialKind.WIRE,
                 Optional.empty(),
-                size + ", " + wording.insulation(wire) + conductor,
+                what,
                 wire.colour(),
                 Material.METRE);
         materials.length(
@@ -77,10 +83,12 @@ final class WireMaterials {
     private void terminals(Wire wire) {
         for (WireEnd end : wire.ends()) {
             if (end instanceof WireEnd.AtGround || end instanceof WireEnd.AtTerminal) {
-                String size = wire.gauge().map(Wording::size).orElse("a wire without a size");
-                String words = end instanceof WireEnd.AtGround at
-                        ? "ring terminal for " + size + thread(at)
-                        : "terminal for " + size + ", stud size: enter";
+                Text size = wire.gauge()
+                        .map(gauge -> Text.of(Wording.size(gauge)))
+                        .orElseGet(() -> MaterialTexts.text("no-size"));
+                Text words = end instanceof WireEnd.AtGround at
+                        ? MaterialTexts.text("ring-terminal", size, thread(at))
+                        : MaterialTexts.text("terminal", size);
                 materials.piece(
                         Material.piece(wire.assembly(), MaterialKind.TERMINAL, Optional.empty(), words),
                         end.text() + " (" + wire.id() + ")");
@@ -88,9 +96,11 @@ final class WireMaterials {
         }
     }
 
-    private String thread(WireEnd.AtGround at) {
+    private Text thread(WireEnd.AtGround at) {
         OptionalDouble stud = harness.grounds().get(at.ground()).studMm();
-        return stud.isPresent() ? ", " + JointTables.thread(stud.getAsDouble()) : ", stud size: enter";
+        return stud.isPresent()
+                ? Text.of(JointTables.thread(stud.getAsDouble()))
+                : MaterialTexts.text("stud-size");
     }
 
     private void cable(Cable cable) {
@@ -109,10 +119,11 @@ final class WireMaterials {
             }
         }
         if (made) {
-            String words = cable.part().isPresent()
-                    ? ""
-                    : cores + "-core " + (cable.kind() == Cable.Kind.MULTICORE ? "cable" : "twisted pair")
-                            + (cable.shielded() ? ", shielded" : "");
+            boolean multicore = cable.kind() == Cable.Kind.MULTICORE;
+            String sort = cable.shielded()
+                    ? multicore ? "cable-shielded" : "pair-shielded"
+                    : multicore ? "cable" : "pair";
+            Text words = cable.part().isPresent() ? Text.NONE : MaterialTexts.text(sort, String.valueOf(cores));
             materials.length(
                     Material.length(assembly, MaterialKind.CABLE, cable.part(), words),
                     longest,
@@ -132,7 +143,7 @@ final class WireMaterials {
                         segment.assembly(),
                         MaterialKind.COVERING,
                         covering.part(),
-                        covering.part().isPresent() ? "" : Wording.covering(covering)),
+                        covering.part().isPresent() ? Text.NONE : Text.of(Wording.covering(covering))),
                 OptionalDouble.of(segment.lengthMetres() * perMetre),
                 segment.id().value());
     }

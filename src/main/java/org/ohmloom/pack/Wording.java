@@ -22,6 +22,7 @@ import org.ohmloom.pack.page.Cell;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** What the pack calls things, the same on every document. */
 final class Wording {
@@ -69,6 +70,12 @@ final class Wording {
     /** A sentence with its units as they are printed. */
     static String printed(String sentence) {
         return sentence.replace("mm2", "mm²").replace("I2t", "I²t").replace("A2s", "A²s");
+    }
+
+    /** A text with its units as they are printed; where that changes it, in English. */
+    static Text printed(Text text) {
+        String english = text.english();
+        return printed(english).equals(english) ? text : Text.of(printed(english));
     }
 
     /** The size of a wire, or that it is not chosen. */

@@ -35,6 +35,7 @@ import org.ohmloom.pack.page.Column;
 import org.ohmloom.pack.page.Row;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.GaugeSystem;
+import org.ohmloom.words.Text;
 
 /** What a line of the bill comes to: lengths with waste, prices, what the customer supplies. */
 @BesideOthers
@@ -76,11 +77,11 @@ class PurchaseTest {
     }
 
     private static Material housing() {
-        return Material.piece(Optional.empty(), MaterialKind.HOUSING, Optional.of(new PartId("EX-H2")), "");
+        return Material.piece(Optional.empty(), MaterialKind.HOUSING, Optional.of(new PartId("EX-H2")), Text.NONE);
     }
 
     private static Material wire() {
-        return Material.length(Optional.empty(), MaterialKind.WIRE, Optional.empty(), "1.5 mm2");
+        return Material.length(Optional.empty(), MaterialKind.WIRE, Optional.empty(), Text.of("1.5 mm2"));
     }
 
     @Test

@@ -201,23 +201,26 @@ final class ComparedLists {
                         WORDS.term("compared-lists.group"),
                         WORDS.get("compared-lists.group.about"),
                         10,
-                        PartChange::group),
+                        change -> Words.said(change.groupText())),
                 text(
                         WORDS.term("compared-lists.part-number"),
                         WORDS.get("compared-lists.part-number.about"),
                         12,
-                        change -> change.number().isEmpty() ? WORDS.get("compared-lists.not-chosen") : change.number()),
+                        change -> change.numberText().english().isEmpty()
+                                ? WORDS.get("compared-lists.not-chosen")
+                                : Words.said(change.numberText())),
                 text(
                         WORDS.term("compared-lists.description"),
                         WORDS.get("compared-lists.description.about"),
                         22,
-                        PartChange::description),
+                        change -> Words.said(change.what())),
                 text(
                         WORDS.term("compared-lists.colour"),
                         WORDS.get("compared-lists.colour.about"),
                         6,
                         change -> change.colour().map(each -> each.text()).orElse("")),
-                text(WORDS.term("compared-lists.unit"), WORDS.get("compared-lists.unit.about"), 4, PartChange::unit),
+                text(WORDS.term("compared-lists.unit"), WORDS.get("compared-lists.unit.about"), 4, change ->
+                        Words.said(change.unitText())),
                 number(
                         WORDS.term("compared-lists.before"),
                         "",

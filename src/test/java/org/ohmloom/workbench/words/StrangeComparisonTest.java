@@ -12,12 +12,17 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.revision.RevisionComparison;
+import org.ohmloom.pack.ChangeSheet;
 import org.ohmloom.store.HarnessText;
 import org.ohmloom.words.Text;
 
 /** What two harnesses differ in is said in the made-up language, whatever kinds of things and fields they have. */
 @ExtendWith(InStrangeLanguage.class)
 class StrangeComparisonTest {
+
+    /** Words of rows of tables that name what is bought: labels, as their makers call them. */
+    private static final List<String> OF_TABLES =
+            List.of("sleeve");
 
     @Test
     void whatTwoHarnessesDifferInIsStrange() {
@@ -31,7 +36,11 @@ class StrangeComparisonTest {
         });
         comparison.results().forEach(each -> said.add(each.quantityText()));
         comparison.findings().forEach(each -> said.addAll(List.of(each.text(), each.was())));
-        PlainWords plain = new PlainWords(HarnessText.write(before.harness()) + HarnessText.write(after.harness()));
+        ChangeSheet.parts(comparison)
+                .forEach(each -> said.addAll(List.of(each.groupText(), each.numberText(), each.what(), each.unitText())));
+        PlainWords plain = new PlainWords(HarnessText.write(before.harness())
+                + HarnessText.write(after.harness())
+                + String.join(" ", OF_TABLES));
         Set<String> left = new TreeSet<>();
         said.forEach(each -> {
             Set<String> words = plain.in(Words.said(each));
