@@ -82,6 +82,11 @@ public final class Session {
         return history.labels();
     }
 
+    /** How many of the oldest steps are no longer kept, so that the list of them has a bound. */
+    public int stepsDropped() {
+        return history.dropped();
+    }
+
     /** How many of the steps are done. */
     public int stepsDone() {
         return history.done();

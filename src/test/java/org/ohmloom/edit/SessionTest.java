@@ -30,7 +30,7 @@ class SessionTest {
 
     private static final WireId W1 = new WireId("W1");
 
-    private static Harness harness() {
+    static Harness harness() {
         return Harness.empty(
                         TitleBlock.of("Test harness", "T-1"),
                         new DesignRules(

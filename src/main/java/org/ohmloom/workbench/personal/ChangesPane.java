@@ -50,7 +50,10 @@ final class ChangesPane extends JPanel {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(VISIBLE_ROWS);
         list.setCellRenderer(new Row());
-        model.addElement(words.get("changes.start"));
+        model.addElement(
+                session.stepsDropped() == 0
+                        ? words.get("changes.start")
+                        : words.get("changes.oldest", session.stepsDropped()));
         session.steps().forEach(step -> model.addElement(shown.apply(Words.said(step))));
         list.setSelectedIndex(session.stepsDone());
         list.ensureIndexIsVisible(session.stepsDone());
