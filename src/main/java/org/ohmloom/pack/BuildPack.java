@@ -35,6 +35,7 @@ import org.ohmloom.pack.page.TitleFields;
 import org.ohmloom.pack.page.WorkbookFile;
 import org.ohmloom.remedy.RemedyList;
 import org.ohmloom.remedy.RemedySearch;
+import org.ohmloom.words.Constants;
 
 /**
  * Writes the build pack of a harness: cover, drawing, wiring diagram, pin tables, bill of materials, wire list, bundles, build order, test sheet, labels and calculation as PDF, and
@@ -85,7 +86,7 @@ public final class BuildPack {
                 new BuildPack(part, options, steps).make(files);
             }
             steps.checkpoint();
-            steps.last("Moving the files into place");
+            steps.last(MaterialTexts.text("moving"));
             return files.moveIntoPlace();
         }
     }
@@ -112,7 +113,7 @@ public final class BuildPack {
     private void make(StagedFiles files) throws PackException {
         List<Prepared> all = new ArrayList<>();
         for (PackDocument document : part.documents()) {
-            steps.next(document.title());
+            steps.next(Constants.text(document));
             all.add(prepared(document));
         }
         List<byte[]> pdfs = pdfs(all);
@@ -200,7 +201,7 @@ public final class BuildPack {
 
     private byte[] pdf(Prepared prepared) {
         PackDocument document = prepared.document();
-        steps.next(document.title());
+        steps.next(Constants.text(document));
         PdfContent content =
                 new PdfContent(prepared.pages(), prepared.bookmarks(), links.places(document), links.links(document));
         try {

@@ -10,6 +10,7 @@ import java.awt.print.PrinterException;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.draw.Paper;
+import org.ohmloom.words.Text;
 
 /**
  * Sheets of a document as a printer takes them: each on paper of its own size, or shrunk onto another paper where it is
@@ -108,7 +109,7 @@ public final class PrintedSheets implements Pageable, Printable {
             throw new PrinterAbortException("printing was stopped");
         }
         int sheet = chosen.get(page);
-        progress.step(page, chosen.size(), document.title());
+        progress.step(page, chosen.size(), Text.of(document.title()));
         double scale = scale(sheet);
         Graphics2D own = (Graphics2D) graphics.create();
         try {

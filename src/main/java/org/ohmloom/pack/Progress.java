@@ -1,5 +1,7 @@
 package org.ohmloom.pack;
 
+import org.ohmloom.words.Text;
+
 /** Follows the writing of a pack, and may stop it. */
 public interface Progress {
 
@@ -11,7 +13,7 @@ public interface Progress {
         }
 
         @Override
-        public void step(int done, int total, String what) {}
+        public void step(int done, int total, Text what) {}
     };
 
     /** Whether the pack is no longer wanted. */
@@ -24,5 +26,5 @@ public interface Progress {
      * @param total all steps
      * @param what  what is made now, for people
      */
-    void step(int done, int total, String what);
+    void step(int done, int total, Text what);
 }

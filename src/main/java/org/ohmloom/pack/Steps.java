@@ -1,6 +1,7 @@
 package org.ohmloom.pack;
 
 import java.util.concurrent.CancellationException;
+import org.ohmloom.words.Text;
 
 /** Counts the steps of making a pack, and stops it when that is asked for. Safe to share between threads. */
 final class Steps {
@@ -22,13 +23,13 @@ final class Steps {
      *
      * @throws CancellationException when the pack is no longer wanted
      */
-    synchronized void next(String what) {
+    synchronized void next(Text what) {
         checkpoint();
         progress.step(done++, count, what);
     }
 
     /** All steps are done but that. */
-    synchronized void last(String what) {
+    synchronized void last(Text what) {
         progress.step(count, count, what);
     }
 

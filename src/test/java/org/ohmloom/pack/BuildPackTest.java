@@ -25,6 +25,7 @@ import org.ohmloom.analysis.Analysis;
 import org.ohmloom.model.Connector;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Wire;
+import org.ohmloom.words.Text;
 
 /** The pack of the largest example: complete, the same every time, and never half written. */
 @BesideOthers
@@ -244,8 +245,8 @@ class BuildPackTest {
             }
 
             @Override
-            public void step(int done, int total, String what) {
-                assertTrue(done <= total, what);
+            public void step(int done, int total, Text what) {
+                assertTrue(done <= total, what::english);
             }
         };
     }

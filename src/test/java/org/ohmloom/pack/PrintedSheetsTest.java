@@ -20,6 +20,7 @@ import org.ohmloom.AnalysedExamples;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.Paper;
+import org.ohmloom.words.Text;
 
 /** Sheets as a printer takes them. */
 @BesideOthers
@@ -125,7 +126,7 @@ class PrintedSheetsTest {
             }
 
             @Override
-            public void step(int done, int total, String what) {
+            public void step(int done, int total, Text what) {
                 told.add(done);
                 assertEquals(2, total);
             }

@@ -24,7 +24,7 @@ final class AllocationCost {
         chosen.forEach((claim, slot) -> {
             if (claim.metresTo(slot) > 0) {
                 parts.add(new CostPart(
-                        claim.id() + " runs " + Formats.metres(claim.metresTo(slot)) + " to " + slot.unit(),
+                        PinTexts.text("runs", claim.id(), Formats.metres(claim.metresTo(slot)), slot.unit()),
                         weights.metrePoints() * claim.metresTo(slot)));
             }
             connectorsByOwner
@@ -36,18 +36,18 @@ final class AllocationCost {
         connectorsByOwner.forEach((owner, connectors) -> {
             if (connectors.size() > 1) {
                 parts.add(new CostPart(
-                        owner + " is spread over " + String.join(", ", connectors),
+                        PinTexts.text("spread", owner, String.join(", ", connectors)),
                         weights.otherConnectorPoints() * (connectors.size() - 1)));
             }
         });
         claimsBySlot.forEach((id, claims) -> {
             Slot slot = slots.get(id);
             if (claims.size() > 1) {
-                parts.add(new CostPart(claims.size() + " lines share " + id + " in a splice", weights.splicePoints()));
+                parts.add(new CostPart(PinTexts.text("share", claims.size(), id), weights.splicePoints()));
             }
             if (slot.roles().size() > 1) {
                 parts.add(new CostPart(
-                        id + " could be something else as well",
+                        PinTexts.text("versatile", id),
                         weights.versatilePoints() * (slot.roles().size() - 1)));
             }
             for (String beside : slot.neighbours()) {
@@ -55,8 +55,7 @@ final class AllocationCost {
                     for (Claim other : claimsBySlot.getOrDefault(beside, List.of())) {
                         if (claim.isSensitive() && other.switching()) {
                             parts.add(new CostPart(
-                                    claim.id() + " in " + id + " is read beside " + other.id() + " in " + beside
-                                            + ", which switches",
+                                    PinTexts.text("beside", claim.id(), id, other.id(), beside),
                                     weights.besideSwitchingPoints()));
                         }
                     }

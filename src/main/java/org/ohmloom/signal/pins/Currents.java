@@ -9,6 +9,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /** Limits of current: of a slot for all its claims together, and of budgets over several slots. */
 final class Currents {
@@ -25,21 +27,23 @@ final class Currents {
     static PinPlan.Impossible inTheWay(PinProblem problem) {
         Surroundings around = new Surroundings(problem);
         Map<Claim, Slot> chosen = Relaxation.byRole(problem).chosen();
-        List<String> limits = new ArrayList<>();
-        List<String> helps = new ArrayList<>();
+        List<Text> limits = new ArrayList<>();
+        List<Text> helps = new ArrayList<>();
         for (Slot slot : problem.slots()) {
             double amps = around.drawnAmps(on(chosen, slot::equals));
             if (slot.limitAmps().isPresent() && over(amps, slot.limitAmps().getAsDouble())) {
-                limits.add(slot.id() + " would carry " + text(amps) + " and may carry "
-                        + text(slot.limitAmps().getAsDouble()));
+                limits.add(PinTexts.text(
+                        "would-carry",
+                        slot.id(),
+                        text(amps),
+                        text(slot.limitAmps().getAsDouble())));
             }
         }
         for (Budget budget : problem.budgets()) {
             double amps = around.drawnAmps(on(chosen, slot -> budget.slots().contains(slot.id())));
             if (over(amps, budget.limitAmps())) {
-                limits.add(budget.name() + " would carry " + text(amps) + " and may carry " + text(budget.limitAmps()));
-                helps.add("a relay of its own for a load on " + budget.name() + ", or "
-                        + text(amps - budget.limitAmps()) + " less on it");
+                limits.add(PinTexts.text("would-carry", budget.words(), text(amps), text(budget.limitAmps())));
+                helps.add(PinTexts.text("relay", budget.words(), text(amps - budget.limitAmps())));
             }
         }
         if (limits.isEmpty()) {
@@ -50,16 +54,15 @@ final class Currents {
                     .forEach(owner -> scattered(problem, owner, limits, helps));
         }
         if (limits.isEmpty()) {
-            limits.add("every line by itself finds a pin, but no plan keeps all lines of one sensor on one unit"
-                    + " and every limit of current");
-            helps.add("one more pin of the kind that is short on a unit that has room for the other lines");
+            limits.add(PinTexts.text("no-plan-keeps"));
+            helps.add(PinTexts.text("one-more"));
         }
         return new PinPlan.Impossible(List.of(), limits, 0, helps);
     }
 
     /** Of an owner whose lines find pins on no unit all together: where each does, and what the unit with most of them lacks. */
-    private static void scattered(PinProblem problem, String owner, List<String> limits, List<String> helps) {
-        List<String> lines = new ArrayList<>();
+    private static void scattered(PinProblem problem, String owner, List<Text> limits, List<Text> helps) {
+        List<Text> lines = new ArrayList<>();
         Map<String, List<Claim>> served = new TreeMap<>();
         List<Claim> own = problem.claims().stream()
                 .filter(claim -> claim.owner().equals(owner))
@@ -69,17 +72,22 @@ final class Currents {
                     problem.slotsFor(claim).stream().map(Slot::unit).collect(Collectors.toCollection(TreeSet::new));
             units.forEach(unit ->
                     served.computeIfAbsent(unit, id -> new ArrayList<>()).add(claim));
-            lines.add(claim.id() + " on " + String.join(", ", units));
+            lines.add(PinTexts.text("line-on", claim.id(), String.join(", ", units)));
         }
-        limits.add("no unit has pins for all lines of " + owner + ": " + String.join("; ", lines));
+        limits.add(PinTexts.text("no-unit", owner, Text.joined("; ", lines)));
         served.entrySet().stream()
                 .max(Comparator.comparingInt(each -> each.getValue().size()))
-                .ifPresent(most -> helps.add("on " + most.getKey() + " "
-                        + own.stream()
-                                .filter(claim -> !most.getValue().contains(claim))
-                                .map(claim -> "a pin that can be " + Scarcity.words(claim.role()))
-                                .distinct()
-                                .collect(Collectors.joining(" and "))));
+                .ifPresent(most -> helps.add(PinTexts.text(
+                        "on-unit",
+                        most.getKey(),
+                        PinTexts.linked(
+                                "and",
+                                own.stream()
+                                        .filter(claim -> !most.getValue().contains(claim))
+                                        .map(claim ->
+                                                PinTexts.text("pin-that-can-be", Constants.text(claim.role())))
+                                        .distinct()
+                                        .toList()))));
     }
 
     private static List<Claim> on(Map<Claim, Slot> chosen, Predicate<Slot> where) {

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ohmloom.words.Text;
 
 /** The answer to a {@link PinProblem}. */
 public sealed interface PinPlan {
@@ -37,16 +38,26 @@ public sealed interface PinPlan {
      * There is none.
      *
      * @param competitions claims that compete for too few slots; empty when currents are in the way
-     * @param currents     limits that no assignment keeps, as far as the search went
+     * @param limits       limits of current that no assignment keeps, as far as the search went
      * @param missing      fewest slots to be added before there is one by roles and counts
-     * @param helps        the smallest changes that would make it possible, in words
+     * @param changes      the smallest changes that would make it possible, in words
      */
-    record Impossible(List<Competition> competitions, List<String> currents, int missing, List<String> helps)
+    record Impossible(List<Competition> competitions, List<Text> limits, int missing, List<Text> changes)
             implements PinPlan {
         public Impossible {
             competitions = List.copyOf(competitions);
-            currents = List.copyOf(currents);
-            helps = List.copyOf(helps);
+            limits = List.copyOf(limits);
+            changes = List.copyOf(changes);
+        }
+
+        /** Limits that no assignment keeps, in English. */
+        public List<String> currents() {
+            return Text.english(limits);
+        }
+
+        /** What would make it possible, in English. */
+        public List<String> helps() {
+            return Text.english(changes);
         }
     }
 

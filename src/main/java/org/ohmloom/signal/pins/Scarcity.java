@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ohmloom.model.PinRole;
+import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /**
  * Claims that need more slots than can serve them. From a claim that a largest assignment leaves out, every slot it could have
@@ -84,14 +85,14 @@ final class Scarcity {
     }
 
     /** The fewest pins to be added by role, and pins left over that would serve if they could be that. */
-    private static List<String> helps(
+    private static List<Text> helps(
             PinProblem problem, Relaxation.Assigned assigned, List<PinPlan.Competition> competitions) {
-        List<String> helps = new ArrayList<>();
-        Map<String, Integer> missing = new LinkedHashMap<>();
-        Map<String, List<String>> unused = new LinkedHashMap<>();
+        List<Text> helps = new ArrayList<>();
+        Map<Text, Integer> missing = new LinkedHashMap<>();
+        Map<Text, List<String>> unused = new LinkedHashMap<>();
         for (PinPlan.Competition each : competitions) {
             if (each.slots().isEmpty()) {
-                Optional<String> unfit = each.claims().stream()
+                Optional<Text> unfit = each.claims().stream()
                         .flatMap(claim -> unfit(problem, claim).stream())
                         .findFirst();
                 if (unfit.isPresent()) {
@@ -111,21 +112,21 @@ final class Scarcity {
                     .map(Slot::id)
                     .toList();
             if (!roles.isEmpty()) {
-                String wanted = roles.stream().map(Scarcity::words).collect(Collectors.joining(" or "));
+                Text wanted = PinTexts.linked(
+                        "or", roles.stream().map(Constants::text).toList());
                 missing.merge(wanted, each.claims().size() - each.capacity(), Integer::sum);
                 unused.put(wanted, spare);
             }
             each.claims().stream()
                     .filter(claim -> claim.locked().isPresent())
                     .forEach(claim -> helps.add(
-                            "the choice of " + claim.locked().orElseThrow() + " for " + claim.id() + " given up"));
+                            PinTexts.text("given-up", claim.locked().orElseThrow(), claim.id())));
         }
-        List<String> all = new ArrayList<>();
+        List<Text> all = new ArrayList<>();
         missing.forEach((roles, pins) -> {
-            all.add(pins + (pins == 1 ? " more pin that can be " : " more pins that can be ") + roles);
+            all.add(PinTexts.text("more-pins", String.valueOf(pins), pins, roles));
             if (!unused.get(roles).isEmpty()) {
-                all.add("or one of the unused pins " + some(unused.get(roles)) + " set up as " + roles
-                        + ", if the unit allows it");
+                all.add(PinTexts.text("unused", some(unused.get(roles)), roles));
             }
         });
         all.addAll(helps);
@@ -133,7 +134,7 @@ final class Scarcity {
     }
 
     /** What a pin would have to be for a claim that those of its role do not suit; empty where there is none of its role. */
-    private static Optional<String> unfit(PinProblem problem, Claim claim) {
+    private static Optional<Text> unfit(PinProblem problem, Claim claim) {
         List<Slot> ofRole = problem.slots().stream()
                 .filter(slot -> slot.roles().contains(claim.role()))
                 .toList();
@@ -143,25 +144,28 @@ final class Scarcity {
         List<Slot> telling = ofRole.stream()
                 .filter(slot -> !claim.barred().contains(slot.id()))
                 .toList();
-        String pin = claim.id() + " needs a pin that can be " + words(claim.role());
+        Text role = Constants.text(claim.role());
         return Optional.of(
                 telling.isEmpty()
-                        ? pin + " and tells all that " + claim.owner() + " gives: none there does"
-                        : pin + " and carries " + Currents.text(claim.amps()) + ": the strongest there carries "
-                                + Currents.text(telling.stream()
+                        ? PinTexts.text("tells-all", claim.id(), role, claim.owner())
+                        : PinTexts.text(
+                                "too-strong",
+                                claim.id(),
+                                role,
+                                Currents.text(claim.amps()),
+                                Currents.text(telling.stream()
                                         .mapToDouble(slot -> slot.limitAmps().orElse(0))
                                         .max()
-                                        .orElse(0)));
+                                        .orElse(0))));
     }
 
     /** The first of some pins, and how many more there are. */
-    private static String some(List<String> pins) {
+    private static Text some(List<String> pins) {
         return pins.size() <= MOST_NAMED
-                ? String.join(", ", pins)
-                : String.join(", ", pins.subList(0, MOST_NAMED)) + " and " + (pins.size() - MOST_NAMED) + " more";
-    }
-
-    static String words(PinRole role) {
-        return role.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                ? Text.of(String.join(", ", pins))
+                : PinTexts.text(
+                        "and-more",
+                        String.join(", ", pins.subList(0, MOST_NAMED)),
+                        String.valueOf(pins.size() - MOST_NAMED));
     }
 }

@@ -18,6 +18,7 @@ import org.ohmloom.model.ControlUnit;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.Pin;
 import org.ohmloom.model.PinRole;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.signal.pins.Budget;
 import org.ohmloom.signal.pins.Slot;
 
@@ -122,20 +123,20 @@ final class UnitSlots {
         List<Budget> budgets = new ArrayList<>();
         unit.groups()
                 .forEach(group -> budgets.add(new Budget(
-                        group.name() + " of " + component.id(),
+                        SignalTexts.text("budget.of", group.name(), component.id()),
                         new TreeSet<>(group.pins().stream().map(this::slot).toList()),
                         group.limitAmps())));
-        add(budgets, PinRole.SUPPLY, "supply pins", pin -> pin.capabilities().contains(PinRole.HIGH_SIDE_OUTPUT));
+        add(budgets, PinRole.SUPPLY, "budget.supply", pin -> pin.capabilities().contains(PinRole.HIGH_SIDE_OUTPUT));
         add(
                 budgets,
                 PinRole.GROUND,
-                "ground pins",
+                "budget.ground",
                 pin -> pin.capabilities().contains(PinRole.LOW_SIDE_OUTPUT)
                         && !pin.capabilities().contains(PinRole.HIGH_SIDE_OUTPUT));
         return budgets;
     }
 
-    private void add(List<Budget> budgets, PinRole role, String words, Predicate<Pin> through) {
+    private void add(List<Budget> budgets, PinRole role, String key, Predicate<Pin> through) {
         List<Pin> carrying = unit.pinsOf(role).toList();
         Set<String> slots = new TreeSet<>(unit.pins().stream()
                 .filter(through)
@@ -147,7 +148,7 @@ final class UnitSlots {
             double limit = carrying.stream()
                     .mapToDouble(pin -> pin.limitAmps().getAsDouble())
                     .sum();
-            budgets.add(new Budget(words + " of " + component.id(), slots, limit));
+            budgets.add(new Budget(SignalTexts.text("budget.of", SignalTexts.text(key), component.id()), slots, limit));
         }
     }
 }

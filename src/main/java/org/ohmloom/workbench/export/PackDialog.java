@@ -241,7 +241,7 @@ public final class PackDialog extends JDialog {
     private void showStep(PackExport.Step at) {
         progress.setMaximum(Math.max(1, at.total()));
         progress.setValue(at.done());
-        say(at.what(), "Ohmloom.soft");
+        say(Words.said(at.what()), "Ohmloom.soft");
     }
 
     private void finished(PackExport.Result result) {

@@ -14,6 +14,7 @@ import org.ohmloom.pack.BuildPack;
 import org.ohmloom.pack.PackException;
 import org.ohmloom.pack.PackOptions;
 import org.ohmloom.pack.Progress;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.words.Words;
 
 /** Writes a build pack on a thread of its own; what it tells arrives on the event thread. */
@@ -35,7 +36,7 @@ final class PackExport {
      * @param total all steps
      * @param what  what is made now
      */
-    record Step(int done, int total, String what) {}
+    record Step(int done, int total, Text what) {}
 
     /**
      * How it ended.
@@ -96,7 +97,7 @@ final class PackExport {
             }
 
             @Override
-            public void step(int done, int total, String what) {
+            public void step(int done, int total, Text what) {
                 EventQueue.invokeLater(() -> steps.accept(new Step(done, total, what)));
             }
         };

@@ -20,6 +20,7 @@ import org.ohmloom.draw.Paper;
 import org.ohmloom.pack.PrintedDocument;
 import org.ohmloom.pack.PrintedSheets;
 import org.ohmloom.pack.Progress;
+import org.ohmloom.words.Text;
 import org.ohmloom.workbench.words.Words;
 
 /** Prints on a thread of its own; what it tells arrives on the event thread. */
@@ -133,7 +134,7 @@ final class Printing {
             }
 
             @Override
-            public void step(int done, int total, String what) {
+            public void step(int done, int total, Text what) {
                 EventQueue.invokeLater(() -> steps.accept(new Step(done, total)));
             }
         };

@@ -43,8 +43,8 @@ final class WhatIfText {
                         + totals.stream()
                                 .map(total -> words.get(
                                         "total",
-                                        total.quantity(),
-                                        ResultChange.text(total.after()),
+                                        total.quantityText(),
+                                        ResultChange.said(total.after()),
                                         ResultChange.difference(total)))
                                 .collect(Collectors.joining());
     }

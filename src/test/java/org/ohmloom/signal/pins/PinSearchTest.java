@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.Campaign;
 import org.ohmloom.model.PinRole;
+import org.ohmloom.words.Text;
 
 /** Allocations by hand, and against every allocation there is. */
 @BesideOthers
@@ -128,7 +129,7 @@ class PinSearchTest {
                 slot("U1.1", "X1", PinRole.HIGH_SIDE_OUTPUT),
                 slot("U1.2", "X1", PinRole.HIGH_SIDE_OUTPUT),
                 slot("U1.3", "X2", PinRole.HIGH_SIDE_OUTPUT));
-        Budget group = new Budget("driver 1 and 2", Set.of("U1.1", "U1.2"), 12);
+        Budget group = new Budget(Text.of("driver 1 and 2"), Set.of("U1.1", "U1.2"), 12);
         List<Claim> claims = List.of(
                 new Claim("fan", "fan", PinRole.HIGH_SIDE_OUTPUT, 8, false, Optional.of("U1.1")),
                 new Claim("pump", "pump", PinRole.HIGH_SIDE_OUTPUT, 5, false, Optional.empty()));
@@ -292,7 +293,7 @@ class PinSearchTest {
                     barred,
                     metres));
         }
-        Budget budget = new Budget("group", Set.of("P0", "P1"), 2);
+        Budget budget = new Budget(Text.of("group"), Set.of("P0", "P1"), 2);
         List<AtMost> exclusions = random.nextInt(3) == 0 ? List.of(new AtMost(Set.of("C0", "C1"), 1)) : List.of();
         Preferences preferences = random.nextInt(3) > 0
                 ? Preferences.USUAL
