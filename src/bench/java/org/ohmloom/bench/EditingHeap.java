@@ -62,11 +62,10 @@ public final class EditingHeap {
         switch (random.nextInt(10)) {
             case 0 -> session.undo();
             case 1 -> session.redo();
-            case 2, 3, 4 ->
-                session.apply(new SetWireLength(List.of(id), OptionalDouble.of(0.1 + random.nextInt(90) / 10.0)));
-            default ->
-                session.apply(SetWireGauge.of(
-                        id, Gauge.metric(List.of(0.5, 1.0, 2.5, 6.0, 16.0).get(random.nextInt(5)))));
+            case 2, 3, 4 -> session.apply(
+                    new SetWireLength(List.of(id), OptionalDouble.of(0.1 + random.nextInt(90) / 10.0)));
+            default -> session.apply(SetWireGauge.of(
+                    id, Gauge.metric(List.of(0.5, 1.0, 2.5, 6.0, 16.0).get(random.nextInt(5)))));
         }
     }
 }

@@ -52,7 +52,8 @@ final class KnownNames {
             List<String> sets = tables.signals().limitSets();
             Optional<String> missing = bus.limits().filter(name -> !sets.contains(name));
             if (missing.isPresent()) {
-                throw unknown("$.buses (" + bus.id() + ").limits", Refusals.text("set of bus limits"), missing.get(), sets);
+                throw unknown(
+                        "$.buses (" + bus.id() + ").limits", Refusals.text("set of bus limits"), missing.get(), sets);
             }
         }
         for (Wire wire : harness.wires().all()) {

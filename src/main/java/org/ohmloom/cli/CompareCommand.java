@@ -110,7 +110,8 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String line(FindingChange change) {
-        return change.word() + " " + RevisionComparison.standing(change.finding()).english() + " "
+        return change.word() + " "
+                + RevisionComparison.standing(change.finding()).english() + " "
                 + change.finding().rule() + ": " + change.finding().message();
     }
 }

@@ -2,8 +2,8 @@ package org.ohmloom.cli;
 
 import org.ohmloom.bundle.length.CutLength;
 import org.ohmloom.bundle.length.LengthPart;
-import org.ohmloom.words.Text;
 import org.ohmloom.store.JsonObjectWriter;
+import org.ohmloom.words.Text;
 
 /** The cut length of a wire, part by part, as keys of its JSON object. */
 final class CutJson {

@@ -59,13 +59,15 @@ final class ProposalsText {
     private static void reasons(DeviceProposal proposal, PrintWriter out) {
         out.println(Wrap.indented(
                 proposal.device() + ": " + proposal.chosen().words() + ": "
-                        + proposal.chosen().reason() + " (" + proposal.chosen().source().english() + ")",
+                        + proposal.chosen().reason() + " ("
+                        + proposal.chosen().source().english() + ")",
                 INDENT,
                 WIDTH));
         others(proposal)
                 .forEach(other -> out.println(Wrap.indented(
                         (other.outcome() == TypeCandidate.Outcome.REFUSED ? "refused: " : "not needed: ")
-                                + other.words() + ": " + other.reason() + " (" + other.source().english() + ")",
+                                + other.words() + ": " + other.reason() + " ("
+                                + other.source().english() + ")",
                         INDENT + 2,
                         WIDTH)));
     }

@@ -184,7 +184,8 @@ final class ChangeReport {
         List<Row> rows = new ArrayList<>();
         for (FindingChange change : comparison.findings()) {
             boolean gone = change.change() == Change.REMOVED;
-            String now = gone ? "" : RevisionComparison.standing(change.finding()).english();
+            String now =
+                    gone ? "" : RevisionComparison.standing(change.finding()).english();
             boolean alarming =
                     change.change() == Change.ADDED && change.finding().severity() == Severity.ERROR;
             rows.add(Row.of(

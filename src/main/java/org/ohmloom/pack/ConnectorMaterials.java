@@ -49,16 +49,17 @@ final class ConnectorMaterials {
     private void housing(Connector connector) {
         String id = connector.id().value();
         Optional<AssemblyId> assembly = connector.assembly();
-        Text words = MaterialTexts.text("housing", String.valueOf(connector.cavities().size()));
+        Text words = MaterialTexts.text(
+                "housing", String.valueOf(connector.cavities().size()));
         materials.piece(Material.piece(assembly, MaterialKind.HOUSING, connector.part(), words), id);
         connector
                 .lock()
-                .ifPresent(part ->
-                        materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), Text.NONE), id));
+                .ifPresent(part -> materials.piece(
+                        Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), Text.NONE), id));
         connector
                 .backshell()
-                .ifPresent(part ->
-                        materials.piece(Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), Text.NONE), id));
+                .ifPresent(part -> materials.piece(
+                        Material.piece(assembly, MaterialKind.HOUSING, Optional.of(part), Text.NONE), id));
     }
 
     private void contact(Connector connector, Cavity cavity, String designator) {
@@ -71,14 +72,16 @@ final class ConnectorMaterials {
         contact.flatMap(ContactPart::seal)
                 .map(Seal::part)
                 .ifPresent(seal -> materials.piece(
-                        Material.piece(connector.assembly(), MaterialKind.SEAL, Optional.of(seal), Text.NONE), designator));
+                        Material.piece(connector.assembly(), MaterialKind.SEAL, Optional.of(seal), Text.NONE),
+                        designator));
     }
 
     /** An open cavity counts only where others of the connector are sealed: it lets water in. */
     private void plug(Connector connector, Cavity cavity, String designator) {
         if (cavity.plug().isPresent() || isSealed(connector)) {
             materials.piece(
-                    Material.piece(connector.assembly(), MaterialKind.PLUG, cavity.plug(), MaterialTexts.text("plug")), designator);
+                    Material.piece(connector.assembly(), MaterialKind.PLUG, cavity.plug(), MaterialTexts.text("plug")),
+                    designator);
         }
     }
 

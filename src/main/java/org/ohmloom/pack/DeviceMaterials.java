@@ -25,12 +25,16 @@ final class DeviceMaterials {
         for (Splice splice : harness.splices().all()) {
             if (!splice.existing()) {
                 materials.piece(
-                        Material.piece(splice.assembly(), MaterialKind.SPLICE, splice.part(), MaterialTexts.text("splice")),
+                        Material.piece(
+                                splice.assembly(), MaterialKind.SPLICE, splice.part(), MaterialTexts.text("splice")),
                         splice.id().value());
                 splice.cover()
                         .ifPresent(cover -> materials.piece(
                                 Material.piece(
-                                        splice.assembly(), MaterialKind.SPLICE, Optional.empty(), MaterialTexts.text("cover", cover)),
+                                        splice.assembly(),
+                                        MaterialKind.SPLICE,
+                                        Optional.empty(),
+                                        MaterialTexts.text("cover", cover)),
                                 splice.id().value()));
             }
         }
@@ -42,8 +46,8 @@ final class DeviceMaterials {
                                 MaterialKind.GROUND,
                                 ground.part(),
                                 ground.studMm().stream()
-                                        .mapToObj(thread ->
-                                                MaterialTexts.text("fastener-of", JointTables.thread(thread)))
+                                        .mapToObj(
+                                                thread -> MaterialTexts.text("fastener-of", JointTables.thread(thread)))
                                         .findFirst()
                                         .orElseGet(() -> MaterialTexts.text("fastener"))),
                         ground.id().value());
@@ -52,7 +56,8 @@ final class DeviceMaterials {
         for (Strap strap : harness.straps().all()) {
             if (!strap.existing()) {
                 materials.piece(
-                        Material.piece(strap.assembly(), MaterialKind.GROUND, strap.part(), MaterialTexts.text("strap")),
+                        Material.piece(
+                                strap.assembly(), MaterialKind.GROUND, strap.part(), MaterialTexts.text("strap")),
                         strap.id().value());
             }
         }

@@ -46,8 +46,7 @@ record Material(
     }
 
     /** Things bought by length. */
-    static Material length(
-            Optional<AssemblyId> assembly, MaterialKind kind, Optional<PartId> part, Text what) {
+    static Material length(Optional<AssemblyId> assembly, MaterialKind kind, Optional<PartId> part, Text what) {
         return new Material(assembly, kind, part, what, Optional.empty(), METRE);
     }
 }

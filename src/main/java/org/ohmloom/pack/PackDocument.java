@@ -11,8 +11,7 @@ public enum PackDocument {
     /** The harness drawing. */
     DRAWING("drawing", "the harness with its lengths, connectors, splices, grounds and coverings"),
     /** The wiring diagram, circuit by circuit. */
-    WIRING_DIAGRAM(
-            "wiring-diagram", "every circuit from source to load to return, its wires with size and current"),
+    WIRING_DIAGRAM("wiring-diagram", "every circuit from source to load to return, its wires with size and current"),
     /** The harness at 1:1 to build on. */
     FORM_BOARD("form-board", "the harness at 1:1, on tiles to join on a board"),
     /** A table for each connector, and the joints outside connectors. */
@@ -30,15 +29,13 @@ public enum PackDocument {
     /** Labels for wires, connectors and branches. */
     LABELS("labels", "text and size of every label, and sheets of them true to size"),
     /** Channels, and the pins of each unit. */
-    CHANNELS(
-            "channel-sheet", "every channel with its sensor, rate, colours and set-up; every pin of each unit"),
+    CHANNELS("channel-sheet", "every channel with its sensor, rate, colours and set-up; every pin of each unit"),
     /** Calibration of each channel. */
     CALIBRATION("calibration-sheet", "the curve of each channel, with its points"),
     /** Data buses. */
     BUS("bus-sheet", "wiring, terminations and messages of each data bus, with load and response times"),
     /** How the assemblies go into the vehicle. */
-    INSTALLATION(
-            "installation-sheet", "where the assemblies lie, grounds, the order of mating, fasteners"),
+    INSTALLATION("installation-sheet", "where the assemblies lie, grounds, the order of mating, fasteners"),
     /** Findings and what the numbers rest on. */
     CALCULATION("calculation", "findings, numbers, and what they rest on");
 

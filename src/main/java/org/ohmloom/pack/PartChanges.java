@@ -95,7 +95,8 @@ final class PartChanges {
                     material.part().map(id -> id.value()).orElse(""),
                     part.map(Part::maker).orElse(""),
                     material.description().isEmpty()
-                            ? Text.of(Wording.printed(part.map(Part::description).orElse("")))
+                            ? Text.of(
+                                    Wording.printed(part.map(Part::description).orElse("")))
                             : Wording.printed(material.what()),
                     material);
             lines.merge(line, count.quantity(), Double::sum);

@@ -79,7 +79,8 @@ final class ShopMaterials {
         int ties = section.supports().tieMetres().size();
         if (ties > 0) {
             materials.pieces(
-                    Material.piece(segment.assembly(), MaterialKind.FIXING, Optional.empty(), MaterialTexts.text("tie")),
+                    Material.piece(
+                            segment.assembly(), MaterialKind.FIXING, Optional.empty(), MaterialTexts.text("tie")),
                     ties,
                     segment.id().value());
         }

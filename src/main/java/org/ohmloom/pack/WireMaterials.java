@@ -69,13 +69,8 @@ final class WireMaterials {
                                 .map(ConductorFamily::title)
                                 .orElse(family)))
                 .orElseGet(() -> MaterialTexts.text("wire", size, wording.insulation(wire)));
-        Material material = new Material(
-                wire.assembly(),
-                MaterialKind.WIRE,
-                Optional.empty(),
-                what,
-                wire.colour(),
-                Material.METRE);
+        Material material =
+                new Material(wire.assembly(), MaterialKind.WIRE, Optional.empty(), what, wire.colour(), Material.METRE);
         materials.length(
                 material, analysis.routes().lengthMetres(wire), wire.id().value());
     }
@@ -98,9 +93,7 @@ final class WireMaterials {
 
     private Text thread(WireEnd.AtGround at) {
         OptionalDouble stud = harness.grounds().get(at.ground()).studMm();
-        return stud.isPresent()
-                ? Text.of(JointTables.thread(stud.getAsDouble()))
-                : MaterialTexts.text("stud-size");
+        return stud.isPresent() ? Text.of(JointTables.thread(stud.getAsDouble())) : MaterialTexts.text("stud-size");
     }
 
     private void cable(Cable cable) {
@@ -120,9 +113,8 @@ final class WireMaterials {
         }
         if (made) {
             boolean multicore = cable.kind() == Cable.Kind.MULTICORE;
-            String sort = cable.shielded()
-                    ? multicore ? "cable-shielded" : "pair-shielded"
-                    : multicore ? "cable" : "pair";
+            String sort =
+                    cable.shielded() ? multicore ? "cable-shielded" : "pair-shielded" : multicore ? "cable" : "pair";
             Text words = cable.part().isPresent() ? Text.NONE : MaterialTexts.text(sort, String.valueOf(cores));
             materials.length(
                     Material.length(assembly, MaterialKind.CABLE, cable.part(), words),

@@ -97,7 +97,9 @@ final class BatteryShelf {
     Map<String, BatteryType> types() {
         firstUse.forEach((type, row) -> {
             if (!types.containsKey(type)) {
-                throw row.unfit("type", Refusals.text("'%s' is in no list of battery types; add it there, or correct it", type));
+                throw row.unfit(
+                        "type",
+                        Refusals.text("'%s' is in no list of battery types; add it there, or correct it", type));
             }
         });
         Map<String, BatteryType> all = new LinkedHashMap<>();

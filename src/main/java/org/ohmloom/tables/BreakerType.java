@@ -14,6 +14,7 @@ public record BreakerType(String id, String reset, Text behaviour, Citation cita
     /** Reads a row with the columns type, reset and behaviour. */
     static BreakerType read(RowReader row) {
         String id = row.text("type");
-        return new BreakerType(id, row.text("reset"), TableWords.text(row.text("behaviour")), row.citation(id, "reset"));
+        return new BreakerType(
+                id, row.text("reset"), TableWords.text(row.text("behaviour")), row.citation(id, "reset"));
     }
 }

@@ -151,7 +151,11 @@ public record BundleFactors(String id, String title, List<BundleRow> rows, doubl
         try {
             return Gauge.parse(text);
         } catch (IllegalArgumentException e) {
-            throw new TableFormatException(sheet.sheet().fileName(), 1, "", Refusals.text("'%s' is not a conductor size; write one as 8 AWG", text));
+            throw new TableFormatException(
+                    sheet.sheet().fileName(),
+                    1,
+                    "",
+                    Refusals.text("'%s' is not a conductor size; write one as 8 AWG", text));
         }
     }
 }

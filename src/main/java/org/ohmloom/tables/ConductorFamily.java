@@ -45,7 +45,8 @@ public record ConductorFamily(String id, String title, GaugeSystem system, List<
         GaugeSystem system = rows.get(0).gauge().system();
         sheet.rows(row -> {
             if (row.gauge("gauge").system() != system) {
-                throw row.unfit("gauge", Refusals.text("the size is of another system than the first row's; split the table"));
+                throw row.unfit(
+                        "gauge", Refusals.text("the size is of another system than the first row's; split the table"));
             }
             return row;
         });

@@ -57,7 +57,11 @@ public record CopperConstants(
     private static CitedValue find(SheetReader sheet, Map<String, CitedValue> values, String name) {
         CitedValue value = values.get(name);
         if (value == null) {
-            throw new TableFormatException(sheet.sheet().fileName(), 0, "name", Refusals.text("there is no row %s; add a row of that name", name));
+            throw new TableFormatException(
+                    sheet.sheet().fileName(),
+                    0,
+                    "name",
+                    Refusals.text("there is no row %s; add a row of that name", name));
         }
         return value;
     }

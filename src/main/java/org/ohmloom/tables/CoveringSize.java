@@ -33,7 +33,8 @@ public record CoveringSize(
         OptionalDouble smallest = row.optionalPositive("insideMin", "mm");
         OptionalDouble largest = row.optionalPositive("insideMax", "mm");
         if (smallest.isPresent() && smallest.getAsDouble() >= largest.orElse(0)) {
-            throw row.unfit("insideMin", Refusals.text("it is not less than insideMax; write the smaller diameter here"));
+            throw row.unfit(
+                    "insideMin", Refusals.text("it is not less than insideMax; write the smaller diameter here"));
         }
         return new CoveringSize(
                 id,

@@ -88,7 +88,8 @@ public record DesignBasis(
         }
         double margin = row.number("heatBalanceMargin", "1");
         if (margin < 0 || margin > 0.9) {
-            throw row.unfit("heatBalanceMargin", Refusals.text("the margin is not from 0 to 0.9; write a share such as 0.1"));
+            throw row.unfit(
+                    "heatBalanceMargin", Refusals.text("the margin is not from 0 to 0.9; write a share such as 0.1"));
         }
         return OptionalDouble.of(margin);
     }
@@ -100,6 +101,7 @@ public record DesignBasis(
                 return severity;
             }
         }
-        throw row.unfit("placementSeverity", Refusals.text("'%s' is not a severity; write error, warning or note", text));
+        throw row.unfit(
+                "placementSeverity", Refusals.text("'%s' is not a severity; write error, warning or note", text));
     }
 }

@@ -25,7 +25,9 @@ public record DropLimit(
         OptionalDouble volts = row.optionalPositive("dropVolts", "V");
         OptionalDouble share = row.optionalPositive("dropPercent", "1");
         if (volts.isPresent() == share.isPresent()) {
-            throw row.unfit("dropVolts", Refusals.text("the row needs either dropVolts or dropPercent; fill in exactly one of the two"));
+            throw row.unfit(
+                    "dropVolts",
+                    Refusals.text("the row needs either dropVolts or dropPercent; fill in exactly one of the two"));
         }
         String use = row.text("use");
         String text = system.isPresent() ? row.text("systemVolts") + " V " + use : use;

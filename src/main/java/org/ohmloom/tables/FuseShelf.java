@@ -55,7 +55,9 @@ final class FuseShelf {
     Map<String, FuseSeries> series() {
         firstUse.forEach((type, row) -> {
             if (!ratings.containsKey(type)) {
-                throw row.unfit("type", Refusals.text("'%s' has no ratings in any table; add its ratings, or correct it", type));
+                throw row.unfit(
+                        "type",
+                        Refusals.text("'%s' has no ratings in any table; add its ratings, or correct it", type));
             }
         });
         Map<String, FuseSeries> series = new LinkedHashMap<>();

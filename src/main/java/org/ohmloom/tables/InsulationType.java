@@ -34,7 +34,8 @@ public record InsulationType(
                 : row.number("minimumCelsius", "C");
         double maximum = row.number("maximumCelsius", "C");
         if (minimum >= maximum) {
-            throw row.unfit("minimumCelsius", Refusals.text("the minimum is not below the maximum; check both temperatures"));
+            throw row.unfit(
+                    "minimumCelsius", Refusals.text("the minimum is not below the maximum; check both temperatures"));
         }
         Optional<CitedValue> conductivity = row.optionalText("conductivity")
                 .map(text -> new CitedValue(

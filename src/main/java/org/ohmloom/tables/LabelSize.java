@@ -65,7 +65,8 @@ public record LabelSize(
         Kind kind = Arrays.stream(Kind.values())
                 .filter(each -> each.name().equals(row.text("kind")))
                 .findFirst()
-                .orElseThrow(() -> row.unfit("kind", Refusals.text("no such sort of label; write SLEEVE, WRAP or FLAG")));
+                .orElseThrow(
+                        () -> row.unfit("kind", Refusals.text("no such sort of label; write SLEEVE, WRAP or FLAG")));
         LabelSize size = new LabelSize(
                 id,
                 kind,

@@ -20,7 +20,9 @@ public record LengthTolerance(
         OptionalDouble plus = row.optionalPositive("plus", "m");
         OptionalDouble share = row.optionalPositive("plusShare", "1");
         if (plus.isPresent() == share.isPresent()) {
-            throw row.unfit("plus", Refusals.text("a length and a share are given, or neither; write one of plus and plusShare"));
+            throw row.unfit(
+                    "plus",
+                    Refusals.text("a length and a share are given, or neither; write one of plus and plusShare"));
         }
         String name = upTo.isPresent() ? "up to " + row.text("upTo") + " m" : "longer";
         return new LengthTolerance(upTo, plus, share, row.citation(name, plus.isPresent() ? "plus" : "plusShare"));

@@ -34,7 +34,9 @@ public record PlacementRule(
     static PlacementRule read(RowReader row) {
         String applies = row.text("applies");
         if (!APPLIES.contains(applies)) {
-            throw row.unfit("applies", Refusals.text("'%s' is not a case; write any, enclosed, battery or battery enclosed", applies));
+            throw row.unfit(
+                    "applies",
+                    Refusals.text("'%s' is not a case; write any, enclosed, battery or battery enclosed", applies));
         }
         String id = row.text("rule");
         return new PlacementRule(

@@ -48,7 +48,11 @@ final class RowReader {
         TableColumn declared = sheet.columns().get(sheet.columnIndex(column));
         TableUnit from = TableUnit.of(declared.unit())
                 .filter(known -> known.dimension().equals(target.dimension()))
-                .orElseThrow(() -> unfit(column, Refusals.text("'%s' is not a unit for this column; declare one of %s in '# units'", declared.unit(), TableUnit.choices(target.dimension()))));
+                .orElseThrow(() -> unfit(
+                        column,
+                        Refusals.text(
+                                "'%s' is not a unit for this column; declare one of %s in '# units'",
+                                declared.unit(), TableUnit.choices(target.dimension()))));
         return from.convert(parse(column, text(column)), target);
     }
 
@@ -73,7 +77,11 @@ final class RowReader {
         try {
             return Gauge.parse(unit.isEmpty() ? text : text + " " + unit);
         } catch (IllegalArgumentException e) {
-            throw unfit(column, Refusals.text("'%s' is not a conductor size; write one such as 14 AWG or 2.5 mm2, or the number alone with the unit in '# units'", text));
+            throw unfit(
+                    column,
+                    Refusals.text(
+                            "'%s' is not a conductor size; write one such as 14 AWG or 2.5 mm2, or the number alone with the unit in '# units'",
+                            text));
         }
     }
 

@@ -34,7 +34,11 @@ final class SheetReader {
     String headText(String key) {
         String text = sheet.head().get(key);
         if (text == null) {
-            throw new TableFormatException(sheet.fileName(), 1, "", Refusals.text("the head has no %s; add a line such as '# %s: ...'", key, key));
+            throw new TableFormatException(
+                    sheet.fileName(),
+                    1,
+                    "",
+                    Refusals.text("the head has no %s; add a line such as '# %s: ...'", key, key));
         }
         return text;
     }
@@ -45,7 +49,11 @@ final class SheetReader {
         try {
             return Double.parseDouble(text);
         } catch (NumberFormatException e) {
-            throw new TableFormatException(sheet.fileName(), 1, "", Refusals.text("the head's %s '%s' is not a number; write a number", key, text));
+            throw new TableFormatException(
+                    sheet.fileName(),
+                    1,
+                    "",
+                    Refusals.text("the head's %s '%s' is not a number; write a number", key, text));
         }
     }
 
@@ -60,7 +68,12 @@ final class SheetReader {
             }
         }
         if (columns.isEmpty()) {
-            throw new TableFormatException(sheet.fileName(), sheet.rows().get(0).line() - 1, prefix, Refusals.text("there is no column for a temperature; name such columns %s105C and the like", prefix));
+            throw new TableFormatException(
+                    sheet.fileName(),
+                    sheet.rows().get(0).line() - 1,
+                    prefix,
+                    Refusals.text(
+                            "there is no column for a temperature; name such columns %s105C and the like", prefix));
         }
         return columns;
     }

@@ -24,7 +24,11 @@ final class Shelf<T> {
     void put(String id, T value, String fileName, int line) {
         String taken = fileById.putIfAbsent(id, fileName);
         if (taken != null) {
-            throw new TableFormatException(fileName, line, "id", Refusals.text("the %s '%s' is already in %s; choose another name", what, id, taken));
+            throw new TableFormatException(
+                    fileName,
+                    line,
+                    "id",
+                    Refusals.text("the %s '%s' is already in %s; choose another name", what, id, taken));
         }
         byId.put(id, value);
     }
@@ -35,8 +39,8 @@ final class Shelf<T> {
 
     /** The thing of that id. */
     T get(String id) {
-        return find(id).orElseThrow(() -> new UnfitException(
-                "there is no %s '%s'; there are %s", what, id, String.join(", ", byId.keySet())));
+        return find(id).orElseThrow(() ->
+                new UnfitException("there is no %s '%s'; there are %s", what, id, String.join(", ", byId.keySet())));
     }
 
     List<T> all() {

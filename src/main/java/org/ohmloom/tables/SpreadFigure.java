@@ -21,7 +21,11 @@ public record SpreadFigure(String item, String shape, CitedValue low, CitedValue
     static SpreadFigure read(RowReader row) {
         String item = row.text("item");
         if (!item.matches(KINDS)) {
-            throw row.unfit("item", Refusals.text("'%s' does not spread; write conductor, length, joint, load or source, alone or with an id as in load:FAN1, or ambient", item));
+            throw row.unfit(
+                    "item",
+                    Refusals.text(
+                            "'%s' does not spread; write conductor, length, joint, load or source, alone or with an id as in load:FAN1, or ambient",
+                            item));
         }
         String shape = row.text("shape");
         if (!SHAPES.contains(shape)) {

@@ -38,7 +38,11 @@ final class TableFiles {
     /** The texts of a folder's files that end in ".csv", by name, in the order of their names. */
     static Map<String, String> in(Path folder) {
         if (!Files.isDirectory(folder)) {
-            throw new TableFormatException(folder.toString(), 0, "", Refusals.text("it is not a folder; name a folder with table files (*.csv)"));
+            throw new TableFormatException(
+                    folder.toString(),
+                    0,
+                    "",
+                    Refusals.text("it is not a folder; name a folder with table files (*.csv)"));
         }
         Map<String, String> texts = new LinkedHashMap<>();
         for (Path file : files(folder)) {
@@ -61,7 +65,11 @@ final class TableFiles {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] content = in.readNBytes(MOST_BYTES + 1);
             if (content.length > MOST_BYTES) {
-                throw new TableFormatException(file.toString(), 0, "", Refusals.text("it has more than 8 MB; split it, or take out what is no table"));
+                throw new TableFormatException(
+                        file.toString(),
+                        0,
+                        "",
+                        Refusals.text("it has more than 8 MB; split it, or take out what is no table"));
             }
             return decode(file.toString(), content);
         } catch (IOException e) {
@@ -72,7 +80,11 @@ final class TableFiles {
     private static String resource(String name) {
         try (InputStream stream = TableFiles.class.getResourceAsStream(FOLDER + name)) {
             if (stream == null) {
-                throw new TableFormatException(FOLDER + name, 0, "", Refusals.text("it does not come with the program; build the program again"));
+                throw new TableFormatException(
+                        FOLDER + name,
+                        0,
+                        "",
+                        Refusals.text("it does not come with the program; build the program again"));
             }
             return decode(name, stream.readAllBytes());
         } catch (IOException e) {
@@ -92,6 +104,7 @@ final class TableFiles {
     }
 
     private static TableFormatException unreadable(String fileName) {
-        return new TableFormatException(fileName, 0, "", Refusals.text("it cannot be read; check that it is there and readable"));
+        return new TableFormatException(
+                fileName, 0, "", Refusals.text("it cannot be read; check that it is there and readable"));
     }
 }

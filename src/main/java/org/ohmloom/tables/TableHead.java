@@ -27,7 +27,8 @@ final class TableHead {
         }
         for (String key : REQUIRED) {
             if (!head.texts.containsKey(key)) {
-                throw new TableFormatException(fileName, 1, "", Refusals.text("the head has no %s; add a line such as '# %s: ...'", key, key));
+                throw new TableFormatException(
+                        fileName, 1, "", Refusals.text("the head has no %s; add a line such as '# %s: ...'", key, key));
             }
         }
         return head;
@@ -36,14 +37,16 @@ final class TableHead {
     private void accept(String line) {
         int colon = line.indexOf(':');
         if (colon <= 0 || line.substring(colon + 1).isBlank()) {
-            throw new TableFormatException(fileName, length, "", Refusals.text("the head line is not a key and a text; write '# key: text'"));
+            throw new TableFormatException(
+                    fileName, length, "", Refusals.text("the head line is not a key and a text; write '# key: text'"));
         }
         String key = line.substring(0, colon).strip();
         String text = line.substring(colon + 1).strip();
         if (key.equals("note") && texts.containsKey(key)) {
             texts.merge(key, text, (first, second) -> first + " " + second);
         } else if (texts.putIfAbsent(key, text) != null) {
-            throw new TableFormatException(fileName, length, "", Refusals.text("the head has %s twice; keep one line for each key", key));
+            throw new TableFormatException(
+                    fileName, length, "", Refusals.text("the head has %s twice; keep one line for each key", key));
         }
         lines.putIfAbsent(key, length);
     }
@@ -72,7 +75,13 @@ final class TableHead {
         for (String part : text.split(";")) {
             int equals = part.indexOf('=');
             if (equals <= 0 || part.substring(equals + 1).isBlank()) {
-                throw new TableFormatException(fileName, line(key), "", Refusals.text("'%s' in %s is not a column and its text; write 'column=text; column=text'", part.strip(), key));
+                throw new TableFormatException(
+                        fileName,
+                        line(key),
+                        "",
+                        Refusals.text(
+                                "'%s' in %s is not a column and its text; write 'column=text; column=text'",
+                                part.strip(), key));
             }
             pairs.put(
                     part.substring(0, equals).strip(),

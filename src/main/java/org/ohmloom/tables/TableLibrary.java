@@ -114,7 +114,15 @@ final class TableLibrary {
         for (String kind : sheet.kinds()) {
             Use use = uses.get(kind);
             if (use == null) {
-                throw new TableFormatException(sheet.fileName(), 1, "", Refusals.text("the kind '%s' is not known; write one of %s", kind, String.join(", ", uses.keySet().stream().sorted().toList())));
+                throw new TableFormatException(
+                        sheet.fileName(),
+                        1,
+                        "",
+                        Refusals.text(
+                                "the kind '%s' is not known; write one of %s",
+                                kind,
+                                String.join(
+                                        ", ", uses.keySet().stream().sorted().toList())));
             }
             use.read(new SheetReader(sheet));
         }
@@ -143,7 +151,9 @@ final class TableLibrary {
     private static void check(RowReader row, String column, Shelf<?> shelf) {
         Optional<String> id = row.textOrNone(column);
         if (id.isPresent() && shelf.find(id.get()).isEmpty()) {
-            throw row.unfit(column, Refusals.text("there is no table '%s'; write one of %s", id.get(), String.join(", ", shelf.ids())));
+            throw row.unfit(
+                    column,
+                    Refusals.text("there is no table '%s'; write one of %s", id.get(), String.join(", ", shelf.ids())));
         }
     }
 

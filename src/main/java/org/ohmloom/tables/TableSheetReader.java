@@ -61,10 +61,14 @@ final class TableSheetReader {
                 line = head.length() + (int) parser.getCurrentLineNumber() + 1;
             }
         } catch (IOException | UncheckedIOException e) {
-            throw unfit(line, "", Refusals.text("the line is not plain CSV; close every quotation mark on its own line"));
+            throw unfit(
+                    line, "", Refusals.text("the line is not plain CSV; close every quotation mark on its own line"));
         }
         if (rows.isEmpty()) {
-            throw unfit(line, "", Refusals.text("the table has no rows; write a header line and at least one row below the head"));
+            throw unfit(
+                    line,
+                    "",
+                    Refusals.text("the table has no rows; write a header line and at least one row below the head"));
         }
     }
 
@@ -83,14 +87,22 @@ final class TableSheetReader {
         Set<String> seen = new HashSet<>();
         for (String name : cells) {
             if (name.isEmpty() || !seen.add(name)) {
-                throw unfit(line, name, Refusals.text("a column has no name or one used already; give each column its own name"));
+                throw unfit(
+                        line,
+                        name,
+                        Refusals.text("a column has no name or one used already; give each column its own name"));
             }
         }
         header.addAll(cells);
         for (String key : List.of("units", "column status")) {
             for (String column : head.pairs(key).keySet()) {
                 if (!seen.contains(column)) {
-                    throw unfit(head.line(key), column, Refusals.text("%s names a column that is not there; use one of %s", key, String.join(", ", header)));
+                    throw unfit(
+                            head.line(key),
+                            column,
+                            Refusals.text(
+                                    "%s names a column that is not there; use one of %s",
+                                    key, String.join(", ", header)));
                 }
             }
         }
@@ -99,7 +111,12 @@ final class TableSheetReader {
 
     private void acceptRow(int line, List<String> cells) {
         if (cells.size() != header.size()) {
-            throw unfit(line, "", Refusals.text("the row has %s cells; write %s, one for each of %s", cells.size(), header.size(), String.join(", ", header)));
+            throw unfit(
+                    line,
+                    "",
+                    Refusals.text(
+                            "the row has %s cells; write %s, one for each of %s",
+                            cells.size(), header.size(), String.join(", ", header)));
         }
         List<String> keyColumns = keyColumns();
         String key = keyColumns.stream()
@@ -125,7 +142,11 @@ final class TableSheetReader {
         List<String> columns = text == null ? header.subList(0, 1) : List.of(text.split("\\s+"));
         for (String column : columns) {
             if (!header.contains(column)) {
-                throw unfit(head.line("key"), column, Refusals.text("key names a column that is not there; use one of %s", String.join(", ", header)));
+                throw unfit(
+                        head.line("key"),
+                        column,
+                        Refusals.text(
+                                "key names a column that is not there; use one of %s", String.join(", ", header)));
             }
         }
         return columns;
@@ -147,7 +168,8 @@ final class TableSheetReader {
 
     private Status status(String text, int line) {
         return Status.parse(text)
-                .orElseThrow(() -> unfit(line, STATUS, Refusals.text("'%s' is not a status; write %s", text, Status.CHOICES)));
+                .orElseThrow(() ->
+                        unfit(line, STATUS, Refusals.text("'%s' is not a status; write %s", text, Status.CHOICES)));
     }
 
     private TableFormatException unfit(int line, String column, Text problem) {

@@ -96,9 +96,7 @@ public final class Formats {
      * other numbers a bound as ">-0.001" reads as its opposite.
      */
     public static String cell(double value) {
-        return number(value).startsWith(">")
-                ? withoutZeros(NumberText.round(value, 1))
-                : number(value);
+        return number(value).startsWith(">") ? withoutZeros(NumberText.round(value, 1)) : number(value);
     }
 
     /** A value in the canonical unit of a dimension, shown with the prefix that fits it. */

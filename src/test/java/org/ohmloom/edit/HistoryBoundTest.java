@@ -56,15 +56,15 @@ class HistoryBoundTest {
     }
 
     private static Harness wires(int count) {
-        return SessionTest.harness().withAll(IntStream.range(0, count)
-                .mapToObj(k -> Wire.of("W" + k, new WireEnd.Loose(), new WireEnd.Loose(), SignalClass.FEED))
-                .toList());
+        return SessionTest.harness()
+                .withAll(IntStream.range(0, count)
+                        .mapToObj(k -> Wire.of("W" + k, new WireEnd.Loose(), new WireEnd.Loose(), SignalClass.FEED))
+                        .toList());
     }
 
     private static Edit size(Harness start, int step) {
         Wire wire = start.wires().all().iterator().next();
         return new PutElements(
-                Text.of("Size " + step),
-                List.of(wire.withGauge(Optional.of(Gauge.metric(1 + step / 100.0)))));
+                Text.of("Size " + step), List.of(wire.withGauge(Optional.of(Gauge.metric(1 + step / 100.0)))));
     }
 }

@@ -66,7 +66,9 @@ class TypeProposalTest {
         assertEquals(10, chosen.ratingAmps());
         assertEquals(OptionalDouble.of(58), chosen.ratedVolts());
         assertEquals(OptionalDouble.of(1000), chosen.breakingAmps());
-        assertTrue(proposal.chosen().source().english().contains("10 A ISO 8820-3 type C"), proposal.chosen().source()::english);
+        assertTrue(
+                proposal.chosen().source().english().contains("10 A ISO 8820-3 type C"),
+                proposal.chosen().source()::english);
         assertEquals(Outcome.WOULD_SERVE, of(proposal, "ISO 8820-3 type F").outcome());
         assertTrue(of(proposal, "SAE J553 Type III").fails(Check.Aspect.VOLTAGE), "listed for 32 V only");
         assertEquals(

@@ -29,7 +29,8 @@ class TableWordsTest {
 
     @Test
     void aBuildersOwnWordsStayAsWritten() {
-        assertEquals("behind the dashboard", TableWords.text("behind the dashboard").in(PseudoLanguage.LOCALE));
+        assertEquals(
+                "behind the dashboard", TableWords.text("behind the dashboard").in(PseudoLanguage.LOCALE));
         assertEquals(
                 "Conductor not sheathed or enclosed",
                 TableWords.text("Conductor not sheathed or enclosed").in(PseudoLanguage.LOCALE));

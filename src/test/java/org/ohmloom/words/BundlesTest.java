@@ -23,8 +23,12 @@ class BundlesTest {
     private static final Path SOURCES = Path.of("src/main/java/org/ohmloom");
 
     /** Bundles whose keys are put together from names, with tests of their own. */
-    private static final Set<String> TESTED_BESIDE_THEM =
-            Set.of("rules.properties", "constants.properties", "refusals.properties", "table-words.properties", "revision-words.properties");
+    private static final Set<String> TESTED_BESIDE_THEM = Set.of(
+            "rules.properties",
+            "constants.properties",
+            "refusals.properties",
+            "table-words.properties",
+            "revision-words.properties");
 
     private static final Pattern ASKED =
             Pattern.compile("(?:Labels|[A-Z][A-Za-z]*Texts|TEXTS)\\s*\\.text\\(\\s*\"([a-z.-]+)\"");

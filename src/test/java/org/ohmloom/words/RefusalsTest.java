@@ -30,18 +30,17 @@ class RefusalsTest {
             """;
 
     /** Packages whose refusals a person sees; those of others tell a programmer what was called wrongly. */
-    private static final List<String> SEEN =
-            List.of(
-                    "units",
-                    "model",
-                    "edit",
-                    "store",
-                    "signal",
-                    "bench/record",
-                    "pack",
-                    "tables",
-                    "analysis/tolerance",
-                    "analysis/KnownNames.java");
+    private static final List<String> SEEN = List.of(
+            "units",
+            "model",
+            "edit",
+            "store",
+            "signal",
+            "bench/record",
+            "pack",
+            "tables",
+            "analysis/tolerance",
+            "analysis/KnownNames.java");
 
     private static final RefusalLiterals FOUND = RefusalLiterals.in(files());
 

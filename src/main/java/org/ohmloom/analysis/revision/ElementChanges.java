@@ -138,7 +138,10 @@ public final class ElementChanges {
     }
 
     private static String name(Map<String, Fields.Leaf> fields) {
-        return Optional.ofNullable(fields.get(NAME)).map(Fields.Leaf::text).map(Text::english).orElse("");
+        return Optional.ofNullable(fields.get(NAME))
+                .map(Fields.Leaf::text)
+                .map(Text::english)
+                .orElse("");
     }
 
     /** What people call an element's kind. */
@@ -150,9 +153,9 @@ public final class ElementChanges {
         return kind == Strap.class
                 ? "bonding strap"
                 : kind.getSimpleName()
-                .replace("ContactPart", "Contact")
-                .replace("StateSequence", "SequenceOfStates")
-                .replaceAll("(\\p{Lower})(\\p{Upper})", "$1 $2")
-                .toLowerCase(Locale.ROOT);
+                        .replace("ContactPart", "Contact")
+                        .replace("StateSequence", "SequenceOfStates")
+                        .replaceAll("(\\p{Lower})(\\p{Upper})", "$1 $2")
+                        .toLowerCase(Locale.ROOT);
     }
 }

@@ -16,7 +16,9 @@ public record FieldChange(Text aboveText, Text fieldText, Text beforeText, Text 
     public static FieldChange ofIdentity(ElementChange change) {
         return new FieldChange(
                 Text.NONE,
-                change.was().isEmpty() ? Text.NONE : Text.of("id"), Text.of(change.was()), Text.of(change.id()));
+                change.was().isEmpty() ? Text.NONE : Text.of("id"),
+                Text.of(change.was()),
+                Text.of(change.id()));
     }
 
     /** Whether there was something and now is nothing. */

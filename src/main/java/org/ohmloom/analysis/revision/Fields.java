@@ -77,7 +77,8 @@ final class Fields {
         Text after = now == null ? Text.NONE : now.text;
         boolean hidden = old != null && now != null && before.equals(after);
         return hidden
-                ? new FieldChange(field.above(), field.text(), withExact(before, old.exact), withExact(after, now.exact))
+                ? new FieldChange(
+                        field.above(), field.text(), withExact(before, old.exact), withExact(after, now.exact))
                 : new FieldChange(field.above(), field.text(), before, after);
     }
 
@@ -178,7 +179,9 @@ final class Fields {
         for (RecordComponent component : given.getClass().getRecordComponents()) {
             if (component.getName().equals(naming)) {
                 Object value = value(given, component);
-                return value instanceof Optional<?> optional ? optional.map(String::valueOf) : word(value).map(Text::english);
+                return value instanceof Optional<?> optional
+                        ? optional.map(String::valueOf)
+                        : word(value).map(Text::english);
             }
         }
         return Optional.empty();
@@ -212,11 +215,10 @@ final class Fields {
             return Optional.of(RevisionWords.text(flag ? "yes" : "no"));
         }
         if (value instanceof Enum<?> constant) {
-            return Optional.of(RevisionWords.text(constant.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+            return Optional.of(
+                    RevisionWords.text(constant.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         }
-        return value instanceof String || value instanceof Integer
-                ? Optional.of(Text.of(value))
-                : Optional.empty();
+        return value instanceof String || value instanceof Integer ? Optional.of(Text.of(value)) : Optional.empty();
     }
 
     static String words(String name) {

@@ -84,8 +84,8 @@ public record ResultChange(
 
     /** A value as people read it in any language. */
     public static Text said(Optional<Quantity> value) {
-        return value.map(each -> Text.of(
-                        Formats.quantity(each.value(), each.unit().dimension())))
+        return value.map(each ->
+                        Text.of(Formats.quantity(each.value(), each.unit().dimension())))
                 .orElseGet(() -> RevisionWords.text("unknown"));
     }
 }

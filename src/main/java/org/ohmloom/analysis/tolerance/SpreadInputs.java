@@ -146,9 +146,7 @@ final class SpreadInputs {
             if (!element.isEmpty() && !has) {
                 throw new UnfitException(
                         "%s: there is no '%s' with a %s; write an id of the harness",
-                        key,
-                        element,
-                        spread.kind().words());
+                        key, element, spread.kind().words());
             }
         });
     }

@@ -74,7 +74,9 @@ public record CutLengths(SortedMap<WireId, CutLength> byWire) {
                         LengthPart.Kind.ROUTE,
                         Optional.empty(),
                         route.get().lengthMetres() * MILLIMETRES_PER_METRE,
-                        route.get().segments().isEmpty() ? TEXTS.text("one-place") : Text.of(route.get().words())));
+                        route.get().segments().isEmpty()
+                                ? TEXTS.text("one-place")
+                                : Text.of(route.get().words())));
                 parts.addAll(twist.of(wire, route.get()));
                 parts.addAll(ends.of(wire.from()));
                 parts.addAll(ends.of(wire.to()));

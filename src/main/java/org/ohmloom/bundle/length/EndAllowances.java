@@ -111,7 +111,8 @@ final class EndAllowances {
 
     private Amount table(String item) {
         return new Amount(
-                tables.value(item).value(), Text.of(tables.value(item).citation().text()));
+                tables.value(item).value(),
+                Text.of(tables.value(item).citation().text()));
     }
 
     private static void add(List<LengthPart> parts, LengthPart.Kind kind, WireEnd end, Amount amount) {

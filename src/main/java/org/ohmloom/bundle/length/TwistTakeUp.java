@@ -56,7 +56,8 @@ final class TwistTakeUp {
         wire.cable()
                 .map(harness.cables()::get)
                 .filter(cable -> cable.kind() == Cable.Kind.TWISTED_PAIR && wire.signalClass() != SignalClass.SHIELD)
-                .ifPresent(cable -> add(parts, pair(wire, cable), route.lengthMetres(), TEXTS.text("pair", cable.id())));
+                .ifPresent(
+                        cable -> add(parts, pair(wire, cable), route.lengthMetres(), TEXTS.text("pair", cable.id())));
         for (int k = 0; k < route.segments().size(); k++) {
             BundleSegment segment = harness.segments().get(route.segments().get(k));
             if (segment.layLengthMm().isPresent()) {
@@ -98,7 +99,8 @@ final class TwistTakeUp {
     }
 
     private TakeUp handbook() {
-        return new TakeUp(usual.value().value(), Text.of(usual.value().citation().text()));
+        return new TakeUp(
+                usual.value().value(), Text.of(usual.value().citation().text()));
     }
 
     private static void add(List<LengthPart> parts, TakeUp takeUp, double metres, Text where) {

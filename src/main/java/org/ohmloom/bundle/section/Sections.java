@@ -125,14 +125,11 @@ public final class Sections {
             return steps;
         }
         double now = ideal.diameterMm();
-        steps.add(
-                new DiameterStep(BundleTexts.text("diameter.ideal"), now, BundleTexts.text("diameter.search")));
+        steps.add(new DiameterStep(BundleTexts.text("diameter.ideal"), now, BundleTexts.text("diameter.search")));
         if (lay.isPresent()) {
             now = lay.get().diameterMm();
             steps.add(new DiameterStep(
-                    BundleTexts.text("diameter.twisted", lay.get().words()),
-                    now,
-                    BundleTexts.text("diameter.layers")));
+                    BundleTexts.text("diameter.twisted", lay.get().words()), now, BundleTexts.text("diameter.layers")));
         } else if (diameters.size() > 1) {
             now = grown(steps, now, "diameter.by-hand", rules.layRatio().orElse(-1), "lay-ratio");
         }

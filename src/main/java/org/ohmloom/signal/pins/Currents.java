@@ -84,8 +84,7 @@ final class Currents {
                                 "and",
                                 own.stream()
                                         .filter(claim -> !most.getValue().contains(claim))
-                                        .map(claim ->
-                                                PinTexts.text("pin-that-can-be", Constants.text(claim.role())))
+                                        .map(claim -> PinTexts.text("pin-that-can-be", Constants.text(claim.role())))
                                         .distinct()
                                         .toList()))));
     }

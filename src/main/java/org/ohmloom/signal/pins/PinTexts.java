@@ -18,8 +18,6 @@ final class PinTexts {
 
     /** Some things, all of them or any. */
     static Text linked(String key, List<Text> things) {
-        return things.stream()
-                .reduce((before, next) -> text(key, before, next))
-                .orElse(Text.NONE);
+        return things.stream().reduce((before, next) -> text(key, before, next)).orElse(Text.NONE);
     }
 }

@@ -119,8 +119,8 @@ final class Scarcity {
             }
             each.claims().stream()
                     .filter(claim -> claim.locked().isPresent())
-                    .forEach(claim -> helps.add(
-                            PinTexts.text("given-up", claim.locked().orElseThrow(), claim.id())));
+                    .forEach(claim ->
+                            helps.add(PinTexts.text("given-up", claim.locked().orElseThrow(), claim.id())));
         }
         List<Text> all = new ArrayList<>();
         missing.forEach((roles, pins) -> {

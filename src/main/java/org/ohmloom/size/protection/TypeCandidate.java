@@ -16,8 +16,7 @@ import org.ohmloom.words.Text;
  * @param why     why, in words and numbers
  * @param source  the table rows it rests on
  */
-public record TypeCandidate(
-        ProtectiveDevice device, List<Check> checks, Outcome outcome, Text why, Text source) {
+public record TypeCandidate(ProtectiveDevice device, List<Check> checks, Outcome outcome, Text why, Text source) {
 
     static final MessageBundle TEXTS = MessageBundle.beside(TypeCandidate.class, "proposals");
 

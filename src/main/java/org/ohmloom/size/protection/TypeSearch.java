@@ -258,9 +258,7 @@ final class TypeSearch {
 
     private static Text why(TypeCandidate chosen, ProtectiveDevice present, TypeCandidate ofType) {
         boolean all = chosen.failed().isEmpty();
-        Text meets = all
-                ? withOpen(TEXTS.text("meets-all"), chosen)
-                : TEXTS.text("meets-most", chosen.failures());
+        Text meets = all ? withOpen(TEXTS.text("meets-all"), chosen) : TEXTS.text("meets-most", chosen.failures());
         if (chosen.device().equals(present)) {
             return TEXTS.text("stays", all ? meets : TEXTS.text("nothing-better", chosen.failures()));
         }

@@ -106,8 +106,7 @@ final class FarLabels {
      *
      * @param g in pixels of the component
      */
-    static void paint(
-            Graphics2D g, List<Text> labels, ViewTransform transform, ScenePainter painter, DrawStyle style) {
+    static void paint(Graphics2D g, List<Text> labels, ViewTransform transform, ScenePainter painter, DrawStyle style) {
         Color plate = style.colour(Ink.PLATE);
         Color seeThrough = new Color(plate.getRed(), plate.getGreen(), plate.getBlue(), 225);
         Graphics2D inMm = (Graphics2D) g.create();

@@ -49,7 +49,10 @@ final class PlanWords {
             found.parts().stream()
                     .sorted(Comparator.comparingDouble(CostPart::costPoints).reversed())
                     .forEach(part -> lines.add(words.get(
-                            "cost-part", Formats.number(part.costPoints()), Words.said(part.why()), part.costPoints())));
+                            "cost-part",
+                            Formats.number(part.costPoints()),
+                            Words.said(part.why()),
+                            part.costPoints())));
         } else if (plan instanceof PinPlan.Impossible impossible) {
             impossible.changes().forEach(help -> lines.add(words.get("help", help)));
             impossible.competitions().forEach(each -> lines.add(competition(each)));

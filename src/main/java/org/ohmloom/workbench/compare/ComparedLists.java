@@ -109,10 +109,10 @@ final class ComparedLists {
                         21,
                         field -> Words.said(field.field().fieldText())),
                 toned(
-                        WORDS.term("compared-lists.before"),
-                        WORDS.get("compared-lists.before.about"),
-                        16,
-                        ComparedLists::before)
+                                WORDS.term("compared-lists.before"),
+                                WORDS.get("compared-lists.before.about"),
+                                16,
+                                ComparedLists::before)
                         .quantities(),
                 text(
                         WORDS.term("compared-lists.after"),
@@ -219,8 +219,11 @@ final class ComparedLists {
                         WORDS.get("compared-lists.colour.about"),
                         6,
                         change -> change.colour().map(each -> each.text()).orElse("")),
-                text(WORDS.term("compared-lists.unit"), WORDS.get("compared-lists.unit.about"), 4, change ->
-                        Words.said(change.unitText())),
+                text(
+                        WORDS.term("compared-lists.unit"),
+                        WORDS.get("compared-lists.unit.about"),
+                        4,
+                        change -> Words.said(change.unitText())),
                 number(
                         WORDS.term("compared-lists.before"),
                         "",
@@ -320,8 +323,9 @@ final class ComparedLists {
                         WORDS.term("compared-lists.now"),
                         WORDS.get("compared-lists.now.about"),
                         9,
-                        change ->
-                                change.change() == Change.REMOVED ? "" : Words.said(RevisionComparison.standing(change.finding()))),
+                        change -> change.change() == Change.REMOVED
+                                ? ""
+                                : Words.said(RevisionComparison.standing(change.finding()))),
                 text(
                         WORDS.term("compared-lists.before"),
                         WORDS.get("compared-lists.before-how-it-stood"),

@@ -132,7 +132,9 @@ final class Inspector {
                 WORDS.get("inspector.current-rms"), Formats.amps(rating.worstAmps()), over ? Tone.ERROR : Tone.PLAIN));
         if (rating.hasShortPeak()) {
             String state = rating.peakState().map(readout::stateName).orElse("");
-            facts.add(Fact.of(WORDS.get("inspector.short-peak"), WORDS.get("inspector.in-state", Formats.amps(rating.peakAmps()), state)));
+            facts.add(Fact.of(
+                    WORDS.get("inspector.short-peak"),
+                    WORDS.get("inspector.in-state", Formats.amps(rating.peakAmps()), state)));
         }
         facts.add(Fact.of(
                 WORDS.get("inspector.may-carry"),
@@ -193,8 +195,8 @@ final class Inspector {
             String rating = choice.ratingAmps().isPresent()
                     ? Formats.amps(choice.ratingAmps().getAsDouble())
                     : WORDS.get("inspector.no-rating-serves");
-            Reason reason =
-                    new Reason(rating, Words.said(choice.why()), choice.citation().text(), true);
+            Reason reason = new Reason(
+                    rating, Words.said(choice.why()), choice.citation().text(), true);
             sections.add(new Reasons(WORDS.get("inspector.why", rating), List.of(reason)));
         });
         ProtectionFacts.ofDevice(readout, component.id()).ifPresent(sections::add);

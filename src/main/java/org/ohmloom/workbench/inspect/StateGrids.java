@@ -62,7 +62,8 @@ final class StateGrids {
                         .flatMap(branch -> solution.flow(branch.id()).stream()))
                 .max(Comparator.comparingDouble(flow -> Math.abs(flow.onAmps())))
                 .map(BranchFlow::branch);
-        boolean gives = most.filter(branch -> branch.kind() == BranchKind.SOURCE).isPresent();
+        boolean gives =
+                most.filter(branch -> branch.kind() == BranchKind.SOURCE).isPresent();
         boolean oneOfSeveral = solutions(readout)
                 .anyMatch(solution -> solution.network().of(component).size() > 1);
         Inspection.Grid grid = grid(
@@ -74,8 +75,7 @@ final class StateGrids {
                         WORDS.get("state-grids.on-a"),
                         WORDS.get(gives ? "state-grids.volts-v" : "state-grids.drop-v"),
                         WORDS.get(gives ? "state-grids.gives-w" : "state-grids.heat-w")),
-                solution -> most.flatMap(branch -> solution.flow(branch.id()))
-                        .map(flow -> flow(flow, gives ? -1 : 1)));
+                solution -> most.flatMap(branch -> solution.flow(branch.id())).map(flow -> flow(flow, gives ? -1 : 1)));
         return oneOfSeveral && most.isPresent()
                 ? new Inspection.Grid(
                         WORDS.get(
@@ -137,10 +137,8 @@ final class StateGrids {
     }
 
     private static Stream<Solution> solutions(Readout readout) {
-        return readout.harness().states().all().stream().flatMap(state -> readout
-                .analysis()
-                .flatMap(results -> results.solution(state.id()))
-                .stream());
+        return readout.harness().states().all().stream()
+                .flatMap(state -> readout.analysis().flatMap(results -> results.solution(state.id())).stream());
     }
 
     private static String title() {

@@ -137,7 +137,9 @@ final class KeysTable extends JPanel {
         @Override
         public Object getValueAt(int row, int column) {
             Command command = book.all().get(row);
-            return column == 0 ? command.listed() : command.keys().map(Keys::text).orElse("");
+            return column == 0
+                    ? command.listed()
+                    : command.keys().map(Keys::text).orElse("");
         }
     }
 }

@@ -80,7 +80,8 @@ final class ToleranceDraws {
     private void receive(LatestWins.Outcome<Asked, Came> outcome) {
         Optional<ToleranceResult> result = outcome.answer().flatMap(Came::result);
         outcome.answer().ifPresent(came -> doneCount = Math.max(doneCount, came.doneCount()));
-        result.ifPresent(each -> latest = Optional.of(new Drawn(outcome.question().analysis(), each)));
+        result.ifPresent(
+                each -> latest = Optional.of(new Drawn(outcome.question().analysis(), each)));
         problem = outcome.failure().map(Words::said).orElse("");
         told.run();
     }

@@ -85,8 +85,7 @@ final class ToleranceFields extends JPanel {
                 said = said.with(each.getKey().key() + "=" + text);
             }
         }
-        return new TolerancePlan(
-                (int) number(runs, "runs"), number(seed, "seed"), said, scope.state(), scope.load());
+        return new TolerancePlan((int) number(runs, "runs"), number(seed, "seed"), said, scope.state(), scope.load());
     }
 
     private static long number(JTextField field, String key) {

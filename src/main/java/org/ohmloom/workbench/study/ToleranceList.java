@@ -65,11 +65,15 @@ final class ToleranceList implements Study<Outcome> {
                 quantity(
                         "limit",
                         row -> row.watch().limit().isPresent()
-                                ? CellText.of(shown(row, row.watch().limit().getAsDouble()), row.watch().limit().getAsDouble())
+                                ? CellText.of(
+                                        shown(row, row.watch().limit().getAsDouble()),
+                                        row.watch().limit().getAsDouble())
                                 : CellText.EMPTY),
                 percent("beyond", Chance::fraction),
                 percent("at-most", Chance::upToFraction),
-                text("made-by", 20, row -> row.shares().map(shares -> share(shares.largest())).orElse("")),
+                text("made-by", 20, row -> row.shares()
+                        .map(shares -> share(shares.largest()))
+                        .orElse("")),
                 text("state", 12, this::state));
     }
 
@@ -86,11 +90,10 @@ final class ToleranceList implements Study<Outcome> {
     }
 
     private static Column<Outcome> percent(String key, ToDoubleFunction<Chance> of) {
-        return Column.number(
-                WORDS.term(key), "%", WORDS.get(key + ".about"), row -> row.chance()
-                        .map(chance -> CellText.of(PERCENT * of.applyAsDouble(chance))
-                                .in(chance.beyondCount() > 0 ? Tone.ERROR : Tone.PLAIN))
-                        .orElse(CellText.EMPTY));
+        return Column.number(WORDS.term(key), "%", WORDS.get(key + ".about"), row -> row.chance()
+                .map(chance -> CellText.of(PERCENT * of.applyAsDouble(chance))
+                        .in(chance.beyondCount() > 0 ? Tone.ERROR : Tone.PLAIN))
+                .orElse(CellText.EMPTY));
     }
 
     private static String measure(Outcome row) {
@@ -107,7 +110,8 @@ final class ToleranceList implements Study<Outcome> {
 
     private String state(Outcome row) {
         return drawn.get()
-                .flatMap(each -> each.analysis().harness().states().find(row.watch().state()))
+                .flatMap(each ->
+                        each.analysis().harness().states().find(row.watch().state()))
                 .map(state -> state.name())
                 .orElse("");
     }
@@ -177,17 +181,19 @@ final class ToleranceList implements Study<Outcome> {
                     deviation(row, row.deviationValue()),
                     shown(row, row.leastValue()),
                     shown(row, row.mostValue())));
-            row.chance().ifPresent(chance -> steps.add(WORDS.get(
-                    "step.chance",
-                    chance.beyondCount(),
-                    chance.runCount(),
-                    Formats.percent(chance.upToFraction()))));
+            row.chance()
+                    .ifPresent(chance -> steps.add(WORDS.get(
+                            "step.chance",
+                            chance.beyondCount(),
+                            chance.runCount(),
+                            Formats.percent(chance.upToFraction()))));
             if (row.unsolvedCount() > 0) {
                 steps.add(WORDS.get("step.unsolved", row.unsolvedCount()));
             }
             row.shares().ifPresent(shares -> {
-                shares.all().forEach(each ->
-                        steps.add(WORDS.get("step.share", share(each), Formats.percent(each.errorFraction()))));
+                shares.all()
+                        .forEach(each ->
+                                steps.add(WORDS.get("step.share", share(each), Formats.percent(each.errorFraction()))));
                 steps.add(WORDS.get("step.together", Formats.percent(1 - shares.explainedFraction())));
             });
             sources(result).forEach(steps::add);
@@ -197,9 +203,7 @@ final class ToleranceList implements Study<Outcome> {
 
     /** A difference of temperatures is no temperature. */
     private static String deviation(Outcome row, double value) {
-        return row.watch().measure() == Measure.WIRE_CELSIUS
-                ? Formats.in(value, Unit.KELVIN)
-                : shown(row, value);
+        return row.watch().measure() == Measure.WIRE_CELSIUS ? Formats.in(value, Unit.KELVIN) : shown(row, value);
     }
 
     private static List<String> sources(ToleranceResult result) {

@@ -47,7 +47,8 @@ public final class TolerancePane extends StudyTab {
         add(head(), BorderLayout.NORTH);
         add(list);
         desk.listen(topic -> {
-            if (topic == Topic.DOCUMENT && !desk.document().map(TolerancePane::original).equals(shown)) {
+            if (topic == Topic.DOCUMENT
+                    && !desk.document().map(TolerancePane::original).equals(shown)) {
                 shown = desk.document().map(TolerancePane::original);
                 draws.clear();
             }

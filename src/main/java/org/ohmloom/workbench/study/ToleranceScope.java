@@ -47,12 +47,7 @@ final class ToleranceScope {
                 harness.components().all().stream().filter(each -> each.device() instanceof Load),
                 Component::id,
                 each -> each.id() + " " + each.name());
-        offer(
-                state,
-                WORDS.get("in.worst"),
-                harness.states().all().stream(),
-                OperatingState::id,
-                OperatingState::name);
+        offer(state, WORDS.get("in.worst"), harness.states().all().stream(), OperatingState::id, OperatingState::name);
     }
 
     private static <E, T> void offer(

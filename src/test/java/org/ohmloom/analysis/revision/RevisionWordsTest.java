@@ -31,8 +31,7 @@ class RevisionWordsTest {
 
     private static final Path BUNDLE =
             Path.of("src/main/resources/org/ohmloom/analysis/revision/revision-words.properties");
-    private static final Path NUMBERS =
-            Path.of("src/main/java/org/ohmloom/analysis/revision/ResultChanges.java");
+    private static final Path NUMBERS = Path.of("src/main/java/org/ohmloom/analysis/revision/ResultChanges.java");
     private static final String HEAD =
             """
             # Words of comparisons, taken from the names of the model: kinds of things, their fields, what is in them; and numbers.
@@ -42,7 +41,16 @@ class RevisionWordsTest {
             along={0}, {1} along
             """;
     private static final List<String> SAID = List.of(
-            "title block", "design rules", "position on the board", "kind", "yes", "no", "new", "gone", "changed", "unknown");
+            "title block",
+            "design rules",
+            "position on the board",
+            "kind",
+            "yes",
+            "no",
+            "new",
+            "gone",
+            "changed",
+            "unknown");
 
     private final Set<String> words = new TreeSet<>(SAID);
     private final Set<Type> seen = new HashSet<>();
@@ -54,7 +62,8 @@ class RevisionWordsTest {
         words.forEach(each -> entries.put(RevisionWords.key(each), each));
         assertEquals(words.size(), entries.size(), "two words have one key");
         StringBuilder written = new StringBuilder(HEAD);
-        entries.forEach((key, text) -> written.append(key).append('=').append(text).append('\n'));
+        entries.forEach(
+                (key, text) -> written.append(key).append('=').append(text).append('\n'));
         if (Boolean.getBoolean("ohmloom.update")) {
             Files.writeString(BUNDLE, written.toString());
         }
@@ -119,7 +128,8 @@ class RevisionWordsTest {
     private void field(RecordComponent part) {
         FieldPath path = FieldPath.START.field(Fields.words(FieldUnits.label(part.getName())));
         words.add(path.english());
-        if (Collection.class.isAssignableFrom(part.getType()) || part.getGenericType().toString().contains("java.util.List")) {
+        if (Collection.class.isAssignableFrom(part.getType())
+                || part.getGenericType().toString().contains("java.util.List")) {
             words.add(path.singular(part.getName()).english());
         }
     }

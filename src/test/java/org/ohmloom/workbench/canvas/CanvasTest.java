@@ -107,12 +107,11 @@ class CanvasTest {
             List<Text> below = FarLabels.chosen(scene, scale);
             List<Text> over = FarLabels.over(scene, scene.items(), scale);
             assertFalse(over.isEmpty(), "some find room above their run");
-            Stream.concat(below.stream(), over.stream())
-                    .forEach(one -> over.stream()
-                            .filter(other -> other != one)
-                            .forEach(other -> assertFalse(
-                                    one.bounds().grown(-0.5 / scale).overlaps(other.bounds()),
-                                    one.text() + " and " + other.text())));
+            Stream.concat(below.stream(), over.stream()).forEach(one -> over.stream()
+                    .filter(other -> other != one)
+                    .forEach(other -> assertFalse(
+                            one.bounds().grown(-0.5 / scale).overlaps(other.bounds()),
+                            one.text() + " and " + other.text())));
         });
     }
 

@@ -142,7 +142,9 @@ class CalibrationPaneTest {
         for (String field : List.of("calibration-use", "calibration-tau", "calibration-rate")) {
             JTextComponent shown = (JTextComponent) find(pane, field).orElseThrow();
             assertFalse(
-                    String.valueOf(shown.getClientProperty("JTextField.placeholderText")).isBlank(), field);
+                    String.valueOf(shown.getClientProperty("JTextField.placeholderText"))
+                            .isBlank(),
+                    field);
             assertNotNull(shown.getClientProperty("JTextField.placeholderText"), field);
         }
     }

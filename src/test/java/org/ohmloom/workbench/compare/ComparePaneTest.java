@@ -102,7 +102,8 @@ class ComparePaneTest {
                 .filter(line -> line.contains("|removed|"))
                 .toList();
         assertEquals(1, gone.stream().filter(line -> line.contains("|P1|")).count(), gone::toString);
-        String pump = gone.stream().filter(line -> line.contains("|P1|")).findFirst().orElseThrow();
+        String pump =
+                gone.stream().filter(line -> line.contains("|P1|")).findFirst().orElseThrow();
         assertTrue(pump.matches(".*\\|all [0-9]+ entries\\|.*"), pump);
         int row = lines(ELEMENTS).indexOf(pump);
         String told = OnEventThread.get(() -> {

@@ -143,8 +143,8 @@ class GuideTest {
         Stage stage = new Stage();
         OnEventThread.run(() -> {
             JPanel work = new JPanel(new MigLayout("insets 0, fillx"));
-            FirstStepBanner note = new FirstStepBanner(
-                    stage.desk(), stage.view.book().get("new-guided"));
+            FirstStepBanner note =
+                    new FirstStepBanner(stage.desk(), stage.view.book().get("new-guided"));
             work.add(note, "growx, wmin 0");
             // as it was in a narrow window, before anything was opened
             note.setSize(240, 400);

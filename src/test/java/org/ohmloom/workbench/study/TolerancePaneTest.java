@@ -84,7 +84,8 @@ class TolerancePaneTest {
                 List.of("runs", "0", "count of runs must be from 20 to 20000, was 0"),
                 List.of("runs", "-5", "Harnesses: '-5' is no whole number"),
                 List.of("seed", "99999999999999999999", "is no whole number"))) {
-            String before = OnEventThread.get(() -> part(wrong.get(0), JTextField.class).getText());
+            String before =
+                    OnEventThread.get(() -> part(wrong.get(0), JTextField.class).getText());
             type(wrong.get(0), wrong.get(1));
             click("draw");
             assertTrue(pane.said().contains(wrong.get(2)) && !pane.said().contains("\n"), pane.said());

@@ -231,7 +231,9 @@ class CommandBookTest {
     @Test
     void examplesAreFoundByWhatIsDoneWithThem() {
         List<Command> found = CommandSearch.matches(stage.view.book().all(), "open example teaching");
-        assertEquals(List.of("open-example-teaching"), found.stream().map(Command::id).toList());
+        assertEquals(
+                List.of("open-example-teaching"),
+                found.stream().map(Command::id).toList());
         assertTrue(found.get(0).listed().startsWith("Open example: "), found.get(0)::listed);
         assertEquals("Open example: " + found.get(0).name(), found.get(0).listed());
         Command save = stage.view.book().get("save");

@@ -109,8 +109,7 @@ abstract class HandAtTheLayout {
     void settle() {
         delivery.waitForIdle();
         OnEventThread.await(
-                "the layout",
-                () -> !pane().isBusy() && (desk().harness().isEmpty() || desk().isCurrent()));
+                "the layout", () -> !pane().isBusy() && (desk().harness().isEmpty() || desk().isCurrent()));
     }
 
     Point middle(String id) {
@@ -119,8 +118,8 @@ abstract class HandAtTheLayout {
 
     /** Where a point of the layout is on the screen, both asked at the same moment. */
     Point pixel(Function<Scene, org.ohmloom.draw.Point> place) {
-        Point2D at = OnEventThread.get(() ->
-                canvas().transform().toScreen(place.apply(canvas().scene().orElseThrow())));
+        Point2D at = OnEventThread.get(
+                () -> canvas().transform().toScreen(place.apply(canvas().scene().orElseThrow())));
         return new Point((int) Math.round(at.getX()), (int) Math.round(at.getY()));
     }
 

@@ -21,8 +21,7 @@ import org.ohmloom.words.Text;
 class StrangeComparisonTest {
 
     /** Words of rows of tables that name what is bought: labels, as their makers call them. */
-    private static final List<String> OF_TABLES =
-            List.of("sleeve");
+    private static final List<String> OF_TABLES = List.of("sleeve");
 
     @Test
     void whatTwoHarnessesDifferInIsStrange() {
@@ -32,15 +31,16 @@ class StrangeComparisonTest {
         RevisionComparison comparison = RevisionComparison.of(before, after);
         comparison.elements().forEach(each -> {
             said.add(each.kindText());
-            each.fields().forEach(field -> said.addAll(List.of(field.fieldText(), field.beforeText(), field.afterText())));
+            each.fields()
+                    .forEach(field -> said.addAll(List.of(field.fieldText(), field.beforeText(), field.afterText())));
         });
         comparison.results().forEach(each -> said.add(each.quantityText()));
         comparison.findings().forEach(each -> said.addAll(List.of(each.text(), each.was())));
         ChangeSheet.parts(comparison)
-                .forEach(each -> said.addAll(List.of(each.groupText(), each.numberText(), each.what(), each.unitText())));
-        PlainWords plain = new PlainWords(HarnessText.write(before.harness())
-                + HarnessText.write(after.harness())
-                + String.join(" ", OF_TABLES));
+                .forEach(each ->
+                        said.addAll(List.of(each.groupText(), each.numberText(), each.what(), each.unitText())));
+        PlainWords plain = new PlainWords(
+                HarnessText.write(before.harness()) + HarnessText.write(after.harness()) + String.join(" ", OF_TABLES));
         Set<String> left = new TreeSet<>();
         said.forEach(each -> {
             Set<String> words = plain.in(Words.said(each));

@@ -36,7 +36,8 @@ import org.ohmloom.workbench.window.WorkbenchWindow;
 class StrangeDialogsTest {
 
     /** Pages of the manual are read in English where a language has none; two show names of keys; a row comes at once. */
-    private static final Set<String> LEFT_OUT = Set.of("help-here", "help-contents", "add-row", "settings", "show-keys");
+    private static final Set<String> LEFT_OUT =
+            Set.of("help-here", "help-contents", "add-row", "settings", "show-keys");
 
     /** Names of keys, places of a numbering pattern, the folder a pack goes to. */
     private static final String AS_THEY_ARE = " ctrl shift letters " + System.getProperty("user.home");
@@ -89,8 +90,11 @@ class StrangeDialogsTest {
         JList<FindingsModel.Row> list = window.view().findings().findings();
         for (int at = 0; at < OnEventThread.get(() -> list.getModel().getSize()); at++) {
             int row = at;
-            String rule = OnEventThread.get(() ->
-                    list.getModel().getElementAt(row).finding().map(Finding::rule).orElse(""));
+            String rule = OnEventThread.get(() -> list.getModel()
+                    .getElementAt(row)
+                    .finding()
+                    .map(Finding::rule)
+                    .orElse(""));
             if (!rule.isEmpty() && rules.add(rule)) {
                 OnEventThread.run(() -> list.setSelectedIndex(row));
                 for (String id : List.of("preview-fix", "accept-finding")) {
@@ -108,8 +112,8 @@ class StrangeDialogsTest {
         if (LEFT_OUT.contains(command.id()) || !asks || !OnEventThread.get(command::isEnabled)) {
             return;
         }
-        PlainWords plain = new PlainWords(
-                HarnessText.write(window.view().desk().harness().orElseThrow())
+        PlainWords plain =
+                new PlainWords(HarnessText.write(window.view().desk().harness().orElseThrow())
                         + StrangeViewsTest.cited()
                         + AS_THEY_ARE);
         Set<Window> before = Set.of(Window.getWindows());

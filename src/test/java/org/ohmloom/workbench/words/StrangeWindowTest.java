@@ -112,13 +112,15 @@ class StrangeWindowTest {
         stage.openExample(example);
         Evidence evidence = stage.desk().analysis().orElseThrow().evidence();
         Set<String> left = new TreeSet<>();
-        evidence.devices().values().forEach(choice -> left.addAll(new PlainWords(
-                        typed() + choice.citation().text())
-                .in(Words.said(choice.why()))));
+        evidence.devices()
+                .values()
+                .forEach(choice ->
+                        left.addAll(new PlainWords(typed() + choice.citation().text()).in(Words.said(choice.why()))));
         evidence.protection().proposals().values().forEach(proposal -> proposal.types().stream()
                 .filter(type -> type.failed().isEmpty())
-                .forEach(type -> left.addAll(new PlainWords(typed() + type.source().english())
-                        .in(Words.said(type.text()) + Words.said(type.why())))));
+                .forEach(type ->
+                        left.addAll(new PlainWords(typed() + type.source().english())
+                                .in(Words.said(type.text()) + Words.said(type.why())))));
         assertEquals(Set.of(), left);
     }
 
