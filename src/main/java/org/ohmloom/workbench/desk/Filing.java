@@ -13,6 +13,7 @@ import org.ohmloom.store.HarnessFileException;
 import org.ohmloom.store.HarnessFiles;
 import org.ohmloom.workbench.settings.PreferenceStore;
 import org.ohmloom.workbench.settings.Preferences;
+import org.ohmloom.workbench.words.Moment;
 import org.ohmloom.workbench.words.Words;
 
 /**
@@ -390,7 +391,12 @@ public final class Filing {
     }
 
     private void settle(Document document, FileChangedException changed, Consumer<Boolean> answer) {
-        switch (prompts.changedOnDisk(document.name(), Words.said(changed))) {
+        String sentence = Words.of("disk")
+                .get(
+                        "save",
+                        document.file().map(Path::toString).orElse(document.name()),
+                        Moment.text(changed.found().modified()));
+        switch (prompts.changedOnDisk(document.name(), sentence)) {
             case REPLACE -> {
                 document.standAgainst(changed.found());
                 write(document, Optional.empty(), answer);

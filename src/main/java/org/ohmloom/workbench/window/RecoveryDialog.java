@@ -1,15 +1,13 @@
 package org.ohmloom.workbench.window;
 
 import java.awt.Component;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JOptionPane;
 import org.ohmloom.store.RecoverySnapshot;
 import org.ohmloom.workbench.recovery.Recovery;
 import org.ohmloom.workbench.widget.HelpPage;
+import org.ohmloom.workbench.words.Moment;
 import org.ohmloom.workbench.words.Words;
 
 /** Asks what to do with what a stopped program has left: its time, size and number of changes. */
@@ -50,14 +48,12 @@ public final class RecoveryDialog implements Recovery.Question {
     }
 
     static String sentence(Words words, RecoverySnapshot snapshot, long sizeBytes) {
-        String when = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM)
-                .format(snapshot.at().atZone(ZoneId.systemDefault()));
         String from = snapshot.file()
                 .map(file -> words.get("from-file", file.toString()))
                 .orElse(words.get("no-file"));
         return words.get(
                 "sentence",
-                when,
+                Moment.text(snapshot.at()),
                 String.valueOf(snapshot.changes()),
                 String.valueOf((sizeBytes + BYTES_IN_KB - 1) / BYTES_IN_KB),
                 from);

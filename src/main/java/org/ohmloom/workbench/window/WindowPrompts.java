@@ -167,7 +167,7 @@ public final class WindowPrompts implements Prompts {
         Words words = Words.of("disk");
         int answer = ask(
                 words.get("save.title", name),
-                words.get("save", sentence),
+                sentence,
                 List.of(
                         words.get("compare"),
                         words.get("save.replace"),
