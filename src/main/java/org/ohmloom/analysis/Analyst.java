@@ -44,4 +44,30 @@ public final class Analyst {
     public static Analysis analyse(Harness harness, WireTables tables, Cancel cancel, Consumer<Analysis> soFar) {
         return new Stages(Bench.of(harness, tables, cancel)).run(Optional.of(soFar));
     }
+
+    /**
+     * Analyses a snapshot that differs little from the one analysed before. The first numbers come in a small part of the time: each
+     * search takes its steps from where the same step ended before, and ends no less exactly. Then all is worked out from the
+     * beginning, so that what is returned does not depend on what was there before.
+     *
+     * @param harness the snapshot
+     * @param tables  published tables
+     * @param cancel  asks to stop
+     * @param before  what the analysis before has left; gets what this one leaves
+     * @param soFar   as in {@link #analyse(Harness, WireTables, Cancel, Consumer)}
+     * @throws AnalysisRefusedException when the harness names a table entry that is not there
+     * @throws CancellationException    when asked to stop
+     */
+    public static Analysis analyse(
+            Harness harness, WireTables tables, Cancel cancel, SolvedBefore before, Consumer<Analysis> soFar) {
+        Bench bench = Bench.of(harness, tables, cancel);
+        if (before.isOf(harness.states().ids())) {
+            new Stages(bench.near(before)).tellFirst(soFar);
+        }
+        try {
+            return new Stages(bench).run(Optional.of(soFar));
+        } finally {
+            before.takeOver(bench.before());
+        }
+    }
 }

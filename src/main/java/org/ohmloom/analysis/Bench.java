@@ -33,6 +33,7 @@ import org.ohmloom.units.Gauge;
  * @param bundleHeat steady temperatures by the heat balance
  * @param passingHeat temperatures on the way
  * @param variation  how the harness that is solved differs from the one that is drawn
+ * @param before     where searches for its states ended when they were last begun anew
  * @param cancel     asks to stop; looked at for every wire wherever all of them are gone through
  */
 record Bench(
@@ -48,6 +49,7 @@ record Bench(
         BundleHeat bundleHeat,
         PassingHeat passingHeat,
         Variation variation,
+        SolvedBefore before,
         Cancel cancel) {
 
     /**
@@ -76,6 +78,7 @@ record Bench(
                 new BundleHeat(harness, tables, routes, ampacities),
                 new PassingHeat(ampacities),
                 Variation.NONE,
+                new SolvedBefore(),
                 cancel);
     }
 
@@ -94,6 +97,7 @@ record Bench(
                 bundleHeat,
                 passingHeat,
                 variation,
+                new SolvedBefore(),
                 cancel);
     }
 
@@ -112,7 +116,27 @@ record Bench(
                 bundleHeat,
                 passingHeat,
                 variation,
+                before,
                 other);
+    }
+
+    /** The same, its searches begun near where others ended. */
+    Bench near(SolvedBefore others) {
+        return new Bench(
+                harness,
+                tables,
+                basis,
+                routes,
+                lengths,
+                resistance,
+                ampacities,
+                lasting,
+                fuseOhms,
+                bundleHeat,
+                passingHeat,
+                variation,
+                others,
+                cancel);
     }
 
     /** The same, built with other values in other air; what wires may carry is worked out anew for that air. */
@@ -132,6 +156,7 @@ record Bench(
                 warmed == harness ? bundleHeat : new BundleHeat(warmed, tables, routes, around),
                 warmed == harness ? passingHeat : new PassingHeat(around),
                 changed,
+                new SolvedBefore(),
                 cancel);
     }
 

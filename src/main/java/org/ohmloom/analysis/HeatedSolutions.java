@@ -52,9 +52,13 @@ record HeatedSolutions(
         SortedMap<StateId, SourceMemory> memories = new TreeMap<>();
         for (StateId state : bench.harness().states().ids()) {
             celsius.put(state, ambient(bench));
-            memories.put(state, new SourceMemory());
+            memories.put(state, bench.before().take(state));
         }
-        return solve(bench, sizes, celsius, memories);
+        try {
+            return solve(bench, sizes, celsius, memories);
+        } finally {
+            memories.forEach(bench.before()::put);
+        }
     }
 
     /**

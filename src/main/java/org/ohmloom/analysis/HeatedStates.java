@@ -1,8 +1,10 @@
 package org.ohmloom.analysis;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
@@ -42,15 +44,16 @@ record HeatedStates(
                             && moved(solvedAt.get(each.getKey()), each.getValue())
                                     <= HeatedSolutions.AGREEMENT_CELSIUS);
             solvedAt.putAll(due);
-            solutions.putAll(due.keySet().parallelStream()
+            Map<StateId, Attempt> attempts = due.keySet().parallelStream()
                     .collect(Collectors.toMap(
                             state -> state,
-                            state -> solve(
+                            state -> Attempt.of(() -> solve(
                                     bench,
                                     sizes,
                                     bench.harness().states().get(state),
                                     due.get(state),
                                     memories.get(state)))));
+            attempts.forEach((state, attempt) -> solutions.put(state, attempt.solution()));
             HeatedStates now = new HeatedStates(new TreeMap<>(solutions), temperatures.of(solutions, celsius), round);
             SortedMap<StateId, SortedMap<WireId, Double>> next = now.wireCelsius();
             boolean agreed = next.entrySet().stream()
@@ -60,6 +63,25 @@ record HeatedStates(
                 return now;
             }
             celsius = next;
+        }
+    }
+
+    /** A state solved, or why it was not: whoever hears of it knows that all others have ended, too. */
+    private record Attempt(Optional<Solution> solved, Optional<Throwable> failure) {
+
+        static Attempt of(Supplier<Solution> state) {
+            try {
+                return new Attempt(Optional.of(state.get()), Optional.empty());
+            } catch (RuntimeException | StackOverflowError | OutOfMemoryError failed) {
+                return new Attempt(Optional.empty(), Optional.of(failed));
+            }
+        }
+
+        Solution solution() {
+            if (failure.isPresent() && failure.get() instanceof Error error) {
+                throw error;
+            }
+            return solved.orElseThrow(() -> (RuntimeException) failure.orElseThrow());
         }
     }
 

@@ -57,14 +57,20 @@ final class SkinChecks {
         double square = flow.rmsAmps() * flow.rmsAmps();
         double mean = Math.abs(flow.amps());
         double variance = Math.max(0, square - mean * mean);
+        if (variance == 0) {
+            return 0;
+        }
+        double[] rest = new double[clock.stretches().size()];
+        for (int number = 0; number < rest.length; number++) {
+            rest[number] = solution.duty().meanSquareAmps(flow.branch().id(), clock, number) - variance;
+        }
         double low = 0;
         double high = variance;
         for (int step = 0; step < HALVINGS; step++) {
             double middle = (low + high) / 2;
             double currents = 0;
-            for (int number = 0; number < clock.stretches().size(); number++) {
-                double own = solution.duty().meanSquareAmps(flow.branch().id(), clock, number) - variance + middle;
-                currents += clock.stretches().get(number).shareFraction() * Math.sqrt(Math.max(0, own));
+            for (int number = 0; number < rest.length; number++) {
+                currents += clock.stretches().get(number).shareFraction() * Math.sqrt(Math.max(0, rest[number] + middle));
             }
             if (currents > mean) {
                 high = middle;

@@ -65,6 +65,12 @@ final class Stages {
         return snapshots.now();
     }
 
+    /** Tells the first numbers alone: states, temperatures, each wire's size by itself and what rules say of those. */
+    void tellFirst(Consumer<Analysis> listener) {
+        Core first = Core.of(bench, protection, SizesByWire.of(bench, protection));
+        new Snapshots(bench, protection, first, Optional.of(listener));
+    }
+
     private static boolean isSized(Harness harness) {
         return harness.wires().all().stream().allMatch(wire -> wire.gauge().isPresent());
     }

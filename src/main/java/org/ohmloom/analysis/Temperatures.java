@@ -13,6 +13,7 @@ import org.ohmloom.heat.WireHeat;
 import org.ohmloom.heat.WireShape;
 import org.ohmloom.heat.WireTemperature;
 import org.ohmloom.heat.balance.TimeToLimit;
+import org.ohmloom.heat.balance.Transient;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Wire;
@@ -49,9 +50,9 @@ final class Temperatures {
         WireShape shape = bench.ampacities().shape(wire, sizes.gauge(wire));
         double overloadAmps = OVERLOAD * ampacity.map(Ampacity::limitAmps).orElse(0.0);
         Optional<InsulationType> insulation = bench.ampacities().insulation(wire);
+        Transient warming = bench.passingHeat().from(shape.wire(), heat, amps);
         Optional<TimeToLimit> overload = overloadAmps > 0
-                ? insulation.map(type ->
-                        bench.passingHeat().timeTo(shape.wire(), heat, amps, overloadAmps, type.maximumCelsius()))
+                ? insulation.map(type -> warming.timeTo(heat.celsius(), overloadAmps, type.maximumCelsius()))
                 : Optional.empty();
         BundleLoading loading = state.map(
                         each -> loadings.of(wire, heated.solutions().get(each)))
@@ -63,7 +64,7 @@ final class Temperatures {
                 amps,
                 tableCelsius(ampacity, amps),
                 conservative(ampacity, amps),
-                bench.passingHeat().timeConstantSeconds(shape.wire(), heat, amps),
+                warming.timeConstantSeconds(heat.celsius()),
                 overloadAmps,
                 overload,
                 shortPeak(wire, heat),

@@ -4,7 +4,6 @@ import java.util.List;
 import org.ohmloom.heat.balance.HeatBalance;
 import org.ohmloom.heat.balance.OpenAir;
 import org.ohmloom.heat.balance.RoundWire;
-import org.ohmloom.heat.balance.TimeToLimit;
 import org.ohmloom.heat.balance.Transient;
 import org.ohmloom.units.Formats;
 
@@ -28,8 +27,8 @@ public final class PassingHeat {
         this.ampacities = ampacities;
     }
 
-    /** The transient of a wire that runs at a temperature with a current, A. */
-    private Transient from(RoundWire wire, WireHeat running, double runningAmps) {
+    /** The transient of a wire that runs at a temperature with a current, A; for one thread. */
+    public Transient from(RoundWire wire, WireHeat running, double runningAmps) {
         double own = 0;
         if (Math.abs(runningAmps) > LEAST_AMPS) {
             OpenAir air = ampacities.air(running.ambientCelsius());
@@ -78,11 +77,5 @@ public final class PassingHeat {
     public double peakAboveKelvin(RoundWire wire, WireHeat settled, double rmsAmps, List<Transient.Stretch> stretches) {
         Transient moving = from(wire, settled, rmsAmps);
         return Math.max(0, moving.peakCelsius(stretches, settled.celsius()) - settled.celsius());
-    }
-
-    /** How long a current takes from the running temperature to a limit, deg C. */
-    public TimeToLimit timeTo(
-            RoundWire wire, WireHeat running, double runningAmps, double overloadAmps, double limitCelsius) {
-        return from(wire, running, runningAmps).timeTo(running.celsius(), overloadAmps, limitCelsius);
     }
 }

@@ -16,8 +16,8 @@ public enum NaturalOrder implements Comparator<String> {
         if (left == right) {
             return 0;
         }
-        int i = 0;
-        int j = 0;
+        int i = beforeDifference(left, right);
+        int j = i;
         while (i < left.length() && j < right.length()) {
             if (isDigit(left.charAt(i)) && isDigit(right.charAt(j))) {
                 int iEnd = endOfDigits(left, i);
@@ -37,6 +37,19 @@ public enum NaturalOrder implements Comparator<String> {
         }
         int byRest = Integer.compare(left.length() - i, right.length() - j);
         return byRest != 0 ? byRest : left.compareTo(right);
+    }
+
+    /** Where two texts begin to differ, at the first digit of the number they differ in: ids have long beginnings in common. */
+    private static int beforeDifference(String left, String right) {
+        int end = Math.min(left.length(), right.length());
+        int same = 0;
+        while (same < end && left.charAt(same) == right.charAt(same)) {
+            same++;
+        }
+        while (same > 0 && isDigit(left.charAt(same - 1))) {
+            same--;
+        }
+        return same;
     }
 
     private static boolean isDigit(char c) {

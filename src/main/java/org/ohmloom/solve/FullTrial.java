@@ -119,7 +119,7 @@ final class FullTrial {
             int branch = moments.loads().get(load);
             int worst = moments.worst(load, tally.meanAmps(branch).value() < 0 ? -1 : 1);
             OnMoment moment = solved.computeIfAbsent(worst, number -> {
-                trial.solve(at(number));
+                trial.solveAgain(number, at(number));
                 return trial.good(island)
                         .map(result -> OnMoment.of(circuit, result))
                         .orElse(new OnMoment(Map.of(), Map.of()));

@@ -8,21 +8,23 @@ final class IslandMoment {
     private final Optional<Failure> failure;
     private final PreciseRow volts;
     private final PreciseRow amps;
+    private final Characteristic[] awake;
 
-    private IslandMoment(Optional<Failure> failure, PreciseRow volts, PreciseRow amps) {
+    private IslandMoment(Optional<Failure> failure, PreciseRow volts, PreciseRow amps, Characteristic[] awake) {
         this.failure = failure;
         this.volts = volts;
         this.amps = amps;
+        this.awake = awake;
     }
 
-    /** A moment with the voltage of each point, V, and the current of each branch, A. */
-    static IslandMoment solved(PreciseRow volts, PreciseRow amps) {
-        return new IslandMoment(Optional.empty(), volts, amps);
+    /** A moment with the voltage of each point, V, the current of each branch, A, and what each branch was, asleep or awake. */
+    static IslandMoment solved(PreciseRow volts, PreciseRow amps, Characteristic[] awake) {
+        return new IslandMoment(Optional.empty(), volts, amps, awake);
     }
 
     /** A moment without a solution. */
     static IslandMoment failed(Failure failure) {
-        return new IslandMoment(Optional.of(failure), new PreciseRow(0), new PreciseRow(0));
+        return new IslandMoment(Optional.of(failure), new PreciseRow(0), new PreciseRow(0), new Characteristic[0]);
     }
 
     /** Why there is no solution; empty when there is one. */
@@ -38,5 +40,10 @@ final class IslandMoment {
     /** Current of each branch of the circuit, A. */
     PreciseRow amps() {
         return amps;
+    }
+
+    /** What each branch of the circuit was, loads that hold their power asleep or awake. */
+    Characteristic[] awake() {
+        return awake;
     }
 }

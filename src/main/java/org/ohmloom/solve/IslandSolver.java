@@ -49,6 +49,17 @@ final class IslandSolver {
         this.regulation = new Regulation(circuit, newton);
     }
 
+    /** Goes on where the solver of the same circuit with other laws ended: at its voltages, with what was awake and regulated there. */
+    IslandSolver(Circuit circuit, IslandSolver like, BooleanSupplier cancelled) {
+        this.hint = Optional.empty();
+        this.circuit = circuit;
+        this.newton = new Newton(circuit, cancelled);
+        this.regulation = new Regulation(circuit, newton, like.regulation);
+        this.lastOpen = like.lastOpen;
+        this.lastFull = like.lastFull;
+        this.lastAwake = like.lastAwake;
+    }
+
     /**
      * Solves for the given characteristics, one for each branch of the circuit.
      *
@@ -239,13 +250,13 @@ final class IslandSolver {
         newton.roughly(rough);
     }
 
-    /** Starts from these voltages when it is asked next. */
-    void startFrom(PreciseRow volts) {
-        if (lastFull.isPresent()) {
-            lastFull = Optional.of(volts);
-        } else {
-            lastOpen = Optional.of(volts);
+    /** Starts from this moment when it is asked next. */
+    void startFrom(IslandMoment near) {
+        if (lastFull.isEmpty()) {
+            lastOpen = Optional.of(near.volts());
         }
+        lastFull = Optional.of(near.volts());
+        lastAwake = near.awake();
     }
 
     private IslandMoment moment(Characteristic[] laws, PreciseRow volts) {
@@ -262,7 +273,7 @@ final class IslandSolver {
         return IdealSources.loop(circuit, held)
                 .or(() -> IdealSources.shorted(circuit, held, amps))
                 .map(IslandMoment::failed)
-                .orElseGet(() -> IslandMoment.solved(volts, amps));
+                .orElseGet(() -> IslandMoment.solved(volts, amps, laws));
     }
 
     /** Takes the current of a source never beyond its limits, not even by what a diode leaks. */

@@ -48,15 +48,27 @@ final class MomentSolver {
             BooleanSupplier cancelled) {
         this.circuits = circuits;
         this.outputs = hint.map(moment -> moment.outputs).orElseGet(Outputs::new);
-        Optional<Map<PointId, Precise>> near = hint.map(MomentSolver::pointVolts);
+        Optional<Map<PointId, Precise>> near =
+                hint.filter(moment -> !moment.isOfMeshesOf(circuits)).map(MomentSolver::pointVolts);
         for (Optional<Circuit> circuit : circuits) {
+            int island = solvers.size();
             characteristics.add(circuit.map(each -> new Characteristics(each, clocks)));
             inputs.add(circuit.map(Circuit::branches).orElse(List.of()).stream()
                     .filter(branch -> branch.law() instanceof Law.PowerOf || branch.law() instanceof Law.CurrentOf)
                     .toList());
-            solvers.add(circuit.map(each -> new IslandSolver(each, near.map(each::volts), cancelled)));
+            Optional<IslandSolver> like = near.isPresent() ? Optional.empty() : hint.flatMap(each -> each.solvers.get(island));
+            solvers.add(circuit.map(each -> like.map(other -> new IslandSolver(each, other, cancelled))
+                    .orElseGet(() -> new IslandSolver(each, near.map(each::volts), cancelled))));
             results.add(Optional.empty());
         }
+    }
+
+    /** Whether it solves the same circuits but for their laws. */
+    private boolean isOfMeshesOf(List<Optional<Circuit>> others) {
+        return circuits.stream()
+                .map(circuit -> circuit.map(Circuit::mesh))
+                .toList()
+                .equals(others.stream().map(circuit -> circuit.map(Circuit::mesh)).toList());
     }
 
     private Map<PointId, Precise> pointVolts() {
@@ -102,13 +114,13 @@ final class MomentSolver {
         return results;
     }
 
-    /** Starts from the voltages of these results, one for each island, when it solves next. */
+    /** Starts from these results, one for each island, when it solves next. */
     void startFrom(List<Optional<IslandMoment>> near) {
         for (int island = 0; island < near.size(); island++) {
             Optional<IslandMoment> moment =
                     near.get(island).filter(each -> each.failure().isEmpty());
             if (moment.isPresent()) {
-                solvers.get(island).orElseThrow().startFrom(moment.get().volts());
+                solvers.get(island).orElseThrow().startFrom(moment.get());
             }
         }
     }

@@ -50,6 +50,13 @@ final class Regulation {
         Arrays.fill(pieces, Piece.REGULATES);
     }
 
+    /** Begun with the pieces another has found on the same circuit. */
+    Regulation(Circuit circuit, Newton newton, Regulation like) {
+        this.circuit = circuit;
+        this.newton = newton;
+        pieces = like.pieces.clone();
+    }
+
     /** The characteristics with stiff sources softened. */
     static Characteristic[] softened(Characteristic[] laws) {
         Characteristic[] soft = laws.clone();

@@ -14,12 +14,26 @@ import org.ohmloom.graph.BranchId;
 public final class SourceMemory {
 
     private final Map<BranchId, Double> emfVolts = new TreeMap<>();
-    private final RestMemory rest = new RestMemory();
+    private final RestMemory rest;
     private List<BranchId> order = new ArrayList<>();
     private Optional<StraightModel> model = Optional.empty();
 
     /** Remembers nothing yet. */
-    public SourceMemory() {}
+    public SourceMemory() {
+        this(new RestMemory());
+    }
+
+    private SourceMemory(RestMemory rest) {
+        this.rest = rest;
+    }
+
+    /**
+     * For another search from the beginning, in the network after an edit: it takes the steps of one that remembers nothing, each
+     * from voltages near those it will find. This one is of no use after that.
+     */
+    public SourceMemory begunAnew() {
+        return new SourceMemory(rest.forSearches());
+    }
 
     /** Where the last solution came to rest. */
     RestMemory rest() {

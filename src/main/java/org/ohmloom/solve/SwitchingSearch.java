@@ -73,6 +73,7 @@ final class SwitchingSearch {
             return Optional.empty();
         }
         switching = rested.get();
+        memory.tried(switching, full.trial());
         return Optional.of(full);
     }
 
@@ -89,8 +90,10 @@ final class SwitchingSearch {
     private FullTrial search() {
         Optional<Trial> earlier = Optional.empty();
         while (true) {
-            Trial trial = new Trial(network, switching, earlier, cancelled);
+            Optional<Trial> before = earlier;
+            Trial trial = new Trial(network, switching, memory.near(switching).or(() -> before), cancelled);
             earlier = Optional.of(trial);
+            memory.tried(switching, trial);
             if (trial.clocks().isEmpty()
                     || !changes(trial.look(switching.watched().keySet())::restingVolts)) {
                 FullTrial full = new FullTrial(trial);

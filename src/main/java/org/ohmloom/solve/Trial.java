@@ -40,6 +40,7 @@ final class Trial {
     private List<Optional<IslandMoment>> results = List.of();
     private List<List<Optional<IslandMoment>>> before = List.of();
     private List<List<Optional<IslandMoment>>> pass = List.of();
+    private List<List<Optional<IslandMoment>>> looked = List.of();
 
     /**
      * Prepares the moments of a network.
@@ -77,7 +78,10 @@ final class Trial {
                 .toList());
         solver = new MomentSolver(circuits, clocks, earlier.map(trial -> trial.solver), cancelled);
         remembered = earlier.flatMap(Trial::levels);
-        earlier.filter(this::isLike).ifPresent(trial -> pass = trial.pass);
+        earlier.filter(this::isLike).ifPresent(trial -> {
+            pass = trial.pass;
+            looked = trial.looked;
+        });
     }
 
     /** Whether another trial has the same points in the same islands, and the same clocks. */
@@ -105,9 +109,15 @@ final class Trial {
     /** Looks at the means of some branches, with inductive loads at their running points. */
     Trial look(Iterable<BranchId> watched) {
         RestingMoments few = RestingMoments.of(uncut());
+        List<List<Optional<IslandMoment>>> near = looked.size() == few.moments().size() ? looked : List.of();
+        looked = new ArrayList<>();
         roughly(true);
         for (int number = 0; number < few.moments().size(); number++) {
+            if (number < near.size()) {
+                solver.startFrom(near.get(number));
+            }
             solve(few.moments().get(number));
+            looked.add(List.copyOf(results));
             double weight = few.weights().get(number);
             for (BranchId branch : watched) {
                 Optional<Reading> reading = reading(branch);
@@ -179,6 +189,15 @@ final class Trial {
         solve(at);
         if (count <= MOST_REMEMBERED) {
             pass.add(List.copyOf(results));
+        }
+    }
+
+    /** Comes back to a moment of the pass just ended. */
+    void solveAgain(int number, List<Part> at) {
+        if (number < pass.size()) {
+            results = pass.get(number);
+        } else {
+            solve(at);
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import org.ohmloom.analysis.Analyst;
+import org.ohmloom.analysis.SolvedBefore;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.SceneLayout;
 import org.ohmloom.draw.ScenePainter;
@@ -95,6 +96,7 @@ public final class Workbench {
     /** What a workbench is built on in earnest. */
     static Services services(PreferenceStore preferences, Prompts prompts) {
         WireTables tables = WireTables.bundled();
+        SolvedBefore before = new SolvedBefore();
         SceneFonts fonts = SceneFonts.load();
         SceneLayout layout = new SceneLayout(fonts);
         // A thread for each: what is read from a folder out of reach never ends, and must not hold what is read
@@ -106,6 +108,7 @@ public final class Workbench {
                                 question.harness(),
                                 question.file().map(tables::beside).orElse(tables),
                                 cancel,
+                                before,
                                 soFar),
                         task -> thread("analysis", task).start()),
                 question -> layout.layOut(

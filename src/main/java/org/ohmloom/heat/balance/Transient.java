@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  * How a wire's temperature moves in time: copper and insulation as one heat store, losses as in the steady balance.
  *
  * <p>C dT/dt = I2 R(T) - loss(T), with C from {@link HeatStore} and the loss of {@link HeatBalance} at each temperature.
- * Good from about 10 s up; shorter events belong to {@link Adiabatic}. Immutable; safe for any number of threads.
+ * Good from about 10 s up; shorter events belong to {@link Adiabatic}. For one thread.
  */
 public final class Transient {
 
