@@ -33,6 +33,7 @@ import org.ohmloom.units.Gauge;
  * @param bundleHeat steady temperatures by the heat balance
  * @param passingHeat temperatures on the way
  * @param variation  how the harness that is solved differs from the one that is drawn
+ * @param networks   the networks of its states
  * @param before     where searches for its states ended when they were last begun anew
  * @param cancel     asks to stop; looked at for every wire wherever all of them are gone through
  */
@@ -49,6 +50,7 @@ record Bench(
         BundleHeat bundleHeat,
         PassingHeat passingHeat,
         Variation variation,
+        StateNetworks networks,
         SolvedBefore before,
         Cancel cancel) {
 
@@ -78,6 +80,7 @@ record Bench(
                 new BundleHeat(harness, tables, routes, ampacities),
                 new PassingHeat(ampacities),
                 Variation.NONE,
+                new StateNetworks(harness, tables),
                 new SolvedBefore(),
                 cancel);
     }
@@ -97,6 +100,7 @@ record Bench(
                 bundleHeat,
                 passingHeat,
                 variation,
+                new StateNetworks(changed, tables),
                 new SolvedBefore(),
                 cancel);
     }
@@ -116,6 +120,7 @@ record Bench(
                 bundleHeat,
                 passingHeat,
                 variation,
+                networks,
                 before,
                 other);
     }
@@ -135,6 +140,7 @@ record Bench(
                 bundleHeat,
                 passingHeat,
                 variation,
+                networks,
                 others,
                 cancel);
     }
@@ -156,6 +162,7 @@ record Bench(
                 warmed == harness ? bundleHeat : new BundleHeat(warmed, tables, routes, around),
                 warmed == harness ? passingHeat : new PassingHeat(around),
                 changed,
+                warmed == harness ? networks : new StateNetworks(warmed, tables),
                 new SolvedBefore(),
                 cancel);
     }

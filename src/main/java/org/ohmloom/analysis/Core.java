@@ -6,6 +6,8 @@ import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.Evidence;
 import org.ohmloom.review.StudyResults;
+import org.ohmloom.size.ConductorChoice;
+import org.ohmloom.size.ConductorChooser;
 import org.ohmloom.size.DeviceChooser;
 import org.ohmloom.size.JointChoice;
 import org.ohmloom.size.SizingInput;
@@ -19,11 +21,13 @@ import org.ohmloom.size.SizingInput;
  */
 record Core(JointSized sized, SizingInput input, SortedMap<WireId, WireRating> ratings) {
 
-    /** Each wire by itself. */
+    /** Each wire by itself; the sizes that do are chosen when somebody asks. */
     static Core of(Bench bench, Protection protection, SizesByWire alone) {
         SizingInput input = SizesByWire.input(bench, protection, alone.heated(), alone.sizes());
-        JointSized sized =
-                new JointSized(alone.sizes(), alone.heated(), JointChoice.NOT_ASKED, alone.choices(bench, protection));
+        SortedMap<WireId, ConductorChoice> choices = new ChoicesWhenAsked(() -> new ConductorChooser(
+                        SizesByWire.input(bench.under(Cancel.NEVER), protection, alone.heated(), alone.sizes()))
+                .chooseAll());
+        JointSized sized = new JointSized(alone.sizes(), alone.heated(), JointChoice.NOT_ASKED, choices);
         return new Core(sized, input, ratings(bench, sized));
     }
 

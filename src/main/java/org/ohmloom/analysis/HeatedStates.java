@@ -7,7 +7,6 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.ohmloom.graph.Network;
-import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.heat.WireHeat;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
@@ -107,11 +106,12 @@ record HeatedStates(
     private static Solution solve(
             Bench bench, ProvisionalSizes sizes, OperatingState state, Map<WireId, Double> warm, SourceMemory memory) {
         bench.cancel().check();
-        Network drawn = NetworkBuilder.build(
-                bench.harness(),
-                state,
-                wire -> bench.ohms(wire, sizes.gauge(wire), HeatedSolutions.held(bench, wire, warm.get(wire.id()))),
-                bench.tables());
+        Network drawn = bench.networks()
+                .of(state)
+                .withWires(
+                        bench.harness(),
+                        wire -> bench.ohms(
+                                wire, sizes.gauge(wire), HeatedSolutions.held(bench, wire, warm.get(wire.id()))));
         return DcSolver.solve(bench.variation().of(drawn), bench.harness(), memory, bench.cancel()::isRequested);
     }
 }

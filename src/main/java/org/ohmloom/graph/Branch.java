@@ -24,4 +24,9 @@ public record Branch(BranchId id, BranchKind kind, PointId from, PointId to, Opt
     public boolean isPlainResistance() {
         return isPlain() && law instanceof Law.Resistance;
     }
+
+    /** The same element with another law. */
+    Branch withLaw(Law other) {
+        return law == other ? this : new Branch(id, kind, from, to, element, other);
+    }
 }

@@ -10,7 +10,9 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.ohmloom.model.ComponentId;
+import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.WireId;
 
@@ -81,13 +83,23 @@ public record Network(
      * @throws IllegalArgumentException when a branch is not in the network
      */
     public Network withLaws(Map<BranchId, Law> laws) {
+        laws.keySet().forEach(id -> that(branches.containsKey(id), "%s is no branch of the network of %s", id, state));
+        return laws.isEmpty() ? this : withLaws(branch -> laws.getOrDefault(branch.id(), branch.law()));
+    }
+
+    /** The same network with each branch at the law it is given. */
+    Network withLaws(Function<Branch, Law> laws) {
         SortedMap<BranchId, Branch> changed = new TreeMap<>(branches);
-        laws.forEach((id, law) -> {
-            Branch branch = changed.get(id);
-            that(branch != null, "%s is no branch of the network of %s", id, state);
-            changed.put(id, new Branch(id, branch.kind(), branch.from(), branch.to(), branch.element(), law));
-        });
+        changed.replaceAll((id, branch) -> branch.withLaw(laws.apply(branch)));
         return new Network(state, points, changed, datum, index, assumptions, sensings);
+    }
+
+    /** The same network with each wire of the harness it was made from at another resistance: what building it anew would make. */
+    public Network withWires(Harness harness, ConductorOhms ohms) {
+        return withLaws(branch -> branch.element().orElse(null) instanceof WireId wire
+                        && branch.id().value().equals(wire.value())
+                ? NetworkDraft.atLeast(new Law.Resistance(ohms.of(harness.wires().get(wire))))
+                : branch.law());
     }
 
     /** The same network taking other things for granted. */

@@ -53,7 +53,8 @@ final class NetworkDraft {
         drafts.put(free(id), new Draft(kind, from, to, element, atLeast(law)));
     }
 
-    private static Law atLeast(Law law) {
+    /** A law, a resistance that no conductor has counted as the least. */
+    static Law atLeast(Law law) {
         return law instanceof Law.Resistance resistance && resistance.ohms() < LEAST_OHMS
                 ? new Law.Resistance(LEAST_OHMS)
                 : law;

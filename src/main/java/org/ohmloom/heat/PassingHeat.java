@@ -20,6 +20,9 @@ public final class PassingHeat {
 
     private static final double HOTTEST_AIR_CELSIUS = 400;
 
+    /** A current that is more by less than this share is the same: rounding warms nothing. */
+    private static final double MORE_RATIO = 1 + 1e-9;
+
     private final Ampacities ampacities;
 
     /** Transients with the dimensions those ampacities use. */
@@ -48,7 +51,7 @@ public final class PassingHeat {
      * @param seconds     how long the state lasts
      */
     public WireHeat after(RoundWire wire, WireHeat running, double runningAmps, double rmsAmps, double seconds) {
-        if (Math.abs(rmsAmps) <= Math.abs(runningAmps)) {
+        if (Math.abs(rmsAmps) <= Math.abs(runningAmps) * MORE_RATIO) {
             return running;
         }
         double celsius = from(wire, running, runningAmps).celsiusAfter(running.celsius(), Math.abs(rmsAmps), seconds);

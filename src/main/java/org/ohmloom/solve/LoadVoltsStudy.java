@@ -36,6 +36,9 @@ final class LoadVoltsStudy {
 
     private static final double STACK_RATIO = 0.5;
 
+    /** What rounding leaves where nothing flows, A: no way is followed along it. */
+    private static final double NO_AMPS = 1e-12;
+
     private final NetworkSolution solution;
     private final Harness harness;
     private Optional<OnMoment> mean = Optional.empty();
@@ -69,7 +72,7 @@ final class LoadVoltsStudy {
                 .findFirst();
         BranchFlow flow = solution.flows().get(branch.id());
         OnMoment moment = solution.onMoments().getOrDefault(branch.id(), mean());
-        double onAmps = moment.amps(branch);
+        double onAmps = Math.abs(moment.amps(branch)) < NO_AMPS ? 0 : moment.amps(branch);
         boolean reversed = onAmps < 0;
         PointId positive = reversed ? branch.to() : branch.from();
         PointId negative = reversed ? branch.from() : branch.to();
