@@ -34,7 +34,7 @@ public final class FilledSheetFuzz {
         } catch (CsvTableException refused) {
             OneLine.check(refused.getMessage());
         } catch (RecordRefusedException refused) {
-            refused.lines().forEach(OneLine::check);
+            refused.lines().forEach(line -> OneLine.check(line.english()));
         }
     }
 }
