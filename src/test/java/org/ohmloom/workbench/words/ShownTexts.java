@@ -54,7 +54,8 @@ final class ShownTexts {
 
     private void add(String text) {
         if (text != null) {
-            found.addAll(text.lines().toList());
+            String plain = text.startsWith("<html>") ? text.replaceAll("<[^>]*>", "\n") : text;
+            found.addAll(plain.lines().toList());
         }
     }
 }

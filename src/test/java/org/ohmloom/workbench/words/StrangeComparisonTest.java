@@ -3,18 +3,26 @@ package org.ohmloom.workbench.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import javax.swing.JTabbedPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.ohmloom.AnalysedExamples;
 import org.ohmloom.analysis.Analysis;
 import org.ohmloom.analysis.revision.RevisionComparison;
+import org.ohmloom.edit.TakeOut;
+import org.ohmloom.model.ComponentId;
 import org.ohmloom.pack.ChangeSheet;
 import org.ohmloom.store.HarnessText;
 import org.ohmloom.words.Text;
+import org.ohmloom.workbench.ComponentTree;
+import org.ohmloom.workbench.OnEventThread;
+import org.ohmloom.workbench.Stage;
+import org.ohmloom.workbench.whatif.WhatIfPane;
 
 /** What two harnesses differ in is said in the made-up language, whatever kinds of things and fields they have. */
 @ExtendWith(InStrangeLanguage.class)
@@ -49,6 +57,45 @@ class StrangeComparisonTest {
             }
         });
         assertTrue(said.size() > 1000, () -> said.size() + " texts");
+        assertEquals(Set.of(), left, String.join("\n", left));
+    }
+
+    @Test
+    void whatASideCopyChangesIsStrange() throws IOException {
+        Stage stage = new Stage();
+        stage.openExample("rescue-pickup");
+        String typed = HarnessText.write(stage.desk().harness().orElseThrow()) + StrangeViewsTest.cited();
+        OnEventThread.run(() -> {
+            stage.view.viewTabs().showStudy(WhatIfPane.KEY);
+            stage.view.book().get("begin-side-copy").run();
+            stage.desk().apply(new TakeOut(List.of(new ComponentId("FAN1"))));
+        });
+        stage.awaitResults();
+        WhatIfPane pane = (WhatIfPane) stage.view.viewTabs().study(WhatIfPane.KEY);
+        OnEventThread.await(
+                "the comparison",
+                () -> {
+                    pane.showRows();
+                    return ShownTexts.in(pane).stream().anyMatch(line -> line.contains("FAN1"));
+                });
+        Set<String> left = new TreeSet<>();
+        PlainWords plain = new PlainWords(typed);
+        for (JTabbedPane tabs : OnEventThread.get(() -> ComponentTree.all(pane)).stream()
+                .filter(JTabbedPane.class::isInstance)
+                .map(JTabbedPane.class::cast)
+                .toList()) {
+            for (int k = 0; k < tabs.getTabCount(); k++) {
+                int at = k;
+                OnEventThread.run(() -> {
+                    tabs.setSelectedIndex(at);
+                    for (String line : ShownTexts.in(pane)) {
+                        if (!plain.in(line).isEmpty()) {
+                            left.add(plain.in(line) + " in " + line);
+                        }
+                    }
+                });
+            }
+        }
         assertEquals(Set.of(), left, String.join("\n", left));
     }
 }
